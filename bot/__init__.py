@@ -1,0 +1,1 @@
+"""Talks to people: one handle(), its intents and replies, and thin adapters around them."""

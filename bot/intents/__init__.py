@@ -1,0 +1,1 @@
+"""What people can say: one file an intent."""

@@ -1,0 +1,1 @@
+"""How results are put into words; pure, no chat library and no database."""

@@ -1,0 +1,1 @@
+"""Exercises as data: names, shorthands, movers, how they are loaded."""

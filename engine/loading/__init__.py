@@ -1,0 +1,1 @@
+"""What can really be loaded: bars, plates, dumbbell racks, stacks."""

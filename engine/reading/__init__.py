@@ -1,0 +1,1 @@
+"""Text to candidate readings to one outcome."""

@@ -1,0 +1,160 @@
+"""What goes into reading a message, and what comes out.
+
+An outcome is one of four: Logged, Asked, NoSets, Act. In a running conversation it may also be a Correction.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from decimal import Decimal
+from enum import Enum
+
+from engine.values.effort import Effort
+from engine.values.ids import ExerciseName
+from engine.values.load import Load, Unit
+from engine.values.plan import Target
+from engine.values.sets import SetDone, SetKind, SetRecord
+
+
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """A slot of today's plan as far as reading needs it."""
+
+    exercise: ExerciseName
+    sets: int
+    target: Target
+    load: Load | None
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """What is known before a word is read.
+
+    `now` is the athlete's local date and time, naive. `doing` is the exercise in hand.
+    `last` holds the last load of an exercise; `recent` the standing sets of the latest messages (at least today's),
+    in the order logged, so that corrections and "same" have something to point at; `best` the heaviest load ever,
+    for plausibility.
+    `taught` maps a shorthand to the exercise that this athlete settled it to.
+    """
+
+    unit: Unit = Unit.KG
+    now: datetime | None = None
+    doing: ExerciseName | None = None
+    plan: tuple[Planned, ...] = ()
+    last: Mapping[ExerciseName, Load] = field(default_factory=dict)
+    best: Mapping[ExerciseName, Load] = field(default_factory=dict)
+    recent: tuple[SetRecord, ...] = ()
+    taught: Mapping[str, ExerciseName] = field(default_factory=dict)
+    load_first: bool | None = None
+    """The writer's settled habit for light pairs such as 12x10; None: not known."""
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One way to read a message: its sets, and how well they fit what is known (0 to 1)."""
+
+    sets: tuple[SetDone, ...]
+    plausibility: float
+    label: str = ""
+    """A few words that set this reading apart from its rivals, fit for a button."""
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """A piece of the message that was not read, with the reason."""
+
+    text: str
+    why: str
+
+
+class Doubt(Enum):
+    """What a question is about."""
+
+    EXERCISE = "which exercise"
+    NUMBERS = "which number is which"
+    EFFORT_OR_LOAD = "effort or load"
+    RANGE = "how many of the range"
+    UNLIKELY_LOAD = "far from what you lift"
+    UNKNOWN_NAME = "unknown name"
+    NO_REPS = "no reps"
+
+
+@dataclass(frozen=True, slots=True)
+class Logged:
+    sets: tuple[SetDone, ...]
+    on: date | None = None
+    note: str | None = None
+    pain: bool = False
+    unread: tuple[Unread, ...] = ()
+    rejected: tuple[Reading, ...] = ()
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """Nothing is recorded until one of the readings is chosen. `term` is the word or shape in doubt."""
+
+    question: str
+    readings: tuple[Reading, ...]
+    doubt: Doubt
+    term: str = ""
+    on: date | None = None
+    note: str | None = None
+    pain: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class NoSets:
+    pain: bool = False
+    unread: tuple[Unread, ...] = ()
+    """Pieces that look like sets and could not be read; empty where the message is plain talk."""
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Act:
+    """An intent. `name` is the intent's name: today, next, done, repeat, undo, redo, skip, swap, why, week, ..."""
+
+    name: str
+    exercise: ExerciseName | None = None
+    to: ExerciseName | None = None
+    when: date | datetime | None = None
+    count: int | None = None
+    as_planned: bool = False
+    text: str = ""
+    """Whatever else was said behind the intent's word, as typed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """New values for the sets that a correction reaches; None leaves a field as it is."""
+
+    exercise: ExerciseName | None = None
+    reps: int | None = None
+    load: Load | None = None
+    unit: Unit | None = None
+    effort: Effort | None = None
+    failure: bool | None = None
+    kind: SetKind | None = None
+    seconds: Decimal | None = None
+    missed: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Correction:
+    """What a correction in words asks for, worked out on the sets of `Context.recent`.
+
+    `changed` pairs a standing set with what it should be; `removed` and `added` are sets to take away and to add;
+    `moved_to` is the new day of all of `moved`.
+    """
+
+    changed: tuple[tuple[SetRecord, SetDone], ...] = ()
+    removed: tuple[SetRecord, ...] = ()
+    added: tuple[SetDone, ...] = ()
+    moved: tuple[SetRecord, ...] = ()
+    moved_to: date | None = None
+
+
+Outcome = Logged | Asked | NoSets | Act | Correction

@@ -1,0 +1,1 @@
+"""Estimates of strength: one-repetition maximum, effort, trends, records."""

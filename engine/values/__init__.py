@@ -1,0 +1,1 @@
+"""The values everything else is made of: frozen, checked once at construction, no behaviour that fetches."""

@@ -1,0 +1,79 @@
+"""What a slot asks for in one session, with the reason and the sets it rests on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import Enum
+
+from engine.values.effort import Effort
+from engine.values.ids import ExerciseName, SetId
+from engine.values.load import Load
+from engine.values.plan import Target
+from engine.values.sets import SetRecord
+
+
+class Verdict(Enum):
+    """What became of the slot since last time."""
+
+    START = "start"  # no session yet
+    FIND_LOAD = "find load"
+    ADD_LOAD = "add load"
+    ADD_SET = "add set"
+    ADD_REPS = "add reps"
+    REPEAT = "repeat"
+    RESET = "reset"
+    FOLLOW = "follow"  # follows an estimate or a percentage
+    HOLD = "hold"
+
+
+class Held(Enum):
+    """What lies over a rule and changed or held back what it asked for."""
+
+    DELOAD = "deload"
+    LAYOFF = "lay-off"
+    CEILING = "ceiling"
+    ROUNDING = "rounding"
+    EMPTY_BAR = "empty bar"
+    PAIN = "pain"
+
+
+@dataclass(frozen=True, slots=True)
+class SetTarget:
+    """One set to do. `load` None: body weight alone, or to be found."""
+
+    target: Target
+    load: Load | None
+    effort: Effort | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Prescription:
+    """Shape: `sets` in the order to be done; `evidence` the ids of the sets it rests on, oldest first.
+
+    `reason` says why in one sentence; `next_step` what would have to happen for the next step.
+    """
+
+    exercise: ExerciseName
+    sets: tuple[SetTarget, ...]
+    verdict: Verdict
+    reason: str
+    next_step: str
+    evidence: tuple[SetId, ...] = ()
+    held: tuple[Held, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Exposure:
+    """One session's work sets of one slot's exercise, oldest first; what progression rules fold over.
+
+    `deload`: the session fell in a deload week, so it proves nothing about the next step.
+    """
+
+    on: date
+    sets: tuple[SetRecord, ...]
+    deload: bool = False
+
+    @property
+    def evidence(self) -> tuple[SetId, ...]:
+        return tuple(record.id for record in self.sets)

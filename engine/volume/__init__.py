@@ -1,0 +1,1 @@
+"""Weekly sets for each muscle, targets, and the spacing between sessions."""

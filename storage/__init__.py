@@ -1,0 +1,1 @@
+"""Rows to engine values and back: tables, queries, migrations, the outbox."""
