@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import date
 from decimal import Decimal
 from enum import Enum
 
@@ -123,6 +124,22 @@ class Block:
     def kind_of(self, week: int) -> WeekKind:
         """The week kind of a week of this block, counted from 1."""
         return self.kinds[(week - 1) % len(self.kinds)]
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedDay:
+    """A training day where the calendar puts it.
+
+    `on` None: a day done in order, whenever the athlete comes that week. `week` counts from 1 inside its block.
+    `deload` is set in a deload week, and only then.
+    """
+
+    on: date | None
+    block: Block
+    week: int
+    kind: WeekKind
+    day: TrainingDay
+    deload: Deload | None = None
 
 
 @dataclass(frozen=True, slots=True)
