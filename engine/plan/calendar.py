@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from engine.values.plan import Block, Deload, Plan, TrainingDay, WeekKind
+from engine.values.plan import Block, Deload, Plan, PlannedDay, TrainingDay, WeekKind
 
 DAYS_A_WEEK = 7
 
@@ -27,23 +27,6 @@ class PlannedWeek:
     deload: Deload | None
     first: date
     last: date
-
-
-@dataclass(frozen=True, slots=True)
-class PlannedDay:
-    """One training day of one week. `on` None: whenever the athlete comes that week.
-
-    `place` is the day's place in its week kind as written, from 0.
-    """
-
-    on: date | None
-    number: int
-    block: Block
-    week: int
-    kind: WeekKind
-    day: TrainingDay
-    place: int
-    deload: Deload | None
 
 
 def week_number(plan: Plan, starts_on: date, on: date) -> int | None:
@@ -78,8 +61,8 @@ def days_of_week(plan: Plan, starts_on: date, number: int) -> tuple[PlannedDay, 
     if week is None:
         return ()
     days = [
-        PlannedDay(_date_of(day, week.first), number, week.block, week.week, week.kind, day, place, week.deload)
-        for place, day in enumerate(week.kind.days)
+        PlannedDay(_date_of(day, week.first), week.block, week.week, week.kind, day, week.deload)
+        for day in week.kind.days
     ]
     # The sort is stable, so two sessions on one date and days without one keep the order of the plan.
     return tuple(sorted(days, key=lambda planned: planned.on or date.max))
