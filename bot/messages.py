@@ -20,11 +20,15 @@ class InboundKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """A file a person sent, already fetched; `content` None: it could not be fetched, `trouble` says why."""
+    """A file a person sent. `content` None: not fetched; `trouble` says why it never will be, in words for the person.
+
+    `reference` is where the platform keeps a file that is still to be fetched.
+    """
 
     name: str
     content: bytes | None
     trouble: str = ""
+    reference: str = ""
 
 
 @dataclass(frozen=True, slots=True)
