@@ -26,6 +26,7 @@ class StoredInbound:
     """One event from a chat. `key` is unique at its `source`.
 
     `place` orders events of one chat where the platform numbers them (an update id); 0: order of arrival.
+    `document_reference` is where the platform keeps a document whose content is still to be fetched.
     `id`, `state`, `error` are storage's; leave them at their defaults when putting.
     """
 
@@ -40,6 +41,7 @@ class StoredInbound:
     document_name: str | None = None
     document: bytes | None = None
     document_trouble: str = ""
+    document_reference: str = ""
     place: int = 0
     id: InboundId = InboundId(0)
     state: InboundState = InboundState.NEW
