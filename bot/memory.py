@@ -1,0 +1,43 @@
+"""What one process keeps between turns to save work: never truth, always thrown away when its key moves on."""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable, Hashable
+from typing import Any, TypeVar
+
+from engine.catalogue.catalogue import Catalogue, catalogue
+from engine.values.ids import AthleteId
+from storage.store import Store
+
+T = TypeVar("T")
+MOST = 2_000
+
+
+class Memory:
+    """Least recently used first out; safe because every key holds all that its value depends on."""
+
+    def __init__(self, most: int = MOST) -> None:
+        self._kept: OrderedDict[Hashable, Any] = OrderedDict()
+        self._most = most
+
+    def recall(self, key: Hashable, work_out: Callable[[], T]) -> T:
+        """What was worked out for this key before, or is now."""
+        if key in self._kept:
+            self._kept.move_to_end(key)
+            known: T = self._kept[key]
+            return known
+        fresh = work_out()
+        self._kept[key] = fresh
+        if len(self._kept) > self._most:
+            self._kept.popitem(last=False)
+        return fresh
+
+    def catalogue_of(self, store: Store, athlete: AthleteId) -> Catalogue:
+        """The catalogue with one athlete's own exercises and shorthands."""
+        own = store.taught.own_exercises(athlete)
+        shorthands = store.taught.shorthands(athlete)
+        if not own and not shorthands:
+            return catalogue()
+        key = ("catalogue", own, tuple(sorted(shorthands.items())))
+        return self.recall(key, lambda: catalogue().with_own(own, shorthands))

@@ -1,0 +1,126 @@
+"""One event being answered: who, when, what is known, and the replies gathered so far.
+
+Everything happens in the transaction of `store`; the replies are its outbox rows and are sent after its commit.
+What is looked up is looked up once, on first use.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from functools import cached_property
+
+from bot import zones
+from bot.envelopes import wrap_outgoing
+from bot.memory import Memory
+from bot.messages import Inbound, Outgoing, OutgoingKind
+from bot.preferences import Preferences, preferences
+from bot.replies.reply import Reply
+from engine.catalogue.catalogue import Catalogue
+from engine.values.ids import AthleteId
+from engine.values.load import Unit
+from storage.envelopes import InboundId, Lane, OutboxId
+from storage.records import Change, ChangeKind, Person
+from storage.store import Store
+
+FAR_ABOVE = 8
+"""A message with this many of the bot's below it has scrolled away: edit it and nobody sees it."""
+
+
+class Turn:
+    def __init__(
+        self, store: Store, me: Person, inbound: Inbound, event: InboundId, memory: Memory, default_zone: str
+    ) -> None:
+        self.store = store
+        self.me = me
+        self.inbound = inbound
+        self.event = event
+        self.memory = memory
+        self._default_zone = default_zone
+        self.said: list[OutboxId] = []
+
+    @property
+    def athlete(self) -> AthleteId:
+        return self.me.id
+
+    @property
+    def at(self) -> datetime:
+        """When it was said, as an instant."""
+        return self.inbound.at
+
+    @cached_property
+    def preferences(self) -> Preferences:
+        return preferences(self.store.settings.all(self.athlete), self._default_zone)
+
+    @property
+    def unit(self) -> Unit:
+        return self.preferences.unit
+
+    @cached_property
+    def now(self) -> datetime:
+        """When it was said, by the person's clock, naive."""
+        return zones.local(self.at, self.preferences.zone)
+
+    @property
+    def today(self) -> date:
+        return self.now.date()
+
+    @cached_property
+    def catalogue(self) -> Catalogue:
+        """The catalogue with her own exercises and shorthands."""
+        return self.memory.catalogue_of(self.store, self.athlete)
+
+    def begin(self, kind: ChangeKind, label: str) -> Change:
+        """A change that undo can take back."""
+        return self.store.changes.begin(self.athlete, kind, label, self.at, inbound=self.event)
+
+    def forget_lookups(self) -> None:
+        """Nothing; a setting was changed, so what was read from the settings is read again."""
+        for name in ("preferences", "now", "catalogue"):
+            self.__dict__.pop(name, None)
+
+    def say(self, reply: Reply, *, silent: bool = False) -> OutboxId:
+        """The id of a new message to her."""
+        return self._put(OutgoingKind.SEND, reply, silent=silent)
+
+    def edit(self, message: OutboxId, reply: Reply) -> OutboxId:
+        """The id of an edit of one of the bot's messages to her."""
+        return self._put(OutgoingKind.EDIT, reply, edits=message)
+
+    def react(self) -> OutboxId:
+        """The id of a thumbs up on her message: stored as read."""
+        return self._put(OutgoingKind.REACT, Reply(""), message=self.inbound.message)
+
+    def _put(
+        self,
+        kind: OutgoingKind,
+        reply: Reply,
+        *,
+        edits: OutboxId | None = None,
+        message: int | None = None,
+        silent: bool = False,
+    ) -> OutboxId:
+        outgoing = Outgoing(
+            kind,
+            reply.text,
+            reply.buttons,
+            edits=edits,
+            message=message,
+            silent=silent,
+            attachment=reply.attachment,
+            prescribes=reply.prescribes,
+            volume=reply.volume,
+        )
+        sent = self.store.outbox.add(
+            self.athlete, wrap_outgoing(outgoing), self.at, lane=Lane.REPLY, inbound=self.event
+        )
+        self.said.append(sent)
+        return sent
+
+    def tell(self, athlete: AthleteId, reply: Reply, *, silent: bool = False) -> OutboxId:
+        """The id of a message to somebody else (her coach, a client)."""
+        outgoing = Outgoing(
+            OutgoingKind.SEND, reply.text, reply.buttons, silent=silent, reply=False, attachment=reply.attachment
+        )
+        return self.store.outbox.add(
+            athlete, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, inbound=self.event
+        )
