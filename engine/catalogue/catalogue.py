@@ -1,0 +1,94 @@
+"""All exercises, and every way to name one.
+
+The data stand in plain files beside this module: `exercises/` holds a stanza for each exercise, `names/` the shorthands
+that several exercises share, the names in other languages, the short ways of writing a word, and the words that are
+never a slip for a name.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import lru_cache
+
+from engine.catalogue.files import read_data
+from engine.catalogue.phrases import folded_words, normalise, spellings
+from engine.catalogue.typos import TypoIndex, index_of
+from engine.values.exercise import Exercise
+from engine.values.ids import ExerciseName
+
+__all__ = ["Catalogue", "catalogue", "normalise"]
+
+
+@dataclass(frozen=True, slots=True)
+class Catalogue:
+    """What can be trained, and by which phrases it is met.
+
+    `phrases` maps a normalised phrase to all exercises that own it; most phrases have one owner.
+    `longest_phrase` is the number of words in the longest of them.
+    """
+
+    exercises: Mapping[ExerciseName, Exercise]
+    phrases: Mapping[str, tuple[ExerciseName, ...]]
+    longest_phrase: int
+    typos: TypoIndex = field(repr=False)
+    own_typos: TypoIndex | None = field(default=None, repr=False)
+
+    def get(self, name: ExerciseName) -> Exercise | None:
+        """The exercise of exactly this name, or None."""
+        return self.exercises.get(name)
+
+    def owners(self, phrase: str) -> tuple[ExerciseName, ...]:
+        """All exercises that `phrase` may mean, however it is written; empty where it names none."""
+        return self.phrases.get(normalise(phrase), ())
+
+    def closest(self, phrase: str) -> tuple[ExerciseName, ...]:
+        """All exercises that `phrase` may mean once slips of the thumb are mended; empty where none is near enough."""
+        known = self.owners(phrase)
+        if known:
+            return known
+        words = folded_words(phrase)
+        mended = self.typos.mended(words, self.phrases)
+        if self.own_typos is not None:
+            mended += self.own_typos.mended(words, self.phrases)
+        return tuple(dict.fromkeys(owner for found in mended for owner in self.phrases[found]))
+
+    def with_own(self, exercises: Sequence[Exercise], shorthands: Mapping[str, ExerciseName]) -> Catalogue:
+        """This catalogue with an athlete's own exercises and shorthands in it.
+
+        Shape: what she calls an exercise is settled by her: her phrase has the one owner that she gave it.
+        A shorthand for an exercise that is not there is left out.
+        """
+        if not exercises and not shorthands:
+            return self
+        known = {**self.exercises, **{exercise.name: exercise for exercise in exercises}}
+        own = {spelling: (exercise.name,) for exercise in exercises for spelling in spellings(exercise.name, {})}
+        for phrase, owner in shorthands.items():
+            if owner in known and normalise(phrase):
+                own[normalise(phrase)] = (owner,)
+        return Catalogue(
+            exercises=known,
+            phrases={**self.phrases, **own},
+            longest_phrase=max(self.longest_phrase, _longest(own)),
+            typos=self.typos,
+            own_typos=index_of(own, self.typos.ordinary),
+        )
+
+
+@lru_cache(maxsize=1)
+def catalogue() -> Catalogue:
+    """The catalogue that comes with the program, read once.
+
+    Errors: MalformedData, naming file and line, where a data file cannot be used.
+    """
+    found = read_data()
+    return Catalogue(
+        exercises=found.exercises,
+        phrases=found.phrases,
+        longest_phrase=_longest(found.phrases),
+        typos=index_of(found.phrases, found.ordinary),
+    )
+
+
+def _longest(phrases: Mapping[str, object]) -> int:
+    return max((len(phrase.split()) for phrase in phrases), default=0)

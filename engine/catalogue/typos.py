@@ -1,0 +1,102 @@
+"""Names met with a slip of the thumb in them.
+
+Each word that the catalogue does not know is replaced by its known neighbours: one letter left out, put in, changed, or
+two neighbours swapped; in words of eight letters or more, two such slips. A word that is known, that people use around
+their sets ("plan" is no "plank"), or that is too short is never replaced. A word of three letters is replaced only
+beside others, which vouch for it.
+The index holds, for each known word, what is left when a letter (or two) is taken out: two words one slip apart always
+meet in such a remainder, so a look-up costs a few dictionary reads instead of a walk over all names.
+Lengths and limits are common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from itertools import product
+
+from rapidfuzz.distance import OSA
+
+SHORTEST_ALONE = 4
+SHORTEST_IN_COMPANY = 3
+TWO_SLIPS_FROM = 8
+MOST_SLIPS = 2
+MOST_WORDS = 6
+MOST_WAYS = 64
+
+Way = tuple[int, str]
+"""How many slips a word holds, and the known word that it then stands for."""
+
+
+@dataclass(frozen=True, slots=True)
+class TypoIndex:
+    """Known words by what is left of them when letters are taken out."""
+
+    words: Mapping[str, str]
+    """Each known word as people write it, plurals too, with its normalised form."""
+    remainders: Mapping[str, tuple[str, ...]]
+    ordinary: Collection[str]
+
+    def mended(self, words: tuple[str, ...], phrases: Collection[str]) -> tuple[str, ...]:
+        """The known phrases fewest slips away from the words of a phrase; empty where none is near enough.
+
+        Shape: `words` are folded, but their plurals stand ("pres" is a press, not several of a "pre"). All of the
+        nearest phrases come back, so that a caller sees when two are equally near.
+        """
+        if len(words) > MOST_WORDS:
+            return ()
+        shortest = SHORTEST_ALONE if len(words) == 1 else SHORTEST_IN_COMPANY
+        ways = [self._ways(word, shortest) for word in words]
+        return _nearest(ways, phrases) if all(ways) else ()
+
+    def _ways(self, word: str, shortest: int) -> tuple[Way, ...]:
+        if word in self.words:
+            return ((0, self.words[word]),)
+        if word in self.ordinary or len(word) < shortest or not word.isalpha():
+            return ((0, word),)
+        allowed = MOST_SLIPS if len(word) >= TWO_SLIPS_FROM else 1
+        near = {known for left in remainders(word, allowed) for known in self.remainders.get(left, ())}
+        ways: dict[str, int] = {}
+        for known in near:
+            slips = OSA.distance(word, known, score_cutoff=allowed)
+            if slips <= allowed and len(known) >= SHORTEST_IN_COMPANY:
+                ways[self.words[known]] = min(slips, ways.get(self.words[known], slips))
+        return tuple(sorted((slips, known) for known, slips in ways.items()))
+
+
+def _nearest(ways: list[tuple[Way, ...]], phrases: Collection[str]) -> tuple[str, ...]:
+    fewest = MOST_SLIPS
+    found: list[str] = []
+    for tried, words in enumerate(product(*ways)):
+        if tried >= MOST_WAYS:
+            break
+        slips = sum(slip for slip, _ in words)
+        candidate = " ".join(word for _, word in words)
+        if not 0 < slips <= fewest or candidate not in phrases:
+            continue
+        if slips < fewest:
+            fewest, found = slips, []
+        found.append(candidate)
+    return tuple(found)
+
+
+def remainders(word: str, letters: int) -> Iterator[str]:
+    """The word, and what is left of it when up to `letters` letters are taken out."""
+    yield word
+    level = {word}
+    for _ in range(letters):
+        level = {left[:at] + left[at + 1 :] for left in level for at in range(len(left))}
+        yield from level
+
+
+def index_of(phrases: Iterable[str], ordinary: Collection[str]) -> TypoIndex:
+    """The index of all words that stand in the normalised `phrases`, and of their plurals."""
+    words: dict[str, str] = {}
+    for word in dict.fromkeys(word for phrase in phrases for word in phrase.split()):
+        words[word] = word
+        words.setdefault(f"{word}s", word)
+    found: dict[str, list[str]] = {}
+    for word in words:
+        for left in remainders(word, MOST_SLIPS if len(word) >= TWO_SLIPS_FROM - 1 else 1):
+            found.setdefault(left, []).append(word)
+    return TypoIndex(words, {left: tuple(known) for left, known in found.items()}, ordinary)
