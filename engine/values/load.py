@@ -89,7 +89,7 @@ class Load:
         if unit is self.unit:
             return self
         exact = self.amount * KG_PER_LB if unit is Unit.KG else self.amount / KG_PER_LB
-        return replace(self, amount=exact.quantize(SMALLEST_STEP))
+        return replace(self, amount=exact.quantize(SMALLEST_STEP), unit=unit)
 
     def kilograms(self) -> Decimal:
         """The mass in kilograms, unrounded."""
