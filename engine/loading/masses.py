@@ -1,0 +1,43 @@
+"""Loadable masses as one sorted row: whatever the equipment, the three questions are answered by bisection."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from dataclasses import dataclass
+
+from engine.loading.mass import counts, load_of, slack
+from engine.values.load import Load
+
+
+@dataclass(frozen=True, slots=True)
+class Masses:
+    """A `Loadable` over its masses.
+
+    Shape: `row` holds counts (see `mass.py`), rising, at least one. Below zero is help with body weight.
+    """
+
+    row: tuple[int, ...]
+
+    def __post_init__(self) -> None:
+        if not self.row:
+            raise ValueError("nothing to load with: expected at least one loadable mass")
+
+    def at_most(self, target: Load) -> Load | None:
+        """The heaviest loadable mass not above `target`, in the target's unit; None when even the least is above."""
+        place = bisect_right(self.row, counts(target) + slack(target.unit))
+        return self._told(place - 1, target) if place else None
+
+    def at_least(self, target: Load) -> Load | None:
+        """The lightest loadable mass not below `target`, in the target's unit; None above the heaviest."""
+        place = bisect_left(self.row, counts(target) - slack(target.unit))
+        return self._told(place, target) if place < len(self.row) else None
+
+    def nearest(self, target: Load) -> Load:
+        """The loadable mass nearest to `target`; the lighter of two equally near."""
+        wanted = counts(target)
+        place = bisect_left(self.row, wanted)
+        near = range(max(0, place - 1), min(len(self.row), place + 1))
+        return self._told(min(near, key=lambda at: (abs(self.row[at] - wanted), at)), target)
+
+    def _told(self, place: int, target: Load) -> Load:
+        return load_of(self.row[place], target.unit, target.basis)
