@@ -95,9 +95,8 @@ def _choice(stanza: Stanza, label: str, choices: type[Choice], usual: Choice | N
         return _one_of(stanza, field, field.text, choices)
     if usual is None:
         known = ", ".join(str(choice.value) for choice in choices)
-        raise MalformedData(
-            stanza.file, stanza.line, stanza.name, f"its {label}: {known}", f"{label}: {known.split(',')[0]}"
-        )
+        example = f"{label}: {known.split(',')[0]}"
+        raise MalformedData(stanza.file, stanza.line, stanza.name, f"its {label}, one of {known}", example)
     return usual
 
 

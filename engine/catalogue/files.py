@@ -1,7 +1,7 @@
 """The catalogue's data files, read and checked against each other.
 
-A name in a stanza belongs to that exercise alone. A name of several exercises stands in `names/shared.txt` (or in the file
-of its language) with all its owners behind it, so that no clash happens by accident.
+A name in a stanza belongs to that exercise alone. A name of several exercises stands in `names/shared.txt` (or in the
+file of its language) with all its owners behind it, so that no clash happens by accident.
 """
 
 from __future__ import annotations
@@ -53,8 +53,8 @@ def read_data() -> Data:
 def assemble(exercise_files: Mapping[str, str], name_files: Mapping[str, str]) -> Data:
     """The exercises and phrases of these files, each a text under its file name.
 
-    Errors: MalformedData for a line that cannot be used, a name that two exercises claim, an owner or swap that does not
-    exist.
+    Errors: MalformedData for a line that cannot be used, a name that two exercises claim, an owner or swap that does
+    not exist.
     """
     entries = [parse_entry(stanza) for file, text in exercise_files.items() for stanza in parse_stanzas(file, text)]
     exercises: dict[ExerciseName, Exercise] = {}

@@ -17,7 +17,7 @@ DROPPED = str.maketrans(dict.fromkeys("'’‘`´\u00ad\u200b\u200c\u200d\u2060\
 UNDECOMPOSED = str.maketrans({"ł": "l", "ø": "o", "đ": "d", "æ": "ae", "œ": "oe", "ı": "i"})
 UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 SIBILANT_PLURALS = ("sses", "ches", "shes", "xes")
-SPELLED_ALIKE = {"flyes": "fly", "flye": "fly", "calves": "calf", "tyre": "tire", "tyres": "tire"}
+SPELLED_ALIKE = {"calves": "calf", "tyre": "tire", "tyres": "tire"}
 LEAST_PLURAL = 3
 
 
@@ -64,6 +64,8 @@ def _singular(word: str) -> str:
         return word
     if word.endswith(SIBILANT_PLURALS):
         return word[:-2]
+    if word.endswith("flyes"):
+        return word[:-2]
     if word.endswith("ies") and len(word) > len("pies"):
         return word[:-3] + "y"
     return word[:-1]
@@ -81,13 +83,14 @@ def spellings(phrase: str, short_forms: Mapping[str, tuple[str, ...]]) -> Iterat
             yield shorter
             if " " in shorter:
                 yield shorter.replace(" ", "")
+    # Written as one word, an inner plural stands: "farmerswalk".
+    yield normalise("".join(folded_words(phrase)))
 
 
 def _shortened(spelling: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
     found = [spelling]
     for piece, shorts in short_forms.items():
         if f" {piece} " in f" {spelling} ":
-            found += [
-                f" {known} ".replace(f" {piece} ", f" {short} ").strip() for known in tuple(found) for short in shorts
-            ]
+            longer = tuple(found)
+            found += [f" {name} ".replace(f" {piece} ", f" {short} ").strip() for name in longer for short in shorts]
     return found

@@ -3,7 +3,8 @@
 Each word that the catalogue does not know is replaced by its known neighbours: one letter left out, put in, changed, or
 two neighbours swapped; in words of eight letters or more, two such slips. A word that is known, that people use around
 their sets ("plan" is no "plank"), or that is too short is never replaced. A word of three letters is replaced only
-beside others, which vouch for it.
+beside others, which vouch for it; a short word that stands alone is taken for a name only when two letters changed
+places or one came twice, since too many ordinary words lie one letter away from it ("tank" is no "bank").
 The index holds, for each known word, what is left when a letter (or two) is taken out: two words one slip apart always
 meet in such a remainder, so a look-up costs a few dictionary reads instead of a walk over all names.
 Lengths and limits are common practice, no source.
@@ -13,13 +14,17 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from itertools import product
+from itertools import groupby, product
 
 from rapidfuzz.distance import OSA
 
+from engine.catalogue.phrases import normalise
+
 SHORTEST_ALONE = 4
 SHORTEST_IN_COMPANY = 3
+FREE_SLIP_ALONE_FROM = 5
 TWO_SLIPS_FROM = 8
+LONGEST_MENDED = 16
 MOST_SLIPS = 2
 MOST_WORDS = 6
 MOST_WAYS = 64
@@ -36,6 +41,7 @@ class TypoIndex:
     """Each known word as people write it, plurals too, with its normalised form."""
     remainders: Mapping[str, tuple[str, ...]]
     ordinary: Collection[str]
+    """Normalised words that are never a slip."""
 
     def mended(self, words: tuple[str, ...], phrases: Collection[str]) -> tuple[str, ...]:
         """The known phrases fewest slips away from the words of a phrase; empty where none is near enough.
@@ -45,23 +51,38 @@ class TypoIndex:
         """
         if len(words) > MOST_WORDS:
             return ()
-        shortest = SHORTEST_ALONE if len(words) == 1 else SHORTEST_IN_COMPANY
-        ways = [self._ways(word, shortest) for word in words]
+        ways = [self._ways(word, alone=len(words) == 1) for word in words]
         return _nearest(ways, phrases) if all(ways) else ()
 
-    def _ways(self, word: str, shortest: int) -> tuple[Way, ...]:
+    def _ways(self, word: str, *, alone: bool) -> tuple[Way, ...]:
+        shortest = SHORTEST_ALONE if alone else SHORTEST_IN_COMPANY
         if word in self.words:
             return ((0, self.words[word]),)
-        if word in self.ordinary or len(word) < shortest or not word.isalpha():
+        if len(word) < shortest or not word.isalpha() or normalise(word) in self.ordinary:
             return ((0, word),)
         allowed = MOST_SLIPS if len(word) >= TWO_SLIPS_FROM else 1
         near = {known for left in remainders(word, allowed) for known in self.remainders.get(left, ())}
         ways: dict[str, int] = {}
         for known in near:
+            meant = self.words[known]
+            if len(known) < SHORTEST_IN_COMPANY or (alone and _is_far(word, known, meant)):
+                continue
             slips = OSA.distance(word, known, score_cutoff=allowed)
-            if slips <= allowed and len(known) >= SHORTEST_IN_COMPANY:
-                ways[self.words[known]] = min(slips, ways.get(self.words[known], slips))
+            # People slip inside a long word, seldom on its first letter: "reaction" is no "traction".
+            if slips <= (allowed if word[0] == known[0] else 1):
+                ways[meant] = min(slips, ways.get(meant, slips))
         return tuple(sorted((slips, known) for known, slips in ways.items()))
+
+
+def _is_far(word: str, known: str, meant: str) -> bool:
+    """Whether a short word differs from a known one by more than a swap or a letter typed twice."""
+    if len(meant) >= FREE_SLIP_ALONE_FROM:
+        return False
+    return sorted(word) != sorted(known) and _undoubled(word) != _undoubled(known)
+
+
+def _undoubled(word: str) -> str:
+    return "".join(letter for letter, _ in groupby(word))
 
 
 def _nearest(ways: list[tuple[Way, ...]], phrases: Collection[str]) -> tuple[str, ...]:
@@ -96,7 +117,7 @@ def index_of(phrases: Iterable[str], ordinary: Collection[str]) -> TypoIndex:
         words[word] = word
         words.setdefault(f"{word}s", word)
     found: dict[str, list[str]] = {}
-    for word in words:
+    for word in filter(lambda word: len(word) <= LONGEST_MENDED, words):
         for left in remainders(word, MOST_SLIPS if len(word) >= TWO_SLIPS_FROM - 1 else 1):
             found.setdefault(left, []).append(word)
     return TypoIndex(words, {left: tuple(known) for left, known in found.items()}, ordinary)
