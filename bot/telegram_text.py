@@ -36,7 +36,10 @@ def utf16_units(text: str) -> int:
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """What one call sends: words, a file with the words as its caption, or a file alone. The last part has the buttons."""
+    """What one call sends: words, a file with the words as its caption, or a file alone.
+
+    The last part has the buttons.
+    """
 
     text: str
     attachment: Attachment | None
