@@ -6,10 +6,11 @@ is the bar's, as the trade writes it. Common practice, no source.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 
 from engine.values.exercise import Exercise, Loading, Pattern
-from engine.values.load import Basis, Load
+from engine.values.load import KG_PER_LB, SMALLEST_STEP, Basis, Load, Unit
 from engine.values.sets import SetDone
 
 TWO_HANDED_ON_ONE_LEG = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.CARRY})
@@ -18,21 +19,47 @@ TWO_HANDED_ON_ONE_LEG = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, 
 A one-sided press, row or curl holds one: the working hand's."""
 
 
-def mass_per_rep(load: Load | None, exercise: Exercise, body_weight: Load | None) -> Decimal | None:
-    """The mass moved in one repetition; None where it is not known.
+def load_told(done: SetDone, exercise: Exercise) -> Load | None:
+    """The load of a set; body-weight work without one is body weight alone, anything else unknown."""
+    if done.load is None and exercise.loading is Loading.BODY:
+        return Load(Decimal(0), Unit.KG, Basis.BODY)
+    return done.load
+
+
+def resistance(load: Load, exercise: Exercise, body_weight: Load | None) -> Decimal | None:
+    """What strength works against, as the load was told: one implement of a pair; None where it is not known.
 
     Units: kilograms, unrounded. Never below zero, however much assistance was told.
     Source: pull-up, body mass is the resistance: Vanderburgh & Edmonds 1997, J Strength Cond Res 11(4). The share
     of other body-weight work is the catalogue's.
     """
-    if load is None and exercise.loading is not Loading.BODY:
+    if load.basis is not Basis.BODY:
+        return load.kilograms()
+    if body_weight is None:
         return None
-    if load is None or load.basis is Basis.BODY:
-        if body_weight is None:
-            return None
-        added = load.kilograms() if load is not None else Decimal(0)
-        return max(Decimal(0), exercise.body_share * body_weight.kilograms() + added)
-    return load.kilograms() * implements(load, exercise)
+    return max(Decimal(0), exercise.body_share * body_weight.kilograms() + load.kilograms())
+
+
+def as_told(mass: Decimal, like: Load, exercise: Exercise, body_weight: Load | None) -> Load:
+    """The load whose resistance is `mass` kilograms, in the unit and on the basis of `like`; undoes `resistance`.
+
+    Units: rounded half even to a thousandth.
+    """
+    if like.basis is Basis.BODY and body_weight is not None:
+        mass -= exercise.body_share * body_weight.kilograms()
+    amount = mass if like.unit is Unit.KG else mass / KG_PER_LB
+    return replace(like, amount=amount.quantize(SMALLEST_STEP))
+
+
+def mass_per_rep(load: Load | None, exercise: Exercise, body_weight: Load | None) -> Decimal | None:
+    """The mass moved in one repetition, both implements of a pair; None where it is not known.
+
+    Units: kilograms, unrounded.
+    """
+    if load is None:
+        return None
+    mass = resistance(load, exercise, body_weight)
+    return None if mass is None else mass * implements(load, exercise)
 
 
 def implements(load: Load, exercise: Exercise) -> int:
@@ -49,7 +76,7 @@ def volume_load(done: SetDone, exercise: Exercise, body_weight: Load | None = No
     """
     if done.seconds is not None or done.metres is not None:
         return None
-    mass = mass_per_rep(done.load, exercise, body_weight)
+    mass = mass_per_rep(load_told(done, exercise), exercise, body_weight)
     if mass is None:
         return None
     sides = 2 if exercise.one_sided and done.side is None else 1
