@@ -52,6 +52,10 @@ class Inbox:
         """Nothing; the event is handled, once and for all."""
         raise NotImplementedError
 
+    def attach(self, inbound: InboundId, content: bytes | None, trouble: str) -> None:
+        """Nothing; the document at `document_reference` was fetched, or never will be and `trouble` says why."""
+        raise NotImplementedError
+
     def failed(self, inbound: InboundId, error: str, at: datetime) -> None:
         """Nothing; the event could not be handled and is not tried again by itself."""
         raise NotImplementedError
