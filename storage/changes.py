@@ -6,11 +6,29 @@ force, redo puts it back; no fact is ever deleted. An athlete undoes her own ste
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Row, and_, bindparam, exists, func, insert, or_, select, update
 
 from engine.values.ids import AthleteId
+from storage.mapping import SET_COLUMNS, set_record
 from storage.records import Change, ChangeId, ChangeKind, Touched
+from storage.tables import CHANGES, FACTS, SETS
 from storage.work import Work
+
+CHANGE = select(CHANGES).where(CHANGES.c.athlete_id == bindparam("athlete"))
+LATEST_BY = (
+    CHANGE.where(CHANGES.c.by == bindparam("by"), CHANGES.c.undone_place.is_(None))
+    .order_by(CHANGES.c.id.desc())
+    .limit(1)
+)
+LAST_UNDONE_BY = (
+    CHANGE.where(CHANGES.c.by == bindparam("by"), CHANGES.c.undone_place.is_not(None))
+    .order_by(CHANGES.c.undone_place.desc())
+    .limit(1)
+)
 
 
 class Changes:
@@ -32,32 +50,112 @@ class Changes:
         Begin one only when facts will follow: an empty change is still one step of undo.
         `by` is whoever acts when that is not the athlete (her coach).
         """
-        raise NotImplementedError
+        change = Change(ChangeId(self._work.take_ids(athlete)), athlete, by or athlete, kind, label, at, inbound)
+        self._work.connection.execute(
+            insert(CHANGES),
+            {
+                "athlete_id": athlete,
+                "id": change.id,
+                "by": change.by,
+                "kind": kind.value,
+                "label": label,
+                "at": at,
+                "inbound": inbound,
+            },
+        )
+        return change
 
     def relabel(self, change: Change, label: str) -> Change:
         """The change with other words for undo to say."""
-        raise NotImplementedError
+        self._update(change, label=label)
+        return replace(change, label=label)
 
     def undo(self, athlete: AthleteId, at: datetime, *, by: AthleteId | None = None) -> Change | None:
         """The latest change still in force, now undone; None when there is none."""
-        raise NotImplementedError
+        row = self._work.connection.execute(LATEST_BY, {"athlete": athlete, "by": by or athlete}).one_or_none()
+        if row is None:
+            return None
+        change = _change(row)
+        self._update(change, undone_at=at, undone_place=self._work.take_ids(athlete))
+        self._settle(change)
+        return replace(change, undone_at=at)
 
     def redo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
         """The change of the latest undo, in force again; None when there is none or a new change came since."""
-        raise NotImplementedError
+        row = self._work.connection.execute(LAST_UNDONE_BY, {"athlete": athlete, "by": by or athlete}).one_or_none()
+        if row is None:
+            return None
+        newest = self._work.connection.execute(
+            select(func.max(CHANGES.c.id)).where(CHANGES.c.athlete_id == athlete)
+        ).scalar_one()
+        if newest > row.undone_place:
+            return None
+        change = replace(_change(row), undone_at=None)
+        self._update(change, undone_at=None, undone_place=None)
+        self._settle(change)
+        return change
 
     def get(self, athlete: AthleteId, change: ChangeId) -> Change | None:
         """A change by its id."""
-        raise NotImplementedError
+        row = self._work.connection.execute(CHANGE.where(CHANGES.c.id == change), {"athlete": athlete}).one_or_none()
+        return None if row is None else _change(row)
 
     def latest(self, athlete: AthleteId, count: int = 1) -> tuple[Change, ...]:
         """The last changes in force, newest first, whoever made them."""
-        raise NotImplementedError
+        query = CHANGE.where(CHANGES.c.undone_place.is_(None)).order_by(CHANGES.c.id.desc()).limit(count)
+        return tuple(_change(row) for row in self._work.connection.execute(query, {"athlete": athlete}))
 
     def of_inbound(self, athlete: AthleteId, inbound: int) -> tuple[Change, ...]:
         """The changes that one inbound message made, oldest first, in force or undone."""
-        raise NotImplementedError
+        query = CHANGE.where(CHANGES.c.inbound == inbound).order_by(CHANGES.c.id)
+        return tuple(_change(row) for row in self._work.connection.execute(query, {"athlete": athlete}))
 
     def touched(self, change: Change) -> Touched:
         """The sets that a change added and removed, in the order of the log."""
-        raise NotImplementedError
+        return Touched(*(self._sets(change, column) for column in ("added_by", "removed_by")))
+
+    def _sets(self, change: Change, column: str) -> tuple[Any, ...]:
+        query = (
+            select(*SET_COLUMNS)
+            .where(SETS.c.athlete_id == change.athlete, SETS.c[column] == change.id)
+            .order_by(SETS.c.place, SETS.c.id)
+        )
+        return tuple(set_record(row) for row in self._work.connection.execute(query))
+
+    def _update(self, change: Change, **values: Any) -> None:
+        self._work.connection.execute(
+            update(CHANGES).where(CHANGES.c.athlete_id == change.athlete, CHANGES.c.id == change.id).values(values)
+        )
+
+    def _settle(self, change: Change) -> None:
+        """Work out anew which of the facts that a change touched stand."""
+        for facts in FACTS:
+            self._work.connection.execute(
+                update(facts)
+                .where(
+                    facts.c.athlete_id == change.athlete,
+                    or_(facts.c.added_by == change.id, facts.c.removed_by == change.id),
+                )
+                .values(stands=and_(_in_force(facts, "added_by"), ~_in_force(facts, "removed_by")))
+            )
+
+
+def _in_force(facts: Any, column: str) -> Any:
+    """The condition that the change named in a column exists and is not undone."""
+    change = CHANGES.alias()
+    return exists().where(
+        change.c.athlete_id == facts.c.athlete_id, change.c.id == facts.c[column], change.c.undone_place.is_(None)
+    )
+
+
+def _change(row: Row[Any]) -> Change:
+    return Change(
+        id=ChangeId(row.id),
+        athlete=AthleteId(row.athlete_id),
+        by=AthleteId(row.by),
+        kind=ChangeKind(row.kind),
+        label=row.label,
+        at=row.at,
+        inbound=row.inbound,
+        undone_at=row.undone_at,
+    )

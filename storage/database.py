@@ -2,24 +2,55 @@
 
 from __future__ import annotations
 
-from contextlib import AbstractContextManager
+import threading
+from collections.abc import Iterator
+from contextlib import AbstractContextManager, contextmanager, nullcontext
 
+from sqlalchemy import Engine
+from sqlalchemy.exc import DBAPIError
+
+from storage.connections import connect, is_contention, is_in_memory
+from storage.errors import Contended
+from storage.migrate import bring_up
 from storage.store import Store
+from storage.work import Work
 
 
 class Database:
     """A database at its newest schema. Safe to share between threads; each transaction belongs to one."""
+
+    def __init__(self, engine: Engine) -> None:
+        self._engine = engine
+        # A database in memory has one connection, so one transaction at a time.
+        self._turn: AbstractContextManager[object] = threading.Lock() if is_in_memory(engine) else nullcontext()
 
     def transaction(self) -> AbstractContextManager[Store]:
         """One transaction: committed when the block ends, rolled back when it raises.
 
         Errors: Contended when another worker was in the way (a deadlock on PostgreSQL): run the whole block again.
         """
-        raise NotImplementedError
+        return self._transaction(self._engine)
+
+    def reading(self) -> AbstractContextManager[Store]:
+        """A transaction that only reads: on SQLite it waits for no writer and holds none up."""
+        return self._transaction(self._engine.execution_options(reading=True))
+
+    @contextmanager
+    def _transaction(self, engine: Engine) -> Iterator[Store]:
+        with self._turn:
+            try:
+                with engine.begin() as connection:
+                    work = Work(connection)
+                    yield Store(work)
+                    work.finish()
+            except DBAPIError as error:
+                if is_contention(error):
+                    raise Contended("another worker was in the way: run the transaction again") from error
+                raise
 
     def close(self) -> None:
         """Nothing; all connections are closed."""
-        raise NotImplementedError
+        self._engine.dispose()
 
 
 def open_database(url: str) -> Database:
@@ -27,5 +58,8 @@ def open_database(url: str) -> Database:
 
     ``sqlite:///path/to/file.db``, ``sqlite://`` (in memory, for one process), or
     ``postgresql+psycopg://user@host/name``.
+    Errors: DatabaseTooNew when a newer version of the program has used it.
     """
-    raise NotImplementedError
+    engine = connect(url)
+    bring_up(engine, connect(url, foreign_keys=False))
+    return Database(engine)

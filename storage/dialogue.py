@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
+
+from sqlalchemy import ColumnElement, Row, and_, delete, func, insert, select, update
 
 from engine.values.ids import AthleteId, ExerciseName
 from storage.envelopes import OutboxId
 from storage.records import LiftLine, Question, QuestionId, QuestionState
+from storage.tables.dialogue import LIFT_LINES, QUESTIONS
+from storage.tables.queues import OUTBOX
 from storage.work import Work
 
 
@@ -22,27 +27,60 @@ class Questions:
         self, athlete: AthleteId, payload: Mapping[str, Any], *, at: datetime, expires_at: datetime, message: int = 0
     ) -> Question:
         """The question, open; one that was open before is dropped."""
-        raise NotImplementedError
+        self._work.connection.execute(
+            update(QUESTIONS)
+            .where(QUESTIONS.c.athlete_id == athlete, QUESTIONS.c.state == QuestionState.OPEN.value)
+            .values(state=QuestionState.DROPPED.value)
+        )
+        id = QuestionId(self._work.take_ids(athlete))
+        question = Question(id, athlete, dict(payload), at, expires_at, message)
+        self._work.connection.execute(
+            insert(QUESTIONS),
+            {
+                "athlete_id": athlete,
+                "id": question.id,
+                "payload": question.payload,
+                "asked_at": at,
+                "expires_at": expires_at,
+                "message": message,
+                "state": question.state.value,
+            },
+        )
+        return question
 
     def open(self, athlete: AthleteId, at: datetime) -> Question | None:
         """The open question that has not expired at `at`."""
-        raise NotImplementedError
+        return self._newest(athlete, and_(QUESTIONS.c.state == QuestionState.OPEN.value, QUESTIONS.c.expires_at > at))
 
     def get(self, athlete: AthleteId, question: QuestionId) -> Question | None:
         """A question by its id, whatever became of it (a button of an old question may still be tapped)."""
-        raise NotImplementedError
+        return self._newest(athlete, QUESTIONS.c.id == question)
 
     def about_message(self, athlete: AthleteId, message: int) -> Question | None:
         """The latest question about one of her messages."""
-        raise NotImplementedError
+        return self._newest(athlete, QUESTIONS.c.message == message)
 
     def update(self, question: Question, payload: Mapping[str, Any]) -> Question:
         """The same question with another payload."""
-        raise NotImplementedError
+        self._update(question, payload=dict(payload))
+        return replace(question, payload=dict(payload))
 
     def close(self, question: Question, state: QuestionState) -> Question:
         """The question, answered or dropped."""
-        raise NotImplementedError
+        self._update(question, state=state.value)
+        return replace(question, state=state)
+
+    def _newest(self, athlete: AthleteId, which: ColumnElement[bool]) -> Question | None:
+        query = select(QUESTIONS).where(QUESTIONS.c.athlete_id == athlete, which)
+        row = self._work.connection.execute(query.order_by(QUESTIONS.c.id.desc()).limit(1)).one_or_none()
+        return None if row is None else _question(row)
+
+    def _update(self, question: Question, **values: Any) -> None:
+        self._work.connection.execute(
+            update(QUESTIONS)
+            .where(QUESTIONS.c.athlete_id == question.athlete, QUESTIONS.c.id == question.id)
+            .values(values)
+        )
 
 
 class LiftLines:
@@ -51,16 +89,47 @@ class LiftLines:
 
     def put(self, athlete: AthleteId, on: date, exercise: ExerciseName, outbox: OutboxId) -> None:
         """Nothing; this outgoing message is the line of the lift on that day from now on."""
-        raise NotImplementedError
+        self.drop(athlete, on, exercise)
+        self._work.connection.execute(
+            insert(LIFT_LINES), {"athlete_id": athlete, "on_day": on, "exercise": exercise, "outbox": outbox}
+        )
 
     def get(self, athlete: AthleteId, on: date, exercise: ExerciseName) -> LiftLine | None:
         """The line of a lift, with how many messages the bot has sent to her since."""
-        raise NotImplementedError
+        return next(iter(self._lines(athlete, on, LIFT_LINES.c.exercise == exercise)), None)
 
     def of_day(self, athlete: AthleteId, on: date) -> tuple[LiftLine, ...]:
         """All lines of a day, in the order of their messages."""
-        raise NotImplementedError
+        return self._lines(athlete, on)
 
     def drop(self, athlete: AthleteId, on: date, exercise: ExerciseName) -> None:
         """Nothing; the lift has no line on that day (its next set gets a new message)."""
-        raise NotImplementedError
+        self._work.connection.execute(delete(LIFT_LINES).where(_line(athlete, on), LIFT_LINES.c.exercise == exercise))
+
+    def _lines(self, athlete: AthleteId, on: date, *which: ColumnElement[bool]) -> tuple[LiftLine, ...]:
+        later = OUTBOX.alias("later")
+        buried = (
+            select(func.count())
+            .select_from(later)
+            .where(later.c.athlete_id == athlete, later.c.id > LIFT_LINES.c.outbox, later.c.kind == "send")
+            .scalar_subquery()
+        )
+        query = select(LIFT_LINES, buried.label("buried")).where(_line(athlete, on), *which)
+        rows = self._work.connection.execute(query.order_by(LIFT_LINES.c.outbox))
+        return tuple(LiftLine(row.on_day, ExerciseName(row.exercise), row.outbox, row.buried) for row in rows)
+
+
+def _line(athlete: AthleteId, on: date) -> ColumnElement[bool]:
+    return and_(LIFT_LINES.c.athlete_id == athlete, LIFT_LINES.c.on_day == on)
+
+
+def _question(row: Row[Any]) -> Question:
+    return Question(
+        id=QuestionId(row.id),
+        athlete=AthleteId(row.athlete_id),
+        payload=row.payload,
+        asked_at=row.asked_at,
+        expires_at=row.expires_at,
+        message=row.message,
+        state=QuestionState(row.state),
+    )

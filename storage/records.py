@@ -14,6 +14,7 @@ from typing import Any, NewType
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetRecord
+from storage.envelopes import OutboxId
 
 ChangeId = NewType("ChangeId", int)
 NoteId = NewType("NoteId", int)
@@ -128,7 +129,7 @@ class ChoiceKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """What an athlete decided for one planned day: skip a slot (or the whole day, `exercise` None), swap, or move it."""
+    """A decision for one planned day: a slot (or the whole day, `exercise` None) skipped, swapped or moved."""
 
     id: ChoiceId
     on: date
@@ -173,7 +174,7 @@ class LiftLine:
 
     on: date
     exercise: ExerciseName
-    outbox: int
+    outbox: OutboxId
     buried: int
 
 

@@ -1,19 +1,29 @@
 """The log: sets added, superseded, and asked for.
 
-Every answer holds standing sets alone, in the order of the log (`place`), oldest first. Ranges of days include both
-ends.
+Every answer holds standing sets alone, oldest first: in the order of the log (`place`), or by day and then place where
+it says so. Ranges of days include both ends.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import func, select
 
 from engine.values.ids import AthleteId, ExerciseName, SetId
 from engine.values.load import Load
 from engine.values.sets import SetDone, SetRecord
+from storage import set_queries as queries
+from storage.facts import standing, supersede
+from storage.mapping import SET_COLUMNS, load_of, set_columns, set_record
 from storage.records import Change
+from storage.tables.log import SETS
 from storage.work import Work
+
+PLACES_BETWEEN = 1000
+"""Free places kept after each set, so that the sets that replace one can stand where it stood."""
 
 
 class Sets:
@@ -31,85 +41,153 @@ class Sets:
         place: int | None = None,
     ) -> tuple[SetRecord, ...]:
         """The sets as recorded, at the end of the log, or from `place` on (the place of the first set they replace)."""
-        raise NotImplementedError
+        first = self._work.take_ids(change.athlete, len(sets))
+        records = tuple(
+            SetRecord(
+                SetId(first + n), done, on, at, (first + n) * PLACES_BETWEEN if place is None else place + n, message
+            )
+            for n, done in enumerate(sets)
+        )
+        self._insert(change, records)
+        return records
 
     def remove(self, change: Change, sets: Sequence[SetId]) -> int:
         """How many of the sets stood and no longer stand."""
-        raise NotImplementedError
+        return supersede(self._work, SETS, change, SETS.c.id.in_(sets)) if sets else 0
 
     def replace(self, change: Change, pairs: Sequence[tuple[SetRecord, SetDone]]) -> tuple[SetRecord, ...]:
         """The corrected sets: same day, instant, message and place as the ones they supersede."""
-        raise NotImplementedError
+        self.remove(change, [old.id for old, _ in pairs])
+        first = self._work.take_ids(change.athlete, len(pairs))
+        records = tuple(
+            SetRecord(SetId(first + n), done, old.on, old.at, old.place, old.message)
+            for n, (old, done) in enumerate(pairs)
+        )
+        self._insert(change, records)
+        return records
 
     def move(self, change: Change, sets: Sequence[SetRecord], on: date) -> tuple[SetRecord, ...]:
         """The same sets on another day."""
-        raise NotImplementedError
+        self.remove(change, [old.id for old in sets])
+        first = self._work.take_ids(change.athlete, len(sets))
+        records = tuple(
+            SetRecord(SetId(first + n), old.done, on, old.at, old.place, old.message) for n, old in enumerate(sets)
+        )
+        self._insert(change, records)
+        return records
 
     def get(self, athlete: AthleteId, sets: Sequence[SetId]) -> tuple[SetRecord, ...]:
         """The sets with these ids, standing or not (evidence that `why` prints)."""
-        raise NotImplementedError
+        query = select(*SET_COLUMNS).where(SETS.c.athlete_id == athlete, SETS.c.id.in_(sets))
+        return self._records(query.order_by(SETS.c.place, SETS.c.id))
 
     def of_message(self, athlete: AthleteId, message: int) -> tuple[SetRecord, ...]:
         """The sets that came from one of her messages."""
-        raise NotImplementedError
+        return self._records(queries.OF_MESSAGE, athlete=athlete, message=message)
 
     def day_of_message(self, athlete: AthleteId, message: int) -> date | None:
         """The day that the sets of a message were first recorded for, also when none of them stands now."""
-        raise NotImplementedError
+        query = select(SETS.c.on_day).where(SETS.c.athlete_id == athlete, SETS.c.message == message)
+        day: date | None = self._work.connection.execute(query.order_by(SETS.c.id).limit(1)).scalar_one_or_none()
+        return day
 
     def of_day(self, athlete: AthleteId, on: date) -> tuple[SetRecord, ...]:
         """The sets of one day."""
-        raise NotImplementedError
+        return self._records(queries.OF_DAY, athlete=athlete, on=on)
 
     def recent(self, athlete: AthleteId, since: date, least: int = 12) -> tuple[SetRecord, ...]:
         """The sets of all days from `since` on, and at least the last `least` sets where there are as many.
 
         Order: as logged, so a set logged today for last week comes last.
         """
-        raise NotImplementedError
+        return self._records(queries.RECENT, athlete=athlete, since=since, least=least)
 
     def latest(self, athlete: AthleteId) -> SetRecord | None:
         """The set logged last."""
-        raise NotImplementedError
+        return next(iter(self._records(queries.LATEST, athlete=athlete)), None)
 
     def history(
         self, athlete: AthleteId, exercise: ExerciseName, *, until: date | None = None, days: int | None = None
     ) -> tuple[SetRecord, ...]:
         """One exercise's sets by day, then place; of the last `days` training days of it up to `until`, or all."""
-        raise NotImplementedError
+        return self._records(
+            queries.HISTORY,
+            athlete=athlete,
+            exercise=exercise,
+            until=until or date.max,
+            days=queries.ALL_DAYS if days is None else days,
+        )
 
     def between(
         self, athlete: AthleteId, first: date, last: date, exercises: Sequence[ExerciseName] | None = None
     ) -> tuple[SetRecord, ...]:
         """The sets of a range of days, by day, then place; of all exercises or of the ones given."""
-        raise NotImplementedError
+        if exercises is None:
+            return self._records(queries.BETWEEN, athlete=athlete, first=first, last=last)
+        return self._records(queries.BETWEEN_OF, athlete=athlete, first=first, last=last, exercises=list(exercises))
 
     def since(self, athlete: AthleteId, first: date) -> tuple[SetRecord, ...]:
         """The sets from a day on, by day, then place."""
-        raise NotImplementedError
+        return self.between(athlete, first, date.max)
 
     def last_loads(self, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
         """For each exercise the load of its latest set with a load, by day, then place."""
-        raise NotImplementedError
+        return self._loads(queries.LAST_LOADS, athlete)
 
     def best_loads(self, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
         """For each exercise the heaviest load ever moved (sets missed with no rep made do not count)."""
-        raise NotImplementedError
+        return self._loads(queries.BEST_LOADS, athlete)
 
     def last_day(self, athlete: AthleteId, exercise: ExerciseName | None = None) -> date | None:
         """The latest day with a set, of any exercise or of this one."""
-        raise NotImplementedError
+        query = select(func.max(SETS.c.on_day)).where(standing(SETS, athlete))
+        if exercise is not None:
+            query = query.where(SETS.c.exercise == exercise)
+        return self._work.connection.execute(query).scalar_one()
 
     def count(self, athlete: AthleteId) -> int:
         """How many sets stand."""
-        raise NotImplementedError
+        query = select(func.count()).select_from(SETS).where(standing(SETS, athlete))
+        return self._work.connection.execute(query).scalar_one()
 
     def days(self, athlete: AthleteId, first: date, last: date) -> tuple[date, ...]:
         """The days trained in a range."""
-        raise NotImplementedError
+        query = select(SETS.c.on_day).distinct().where(standing(SETS, athlete), SETS.c.on_day.between(first, last))
+        return tuple(self._work.connection.execute(query.order_by(SETS.c.on_day)).scalars())
 
     def of_athletes(
         self, athletes: Sequence[AthleteId], first: date, last: date
     ) -> Mapping[AthleteId, tuple[SetRecord, ...]]:
         """Several athletes' sets of a range of days, in one query; every athlete asked for has an entry."""
-        raise NotImplementedError
+        found: dict[AthleteId, list[SetRecord]] = {athlete: [] for athlete in athletes}
+        rows = self._work.connection.execute(
+            queries.OF_ATHLETES, {"athletes": list(athletes), "first": first, "last": last}
+        )
+        for row in rows:
+            found[row.athlete_id].append(set_record(row))
+        return {athlete: tuple(records) for athlete, records in found.items()}
+
+    def _insert(self, change: Change, records: Sequence[SetRecord]) -> None:
+        if records:
+            self._work.connection.execute(queries.INSERT, [_columns(change, record) for record in records])
+
+    def _records(self, query: Any, **values: Any) -> tuple[SetRecord, ...]:
+        return tuple(set_record(row) for row in self._work.connection.execute(query, values))
+
+    def _loads(self, query: Any, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
+        rows = self._work.connection.execute(query, {"athlete": athlete, "yes": True})
+        return {ExerciseName(name): load_of(amount, unit, basis) for name, amount, unit, basis in rows}
+
+
+def _columns(change: Change, record: SetRecord) -> dict[str, Any]:
+    return {
+        "athlete_id": change.athlete,
+        "id": record.id,
+        "added_by": change.id,
+        "stands": True,
+        "on_day": record.on,
+        "at": record.at,
+        "place": record.place,
+        "message": record.message,
+        **set_columns(record.done),
+    }

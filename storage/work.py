@@ -1,10 +1,79 @@
-"""One open transaction: the session, the dialect, and ids that count within each athlete."""
+"""One open transaction: the connection, the dialect, locks, and ids that count within each person's records."""
 
 from __future__ import annotations
 
-from sqlmodel import Session
+from dataclasses import dataclass
+
+from sqlalchemy import Connection, bindparam, select, text, update
+
+from engine.values.ids import AthleteId
+from storage.errors import NoSuchPerson
+from storage.tables.people import PEOPLE
+
+LAST_ID = select(PEOPLE.c.last_id).where(PEOPLE.c.id == bindparam("athlete"))
+CONTACT = select(PEOPLE.c.source, PEOPLE.c.chat, PEOPLE.c.reachable).where(PEOPLE.c.id == bindparam("athlete"))
+KEEP_LAST_ID = update(PEOPLE).where(PEOPLE.c.id == bindparam("athlete")).values(last_id=bindparam("last"))
+LOCK_PERSON = text("SELECT pg_advisory_xact_lock(:athlete)")
+
+
+@dataclass(frozen=True, slots=True)
+class Contact:
+    source: str
+    chat: int
+    reachable: bool
 
 
 class Work:
-    def __init__(self, session: Session) -> None:
-        self.session = session
+    def __init__(self, connection: Connection) -> None:
+        self.connection = connection
+        self.is_postgres = connection.dialect.name == "postgresql"
+        self._last_ids: dict[int, int] = {}
+        self._contacts: dict[int, Contact] = {}
+
+    def take_ids(self, athlete: int, count: int = 1) -> int:
+        """The first of `count` new ids in a person's records; they are never given out again.
+
+        Errors: NoSuchPerson.
+        """
+        if athlete not in self._last_ids:
+            # On PostgreSQL the row lock also keeps two workers from drawing the same ids.
+            query = LAST_ID.with_for_update(key_share=True) if self.is_postgres else LAST_ID
+            last = self.connection.execute(query, {"athlete": athlete}).scalar_one_or_none()
+            if last is None:
+                raise NoSuchPerson(athlete)
+            self._last_ids[athlete] = last
+        first = self._last_ids[athlete] + 1
+        self._last_ids[athlete] += count
+        return first
+
+    def finish(self) -> None:
+        """Nothing; what was held back until the end of the transaction is written."""
+        for athlete, last in self._last_ids.items():
+            self.connection.execute(KEEP_LAST_ID, {"athlete": athlete, "last": last})
+
+    def contact(self, athlete: int) -> Contact:
+        """Where a person is reached.
+
+        Errors: NoSuchPerson.
+        """
+        if athlete not in self._contacts:
+            row = self.connection.execute(CONTACT, {"athlete": athlete}).one_or_none()
+            if row is None:
+                raise NoSuchPerson(athlete)
+            self._contacts[athlete] = Contact(row.source, row.chat, row.reachable)
+        return self._contacts[athlete]
+
+    def forget(self, athlete: int) -> None:
+        """Nothing; what this transaction knew of a person is read again when asked for."""
+        self._contacts.pop(athlete, None)
+        self._last_ids.pop(athlete, None)
+
+    def forget_contact(self, athlete: int) -> None:
+        """Nothing; where the person is reached is read again when asked for."""
+        self._contacts.pop(athlete, None)
+
+    def lock(self, *athletes: AthleteId) -> None:
+        """Nothing; no other worker gets past this call for any of these people before the transaction ends."""
+        if self.is_postgres:
+            for athlete in sorted(set(athletes)):
+                self.connection.execute(LOCK_PERSON, {"athlete": athlete})
