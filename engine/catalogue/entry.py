@@ -82,11 +82,13 @@ def parse_entry(stanza: Stanza) -> Entry:
 
 
 def _check_labels(stanza: Stanza) -> None:
+    seen: set[str] = set()
     for field in stanza.fields:
         if field.label not in LABELS:
             raise MalformedData(stanza.file, field.line, field.label, f"one of {', '.join(sorted(LABELS))}", "cue: ...")
-        if field.label not in MAY_REPEAT and len(stanza.every(field.label)) > 1:
+        if field.label in seen - MAY_REPEAT:
             raise MalformedData(stanza.file, field.line, field.label, "this label once", "one line with commas")
+        seen.add(field.label)
 
 
 def _choice(stanza: Stanza, label: str, choices: type[Choice], usual: Choice | None) -> Choice:

@@ -1,21 +1,19 @@
-"""What a person may call an exercise, brought into one spelling, so that "Push-Ups", "push ups" and "pushups" meet.
+"""What a person may call an exercise, brought into one spelling, so that "Push-Ups", "push ups" and "PUSH UP" meet.
 
-Accents are folded on both sides: "jalón" meets "jalon". German ä, ö, ü also meet ae, oe, ue.
-A phrase is brought into its spelling word by word: the spelling of two words is the two spellings with a space between
-them. A reader may therefore fold each word of a message once and join the folded words as it likes.
+Accents are folded on both sides: "jalón" meets "jalon". A phrase is brought into its spelling word by word: the
+spelling of two words is the two spellings with a space between them. A reader may therefore fold each word of a message
+once and join the folded words as it likes.
 """
 
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterator, Mapping
 from functools import lru_cache
 
 EDGES = ".,;:!?()[]{}<>*\"“”„«»'’‘`´•·…|"
 HYPHENS = str.maketrans(dict.fromkeys("-‐‑‒–—−_/", " "))
 DROPPED = str.maketrans(dict.fromkeys("'’‘`´\u00ad\u200b\u200c\u200d\u2060\ufeff\u200e\u200f"))
 UNDECOMPOSED = str.maketrans({"ł": "l", "ø": "o", "đ": "d", "æ": "ae", "œ": "oe", "ı": "i"})
-UMLAUTS = str.maketrans({"ä": "ae", "ö": "oe", "ü": "ue"})
 SIBILANT_PLURALS = ("sses", "ches", "shes", "xes")
 SPELLED_ALIKE = {"calves": "calf", "tyre": "tire", "tyres": "tire"}
 LEAST_PLURAL = 3
@@ -69,28 +67,3 @@ def _singular(word: str) -> str:
     if word.endswith("ies") and len(word) > len("pies"):
         return word[:-3] + "y"
     return word[:-1]
-
-
-def spellings(phrase: str, short_forms: Mapping[str, tuple[str, ...]]) -> Iterator[str]:
-    """Every normalised spelling by which `phrase` can be met, the plain one first.
-
-    Shape: `short_forms` maps a normalised piece of a name to the shorter ways of writing it ("dumbbell" to "db").
-    """
-    plain = normalise(phrase)
-    umlauts = normalise(unicodedata.normalize("NFC", phrase).lower().translate(UMLAUTS))
-    for spelling in dict.fromkeys((plain, umlauts)):
-        for shorter in _shortened(spelling, short_forms):
-            yield shorter
-            if " " in shorter:
-                yield shorter.replace(" ", "")
-    # Written as one word, an inner plural stands: "farmerswalk".
-    yield normalise("".join(folded_words(phrase)))
-
-
-def _shortened(spelling: str, short_forms: Mapping[str, tuple[str, ...]]) -> list[str]:
-    found = [spelling]
-    for piece, shorts in short_forms.items():
-        if f" {piece} " in f" {spelling} ":
-            longer = tuple(found)
-            found += [f" {name} ".replace(f" {piece} ", f" {short} ").strip() for name in longer for short in shorts]
-    return found
