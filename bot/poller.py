@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.chats import Chats
-from bot.delivery import OtherPoller, OutOfReach
+from bot.delivery import OtherPoller, OutOfReach, WrongToken
 from bot.envelopes import wrap_inbound
 from bot.telegram_adapter import Telegram
 from bot.telegram_updates import Arrived
@@ -58,8 +58,13 @@ class Poller:
                 await self._conflict(conflict)
             except OutOfReach as trouble:
                 await self._pause(str(trouble), trouble.seconds)
-            except OSError as trouble:
-                await self._pause(repr(trouble), 0.0)
+            except (WrongToken, asyncio.CancelledError):
+                raise
+            except Exception:
+                # Whatever it is (a full disk, say), the batch is not confirmed and comes again.
+                log.exception("could not store what came; the platform keeps it")
+                await asyncio.sleep(min(LONGEST_PAUSE, 2.0**self._failures))
+                self._failures = min(self._failures + 1, 10)
             else:
                 self._recovered()
                 # An empty answer means that nothing before the offset is left. Asking without one from then on is safe,

@@ -11,6 +11,7 @@ from concurrent.futures import ThreadPoolExecutor
 from typing import TypeVar
 
 from storage.database import Database
+from storage.errors import Contended
 from storage.store import Store
 
 T = TypeVar("T")
@@ -28,11 +29,20 @@ class Writer:
     async def transaction(self, work: Callable[[Store], T]) -> T:
         """What `work` returns, done in one transaction."""
 
-        def once() -> T:
-            with self._database.transaction() as store:
-                return work(store)
+        return await self.call(lambda: self._attempt(work))
 
-        return await self.call(once)
+    def _attempt(self, work: Callable[[Store], T], tries: int = 5) -> T:
+        """Another process may be in the way (a backup, another worker): nothing was kept then, so begin again."""
+        for _ in range(tries - 1):
+            try:
+                return self._once(work)
+            except Contended:
+                continue
+        return self._once(work)
+
+    def _once(self, work: Callable[[Store], T]) -> T:
+        with self._database.transaction() as store:
+            return work(store)
 
     def close(self) -> None:
         """Nothing; what was begun is finished."""
