@@ -59,7 +59,7 @@ def arrived(raw: Mapping[str, Any], *, now: datetime, username: str = "") -> Arr
     update = int(raw["update_id"])
     try:
         return _arrived(update, raw, now, username)
-    except (KeyError, TypeError, ValueError, AttributeError, OverflowError) as trouble:
+    except (LookupError, TypeError, ValueError, AttributeError, ArithmeticError, OSError) as trouble:
         log.warning("update %d passed over, not understood: %r", update, trouble)
         return Arrived(update)
 
@@ -110,13 +110,12 @@ def _tap(update: int, query: Mapping[str, Any], now: datetime) -> Arrived:
     message, words = query.get("message"), query.get("data")
     if message is None or not words or _is_foreign(message):
         return Arrived(update, tap=tap)
-    chat = int(message["chat"]["id"])
     inbound = Inbound(
         source=SOURCE,
-        chat=chat,
+        chat=_id(message["chat"]),
         key=f"tap.{tap}",
         kind=InboundKind.TAP,
-        message=int(message["message_id"]),
+        message=_id(message, "message_id"),
         text=cleaned(str(words)),
         at=now,
         name=_name(query["from"]),
@@ -128,11 +127,11 @@ def _membership(update: int, change: Mapping[str, Any]) -> Arrived:
     status = change["new_chat_member"]["status"]
     if change["chat"]["type"] != "private":
         present = status in ("member", "administrator", "restricted")
-        return Arrived(update, leave=int(change["chat"]["id"]) if present else None)
+        return Arrived(update, leave=_id(change["chat"]) if present else None)
     kind = InboundKind.BACK if status == "member" else InboundKind.GONE
     inbound = Inbound(
         source=SOURCE,
-        chat=int(change["chat"]["id"]),
+        chat=_id(change["chat"]),
         key=f"{update}.{change['date']}",
         kind=kind,
         message=0,
@@ -154,10 +153,10 @@ def _inbound(
 ) -> Inbound:
     return Inbound(
         source=SOURCE,
-        chat=int(message["chat"]["id"]),
+        chat=_id(message["chat"]),
         key=key,
         kind=kind,
-        message=int(message["message_id"]),
+        message=_id(message, "message_id"),
         text=text,
         at=_time(message["date"] if at is None else at),
         name=_name(message["from"]),
@@ -185,7 +184,7 @@ def _is_foreign(message: Mapping[str, Any]) -> bool:
 
 def _not_private(update: int, message: Mapping[str, Any]) -> Arrived:
     in_group = message["chat"]["type"] in ("group", "supergroup") and "left_chat_member" not in message
-    return Arrived(update, leave=int(message["chat"]["id"]) if in_group else None)
+    return Arrived(update, leave=_id(message["chat"]) if in_group else None)
 
 
 def _text(message: Mapping[str, Any]) -> str:
@@ -204,6 +203,14 @@ def _own_command(text: str, username: str) -> str:
 def _name(person: Mapping[str, Any]) -> str:
     names = (str(person.get("first_name") or ""), str(person.get("last_name") or ""))
     return cleaned(" ".join(name for name in names if name))
+
+
+def _id(thing: Mapping[str, Any], field: str = "id") -> int:
+    """Ids are below 2^52 by the platform's word; one that fits no database column is refused before it gets there."""
+    number = int(thing[field])
+    if not -(2**63) <= number < 2**63:
+        raise ValueError(f"{field} {number} does not fit 64 bits")
+    return number
 
 
 def _time(seconds: int) -> datetime:
