@@ -58,3 +58,13 @@ def _set_up_sqlite(engine: Engine, foreign_keys: bool) -> None:
         # once when another wrote in between, whatever the timeout.
         reading = connection.get_execution_options().get("reading", False)
         connection.exec_driver_sql("BEGIN" if reading else "BEGIN IMMEDIATE")
+
+
+def wipe_traces(engine: Engine) -> None:
+    """Nothing; on SQLite the log of changes beside the database file, which still holds what was erased, is emptied."""
+    if engine.dialect.name == "sqlite":
+        connection = engine.raw_connection()
+        try:
+            connection.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        finally:
+            connection.close()

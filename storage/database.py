@@ -9,7 +9,7 @@ from contextlib import AbstractContextManager, contextmanager, nullcontext
 from sqlalchemy import Engine
 from sqlalchemy.exc import DBAPIError
 
-from storage.connections import connect, is_contention, is_in_memory
+from storage.connections import connect, is_contention, is_in_memory, wipe_traces
 from storage.errors import Contended
 from storage.migrate import bring_up
 from storage.store import Store
@@ -43,6 +43,8 @@ class Database:
                     work = Work(connection)
                     yield Store(work)
                     work.finish()
+                if work.erased:
+                    wipe_traces(engine)
             except DBAPIError as error:
                 if is_contention(error):
                     raise Contended("another worker was in the way: run the transaction again") from error

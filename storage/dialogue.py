@@ -10,7 +10,7 @@ from typing import Any
 from sqlalchemy import ColumnElement, Row, and_, delete, func, insert, select, update
 
 from engine.values.ids import AthleteId, ExerciseName
-from storage.envelopes import OutboxId
+from storage.envelopes import SEND, OutboxId
 from storage.records import LiftLine, Question, QuestionId, QuestionState
 from storage.tables.dialogue import LIFT_LINES, QUESTIONS
 from storage.tables.queues import OUTBOX
@@ -111,7 +111,7 @@ class LiftLines:
         buried = (
             select(func.count())
             .select_from(later)
-            .where(later.c.athlete_id == athlete, later.c.id > LIFT_LINES.c.outbox, later.c.kind == "send")
+            .where(later.c.athlete_id == athlete, later.c.id > LIFT_LINES.c.outbox, later.c.kind == SEND)
             .scalar_subquery()
         )
         query = select(LIFT_LINES, buried.label("buried")).where(_line(athlete, on), *which)

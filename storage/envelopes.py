@@ -15,6 +15,14 @@ OutboxId = NewType("OutboxId", int)
 """Unique over the whole database, so that an edit can name the message it changes."""
 
 
+SEND, EDIT, REACT = "send", "edit", "react"
+"""The kinds of outgoing message."""
+
+
+TAP = "tap"
+"""The kind of inbound event whose `message` is one of the bot's."""
+
+
 class InboundState(Enum):
     NEW = "new"
     DONE = "done"
@@ -67,7 +75,7 @@ class OutboxState(Enum):
 
 @dataclass(frozen=True, slots=True)
 class StoredOutgoing:
-    """One message, edit or reaction.
+    """One message, edit or reaction: `kind` is SEND, EDIT or REACT.
 
     Shape: `buttons` is rows of (label, data); `extras` holds what is JSON-able beside the text (prescribes, volume).
     `edits` is the outbox id of the message changed, `message` the person's message that a reaction marks.

@@ -6,11 +6,34 @@ one, each in the transaction that handles it. Order inside a chat: `place`, then
 
 from __future__ import annotations
 
+import zlib
 from collections.abc import Sequence
 from datetime import datetime
+from typing import Any
 
-from storage.envelopes import Delivery, InboundId, StoredInbound
+from sqlalchemy import bindparam, func, select, text, tuple_, update
+from sqlalchemy.dialects import postgresql, sqlite
+
+from engine.values.ids import AthleteId
+from storage.envelopes import TAP, Delivery, InboundId, InboundState, StoredInbound
+from storage.queue_mapping import DELIVERIES, delivery, inbound_columns, stored_inbound
+from storage.tables.people import PEOPLE
+from storage.tables.queues import INBOUND, OUTBOX, SOURCES
 from storage.work import Work
+
+BATCH = 100
+LOCK_CHAT = text("SELECT pg_advisory_xact_lock(1667785076, :chat)")
+IN_ORDER = (INBOUND.c.place, INBOUND.c.id)
+NEXT = (
+    select(INBOUND)
+    .where(
+        INBOUND.c.state == InboundState.NEW.value,
+        INBOUND.c.source == bindparam("source"),
+        INBOUND.c.chat == bindparam("chat"),
+    )
+    .order_by(*IN_ORDER)
+    .limit(1)
+)
 
 
 class Inbox:
@@ -19,55 +42,123 @@ class Inbox:
 
     def put(self, events: Sequence[StoredInbound], received_at: datetime) -> tuple[InboundId, ...]:
         """The ids of the events that are new, in the order given; one that came before (source, key) is passed over."""
-        raise NotImplementedError
+        ids: list[InboundId] = []
+        for start in range(0, len(events), BATCH):
+            ids += self._put(events[start : start + BATCH], received_at)
+        return tuple(ids)
 
     def waiting(self) -> tuple[tuple[str, int], ...]:
         """The chats (source, chat) with events to handle, the one waiting longest first."""
-        raise NotImplementedError
+        query = (
+            select(INBOUND.c.source, INBOUND.c.chat)
+            .where(INBOUND.c.state == InboundState.NEW.value)
+            .group_by(INBOUND.c.source, INBOUND.c.chat)
+            .order_by(func.min(INBOUND.c.id))
+        )
+        return tuple((row.source, row.chat) for row in self._work.connection.execute(query))
 
     def pending(self, limit: int = 1000) -> tuple[StoredInbound, ...]:
         """Events still to handle, chat by chat in their order (without documents' content)."""
-        raise NotImplementedError
+        columns = [column for column in INBOUND.c if column.name != "document"]
+        query = (
+            select(*columns)
+            .where(INBOUND.c.state == InboundState.NEW.value)
+            .order_by(INBOUND.c.source, INBOUND.c.chat, *IN_ORDER)
+            .limit(limit)
+        )
+        return tuple(stored_inbound(row) for row in self._work.connection.execute(query))
 
     def take_next(self, source: str, chat: int) -> StoredInbound | None:
-        """The next event of a chat, its chat locked until the transaction ends; None when all are handled.
+        """The next event of a chat, its chat and person locked until the transaction ends; None when all are handled.
 
         Mark it done or failed in the same transaction.
         """
-        raise NotImplementedError
+        if self._work.is_postgres:
+            # Signed 32 bits, as the lock wants; chats that share a value only wait for each other.
+            number = zlib.crc32(f"{source}:{chat}".encode()) - 2**31
+            self._work.connection.execute(LOCK_CHAT, {"chat": number})
+        row = self._work.connection.execute(NEXT, {"source": source, "chat": chat}).one_or_none()
+        if row is None:
+            return None
+        if row.athlete_id is not None:
+            self._work.lock(AthleteId(row.athlete_id))
+        return stored_inbound(row)
 
     def get(self, inbound: InboundId) -> StoredInbound | None:
         """An event by its id, with its document."""
-        raise NotImplementedError
+        row = self._work.connection.execute(select(INBOUND).where(INBOUND.c.id == inbound)).one_or_none()
+        return None if row is None else stored_inbound(row)
 
     def find(self, source: str, key: str) -> StoredInbound | None:
         """The event with this key, if it ever came."""
-        raise NotImplementedError
+        query = select(INBOUND).where(INBOUND.c.source == source, INBOUND.c.key == key)
+        row = self._work.connection.execute(query).one_or_none()
+        return None if row is None else stored_inbound(row)
 
     def of_message(self, source: str, chat: int, message: int) -> tuple[StoredInbound, ...]:
-        """A message and its edits, in their order (taps excluded)."""
-        raise NotImplementedError
-
-    def done(self, inbound: InboundId, at: datetime) -> None:
-        """Nothing; the event is handled, once and for all."""
-        raise NotImplementedError
+        """A message and its edits, in their order (taps excluded: they name a message of the bot's)."""
+        query = select(INBOUND).where(
+            INBOUND.c.source == source,
+            INBOUND.c.chat == chat,
+            INBOUND.c.message == message,
+            INBOUND.c.kind != TAP,
+        )
+        return tuple(stored_inbound(row) for row in self._work.connection.execute(query.order_by(*IN_ORDER)))
 
     def attach(self, inbound: InboundId, content: bytes | None, trouble: str) -> None:
         """Nothing; the document at `document_reference` was fetched, or never will be and `trouble` says why."""
-        raise NotImplementedError
+        self._close(inbound, document=content, document_trouble=trouble)
+
+    def done(self, inbound: InboundId, at: datetime) -> None:
+        """Nothing; the event is handled, once and for all."""
+        self._close(inbound, state=InboundState.DONE.value, handled_at=at)
 
     def failed(self, inbound: InboundId, error: str, at: datetime) -> None:
         """Nothing; the event could not be handled and is not tried again by itself."""
-        raise NotImplementedError
+        self._close(inbound, state=InboundState.FAILED.value, handled_at=at, error=error)
 
     def replies(self, inbound: InboundId) -> tuple[Delivery, ...]:
         """What was answered to an event, in order."""
-        raise NotImplementedError
+        query = DELIVERIES.where(OUTBOX.c.inbound == inbound).order_by(OUTBOX.c.id)
+        return tuple(delivery(row) for row in self._work.connection.execute(query))
 
     def offset(self, source: str) -> int | None:
         """The offset up to which a source has been stored."""
-        raise NotImplementedError
+        query = select(SOURCES.c.poll_offset).where(SOURCES.c.source == source)
+        offset: int | None = self._work.connection.execute(query).scalar_one_or_none()
+        return offset
 
     def set_offset(self, source: str, offset: int) -> None:
         """Nothing; the source is stored up to here. Call in the transaction that puts the batch."""
-        raise NotImplementedError
+        self._work.set_source(source, poll_offset=offset)
+
+    def _put(self, events: Sequence[StoredInbound], received_at: datetime) -> list[InboundId]:
+        owners = self._owners(events)
+        rows = [
+            {
+                **inbound_columns(event),
+                "received_at": received_at,
+                "athlete_id": owners.get((event.source, event.chat)),
+            }
+            for event in events
+        ]
+        insert = postgresql.insert if self._work.is_postgres else sqlite.insert
+        added = self._work.connection.execute(
+            insert(INBOUND)
+            .values(rows)
+            .on_conflict_do_nothing(index_elements=["source", "key"])
+            .returning(INBOUND.c.id, INBOUND.c.source, INBOUND.c.key)
+        )
+        ids = {(row.source, row.key): InboundId(row.id) for row in added}
+        # A key given twice in one batch is one event.
+        return [ids.pop(name) for event in events if (name := (event.source, event.key)) in ids]
+
+    def _owners(self, events: Sequence[StoredInbound]) -> dict[tuple[str, int], int]:
+        chats = sorted({(event.source, event.chat) for event in events})
+        query = select(PEOPLE.c.source, PEOPLE.c.chat, PEOPLE.c.id).where(
+            tuple_(PEOPLE.c.source, PEOPLE.c.chat).in_(chats)
+        )
+        return {(row.source, row.chat): row.id for row in self._work.connection.execute(query)}
+
+    def _close(self, inbound: InboundId, **values: Any) -> None:
+        self._work.connection.execute(update(INBOUND).where(INBOUND.c.id == inbound).values(values))

@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Row, bindparam, delete, insert, select, update
 
 from engine.values.ids import AthleteId
+from storage.due import DueState
 from storage.envelopes import OutboxState
 from storage.errors import NoSuchPerson
 from storage.records import Person, Role
@@ -84,7 +85,9 @@ class People:
             )
             .values(state=OutboxState.DROPPED.value, claimed_until=None)
         )
-        self._work.connection.execute(delete(DUE).where(DUE.c.athlete_id == athlete, DUE.c.state == "waiting"))
+        self._work.connection.execute(
+            delete(DUE).where(DUE.c.athlete_id == athlete, DUE.c.state == DueState.WAITING.value)
+        )
 
     def back(self, athlete: AthleteId) -> None:
         """Nothing; the person can be reached again."""

@@ -143,7 +143,8 @@ class Sets:
         query = select(func.max(SETS.c.on_day)).where(standing(SETS, athlete))
         if exercise is not None:
             query = query.where(SETS.c.exercise == exercise)
-        return self._work.connection.execute(query).scalar_one()
+        day: date | None = self._work.connection.execute(query).scalar_one()
+        return day
 
     def count(self, athlete: AthleteId) -> int:
         """How many sets stand."""

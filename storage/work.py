@@ -3,17 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 from sqlalchemy import Connection, bindparam, select, text, update
+from sqlalchemy.dialects import postgresql, sqlite
 
 from engine.values.ids import AthleteId
 from storage.errors import NoSuchPerson
 from storage.tables.people import PEOPLE
+from storage.tables.queues import SOURCES
 
 LAST_ID = select(PEOPLE.c.last_id).where(PEOPLE.c.id == bindparam("athlete"))
 CONTACT = select(PEOPLE.c.source, PEOPLE.c.chat, PEOPLE.c.reachable).where(PEOPLE.c.id == bindparam("athlete"))
 KEEP_LAST_ID = update(PEOPLE).where(PEOPLE.c.id == bindparam("athlete")).values(last_id=bindparam("last"))
 LOCK_PERSON = text("SELECT pg_advisory_xact_lock(:athlete)")
+
+
+NOBODY = 0
+"""Stands for another person who is no longer there, or is not in this database."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +34,8 @@ class Work:
     def __init__(self, connection: Connection) -> None:
         self.connection = connection
         self.is_postgres = connection.dialect.name == "postgresql"
+        self.erased = False
+        """Whether something was erased, so that its traces must leave the disk too."""
         self._last_ids: dict[int, int] = {}
         self._contacts: dict[int, Contact] = {}
 
@@ -77,3 +86,12 @@ class Work:
         if self.is_postgres:
             for athlete in sorted(set(athletes)):
                 self.connection.execute(LOCK_PERSON, {"athlete": athlete})
+
+    def set_source(self, source: str, **values: Any) -> None:
+        """Nothing; these values of a source of messages are kept, its others left."""
+        insert = postgresql.insert if self.is_postgres else sqlite.insert
+        self.connection.execute(
+            insert(SOURCES)
+            .values(source=source, **values)
+            .on_conflict_do_update(index_elements=["source"], set_=values)
+        )
