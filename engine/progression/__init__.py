@@ -1,1 +1,5 @@
-"""One rule a file: from the history of a slot to its next prescription and the reason."""
+"""How each slot progresses: one rule a file, each a pure fold over exposures."""
+
+from engine.progression.prescribe import prescribe
+
+__all__ = ["prescribe"]

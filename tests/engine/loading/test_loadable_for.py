@@ -123,4 +123,4 @@ def test_the_empty_bar(lift: Exercise, unit: Unit, bar: str | None) -> None:
 
 def test_a_stack_that_falls_cannot_be() -> None:
     with pytest.raises(ValueError, match="expected it to rise"):
-        Stack(*loads(Unit.KG, 50, 5, 10))
+        Stack(first=Load(Decimal(50), Unit.KG), step=Load(Decimal(5), Unit.KG), top=Load(Decimal(10), Unit.KG))

@@ -12,7 +12,6 @@ from engine.loading.gym import KG_GYM, LB_GYM, Gym
 from engine.values.exercise import Equipment, Loading
 from engine.values.load import Basis, Load, Unit
 
-
 BAR, HANDS, BODY = Loading.BAR, Loading.PER_HAND, Loading.BODY
 BARBELL, DUMBBELL, NONE = Equipment.BARBELL, Equipment.DUMBBELL, Equipment.BODY_WEIGHT
 

@@ -1,0 +1,79 @@
+"""What a rule asks for before anything that lies over the rules has its say."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+
+from engine.progression.terms import Terms
+from engine.values.ids import SetId
+from engine.values.load import Load
+from engine.values.plan import FindIt, Target
+from engine.values.prescription import Held, SetTarget, Verdict
+
+NOT_FOUND = "No load is planned: work up to one that fits the reps, and the log decides from then on."
+
+
+@dataclass(frozen=True, slots=True)
+class Anchor:
+    """The load last really lifted, which the ceiling is measured from; `missed`: and it was too much."""
+
+    load: Load
+    missed: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """Shape: as in a prescription. `anchor` None: the rule's loads move by plan and no ceiling is laid on them.
+
+    `steep`: the step is more than the ceiling, because nothing between can be loaded.
+    """
+
+    sets: tuple[SetTarget, ...]
+    verdict: Verdict
+    reason: str
+    next_step: str
+    evidence: tuple[SetId, ...] = ()
+    anchor: Anchor | None = None
+    steep: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """An ask with what has been laid over it so far: the marks, and a sentence for each."""
+
+    ask: Ask
+    held: tuple[Held, ...] = ()
+    notes: tuple[str, ...] = ()
+
+    def with_sets(self, sets: tuple[SetTarget, ...], held: Held, note: str) -> Laid:
+        """The same with other sets, marked and explained."""
+        return Laid(replace(self.ask, sets=sets), (*self.held, held), (*self.notes, note))
+
+    def noted(self, held: Held, note: str) -> Laid:
+        """The same sets, marked and explained."""
+        return self.with_sets(self.ask.sets, held, note)
+
+
+def each_load(sets: Sequence[SetTarget], change: Callable[[Load], Load]) -> tuple[SetTarget, ...]:
+    """The sets with every load changed; sets without a load stay."""
+    return tuple(one if one.load is None else replace(one, load=change(one.load)) for one in sets)
+
+
+def straight(terms: Terms, sets: int, target: Target, load: Load | None) -> tuple[SetTarget, ...]:
+    """So many sets alike."""
+    return (SetTarget(target, told(terms, load), terms.slot.effort),) * sets
+
+
+def told(terms: Terms, load: Load | None) -> Load | None:
+    """The load of a set target: nothing where the plan has none and body weight alone does it."""
+    return None if load is None or (terms.slot.load is None and load.amount == 0) else load
+
+
+def started(terms: Terms, sets: Sequence[SetTarget], next_step: str) -> Ask:
+    """What a slot without a session asks for."""
+    if isinstance(terms.slot.load, FindIt):
+        return Ask(tuple(sets), Verdict.FIND_LOAD, NOT_FOUND, next_step)
+    planned = isinstance(terms.slot.load, Load)
+    first = f"the plan starts at {terms.start_load}" if planned else "do what the plan states"
+    return Ask(tuple(sets), Verdict.START, f"First session of this exercise in the block: {first}.", next_step)

@@ -1,0 +1,102 @@
+"""Load step: all prescribed reps made, and the load goes up.
+
+advances   every prescribed set reached its reps: heavier by the step
+a miss     the same load again; after so many running misses down by a share (stall.py)
+skipped    fewer sets than asked, all good: the same again, and no miss
+extra      the best sets count, as many as were asked for; more of them change nothing
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from engine.progression.asked import Anchor, Ask, started, straight
+from engine.progression.ceiling import heavier
+from engine.progression.moved import Moved, same_reason, stands_at, stated, up_reason, verdict_of
+from engine.progression.stall import after_miss, reset
+from engine.progression.terms import Terms, least_reps
+from engine.progression.words import day, sets_of
+from engine.progression.work import Came, Session, reaches, session_of
+from engine.values.load import Load
+from engine.values.prescription import Exposure, Verdict
+from engine.values.schemes import LoadStep
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """`missed` holds the loads of the running misses, oldest first."""
+
+    scheme: LoadStep
+    terms: Terms
+    load: Load | None
+    missed: tuple[Load, ...] = ()
+    moved: Moved | None = None
+
+
+def start(scheme: LoadStep, terms: Terms) -> State:
+    """The state before any session."""
+    return State(scheme, terms, terms.start_load)
+
+
+def advance(state: State, exposure: Exposure) -> State:
+    """The state after one more session."""
+    terms, scheme = state.terms, state.scheme
+    session = session_of(exposure, terms)
+    if session is None:
+        return state
+    sets, good = terms.slot.sets, reaches(least_reps(terms.slot.target))
+    before = stands_at(state.load, session, sets, terms, first=state.moved is None)
+    came, made = session.came(sets, good), session.made_at(sets, good)
+    if made is not None:
+        step = heavier(made, scheme.step, terms)
+        after = max(before, step.load)
+        return replace(state, load=after, missed=(), moved=Moved(session, came, before, after, made, step.steep))
+    if came is Came.FEWER:
+        return replace(state, load=before, missed=(), moved=Moved(session, came, before, before))
+    missed = after_miss(state.missed, session.working_load(sets), scheme.misses)
+    after = reset(before, missed, scheme.misses, scheme.reset_share, terms)
+    return replace(state, load=after, missed=missed, moved=Moved(session, came, before, after))
+
+
+def ask(state: State) -> Ask:
+    """What to do next."""
+    terms, moved, load = state.terms, state.moved, state.load
+    slot = terms.slot
+    sets = straight(terms, slot.sets, slot.target, load)
+    if moved is None or load is None:
+        return started(terms, sets, _next_step(state))
+    return Ask(
+        sets,
+        Verdict.RESET if moved.after < moved.before else verdict_of(moved),
+        _reason(state, moved),
+        _next_step(state),
+        moved.session.evidence,
+        anchor_of(moved.session, slot.sets, moved.came),
+        moved.steep and moved.up,
+    )
+
+
+def anchor_of(session: Session, sets: int, came: Came) -> Anchor:
+    """What the ceiling is measured from."""
+    return Anchor(session.working_load(sets), came is Came.MISSED)
+
+
+def _reason(state: State, moved: Moved) -> str:
+    need, sets = str(least_reps(state.terms.slot.target)), state.terms.slot.sets
+    if moved.up:
+        return up_reason(moved, sets, need)
+    if moved.after < moved.before:
+        missed = f"{state.scheme.misses} sessions in a row missed, the last on {day(moved.session.on)}"
+        return f"{missed}, so the load comes down to {moved.after}."
+    return same_reason(moved, sets, need)
+
+
+def _next_step(state: State) -> str:
+    slot, load = state.terms.slot, state.load
+    make = f"Make {sets_of(slot.sets, slot.target)}"
+    if load is None:
+        return f"{make}, and the load goes up {state.scheme.step} from there."
+    up = heavier(load, state.scheme.step, state.terms).load
+    left = state.scheme.misses - len(state.missed)
+    risk = " One more miss brings a lighter restart." if left == 1 else ""
+    return f"{make} at {stated(load)} to go to {stated(up)}.{risk}"

@@ -1,0 +1,58 @@
+"""Every rule by the value that states it. A rule is three functions: start, advance, ask.
+
+A new rule is one file beside these, one value in `engine/values/schemes.py`, and one line here: mypy names this match
+until it is there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from functools import reduce
+from typing import TypeVar, assert_never
+
+from engine.progression import double, hold, load_step, rep_goal, set_wave
+from engine.progression.asked import Ask
+from engine.progression.terms import Terms
+from engine.values.prescription import Exposure
+from engine.values.schemes import (
+    DoubleProgression,
+    EffortTarget,
+    Hold,
+    LoadStep,
+    PercentageWave,
+    RepGoal,
+    RepTotal,
+    SetWave,
+    TimeOrDistance,
+    TopSetBackOff,
+)
+
+State = TypeVar("State")
+
+
+def asked(terms: Terms, exposures: Iterable[Exposure]) -> Ask:
+    """What the slot's rule asks for after these exposures, oldest first, before anything that lies over the rules."""
+    match terms.slot.scheme:
+        case SetWave() as scheme:
+            return _fold(set_wave.start(scheme, terms), set_wave.advance, set_wave.ask, exposures)
+        case DoubleProgression() as scheme:
+            return _fold(double.start(scheme, terms), double.advance, double.ask, exposures)
+        case LoadStep() as scheme:
+            return _fold(load_step.start(scheme, terms), load_step.advance, load_step.ask, exposures)
+        case RepGoal() as scheme:
+            return _fold(rep_goal.start(scheme, terms), rep_goal.advance, rep_goal.ask, exposures)
+        case Hold() as scheme:
+            return _fold(hold.start(scheme, terms), hold.advance, hold.ask, exposures)
+        case RepTotal() | PercentageWave() | EffortTarget() | TopSetBackOff() | TimeOrDistance():
+            raise NotImplementedError
+        case _:
+            assert_never(terms.slot.scheme)
+
+
+def _fold(
+    state: State,
+    advance: Callable[[State, Exposure], State],
+    ask: Callable[[State], Ask],
+    exposures: Iterable[Exposure],
+) -> Ask:
+    return ask(reduce(advance, exposures, state))

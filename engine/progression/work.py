@@ -1,0 +1,129 @@
+"""One session's sets of a slot as the rules see them.
+
+Decided here, for every rule:
+- Warm-up, drop and rest-pause sets are left out: a prescription asks for work sets, and a set that continues another
+  proves nothing of its own.
+- Left and right of a one-sided exercise make one set, as good as the weaker side.
+- A set whose load was not told is left out where the slot has a load: nothing is proved by a guess.
+- A load told in another unit than the plan's is taken for the loadable load it rounds to (132 lb for 60 kg).
+- Extra sets count: a session is as good as its best sets, as many as were asked for. So a ramp that nobody marked as
+  warm-up takes nothing away.
+- Fewer sets than asked, all of them good, are neither a success nor a miss.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from enum import Enum
+
+from engine.progression.terms import Terms
+from engine.values.ids import SetId
+from engine.values.load import Load
+from engine.values.prescription import Exposure
+from engine.values.sets import SetDone, SetKind, Side
+
+HALF_A_UNIT = Decimal("0.5")
+"""A lifter who writes another unit than the plan's writes whole numbers: so far a written load may be off."""
+
+NOTHING = Decimal(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """One work set. `load` is in the slot's unit; body weight alone is 0."""
+
+    load: Load
+    reps: int
+    seconds: Decimal = NOTHING
+    metres: Decimal = NOTHING
+    missed: bool = False
+
+
+Good = Callable[[Work], bool]
+"""Whether a set met what was asked of it, its load aside."""
+
+
+class Came(Enum):
+    """How a session came out against what was asked."""
+
+    MADE = "made"
+    FEWER = "fewer sets, all good"
+    MISSED = "missed"
+
+
+@dataclass(frozen=True, slots=True)
+class Session:
+    """Shape: `works` in the order done."""
+
+    on: date
+    works: tuple[Work, ...]
+    evidence: tuple[SetId, ...]
+
+    def made_at(self, sets: int, good: Good) -> Load | None:
+        """The heaviest load at which so many sets were good; None when fewer were."""
+        loads = sorted((work.load for work in self.works if good(work)), reverse=True)
+        return loads[sets - 1] if len(loads) >= sets else None
+
+    def working_load(self, sets: int) -> Load:
+        """The load that so many sets reached, or the lightest where fewer were done; reps do not matter to it."""
+        loads = sorted((work.load for work in self.works), reverse=True)
+        return loads[min(sets, len(loads)) - 1]
+
+    def came(self, sets: int, good: Good) -> Came:
+        """How the session came out, its load aside."""
+        if sum(map(good, self.works)) >= sets:
+            return Came.MADE
+        fewer = len(self.works) < sets and all(map(good, self.works))
+        return Came.FEWER if fewer else Came.MISSED
+
+
+def reaches(reps: int) -> Good:
+    """Good: at least so many reps, and not told as missed."""
+    return lambda work: work.reps >= reps and not work.missed
+
+
+def session_of(exposure: Exposure, terms: Terms) -> Session | None:
+    """The session as rules see it; None where nothing of it counts."""
+    sides: dict[Side, list[SetDone]] = {Side.LEFT: [], Side.RIGHT: []}
+    works: list[Work] = []
+    for record in exposure.sets:
+        done = record.done
+        if done.kind is not SetKind.WORK or (done.load is None and terms.slot.load is not None):
+            continue
+        if done.side is None:
+            works.append(_work(done, terms))
+        else:
+            sides[done.side].append(done)
+    works.extend(_paired(sides[Side.LEFT], sides[Side.RIGHT], terms))
+    return Session(exposure.on, tuple(works), exposure.evidence) if works else None
+
+
+def _paired(left: list[SetDone], right: list[SetDone], terms: Terms) -> Iterator[Work]:
+    for at in range(max(len(left), len(right))):
+        sides = [_work(side[at], terms) for side in (left, right) if at < len(side)]
+        yield Work(
+            min(work.load for work in sides),
+            min(work.reps for work in sides),
+            min(work.seconds for work in sides),
+            min(work.metres for work in sides),
+            any(work.missed for work in sides),
+        )
+
+
+def _work(done: SetDone, terms: Terms) -> Work:
+    load = terms.load(NOTHING) if done.load is None else _load(done.load, terms)
+    return Work(load, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed)
+
+
+def _load(told: Load, terms: Terms) -> Load:
+    if told.unit is terms.unit and told.basis is terms.basis:
+        return told
+    amount = told.in_unit(terms.unit).amount
+    if told.unit is terms.unit:
+        return terms.load(amount)
+    meant = terms.nearest(terms.load(amount))
+    near = abs(meant.in_unit(told.unit).amount - told.amount) <= HALF_A_UNIT
+    return meant if near else terms.load(amount)
