@@ -84,7 +84,7 @@ install_quietly() { # install_quietly [OPTION...]: pip install with these option
 stop_after_failed_install() {
     say ""
     tail -n 12 "$install_log" >&2
-    if grep -qiE 'connect|resolution|resolve host|dns|timed? ?out|unreachable|network|proxy|could not fetch|offline' "$install_log"; then
+    if grep -qiE 'connect|resolution|resolve host|dns|timed? ?out|unreachable|network|proxy|could not fetch|from versions: none|offline' "$install_log"; then
         fail "The packages could not be fetched: this machine does not reach the package index." \
             "Go online, or set PIP_INDEX_URL (pip) or UV_DEFAULT_INDEX (uv) to an index that it reaches. Then run this again."
     fi
