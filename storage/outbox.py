@@ -73,14 +73,14 @@ class Outbox:
         A row whose lease ended while it was being sent may have been delivered, so it becomes UNKNOWN and is not sent
         again; an edit or a reaction does no harm twice and is claimed again. Commit before sending.
         """
-        self._work.connection.execute(queries.GIVE_UP_EXPIRED, {"source": source, "now": now})
-        self._work.connection.execute(queries.REPEAT_EXPIRED, {"source": source, "now": now})
+        self._work.connection.execute(queries.GIVE_UP_EXPIRED, {"of_source": source, "now": now})
+        self._work.connection.execute(queries.REPEAT_EXPIRED, {"of_source": source, "now": now})
         if self._held(source, now):
             return ()
         claimable = queries.CLAIMABLE
         if self._work.is_postgres:
             claimable = claimable.with_for_update(of=queries.ONE, skip_locked=True)
-        ids = self._work.connection.execute(claimable, {"source": source, "now": now, "most": limit}).scalars().all()
+        ids = self._work.connection.execute(claimable, {"of_source": source, "now": now, "most": limit}).scalars().all()
         if not ids:
             return ()
         self._work.connection.execute(

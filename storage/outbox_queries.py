@@ -12,7 +12,7 @@ __all__ = ["CLAIMABLE", "GIVE_UP_EXPIRED", "LANE_OF_WAITING", "ONE", "REPEAT_EXP
 
 _NEW, _SENDING = OutboxState.NEW.value, OutboxState.SENDING.value
 _NOW = bindparam("now", type_=UTCDateTime())
-_SOURCE: BindParameter[str] = bindparam("source")
+_SOURCE: BindParameter[str] = bindparam("of_source")  # an UPDATE keeps its columns' own names for itself
 
 ONE = OUTBOX.alias("one")
 _OTHER = OUTBOX.alias("other")
