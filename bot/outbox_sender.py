@@ -59,6 +59,7 @@ class Sender:
         self._parts: dict[OutboxId, int] = {}
         self._something = asyncio.Event()
         self._stopping = False
+        self._forgotten = False
 
     def wake(self) -> None:
         """Something new waits in the outbox."""
@@ -71,8 +72,6 @@ class Sender:
 
     async def run(self) -> None:
         """Send until stopped."""
-        # What an earlier process had claimed is nobody's now: look at it as if its lease had ended.
-        await self._writer.transaction(lambda store: self._forget_leases(store))
         while not self._stopping:
             self._something.clear()
             pause = await self._turn()
@@ -95,6 +94,7 @@ class Sender:
             self._reports = [*reports, *self._reports]  # nothing was written: say it again next time
             log.exception("the outbox could not be read or written")
             return 1.0
+        self._forgotten = True
         self._pace.spend(len(rows))
         for row in rows:
             task = asyncio.create_task(self._deliver(row))
@@ -103,8 +103,11 @@ class Sender:
         return self._until_next(next_at, exhausted=len(rows) < room)
 
     def _exchange(self, store: Store, reports: list[Report], room: int) -> tuple[tuple[Delivery, ...], datetime | None]:
-        self._settle(store, reports)
         now = self._clock()
+        if not self._forgotten:
+            # What an earlier process had claimed is nobody's now: look at it as if its lease had ended.
+            store.outbox.claim(self._source, now + LEASE, limit=0, lease=LEASE)
+        self._settle(store, reports)
         rows = store.outbox.claim(self._source, now, limit=room, lease=LEASE) if room > 0 else ()
         return rows, store.outbox.next_at(self._source, now)
 
@@ -148,9 +151,6 @@ class Sender:
     def _taken_reports(self) -> list[Report]:
         reports, self._reports = self._reports, []
         return reports
-
-    def _forget_leases(self, store: Store) -> None:
-        store.outbox.claim(self._source, self._clock() + LEASE, limit=0, lease=LEASE)
 
     def _settle(self, store: Store, reports: list[Report]) -> None:
         for report in reports:

@@ -156,17 +156,20 @@ class _Server:
 
     async def _served(self) -> None:
         sending = asyncio.create_task(self._sender.run())
+        polling = asyncio.create_task(self._poller.run())
+        self._ticker.start()
         try:
             await self._chats.resume()
-            self._ticker.start()
-            await self._poller.run()
+            ended, _ = await asyncio.wait({sending, polling}, return_when=asyncio.FIRST_COMPLETED)
+            for task in ended:
+                task.result()  # neither ends by itself: raises what ended it
         finally:
             self._ticker.shutdown(wait=False)
+            polling.cancel()
             await self._chats.finish()
             self._sender.stop()
-            _, late = await asyncio.wait({sending}, timeout=LAST_WORDS)
-            for task in late:
-                task.cancel()
+            await asyncio.wait({sending}, timeout=LAST_WORDS)
+            sending.cancel()
 
     async def _tick(self) -> None:
         if await self._writer.call(lambda: self._product.tick(self._clock())):

@@ -4,7 +4,8 @@
 
 A step is anything that another process could see: an HTTP request (before it leaves, after its answer) and a commit
 (before and after). `--die-at N` kills the process at its N-th step, as hard as a power cut kills it; `--steps FILE`
-says how many there were. The clock file holds the story's time; `FILE.ticked` says for which time the last tick was done.
+says how many there were. The clock file holds the story's time; FILE with the ending `.ticked` says for which time the
+last tick was done.
 """
 
 from __future__ import annotations
