@@ -61,7 +61,7 @@ def days_of_week(plan: Plan, starts_on: date, number: int) -> tuple[PlannedDay, 
     if week is None:
         return ()
     days = [
-        PlannedDay(_date_of(day, week.first), week.block, week.week, week.kind, day, week.deload)
+        PlannedDay(_date_of(day, week.first), week.block, week.week, week.kind, day, week.deload, week.first)
         for day in week.kind.days
     ]
     # The sort is stable, so two sessions on one date and days without one keep the order of the plan.

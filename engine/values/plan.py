@@ -130,8 +130,8 @@ class Block:
 class PlannedDay:
     """A training day where the calendar puts it.
 
-    `on` None: a day done in order, whenever the athlete comes that week. `week` counts from 1 inside its block.
-    `deload` is set in a deload week, and only then.
+    `on` None: a day done in order, whenever the athlete comes. `week` counts from 1 inside its block.
+    `deload` is set in a deload week, and only then. `week_first` is the first day of its plan week.
     """
 
     on: date | None
@@ -140,6 +140,7 @@ class PlannedDay:
     kind: WeekKind
     day: TrainingDay
     deload: Deload | None = None
+    week_first: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
