@@ -1,0 +1,101 @@
+"""The estimate of current strength and simpler rivals, judged on invented athletes whose strength is known."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from math import sqrt
+from statistics import fmean
+
+from engine.strength.current import current_strength
+from engine.values.sets import SetRecord
+from tests.engine.strength.invented_athletes import Habits, athlete
+from tests.engine.volume.invented import BENCH
+
+SETTLING = 6
+"""Sessions before an athlete is judged: nobody trusts the first week."""
+
+GROUPS: Mapping[str, Habits] = {
+    "usual": Habits(),
+    "calls well": Habits(call_bias=(-0.17, 0.4), call_noise=0.8),
+    "calls badly": Habits(call_bias=(0.95, 0.9), call_noise=1.4),
+    "half untold": Habits(told=0.5),
+    "never tells": Habits(told=0.0),
+    "bad days": Habits(bad_days=0.20, day_sd=0.03),
+    "lay-offs": Habits(lay_offs=2),
+    "easy days": Habits(told=0.5, easy_days=0.2),
+    "heavy singles": Habits(reps=(1, 2, 3, 5), reserve=(1.5, 1.0)),
+    "high reps": Habits(reps=(8, 10, 12)),
+    "beginner": Habits(gain_a_week=(0.012, 0.008)),
+}
+
+
+@dataclass(frozen=True)
+class Judged:
+    """Errors are shares of the true maximum: mean absolute and root mean square."""
+
+    estimates: int
+    error: float
+    rms: float
+    bias: float
+    last_set: float
+    last_set_rms: float
+    last_set_called: float
+    last_set_called_rms: float
+    covered: float
+    width: float
+
+    @property
+    def better_by(self) -> float:
+        """The share by which the error is below the better of the two last-set values."""
+        return 1 - self.error / min(self.last_set, self.last_set_called)
+
+    @property
+    def better_by_rms(self) -> float:
+        return 1 - self.rms / min(self.last_set_rms, self.last_set_called_rms)
+
+
+def last_set_epley(records: Sequence[SetRecord], *, called: bool) -> float:
+    """Epley's value of the last set, as printed, singles as they are; `called`: with repetitions in reserve added."""
+    done = records[-1].done
+    assert done.load is not None
+    reps = float(done.reps)
+    if called and done.effort is not None:
+        reps += float(done.effort.rir)
+    return float(done.load.kilograms()) * (1.0 if reps == 1 else 1 + reps / 30)
+
+
+def judge(habits: Habits, athletes: int, first_seed: int) -> Judged:
+    """One group's errors over `athletes` invented athletes."""
+    ours: list[float] = []
+    plain: list[float] = []
+    called: list[float] = []
+    inside: list[bool] = []
+    widths: list[float] = []
+    for seed in range(first_seed, first_seed + athletes):
+        one = athlete(seed, habits, BENCH.name)
+        for on, truth in one.truth[SETTLING:]:
+            known = [record for record in one.records if record.on <= on]
+            found = current_strength(known, BENCH, on)
+            assert found is not None
+            low, mean, high = (float(load.kilograms()) for load in (found.low, found.one_rep_max, found.high))
+            ours.append(mean / truth - 1)
+            plain.append(last_set_epley(known, called=False) / truth - 1)
+            called.append(last_set_epley(known, called=True) / truth - 1)
+            inside.append(low <= truth <= high)
+            widths.append((high - low) / mean)
+    return Judged(
+        len(ours), _mean_size(ours), _rms(ours), fmean(ours), _mean_size(plain), _rms(plain),
+        _mean_size(called), _rms(called), fmean(inside), fmean(widths),
+    )  # fmt: skip
+
+
+def _mean_size(errors: Sequence[float]) -> float:
+    return fmean(abs(error) for error in errors)
+
+
+def _rms(errors: Sequence[float]) -> float:
+    return sqrt(fmean(error * error for error in errors))
+
+
+Judge = Callable[[Habits, int, int], Judged]
