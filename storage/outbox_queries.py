@@ -17,7 +17,7 @@ _SOURCE: BindParameter[str] = bindparam("of_source")  # an UPDATE keeps its colu
 ONE = OUTBOX.alias("one")
 _OTHER = OUTBOX.alias("other")
 
-_put_off = and_(_OTHER.c.attempts == 0, _OTHER.c.not_before > _NOW)
+_put_off = and_(_OTHER.c.attempts == 0, _OTHER.c.not_before.is_not(None), _OTHER.c.not_before > _NOW)
 """Written for later from the start: it holds nobody up. One that is to be sent again keeps its place in the order."""
 
 _goes_before = or_(
