@@ -51,7 +51,7 @@ def _undotted(word: str) -> list[str]:
     """ "r.d.l" is one word, "inc.bench" two; a number keeps its point."""
     if "." not in word or any(letter.isdigit() for letter in word):
         return [word]
-    pieces = [piece for piece in word.split(".") if piece]
+    pieces = [piece for piece in (part.strip(EDGES) for part in word.split(".")) if piece]
     return ["".join(pieces)] if all(len(piece) == 1 for piece in pieces) else pieces
 
 

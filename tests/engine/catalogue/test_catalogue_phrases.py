@@ -32,6 +32,7 @@ words = st.text(alphabet=st.characters(codec="utf-8", exclude_categories=["Cs"])
         pytest.param("c&j", "c and j", id="an ampersand is and"),
         pytest.param("r.d.l.", "rdl", id="dots between letters go"),
         pytest.param("inc.bench", "inc bench", id="a dot between words is a space"),
+        pytest.param("bench:.press", "bench press", id="punctuation before a dot goes"),
         pytest.param("bench:", "bench", id="punctuation at the edge goes"),
         pytest.param("(bench)", "bench", id="brackets at the edge go"),
         pytest.param("Jalón", "jalon", id="accents fold"),
