@@ -1,0 +1,158 @@
+"""Which training day of the plan each date's sets belong to.
+
+Decided, in this order:
+1. The training day the athlete named for the date.
+2. The date's own planned day, when it shares an exercise with what was lifted, however little of it was done.
+3. The training day of the same plan week, past or to come, whose exercises not yet trained overlap most with what was
+   lifted, the nearest date first: a session moved to another day counts for its planned day, and a session split over
+   two dates is one. A date's own day always comes before a session moved onto it.
+4. Days without a date are done in order: those of the plan week in hand or of the next, by overlap, the earliest
+   first. A later week begun finishes the weeks before it.
+5. What was lifted on a planned date beyond that day's exercises is a second session of the same date where it makes up
+   half or more of another day of the week; else it stays an extra of the first.
+6. Anything else is an extra session: logged, counted in the week, and without a say in what the plan asks next.
+
+Assignment is worked out anew from what stands in the log, so an edit or an undo moves every later answer by itself. A
+week missed moves nothing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from engine.progression.choices import Choices
+from engine.values.ids import ExerciseName
+from engine.values.plan import PlannedDay, Slot
+from engine.values.sets import SetRecord
+
+WEEK = timedelta(days=7)
+
+Names = frozenset[ExerciseName]
+
+
+@dataclass(frozen=True, slots=True)
+class SessionDone:
+    """One date's sets as far as they belong to one training day; `planned` None: an extra session.
+
+    Shape: `records` in the order logged, warm-ups included.
+    """
+
+    on: date
+    planned: PlannedDay | None
+    records: tuple[SetRecord, ...]
+
+
+@dataclass(slots=True)
+class _Open:
+    """A planned day while dates are assigned: what each slot may be done with, and the slots not trained yet."""
+
+    planned: PlannedDay
+    slots: tuple[Names, ...]
+    left: set[int]
+
+    @property
+    def names(self) -> Names:
+        return frozenset().union(*self.slots)
+
+    @property
+    def begun(self) -> bool:
+        return len(self.left) < len(self.slots)
+
+    def overlap(self, names: Names) -> int:
+        return sum(not names.isdisjoint(self.slots[at]) for at in self.left)
+
+    def taken(self, names: Names) -> _Open:
+        self.left = {at for at in self.left if names.isdisjoint(self.slots[at])}
+        return self
+
+
+def assign(
+    planned: Sequence[PlannedDay],
+    records: Sequence[SetRecord],
+    choices: Choices = Choices(),  # noqa: B008 - frozen
+) -> tuple[SessionDone, ...]:
+    """The sessions that the log holds, oldest first, each with the planned day it counts for.
+
+    Shape: `planned` in the order of the plan; `records` the standing sets since the plan began, oldest first.
+    """
+    days = [_open(day, choices) for day in planned]
+    dates = _by_date(records)
+    names = {on: frozenset(record.done.exercise for record in sets) for on, sets in dates.items()}
+    found = {on: _own(days, on, names[on], choices) for on in dates}
+    for on in dates:
+        if found[on]:
+            beyond = names[on].difference(*(day.names for day in found[on]))
+            found[on] += _elsewhere(days, on, beyond, half=True)
+        else:
+            found[on] += _elsewhere(days, on, names[on])
+    return tuple(session for on, sets in dates.items() for session in _sessions(on, sets, found[on]))
+
+
+def _open(planned: PlannedDay, choices: Choices) -> _Open:
+    slots = tuple(_may_be(slot, planned.on, choices) for slot in planned.day.slots)
+    return _Open(planned, slots, set(range(len(slots))))
+
+
+def _may_be(slot: Slot, on: date | None, choices: Choices) -> Names:
+    instead = None if on is None else choices.instead_of(slot.exercise, on)
+    return frozenset((slot.exercise, *slot.swaps, *(() if instead is None else (instead,))))
+
+
+def _by_date(records: Iterable[SetRecord]) -> dict[date, list[SetRecord]]:
+    dates: dict[date, list[SetRecord]] = {}
+    for record in records:
+        dates.setdefault(record.on, []).append(record)
+    return {on: dates[on] for on in sorted(dates)}
+
+
+def _own(days: Sequence[_Open], on: date, names: Names, choices: Choices) -> list[_Open]:
+    """The day the athlete named for a date, or the date's own days that share an exercise with what was lifted."""
+    label = choices.days.get(on)
+    if label is not None:
+        named = [day for day in _candidates(days, on) if day.planned.day.label == label]
+        return [day.taken(names) for day in named[:1]]
+    return [day.taken(names) for day in days if day.planned.on == on and day.overlap(names)]
+
+
+def _elsewhere(days: Sequence[_Open], on: date, names: Names, *, half: bool = False) -> list[_Open]:
+    """The day of the week, or next in order, that overlaps most with what was lifted; none where none does enough."""
+    best, found = (0, 0), None
+    for day in _candidates(days, on):
+        shared = day.overlap(names)
+        away = 0 if day.planned.on is None else -abs((day.planned.on - on).days)
+        if 2 * shared >= (len(day.slots) if half else 1) and (shared, away) > best and shared:
+            best, found = (shared, away), day
+    return [] if found is None else [found.taken(names)]
+
+
+def _candidates(days: Sequence[_Open], on: date) -> list[_Open]:
+    """The dated days of a date's plan week, then the undated ones that may come next."""
+    dated = [day for day in days if day.planned.on is not None and _same_week(day.planned, on)]
+    undated = [day for day in days if day.planned.on is None]
+    weeks = list(dict.fromkeys(_week(day) for day in undated))
+    in_hand = max((weeks.index(_week(day)) for day in undated if day.begun), default=0)
+    return dated + [day for day in undated if _week(day) in weeks[in_hand : in_hand + 2]]
+
+
+def _week(day: _Open) -> tuple[date | None, str, int]:
+    planned = day.planned
+    return planned.week_first, planned.block.label, planned.week
+
+
+def _same_week(planned: PlannedDay, on: date) -> bool:
+    """Whether a date falls in a dated day's plan week; without its first day, in the calendar week from Monday."""
+    first = planned.week_first
+    if first is None and planned.on is not None:
+        first = planned.on - timedelta(days=planned.on.weekday())
+    return first is not None and first <= on < first + WEEK
+
+
+def _sessions(on: date, sets: Sequence[SetRecord], days: Sequence[_Open]) -> Iterable[SessionDone]:
+    """One session for each day found; sets that fit none of them go with the first."""
+    if not days:
+        yield SessionDone(on, None, tuple(sets))
+    belongs = [next((at for at, day in enumerate(days) if r.done.exercise in day.names), 0) for r in sets]
+    for at, day in enumerate(days):
+        yield SessionDone(on, day.planned, tuple(r for r, owner in zip(sets, belongs, strict=True) if owner == at))

@@ -1,0 +1,145 @@
+"""Today's session: what each slot of a planned day asks for, with swaps and skips.
+
+Decided: a swapped-in exercise asks the slot's sets and target at the load last used for that exercise, whatever session
+that was in; where it has none within a year, the load is to be found. It advances nothing, neither its own slots nor
+this one.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Callable, Collection, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from datetime import date, timedelta
+
+from engine.loading.loadable import Loadable
+from engine.progression.assignment import SessionDone
+from engine.progression.choices import Choices
+from engine.progression.exposures import exposures
+from engine.progression.prescribe import prescribe
+from engine.progression.words import day as day_told
+from engine.values.ids import ExerciseName
+from engine.values.load import Load
+from engine.values.plan import FindIt, PlannedDay, Slot
+from engine.values.prescription import Exposure, Prescription, Verdict
+from engine.values.schemes import Hold
+from engine.values.sets import SetRecord
+
+YEAR = timedelta(days=365)
+
+
+@dataclass(frozen=True, slots=True)
+class Athlete:
+    """What today's session needs to know of the one who trains.
+
+    `log` is every standing set, oldest first; `loadable` tells what can be loaded for an exercise; `pain` the exercises
+    that pain was told of; `strength` estimated maxima.
+    """
+
+    log: Sequence[SetRecord]
+    loadable: Callable[[ExerciseName], Loadable]
+    pain: Collection[ExerciseName] = ()
+    strength: Mapping[ExerciseName, Load] = field(default_factory=dict)
+    choices: Choices = field(default_factory=Choices)
+
+
+@dataclass(frozen=True, slots=True)
+class SlotToday:
+    """A slot and what it asks today. A swap shows as a prescription for another exercise than the slot's."""
+
+    slot: Slot
+    prescription: Prescription
+    skipped: bool = False
+
+
+def session_for(
+    planned: PlannedDay, sessions: Sequence[SessionDone], today: date, athlete: Athlete
+) -> tuple[SlotToday, ...]:
+    """What each slot of a planned day asks for today, in the plan's order, skipped ones marked."""
+    choices, slots = athlete.choices, planned.day.slots
+    instead = {slot.exercise: choices.instead_of(slot.exercise, today) for slot in slots}
+    names = {name for pair in instead.items() for name in pair if name is not None}
+    latest = latest_sets(athlete.log, names, today)
+    return tuple(
+        SlotToday(
+            slot,
+            _prescribed(slot, instead[slot.exercise], planned, sessions, today, athlete, latest),
+            choices.skipped(slot.exercise, today),
+        )
+        for slot in slots
+    )
+
+
+def latest_sets(
+    log: Sequence[SetRecord], names: Collection[ExerciseName], before: date
+) -> dict[ExerciseName, tuple[SetRecord, ...]]:
+    """For each exercise the sets of the last day it was trained before a date, within a year; absent where none.
+
+    Shape: `log` oldest first.
+    """
+    found: dict[ExerciseName, list[SetRecord]] = {}
+    done: set[ExerciseName] = set()
+    for at in range(bisect_left(log, before, key=_on) - 1, -1, -1):
+        record = log[at]
+        name = record.done.exercise
+        if before - record.on > YEAR:
+            break
+        if name not in names or name in done:
+            continue
+        kept = found.setdefault(name, [])
+        if kept and kept[-1].on != record.on:
+            done.add(name)
+            if len(done) == len(names):
+                break
+            continue
+        kept.append(record)
+    return {name: tuple(reversed(kept)) for name, kept in found.items()}
+
+
+def _prescribed(
+    slot: Slot,
+    instead: ExerciseName | None,
+    planned: PlannedDay,
+    sessions: Sequence[SessionDone],
+    today: date,
+    athlete: Athlete,
+    latest: Mapping[ExerciseName, tuple[SetRecord, ...]],
+) -> Prescription:
+    past = exposures(slot, planned, sessions, today)
+    if instead is None:
+        return _ask(slot, past, planned, today, athlete, latest)
+    sets = len(_ask(slot, past, replace(planned, deload=None), today, athlete, latest).sets)
+    stand_in = replace(slot, exercise=instead, sets=sets, scheme=Hold(), load=FindIt())
+    last = latest.get(instead, ())
+    used = (Exposure(last[-1].on, last),) if last else ()
+    asked = _ask(stand_in, used, planned, today, athlete, latest)
+    if asked.verdict is Verdict.FIND_LOAD:
+        return asked
+    reason = f"Instead of {slot.exercise}, at the load last used for it on {day_told(last[-1].on)}."
+    notes = asked.reason.partition(". ")[2]
+    return replace(asked, verdict=Verdict.FOLLOW, reason=f"{reason} {notes}".strip())
+
+
+def _ask(
+    slot: Slot,
+    past: Sequence[Exposure],
+    planned: PlannedDay,
+    today: date,
+    athlete: Athlete,
+    latest: Mapping[ExerciseName, tuple[SetRecord, ...]],
+) -> Prescription:
+    last = latest.get(slot.exercise)
+    return prescribe(
+        slot,
+        past,
+        today=today,
+        loadable=athlete.loadable(slot.exercise),
+        deload=planned.deload,
+        pain=slot.exercise in athlete.pain,
+        strength=athlete.strength.get(slot.exercise),
+        last_trained=last[-1].on if last else None,
+    )
+
+
+def _on(record: SetRecord) -> date:
+    return record.on
