@@ -1,1 +1,6 @@
-"""Plans: their values, the text they are written in, their check and their projection."""
+"""Plans: from text and sheets, back to text, checked, laid on a calendar, projected forward."""
+
+from engine.plan.printing import print_plan
+from engine.plan.text import ParsedPlan, mend, parse_plan
+
+__all__ = ["ParsedPlan", "mend", "parse_plan", "print_plan"]

@@ -1,0 +1,227 @@
+"""The lines of a plan that are no exercise: plan, block, week, day, deload, targets.
+
+plan: upper emphasis, 8 weeks, deload week 8            deload weeks 4 and 8      deload every 4 weeks
+block: build, 5 weeks, deload week 5, deload at 50 % of sets and 90 % of load
+week A: full body            week 1: volume       weeks 1-3: volume       odd weeks: full body
+day mon: press and pull      mon: press           day 1: lower            day mon and thu: full body
+target side delts 12-18      targets: lats 10-16, chest 10-14 sets
+deload week 4                week 4: deload
+
+A name that holds a comma, or that would read as something else, stands in double quotes.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from engine.plan.amounts import DASH, NUMBER, number, share
+from engine.plan.cursor import Cursor
+from engine.values.plan import Weekday
+
+
+def _token(pattern: str) -> re.Pattern[str]:
+    return re.compile(pattern, re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """What a plan or block line says. None or empty: not told. `trouble`: a clause that cannot be used."""
+
+    name: str
+    weeks: int | None = None
+    deload_weeks: tuple[int, ...] = ()
+    deload_every: int | None = None
+    sets_share: Decimal | None = None
+    load_share: Decimal | None = None
+    trouble: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class WeekHeading:
+    """`tags` are places in the turn of week kinds, from 0. `behind` is what follows: a label or a day."""
+
+    tags: tuple[int, ...]
+    typed: str
+    behind: str
+
+
+@dataclass(frozen=True, slots=True)
+class DayHeading:
+    """`weekdays` empty: a day done in order. `label` empty: not told."""
+
+    weekdays: tuple[Weekday, ...]
+    label: str
+    place: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TargetClause:
+    """One muscle and its weekly sets as typed. `low` None: not readable."""
+
+    words: str
+    low: Decimal | None
+    high: Decimal | None
+
+
+PLAN = _token(r"(?:training )?(?:plan|program(?:me)?)(?!\w)(?: ?name)? ?[:–—-]? ?")
+BLOCK = _token(r"(?:block|phase|cycle)(?: ?(\d{1,2})(?!\w) ?[:–—-]? ?| ?[:–—] ?|$)")
+DELOAD_LINE = _token(r"(?=deload(?!\w))")
+TARGETS = _token(r"(?:weekly )?(?:volume )?targets?(?!\w)(?: sets)? ?:? ?")
+WEEK = _token(
+    r"(?:(odd|even) weeks?|weeks? ?(\d{1,2}(?: ?(?:-|–|—|,|and|&|to) ?(?:weeks? ?)?\d{1,2}){0,60}|[a-z])(?!\w))"
+    r" ?[:.)–—-]? ?"
+)
+DAY = _token(r"(?:(?:training )?day|session|workout)(?!\w)(?: ?(?:no\.? ?)?(\d{1,2}|[a-z])(?!\w))?[ :().–—-]*")
+WEEKDAYS = {
+    "mon": Weekday.MON,
+    "tue": Weekday.TUE,
+    "wed": Weekday.WED,
+    "thu": Weekday.THU,
+    "fri": Weekday.FRI,
+    "sat": Weekday.SAT,
+    "sun": Weekday.SUN,
+}
+WEEKDAY = _token(r"(mon|tue|wed|thu|fri|sat|sun)(?:days?|s|sdays?|nesdays?|r|rs|rsdays?|urdays?)?(?!\w)\.?")
+WEEKDAY_LIST = _token(r" ?(?:,|/|\+|&|and) ?(?=(?:mon|tue|wed|thu|fri|sat|sun))")
+BEHIND_DAY = _token(r"[ :().–—-]+")
+REST_DAY = _token(r"(?:rest(?: day)?|off|day off|nothing)\.?$")
+
+WEEKS = _token(r"(?:for )?(\d{1,3}) ?-? ?weeks?(?: long)?$")
+DELOAD_WEEKS = _token(
+    r"(?:with )?(?:a )?deloads?(?: (?:in|on))? weeks? ?:? ?(\d{1,3}(?: ?(?:,|and|&|/)? ?\d{1,3}){0,60})$"
+)
+WEEK_DELOAD = _token(r"weeks? (\d{1,3}(?: ?(?:and|&|/) ?\d{1,3}){0,60}) ?(?::|is|are|-)? ?(?:a )?deloads?(?: weeks?)?$")
+DELOAD_EVERY = _token(r"(?:a )?deload every (\d{1,2})(?:st|nd|rd|th)? ?weeks?$")
+DELOAD_SHARES = _token(
+    rf"(?:deloads? ?(?:(?:at|with|to|of) |: ?)?)?(?:(half)|({NUMBER}) ?%)(?: of)?(?: the| all)? ?(sets|load|weight)"
+    rf"(?: ?(?:and|at|with|,) ?(?:(half)|({NUMBER}) ?%)(?: of)?(?: the| all)? ?(sets|load|weight))?$"
+)
+CLAUSE = re.compile(r' ?(?:"((?:[^"]|"")*)"|([^,;"]+))(?:[,;]|$) ?')
+MORE_WEEKS = re.compile(r", ?(?=\d{1,3} ?(?:,|;|$|and|&))")
+DIGITS = re.compile(r"\d+")
+HALF = Decimal("0.5")
+BETWEEN_TARGETS = _token(r"[ ,;:.]+")
+RANGE_OF_SETS = _token(rf"({NUMBER})(?:{DASH}({NUMBER}))?(?: ?(?:hard )?sets?)?(?: (?:a|per|each) week)?")
+MUSCLE_WORDS = _token(r"[^\d,;:]+")
+
+
+def read_opening(text: str) -> Opening:
+    """What stands behind "plan:" or "block:"."""
+    names: list[str] = []
+    found = Opening("")
+    for quoted, clause in _clauses(text):
+        read = None if quoted else _clause(found, clause)
+        if read is None:
+            names.append(clause)
+        else:
+            found = read
+    return replace(found, name=", ".join(names))
+
+
+def reads_as_clause(text: str) -> bool:
+    """Whether a name would be read as something else if it stood in a plan or block line without quotes."""
+    return _clause(Opening(""), text) is not None
+
+
+def _clauses(text: str) -> Iterator[tuple[bool, str]]:
+    # "deload weeks 4, 8": the comma between week numbers parts no clauses.
+    joined = re.sub(r"(?i)(deloads?(?: in| on)? weeks? ?[\d and&/]*\d) ?, ?(?=\d)", r"\1 and ", text)
+    cursor = Cursor(joined)
+    while not cursor.done:
+        match = cursor.take(CLAUSE)
+        if match is None:
+            cursor.at += 1
+        elif match[1] is not None:
+            yield True, match[1].replace('""', '"')
+        elif match[2].strip(" ."):
+            yield False, match[2].strip(" .")
+
+
+def _clause(so_far: Opening, clause: str) -> Opening | None:
+    """The opening with a clause added; None where the clause is a name."""
+    if match := WEEKS.match(clause):
+        doubled = so_far.weeks not in (None, int(match[1]))
+        return replace(so_far, weeks=int(match[1]), trouble=clause if doubled else so_far.trouble)
+    if match := DELOAD_WEEKS.match(clause) or WEEK_DELOAD.match(clause):
+        weeks = tuple(int(week) for week in DIGITS.findall(match[1]))
+        return replace(so_far, deload_weeks=(*so_far.deload_weeks, *weeks))
+    if match := DELOAD_EVERY.match(clause):
+        return replace(so_far, deload_every=int(match[1]))
+    if match := DELOAD_SHARES.match(clause):
+        return _with_share(_with_share(so_far, match[1], match[2], match[3]), match[4], match[5], match[6])
+    return replace(so_far, trouble=clause) if clause.lower().startswith("deload") else None
+
+
+def _with_share(so_far: Opening, half: str | None, percent: str | None, of: str | None) -> Opening:
+    if not of:
+        return so_far
+    kept = share(percent) if percent else HALF
+    return replace(so_far, sets_share=kept) if of.lower() == "sets" else replace(so_far, load_share=kept)
+
+
+def read_week(cursor: Cursor) -> WeekHeading | None:
+    """A week heading at the cursor, or None."""
+    match = cursor.take(WEEK)
+    if match is None:
+        return None
+    if match[1]:
+        tags: tuple[int, ...] = (0,) if match[1].lower() == "odd" else (1,)
+    elif match[2].isalpha():
+        tags = (ord(match[2].lower()) - ord("a"),)
+    else:
+        tags = tuple(sorted(set(_weeks_listed(match[2]))))
+    typed = match[2] or match[1]
+    return WeekHeading(tags, typed.upper() if len(typed) == 1 else typed, cursor.rest)
+
+
+def _weeks_listed(typed: str) -> Iterator[int]:
+    for piece in re.split(r" ?(?:,|and|&) ?(?:weeks? ?)?", typed, flags=re.IGNORECASE):
+        ends = [int(week) for week in DIGITS.findall(piece)]
+        yield from range(ends[0] - 1, ends[-1])
+
+
+def read_day(text: str) -> DayHeading | None:
+    """A day heading, or None where the line is none."""
+    cursor = Cursor(text)
+    led = cursor.take(DAY)
+    weekdays: list[Weekday] = []
+    while match := cursor.take(WEEKDAY):
+        weekdays.append(WEEKDAYS[match[1].lower()[:3]])
+        if not cursor.take(WEEKDAY_LIST):
+            break
+    if not led and not weekdays:
+        return None
+    cursor.take(BEHIND_DAY)
+    label = cursor.rest.strip()
+    if len(label) > 1 and label[0] == label[-1] == '"':
+        label = label[1:-1].replace('""', '"')
+    place = led[1] if led and led[1] else ""
+    return DayHeading(tuple(weekdays), label, place.upper())
+
+
+def is_rest(label: str) -> bool:
+    """Whether a day's label says that it is no training day."""
+    return REST_DAY.match(label) is not None
+
+
+def read_targets(text: str) -> tuple[TargetClause, ...]:
+    """The muscles and weekly sets behind "target"."""
+    cursor = Cursor(text)
+    found = []
+    while not cursor.done:
+        if cursor.take(BETWEEN_TARGETS):
+            continue
+        words = cursor.take(MUSCLE_WORDS)
+        cursor.take(BETWEEN_TARGETS)
+        sets = cursor.take(RANGE_OF_SETS)
+        spoken = words[0].strip(" -–") if words else ""
+        if sets and spoken:
+            found.append(TargetClause(spoken, number(sets[1]), number(sets[2] or sets[1])))
+        elif not sets and not words:
+            cursor.at += 1
+        else:
+            found.append(TargetClause(spoken or cursor.text[:40], None, None))
+    return tuple(found)

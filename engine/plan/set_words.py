@@ -1,0 +1,320 @@
+"""How a line says sets, target, load, effort and rest.
+
+3x12-15   4 x max   3 sets of 8   3x45 s   4x20 m   3x5x100 kg   80 kg x 5 x 3      sets, target (and load)
+at 42.5 kg   @ 52,5kg   8 kg per hand   +10 kg added   20 kg help   body weight   find the load
+rpe 8   @8 rpe   2 in reserve   rir 2   to failure
+rest 3 min   90 s rest   rest 2:30
+
+A small bare number behind @ or at may be load or effort; what else the line says decides, later.
+Each reader looks at one place of the line and answers with its parts, or with none. A line comes here with single
+spaces.
+"""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+
+from engine.plan.amounts import (
+    DASH,
+    KILOMETRES,
+    METRES,
+    METRES_A_YARD,
+    MINUTES,
+    NUMBER,
+    SECONDS,
+    SECONDS_A_MINUTE,
+    UNIT,
+    YARDS,
+    number,
+    span,
+    unit_of,
+)
+from engine.plan.cursor import Cursor
+from engine.plan.parts import (
+    Aim,
+    Exertion,
+    LoadOrEffort,
+    Mass,
+    NoLoad,
+    Part,
+    Rest,
+    Sets,
+    Slip,
+    Taken,
+    ToFind,
+    Weight,
+)
+from engine.values.effort import TOP_OF_SCALE, Effort
+from engine.values.load import Basis, plain
+from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds
+
+Parts = tuple[Part, ...]
+NOTHING: Parts = ()
+
+
+def _token(pattern: str) -> re.Pattern[str]:
+    return re.compile(pattern, re.IGNORECASE)
+
+
+TIMES = r"[x×✕*х]"
+SETS_OF_RANGE = _token(rf"\d{{1,2}}{DASH}\d{{1,2}} ?(?:{TIMES}|sets?\b)")
+SETS_BY = _token(rf"(\d{{1,3}}) ?(?:sets?(?: ?(?:of|{TIMES}))?(?!\w)|{TIMES}(?=[ \dma]|to )) ?")
+MAXIMUM = _token(
+    r"(?:max(?:imum)?(?: reps?)?|amrap|as many(?: reps?)? as (?:possible|form allows)|(?:to )?failure)(?!\w)"
+)
+CLOCK = _token(r"(\d{1,3}):([0-5]\d)(?!\d)(?: ?(?:min(?:utes?)?|s)(?!\w))?")
+TIME_RANGE = _token(rf"({NUMBER}){DASH}({NUMBER}) ?(?:{SECONDS}|{METRES}|(?:minutes?|mins?)(?!\w))")
+SECONDS_AIM = _token(rf"({NUMBER}) ?{SECONDS}")
+MINUTES_AIM = _token(rf"({NUMBER}) ?(?:minutes?|mins?|')(?!\w)")
+METRES_AIM = _token(rf"({NUMBER}) ?{METRES}")
+YARDS_AIM = _token(rf"({NUMBER}) ?{YARDS}")
+KILOMETRES_AIM = _token(rf"({NUMBER}) ?{KILOMETRES}")
+NO_MASS = rf"(?! ?{UNIT}|[.,:/]?\d| ?%)"
+REP_RANGE = _token(rf"(\d{{1,4}}){DASH}(\d{{1,4}})( ?reps?)?(?!\w){NO_MASS}")
+REPS = _token(rf"(\d{{1,4}})( ?(?:reps?|r))?(?!\w){NO_MASS}")
+REPS_IN_WORDS = _token(r"(\d{1,4}) ?reps?(?!\w)")
+RANGE_IN_WORDS = _token(rf"(\d{{1,4}}){DASH}(\d{{1,4}})( ?reps?)(?!\w)")
+EACH_SIDE = _token(r" ?(?:(?:each|per|a|every) ?(?:side|leg|arm|way)|e/?s|/ ?(?:side|leg|arm))(?!\w)")
+
+LEAD = r"(?:(?:at|with|using|load|weight|from|start(?: at| with)?)(?= |:|\d|\+|-)|@)? ?:? ?"
+SIGN = r"([+\-−–]?) ?"
+PER_HAND = (
+    r"(?:per|each|in each|a) (?:hand|dumbbell|db)(?!\w)|/ ?(?:hand|dumbbell|db)(?!\w)|(?:dbs?|dumbbells?)(?!\w)"
+    r"|each(?! (?:side|week|time|set|session))(?!\w)"
+)
+BASIS = (
+    rf"(?: ?(?P<hand>{PER_HAND})"
+    r"| ?(?P<all>(?:in all|in total|total|altogether|on the bar)(?!\w))"
+    r"| ?(?P<stack>(?:on the )?stack(?!\w))"
+    r"| ?(?P<added>(?:added|extra|on top|on a belt|plus body ?weight)(?!\w))"
+    r"| ?(?P<help>(?:of )?(?:help|assistance|assist(?:ed)?)(?!\w)))?"
+)
+MASS = _token(rf"{LEAD}{SIGN}(?P<amount>{NUMBER}) ?(?P<unit>{UNIT}){BASIS}")
+MASS_NO_UNIT = _token(rf"(?:(?:at|load|weight) ?:? ?|@ ?){SIGN}(?P<amount>{NUMBER})(?P<unit>)(?![\w%]|[.,:/]\d){BASIS}")
+BARE_NUMBER = _token(
+    rf" ?{TIMES}? ?({NUMBER})(?! ?{UNIT}| ?{TIMES} ?\d|[\w%]|[.,:/-]\d)"
+    r"(?=$|[,;)]| [@(+,;]| (?:rest|rpe|rir|then|for|with)(?!\w))"
+)
+PER_SIDE = _token(r" ?(?:per|each|a|/) ?side(?!\w)")
+FACTOR_MASS = _token(rf" ?{TIMES} ?(?P<amount>{NUMBER}) ?(?P<unit>{UNIT})?(?!\w){BASIS}")
+FACTOR_REPS = _token(rf" ?{TIMES} ?(\d{{1,3}})(?: ?{TIMES} ?(\d{{1,2}}))?(?!\w)")
+BODY_WEIGHT = _token(
+    r"(?:(?:at|with) )?(?:body ?-?weight|bw)(?!\w)"
+    rf"(?: ?(?P<sign>\+|-|−|plus|minus|less) ?(?P<amount>{NUMBER}) ?(?P<unit>{UNIT})?)?"
+)
+TO_FIND = _token(
+    r"(?:(?:at|with) )?(?:find (?:it|(?:the |a |your )?(?:load|weight))"
+    r"|(?:load|weight) ?:? ?(?:to be found|tbd|open)|tbd|work up(?: to it)?)(?!\w)|(?:(?:load|weight) ?:? ?|@ ?)\?"
+)
+NO_LOAD = _token(r"(?:(?:no|without(?: a)?) (?:load|weight)|unloaded)(?!\w)")
+
+AT = r"(?:@|at|to)? ?"
+RPE = _token(
+    rf"{AT}(?:an? )?(?:rpe ?:? ?@? ?({NUMBER})(?:{DASH}({NUMBER}))?|({NUMBER})(?:{DASH}({NUMBER}))? ?rpe)(?!\w)"
+)
+RIR = _token(
+    rf"{AT}(?:rir ?:? ?({NUMBER})(?:{DASH}({NUMBER}))?(?!\w)"
+    rf"|(?:leav(?:e|ing) |keep(?:ing)? )?({NUMBER})(?:{DASH}({NUMBER}))? ?"
+    rf"(?:rir|(?:reps? )?(?:left )?in (?:reserve|the tank)|reps? left)(?!\w)|(?:leave|keep) (\d)(?: reps?)?(?!\w))"
+)
+FAILURE = _token(r"(?:to|until|till) failure(?!\w)")
+
+REST_LEAD = _token(r"rest(?:s|ing)?(?: (?:of|for|about))? ?:? ?")
+REST_TIME = _token(rf"({NUMBER})(?:{DASH}({NUMBER}))? ?({SECONDS}|{MINUTES})?(?: ?(?:and )?(\d{{1,2}}) ?{SECONDS})?")
+TIME_WITH_UNIT = _token(rf"\d{{1,3}}:[0-5]\d|{NUMBER}(?:{DASH}{NUMBER})? ?(?:{SECONDS}|{MINUTES})")
+REST_AFTER = _token(r" ?(?:of )?(?:rest|between(?: sets)?)(?!\w)")
+FEWEST_BARE_SECONDS = 10
+
+
+def read_effort(cursor: Cursor) -> Parts:
+    """An effort at the cursor."""
+    if match := cursor.take(FAILURE):
+        return (Exertion(Effort(Decimal(0))),)
+    match = cursor.take(RPE)
+    if match:
+        low, high, as_rpe = match[1] or match[3], match[2] or match[4], True
+    elif match := cursor.take(RIR):
+        low, high, as_rpe = match[1] or match[3] or match[5], match[2] or match[4], False
+    else:
+        return NOTHING
+    told, between = span(low, high)
+    if told > TOP_OF_SCALE:
+        return (Slip(match[0].strip(), "an effort from 0 to 10", "rpe 8"),)
+    effort = Effort.from_rpe(told) if as_rpe else Effort(told)
+    taken = f"rpe {plain(told)}" if as_rpe else f"{plain(told)} in reserve"
+    return (Exertion(effort), Taken(match[0].strip(), taken)) if between else (Exertion(effort),)
+
+
+def read_rest(cursor: Cursor) -> Parts:
+    """A rest at the cursor: behind the word rest, or a time with the word behind it."""
+    start = cursor.at
+    if cursor.take(REST_LEAD):
+        parts = _time(cursor, start)
+        return parts or (Slip(cursor.text[start : cursor.at].strip(), "how long to rest", "rest 90 s"),)
+    parts = _time(cursor, start) if cursor.sees(TIME_WITH_UNIT) else NOTHING
+    if parts and cursor.take(REST_AFTER):
+        return parts
+    cursor.at = start
+    return NOTHING
+
+
+def _time(cursor: Cursor, start: int) -> Parts:
+    if clock := cursor.take(CLOCK):
+        return (Rest(int(clock[1]) * SECONDS_A_MINUTE + int(clock[2])),)
+    match = cursor.take(REST_TIME)
+    if match is None:
+        return NOTHING
+    told, between = span(match[1], match[2])
+    unit = (match[3] or "").lower()
+    in_minutes = unit[:1] in ("m", "'", "′") or (not unit and told < FEWEST_BARE_SECONDS)
+    seconds = told * SECONDS_A_MINUTE + int(match[4] or 0) if in_minutes else told
+    whole = int(seconds.to_integral_value())
+    read = cursor.text[start : cursor.at].strip()
+    return (Rest(whole), Taken(read, f"rest {whole} s")) if between or whole != seconds else (Rest(whole),)
+
+
+def read_sets(cursor: Cursor) -> Parts:
+    """Sets, their target and a load written as a third factor; or sets or target alone."""
+    if match := cursor.take(SETS_OF_RANGE):
+        return (Slip(match[0].strip(), "one number of sets", "3x8-12"),)
+    match = cursor.take(SETS_BY)
+    if match is None:
+        aim = _target_in_words(cursor)
+        if aim:
+            cursor.take(EACH_SIDE)
+        return (aim,) if aim else NOTHING
+    sets = Sets(int(match[1]))
+    target = _target(cursor)
+    if target is None:
+        return (sets,)
+    if isinstance(target, Slip):
+        return (sets, target)
+    cursor.take(EACH_SIDE)
+    return (sets, target, *_third_factor(cursor))
+
+
+def _third_factor(cursor: Cursor) -> Parts:
+    start = cursor.at
+    match = cursor.take(FACTOR_MASS)
+    if match:
+        return _weight(match, "", cursor)
+    match = cursor.take(BARE_NUMBER)
+    if match is None:
+        cursor.at = start
+        return NOTHING
+    return _undecided(number(match[1]))
+
+
+def _undecided(amount: Decimal) -> Parts:
+    return (LoadOrEffort(amount),) if amount <= TOP_OF_SCALE else (Weight(Mass(amount)),)
+
+
+def _target(cursor: Cursor) -> Aim | Slip | None:
+    """A target behind the number of sets, where a bare number is reps."""
+    if cursor.take(MAXIMUM):
+        return Aim(MaxReps())
+    measured = _measured(cursor)
+    if measured is not None:
+        return measured
+    if match := cursor.take(REP_RANGE):
+        return _range(match)
+    match = cursor.take(REPS)
+    return Aim(Reps(int(match[1])), counted=match[2] is not None) if match else None
+
+
+def _target_in_words(cursor: Cursor) -> Aim | Slip | None:
+    """A target that stands alone and so must say what it counts."""
+    if cursor.take(MAXIMUM):
+        return Aim(MaxReps())
+    if match := cursor.take(RANGE_IN_WORDS):
+        return _range(match)
+    if match := cursor.take(REPS_IN_WORDS):
+        return Aim(Reps(int(match[1])), counted=True)
+    return _measured(cursor)
+
+
+def _range(match: re.Match[str]) -> Aim | Slip:
+    low, high = int(match[1]), int(match[2])
+    if not 1 <= low < high:
+        return Slip(match[0].strip(), "a lower and a higher number of reps", "3x8-12")
+    return Aim(RepRange(low, high), counted=match[3] is not None)
+
+
+def _measured(cursor: Cursor) -> Aim | Slip | None:
+    if match := cursor.take(TIME_RANGE):
+        return Slip(match[0].strip(), "one time or distance", "3x30 s, +5 s up to 45 s")
+    if match := cursor.take(CLOCK):
+        return Aim(Seconds(Decimal(int(match[1]) * SECONDS_A_MINUTE + int(match[2]))))
+    for token, target, factor in MEASURES:
+        if match := cursor.take(token):
+            return Aim(target(number(match[1]) * factor))
+    return None
+
+
+MEASURES: tuple[tuple[re.Pattern[str], type[Seconds] | type[Metres], Decimal], ...] = (
+    (SECONDS_AIM, Seconds, Decimal(1)),
+    (MINUTES_AIM, Seconds, Decimal(SECONDS_A_MINUTE)),
+    (METRES_AIM, Metres, Decimal(1)),
+    (YARDS_AIM, Metres, METRES_A_YARD),
+    (KILOMETRES_AIM, Metres, Decimal(1000)),
+)
+
+
+def read_load(cursor: Cursor) -> Parts:
+    """A load at the cursor, with the reps and sets of `80 kg x 5 x 3` behind it."""
+    if cursor.take(TO_FIND):
+        return (ToFind(),)
+    if cursor.take(NO_LOAD):
+        return (NoLoad(),)
+    if match := cursor.take(BODY_WEIGHT):
+        return _on_body(match)
+    if match := cursor.take(MASS):
+        return (*_weight(match, match[1], cursor), *_behind_load(cursor))
+    match = cursor.take(MASS_NO_UNIT)
+    if match is None:
+        return NOTHING
+    if match[1] or _basis(match):
+        return _weight(match, match[1], cursor)
+    return _undecided(number(match["amount"]))
+
+
+def _on_body(match: re.Match[str]) -> Parts:
+    if match["amount"] is None:
+        return (NoLoad(),)
+    amount = number(match["amount"])
+    signed = amount if match["sign"] in ("+", "plus") else -amount
+    return (Weight(Mass(signed, unit_of(match["unit"]), Basis.BODY)),)
+
+
+def _weight(match: re.Match[str], sign: str, cursor: Cursor) -> Parts:
+    if per_side := cursor.take(PER_SIDE):
+        read = (match[0] + per_side[0]).strip()
+        return (Slip(read, "the load in all, bar included, or per hand", "at 60 kg"),)
+    amount, basis = number(match["amount"]), _basis(match)
+    if match["help"] or sign in ("-", "−", "–"):
+        return (Weight(Mass(-amount, unit_of(match["unit"]), Basis.BODY)),)
+    if sign == "+" and basis is None:
+        basis = Basis.BODY
+    return (Weight(Mass(amount, unit_of(match["unit"]), basis)),)
+
+
+def _basis(match: re.Match[str]) -> Basis | None:
+    for group, basis in (
+        ("hand", Basis.PER_HAND),
+        ("all", Basis.TOTAL),
+        ("stack", Basis.STACK),
+        ("added", Basis.BODY),
+        ("help", Basis.BODY),
+    ):
+        if match[group]:
+            return basis
+    return None
+
+
+def _behind_load(cursor: Cursor) -> Parts:
+    match = cursor.take(FACTOR_REPS)
+    if match is None:
+        return NOTHING
+    aim = Aim(Reps(int(match[1])))
+    return (aim, Sets(int(match[2]))) if match[2] else (aim,)
