@@ -52,10 +52,10 @@ class DueRows:
             attempts=0,
             **new,
         )
-        result = self._work.connection.execute(
-            statement.on_conflict_do_update(index_elements=list(KEY), set_=new, where=WAITS)
+        planned = self._work.connection.execute(
+            statement.on_conflict_do_update(index_elements=list(KEY), set_=new, where=WAITS).returning(DUE.c.kind)
         )
-        return result.rowcount > 0
+        return planned.first() is not None
 
     def cancel(self, athlete: AthleteId, kind: str | None = None) -> int:
         """How many rows waited and are gone, of one kind or of all."""

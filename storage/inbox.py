@@ -107,15 +107,15 @@ class Inbox:
 
     def attach(self, inbound: InboundId, content: bytes | None, trouble: str) -> None:
         """Nothing; the document at `document_reference` was fetched, or never will be and `trouble` says why."""
-        self._close(inbound, document=content, document_trouble=trouble)
+        self._set(inbound, document=content, document_trouble=trouble)
 
     def done(self, inbound: InboundId, at: datetime) -> None:
         """Nothing; the event is handled, once and for all."""
-        self._close(inbound, state=InboundState.DONE.value, handled_at=at)
+        self._set(inbound, state=InboundState.DONE.value, handled_at=at)
 
     def failed(self, inbound: InboundId, error: str, at: datetime) -> None:
         """Nothing; the event could not be handled and is not tried again by itself."""
-        self._close(inbound, state=InboundState.FAILED.value, handled_at=at, error=error)
+        self._set(inbound, state=InboundState.FAILED.value, handled_at=at, error=error)
 
     def replies(self, inbound: InboundId) -> tuple[Delivery, ...]:
         """What was answered to an event, in order."""
@@ -160,5 +160,5 @@ class Inbox:
         )
         return {(row.source, row.chat): row.id for row in self._work.connection.execute(query)}
 
-    def _close(self, inbound: InboundId, **values: Any) -> None:
+    def _set(self, inbound: InboundId, **values: Any) -> None:
         self._work.connection.execute(update(INBOUND).where(INBOUND.c.id == inbound).values(values))
