@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import secrets
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
 from typing import Any, TypeVar
@@ -17,7 +18,9 @@ MOST = 2_000
 class Memory:
     """Least recently used first out; safe because every key holds all that its value depends on."""
 
-    def __init__(self, most: int = MOST) -> None:
+    def __init__(self, most: int = MOST, secret: bytes | None = None) -> None:
+        self.secret = secret or secrets.token_bytes(32)
+        """What invitation codes are made with; a story brings its own, so that its codes can be written down."""
         self._kept: OrderedDict[Hashable, Any] = OrderedDict()
         self._most = most
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from datetime import date, datetime
 from functools import cached_property
+from typing import Any
 
 from bot import zones
 from bot.envelopes import wrap_outgoing
@@ -37,6 +38,8 @@ class Turn:
         self.memory = memory
         self._default_zone = default_zone
         self.said: list[OutboxId] = []
+        self.kept: dict[str, Any] = {}
+        """What other modules looked up for this turn, by their own names."""
 
     @property
     def athlete(self) -> AthleteId:
@@ -69,9 +72,9 @@ class Turn:
         """The catalogue with her own exercises and shorthands."""
         return self.memory.catalogue_of(self.store, self.athlete)
 
-    def begin(self, kind: ChangeKind, label: str) -> Change:
-        """A change that undo can take back."""
-        return self.store.changes.begin(self.athlete, kind, label, self.at, inbound=self.event)
+    def begin(self, kind: ChangeKind, label: str, *, undoable: bool = True) -> Change:
+        """A change that undo can take back; or, where it is no step of hers (kept chat), one that undo passes over."""
+        return self.store.changes.begin(self.athlete, kind, label, self.at, inbound=self.event, undoable=undoable)
 
     def forget_lookups(self) -> None:
         """Nothing; a setting was changed, so what was read from the settings is read again."""

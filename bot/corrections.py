@@ -1,0 +1,98 @@
+"""A correction in words is applied to the sets it reaches, and said as before and after."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.recording import lifts_in_order
+from bot.replies.correction import corrected
+from bot.sessions import forget_session, session_of
+from bot.turn import Turn
+from engine.reading.values import Correction
+from engine.values.ids import ExerciseName
+from engine.values.sets import SetDone, SetRecord
+from storage.records import Change, ChangeKind
+
+
+def correct(turn: Turn, asked: Correction) -> None:
+    """Nothing; the sets are as she says now, in one change that undo takes back."""
+    before = _reached(asked)
+    change = turn.begin(_kind(asked), _label(asked))
+    after = _apply(turn, change, asked, before)
+    forget_session(turn)
+    say(turn, before, after)
+
+
+def say(turn: Turn, before: Sequence[SetRecord], after: Sequence[SetRecord]) -> None:
+    """Nothing; before and after are said, and lines of lifts on screen brought up to date."""
+    following = session_of(turn).next_up()
+    turn.say(
+        corrected(
+            before,
+            after,
+            following if _touches_today(turn, (*before, *after)) else None,
+            turn.today,
+        )
+    )
+    refresh_day(turn, (*before, *after))
+
+
+def refresh_day(turn: Turn, records: Sequence[SetRecord]) -> None:
+    """Nothing; lines of lifts that no longer tell the truth are let go, so that the next set gets a new one."""
+    for exercise, day in {(record.done.exercise, record.on) for record in records}:
+        turn.store.lift_lines.drop(turn.athlete, day, exercise)
+
+
+def _touches_today(turn: Turn, records: Sequence[SetRecord]) -> bool:
+    return any(record.on == turn.today for record in records)
+
+
+def _reached(asked: Correction) -> tuple[SetRecord, ...]:
+    """Every set the correction reaches, as it stood."""
+    reached = [record for record, _ in asked.changed] + list(asked.removed) + list(asked.moved)
+    unique = {record.id: record for record in reached}
+    return tuple(sorted(unique.values(), key=lambda record: record.place))
+
+
+def _apply(turn: Turn, change: Change, asked: Correction, before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
+    after: list[SetRecord] = []
+    if asked.changed:
+        after += turn.store.sets.replace(change, asked.changed)
+    if asked.removed:
+        turn.store.sets.remove(change, [record.id for record in asked.removed])
+    if asked.added:
+        after += _add(turn, change, asked.added, before)
+    if asked.moved and asked.moved_to is not None:
+        after += turn.store.sets.move(change, asked.moved, asked.moved_to)
+    return tuple(after)
+
+
+def _add(turn: Turn, change: Change, sets: Sequence[SetDone], before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
+    """Sets that a correction adds belong to the message and day of the ones it speaks of."""
+    model = _model(turn, sets[0].exercise, before)
+    day, message = (model.on, model.message) if model else (turn.today, turn.inbound.message)
+    return turn.store.sets.add(change, sets, on=day, at=turn.at, message=message)
+
+
+def _model(turn: Turn, exercise: ExerciseName, before: Sequence[SetRecord]) -> SetRecord | None:
+    alike = [record for record in before if record.done.exercise == exercise]
+    if not alike:
+        recent = turn.store.sets.recent(turn.athlete, turn.today)
+        alike = [record for record in recent if record.done.exercise == exercise]
+    return alike[-1] if alike else None
+
+
+def _kind(asked: Correction) -> ChangeKind:
+    if asked.moved:
+        return ChangeKind.MOVE
+    if asked.removed and not asked.changed and not asked.added:
+        return ChangeKind.DELETE
+    return ChangeKind.CORRECTION
+
+
+def _label(asked: Correction) -> str:
+    names = list(lifts_in_order([record.done for record in _reached(asked)])) or [asked.added[0].exercise]
+    what = {ChangeKind.MOVE: "another day for", ChangeKind.DELETE: "deleting sets of"}.get(
+        _kind(asked), "the correction of"
+    )
+    return f"{what} {', '.join(names)}"

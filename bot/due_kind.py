@@ -1,0 +1,89 @@
+"""One kind of message that goes out on its own: when it is next due for a person, and what it does then."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+
+from bot import zones
+from bot.envelopes import wrap_outgoing
+from bot.memory import Memory
+from bot.messages import Outgoing, OutgoingKind
+from bot.preferences import Preferences
+from bot.replies.reply import Reply
+from storage.envelopes import Lane, OutboxId
+from storage.records import Due, Person
+from storage.store import Store
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """One person at one instant, with all that is known of her."""
+
+    store: Store
+    memory: Memory
+    person: Person
+    preferences: Preferences
+    at: datetime
+
+    @property
+    def now(self) -> datetime:
+        """The instant by her clock, naive."""
+        return zones.local(self.at, self.preferences.zone)
+
+    @property
+    def today(self) -> date:
+        return self.now.date()
+
+    @property
+    def is_paused(self) -> bool:
+        until = self.preferences.paused_until
+        return until is not None and self.today < until
+
+    def send(self, reply: Reply, *, silent: bool, key: str | None = None) -> OutboxId:
+        """The id of a message nobody asked for just now; with a key it is sent once."""
+        outgoing = Outgoing(
+            OutgoingKind.SEND,
+            reply.text,
+            reply.buttons,
+            silent=silent,
+            reply=False,
+            attachment=reply.attachment,
+            prescribes=reply.prescribes,
+            volume=reply.volume,
+        )
+        return self.store.outbox.add(
+            self.person.id, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, dedupe_key=key
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """`next_at` tells the next wall time for a person, None for never; kinds without it are planned one by one.
+
+    `run` says whether there was anything to send. `useful_for` is how late it may still go out.
+    """
+
+    name: str
+    run: Callable[[Moment, Due], bool]
+    next_at: Callable[[Moment], datetime | None] | None
+    useful_for: timedelta
+
+
+def next_weekday(now: datetime, weekday: int, at: time) -> datetime:
+    """The next wall time of a weekday (Monday is 0) strictly after now."""
+    day = now.date() + timedelta(days=(weekday - now.weekday()) % 7)
+    wall = datetime.combine(day, at)
+    return wall if wall > now else wall + timedelta(days=7)
+
+
+def out_of_quiet(wall: datetime, quiet: tuple[time, time]) -> datetime:
+    """The same wall time, or the end of the quiet hours that it falls in."""
+    start, end = quiet
+    over_midnight = start > end
+    inside = (wall.time() >= start or wall.time() < end) if over_midnight else start <= wall.time() < end
+    if not inside:
+        return wall
+    day = wall.date() + timedelta(days=1) if over_midnight and wall.time() >= start else wall.date()
+    return datetime.combine(day, end)

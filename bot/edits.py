@@ -1,0 +1,87 @@
+"""An edited message is read again as if it had been said so at first; its sets follow.
+
+The sets keep the day of the original message. Text that is meant as sets but cannot be read, or can be read in
+several ways, leaves the old sets standing until it is settled.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot import asking, conversation
+from bot.context import context_of
+from bot.corrections import say
+from bot.recording import label_of, record
+from bot.replies.correction import corrected, edit_unread
+from bot.sessions import forget_session
+from bot.turn import Turn
+from engine.reading import read
+from engine.reading.values import Asked, Logged, NoSets
+from engine.values.sets import SetRecord
+from storage.records import ChangeKind, Question, QuestionState
+
+
+def edited(turn: Turn) -> None:
+    """Nothing; the records follow the new text, or stand where it says nothing new."""
+    message = turn.inbound.message
+    if _unchanged(turn):
+        return
+    about = turn.store.questions.about_message(turn.athlete, message)
+    if about is not None and about.state is QuestionState.OPEN:
+        turn.store.questions.close(about, QuestionState.DROPPED)
+    standing = turn.store.sets.of_message(turn.athlete, message)
+    day = turn.store.sets.day_of_message(turn.athlete, message)
+    outcome = read(turn.inbound.text, context_of(turn), turn.catalogue)
+    match outcome:
+        case Logged():
+            _replace(turn, standing, outcome, day or _original_day(turn, about))
+        case Asked():
+            asking.ask(turn, outcome, message, replaces=bool(standing))
+        case NoSets(unread=unread) if unread:
+            turn.say(edit_unread(standing, unread[0].why))
+        case NoSets():
+            _to_chat(turn, standing)
+        case _:
+            _said_anew(turn, standing)
+
+
+def _unchanged(turn: Turn) -> bool:
+    """Reactions and previews arrive as edits too: only other words count."""
+    versions = turn.store.inbox.of_message(turn.inbound.source, turn.inbound.chat, turn.inbound.message)
+    earlier = [version for version in versions if version.id != turn.event]
+    return bool(earlier) and earlier[-1].text == turn.inbound.text
+
+
+def _original_day(turn: Turn, about: Question | None) -> date:
+    if about is not None and "on" in about.payload:
+        return date.fromisoformat(about.payload["on"])
+    versions = turn.store.inbox.of_message(turn.inbound.source, turn.inbound.chat, turn.inbound.message)
+    if versions:
+        from bot import zones
+
+        return zones.local(versions[0].at, turn.preferences.zone).date()
+    return turn.today
+
+
+def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: date) -> None:
+    change = turn.begin(ChangeKind.EDIT, f"the edit to {label_of(logged.sets)}")
+    notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
+    turn.store.notes.remove(change, [note.id for note in notes])
+    turn.store.sets.remove(change, [one.id for one in standing])
+    after = record(turn, change, logged, turn.inbound.message, on=day)
+    say(turn, standing, tuple(after))
+
+
+def _to_chat(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
+    if not standing:
+        return
+    change = turn.begin(ChangeKind.EDIT, f"the edit that took {label_of([one.done for one in standing])} away")
+    turn.store.sets.remove(change, [one.id for one in standing])
+    forget_session(turn)
+    turn.say(corrected(standing, (), None, turn.today))
+
+
+def _said_anew(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
+    """An edit into an intent or a correction: its own sets go, then it counts as said now."""
+    _to_chat(turn, standing)
+    conversation.message(turn)

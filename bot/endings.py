@@ -1,0 +1,80 @@
+"""What a session came to."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.recording import lifts_in_order
+from bot.replies.session import Ending
+from bot.replies.sets import load_text
+from bot.sessions import Session, session_of
+from bot.turn import Turn
+from engine.values.ids import ExerciseName
+from engine.values.load import Load
+from engine.values.sets import SetRecord
+
+
+def ending_of(turn: Turn) -> Ending:
+    """Today's session as it stands in the log."""
+    session = session_of(turn)
+    work = [record for record in session.sets_today if record.done.counts_as_work]
+    lifts = lifts_in_order([record.done for record in work])
+    return Ending(
+        on=turn.today,
+        label=session.planned.day.label if session.planned else "",
+        lifts=len(lifts),
+        sets=len(work),
+        planned_sets=sum(len(one.sets) for one in session.prescriptions),
+        minutes=_minutes(work),
+        up=_up(turn, work),
+        short=_short(session),
+        records=(),
+        unanswered=_unanswered(turn),
+        coming=session.coming,
+    )
+
+
+def _minutes(work: Sequence[SetRecord]) -> int | None:
+    if len(work) < 2:
+        return None
+    span = max(record.at for record in work) - min(record.at for record in work)
+    return round(span.total_seconds() / 60) or None
+
+
+def _up(turn: Turn, work: Sequence[SetRecord]) -> list[tuple[ExerciseName, str]]:
+    """Lifts whose heaviest work set is heavier than on the last day of that lift."""
+    up = []
+    for exercise, sets in lifts_in_order([record.done for record in work]).items():
+        now = max((done.load for done in sets if done.load), default=None)
+        before = _heaviest_before(turn, exercise)
+        if now is not None and before is not None and before < now:
+            up.append((exercise, load_text(now)))
+    return up
+
+
+def _heaviest_before(turn: Turn, exercise: ExerciseName) -> Load | None:
+    earlier = [
+        record
+        for record in turn.store.sets.history(turn.athlete, exercise, until=turn.today, days=2)
+        if record.on < turn.today and record.done.counts_as_work
+    ]
+    last = max((record.on for record in earlier), default=date.min)
+    return max((record.done.load for record in earlier if record.on == last and record.done.load), default=None)
+
+
+def _short(session: Session) -> list[str]:
+    """Planned lifts with fewer sets than asked."""
+    short = []
+    for one in session.prescriptions:
+        sets = session.sets_done(one.exercise)
+        if sets < len(one.sets):
+            short.append(f"{one.exercise} {sets} of {len(one.sets)} sets")
+    return short
+
+
+def _unanswered(turn: Turn) -> list[str]:
+    still_open = turn.store.questions.open(turn.athlete, turn.at)
+    if still_open is None or still_open.payload["kind"] != "sets":
+        return []
+    return [str(still_open.payload["text"])]

@@ -1,0 +1,84 @@
+"""The whole product behind one door: an event comes in, replies go into the outbox, all in one transaction.
+
+Adapters store what came, call `handle_next` until nothing waits, and send what the outbox holds. An event that came
+before changes nothing. An event whose handling fails is rolled back whole, and the person is told that nothing was
+saved.
+"""
+
+from __future__ import annotations
+
+import logging
+from datetime import datetime
+
+from bot.conversation import respond
+from bot.envelopes import unwrap_inbound, wrap_inbound, wrap_outgoing
+from bot.memory import Memory
+from bot.messages import Inbound, Outgoing, OutgoingKind
+from bot.replies.trouble import broke
+from bot.schedule import run_due
+from bot.turn import Turn
+from storage.database import Database
+from storage.envelopes import OutboxId, StoredInbound
+from storage.records import Person
+from storage.store import Store
+
+log = logging.getLogger(__name__)
+
+
+class Product:
+    """One per process. `default_zone` is the clock of people who have not told theirs."""
+
+    def __init__(self, database: Database, default_zone: str = "UTC", memory: Memory | None = None) -> None:
+        self.database = database
+        self.default_zone = default_zone
+        self.memory = memory or Memory()
+
+    def receive(self, inbound: Inbound) -> tuple[OutboxId, ...]:
+        """The outbox ids of the replies to an event, given now or, where it came before, then."""
+        with self.database.transaction() as store:
+            store.inbox.put([wrap_inbound(inbound)], inbound.at)
+        while self.handle_next(inbound.source, inbound.chat):
+            pass
+        with self.database.transaction() as store:
+            event = store.inbox.find(inbound.source, inbound.key)
+            return tuple(reply.id for reply in store.inbox.replies(event.id)) if event else ()
+
+    def handle_next(self, source: str, chat: int) -> bool:
+        """Whether an event of the chat waited; it is handled and its replies wait in the outbox."""
+        event: StoredInbound | None = None
+        try:
+            with self.database.transaction() as store:
+                event = store.inbox.take_next(source, chat)
+                if event is None:
+                    return False
+                self._answer(store, event)
+                store.inbox.done(event.id, event.at)
+        except Exception:
+            # Whatever went wrong, the event must neither block the chat nor be half saved; the log has the traceback.
+            if event is None:
+                raise
+            log.exception("could not handle an event")
+            self._admit(event)
+        return True
+
+    def tick(self, now: datetime) -> int:
+        """How many things were due and are done: reminders, summaries, digests and their like."""
+        return run_due(self.database, self.memory, self.default_zone, now)
+
+    def _answer(self, store: Store, event: StoredInbound) -> None:
+        inbound = unwrap_inbound(event)
+        me = _person(store, inbound)
+        store.people.lock(me.id)
+        respond(Turn(store, me, inbound, event.id, self.memory, self.default_zone))
+
+    def _admit(self, event: StoredInbound) -> None:
+        with self.database.transaction() as store:
+            store.inbox.failed(event.id, "could not be handled", event.at)
+            me = _person(store, unwrap_inbound(event))
+            apology = wrap_outgoing(Outgoing(OutgoingKind.SEND, broke().text))
+            store.outbox.add(me.id, apology, event.at, inbound=event.id)
+
+
+def _person(store: Store, inbound: Inbound) -> Person:
+    known = store.people.find(inbound.source, inbound.chat)
+    return known or store.people.create(inbound.source, inbound.chat, inbound.name or "athlete", inbound.at)

@@ -1,0 +1,38 @@
+"""move to fri: today's session on another day."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+
+from bot.replies.choices import moved, no_plan_to_change
+from bot.replies.trouble import needs
+from bot.sessions import forget_session, session_of, session_on
+from bot.turn import Turn
+from bot.words import day_named
+from engine.reading.values import Act
+from storage.records import ChangeKind, ChoiceKind
+
+
+def move(turn: Turn, act: Act) -> None:
+    """Nothing; today's session waits for the day named."""
+    session = session_of(turn)
+    if session.planned is None or not session.prescriptions:
+        turn.say(no_plan_to_change("move"))
+        return
+    to = _day(turn, act)
+    if to is None or to <= turn.today:
+        turn.say(needs("a day to come", "move to fri"))
+        return
+    label = session.planned.day.label
+    other = session_on(turn, to)
+    clash = f"{other.planned.day.label} is planned for that day too: both are shown." if other.planned else ""
+    change = turn.begin(ChangeKind.RESCHEDULE, f"moving {label}")
+    turn.store.choices.add(change, ChoiceKind.MOVE, on=turn.today, at=turn.at, to_day=to)
+    forget_session(turn)
+    turn.say(moved(label, to, turn.today, clash))
+
+
+def _day(turn: Turn, act: Act) -> date | None:
+    if isinstance(act.when, datetime):
+        return act.when.date()
+    return act.when or day_named(act.text, turn.today)

@@ -1,0 +1,41 @@
+"""plan: the plan in force, all of it as text, or from which day it runs."""
+
+from __future__ import annotations
+
+from bot.planning import looks_like_plan, receive_plan
+from bot.replies.plans import how_to, moved_start, overview, whole
+from bot.sessions import forget_session, session_of
+from bot.turn import Turn
+from bot.words import day_named
+from engine.reading.values import Act
+from storage.records import ChangeKind
+
+STARTS = ("from", "start", "starts")
+
+
+def plan(turn: Turn, act: Act) -> None:
+    """Nothing; the plan is shown, or its start is moved."""
+    if looks_like_plan(f"plan {act.text}"):
+        receive_plan(turn, turn.inbound.text)
+        return
+    in_force = session_of(turn).in_force
+    if in_force is None:
+        turn.say(how_to())
+    elif act.text.strip().casefold() in ("text", "all", "whole"):
+        turn.say(whole(in_force.plan, in_force.stored.text))
+    elif act.text.split(" ", 1)[0].casefold() in STARTS:
+        _restart(turn, act)
+    else:
+        turn.say(overview(in_force.plan, in_force.week(turn.today)))
+
+
+def _restart(turn: Turn, act: Act) -> None:
+    in_force = session_of(turn).in_force
+    day = day_named(act.text, turn.today)
+    if in_force is None or day is None:
+        turn.say(how_to())
+        return
+    change = turn.begin(ChangeKind.PLAN, f"the start of {in_force.plan.name}")
+    turn.store.plans.assign(change, in_force.stored.name, in_force.stored.text, starts_on=day, at=turn.at)
+    forget_session(turn)
+    turn.say(moved_start(in_force.plan, day, turn.today))

@@ -1,0 +1,22 @@
+"""redo: brings back what the latest undo took away."""
+
+from __future__ import annotations
+
+from bot.corrections import refresh_day
+from bot.replies.correction import difference, nothing_to_undo, redone
+from bot.sessions import forget_session
+from bot.turn import Turn
+from engine.reading.values import Act
+
+
+def redo(turn: Turn, act: Act) -> None:
+    """Nothing; the change of the latest undo is in force again."""
+    change = turn.store.changes.redo(turn.athlete)
+    if change is None:
+        turn.say(nothing_to_undo("bring back"))
+        return
+    turn.forget_lookups()
+    forget_session(turn)
+    touched = turn.store.changes.touched(change)
+    turn.say(redone(change.label, difference((), touched.added, turn.today)))
+    refresh_day(turn, (*touched.added, *touched.removed))

@@ -1,0 +1,105 @@
+"""Which file answers which intent."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from bot.intents import (
+    accept,
+    add_exercise,
+    best,
+    bodyweight,
+    clients,
+    digest,
+    done,
+    erase,
+    export,
+    forget,
+    help,
+    history,
+    invite,
+    move,
+    next,
+    note,
+    note_to,
+    pause,
+    plan,
+    plan_for,
+    privacy,
+    quiet,
+    redo,
+    remind,
+    repeat,
+    rest,
+    resume,
+    settings,
+    share,
+    skip,
+    snooze,
+    start,
+    swap,
+    teach,
+    today,
+    undo,
+    units,
+    volume,
+    week,
+    why,
+)
+from bot.replies.talk import lost
+from bot.turn import Turn
+from engine.reading.values import Act
+
+Intent = Callable[[Turn, Act], None]
+
+INTENTS: Mapping[str, Intent] = {
+    "today": today.today,
+    "next": next.next_up,
+    "done": done.done,
+    "repeat": repeat.repeat,
+    "undo": undo.undo,
+    "redo": redo.redo,
+    "skip": skip.skip,
+    "swap": swap.swap,
+    "move": move.move,
+    "why": why.why,
+    "plan": plan.plan,
+    "week": week.week,
+    "volume": volume.volume,
+    "history": history.history,
+    "best": best.best,
+    "rest": rest.rest,
+    "bodyweight": bodyweight.bodyweight,
+    "note": note.note,
+    "share": share.share,
+    "units": units.units,
+    "teach": teach.teach,
+    "forget": forget.forget,
+    "add_exercise": add_exercise.add_exercise,
+    "remind": remind.remind,
+    "snooze": snooze.snooze,
+    "quiet": quiet.quiet,
+    "pause": pause.pause,
+    "resume": resume.resume,
+    "settings": settings.settings,
+    "start": start.start,
+    "accept": accept.accept,
+    "help": help.help_,
+    "privacy": privacy.privacy,
+    "export": export.export,
+    "erase": erase.erase,
+    "clients": clients.clients,
+    "invite": invite.invite,
+    "digest": digest.digest,
+    "plan_for": plan_for.plan_for,
+    "note_to": note_to.note_to,
+}
+
+
+def act_on(turn: Turn, act: Act) -> None:
+    """Nothing; the intent is done and answered."""
+    intent = INTENTS.get(act.name)
+    if intent is None:
+        turn.say(lost())
+    else:
+        intent(turn, act)

@@ -1,0 +1,31 @@
+"""same: the last set of the exercise in hand once more, or as many times as said."""
+
+from __future__ import annotations
+
+from bot.context import context_of
+from bot.recording import log
+from bot.replies.reply import Reply
+from bot.replies.trouble import EXAMPLE
+from bot.turn import Turn
+from engine.reading.values import Act, Logged
+from engine.values.sets import SetRecord
+
+MOST = 20
+
+
+def repeat(turn: Turn, act: Act) -> None:
+    """Nothing; the set is in the log again."""
+    latest = last_set(turn, act)
+    if latest is None:
+        turn.say(Reply(f"Not saved: there is no set to repeat yet. A set looks like {EXAMPLE}"))
+        return
+    count = max(1, min(act.count or 1, MOST))
+    log(turn, Logged(tuple(latest.done for _ in range(count))))
+
+
+def last_set(turn: Turn, act: Act) -> SetRecord | None:
+    """The set that "same" means: the last one logged today, of the exercise named where one is."""
+    recent = context_of(turn).recent
+    today = [record for record in recent if record.on == turn.today or record.at.date() == turn.at.date()]
+    named = [record for record in today if act.exercise in (None, record.done.exercise)]
+    return max(named, key=lambda record: (record.at, record.place), default=None)

@@ -1,0 +1,37 @@
+"""rest 2: a rest that ends with one message."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.replies.rest import resting, stopped
+from bot.replies.trouble import needs
+from bot.schedule import cancel_all, plan_one
+from bot.scheduled.rest_over import REST
+from bot.sessions import session_of
+from bot.turn import Turn
+from bot.words import seconds_named
+from engine.reading.values import Act
+
+DEFAULT = 120
+
+
+def rest(turn: Turn, act: Act) -> None:
+    """Nothing; the rest is running, or stopped."""
+    if "stop" in act.text.casefold():
+        cancel_all(turn, REST)
+        turn.say(stopped())
+        return
+    seconds = seconds_named(act.text) if act.text.strip() else _planned(turn)
+    if seconds is None:
+        turn.say(needs("how long", "rest 2 min", "No rest set."))
+        return
+    ends = turn.at + timedelta(seconds=seconds)
+    plan_one(turn, REST, ends)
+    turn.say(resting(seconds, turn.now + timedelta(seconds=seconds)))
+
+
+def _planned(turn: Turn) -> int:
+    session = session_of(turn)
+    slot = session.slot_of(session.latest_exercise) if session.latest_exercise else None
+    return slot.rest_seconds if slot is not None and slot.rest_seconds else DEFAULT

@@ -1,0 +1,19 @@
+"""resume: ends a pause."""
+
+from __future__ import annotations
+
+from bot.preferences import PAUSED_UNTIL
+from bot.replies.reminders import resumed
+from bot.schedule import plan_person
+from bot.turn import Turn
+from engine.reading.values import Act
+from storage.records import ChangeKind
+
+
+def resume(turn: Turn, act: Act) -> None:
+    """Nothing; reminders and summaries go on."""
+    change = turn.begin(ChangeKind.SETTING, "ending the pause")
+    turn.store.settings.clear(change, PAUSED_UNTIL)
+    turn.forget_lookups()
+    plan_person(turn.store, turn.memory, turn.me, turn.preferences, turn.at)
+    turn.say(resumed())

@@ -1,0 +1,52 @@
+"""skip: leaves a lift, or the whole session, out of today; the plan stays as it is."""
+
+from __future__ import annotations
+
+from bot.replies.choices import nothing_to_skip, skipped, which_lift
+from bot.sessions import forget_session, session_of
+from bot.turn import Turn
+from engine.reading.values import Act
+from engine.values.ids import ExerciseName
+from storage.records import ChangeKind, ChoiceKind
+
+WHOLE_DAY = ("today", "day", "session", "all", "everything")
+
+
+def skip(turn: Turn, act: Act) -> None:
+    """Nothing; the lift is out of today's session."""
+    session = session_of(turn)
+    exercise = act.exercise
+    if exercise is None and act.text.strip().casefold() in WHOLE_DAY:
+        skip_day(turn)
+        return
+    planned = [one.exercise for one in session.prescriptions]
+    if exercise is None:
+        following = session.following(session.latest_exercise)
+        exercise = following.prescription.exercise if following else None
+    if exercise is None or exercise not in planned:
+        turn.say(which_lift("skip", planned) if planned else nothing_to_skip())
+        return
+    skip_lift(turn, exercise)
+
+
+def skip_lift(turn: Turn, exercise: ExerciseName) -> None:
+    """Nothing; one lift is out of today's session."""
+    change = turn.begin(ChangeKind.SKIP, f"skipping {exercise}")
+    slot = session_of(turn).slot_of(exercise)
+    planned_as = slot.exercise if slot is not None else exercise
+    turn.store.choices.add(change, ChoiceKind.SKIP, on=turn.today, at=turn.at, exercise=planned_as)
+    forget_session(turn)
+    turn.say(skipped(exercise, session_of(turn).next_up()))
+
+
+def skip_day(turn: Turn) -> None:
+    """Nothing; today's session is left out; what it would have taught the plan, it does not."""
+    session = session_of(turn)
+    if not session.prescriptions:
+        turn.say(nothing_to_skip())
+        return
+    label = session.planned.day.label if session.planned else "the session"
+    change = turn.begin(ChangeKind.SKIP, f"skipping {label}")
+    turn.store.choices.add(change, ChoiceKind.SKIP, on=turn.today, at=turn.at)
+    forget_session(turn)
+    turn.say(skipped(label, None))

@@ -1,0 +1,76 @@
+"""swap A for B: another exercise today; the plan and its progression stay as they are."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import timedelta
+
+from bot.replies.choices import no_plan_to_change, swap_options, swapped, which_lift
+from bot.sessions import Session, forget_session, session_of, swap_cautions
+from bot.turn import Turn
+from engine.reading.values import Act
+from engine.values.ids import ExerciseName
+from storage.records import ChangeKind, ChoiceKind, Question, QuestionState
+
+OPEN_FOR = timedelta(minutes=30)
+SWAP = "swap"
+
+
+def swap(turn: Turn, act: Act) -> None:
+    """Nothing; the other exercise stands in today, or what could is offered."""
+    session = session_of(turn)
+    planned = [one.exercise for one in session.prescriptions]
+    if not planned:
+        turn.say(no_plan_to_change(SWAP))
+        return
+    exercise = act.exercise or _current(session)
+    if exercise is None or session.slot_of(exercise) is None:
+        turn.say(which_lift(SWAP, planned))
+    elif act.to is None:
+        offer(turn, exercise)
+    else:
+        swap_in(turn, exercise, act.to)
+
+
+def _current(session: Session) -> ExerciseName | None:
+    following = session.following(session.latest_exercise)
+    return following.prescription.exercise if following else None
+
+
+def offer(turn: Turn, exercise: ExerciseName) -> None:
+    """Nothing; what may stand in is offered, each as a button."""
+    slot = session_of(turn).slot_of(exercise)
+    listed_by_plan = slot.swaps if slot is not None else ()
+    known = turn.catalogue.get(exercise)
+    options: Sequence[ExerciseName] = listed_by_plan or (known.swaps if known is not None else ())
+    payload = {"kind": SWAP, "exercise": exercise, "options": list(options[:3])}
+    turn.store.questions.ask(
+        turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=turn.inbound.message
+    )
+    turn.say(swap_options(exercise, options, bool(listed_by_plan)))
+
+
+def swap_in(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> None:
+    """Nothing; `to` stands in for `exercise` today, with a caution where it comes too close to yesterday's work."""
+    slot = session_of(turn).slot_of(exercise)
+    planned_as = slot.exercise if slot is not None else exercise
+    cautions = swap_cautions(turn, planned_as, to)
+    change = turn.begin(ChangeKind.SWAP, f"swapping {exercise} for {to}")
+    turn.store.choices.add(change, ChoiceKind.SWAP, on=turn.today, at=turn.at, exercise=planned_as, to=to)
+    forget_session(turn)
+    prescription = session_of(turn).prescription_of(to)
+    if prescription is not None:
+        turn.say(swapped(prescription, exercise, cautions))
+
+
+def answered(turn: Turn, question: Question, text: str) -> bool:
+    """Whether the words named what stands in; a set or another intent goes its own way."""
+    exercise = ExerciseName(question.payload["exercise"])
+    named = turn.catalogue.closest(text)
+    offered = [ExerciseName(option) for option in question.payload["options"]]
+    fits = [name for name in named if name in offered] or list(named)
+    if len(fits) != 1:
+        return False
+    turn.store.questions.close(question, QuestionState.ANSWERED)
+    swap_in(turn, exercise, fits[0])
+    return True

@@ -1,0 +1,22 @@
+"""undo: takes back exactly one change, the latest, and names it."""
+
+from __future__ import annotations
+
+from bot.corrections import refresh_day
+from bot.replies.correction import difference, nothing_to_undo, undone
+from bot.sessions import forget_session
+from bot.turn import Turn
+from engine.reading.values import Act
+
+
+def undo(turn: Turn, act: Act) -> None:
+    """Nothing; the latest change is out of force."""
+    change = turn.store.changes.undo(turn.athlete, turn.at)
+    if change is None:
+        turn.say(nothing_to_undo("undo"))
+        return
+    turn.forget_lookups()
+    forget_session(turn)
+    touched = turn.store.changes.touched(change)
+    turn.say(undone(change.label, difference((), touched.removed, turn.today)))
+    refresh_day(turn, (*touched.added, *touched.removed))

@@ -1,0 +1,39 @@
+"""units lb: what a bare number means from now on; what stands keeps its unit."""
+
+from __future__ import annotations
+
+from bot.preferences import UNIT
+from bot.replies.small import unit_is, unit_set
+from bot.turn import Turn
+from engine.reading.values import Act
+from engine.values.load import Unit
+from storage.records import ChangeKind
+
+WORDS = {
+    "kg": Unit.KG,
+    "kgs": Unit.KG,
+    "kilo": Unit.KG,
+    "kilos": Unit.KG,
+    "kilograms": Unit.KG,
+    "lb": Unit.LB,
+    "lbs": Unit.LB,
+    "pound": Unit.LB,
+    "pounds": Unit.LB,
+}
+
+
+def units(turn: Turn, act: Act) -> None:
+    """Nothing; later bare numbers are in this unit."""
+    named = [WORDS[word] for word in act.text.casefold().replace(",", " ").split() if word in WORDS]
+    if not named:
+        turn.say(unit_is(turn.unit))
+        return
+    set_unit(turn, named[0])
+
+
+def set_unit(turn: Turn, unit: Unit) -> None:
+    """Nothing; the setting is changed and said."""
+    change = turn.begin(ChangeKind.SETTING, f"units {unit.value}")
+    turn.store.settings.put(change, UNIT, unit.value)
+    turn.forget_lookups()
+    turn.say(unit_set(unit))

@@ -1,0 +1,22 @@
+"""volume: this week's sets for each muscle against target; or for one muscle where it is named."""
+
+from __future__ import annotations
+
+from bot.replies.week import volume_card
+from bot.turn import Turn
+from bot.weeks import week_of
+from engine.reading.values import Act
+from engine.values.muscles import Muscle
+
+
+def volume(turn: Turn, act: Act) -> None:
+    """Nothing; the sets for each muscle are said."""
+    this = week_of(turn.store, turn.memory, turn.me, turn.today)
+    turn.say(volume_card(this, muscle_named(act.text)))
+
+
+def muscle_named(text: str) -> Muscle | None:
+    """The muscle that the words name, or None."""
+    said = text.casefold()
+    named = [muscle for muscle in Muscle if muscle.value in said]
+    return max(named, key=lambda muscle: len(muscle.value), default=None)

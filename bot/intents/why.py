@@ -1,0 +1,34 @@
+"""why: the reason of a prescription, the sets it rests on, and what would make the next step."""
+
+from __future__ import annotations
+
+from bot.replies.why import nothing_to_explain, reasons
+from bot.sessions import session_of
+from bot.turn import Turn
+from engine.progression.explain import why as explain
+from engine.reading.values import Act
+from engine.values.prescription import Prescription
+
+
+def why(turn: Turn, act: Act) -> None:
+    """Nothing; the reason is said in at most five lines."""
+    prescription = _asked_about(turn, act)
+    if prescription is None:
+        turn.say(nothing_to_explain())
+        return
+    evidence = turn.store.sets.get(turn.athlete, prescription.evidence)
+    turn.say(reasons(prescription, explain(prescription, evidence)))
+
+
+def _asked_about(turn: Turn, act: Act) -> Prescription | None:
+    """The lift named, else the one in hand or just done, else the first of the session."""
+    session = session_of(turn)
+    if act.exercise is not None:
+        return session.prescription_of(act.exercise)
+    latest = session.latest_exercise
+    if latest is not None and session.prescription_of(latest) is not None:
+        return session.prescription_of(latest)
+    following = session.next_up()
+    if following is not None:
+        return following.prescription
+    return session.prescriptions[-1] if session.prescriptions else None

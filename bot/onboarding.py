@@ -1,0 +1,95 @@
+"""The first questions: whose clock, which unit. Each can be skipped, and none ever swallows a set."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.context import context_of
+from bot.intents.units import WORDS
+from bot.preferences import UNIT, ZONE
+from bot.replies.welcome import ask_unit, ready, zone_is, zone_unknown, zone_which
+from bot.schedule import plan_person
+from bot.turn import Turn
+from bot.zones import zone_named
+from engine.reading import read
+from engine.reading.values import NoSets
+from storage.records import ChangeKind, Question, QuestionState
+
+OPEN_FOR = timedelta(days=2)
+ASK_ZONE, ASK_UNIT, WHICH_ZONE = "zone", "unit", "which zone"
+LONGEST_ANSWER = 40
+
+
+def ask_for(turn: Turn, kind: str, **more: object) -> None:
+    """Nothing; a question of the first contact is open."""
+    turn.store.questions.ask(turn.athlete, {"kind": kind, **more}, at=turn.at, expires_at=turn.at + OPEN_FOR)
+
+
+def answered(turn: Turn, question: Question, text: str) -> bool:
+    """Whether the words answered a question of the first contact; sets and intents go their own way."""
+    said = text.strip().casefold()
+    kind = question.payload["kind"]
+    if kind == ASK_UNIT and said in WORDS:
+        _close(turn, question)
+        choose_unit(turn, WORDS[said].value)
+        return True
+    if kind in (ASK_ZONE, ASK_UNIT) and said in ("skip", "later", "no"):
+        _close(turn, question)
+        skip(turn, kind)
+        return True
+    if kind not in (ASK_ZONE, WHICH_ZONE) or len(said) > LONGEST_ANSWER:
+        return False
+    if not isinstance(read(text, context_of(turn), turn.catalogue), NoSets):
+        return False
+    return _zone_answer(turn, question, text)
+
+
+def _zone_answer(turn: Turn, question: Question, text: str) -> bool:
+    found = zone_named(text)
+    if not found:
+        if question.payload.get("tried"):
+            return False
+        turn.store.questions.update(question, {**question.payload, "tried": True})
+        turn.say(zone_unknown(text))
+        return True
+    _close(turn, question)
+    set_zone(turn, text)
+    return True
+
+
+def set_zone(turn: Turn, text: str) -> None:
+    """Nothing; her clock is set to the zone named, or she is asked which."""
+    found = zone_named(text)
+    if not found:
+        turn.say(zone_unknown(text))
+        return
+    first_time = not turn.preferences.zone_known
+    change = turn.begin(ChangeKind.SETTING, f"the clock of {found[0]}")
+    turn.store.settings.put(change, ZONE, found[0])
+    turn.forget_lookups()
+    plan_person(turn.store, turn.memory, turn.me, turn.preferences, turn.at)
+    turn.say(zone_which(found, turn.now) if len(found) > 1 else zone_is(found[0], turn.now))
+    if first_time and UNIT not in turn.store.settings.all(turn.athlete):
+        ask_for(turn, ASK_UNIT)
+        turn.say(ask_unit())
+
+
+def choose_unit(turn: Turn, unit: str) -> None:
+    """Nothing; the unit is set and the bot is ready."""
+    change = turn.begin(ChangeKind.SETTING, f"units {unit}")
+    turn.store.settings.put(change, UNIT, unit)
+    turn.forget_lookups()
+    turn.say(ready(turn.unit))
+
+
+def skip(turn: Turn, kind: str) -> None:
+    """Nothing; the question is passed over."""
+    if kind == ASK_ZONE:
+        ask_for(turn, ASK_UNIT)
+        turn.say(ask_unit())
+    else:
+        turn.say(ready(turn.unit))
+
+
+def _close(turn: Turn, question: Question) -> None:
+    turn.store.questions.close(question, QuestionState.ANSWERED)

@@ -1,0 +1,93 @@
+"""Sets go into the log, and the receipt says what was read, what is left of the lift, and what comes next."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import date
+
+from bot import pain
+from bot.replies.receipt import Aside, Lift, lift_line, lift_list
+from bot.replies.sets import sets_text
+from bot.sessions import forget_session, session_of
+from bot.turn import FAR_ABOVE, Turn
+from engine.reading.values import Logged
+from engine.values.ids import ExerciseName
+from engine.values.sets import SetDone, SetRecord
+from storage.envelopes import OutboxId
+from storage.records import Change, ChangeKind
+
+
+def log(turn: Turn, logged: Logged) -> None:
+    """Nothing; the sets are in the log and the receipt is said."""
+    kind = ChangeKind.SETS
+    change = turn.begin(kind, label_of(logged.sets))
+    record(turn, change, logged, turn.inbound.message)
+    receipt(turn, logged, turn.inbound.message)
+    if logged.pain:
+        pain.respond(turn, logged.sets[-1].exercise if logged.sets else None)
+
+
+def record(turn: Turn, change: Change, logged: Logged, message: int, on: date | None = None) -> Sequence[SetRecord]:
+    """The sets as recorded, with the note that came with them."""
+    day = logged.on or on or turn.today
+    records = turn.store.sets.add(change, logged.sets, on=day, at=turn.at, message=message)
+    if logged.note or logged.pain:
+        turn.store.notes.add(
+            change,
+            logged.note or turn.inbound.text,
+            on=day,
+            at=turn.at,
+            exercise=logged.sets[-1].exercise if logged.sets else None,
+            pain=logged.pain,
+            message=message,
+        )
+    forget_session(turn)
+    return records
+
+
+def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ()) -> None:
+    """Nothing; what was saved is said: in the line of its lift, or as a list where there are several."""
+    day = logged.on or turn.today
+    told = lifts_in_order(logged.sets)
+    aside = Aside(day, bool(logged.note), lines, logged.unread)
+    if len(told) == 1 and not logged.unread:
+        say_lift(turn, next(iter(told)), day, aside)
+        return
+    following = session_of(turn).next_up() if day == turn.today else None
+    lifts = [Lift(exercise, sets) for exercise, sets in told.items()]
+    turn.say(lift_list(lifts, following, aside, turn.today))
+    for exercise in told:
+        turn.store.lift_lines.drop(turn.athlete, day, exercise)
+
+
+def say_lift(turn: Turn, exercise: ExerciseName, day: date, aside: Aside, *, quietly: bool = True) -> None:
+    """Nothing; the line of a lift says what stands of it now: edited in place while it can be seen, else said anew."""
+    session = session_of(turn)
+    standing = [one.done for one in turn.store.sets.of_day(turn.athlete, day) if one.done.exercise == exercise]
+    today = day == turn.today
+    lift = Lift(exercise, standing, session.planned_sets(exercise) if today else 0)
+    reply = lift_line(lift, session.following(exercise) if today else None, aside, turn.today)
+    line = turn.store.lift_lines.get(turn.athlete, day, exercise) if today else None
+    if line is not None and line.buried <= FAR_ABOVE:
+        if quietly and turn.preferences.reactions:
+            turn.react()
+        turn.edit(OutboxId(line.outbox), reply)
+        return
+    turn.store.lift_lines.put(turn.athlete, day, exercise, turn.say(reply))
+
+
+def lifts_in_order(sets: Iterable[SetDone]) -> dict[ExerciseName, list[SetDone]]:
+    """The sets by exercise, exercises in the order first told."""
+    lifts: dict[ExerciseName, list[SetDone]] = {}
+    for done in sets:
+        lifts.setdefault(done.exercise, []).append(done)
+    return lifts
+
+
+def label_of(sets: Sequence[SetDone]) -> str:
+    """What undo will say: barbell row 3×12 at 55 kg; or how many sets of how many lifts."""
+    lifts = lifts_in_order(sets)
+    if len(lifts) == 1:
+        exercise = next(iter(lifts))
+        return f"{exercise} {sets_text(sets)}"
+    return f"{len(sets)} sets of {len(lifts)} lifts"

@@ -1,0 +1,113 @@
+"""Words between a coach, the bot and clients."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import assert_never
+
+from bot.messages import Button
+from bot.replies.names import counted, listed
+from bot.replies.reply import UNDO, Reply, row
+from bot.replies.trouble import quoted
+from storage.records import InvitationTrouble
+
+
+def invited(code: str) -> Reply:
+    """A code for one athlete."""
+    return Reply(
+        f"Send your athlete this code. It works once, for 7 days:\n/start {code}\nShe is asked before you see anything."
+    )
+
+
+def consent(coach: str) -> Reply:
+    """What the coach would see, and the choice."""
+    return Reply(
+        f"{coach} invites you as coach. If you accept, {coach} sees your sessions and sets and may change your plan. "
+        "Not your notes or pain, unless you share them one by one. You can stop this any time: leave coach",
+        row(Button("Accept", "v1:consent:yes"), Button("Not now", "v1:consent:no")),
+    )
+
+
+def linked(coach: str) -> Reply:
+    """The athlete's side of a new link."""
+    return Reply(f"{coach} is your coach here now. To stop: leave coach")
+
+
+def linked_coach(athlete: str) -> Reply:
+    """The coach's side of a new link."""
+    return Reply(f"{athlete} accepted: you see her sessions and sets. Give a plan: plan for {athlete}")
+
+
+def not_now() -> Reply:
+    """Consent was not given."""
+    return Reply("Nothing is shared. The code stays good until it runs out, should you change your mind.")
+
+
+def parted() -> Reply:
+    """The coach sees nothing any more."""
+    return Reply("Coach access is off. Your coach sees nothing from now on.")
+
+
+def no_coaches() -> Reply:
+    """There is no coach to leave."""
+    return Reply("You have no coach here. Nothing changed.")
+
+
+def invitation_trouble(trouble: InvitationTrouble) -> Reply:
+    """Why a code does not work."""
+    match trouble:
+        case InvitationTrouble.UNKNOWN:
+            why = "I know no such invitation code"
+        case InvitationTrouble.USED:
+            why = "This code was used already"
+        case InvitationTrouble.EXPIRED:
+            why = "This code has run out"
+        case InvitationTrouble.OWN:
+            return Reply("That is your own invitation: it is for your athlete. Nothing changed.")
+        case _:
+            assert_never(trouble)
+    return Reply(f"{why}. Nothing changed. Ask your coach for a new one; it looks like: /start k7Q2xw9d")
+
+
+def client_list(names: Sequence[str]) -> Reply:
+    """Everyone a coach looks after."""
+    if not names:
+        return Reply("No clients yet. Send: invite", row(Button("Invite", "v1:invite")))
+    return Reply(
+        f"{counted(len(names), 'client')}: {listed(names, 40)}\n"
+        f"digest {names[0]} shows one, plan for {names[0]} hands a plan over.",
+        row(Button("Digest", "v1:digest"), Button("Invite", "v1:invite")),
+    )
+
+
+def which_client(verb: str, names: Sequence[str], read: str) -> Reply:
+    """No client, or several, go by that name."""
+    if not names:
+        return Reply("Nothing changed: you have no clients yet. Send: invite")
+    said = f"no single client goes by {quoted(read)}" if read.strip() else "I need a client's name"
+    return Reply(f"Nothing changed: {said}. Clients: {listed(names, 20)}. Send: {verb.format(names[0])}")
+
+
+def note_sent(name: str) -> Reply:
+    """A note is on its way to a client."""
+    return Reply(f"Sent to {name}.")
+
+
+def note_from(coach: str, text: str) -> Reply:
+    """A coach's note, at the client's side."""
+    return Reply(f"From {coach}: {text}")
+
+
+def no_words(name: str) -> Reply:
+    """A note needs words."""
+    return Reply(f"Nothing sent: I need the words. Send: note to {name}: keep the row at 55")
+
+
+def plan_handed(name: str, plan: str) -> Reply:
+    """A plan went to a client."""
+    return Reply(f"{name} has the plan “{plan}” now. She is told.", row(UNDO))
+
+
+def send_plan_for(name: str) -> Reply:
+    """The next text or file is the client's plan."""
+    return Reply(f"Send the plan for {name} now, as text or a file (.txt, .csv, .xlsx).")

@@ -1,0 +1,66 @@
+"""Before and after: what a correction, an edit, an undo or a redo changed."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.replies.dates import near
+from bot.replies.names import title
+from bot.replies.receipt import Following, following_text
+from bot.replies.reply import UNDO, Reply, row
+from bot.replies.sets import sets_text
+from bot.replies.structured import prescription_json
+from engine.values.ids import ExerciseName
+from engine.values.sets import SetRecord
+
+
+def corrected(
+    before: Sequence[SetRecord], after: Sequence[SetRecord], following: Following | None, today: date
+) -> Reply:
+    """Changed: what it is now, and what it was."""
+    lines = ["Changed." if after else "Deleted."]
+    lines += difference(before, after, today)
+    if following is None:
+        return Reply("\n".join(lines), row(UNDO))
+    lines.append(following_text(following))
+    return Reply("\n".join(lines), row(UNDO), [prescription_json(following.prescription)])
+
+
+def difference(before: Sequence[SetRecord], after: Sequence[SetRecord], today: date) -> list[str]:
+    """One line for what was and one for what is, lift by lift."""
+    lines = []
+    for record_list, word in ((before, "Was"), (after, "Now")):
+        for exercise, on in _lifts(record_list):
+            sets = [record.done for record in record_list if record.done.exercise == exercise and record.on == on]
+            when = "" if on == today else f" {near(on, today)}"
+            lines.append(f"{word}: {exercise} {sets_text(sets)}{when}")
+    return lines
+
+
+def _lifts(records: Sequence[SetRecord]) -> list[tuple[ExerciseName, date]]:
+    return list(dict.fromkeys((record.done.exercise, record.on) for record in records))
+
+
+def undone(label: str, lines: Sequence[str]) -> Reply:
+    """Undone: what was taken back, and what stands now. Typing redo brings it back."""
+    return Reply("\n".join([f"Undone: {label}.", *lines, "redo brings it back."]))
+
+
+def redone(label: str, lines: Sequence[str]) -> Reply:
+    """Back again."""
+    return Reply("\n".join([f"Back again: {label}.", *lines]), row(UNDO))
+
+
+def nothing_to_undo(word: str) -> Reply:
+    """There is no change left to take back, or to bring back."""
+    return Reply(f"Nothing to {word}. Nothing changed.")
+
+
+def edit_unread(standing: Sequence[SetRecord], why: str) -> Reply:
+    """An edit that cannot be read leaves what stood."""
+    lines = [f"Can't read the edit: {why}" if why else "Can't read the edit."]
+    if standing:
+        exercise = standing[0].done.exercise
+        lines.append(f"Still saved: {title(exercise)} {sets_text([record.done for record in standing])}.")
+    return Reply("\n".join(lines))

@@ -1,0 +1,46 @@
+"""Words about pain: plain, urgent where the signs are, never a diagnosis.
+
+The urgent signs are those at which exercise is stopped at once. Source: ACSM's Guidelines for Exercise Testing and
+Prescription, general indications for stopping an exercise test (wording ours).
+"""
+
+from __future__ import annotations
+
+import re
+
+from bot.messages import Button
+from bot.replies.reply import Reply
+from engine.values.ids import ExerciseName
+
+URGENT = re.compile(
+    r"\b(chest|heart|palpitation|dizz|faint|passed out|blacked? out|numb|tingl|short(?:ness)? of breath|"
+    r"can'?t breathe|confus|dark urine|cola|slurred|vision)",
+    re.IGNORECASE,
+)
+
+
+def is_urgent(text: str) -> bool:
+    """Whether the words hold a sign that wants help at once."""
+    return URGENT.search(text) is not None
+
+
+def noted(exercise: ExerciseName | None, text: str) -> Reply:
+    """What to do now, and where help is."""
+    lines = []
+    if is_urgent(text):
+        lines.append(
+            "Stop training now. Chest pain, fainting, new numbness or trouble breathing: call emergency services."
+        )
+    stop = f"Stop or ease {exercise} today" if exercise else "Stop what hurts today"
+    lines.append(f"{stop}. I can't judge an injury: if it stays or gets worse, see a doctor or physiotherapist.")
+    if not is_urgent(text):
+        lines.append("Chest pain, fainting or new numbness: get medical help now.")
+    lines.append("I won't push its load for now. Only you see this note.")
+    return Reply("\n".join(lines), _buttons(exercise))
+
+
+def _buttons(exercise: ExerciseName | None) -> tuple[tuple[Button, ...], ...]:
+    share = Button("Share note", "v1:share")
+    if exercise is None:
+        return ((share,),)
+    return ((Button("Skip it", "v1:skip-pain"), Button("Swap it", "v1:swap-pain"), share),)

@@ -1,0 +1,100 @@
+"""Plans in words: read, to be mended, in force, printed back."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.messages import Attachment
+from bot.replies.dates import DAYS, near
+from bot.replies.names import counted, listed
+from bot.replies.reply import UNDO, Reply, row
+from engine.values.plan import Plan, TrainingDay
+from engine.values.problem import Problem, Severity
+
+PROBLEMS_SHOWN = 3
+EXAMPLE = """plan: first block, 4 weeks
+day mon: full body
+squat 3x5 at 60 kg, then +2.5 kg
+cable row 3x8-12 at 45 kg, then +2.5 kg
+push-up 2x max, +1 rep"""
+
+
+def needs_mending(errors: Sequence[Problem]) -> Reply:
+    """Which lines need another try; the good ones are kept."""
+    lines = [f"{counted(len(errors), 'line')} {'needs' if len(errors) == 1 else 'need'} you; the rest is kept."]
+    lines += [str(problem) for problem in errors[:PROBLEMS_SHOWN]]
+    if len(errors) > PROBLEMS_SHOWN:
+        lines.append(f"and {len(errors) - PROBLEMS_SHOWN} more")
+    lines.append(
+        f"Send line {errors[0].line} again, or cancel. No plan is saved yet."
+        if errors[0].line
+        else "Send the plan again. No plan is saved yet."
+    )
+    return Reply("\n".join(lines))
+
+
+def unreadable(problems: Sequence[Problem]) -> Reply:
+    """A file that is no plan."""
+    return Reply("Not saved: " + (str(problems[0]) if problems else "the file is empty"))
+
+
+def dropped() -> Reply:
+    """A plan that was left."""
+    return Reply("No plan saved. What was in force stays.")
+
+
+def put_in_force(plan: Plan, starts_on: date, problems: Sequence[Problem]) -> Reply:
+    """The plan as read, from when, and what is worth a look."""
+    lines = [f"Plan saved: {plan.name}, {counted(plan.weeks, 'week')}, starts {near(starts_on, starts_on)}."]
+    lines += day_lines(plan)
+    worth = [problem for problem in problems if problem.severity is Severity.WARNING]
+    lines += [str(problem) for problem in worth[:2]]
+    if len(worth) > 2:
+        lines.append(f"and {len(worth) - 2} more to look at: check")
+    return Reply("\n".join(lines), row(UNDO))
+
+
+def day_lines(plan: Plan, most: int = 5) -> list[str]:
+    """The training days of the first block's weeks, one a line."""
+    kinds = plan.blocks[0].kinds
+    days = [(kind.label if len(kinds) > 1 else "", day) for kind in kinds for day in kind.days]
+    lines = [_day(label, day) for label, day in days[:most]]
+    return [*lines, f"and {len(days) - most} more days"] if len(days) > most else lines
+
+
+def _day(kind: str, day: TrainingDay) -> str:
+    when = f"{DAYS[day.weekday.value]} " if day.weekday is not None else ""
+    prefix = f"{kind}, " if kind else ""
+    return f"{prefix}{when}{day.label}: {listed([slot.exercise for slot in day.slots], 3)}"
+
+
+def given(coach: str, plan: Plan, starts_on: date) -> Reply:
+    """At the client's side: a coach's plan is in force."""
+    lines = [f"{coach} gave you a plan: {plan.name}, {counted(plan.weeks, 'week')}, from {near(starts_on, starts_on)}."]
+    return Reply("\n".join([*lines, *day_lines(plan)]))
+
+
+def overview(plan: Plan, week: int | None) -> Reply:
+    """The plan in force."""
+    where = f", week {week} of {plan.weeks}" if week else f", {counted(plan.weeks, 'week')}"
+    return Reply(
+        "\n".join([f"{plan.name}{where}", *day_lines(plan, 7), "plan text sends all of it; preview 6 looks ahead."])
+    )
+
+
+def whole(plan: Plan, text: str) -> Reply:
+    """The whole plan as text, fit to be edited and sent again."""
+    if len(text) <= 3000:
+        return Reply(text)
+    return Reply(f"{plan.name}, as a file.", attachment=Attachment("plan.txt", text.encode("utf-8")))
+
+
+def how_to() -> Reply:
+    """There is no plan; how to send one."""
+    return Reply(f"No plan yet. Send one as text or a file (.txt, .md, .csv, .xlsx). For example:\n{EXAMPLE}")
+
+
+def moved_start(plan: Plan, starts_on: date, today: date) -> Reply:
+    """The plan begins on another day."""
+    return Reply(f"{plan.name} starts {near(starts_on, today)}.", row(UNDO))

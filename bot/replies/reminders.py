@@ -1,0 +1,77 @@
+"""Reminders, pauses and quiet hours in words."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date, datetime, time
+
+from bot.messages import Button
+from bot.replies.dates import DAYS, clock, day, near
+from bot.replies.names import listed
+from bot.replies.reply import UNDO, Reply, row
+from engine.values.ids import ExerciseName
+from engine.values.plan import PlannedDay, Weekday
+
+STOP = Button("Stop these", "v1:stop-reminders")
+
+
+def reminders_set(times: Mapping[Weekday, time], zone: str, now: datetime, zone_known: bool) -> Reply:
+    """On which days and when, and by which clock."""
+    days = ", ".join(DAYS[one.value] for one in times)
+    at = clock(next(iter(times.values())))
+    lines = [f"Reminders at {at}: {days}.", f"Your clock: {zone}, now {clock(now)}."]
+    if not zone_known:
+        lines.append("If that is not your time, send: zone London")
+    return Reply("\n".join(lines), row(UNDO, STOP))
+
+
+def one_reminder(when: datetime, today: date) -> Reply:
+    """One reminder, once."""
+    return Reply(f"I'll remind you {near(when.date(), today)} at {clock(when)}.", row(STOP))
+
+
+def needs_time() -> Reply:
+    """No time of day was told."""
+    return Reply("No reminder set: I need a time. Send: remind me 18:00 mon wed fri")
+
+
+def reminders_stopped() -> Reply:
+    """No reminders any more."""
+    return Reply("Reminders stopped. To start again: remind me 18:00 mon wed fri", row(UNDO))
+
+
+def reminder(planned: PlannedDay, lifts: Sequence[ExerciseName]) -> Reply:
+    """Today's session is due. The first words hold the point: that is what a lock screen shows."""
+    buttons = row(Button("Snooze 1 h", "v1:snooze"), Button("Skip today", "v1:skip-day"), STOP)
+    return Reply(f"{planned.day.label} today: {listed(lifts, 4)}", buttons)
+
+
+def plain_reminder() -> Reply:
+    """The one reminder she asked for."""
+    return Reply("Time to train, as you asked. today shows the session.", row(Button("Snooze 1 h", "v1:snooze")))
+
+
+def snoozed(until: datetime, today: date) -> Reply:
+    """The reminder comes again."""
+    return Reply(f"I'll remind you again {near(until.date(), today)} at {clock(until)}.")
+
+
+def paused(until: date | None, today: date) -> Reply:
+    """Nothing unprompted until a day."""
+    when = f"until {day(until, today)}" if until else "until you send resume"
+    return Reply(f"Paused {when}: no reminders, no summary. Your plan waits; sets you send are logged.", row(UNDO))
+
+
+def resumed() -> Reply:
+    """Back from a pause."""
+    return Reply("Welcome back. Reminders and summaries go on.", row(UNDO))
+
+
+def quiet_set(start: time, end: time) -> Reply:
+    """Quiet hours."""
+    return Reply(f"Nothing unprompted between {clock(start)} and {clock(end)}.", row(UNDO))
+
+
+def needs_quiet() -> Reply:
+    """Two times are needed."""
+    return Reply("Nothing changed: I need two times. Send: quiet 22:00 7:30")

@@ -1,0 +1,169 @@
+"""Today's session, the next set, the end of a session."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Protocol
+
+from bot.messages import Button
+from bot.replies.dates import day, near
+from bot.replies.names import counted, title
+from bot.replies.receipt import Following
+from bot.replies.reply import Reply, row
+from bot.replies.sets import targets_text
+from bot.replies.structured import prescription_json
+from engine.values.exercise import Exercise, FailureGuard
+from engine.values.ids import ExerciseName
+from engine.values.plan import MaxReps, PlannedDay, Slot
+from engine.values.prescription import Held, Prescription, Verdict
+
+LIFTS_SHOWN = 9
+
+
+class Card(Protocol):
+    """What a session card shows."""
+
+    @property
+    def planned(self) -> PlannedDay | None: ...
+    @property
+    def prescriptions(self) -> Sequence[Prescription]: ...
+    def slot_of(self, exercise: ExerciseName) -> Slot | None: ...
+    def sets_done(self, exercise: ExerciseName) -> int: ...
+
+
+def session_card(card: Card, on: date, today: date) -> Reply:
+    """The session of a day, one lift a line, with what changed since last time."""
+    lines = [_heading(card.planned, on, today)]
+    for place, one in enumerate(card.prescriptions[:LIFTS_SHOWN], start=1):
+        lines.append(f"{place} {title(one.exercise)} {targets_text(one.sets)}{_done(card, one)}")
+    if len(card.prescriptions) > LIFTS_SHOWN:
+        lines.append(f"and {len(card.prescriptions) - LIFTS_SHOWN} more: type plan")
+    lines += _remarks(card)
+    buttons = row(Button("Why", "v1:why"), Button("Skip today", "v1:skip-day"))
+    return Reply("\n".join(lines), buttons, [prescription_json(one) for one in card.prescriptions])
+
+
+def _heading(planned: PlannedDay | None, on: date, today: date) -> str:
+    if planned is None:
+        return day(on, today)
+    deload = ", deload week" if planned.deload else ""
+    return f"{day(on, today)}, {planned.day.label}, week {planned.week} of {planned.block.weeks}{deload}"
+
+
+def _done(card: Card, one: Prescription) -> str:
+    done = card.sets_done(one.exercise)
+    if not done:
+        return ""
+    return " (done)" if done >= len(one.sets) else f" ({done} of {len(one.sets)} done)"
+
+
+def _remarks(card: Card) -> list[str]:
+    """What moved since last time, and the standard of maximum sets before they are tried."""
+    up = [one.exercise for one in card.prescriptions if one.verdict is Verdict.ADD_LOAD]
+    lines = []
+    if up:
+        lines.append(f"Heavier than last time: {', '.join(up)}")
+    if any(Held.PAIN in one.held for one in card.prescriptions):
+        lines.append("Held after your pain note: no heavier until it is gone.")
+    for one in card.prescriptions:
+        slot = card.slot_of(one.exercise)
+        if slot is not None and slot.standard and isinstance(slot.target, MaxReps):
+            lines.append(f"{title(one.exercise)}: {slot.standard}")
+    return lines
+
+
+def next_set(following: Following, in_hand: ExerciseName | None, slot: Slot | None, exercise: Exercise | None) -> Reply:
+    """The next set with its rest and cue; the form standard and the spotter line before a maximum set."""
+    one = following.prescription
+    rest = following.rest
+    if one.exercise == in_hand and following.place:
+        first = targets_text(rest[:1]).removeprefix("1×")
+        lines = [f"{title(one.exercise)}, set {following.place + 1} of {len(one.sets)}: {first}"]
+    else:
+        lines = [f"{title(one.exercise)} {targets_text(rest)}"]
+    if slot is not None:
+        lines += _slot_lines(slot)
+    if exercise is not None and slot is not None and wants_guard(slot, exercise):
+        lines.append("To failure: only with a spotter or safety pins.")
+    if not (slot and slot.cues) and exercise is not None and exercise.cues:
+        lines.append(exercise.cues[0])
+    return Reply(
+        "\n".join(lines), row(Button("Skip", "v1:skip-next"), Button("Why", "v1:why")), [prescription_json(one)]
+    )
+
+
+def _slot_lines(slot: Slot) -> list[str]:
+    lines = []
+    if slot.standard:
+        lines.append(f"Standard: {slot.standard}")
+    if slot.rest_seconds:
+        lines.append(f"Rest {rest_text(slot.rest_seconds)} between sets")
+    if slot.cues:
+        lines.append("; ".join(slot.cues))
+    return lines
+
+
+def wants_guard(slot: Slot, exercise: Exercise) -> bool:
+    """Whether a set of this slot goes to failure on a lift that then wants a spotter or safeties."""
+    to_failure = isinstance(slot.target, MaxReps) or (slot.effort is not None and slot.effort.rir == 0)
+    return to_failure and exercise.guard is FailureGuard.SPOTTER_OR_SAFETIES
+
+
+def rest_text(seconds: int) -> str:
+    """2 min, 90 s."""
+    return f"{seconds // 60} min" if seconds % 60 == 0 and seconds >= 120 else f"{seconds} s"
+
+
+def all_done() -> Reply:
+    """Every planned set is in the log."""
+    return Reply("All of today's sets are in. Type done to close the session.", row(Button("Done", "v1:done")))
+
+
+def no_session(coming: PlannedDay | None, today: date, *, has_plan: bool) -> Reply:
+    """A rest day, or no plan yet."""
+    if not has_plan:
+        return Reply("No plan yet. Send one as text or a file (/plan shows how), or just log: row 3x12 55")
+    if coming is None:
+        return Reply("Your plan has ended. Send a new one as text or a file: /plan shows how.")
+    when = near(coming.on, today) if coming.on else "whenever you come"
+    return Reply(f"Rest day. Next: {coming.day.label}, {when}. Sets you send are logged all the same.")
+
+
+@dataclass(frozen=True, slots=True)
+class Ending:
+    """What a session came to. `up` pairs a lift with how its load moved since last time."""
+
+    on: date
+    label: str
+    lifts: int
+    sets: int
+    planned_sets: int
+    minutes: int | None
+    up: Sequence[tuple[ExerciseName, str]]
+    short: Sequence[str]
+    records: Sequence[str]
+    unanswered: Sequence[str]
+    coming: PlannedDay | None
+
+
+def session_end(ending: Ending, today: date) -> Reply:
+    """The session as saved, what went up, what fell short, when the next one is."""
+    head = f"Session saved, {day(ending.on, today)}" + (f", {ending.label}" if ending.label else "")
+    of_planned = f" of {ending.planned_sets} planned" if ending.planned_sets else ""
+    minutes = f", {ending.minutes} min" if ending.minutes else ""
+    lines = [head, f"{counted(ending.lifts, 'lift')}, {counted(ending.sets, 'set')}{of_planned}{minutes}"]
+    if ending.up:
+        lines.append("Up: " + ", ".join(f"{exercise} {load}" for exercise, load in ending.up))
+    lines += [f"Short: {line}" for line in ending.short[:3]]
+    lines += [f"Record: {line}" for line in ending.records[:3]]
+    lines += [f"Not recorded, never answered: {line}" for line in ending.unanswered[:2]]
+    if ending.coming is not None and ending.coming.on is not None:
+        lines.append(f"Next: {day(ending.coming.on, today)}, {ending.coming.day.label}")
+    return Reply("\n".join(lines))
+
+
+def generic_reminder() -> Reply:
+    """A training time without a plan."""
+    return Reply("Time to train. Log as you go: row 3x12 55", row(Button("Snooze 1 h", "v1:snooze")))

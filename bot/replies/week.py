@@ -1,0 +1,139 @@
+"""A week in words: so far, on Sunday, and the sets for each muscle."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from decimal import Decimal
+from typing import Any
+
+from bot.messages import Button
+from bot.replies.dates import day
+from bot.replies.names import listed
+from bot.replies.reply import Reply, row
+from bot.replies.sets import change_text, load_text, targets_text
+from bot.replies.structured import number
+from bot.week_values import Moved, Week
+from engine.values.load import plain
+from engine.values.muscles import Muscle
+from engine.values.prescription import Held, Prescription, Verdict
+from engine.volume.muscle_week import MuscleWeek, Standing
+
+MUSCLES_SHOWN = 6
+ALL_SHOWN = 12
+TENTH = Decimal("0.1")
+
+
+def week_so_far(week: Week) -> Reply:
+    """This week up to now."""
+    return Reply("\n".join(_lines(f"This week so far: {_sessions(week)}", week)), volume=volume_json(week.volume))
+
+
+def summary(week: Week, asks: Sequence[str]) -> Reply:
+    """The Sunday summary: sessions, sets by muscle, what went up, what next week asks."""
+    lines = _lines(f"Week {week.first.isocalendar().week}: {_sessions(week)}", week)
+    if asks:
+        lines.append("Next week: " + "; ".join(asks))
+    elif week.coming is not None and week.coming.on is not None:
+        lines.append(f"Next: {day(week.coming.on, week.last)}, {week.coming.day.label}")
+    buttons = row(Button("Volume", "v1:volume"), Button("Stop these", "v1:stop-summary"))
+    return Reply("\n".join(lines), buttons, volume=volume_json(week.volume))
+
+
+def _sessions(week: Week) -> str:
+    if week.planned:
+        return f"{week.sessions} of {week.planned} sessions"
+    return f"{week.sessions} {'session' if week.sessions == 1 else 'sessions'}"
+
+
+def _lines(head: str, week: Week) -> list[str]:
+    asked = f" of {week.asked} planned" if week.asked else ""
+    lines = [head, f"Sets: {week.sets}{asked}"]
+    if week.volume:
+        lines.append(_muscles(week.volume, MUSCLES_SHOWN))
+    if week.up:
+        lines.append("Up: " + ", ".join(_moved(one) for one in week.up[:3]))
+    if week.same:
+        lines.append(f"Same: {listed(week.same, 3)}")
+    if week.down:
+        lines.append("Down: " + ", ".join(_moved(one) for one in week.down[:3]))
+    if week.pains:
+        lines.append("Pain noted: load held there. See a professional if it stays.")
+    return lines
+
+
+def _moved(one: Moved) -> str:
+    return f"{one.exercise} {load_text(one.now)} ({change_text(one.before, one.now)})"
+
+
+def _muscles(volume: Mapping[Muscle, MuscleWeek], most: int) -> str:
+    """Muscles off their target first, then by sets."""
+    order = sorted(volume.items(), key=lambda pair: (pair[1].standing in (None, Standing.WITHIN), -pair[1].fractional))
+    shown = [f"{muscle.value} {_count(one)}" for muscle, one in order[:most]]
+    more = f", and {len(order) - most} more" if len(order) > most else ""
+    return "Hard sets: " + ", ".join(shown) + more
+
+
+def _count(one: MuscleWeek) -> str:
+    count = plain(one.fractional.quantize(TENTH))
+    return f"{count} of {plain(one.target.low)}-{plain(one.target.high)}" if one.target else count
+
+
+def volume_card(week: Week, muscle: Muscle | None) -> Reply:
+    """Hard sets for each muscle, one a line; or all that is known of one."""
+    volume = week.volume
+    if not volume:
+        return Reply("No hard sets this week yet.", volume={})
+    if muscle is not None:
+        return Reply(_one_muscle(muscle, volume.get(muscle)), volume=volume_json(volume))
+    order = sorted(volume.items(), key=lambda pair: -pair[1].fractional)
+    lines = ["Hard sets this week (secondary movers count half):"]
+    lines += [f"{name.value} {_count(one)}{_standing(one)}" for name, one in order[:ALL_SHOWN]]
+    if len(order) > ALL_SHOWN:
+        lines.append(f"and {len(order) - ALL_SHOWN} more: volume calves")
+    return Reply("\n".join(lines), volume=volume_json(volume))
+
+
+def _standing(one: MuscleWeek) -> str:
+    return (
+        {Standing.BELOW: ", below target", Standing.ABOVE: ", above target"}.get(one.standing, "")
+        if one.standing
+        else ""
+    )
+
+
+def _one_muscle(muscle: Muscle, one: MuscleWeek | None) -> str:
+    if one is None:
+        return f"No hard sets for {muscle.value} this week yet."
+    lines = [
+        f"{muscle.value}: {_count(one)} hard sets{_standing(one)}",
+        f"{plain(one.direct)} direct, on {one.days} days",
+    ]
+    if one.reps:
+        lines.append("Reps: " + ", ".join(f"{band.value}: {plain(count)}" for band, count in one.reps.items()))
+    if one.tonnage:
+        lines.append(f"Tonnage: {plain(one.tonnage.quantize(Decimal(1)))} kg")
+    return "\n".join(lines)
+
+
+def volume_json(volume: Mapping[Muscle, MuscleWeek]) -> dict[str, Any]:
+    """The week's sets in the shape of the replay contract."""
+    return {
+        muscle.value: {
+            "direct": number(one.direct),
+            "fractional": number(one.fractional),
+            "target": [number(one.target.low), number(one.target.high)] if one.target else None,
+        }
+        for muscle, one in volume.items()
+    }
+
+
+def next_week_asks(prescriptions: Sequence[Prescription]) -> list[str]:
+    """What changes next week: heavier lifts, more sets, deloads; the first few."""
+    asks = []
+    for one in prescriptions:
+        if one.verdict in (Verdict.ADD_LOAD, Verdict.ADD_SET, Verdict.RESET):
+            asks.append(f"{one.exercise} {targets_text(one.sets)}")
+    if any(Held.DELOAD in one.held for one in prescriptions):
+        asks.insert(0, "deload, fewer sets and less load")
+    shown = list(dict.fromkeys(asks))
+    return [*shown[:3], f"{len(shown) - 3} more lifts go up"] if len(shown) > 3 else shown

@@ -1,0 +1,19 @@
+"""The reason behind a prescription."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.replies.reply import Reply
+from bot.replies.structured import prescription_json
+from engine.values.prescription import Prescription
+
+
+def reasons(prescription: Prescription, lines: Sequence[str]) -> Reply:
+    """What is asked, then why, on which sets, and what makes the next step."""
+    return Reply("\n".join(lines), prescribes=[prescription_json(prescription)])
+
+
+def nothing_to_explain() -> Reply:
+    """There is no prescription to explain."""
+    return Reply("Nothing is planned for today, so there is nothing to explain. Try: why squat on a training day.")

@@ -1,0 +1,1 @@
+"""Messages that go out on their own: one file a kind."""

@@ -1,0 +1,52 @@
+"""The session of the day, looked up once a turn and again whenever the turn changes the log."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+from zoneinfo import ZoneInfo
+
+from bot.plans_in_force import Session, session_at
+from bot.turn import Turn
+from engine.values.ids import ExerciseName
+from engine.volume.session_work import Session as Bout
+from engine.volume.session_work import familiar, sessions_done, work_planned
+from engine.volume.swap_spacing import swap_advice
+
+__all__ = ["Session", "forget_session", "session_of", "session_on", "swap_cautions"]
+
+KEY = "session"
+LOOK_BACK = timedelta(days=3)
+
+
+def session_of(turn: Turn) -> Session:
+    """Today's session."""
+    if KEY not in turn.kept:
+        turn.kept[KEY] = session_on(turn, turn.today)
+    found: Session = turn.kept[KEY]
+    return found
+
+
+def session_on(turn: Turn, on: date) -> Session:
+    """Another day's session as the log stands now."""
+    return session_at(turn.store, turn.memory, turn.athlete, on)
+
+
+def forget_session(turn: Turn) -> None:
+    """Nothing; the log or the plan was changed, so the session is worked out anew."""
+    turn.kept.pop(KEY, None)
+
+
+def swap_cautions(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> Sequence[str]:
+    """What a swap would bring too close to the days before, in words; empty where nothing."""
+    session = session_of(turn)
+    if session.planned is None:
+        return ()
+    past = turn.store.sets.between(turn.athlete, turn.today - LOOK_BACK, turn.today - timedelta(days=1))
+    known = familiar(turn.store.sets.between(turn.athlete, turn.today - timedelta(days=56), turn.today), turn.today)
+    bouts = sessions_done(past, ZoneInfo(turn.preferences.zone), known=known)
+    today = Bout("today", turn.at, work_planned(session.planned.day.slots, known=known))
+    exercises = turn.catalogue.exercises
+    candidates = exercises[exercise].swaps if exercise in exercises else ()
+    advice = swap_advice([*bouts, today], len(bouts), exercise, to, exercises, candidates, known)
+    return (advice.text,) if advice.text else ()
