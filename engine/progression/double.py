@@ -16,11 +16,11 @@ from engine.progression.ceiling import heavier
 from engine.progression.load_step import anchor_of
 from engine.progression.moved import Moved, same_reason, stands_at, stated, up_reason, verdict_of
 from engine.progression.stall import STALL
-from engine.progression.terms import Terms, least_reps
+from engine.progression.terms import Terms, least_reps, top_reps
 from engine.progression.words import day, reps, sets_of
 from engine.progression.work import Came, reaches, session_of
 from engine.values.load import Load
-from engine.values.plan import RepRange, Reps
+from engine.values.plan import Reps
 from engine.values.prescription import Exposure, Verdict
 from engine.values.schemes import DoubleProgression
 
@@ -49,7 +49,7 @@ def advance(state: State, exposure: Exposure) -> State:
         return state
     sets, bottom = terms.slot.sets, reaches(least_reps(terms.slot.target))
     before = stands_at(state.load, session, sets, terms, first=state.moved is None)
-    held, made = session.made_at(sets, bottom), session.made_at(sets, reaches(_top(terms)))
+    held, made = session.made_at(sets, bottom), session.made_at(sets, reaches(top_reps(terms.slot.target)))
     came = session.came(sets, bottom)
     after, steep = before if held is None else max(before, held), False
     if made is not None:
@@ -77,13 +77,8 @@ def ask(state: State) -> Ask:
     )
 
 
-def _top(terms: Terms) -> int:
-    target = terms.slot.target
-    return target.high if isinstance(target, RepRange) else least_reps(target)
-
-
 def _reason(state: State, moved: Moved) -> str:
-    sets, bottom, top = state.terms.slot.sets, least_reps(state.terms.slot.target), _top(state.terms)
+    sets, bottom, top = state.terms.slot.sets, least_reps(state.terms.slot.target), top_reps(state.terms.slot.target)
     if moved.up:
         back = f" Back to {bottom} reps." if moved.made is not None and bottom < top else ""
         return up_reason(moved, sets, str(top)) + back
@@ -96,7 +91,7 @@ def _reason(state: State, moved: Moved) -> str:
 
 def _next_step(state: State) -> str:
     slot, load = state.terms.slot, state.load
-    make = f"Make {sets_of(slot.sets, Reps(_top(state.terms)))}"
+    make = f"Make {sets_of(slot.sets, Reps(top_reps(state.terms.slot.target)))}"
     if load is None:
         return f"{make}, and the load goes up {state.scheme.step} from there."
     stuck = f" {state.missed} sessions under the range: a lighter load may fit better." if state.missed >= STALL else ""

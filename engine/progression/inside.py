@@ -9,12 +9,14 @@ change nothing here.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from engine.progression.today import SlotToday
+from engine.progression.top_set import after_top_set
 from engine.progression.words import target as told
 from engine.values.ids import ExerciseName
 from engine.values.prescription import SetTarget
+from engine.values.schemes import TopSetBackOff
 from engine.values.sets import SetKind, SetRecord, Side
 
 
@@ -79,8 +81,17 @@ def _shared(session: Sequence[SlotToday], records: Sequence[SetRecord]) -> tuple
         if not last:
             mine = _first(mine, len(today.prescription.sets))
         used.update(record.id for record in mine)
-        found.append(SlotProgress(today, tuple(mine), work_sets(mine)))
+        found.append(SlotProgress(_as_lifted(today, mine), tuple(mine), work_sets(mine)))
     return tuple(found)
+
+
+def _as_lifted(today: SlotToday, records: Sequence[SetRecord]) -> SlotToday:
+    """Back-off sets follow the top set that was really done today."""
+    scheme, asked = today.slot.scheme, today.prescription
+    top = next((record.done.load for record in records if record.done.kind is SetKind.WORK), None)
+    if not isinstance(scheme, TopSetBackOff) or top is None or asked.exercise != today.slot.exercise:
+        return today
+    return replace(today, prescription=after_top_set(asked, scheme, top, today.loadable))
 
 
 def _first(records: Sequence[SetRecord], sets: int) -> list[SetRecord]:

@@ -1,7 +1,8 @@
 """Load step: all prescribed reps made, and the load goes up.
 
-advances   every prescribed set reached its reps: heavier by the step
-a miss     the same load again; after so many running misses down by a share (stall.py)
+advances   every prescribed set reached its reps (of a range: the top): heavier by the step
+a miss     a set short of them (of a range: under the bottom): the same load again; after so many running misses down by
+           a share (stall.py). Inside a range is neither: the same load again, and the run of misses ends
 skipped    fewer sets than asked, all good: the same again, and no miss
 extra      the best sets count, as many as were asked for; more of them change nothing
 """
@@ -14,10 +15,11 @@ from engine.progression.asked import Anchor, Ask, started, straight
 from engine.progression.ceiling import heavier
 from engine.progression.moved import Moved, same_reason, stands_at, stated, up_reason, verdict_of
 from engine.progression.stall import after_miss, reset
-from engine.progression.terms import Terms, least_reps
+from engine.progression.terms import Terms, least_reps, top_reps
 from engine.progression.words import day, sets_of
 from engine.progression.work import Came, Session, reaches, session_of
 from engine.values.load import Load
+from engine.values.plan import Reps
 from engine.values.prescription import Exposure, Verdict
 from engine.values.schemes import LoadStep
 
@@ -40,18 +42,22 @@ def start(scheme: LoadStep, terms: Terms) -> State:
 
 def advance(state: State, exposure: Exposure) -> State:
     """The state after one more session."""
+    session = session_of(exposure, state.terms)
+    return state if session is None else after_session(state, session)
+
+
+def after_session(state: State, session: Session) -> State:
+    """The state after one more session, its sets already sorted out."""
     terms, scheme = state.terms, state.scheme
-    session = session_of(exposure, terms)
-    if session is None:
-        return state
-    sets, good = terms.slot.sets, reaches(least_reps(terms.slot.target))
+    sets = terms.slot.sets
     before = stands_at(state.load, session, sets, terms, first=state.moved is None)
-    came, made = session.came(sets, good), session.made_at(sets, good)
+    came = session.came(sets, reaches(least_reps(terms.slot.target)))
+    made = session.made_at(sets, reaches(top_reps(terms.slot.target)))
     if made is not None:
         step = heavier(made, scheme.step, terms)
         after = max(before, step.load)
         return replace(state, load=after, missed=(), moved=Moved(session, came, before, after, made, step.steep))
-    if came is Came.FEWER:
+    if came is not Came.MISSED:
         return replace(state, load=before, missed=(), moved=Moved(session, came, before, before))
     missed = after_miss(state.missed, session.working_load(sets), scheme.misses)
     after = reset(before, missed, scheme.misses, scheme.reset_share, terms)
@@ -82,7 +88,7 @@ def anchor_of(session: Session, sets: int, came: Came) -> Anchor:
 
 
 def _reason(state: State, moved: Moved) -> str:
-    need, sets = str(least_reps(state.terms.slot.target)), state.terms.slot.sets
+    need, sets = str(top_reps(state.terms.slot.target)), state.terms.slot.sets
     if moved.up:
         return up_reason(moved, sets, need)
     if moved.after < moved.before:
@@ -93,7 +99,7 @@ def _reason(state: State, moved: Moved) -> str:
 
 def _next_step(state: State) -> str:
     slot, load = state.terms.slot, state.load
-    make = f"Make {sets_of(slot.sets, slot.target)}"
+    make = f"Make {sets_of(slot.sets, Reps(top_reps(slot.target)))}"
     if load is None:
         return f"{make}, and the load goes up {state.scheme.step} from there."
     up = heavier(load, state.scheme.step, state.terms).load

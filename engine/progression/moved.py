@@ -49,7 +49,7 @@ def up_reason(moved: Moved, sets: int, need: str) -> str:
     if made is None or moved.after <= made:
         return f"{moved.after} was lifted on {on}, more than the {moved.before} asked, so it goes on from there."
     at = "" if made == moved.before else f" at {made}"
-    return f"{all_sets(sets)} of {need} made{at} on {on}, so the load {_rises(made, moved.after)}."
+    return f"{all_sets(sets)} of {need} made{at} on {on}, so the load {rises(made, moved.after)}."
 
 
 def same_reason(moved: Moved, sets: int, need: str) -> str:
@@ -78,5 +78,6 @@ def verdict_of(moved: Moved, otherwise: Verdict = Verdict.REPEAT) -> Verdict:
     return Verdict.ADD_LOAD if moved.up else otherwise
 
 
-def _rises(before: Load, after: Load) -> str:
+def rises(before: Load, after: Load) -> str:
+    """How a load rises: ``goes up 2.5 kg``, or with help: ``goes from -20 kg to -15 kg``."""
     return f"goes from {before} to {after}" if before.amount < 0 else f"goes up {after - before}"

@@ -10,7 +10,18 @@ from collections.abc import Callable, Iterable
 from functools import reduce
 from typing import TypeVar, assert_never
 
-from engine.progression import double, hold, load_step, rep_goal, set_wave
+from engine.progression import (
+    double,
+    effort_target,
+    hold,
+    load_step,
+    percentage_wave,
+    rep_goal,
+    rep_total,
+    set_wave,
+    time_distance,
+    top_set,
+)
 from engine.progression.asked import Ask
 from engine.progression.terms import Terms
 from engine.values.prescription import Exposure
@@ -30,7 +41,7 @@ from engine.values.schemes import (
 State = TypeVar("State")
 
 
-def asked(terms: Terms, exposures: Iterable[Exposure]) -> Ask:
+def asked(terms: Terms, exposures: Iterable[Exposure]) -> Ask:  # noqa: C901 - one case a rule, all alike
     """What the slot's rule asks for after these exposures, oldest first, before anything that lies over the rules."""
     match terms.slot.scheme:
         case SetWave() as scheme:
@@ -43,8 +54,16 @@ def asked(terms: Terms, exposures: Iterable[Exposure]) -> Ask:
             return _fold(rep_goal.start(scheme, terms), rep_goal.advance, rep_goal.ask, exposures)
         case Hold() as scheme:
             return _fold(hold.start(scheme, terms), hold.advance, hold.ask, exposures)
-        case RepTotal() | PercentageWave() | EffortTarget() | TopSetBackOff() | TimeOrDistance():
-            raise NotImplementedError
+        case RepTotal() as scheme:
+            return _fold(rep_total.start(scheme, terms), rep_total.advance, rep_total.ask, exposures)
+        case PercentageWave() as scheme:
+            return _fold(percentage_wave.start(scheme, terms), percentage_wave.advance, percentage_wave.ask, exposures)
+        case EffortTarget() as scheme:
+            return _fold(effort_target.start(scheme, terms), effort_target.advance, effort_target.ask, exposures)
+        case TopSetBackOff() as scheme:
+            return _fold(top_set.start(scheme, terms), top_set.advance, top_set.ask, exposures)
+        case TimeOrDistance() as scheme:
+            return _fold(time_distance.start(scheme, terms), time_distance.advance, time_distance.ask, exposures)
         case _:
             assert_never(terms.slot.scheme)
 

@@ -82,6 +82,11 @@ def least_reps(target: Target) -> int:
             assert_never(target)
 
 
+def top_reps(target: Target) -> int:
+    """The reps at the top of a target: those of a range's upper end, else the fewest that meet it."""
+    return target.high if isinstance(target, RepRange) else least_reps(target)
+
+
 def _models(slot: Slot, logged: Iterable[Load | None]) -> Iterator[Load]:
     if isinstance(slot.scheme, PercentageWave):
         yield slot.scheme.training_maximum

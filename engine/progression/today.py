@@ -45,10 +45,14 @@ class Athlete:
 
 @dataclass(frozen=True, slots=True)
 class SlotToday:
-    """A slot and what it asks today. A swap shows as a prescription for another exercise than the slot's."""
+    """A slot, what it asks today, and what can be loaded for it.
+
+    A swap shows as a prescription for another exercise than the slot's.
+    """
 
     slot: Slot
     prescription: Prescription
+    loadable: Loadable
     skipped: bool = False
 
 
@@ -64,6 +68,7 @@ def session_for(
         SlotToday(
             slot,
             _prescribed(slot, instead[slot.exercise], planned, sessions, today, athlete, latest),
+            athlete.loadable(instead[slot.exercise] or slot.exercise),
             choices.skipped(slot.exercise, today),
         )
         for slot in slots

@@ -7,7 +7,7 @@ from datetime import date
 from typing import assert_never
 
 from engine.progression.work import Work
-from engine.values.load import Load, plain
+from engine.values.load import plain
 from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Target
 
 WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
@@ -54,10 +54,3 @@ def all_sets(sets: int) -> str:
 def reps(works: Sequence[Work]) -> str:
     """The reps of a session: ``12, 12, 11``."""
     return ", ".join(str(work.reps) for work in works)
-
-
-def goes_up(before: Load, after: Load) -> str:
-    """How a load rises: ``goes up 2.5 kg``, or with help: ``goes from -20 kg to -15 kg``."""
-    if before.amount < 0:
-        return f"goes from {before} to {after}"
-    return f"goes up {after - before}"

@@ -40,6 +40,7 @@ class Work:
     seconds: Decimal = NOTHING
     metres: Decimal = NOTHING
     missed: bool = False
+    rir: Decimal | None = None
 
 
 Good = Callable[[Work], bool]
@@ -71,6 +72,11 @@ class Session:
         """The load that so many sets reached, or the lightest where fewer were done; reps do not matter to it."""
         loads = sorted((work.load for work in self.works), reverse=True)
         return loads[min(sets, len(loads)) - 1]
+
+    def last_heavy(self, sets: int) -> Work:
+        """The last set at the working load or more."""
+        heavy = self.working_load(sets)
+        return next(work for work in reversed(self.works) if heavy <= work.load)
 
     def came(self, sets: int, good: Good) -> Came:
         """How the session came out, its load aside."""
@@ -110,12 +116,14 @@ def _paired(left: list[SetDone], right: list[SetDone], terms: Terms) -> Iterator
             min(work.seconds for work in sides),
             min(work.metres for work in sides),
             any(work.missed for work in sides),
+            min((work.rir for work in sides if work.rir is not None), default=None),
         )
 
 
 def _work(done: SetDone, terms: Terms) -> Work:
     load = terms.load(NOTHING) if done.load is None else _load(done.load, terms)
-    return Work(load, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed)
+    rir = NOTHING if done.failure or done.missed else done.effort.rir if done.effort is not None else None
+    return Work(load, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed, rir)
 
 
 def _load(told: Load, terms: Terms) -> Load:
