@@ -12,8 +12,8 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from engine.catalogue.files import read_data
-from engine.catalogue.names import spellings
 from engine.catalogue.phrases import folded_words, normalise
+from engine.catalogue.spellings import spellings
 from engine.catalogue.typos import TypoIndex, index_of
 from engine.values.exercise import Exercise
 from engine.values.ids import ExerciseName

@@ -12,9 +12,9 @@ from importlib.resources import files
 from importlib.resources.abc import Traversable
 
 from engine.catalogue.entry import Entry, parse_entry
-from engine.catalogue.names import Named, Owners, all_spellings
 from engine.catalogue.phrases import normalise
 from engine.catalogue.problems import MalformedData
+from engine.catalogue.spellings import Named, Owners, all_spellings
 from engine.catalogue.stanzas import parse_stanzas, said_lines
 from engine.values.exercise import Exercise
 from engine.values.ids import ExerciseName
