@@ -13,7 +13,7 @@ from typing import Any
 from sqlalchemy import Table, func, insert, select, text
 
 from engine.values.ids import AthleteId
-from storage.errors import NotOurs, PersonExists
+from storage.errors import PersonExists
 from storage.portable import read_export
 from storage.tables import CHANGES, COACH_LINKS, INBOUND, INVITATIONS, LIFT_LINES, METADATA, OUTBOX, PEOPLE, PLANS
 from storage.work import NOBODY, Work
@@ -35,10 +35,7 @@ def bring_back(work: Work, export: str) -> AthleteId:
     Errors: NotOurs, PersonExists.
     """
     rows = read_export(export)
-    people = rows.get(PEOPLE, ())
-    if len(people) != 1:
-        raise NotOurs(f"it holds {len(people)} people")
-    person = people[0]
+    (person,) = rows[PEOPLE]
     if _taken(work, PEOPLE, source=person["source"], chat=person["chat"]):
         raise PersonExists(person["source"], person["chat"])
     new_ids = {table: _new_ids(work, table, rows.get(table, ())) for table in (PEOPLE, INBOUND, OUTBOX)}

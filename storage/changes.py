@@ -19,8 +19,9 @@ from storage.tables import CHANGES, FACTS, SETS
 from storage.work import Work
 
 CHANGE = select(CHANGES).where(CHANGES.c.athlete_id == bindparam("athlete"))
+STEP = CHANGES.c.kind != ChangeKind.ASIDE.value
 LATEST_BY = (
-    CHANGE.where(CHANGES.c.by == bindparam("by"), CHANGES.c.undone_place.is_(None))
+    CHANGE.where(CHANGES.c.by == bindparam("by"), CHANGES.c.undone_place.is_(None), STEP)
     .order_by(CHANGES.c.id.desc())
     .limit(1)
 )
@@ -46,6 +47,8 @@ class Changes:
         inbound: int | None = None,
     ) -> Change:
         """A new change in the records of `athlete`; whatever was undone before can no longer be redone.
+
+        A change of kind ASIDE is no step: undo passes over it, and redo stays possible.
 
         Begin one only when facts will follow: an empty change is still one step of undo.
         `by` is whoever acts when that is not the athlete (her coach).
@@ -86,7 +89,7 @@ class Changes:
         if row is None:
             return None
         newest = self._work.connection.execute(
-            select(func.max(CHANGES.c.id)).where(CHANGES.c.athlete_id == athlete)
+            select(func.max(CHANGES.c.id)).where(CHANGES.c.athlete_id == athlete, STEP)
         ).scalar_one()
         if newest > row.undone_place:
             return None

@@ -117,6 +117,11 @@ class Inbox:
         """Nothing; the event could not be handled and is not tried again by itself."""
         self._set(inbound, state=InboundState.FAILED.value, handled_at=at, error=error)
 
+    def failures(self) -> tuple[StoredInbound, ...]:
+        """The events that could not be handled, oldest first."""
+        query = select(INBOUND).where(INBOUND.c.state == InboundState.FAILED.value).order_by(INBOUND.c.id)
+        return tuple(stored_inbound(row) for row in self._work.connection.execute(query))
+
     def replies(self, inbound: InboundId) -> tuple[Delivery, ...]:
         """What was answered to an event, in order."""
         query = DELIVERIES.where(OUTBOX.c.inbound == inbound).order_by(OUTBOX.c.id)

@@ -61,6 +61,7 @@ class ChangeKind(Enum):
     SETTING = "setting"
     TEACH = "teach"
     EXERCISE = "exercise"
+    ASIDE = "aside"  # chat kept as a note and the like: no step of hers, so undo and redo pass over it
 
 
 @dataclass(frozen=True, slots=True)

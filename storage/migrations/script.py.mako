@@ -5,13 +5,10 @@ Set HEAD in storage/migrate.py to this revision.
 """
 
 import sqlalchemy as sa
-import sqlmodel
 from alembic import op
 ${imports if imports else ""}
-revision = ${repr(up_revision)}
-down_revision = ${repr(down_revision)}
-branch_labels = ${repr(branch_labels)}
-depends_on = ${repr(depends_on)}
+revision: str = ${repr(up_revision)}
+down_revision: str | None = ${repr(down_revision)}
 
 
 def upgrade() -> None:

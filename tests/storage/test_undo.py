@@ -255,7 +255,7 @@ class LogAgainstAList(RuleBasedStateMachine):
 
 
 def test_any_run_of_steps() -> None:
-    run_state_machine_as_test(  # type: ignore[no-untyped-call]
+    run_state_machine_as_test(
         LogAgainstAList,
         settings=settings(
             max_examples=25, stateful_step_count=15, deadline=None, suppress_health_check=[HealthCheck.too_slow]
