@@ -182,7 +182,7 @@ class Sender:
             store.outbox.mark_failed(row.id, later.why)
             return
         self._parts[row.id] = later.parts
-        seconds = later.seconds if later.exact else min(LONGEST_PAUSE, later.seconds * 2 ** min(row.attempts, 6))
+        seconds = later.seconds if later.exact else min(LONGEST_PAUSE, later.seconds * 2 ** (min(row.attempts, 7) - 1))
         again = self._clock() + timedelta(seconds=seconds)
         store.outbox.retry_at(row.id, again, later.why)
         if later.everyone:

@@ -14,7 +14,7 @@ from bot import zones
 from bot.due_kind import Kind, Moment
 from bot.memory import Memory
 from bot.preferences import Preferences, preferences
-from bot.scheduled import digest, once, reminder, rest_over, summary
+from bot.scheduled import digest, forget, once, reminder, rest_over, summary
 from bot.turn import Turn
 from storage.database import Database
 from storage.records import Due, Person
@@ -27,7 +27,16 @@ AT_ONCE = 50
 AGAIN_IN = timedelta(minutes=5)
 
 KINDS: Mapping[str, Kind] = {
-    kind.name: kind for kind in (reminder.KIND, once.KIND, once.SNOOZE_KIND, rest_over.KIND, summary.KIND, digest.KIND)
+    kind.name: kind
+    for kind in (
+        reminder.KIND,
+        once.KIND,
+        once.SNOOZE_KIND,
+        rest_over.KIND,
+        summary.KIND,
+        digest.KIND,
+        forget.KIND,
+    )
 }
 
 

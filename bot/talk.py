@@ -27,7 +27,7 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
 
 def _pain(turn: Turn) -> None:
     doing = context_of(turn).doing
-    change = turn.begin(ChangeKind.NOTE, "the pain note", undoable=False)
+    change = turn.begin(ChangeKind.ASIDE, "the pain note")
     turn.store.notes.add(
         change,
         turn.inbound.text[:LONGEST_NOTE],
@@ -42,7 +42,7 @@ def _pain(turn: Turn) -> None:
 
 def _note(turn: Turn) -> None:
     """Nothing typed is thrown away. A note is no step of undo: undo is for sets."""
-    change = turn.begin(ChangeKind.NOTE, "the note", undoable=False)
+    change = turn.begin(ChangeKind.ASIDE, "the note")
     text = turn.inbound.text[:LONGEST_NOTE]
     turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
     turn.say(kept())

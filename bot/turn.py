@@ -6,7 +6,7 @@ What is looked up is looked up once, on first use.
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from functools import cached_property
 from typing import Any
 
@@ -23,6 +23,7 @@ from storage.envelopes import InboundId, Lane, OutboxId
 from storage.records import Change, ChangeKind, Person
 from storage.store import Store
 
+FORGET, FORGET_AFTER = "forget", timedelta(minutes=15)
 FAR_ABOVE = 8
 """A message with this many of the bot's below it has scrolled away: edit it and nobody sees it."""
 
@@ -72,9 +73,21 @@ class Turn:
         """The catalogue with her own exercises and shorthands."""
         return self.memory.catalogue_of(self.store, self.athlete)
 
-    def begin(self, kind: ChangeKind, label: str, *, undoable: bool = True) -> Change:
-        """A change that undo can take back; or, where it is no step of hers (kept chat), one that undo passes over."""
-        return self.store.changes.begin(self.athlete, kind, label, self.at, inbound=self.event, undoable=undoable)
+    def begin(self, kind: ChangeKind, label: str) -> Change:
+        """A change that undo can take back."""
+        return self.store.changes.begin(self.athlete, kind, label, self.at, inbound=self.event)
+
+    def erase_me(self, reply: Reply) -> None:
+        """Nothing; every row of hers is gone, and a stranger in her chat is told so.
+
+        The stranger's row is what carries the answer; it is erased as well, once the answer had time to go out.
+        """
+        self.store.belongings.erase(self.athlete)
+        stranger = self.store.people.create(self.inbound.source, self.inbound.chat, "", self.at)
+        self.me, self.event = stranger, InboundId(0)
+        self.store.due.plan(stranger.id, FORGET, self.at.date(), self.at + FORGET_AFTER)
+        outgoing = wrap_outgoing(Outgoing(OutgoingKind.SEND, reply.text))
+        self.store.outbox.add(stranger.id, outgoing, self.at, lane=Lane.REPLY)
 
     def forget_lookups(self) -> None:
         """Nothing; a setting was changed, so what was read from the settings is read again."""

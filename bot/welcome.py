@@ -19,6 +19,6 @@ def first_contact(turn: Turn, outcome: Outcome) -> None:
 
 def mark(turn: Turn) -> None:
     """Nothing; the cautions count as said."""
-    change = turn.begin(ChangeKind.SETTING, "the first contact", undoable=False)
+    change = turn.begin(ChangeKind.ASIDE, "the first contact")
     turn.store.settings.put(change, WELCOMED, True)
     turn.forget_lookups()
