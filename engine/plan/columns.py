@@ -11,9 +11,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from datetime import date
 
 from engine.plan.free_words import quoted
 from engine.plan.lines import PlanLine
+from engine.values.problem import Problem, Severity
 
 HEADERS: Mapping[str, tuple[str, ...]] = {
     "block": ("block", "phase", "cycle", "mesocycle"),
@@ -56,6 +58,10 @@ RANGE_ALONE = re.compile(r"(\d+) ?[-–—] ?(\d+)$")
 LETTER = re.compile(r"([A-Za-z])\d{0,2}$")
 WEEK_WORD = re.compile(r"weeks?\b|odd|even", re.I)
 DAY_WORD = re.compile(r"(day|session|workout|mon|tue|wed|thu|fri|sat|sun)", re.I)
+MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+MONTH = rf"(?:{'|'.join(MONTHS)})[a-z]*"
+ISO_DATE = re.compile(r"(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?!\d)")
+NAMED_DATE = re.compile(rf"(?:(\d{{1,2}})[-. /]+({MONTH})|({MONTH})[-. /]+(\d{{1,2}}))$", re.IGNORECASE)
 FEWEST_FIELDS = 2
 
 
@@ -65,6 +71,7 @@ class Table:
 
     fields: dict[int, tuple[str, str]] = field(default_factory=dict)
     under: dict[str, str] = field(default_factory=dict)
+    warnings: list[Problem] = field(default_factory=list)
 
     def lines(self, number: int, cells: Sequence[str]) -> Iterator[PlanLine]:
         """The plan lines that a row makes: headings where they change, and the exercise."""
@@ -78,6 +85,7 @@ class Table:
             yield from (PlanLine(number, cell) for cell in filled)
             return
         row = self._named(cells)
+        self._mend_dates(number, row)
         yield from self._headings(number, row)
         if row.get("exercise"):
             yield PlanLine(number, exercise_line(row, {name: unit for name, unit in self.fields.values()}))
@@ -88,6 +96,17 @@ class Table:
             if column < len(cells) and cells[column]:
                 row[name] = f"{row[name]}, {cells[column]}" if name in row else cells[column]
         return row
+
+    def _mend_dates(self, number: int, row: dict[str, str]) -> None:
+        """Undo what spreadsheets do to 8-12 (the 12th of August), and take a date's weekday for the day."""
+        reps = row.get("reps", "")
+        if made := as_rep_range(reps):
+            row["reps"] = made
+            warning = Problem(
+                number, reps, f"reps; the sheet made a date of them, taken as {made}", made, Severity.WARNING
+            )
+            self.warnings.append(warning)
+        row["day"] = as_weekday(row.get("day", ""))
 
     def _headings(self, number: int, row: Mapping[str, str]) -> Iterator[PlanLine]:
         """Lines for block, week and day where this row says another than the row above."""
@@ -111,6 +130,26 @@ def header_fields(cells: Sequence[str]) -> dict[int, tuple[str, str]] | None:
             found[column] = (FIELD_OF[name], unit[1].lower() if unit else implied)
     names = {name for name, _ in found.values()}
     return found if "exercise" in names and len(names) >= FEWEST_FIELDS else None
+
+
+def as_weekday(cell: str) -> str:
+    """The weekday of a date; any other cell as it is."""
+    try:
+        return date.fromisoformat(cell[:10]).strftime("%a").lower()
+    except ValueError:
+        return cell
+
+
+def as_rep_range(cell: str) -> str | None:
+    """The rep range that a spreadsheet took for a date; None for any other cell."""
+    if match := ISO_DATE.match(cell):
+        low, high = sorted((int(match[2]), int(match[3])))
+    elif match := NAMED_DATE.match(cell):
+        month, other = match[2] or match[3], match[1] or match[4]
+        low, high = sorted((MONTHS.index(month[:3].lower()) + 1, int(other)))
+    else:
+        return None
+    return f"{low}-{high}"
 
 
 def exercise_line(row: Mapping[str, str], units: Mapping[str, str]) -> str:

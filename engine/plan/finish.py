@@ -53,12 +53,12 @@ def finished(draft: PlanDraft) -> tuple[Plan | None, tuple[tuple[SlotPlace, int]
 
 def _weeks(draft: PlanDraft, blocks: list[BlockDraft], opening: Opening) -> list[int]:
     """The number of weeks of each block."""
-    told = [block.opening.weeks or _numbered_weeks(block) for block in blocks]
+    told = [_numbered_weeks(block) if block.opening.weeks is None else block.opening.weeks for block in blocks]
     missing = told.count(None)
     if opening.weeks is not None and missing == 1:
-        rest = opening.weeks - sum(count for count in told if count)
+        rest = opening.weeks - sum(filter(None, told))
         told = [rest if count is None else count for count in told]
-    elif opening.weeks is not None and missing == 0 and sum(filter(None, told)) != opening.weeks:
+    elif opening.weeks is not None and told and missing == 0 and sum(filter(None, told)) != opening.weeks:
         if len(blocks) == 1 and blocks[0].opening.weeks is None:
             told = [opening.weeks]
         else:

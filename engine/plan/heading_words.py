@@ -5,7 +5,7 @@ block: build, 5 weeks, deload week 5, deload at 50 % of sets and 90 % of load
 week A: full body            week 1: volume       weeks 1-3: volume       odd weeks: full body
 day mon: press and pull      mon: press           day 1: lower            day mon and thu: full body
 target side delts 12-18      targets: lats 10-16, chest 10-14 sets
-deload week 4                week 4: deload
+deload week 4                week 4: deload            6 weeks, deload week 6
 
 A name that holds a comma, or that would read as something else, stands in double quotes.
 """
@@ -68,7 +68,7 @@ class TargetClause:
 
 PLAN = _token(r"(?:training )?(?:plan|program(?:me)?)(?!\w)(?: ?name)? ?[:–—-]? ?")
 BLOCK = _token(r"(?:block|phase|cycle)(?: ?(\d{1,2})(?!\w) ?[:–—-]? ?| ?[:–—] ?|$)")
-DELOAD_LINE = _token(r"(?=deload(?!\w))")
+CLAUSE_LINE = _token(r"(?=(?:a )?deload(?!\w)|\d{1,3} ?-? ?weeks?(?: long)? ?(?:[,;]|$))")
 TARGETS = _token(r"(?:weekly )?(?:volume )?targets?(?!\w)(?: sets)? ?:? ?")
 WEEK = _token(
     r"(?:(odd|even) weeks?|weeks? ?(\d{1,2}(?: ?(?:-|–|—|,|and|&|to) ?(?:weeks? ?)?\d{1,2}){0,60}|[a-z])(?!\w))"

@@ -11,7 +11,7 @@ from engine.plan.draft import BlockDraft, DayDraft, KindDraft, PlanDraft, SlotDr
 from engine.plan.free_words import unquoted
 from engine.plan.heading_words import (
     BLOCK,
-    DELOAD_LINE,
+    CLAUSE_LINE,
     PLAN,
     TARGETS,
     DayHeading,
@@ -82,8 +82,8 @@ class LineReader:
             self._block(read_opening(cursor.rest), match[1], line)
         elif cursor.take(TARGETS):
             self._targets(cursor.rest, line)
-        elif cursor.sees(DELOAD_LINE):
-            self._deload(line)
+        elif cursor.sees(CLAUSE_LINE):
+            self._clauses(line)
         elif week := read_week(cursor):
             self._week(week, line)
         elif day := read_day(line.text):
@@ -119,6 +119,7 @@ class LineReader:
         self.draft.opening = replace(
             opening,
             name=opening.name or before.name,
+            weeks=before.weeks if opening.weeks is None else opening.weeks,
             deload_weeks=(*before.deload_weeks, *opening.deload_weeks),
         )
         self.draft.told, self.draft.line = True, line.number
@@ -135,15 +136,16 @@ class LineReader:
                 line.number, opening.trouble, "weeks once, and deload weeks by number", "8 weeks, deload week 8"
             )
 
-    def _deload(self, line: CleanLine) -> None:
+    def _clauses(self, line: CleanLine) -> None:
         opening = read_opening(line.text)
         block = self.draft.blocks[-1] if self.draft.blocks and self.draft.blocks[-1].told else None
         target = block.opening if block else self.draft.opening or Opening("")
-        if opening.trouble or opening.name or opening.weeks:
-            self.draft.error(line.number, line.text, "which week is the deload", "deload week 4")
+        if opening.trouble or opening.name or (opening.weeks and target.weeks):
+            self.draft.error(line.number, line.text, "weeks once, and which week is the deload", "deload week 4")
             return
         merged = replace(
             target,
+            weeks=target.weeks or opening.weeks,
             deload_weeks=(*target.deload_weeks, *opening.deload_weeks),
             deload_every=opening.deload_every or target.deload_every,
             sets_share=opening.sets_share or target.sets_share,
@@ -156,7 +158,7 @@ class LineReader:
 
     def _week(self, week: WeekHeading, line: CleanLine) -> None:
         if DELOAD_ALONE.match(week.behind) and week.typed.isdigit():
-            self._deload(CleanLine(f"deload week {week.typed}", line.starts))
+            self._clauses(CleanLine(f"deload week {week.typed}", line.starts))
             return
         block = self.draft.block(line.number)
         if any(kind.tags is None for kind in block.kinds):

@@ -58,7 +58,7 @@ def _token(pattern: str) -> re.Pattern[str]:
 
 
 TIMES = r"[x×✕*х]"
-SETS_OF_RANGE = _token(rf"\d{{1,2}}{DASH}\d{{1,2}} ?(?:{TIMES}|sets?\b)")
+SETS_OF_RANGE = _token(rf"\d{{1,2}}{DASH}\d{{1,2}} ?(?:{TIMES} ?\d{{1,3}}(?:{DASH}\d{{1,3}})?|sets?(?!\w))(?!\w)")
 SETS_BY = _token(rf"(\d{{1,3}}) ?(?:sets?(?: ?(?:of|{TIMES}))?(?!\w)|{TIMES}(?=[ \dma]|to )) ?")
 MAXIMUM = _token(
     r"(?:max(?:imum)?(?: reps?)?|amrap|as many(?: reps?)? as (?:possible|form allows)|(?:to )?failure)(?!\w)"
@@ -71,8 +71,8 @@ METRES_AIM = _token(rf"({NUMBER}) ?{METRES}")
 YARDS_AIM = _token(rf"({NUMBER}) ?{YARDS}")
 KILOMETRES_AIM = _token(rf"({NUMBER}) ?{KILOMETRES}")
 NO_MASS = rf"(?! ?{UNIT}|[.,:/]?\d| ?%)"
-REP_RANGE = _token(rf"(\d{{1,4}}){DASH}(\d{{1,4}})( ?reps?)?(?!\w){NO_MASS}")
-REPS = _token(rf"(\d{{1,4}})( ?(?:reps?|r))?(?!\w){NO_MASS}")
+REP_RANGE = _token(rf"(\d{{1,4}}){DASH}(\d{{1,4}})( ?reps?)?(?=\W|{TIMES} ?\d|$){NO_MASS}")
+REPS = _token(rf"(\d{{1,4}})( ?(?:reps?|r))?(?=\W|{TIMES} ?\d|$){NO_MASS}")
 REPS_IN_WORDS = _token(r"(\d{1,4}) ?reps?(?!\w)")
 RANGE_IN_WORDS = _token(rf"(\d{{1,4}}){DASH}(\d{{1,4}})( ?reps?)(?!\w)")
 EACH_SIDE = _token(r" ?(?:(?:each|per|a|every) ?(?:side|leg|arm|way)|e/?s|/ ?(?:side|leg|arm))(?!\w)")

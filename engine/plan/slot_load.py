@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
@@ -10,9 +11,10 @@ from engine.plan.parts import AtTop, Exertion, LoadOrEffort, Mass, Misses, NoLoa
 from engine.plan.report import Bag, Placed, Report
 from engine.values.effort import Effort
 from engine.values.exercise import Exercise, Loading
-from engine.values.load import Basis, Load, Unit
+from engine.values.load import Basis, Load, Unit, plain
 from engine.values.plan import FindIt
 
+SMALL_NUMBER = re.compile(r"(?:@|at|load|weight) ?:? ?\d[\d.,]*(?<![.,])", re.IGNORECASE)
 HEAVIEST_KG = Decimal(1000)
 """Above this a load is a slip of the thumb. Common practice, no source."""
 
@@ -63,9 +65,13 @@ def _settle_at(bag: Bag, unit: Unit) -> Bag:
     number, at = open_numbers[0]
     told_load, told_effort = bag.has(Weight, ToFind, NoLoad), bag.has(Exertion)
     if told_load == told_effort:
-        typed = str(number.amount)
+        typed = plain(number.amount)
+        read = SMALL_NUMBER.search(bag.report.text, at)
         bag.report.error(
-            at, typed, "whether that is the load or the effort", f"at {typed} {unit.value}, or rpe {typed}"
+            at,
+            read[0] if read else typed,
+            "whether that is the load or the effort",
+            f"at {typed} {unit.value}, or rpe {typed}",
         )
         return bag
     settled = Exertion(Effort.from_rpe(number.amount)) if told_load else Weight(Mass(number.amount))
