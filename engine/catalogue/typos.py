@@ -110,7 +110,7 @@ def remainders(word: str, letters: int) -> Iterator[str]:
         yield from level
 
 
-def index_of(phrases: Iterable[str], ordinary: Collection[str]) -> TypoIndex:
+def index_of(phrases: Iterable[str], ordinary: Collection[str], most_slips: int = MOST_SLIPS) -> TypoIndex:
     """The index of all words that stand in the normalised `phrases`, and of their plurals."""
     words: dict[str, str] = {}
     for word in dict.fromkeys(word for phrase in phrases for word in phrase.split()):
@@ -118,6 +118,6 @@ def index_of(phrases: Iterable[str], ordinary: Collection[str]) -> TypoIndex:
         words.setdefault(f"{word}s", word)
     found: dict[str, list[str]] = {}
     for word in filter(lambda word: len(word) <= LONGEST_MENDED, words):
-        for left in remainders(word, MOST_SLIPS if len(word) >= TWO_SLIPS_FROM - 1 else 1):
+        for left in remainders(word, most_slips if len(word) >= TWO_SLIPS_FROM - 1 else 1):
             found.setdefault(left, []).append(word)
     return TypoIndex(words, {left: tuple(known) for left, known in found.items()}, ordinary)
