@@ -1,0 +1,231 @@
+"""Days told in words or numbers: an anchored grammar, and one way out to a general parser behind an explicit marker.
+
+day = "today" | "yesterday" | WEEKDAY | NUMBER "days ago" | ISO | d/m | d.m. | NUMBER MONTH | MONTH NUMBER
+A day counts where it stands at the start of a line, or behind the sets; "sore from monday" is no day.
+The general parser costs hundreds of microseconds and takes "80.5" for a date: it never sees set text.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, datetime, timedelta
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.load import Unit
+
+FURTHEST_BACK = timedelta(days=400)
+LONGEST_DATE_TEXT = 24
+DAYS_OF_A_WEEK = 7
+DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
+BEFORE_A_DAY = frozenset((K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP))
+SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
+
+
+def weekday_before(today: date, weekday: int, strictly: bool = False) -> date:
+    """The latest such day: today where today is one, unless `strictly` before."""
+    back = (today.weekday() - weekday) % DAYS_OF_A_WEEK
+    return today - timedelta(days=back or (DAYS_OF_A_WEEK if strictly else 0))
+
+
+def weekday_after(today: date, weekday: int) -> date:
+    """The next such day after today."""
+    return today + timedelta(days=(weekday - today.weekday()) % DAYS_OF_A_WEEK or DAYS_OF_A_WEEK)
+
+
+def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Piece]:
+    """The pieces with each day that is told made one DATE piece (its `day` None where today is not known)."""
+    out: list[Piece] = []
+    at = 0
+    anchored = True
+    while at < len(pieces):
+        piece = pieces[at]
+        found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(piece, anchored) else None
+        if found is not None:
+            day, end = found
+            if out and out[-1].kind is K.LAST:
+                out.pop()
+            out.append(piece._replace(kind=K.DATE, day=day, end=pieces[end - 1].end))
+            at = end
+            continue
+        out.append(piece)
+        anchored = piece.kind is K.LINE or (anchored and piece.kind in BEFORE_A_DAY)
+        at += 1
+    return out
+
+
+def _may_be_date(piece: Piece, anchored: bool) -> bool:
+    return piece.kind in DATE_KINDS or (piece.kind is K.NUMBER and (anchored or len(piece.text) == 4))
+
+
+def _date_at(
+    pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool
+) -> tuple[date | None, int] | None:
+    piece = pieces[at]
+    if at and pieces[at - 1].kind is K.NOT_DATE and not (anchored and pieces[at - 1].text in ("from", "de", "del")):
+        return None
+    today = now.date() if now else None
+    if piece.kind is K.NUMBER:
+        return _numeric(pieces, at, today, unit, anchored)
+    if not anchored and not _ends_here(pieces, at + 1):
+        return None
+    if piece.text in SHORT_WORDS and not (anchored and _colon_at(pieces, at + 1)) and not _ends_here(pieces, at + 1):
+        return None
+    count = WORD_DAYS.get(piece.kind)
+    if count is None:
+        return _month_first(pieces, at, today)
+    return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
+
+
+def _said_last(pieces: list[Piece], at: int) -> bool:
+    return at > 0 and pieces[at - 1].kind is K.LAST
+
+
+def _ends_here(pieces: list[Piece], at: int) -> bool:
+    while at < len(pieces) and pieces[at].kind in (K.STOP, K.CLOSE, K.FILLER, K.TODAY):
+        at += 1
+    return at >= len(pieces) or pieces[at].kind is K.LINE
+
+
+def _colon_at(pieces: list[Piece], at: int) -> bool:
+    return at < len(pieces) and pieces[at].kind in (K.COLON, K.COMMA, K.DASH)
+
+
+WORD_DAYS: dict[K, Callable[[Piece, date, bool], date]] = {
+    K.TODAY: lambda piece, today, last: today,
+    K.YESTERDAY: lambda piece, today, last: today - timedelta(days=1),
+    K.DAYS_AGO: lambda piece, today, last: today - timedelta(days=piece.count),
+    K.WEEKDAY: lambda piece, today, last: weekday_before(today, piece.count, strictly=last),
+}
+
+
+def _numeric(
+    pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool
+) -> tuple[date | None, int] | None:
+    numbers, signs, end = _joined(pieces, at)
+    after = pieces[end].kind if end < len(pieces) else None
+    if len(numbers) == 1 and after in (K.AGO, K.WEEKS_AGO):
+        days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
+        return (today - timedelta(days=min(days, 400)) if today else None), end + 1
+    if len(numbers) == 1 and after is K.MONTH and anchored:
+        return _in_year(int(numbers[0].value), pieces[end].count, None, today), end + 1
+    if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):
+        return None
+    if signs == "--" and len(numbers[0].text) == 4:
+        return _iso(numbers, end)
+    if not anchored:
+        return None
+    return _dotted(numbers, pieces, at, today) or _slashed(numbers, signs, pieces, end, today, unit)
+
+
+def _joined(pieces: list[Piece], at: int) -> tuple[list[Piece], str, int]:
+    numbers, signs = [pieces[at]], ""
+    at += 1
+    while at + 1 < len(pieces) and len(numbers) < 3:
+        sign, number = pieces[at], pieces[at + 1]
+        if sign.kind not in (K.SLASH, K.DASH) or not sign.glued or number.kind is not K.NUMBER or not number.glued:
+            break
+        numbers.append(number)
+        signs += sign.text
+        at += 2
+    return numbers, signs, at
+
+
+def _iso(numbers: list[Piece], end: int) -> tuple[date | None, int] | None:
+    if len(numbers) != 3:
+        return None
+    year, month, day = (int(number.value) for number in numbers)
+    found = _day(year, month, day)
+    return (found, end) if found else None
+
+
+def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | None) -> tuple[date | None, int] | None:
+    """13.3. or 13.03.2025: the point behind the month makes it a date."""
+    if len(numbers) != 1 or "." not in numbers[0].text or at + 1 >= len(pieces):
+        return None
+    if pieces[at + 1].kind is not K.STOP or not pieces[at + 1].glued:
+        return None
+    day, month = numbers[0].text.split(".")
+    year, end = None, at + 2
+    if end < len(pieces) and pieces[end].kind is K.NUMBER and pieces[end].glued:
+        year, end = _year(pieces[end].text), end + 1
+    found = _in_year(int(day), int(month), year, today)
+    return (found, end) if found or today is None else None
+
+
+def _slashed(
+    numbers: list[Piece], signs: str, pieces: list[Piece], end: int, today: date | None, unit: Unit
+) -> tuple[date | None, int] | None:
+    if not signs or set(signs) != {"/"} or not _reads_as_date(numbers, pieces, end):
+        return None
+    first, second = int(numbers[0].value), int(numbers[1].value)
+    day, month = (second, first) if unit is Unit.LB else (first, second)
+    if month > 12:
+        day, month = month, day
+    found = _in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
+    return (found, end) if found or today is None else None
+
+
+def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
+    """A slash pair at the head of a line is a date where it is written as one, or a whole set line follows."""
+    if len(numbers) == 3:
+        return len(numbers[2].text) in (2, 4) and int(numbers[2].value) > 20
+    if any(len(number.text) == 2 and number.text[0] == "0" for number in numbers):
+        return True
+    if end < len(pieces) and pieces[end].kind is K.COLON:
+        return True
+    line = []
+    for piece in pieces[end:]:
+        if piece.kind is K.LINE:
+            break
+        line.append(piece.kind)
+    return K.NAME in line[:4] and (K.TIMES in line or line.count(K.NUMBER) >= 2)
+
+
+def _month_first(pieces: list[Piece], at: int, today: date | None) -> tuple[date | None, int] | None:
+    if pieces[at].kind is not K.MONTH or at + 1 >= len(pieces):
+        return None
+    number = pieces[at + 1]
+    after = pieces[at + 2].kind if at + 2 < len(pieces) else None
+    if after is K.TIMES or number.kind not in (K.NUMBER, K.ORDINAL):
+        return None
+    day = number.count or int(number.value)
+    found = _in_year(day, pieces[at].count, None, today)
+    return (found, at + 2) if found or today is None else None
+
+
+def _year(text: str) -> int | None:
+    return None if not text.isdigit() else int(text) + (2000 if len(text) <= 2 else 0)
+
+
+def _in_year(day: int, month: int, year: int | None, today: date | None) -> date | None:
+    """The day of that year, or the latest such day that is not in the future."""
+    if year is not None:
+        return _day(year, month, day)
+    if today is None:
+        return None
+    this = _day(today.year, month, day)
+    return this if this and this <= today else _day(today.year - 1, month, day)
+
+
+def _day(year: int, month: int, day: int) -> date | None:
+    try:
+        return date(year, month, day)
+    except ValueError:
+        return None
+
+
+def said_freely(text: str, now: datetime, unit: Unit) -> date | None:
+    """The day that a marked piece of text ("date: 3 march") tells, or None; never one of the future or long past."""
+    import dateparser
+
+    settings = {
+        "RELATIVE_BASE": now,
+        "PREFER_DATES_FROM": "past",
+        "DATE_ORDER": "MDY" if unit is Unit.LB else "DMY",
+        "REQUIRE_PARTS": ["day", "month"],
+    }
+    found = dateparser.parse(text[:LONGEST_DATE_TEXT], languages=["en"], settings=settings)
+    if found is None or not now - FURTHEST_BACK <= found.replace(tzinfo=None) <= now + timedelta(days=1):
+        return None
+    return found.date()

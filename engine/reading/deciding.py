@@ -1,0 +1,160 @@
+"""One outcome from the candidate readings: a clear winner is recorded, anything else is asked.
+
+A candidate's plausibility is its share of all candidates' weight, with a little left for "none of these".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from itertools import product
+
+from engine.reading.candidates import Candidate, candidates
+from engine.reading.chunks import Chunker, Chunks
+from engine.reading.history import Known, is_far_off, known_of
+from engine.reading.kinds import K
+from engine.reading.names import exercises_meant
+from engine.reading.pieces import Piece
+from engine.reading.segments import Entry
+from engine.reading.values import Context, Doubt, Reading
+from engine.catalogue.catalogue import Catalogue
+from engine.values.sets import SetDone, SetKind
+
+ENOUGH = 0.75
+"""The plausibility from which a reading may be recorded. Common practice, no source; the tests show what moves with it."""
+
+CLEAR_BY = 0.5
+"""How far it must lie above the next one."""
+
+NONE_OF_THESE = 0.05
+"""Weight kept for "it is none of these": a lone but odd reading is asked, too."""
+
+MOST_READINGS = 9
+MOST_OF_ONE = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """What one entry comes to: its readings, best first; `doubt` None where the first is clear."""
+
+    readings: tuple[Reading, ...]
+    doubt: Doubt | None
+    term: str
+    why: str = ""
+    rejected: tuple[Reading, ...] = ()
+    chunks: Chunks | None = None
+    entry: Entry | None = None
+
+
+def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequence[SetDone] = ()) -> Part:
+    """The readings of one entry.
+
+    Shape: `before` holds the sets read just before it, for "same weight".
+    """
+    chunks = Chunker(entry.pieces).run()
+    if entry.unknown:
+        return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", (), chunks, entry)
+    names = exercises_meant(entry, chunks, context, catalogue)
+    if not names:
+        return Part((), Doubt.EXERCISE, "", "no exercise was named and none is in hand", (), chunks, entry)
+    found: list[Candidate] = []
+    why = ""
+    known: dict[str, Known] = {}
+    for name in names:
+        exercise = catalogue.exercises.get(name)
+        if exercise is None:
+            continue
+        known[name] = _known(name, context, chunks, before)
+        ways, misfit = candidates(chunks, exercise, known[name], context)
+        found += ways
+        why = why or misfit
+    return _decided(entry, chunks, found, names, why, known)
+
+
+def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone]) -> Known:
+    from engine.values.ids import ExerciseName
+
+    known = known_of(ExerciseName(name), context)
+    same = next((one.load for one in reversed(before) if one.exercise == name or chunks.same_load), None)
+    return Known(same, known.planned, known.heaviest, same) if same is not None else known
+
+
+def _decided(
+    entry: Entry, chunks: Chunks, found: list[Candidate], names: Sequence[str], why: str, known: dict[str, Known]
+) -> Part:
+    if entry.rounds > 1:
+        found = [_in_rounds(one, entry.rounds) for one in found]
+    ranked = sorted(found, key=lambda one: -one.weight)
+    total = sum(one.weight for one in ranked) + NONE_OF_THESE
+    readings = tuple(Reading(one.sets, one.weight / total) for one in ranked)
+    if not readings:
+        return Part((), Doubt.NO_REPS, entry.phrase, why or "no sets in it", (), chunks, entry)
+    doubt = _doubt(entry, chunks, readings, ranked, names, known)
+    if doubt is None:
+        return Part(readings[:1], None, entry.phrase, why, readings[1:], chunks, entry)
+    if doubt is Doubt.EXERCISE:
+        readings = _one_each(readings)
+    return Part(readings[:MOST_OF_ONE], doubt, entry.phrase, why, readings[MOST_OF_ONE:], chunks, entry)
+
+
+def _in_rounds(one: Candidate, rounds: int) -> Candidate:
+    return Candidate(one.sets * rounds, one.weight if len(one.sets) == 1 else one.weight * NONE_OF_THESE, one.doubt)
+
+
+def _doubt(
+    entry: Entry,
+    chunks: Chunks,
+    readings: Sequence[Reading],
+    ranked: Sequence[Candidate],
+    names: Sequence[str],
+    known: dict[str, Known],
+) -> Doubt | None:
+    best = readings[0]
+    next_best = readings[1].plausibility if len(readings) > 1 else 0.0
+    if entry.doubtful:
+        return Doubt.UNKNOWN_NAME
+    if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
+        exercises = {reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}
+        return Doubt.EXERCISE if len(exercises) > 1 else _number_doubt(ranked, best)
+    if chunks.loose:
+        return Doubt.NUMBERS
+    if any(_far(one, known[one.exercise]) for one in best.sets):
+        return Doubt.UNLIKELY_LOAD
+    return None
+
+
+def _number_doubt(ranked: Sequence[Candidate], best: Reading) -> Doubt:
+    return Doubt.UNLIKELY_LOAD if len(ranked) == 1 else ranked[0].doubt
+
+
+def _far(one: SetDone, known: Known) -> bool:
+    return one.load is not None and one.kind is SetKind.WORK and is_far_off(one.load, known)
+
+
+def _one_each(readings: Sequence[Reading]) -> tuple[Reading, ...]:
+    """The best reading of each exercise, then the rest."""
+    seen: set[str] = set()
+    first: list[Reading] = []
+    rest: list[Reading] = []
+    for reading in readings:
+        name = reading.sets[0].exercise
+        (rest if name in seen else first).append(reading)
+        seen.add(name)
+    return (*first, *rest)
+
+
+def combined(parts: Sequence[Part]) -> list[tuple[tuple[SetDone, ...], float]]:
+    """The whole message's readings: every way to settle the doubtful parts, the clear ones as they are."""
+    ways = [part.readings for part in parts if part.readings]
+    found = []
+    for way in product(*ways):
+        weight = 1.0
+        for reading in way:
+            weight *= reading.plausibility
+        found.append((tuple(one for reading in way for one in reading.sets), weight))
+        if len(found) >= MOST_READINGS:
+            break
+    return sorted(found, key=lambda one: -one[1])
+
+
+__all__ = ["CLEAR_BY", "ENOUGH", "K", "NONE_OF_THESE", "Part", "Piece", "combined", "field", "part_of"]

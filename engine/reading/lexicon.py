@@ -1,0 +1,95 @@
+"""The words people use around their sets, in ten languages, each with what it does in a set line.
+
+The words stand in `languages/`, one file a language. A line is `meaning: word, word, longer phrase`; a meaning may carry a
+number (`number 3: three`, `weekday 0: monday`). A word belongs to the first file and line that claims it, English first;
+a longer phrase goes before a shorter one. To add a language, add a file: its name is all that code needs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from importlib.resources import files
+
+from engine.catalogue.phrases import fold_accents
+from engine.reading.kinds import K
+from engine.reading.tokens import Shape, clean, tokenize
+
+FIRST_LANGUAGE = "en.txt"
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    kind: K
+    value: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Lexicon:
+    """Shape: `phrases` by folded words joined with spaces; `longest` by the first word: how many words to try."""
+
+    phrases: Mapping[str, Meaning]
+    longest: Mapping[str, int]
+
+
+class MalformedWords(ValueError):
+    """A line of a language file that cannot be used."""
+
+    def __init__(self, file: str, line: int, text: str) -> None:
+        super().__init__(f"{file}, line {line}: read “{text}”, expected “meaning: word, word”, as in “sets: set, sets”")
+
+
+@lru_cache(maxsize=8_192)
+def plain_word(word: str) -> str:
+    """The word as the lexicon keeps it: lower case, no accents."""
+    return word if word.isascii() else fold_accents(word)
+
+
+@lru_cache(maxsize=1)
+def lexicon() -> Lexicon:
+    """The words of all languages, read once.
+
+    Errors: MalformedWords, naming file and line.
+    """
+    folder = files("engine.reading") / "languages"
+    names = sorted(entry.name for entry in folder.iterdir() if entry.name.endswith(".txt"))
+    names.sort(key=lambda name: name != FIRST_LANGUAGE)
+    return assemble([(name, (folder / name).read_text(encoding="utf-8")) for name in names])
+
+
+def assemble(texts: list[tuple[str, str]]) -> Lexicon:
+    """The lexicon of these files, each a name and a text, in order of precedence.
+
+    Errors: MalformedWords, naming file and line.
+    """
+    phrases: dict[str, Meaning] = {}
+    longest: dict[str, int] = {}
+    for file, text in texts:
+        for meaning, words in _said(file, text):
+            phrases.setdefault(" ".join(words), meaning)
+            longest[words[0]] = max(longest.get(words[0], 0), len(words))
+    return Lexicon(phrases, longest)
+
+
+def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:
+    for number, line in enumerate(text.splitlines(), start=1):
+        if not line.strip() or line.startswith("#"):
+            continue
+        label, colon, listed = line.partition(":")
+        name, _, value = label.strip().partition(" ")
+        if not colon or name not in K._value2member_map_ or (value and not value.isdigit()):
+            raise MalformedWords(file, number, line)
+        meaning = Meaning(K(name), int(value) if value else None)
+        for phrase in listed.split(","):
+            words = phrase_words(phrase)
+            if words:
+                yield meaning, words
+
+
+def phrase_words(phrase: str) -> list[str]:
+    """The folded words of a phrase, as the reader meets them in a message."""
+    return [plain_word(token.text) for token in tokenize(clean(phrase)) if token.shape in WORDLIKE]
+
+
+WORDLIKE = (Shape.WORD, Shape.NUMBER, Shape.ORDINAL)

@@ -1,0 +1,62 @@
+"""Names met with a slip of the thumb: unknown words, alone or with the words beside them, mended by the catalogue.
+
+Only words that no list knows are mended, and only a few windows of a message are tried, so that a long text stays cheap.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece
+
+MOST_WORDS = 4
+MOST_UNKNOWN = 40
+SHORTEST = 3
+SHORTEST_JOINED = 6
+NEIGHBOURS = frozenset(
+    (K.PLAIN, K.NAME, K.NOTE, K.VARIANT, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.JOINT, K.MUSCLE, K.HEADING, K.EACH, K.LAST)
+)
+
+
+def mended(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
+    """The pieces with mistyped names found: each window of unknown words that is near a name becomes that name."""
+    unknown = [at for at, piece in enumerate(pieces) if piece.kind is K.PLAIN and len(piece.text) >= SHORTEST]
+    if not unknown or len(unknown) > MOST_UNKNOWN:
+        return pieces
+    out = list(pieces)
+    for at in reversed(unknown):
+        if at < len(out) and out[at].kind is K.PLAIN:
+            _mend_at(out, at, cleaned, catalogue)
+    return out
+
+
+def _mend_at(out: list[Piece], at: int, cleaned: str, catalogue: Catalogue) -> None:
+    for start, end in _windows(out, at):
+        text = cleaned[out[start].start : out[end - 1].end]
+        owners = catalogue.closest(text)
+        if not owners and end - start > 1 and len(text) > SHORTEST_JOINED:
+            owners = catalogue.closest(text.replace(" ", ""))
+        if owners:
+            first = out[start]
+            name = first._replace(kind=K.NAME, names=owners, end=out[end - 1].end, text=text.lower())
+            out[start:end] = [name]
+            return
+
+
+def _windows(out: list[Piece], at: int) -> Iterator[tuple[int, int]]:
+    """The runs of words around `at`, longest first."""
+    low = at
+    while low > 0 and at - low < MOST_WORDS - 1 and _is_word(out[low - 1]):
+        low -= 1
+    high = at + 1
+    while high < len(out) and high - at < MOST_WORDS and _is_word(out[high]):
+        high += 1
+    for length in range(min(MOST_WORDS, high - low), 0, -1):
+        for start in range(max(low, at - length + 1), min(at, high - length) + 1):
+            yield start, start + length
+
+
+def _is_word(piece: Piece) -> bool:
+    return piece.kind in NEIGHBOURS

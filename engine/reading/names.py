@@ -1,0 +1,75 @@
+"""Which exercise a part of a message is about.
+
+Order: what this athlete settled, the exercise in hand, the only owner on today's plan, the equipment that the numbers tell
+(26s are dumbbells; an empty bar is a barbell). What is left is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.chunks import Chunks
+from engine.reading.kinds import K
+from engine.reading.pieces import Role
+from engine.reading.segments import Entry
+from engine.reading.values import Context
+from engine.values.exercise import Equipment
+from engine.values.ids import ExerciseName
+
+EQUIPMENT = {
+    K.DUMBBELL: (Equipment.DUMBBELL,),
+    K.BARBELL: (Equipment.BARBELL,),
+    K.CABLE: (Equipment.CABLE,),
+    K.MACHINE: (Equipment.MACHINE, Equipment.SMITH_MACHINE),
+    K.KETTLEBELL: (Equipment.KETTLEBELL,),
+}
+WORDS = {K.DUMBBELL: "dumbbell", K.BARBELL: "barbell", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kettlebell"}
+
+
+def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
+    if not entry.names:
+        return _unnamed(context)
+    names = _narrowed(entry.names, context)
+    if chunks.equipment is not None:
+        names = _of_equipment(names, chunks.equipment, entry.phrase, catalogue)
+    if len(names) > 1:
+        names = _by_numbers(names, chunks, catalogue)
+    return names
+
+
+def _unnamed(context: Context) -> tuple[ExerciseName, ...]:
+    if context.doing is not None:
+        return (context.doing,)
+    return tuple(dict.fromkeys(slot.exercise for slot in context.plan))
+
+
+def narrowed(names: Sequence[ExerciseName], context: Context) -> tuple[ExerciseName, ...]:
+    """The owners of a phrase that context leaves."""
+    return _narrowed(tuple(names), context)
+
+
+def _narrowed(names: tuple[ExerciseName, ...], context: Context) -> tuple[ExerciseName, ...]:
+    if len(names) < 2:
+        return names
+    if context.doing in names:
+        return (context.doing,)
+    planned = tuple(dict.fromkeys(slot.exercise for slot in context.plan if slot.exercise in names))
+    return planned or names
+
+
+def _of_equipment(names: tuple[ExerciseName, ...], told: K, phrase: str, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    fits = tuple(name for name in names if catalogue.exercises[name].equipment in EQUIPMENT[told])
+    return fits or catalogue.owners(f"{WORDS[told]} {phrase}") or names
+
+
+def _by_numbers(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    roles = {number.role for chunk in chunks.found for factor in chunk.factors for number in factor}
+    wanted: tuple[Equipment, ...] = ()
+    if Role.PLURAL in roles:
+        wanted = (Equipment.DUMBBELL, Equipment.KETTLEBELL)
+    elif chunks.barred or chunks.plates:
+        wanted = (Equipment.BARBELL,)
+    fits = tuple(name for name in names if catalogue.exercises[name].equipment in wanted)
+    return fits or names

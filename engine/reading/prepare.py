@@ -1,0 +1,50 @@
+"""From text to pieces that only need grammar: cleaned, cut to tokens, names mended, days and marks gathered."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.dates import DATE_KINDS, with_dates
+from engine.reading.kinds import K
+from engine.reading.marks import without_marks
+from engine.reading.mending import mended
+from engine.reading.pieces import Lexer, Piece
+from engine.reading.tokens import clean, tokenize
+from engine.reading.values import Context
+
+
+@dataclass(frozen=True, slots=True)
+class Prepared:
+    """`spoken`: the pieces before dates and marks were gathered, as intents and corrections want them.
+
+    `other`: the same message with its commas read the other way, where "52,5" may be one number or two.
+    """
+
+    cleaned: str
+    spoken: list[Piece]
+    pieces: list[Piece]
+    other: list[Piece] | None = None
+
+
+def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
+    """The pieces of a message."""
+    cleaned = clean(text)
+    tokens = tokenize(cleaned)
+    lexer = Lexer(tokens, catalogue, context.taught)
+    spoken = mended(lexer.run(), cleaned, catalogue)
+    other = None
+    if lexer.comma_in_doubt:
+        again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
+        other = _gathered(mended(again.run(), cleaned, catalogue), context)
+    return Prepared(cleaned, spoken, _gathered(spoken, context), other)
+
+
+def _gathered(pieces: list[Piece], context: Context) -> list[Piece]:
+    if any(piece.kind in DATE_KINDS or (piece.kind is K.NUMBER and at == 0) for at, piece in enumerate(pieces)) or _slashes(pieces):
+        pieces = with_dates(pieces, context.now, context.unit)
+    return without_marks(pieces)
+
+
+def _slashes(pieces: list[Piece]) -> bool:
+    return any(piece.kind is K.LINE for piece in pieces) or any(len(piece.text) == 4 and piece.kind is K.NUMBER for piece in pieces)

@@ -1,0 +1,145 @@
+"""What a message means: sets to log, a question, an intent, a correction, or nothing for the log.
+
+prepare the pieces -> an intent? -> a correction? -> leave talk aside -> cut at the names -> candidate readings -> one outcome
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.deciding import Part, combined, part_of
+from engine.reading.kinds import K
+from engine.reading.pain import tells_pain
+from engine.reading.pieces import Piece
+from engine.reading.prepare import Prepared, prepare
+from engine.reading.segments import Entry, entries
+from engine.reading.talk import without_talk
+from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Outcome, Reading, Unread
+from engine.reading.wording import label_of
+from engine.values.sets import SetDone
+
+NOTED = frozenset(
+    (K.NOTE, K.PLAIN, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.DENY, K.PARTIAL, K.SETTING, K.VARIANT, K.BAND, K.PIN, K.UNRELATED)
+)
+COUNTS = frozenset((K.NUMBER, K.COUNT))
+
+
+def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
+    """What the message means, as far as it can be told; never an exception, whatever the text."""
+    prepared = prepare(text, context, catalogue)
+    return read_sets(prepared, context, catalogue)
+
+
+def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
+    """The message read as sets: logged, asked or none."""
+    first = _read_pieces(prepared.pieces, prepared, context, catalogue)
+    if prepared.other is None:
+        return first
+    return _either(first, _read_pieces(prepared.other, prepared, context, catalogue))
+
+
+def _either(listed: Outcome, joined: Outcome) -> Outcome:
+    """ "90,5x5" read both ways: where both make sense, it is asked."""
+    if not isinstance(joined, Logged | Asked) or (isinstance(joined, Asked) and not joined.readings):
+        return listed
+    if not isinstance(listed, Logged | Asked) or (isinstance(listed, Asked) and not listed.readings):
+        return joined
+    readings = tuple(dict.fromkeys(_readings(listed) + _readings(joined)))
+    if len(readings) == 1:
+        return listed
+    base = listed if isinstance(listed, Asked) else joined
+    note, pain, on = base.note, base.pain, base.on
+    return Asked(_question(Doubt.NUMBERS, "", readings), readings, Doubt.NUMBERS, "a comma", on, note, pain)
+
+
+def _readings(outcome: Logged | Asked) -> tuple[Reading, ...]:
+    if isinstance(outcome, Asked):
+        return outcome.readings
+    return (Reading(outcome.sets, 1.0, label_of(outcome.sets)),)
+
+
+def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
+    pain = tells_pain(pieces)
+    if not any(piece.kind in COUNTS for piece in pieces):
+        return NoSets(pain=pain, why="no numbers that could be sets")
+    spoken, talk = without_talk(pieces)
+    told = entries(spoken)
+    if not told:
+        return NoSets(pain=pain, why="talk: a question, a plan, a story or somebody else's lift" if talk else "no sets")
+    parts: list[Part] = []
+    before: list[SetDone] = []
+    for entry in told:
+        part = part_of(entry, context, catalogue, before)
+        parts.append(part)
+        before += part.readings[0].sets if part.readings else ()
+    note = _note(pieces, prepared.cleaned)
+    return _outcome(parts, told, note, pain, prepared, context)
+
+
+def _outcome(
+    parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared, context: Context
+) -> Outcome:
+    lost = [part for part in parts if not part.readings]
+    if len(lost) == len(parts):
+        return _nothing_read(lost, pain, prepared)
+    if not lost and all(part.doubt is None for part in parts):
+        return _logged(parts, told, note, pain, context)
+    return _asked(parts, lost, told, note, pain, prepared)
+
+
+def _logged(parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context) -> Logged:
+    sets = tuple(one for part in parts for one in part.readings[0].sets)
+    rejected = tuple(reading for part in parts for reading in part.rejected)
+    return Logged(sets, _day(told, context), note, pain, rejected=rejected)
+
+
+def _day(told: Sequence[Entry], context: Context) -> date | None:
+    days = [entry.day for entry in told if entry.day is not None]
+    if not days or (context.now is not None and set(days) == {context.now.date()}):
+        return None
+    return days[0]
+
+
+def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcome:
+    part = lost[0]
+    shown = prepared.cleaned.strip()
+    if part.doubt is Doubt.EXERCISE:
+        return Asked("Which exercise was that? I have saved nothing yet.", (), Doubt.EXERCISE, "", None, None, pain)
+    if part.doubt is Doubt.UNKNOWN_NAME:
+        return NoSets(pain, (Unread(shown, part.why),), part.why)
+    return NoSets(pain, (Unread(shown, part.why),), part.why)
+
+
+def _asked(
+    parts: Sequence[Part], lost: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared
+) -> Asked:
+    ways = combined(parts)
+    rivals = [sets for sets, _ in ways]
+    readings = tuple(Reading(sets, weight, label_of(sets, rivals)) for sets, weight in ways)
+    doubtful = next((part for part in parts if part.doubt is not None), parts[0])
+    doubt = doubtful.doubt or Doubt.NUMBERS
+    day = next((entry.day for entry in told if entry.day is not None), None)
+    return Asked(_question(doubt, doubtful.term, readings), readings, doubt, doubtful.term, day, note, pain)
+
+
+def _question(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
+    choices = ", or ".join(reading.label for reading in readings)
+    heads = {
+        Doubt.EXERCISE: f"Which one is “{term}”" if term else "Which exercise was that",
+        Doubt.NUMBERS: "Which number is which",
+        Doubt.EFFORT_OR_LOAD: "Is the number behind @ the load or the effort",
+        Doubt.RANGE: "How many reps did you do",
+        Doubt.UNLIKELY_LOAD: "That is far from what you lift. Is it right",
+        Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
+        Doubt.NO_REPS: "How many reps were that",
+    }
+    return f"{heads[doubt]}? {choices}. Nothing is saved yet." if choices else f"{heads[doubt]}? Nothing is saved yet."
+
+
+def _note(pieces: Sequence[Piece], cleaned: str) -> str | None:
+    noted = [piece for piece in pieces if piece.kind in NOTED and len(piece.text) > 1]
+    if not noted:
+        return None
+    return cleaned[noted[0].start : noted[-1].end].strip() or None

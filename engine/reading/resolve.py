@@ -1,0 +1,127 @@
+"""Drafts to sets: units, the basis of a load, and the load that is meant where none was told.
+
+Where neither plan nor log knows a load, the load stays None: nothing is made up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from engine.reading.chunks import Chunks
+from engine.reading.history import EMPTY_BAR, PLATE, Known
+from engine.reading.pieces import Piece, Role
+from engine.reading.shapes import DoesNotFit, Draft
+from engine.reading.values import Context
+from engine.values.exercise import Exercise, Loading
+from engine.values.load import Basis, Load, Unit
+from engine.values.sets import SetDone, SetKind
+
+BASES = {
+    Loading.PER_HAND: Basis.PER_HAND,
+    Loading.BODY: Basis.BODY,
+    Loading.BAND: Basis.BODY,
+    Loading.STACK: Basis.STACK,
+}
+ZERO = Decimal(0)
+
+
+def resolved(drafts: Sequence[Draft], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> list[SetDone]:
+    """The sets of these drafts.
+
+    Errors: DoesNotFit for a load that cannot be.
+    """
+    loads: dict[int, Load | None] = {}
+    sets: list[SetDone] = []
+    for draft in drafts:
+        key = id(draft.load)
+        if key not in loads:
+            loads[key] = _load(draft.load, chunks, exercise, known, context)
+        sets.append(_set(draft, loads[key], exercise))
+    return _bar_as_warm_up(sets, drafts)
+
+
+def _set(draft: Draft, load: Load | None, exercise: Exercise) -> SetDone:
+    try:
+        return SetDone(
+            exercise.name,
+            draft.reps,
+            load,
+            draft.effort,
+            draft.seconds,
+            draft.metres,
+            draft.kind,
+            draft.failure,
+            draft.missed,
+            draft.side,
+        )
+    except ValueError as slip:
+        raise DoesNotFit(str(slip)) from slip
+
+
+def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> Load | None:
+    basis = BASES.get(exercise.loading, Basis.TOTAL)
+    body = basis is Basis.BODY
+    if piece is None or (piece.role is Role.BODY and not body):
+        return _untold(chunks, known, context, body)
+    if piece.role is Role.BODY:
+        return Load(ZERO, context.unit, Basis.BODY)
+    if piece.role is Role.BAR:
+        return Load(Decimal(EMPTY_BAR[context.unit]), context.unit, basis)
+    if piece.text == "plates":
+        return _plates(piece, exercise, context.unit)
+    amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
+    unit = piece.unit or context.unit
+    if piece.role is Role.CHANGE and not body:
+        return _changed(amount, unit, known)
+    try:
+        return Load(amount, unit, basis)
+    except ValueError as slip:
+        raise DoesNotFit(str(slip)) from slip
+
+
+def _untold(chunks: Chunks, known: Known, context: Context, body: bool) -> Load | None:
+    if not body:
+        return known.load
+    if chunks.assisted or chunks.band or chunks.added:
+        return None if known.load is None or known.load.amount == 0 else known.load
+    if chunks.body or known.load is None:
+        return Load(ZERO, context.unit, Basis.BODY)
+    return known.load
+
+
+def _plates(piece: Piece, exercise: Exercise, unit: Unit) -> Load:
+    """So many plates on each side of the bar; a sled or an odd bar has no known weight of its own."""
+    if exercise.loading is not Loading.BAR or "barbell" not in exercise.equipment.value:
+        raise DoesNotFit("plates on something that is no plain bar")
+    return Load(EMPTY_BAR[unit] + 2 * piece.value * PLATE[unit], unit)
+
+
+def _changed(by: Decimal, unit: Unit, known: Known) -> Load:
+    if known.load is None or known.load.unit is not unit:
+        raise DoesNotFit("a change of a load that is not known")
+    try:
+        return Load(known.load.amount + by, unit, known.load.basis)
+    except ValueError as slip:
+        raise DoesNotFit(str(slip)) from slip
+
+
+def _bar_as_warm_up(sets: list[SetDone], drafts: Sequence[Draft]) -> list[SetDone]:
+    """The empty bar ahead of heavier sets is a warm-up."""
+    if not any(draft.load is not None and draft.load.role is Role.BAR for draft in drafts):
+        return sets
+    heaviest = max((one.load.kilograms() for one in sets if one.load is not None), default=ZERO)
+    return [
+        _as_warm_up(one) if draft.load and draft.load.role is Role.BAR and _lighter(one, heaviest) else one
+        for one, draft in zip(sets, drafts, strict=True)
+    ]
+
+
+def _lighter(one: SetDone, heaviest: Decimal) -> bool:
+    return one.load is not None and one.load.kilograms() < heaviest and one.kind is SetKind.WORK
+
+
+def _as_warm_up(one: SetDone) -> SetDone:
+    return SetDone(
+        one.exercise, one.reps, one.load, one.effort, one.seconds, one.metres, SetKind.WARMUP, one.failure, one.missed, one.side
+    )

@@ -1,0 +1,230 @@
+"""A message cut at its names: which numbers belong to which exercise.
+
+message = [ lead ] ( name numbers )+ | ( numbers name )+ | numbers
+Numbers without a name belong to the name before them; at the head of a message to the exercise in hand, or to the name that
+ends the clause ("3x10 60 bench"). An unknown word in front of numbers is no filler: those numbers are nobody's.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from datetime import date
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.ids import ExerciseName
+
+CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
+SILENT = frozenset(
+    (K.FILLER, K.NOTE, K.THEN, K.COLON, K.OPEN, K.CLOSE, K.DASH, K.EACH, K.OF, K.BOTH, K.SAME, K.VARIANT, K.AND, K.WARMUP, K.WORKING)
+)
+COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
+
+
+@dataclass(slots=True)
+class Entry:
+    """One exercise's part of a message. `names` empty: none was said. `unknown`: the words that stood where a name would."""
+
+    names: tuple[ExerciseName, ...] = ()
+    phrase: str = ""
+    pieces: list[Piece] = field(default_factory=list)
+    unknown: str = ""
+    day: date | None = None
+    rounds: int = 1
+    doubtful: bool = False
+    both: bool = False
+
+    @property
+    def has_numbers(self) -> bool:
+        return any(piece.kind in COUNTS for piece in self.pieces)
+
+
+@dataclass(slots=True)
+class Clause:
+    cut: Piece | None
+    pieces: list[Piece]
+    names: list[int]
+    counts: list[int]
+
+    @property
+    def name_last(self) -> bool:
+        return bool(self.names) and bool(self.counts) and self.names[-1] > self.counts[-1] and self.counts[0] < self.names[0]
+
+
+def clauses(pieces: list[Piece]) -> Iterator[Clause]:
+    """The message at its separators; a slash or a plus cuts only where it stands between words."""
+    cut: Piece | None = None
+    held: list[Piece] = []
+    for at, piece in enumerate(pieces):
+        if piece.kind in CUTS or (piece.kind in (K.SLASH, K.PLUS, K.DASH) and _is_loose(pieces, at)):
+            yield _clause(cut, held)
+            cut, held = piece, []
+        else:
+            held.append(piece)
+    yield _clause(cut, held)
+
+
+def _is_loose(pieces: list[Piece], at: int) -> bool:
+    after = pieces[at + 1] if at + 1 < len(pieces) else None
+    if after is None:
+        return True
+    if pieces[at].kind is K.SLASH:
+        return not pieces[at].glued or after.kind is K.NAME
+    return after.kind is K.NAME or (pieces[at].kind is K.DASH and not pieces[at].glued and after.kind is not K.NUMBER)
+
+
+def _clause(cut: Piece | None, held: list[Piece]) -> Clause:
+    names = [at for at, piece in enumerate(held) if piece.kind is K.NAME]
+    counts = [at for at, piece in enumerate(held) if piece.kind in COUNTS]
+    return Clause(cut, held, names, counts)
+
+
+@dataclass(slots=True)
+class Segmenter:
+    entries: list[Entry] = field(default_factory=list)
+    lead: Entry = field(default_factory=Entry)
+    current: Entry | None = None
+    rounds: int = 1
+    day: date | None = None
+
+    def run(self, pieces: list[Piece]) -> list[Entry]:
+        """The entries in the order told, the nameless lead first."""
+        for clause in clauses(self._without_rounds(pieces)):
+            self._days(clause)
+            if not clause.pieces and clause.cut is None:
+                continue
+            if not clause.names:
+                self._nameless(clause)
+            elif len(clause.names) == 1:
+                self._named(clause)
+            else:
+                self._several(clause)
+        self._share_both()
+        found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers]
+        for entry in found:
+            entry.rounds = self.rounds
+        return found
+
+    def _without_rounds(self, pieces: list[Piece]) -> list[Piece]:
+        """ "3 rounds:" tells how often all of it was done."""
+        for at, piece in enumerate(pieces):
+            if piece.kind is K.ROUNDS and at and pieces[at - 1].kind is K.NUMBER and 1 <= pieces[at - 1].value <= 20:
+                self.rounds = int(pieces[at - 1].value)
+                start = at - 1 - (at >= 2 and pieces[at - 2].kind is K.TIMES)
+                end = at + 1
+                while end < len(pieces) and pieces[end].kind in (K.COLON, K.OF):
+                    end += 1
+                return pieces[:start] + pieces[end:]
+        return pieces
+
+    def _days(self, clause: Clause) -> None:
+        for piece in clause.pieces:
+            if piece.kind is K.DATE:
+                self.day = piece.day
+                if clause.cut is not None and clause.cut.kind is K.LINE and not clause.names and not clause.counts:
+                    self.current = None
+
+    def _open(self, names: tuple[ExerciseName, ...], phrase: str) -> Entry:
+        self.current = Entry(names, phrase, day=self.day)
+        self.entries.append(self.current)
+        return self.current
+
+    def _nameless(self, clause: Clause) -> None:
+        unknown = self._unknown_head(clause)
+        if unknown:
+            self.current = Entry(unknown=unknown, day=self.day)
+            self.entries.append(self.current)
+        target = self.current or self.lead
+        target.day = target.day or self.day
+        if clause.cut is not None:
+            target.pieces.append(clause.cut)
+        target.pieces += clause.pieces
+
+    def _unknown_head(self, clause: Clause) -> str:
+        """The unknown words in front of the clause's first number; empty where none stand there."""
+        if not clause.counts:
+            return ""
+        words: list[str] = []
+        for piece in clause.pieces[: clause.counts[0]]:
+            if piece.kind in (K.PLAIN, K.UNRELATED) and len(piece.text) > 1:
+                words.append(piece.text)
+        return " ".join(words)
+
+    def _named(self, clause: Clause) -> None:
+        at = clause.names[0]
+        name = clause.pieces[at]
+        rest = clause.pieces[:at] + clause.pieces[at + 1 :]
+        if not clause.counts and self._names_the_lead(clause):
+            self.lead.names, self.lead.phrase = name.names, name.text
+            self.current = self.lead
+            return
+        takes_lead = clause.name_last and self.lead.has_numbers and self.current is None and not self.lead.names
+        entry = self._open(name.names, name.text)
+        if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE):
+            entry.pieces += self.lead.pieces
+            self.lead = Entry()
+        if clause.cut is not None:
+            entry.pieces.append(clause.cut)
+        entry.pieces += rest
+        entry.both = any(piece.kind is K.BOTH for piece in rest)
+
+    def _names_the_lead(self, clause: Clause) -> bool:
+        """ "100 for 5, three times, squats": a bare name behind the numbers of a message that named none."""
+        return self.current is None and self.lead.has_numbers and clause.cut is not None and clause.cut.kind is not K.LINE
+
+    def _several(self, clause: Clause) -> None:
+        """More than one name between two separators: cut before each, or behind each where the names stand last."""
+        cuts = self._cuts(clause)
+        doubtful = not cuts
+        bounds = [0, *cuts, len(clause.pieces)] if cuts else [0, *clause.names[1:], len(clause.pieces)]
+        for start, end in zip(bounds, bounds[1:], strict=False):
+            part = _clause(clause.cut, clause.pieces[start:end])
+            if len(part.names) == 1:
+                self._named(part)
+                if self.current is not None:
+                    self.current.doubtful = doubtful or self._beside_another(clause, start)
+
+    def _cuts(self, clause: Clause) -> list[int]:
+        first_count = clause.counts[0] if clause.counts else len(clause.pieces)
+        if clause.names[0] < first_count:
+            return clause.names[1:]
+        if clause.names[-1] > clause.counts[-1]:
+            return [at + 1 for at in clause.names[:-1]]
+        return []
+
+    def _beside_another(self, clause: Clause, start: int) -> bool:
+        """Two names with nothing between them say one thing that the catalogue does not know."""
+        at = next((name for name in clause.names if name >= start), 0)
+        place = clause.names.index(at)
+        if place == 0:
+            return False
+        between = clause.pieces[clause.names[place - 1] + 1 : at]
+        return not between
+
+    def _share_both(self) -> None:
+        """ "curls and pushdowns, both 3x15": the numbers are each one's."""
+        for place, entry in enumerate(self.entries):
+            if entry.both or any(piece.kind is K.BOTH for piece in entry.pieces):
+                for other in reversed(self.entries[:place]):
+                    if other.has_numbers:
+                        break
+                    other.pieces = list(entry.pieces)
+
+
+def entries(pieces: list[Piece]) -> list[Entry]:
+    """The message's exercises in the order told, each with its numbers."""
+    return Segmenter().run(_without_headings(pieces))
+
+
+def _without_headings(pieces: list[Piece]) -> list[Piece]:
+    """Without "push day", "week 3 day 1": a heading and the bare number behind it."""
+    if not any(piece.kind is K.HEADING for piece in pieces):
+        return pieces
+    out: list[Piece] = []
+    for at, piece in enumerate(pieces):
+        behind = at > 0 and pieces[at - 1].kind is K.HEADING and piece.kind is K.NUMBER and piece.role is Role.BARE
+        before_x = at + 1 < len(pieces) and pieces[at + 1].kind is K.TIMES
+        if piece.kind is not K.HEADING and not (behind and not before_x):
+            out.append(piece)
+    return out

@@ -1,0 +1,138 @@
+"""Talk that holds numbers but no sets: questions, plans, old bests, other people's lifts, lockers and run times.
+
+A clause is talk where its cue stands ahead of its numbers ("going for 5x5"), or behind them without a comma ("squat 5x5
+105 tomorrow"). What stands behind the sets in a clause of its own leaves them be ("bench 3x5 80, rows tomorrow").
+"""
+
+from __future__ import annotations
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece
+
+SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
+CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
+AHEAD = frozenset((K.FUTURE, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
+BEHIND = frozenset((K.FUTURE, K.NEVER))
+OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
+LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
+COUNTED = frozenset((K.NUMBER, K.COUNT))
+CUES = AHEAD | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY}
+
+
+def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
+    """The pieces without the clauses that are talk, and whether any numbers went with them."""
+    if not any(piece.kind in CUES for piece in pieces):
+        return pieces, False
+    out: list[Piece] = []
+    dropped = False
+    whole_message = False
+    for sentence, end in _sentences(pieces):
+        kept = [] if whole_message else _kept(sentence, end)
+        dropped = dropped or _counts(sentence) > _counts(kept)
+        if _announces_plans(sentence, end):
+            whole_message = True
+        out += kept
+        if end is not None:
+            out.append(end if end.kind is not K.QUESTION else end._replace(kind=K.STOP))
+    return out, dropped
+
+
+def _sentences(pieces: list[Piece]) -> list[tuple[list[Piece], Piece | None]]:
+    found: list[tuple[list[Piece], Piece | None]] = []
+    held: list[Piece] = []
+    for piece in pieces:
+        if piece.kind in SENTENCE_ENDS:
+            found.append((held, piece))
+            held = []
+        else:
+            held.append(piece)
+    found.append((held, None))
+    return found
+
+
+def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
+    """ "tomorrow:" on its own line: all that follows is a plan."""
+    planned = any(piece.kind is K.FUTURE for piece in sentence)
+    heading = bool(sentence) and sentence[-1].kind is K.COLON
+    return planned and heading and not _counts(sentence) and end is not None
+
+
+def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
+    asked = end is not None and end.kind is K.QUESTION
+    clauses = _clauses(sentence)
+    if not asked and not any(piece.kind in CUES for piece in sentence):
+        return sentence
+    kept: list[Piece] = []
+    plans = False
+    for place, clause in enumerate(clauses):
+        last = place == len(clauses) - 1
+        if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
+            if not kept or _reaches_back(clause):
+                kept = []
+            plans = plans or _opens_plans(clause)
+            continue
+        kept += clause
+    return kept
+
+
+def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
+    """The sentence's clauses, each with the separator that opens it."""
+    found: list[list[Piece]] = [[]]
+    for piece in sentence:
+        if piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued):
+            found.append([piece])
+        else:
+            found[-1].append(piece)
+    return found
+
+
+def _is_talk(clause: list[Piece], asked: bool) -> bool:
+    if _asks(clause) or asked:
+        return True
+    first_number = next((at for at, piece in enumerate(clause) if piece.kind in COUNTED), None)
+    if first_number is None:
+        return any(piece.kind in AHEAD for piece in clause)
+    if _spelled_only(clause):
+        return True
+    ahead = clause[:first_number]
+    if any(piece.kind in AHEAD for piece in ahead):
+        return True
+    if any(piece.kind is K.UNRELATED for piece in ahead) and not any(piece.kind is K.NAME for piece in clause):
+        return True
+    behind = clause[first_number:]
+    if any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind):
+        return True
+    return any(piece.kind in BEHIND for piece in behind)
+
+
+def _spelled_only(clause: list[Piece]) -> bool:
+    """A number word among talk counts nothing: "my mate has two left feet"."""
+    cued = any(piece.kind in AHEAD for piece in clause)
+    return cued and all(piece.spelled for piece in clause if piece.kind is K.NUMBER)
+
+
+def _asks(clause: list[Piece]) -> bool:
+    for piece in clause:
+        if piece.kind is K.ASKS:
+            return True
+        if piece.kind not in OPENERS:
+            return False
+    return False
+
+
+def _reaches_back(clause: list[Piece]) -> bool:
+    """ "80x5, 80x5 tomorrow": the cue behind a number without a name speaks of the numbers before it too."""
+    kinds = [piece.kind for piece in clause]
+    if K.NAME in kinds or not any(kind in COUNTED for kind in kinds):
+        return False
+    first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
+    return not any(kind in AHEAD or kind is K.ASKS or kind is K.UNRELATED for kind in kinds[:first_number])
+
+
+def _opens_plans(clause: list[Piece]) -> bool:
+    """Whether the clauses behind this one are part of the same plan: "tomorrow squat 5x5, bench 5x5"."""
+    return any(piece.kind in (K.FUTURE, K.NEVER) for piece in clause) and any(piece.kind is K.NAME for piece in clause)
+
+
+def _counts(pieces: list[Piece]) -> int:
+    return sum(1 for piece in pieces if piece.kind in COUNTED)

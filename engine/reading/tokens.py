@@ -1,0 +1,150 @@
+"""Text to tokens, in one pass: numbers, clock times, words, signs and line ends, each with its place.
+
+number = digits [ "." digits ]        a letter O among digits is a zero; a half sign adds a half
+clock  = 1:30 | 1'30" | 40"           in seconds
+word   = letters, with ' or & inside (farmer's, c&j), or a letter and a digit (A1, t2b)
+sign   = x @ , / - + > ( ) : ; | = ? ! . # % & ~
+
+All the signs that people use for one thing become one: × ✕ * х (Cyrillic) are "x", · and • are ";", all dashes "-".
+A decimal comma is left as a comma here: whether it parts two numbers is a question of grammar.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from decimal import Decimal
+from enum import Enum
+from typing import NamedTuple
+
+LONGEST_TEXT = 4_096
+LONGEST_NUMBER = 9
+"""A number with more digits than this is no amount of anything lifted: it is kept as text, never as a quantity."""
+
+TOO_BIG = Decimal(10) ** LONGEST_NUMBER
+HALF = Decimal("0.5")
+
+
+class Shape(Enum):
+    NUMBER = "number"
+    CLOCK = "clock"
+    ORDINAL = "ordinal"
+    WORD = "word"
+    SIGN = "sign"
+    LINE = "line"
+
+
+class Token(NamedTuple):
+    """`glued`: no space stood before it. `value`: of a number, clock (seconds) or ordinal."""
+
+    shape: Shape
+    text: str
+    start: int
+    end: int
+    glued: bool
+    value: Decimal | None = None
+
+
+# One character each way, so that places in the cleaned text are places in the text as typed.
+SIGNS = {
+    **dict.fromkeys("×✕✖∗⋅╳＊", "×"),
+    **dict.fromkeys("–—−‐‑‒―﹣－", "-"),
+    **dict.fromkeys("·•‣▪●◦", ";"),
+    **dict.fromkeys("→➔➜⇒»", ">"),
+    **dict.fromkeys("’‘`´′ʼ", "'"),
+    **dict.fromkeys("“”„″«", '"'),
+    **dict.fromkeys("\t\u00a0\u202f\u2009\u2007\u2003\u2002\u3000", " "),
+    **dict.fromkeys("\r\u2028\u2029\v\f\x85", "\n"),
+    **dict.fromkeys("\u200b\u200c\u200d\u2060\ufeff\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u00ad", " "),
+    "，": ",",
+    "、": ",",
+    "：": ":",
+    "；": ";",
+    "＠": "@",
+    "（": "(",
+    "）": ")",
+    "＋": "+",
+    "／": "/",
+    "⁄": "/",
+    "？": "?",
+}
+CLEAN = str.maketrans(SIGNS)
+CONTROL = {code: " " for code in (*range(9), *range(14, 32), 127)}
+
+LETTER = r"[^\W\d_]"
+PATTERN = re.compile(
+    rf"""
+    (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
+  | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
+  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?\ ?½?|½)
+  | (?P<times>×+|(?<!{LETTER})[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)[cCzZ](?=\d)|\*)
+  | (?P<label>[A-Za-z]\d(?![\w.,]|\ ?[xXхХ×]\ ?\d))
+  | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
+  | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}+(?:['&]{LETTER}+)*)
+  | (?P<line>\n)
+  | (?P<sign>->|=>|>|[@,/\-+():;|=?!.#%&~"'\[\]°])
+    """,
+    re.VERBOSE | re.IGNORECASE,
+)
+
+SHAPES = {
+    "times": Shape.SIGN,
+    "label": Shape.WORD,
+    "unitword": Shape.WORD,
+    "word": Shape.WORD,
+    "line": Shape.LINE,
+    "sign": Shape.SIGN,
+}
+ONE_SIGN = {"->": ">", "=>": ">", "[": "(", "]": ")"}
+
+
+def clean(text: str) -> str:
+    """The text with its many signs for one thing made one; as long as before, and cut at what a chat may send."""
+    text = text[:LONGEST_TEXT]
+    if text.isascii():
+        return text if text.isprintable() else text.replace("\r", "\n").replace("\t", " ").translate(CONTROL)
+    return unicodedata.normalize("NFC", text).translate(CLEAN).translate(CONTROL)
+
+
+def tokenize(cleaned: str) -> list[Token]:
+    """The tokens of a cleaned text, in order. Characters that belong to no token are passed over."""
+    found: list[Token] = []
+    before = -1
+    for match in PATTERN.finditer(cleaned):
+        start, end = match.span()
+        group, text = match.lastgroup or "", match.group()
+        shape = SHAPES.get(group)
+        if shape is Shape.WORD:
+            found.append(Token(shape, text.lower(), start, end, start == before))
+        elif shape is not None:
+            sign = "x" if group == "times" else ONE_SIGN.get(text, text)
+            found.append(Token(shape, sign, start, end, start == before))
+        else:
+            found.append(_counted(group, text, start, end, start == before))
+        before = end
+    return found
+
+
+def _counted(group: str, text: str, start: int, end: int, glued: bool) -> Token:
+    if group == "number":
+        return Token(Shape.NUMBER, text, start, end, glued, amount(text))
+    if group == "ordinal":
+        return Token(Shape.ORDINAL, text, start, end, glued, Decimal(text[:-2]))
+    return Token(Shape.CLOCK, text, start, end, glued, _clock_seconds(text))
+
+
+def amount(text: str) -> Decimal:
+    """What a written number counts; TOO_BIG for one that no lifter means."""
+    half = text.endswith("½")
+    digits = text.rstrip("½ ").replace("o", "0").replace("O", "0") or "0"
+    if len(digits) > LONGEST_NUMBER:
+        return TOO_BIG
+    value = Decimal(digits)
+    return value + HALF if half else value
+
+
+def _clock_seconds(text: str) -> Decimal:
+    if ":" in text or text.rstrip("\"'").count("'") == 1:
+        minutes, _, seconds = text.rstrip("\"'").replace(":", "'").partition("'")
+        return Decimal(int(minutes) * 60 + int(seconds or 0))
+    return Decimal(int(text.rstrip("\"'")))
