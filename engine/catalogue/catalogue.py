@@ -21,7 +21,7 @@ from engine.values.ids import ExerciseName
 __all__ = ["Catalogue", "catalogue", "normalise"]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # one is like no other: comparing thousands of phrases serves nobody
 class Catalogue:
     """What can be trained, and by which phrases it is met.
 
