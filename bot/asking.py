@@ -6,13 +6,10 @@ in between leaves the question open; "forget it", or another set, leaves its mes
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
 from datetime import date, timedelta
 from typing import Any
 
-from bot import imports, onboarding, planning
 from bot.context import context_of
-from bot.intents import accept, erase, plan_for, swap
 from bot.recording import label_of, receipt, record
 from bot.replies.question import dropped, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
@@ -34,16 +31,8 @@ def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = F
     turn.say(question(asked, opened.id, turn.inbound.text, stands=replaces))
 
 
-def answered(turn: Turn, text: str) -> bool:
-    """Whether the words were an answer to the open question, and were dealt with as one."""
-    open_question = turn.store.questions.open(turn.athlete, turn.at)
-    if open_question is None:
-        return False
-    answerer = ANSWERERS.get(open_question.payload["kind"])
-    return answerer is not None and answerer(turn, open_question, text)
-
-
-def _answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
+def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
+    """Whether the words chose a reading, left it out, or narrowed it down; anything else is a message of its own."""
     asked = asked_from_json(open_question.payload["asked"])
     context = context_of(turn)
     answer = read_answer(text, asked, context, turn.catalogue)
@@ -108,17 +97,3 @@ def learn(turn: Turn, change: Any, asked: Asked, chosen: Logged) -> list[str]:
             return []
         case _:
             return []
-
-
-ANSWERERS: Mapping[str, Callable[[Turn, Question, str], bool]] = {
-    SETS: _answered_sets,
-    onboarding.ASK_ZONE: onboarding.answered,
-    onboarding.ASK_UNIT: onboarding.answered,
-    erase.ERASE: erase.answered,
-    accept.CONSENT: accept.answered,
-    swap.SWAP: swap.answered,
-    planning.MEND: planning.mended,
-    plan_for.PLAN_FOR: planning.plan_text_for,
-    imports.IMPORT: imports.answered,
-}
-"""Who answers an open question in words, by its kind."""

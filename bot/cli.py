@@ -6,6 +6,7 @@ import argparse
 import os
 import sys
 from collections.abc import Sequence
+from dataclasses import replace
 
 DESCRIPTION = "Chalkwire logs the sets you text and answers with what to lift next and why."
 
@@ -90,6 +91,7 @@ def _serve(options: argparse.Namespace) -> int:
     settings = serve.ServeSettings(
         token=os.environ.get("CHALKWIRE_TOKEN", ""),
         database=database_url(options.db),
-        api=os.environ.get("CHALKWIRE_TELEGRAM_API") or serve.ServeSettings.api,
     )
+    if api := os.environ.get("CHALKWIRE_TELEGRAM_API"):
+        settings = replace(settings, api=api)
     return serve.run(settings, lambda database: Product(database, machine_zone()))

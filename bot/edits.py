@@ -8,15 +8,16 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot import asking, conversation
+from bot import asking, zones
 from bot.context import context_of
 from bot.corrections import say
+from bot.dispatch import dispatch
 from bot.recording import label_of, record
 from bot.replies.correction import corrected, edit_unread
 from bot.sessions import forget_session
 from bot.turn import Turn
 from engine.reading import read
-from engine.reading.values import Asked, Logged, NoSets
+from engine.reading.values import Act, Asked, Correction, Logged, NoSets
 from engine.values.sets import SetRecord
 from storage.records import ChangeKind, Question, QuestionState
 
@@ -42,7 +43,7 @@ def edited(turn: Turn) -> None:
         case NoSets():
             _to_chat(turn, standing)
         case _:
-            _said_anew(turn, standing)
+            _said_anew(turn, standing, outcome)
 
 
 def _unchanged(turn: Turn) -> bool:
@@ -57,8 +58,6 @@ def _original_day(turn: Turn, about: Question | None) -> date:
         return date.fromisoformat(about.payload["on"])
     versions = turn.store.inbox.of_message(turn.inbound.source, turn.inbound.chat, turn.inbound.message)
     if versions:
-        from bot import zones
-
         return zones.local(versions[0].at, turn.preferences.zone).date()
     return turn.today
 
@@ -81,7 +80,7 @@ def _to_chat(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
     turn.say(corrected(standing, (), None, turn.today))
 
 
-def _said_anew(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
+def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Correction) -> None:
     """An edit into an intent or a correction: its own sets go, then it counts as said now."""
     _to_chat(turn, standing)
-    conversation.message(turn)
+    dispatch(turn, outcome)

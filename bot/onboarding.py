@@ -5,11 +5,11 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.context import context_of
-from bot.intents.units import WORDS
 from bot.preferences import UNIT, ZONE
 from bot.replies.welcome import ask_unit, ready, zone_is, zone_unknown, zone_which
 from bot.schedule import plan_person
 from bot.turn import Turn
+from bot.words import UNIT_WORDS
 from bot.zones import zone_named
 from engine.reading import read
 from engine.reading.values import NoSets
@@ -29,9 +29,9 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
     """Whether the words answered a question of the first contact; sets and intents go their own way."""
     said = text.strip().casefold()
     kind = question.payload["kind"]
-    if kind == ASK_UNIT and said in WORDS:
+    if kind == ASK_UNIT and said in UNIT_WORDS:
         _close(turn, question)
-        choose_unit(turn, WORDS[said].value)
+        choose_unit(turn, UNIT_WORDS[said].value)
         return True
     if kind in (ASK_ZONE, ASK_UNIT) and said in ("skip", "later", "no"):
         _close(turn, question)

@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from datetime import date, time, timedelta
 
+from engine.values.load import Unit
 from engine.values.plan import Weekday
 
 DAY_NAMES = {
@@ -19,6 +20,17 @@ DAY_NAMES = {
     "friday": Weekday.FRI,
     "saturday": Weekday.SAT,
     "sunday": Weekday.SUN,
+}
+UNIT_WORDS = {
+    "kg": Unit.KG,
+    "kgs": Unit.KG,
+    "kilo": Unit.KG,
+    "kilos": Unit.KG,
+    "kilograms": Unit.KG,
+    "lb": Unit.LB,
+    "lbs": Unit.LB,
+    "pound": Unit.LB,
+    "pounds": Unit.LB,
 }
 CLOCK = re.compile(r"\b(\d{1,2})(?:[:.h](\d{2}))?\s*(am|pm)?\b", re.IGNORECASE)
 ISO = re.compile(r"\b(\d{4})-(\d{2})-(\d{2})\b")

@@ -5,26 +5,15 @@ from __future__ import annotations
 from bot.preferences import UNIT
 from bot.replies.small import unit_is, unit_set
 from bot.turn import Turn
+from bot.words import UNIT_WORDS
 from engine.reading.values import Act
 from engine.values.load import Unit
 from storage.records import ChangeKind
 
-WORDS = {
-    "kg": Unit.KG,
-    "kgs": Unit.KG,
-    "kilo": Unit.KG,
-    "kilos": Unit.KG,
-    "kilograms": Unit.KG,
-    "lb": Unit.LB,
-    "lbs": Unit.LB,
-    "pound": Unit.LB,
-    "pounds": Unit.LB,
-}
-
 
 def units(turn: Turn, act: Act) -> None:
     """Nothing; later bare numbers are in this unit."""
-    named = [WORDS[word] for word in act.text.casefold().replace(",", " ").split() if word in WORDS]
+    named = [UNIT_WORDS[word] for word in act.text.casefold().replace(",", " ").split() if word in UNIT_WORDS]
     if not named:
         turn.say(unit_is(turn.unit))
         return

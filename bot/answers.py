@@ -1,0 +1,33 @@
+"""Who answers an open question in words, by what it is about."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from bot import asking, imports, onboarding, planning
+from bot.intents import accept, erase, plan_for, swap
+from bot.turn import Turn
+from storage.records import Question
+
+
+def answered(turn: Turn, text: str) -> bool:
+    """Whether the words were an answer to the open question, and were dealt with as one."""
+    open_question = turn.store.questions.open(turn.athlete, turn.at)
+    if open_question is None:
+        return False
+    answerer = ANSWERERS.get(open_question.payload["kind"])
+    return answerer is not None and answerer(turn, open_question, text)
+
+
+ANSWERERS: Mapping[str, Callable[[Turn, Question, str], bool]] = {
+    asking.SETS: asking.answered_sets,
+    onboarding.ASK_ZONE: onboarding.answered,
+    onboarding.ASK_UNIT: onboarding.answered,
+    erase.ERASE: erase.answered,
+    accept.CONSENT: accept.answered,
+    swap.SWAP: swap.answered,
+    planning.MEND: planning.mended,
+    plan_for.PLAN_FOR: planning.plan_text_for,
+    imports.IMPORT: imports.answered,
+}
+"""Who answers an open question in words, by its kind."""
