@@ -16,7 +16,7 @@ NOT_FOUND = "No load is planned: work up to one that fits the reps, and the log 
 
 @dataclass(frozen=True, slots=True)
 class Anchor:
-    """The load last really lifted, which the ceiling is measured from; `missed`: and it was too much."""
+    """The load last really lifted, which pain and the ceiling are measured from; `missed`: and it was too much."""
 
     load: Load
     missed: bool
@@ -24,8 +24,9 @@ class Anchor:
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Shape: as in a prescription. `anchor` None: the rule's loads move by plan and no ceiling is laid on them.
+    """Shape: as in a prescription. `anchor` None: there was no session yet.
 
+    `by_plan`: the loads rise and fall by the plan's own shares, so no ceiling is laid on them.
     `steep`: the step is more than the ceiling, because nothing between can be loaded.
     """
 
@@ -36,6 +37,7 @@ class Ask:
     evidence: tuple[SetId, ...] = ()
     anchor: Anchor | None = None
     steep: bool = False
+    by_plan: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -64,7 +64,7 @@ def is_steep(before: Load, after: Load) -> bool:
 def under_ceiling(laid: Laid, terms: Terms) -> Laid:
     """The ask with no load too far above what was last lifted, nor above a load that was just missed."""
     anchor = laid.ask.anchor
-    if anchor is None:
+    if anchor is None or laid.ask.by_plan:
         return laid
     most = _most_after(anchor, terms)
     if most is not None and any(one.load is not None and most < one.load for one in laid.ask.sets):

@@ -85,7 +85,7 @@ def _strength(state: State) -> Load | None:
 
 def _estimate(work: Work) -> Decimal:
     rir = Decimal(0) if work.rir is None else min(work.rir, MOST_RIR)
-    return work.load.amount * _multiple(_capped(work.reps + rir))
+    return work.lifted.amount * _multiple(_capped(work.reps + rir))
 
 
 def _capped(reps: Decimal) -> Decimal:

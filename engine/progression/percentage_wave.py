@@ -18,10 +18,11 @@ from decimal import Decimal
 from engine.progression.asked import Ask, straight
 from engine.progression.ceiling import above
 from engine.progression.lighter import percent
+from engine.progression.load_step import anchor_of
 from engine.progression.stall import lowered
 from engine.progression.terms import Terms, least_reps
 from engine.progression.words import day, sets_of
-from engine.progression.work import Session, session_of
+from engine.progression.work import Session, reaches, session_of
 from engine.values.load import Load
 from engine.values.prescription import Exposure, Verdict
 from engine.values.schemes import PercentageWave
@@ -72,8 +73,10 @@ def ask(state: State) -> Ask:
     slot = terms.slot
     sets = straight(terms, slot.sets, slot.target, _asked_load(state))
     verdict = Verdict.START if last is None else _verdict(state)
-    evidence = () if last is None else last.evidence
-    return Ask(sets, verdict, _reason(state), _next_step(state), evidence)
+    if last is None:
+        return Ask(sets, verdict, _reason(state), _next_step(state), by_plan=True)
+    anchor = anchor_of(last, slot.sets, last.came(slot.sets, reaches(least_reps(slot.target))))
+    return Ask(sets, verdict, _reason(state), _next_step(state), last.evidence, anchor, by_plan=True)
 
 
 def _asked_load(state: State) -> Load:

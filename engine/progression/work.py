@@ -5,7 +5,8 @@ Decided here, for every rule:
   proves nothing of its own.
 - Left and right of a one-sided exercise make one set, as good as the weaker side.
 - A set whose load was not told is left out where the slot has a load: nothing is proved by a guess.
-- A load told in another unit than the plan's is taken for the loadable load it rounds to (132 lb for 60 kg).
+- A load counts as the loadable one not above it; told in another unit than the plan's, as the loadable one it rounds to
+  (132 lb for 60 kg).
 - Extra sets count: a session is as good as its best sets, as many as were asked for. So a ramp that nobody marked as
   warm-up takes nothing away.
 - Fewer sets than asked, all of them good, are neither a success nor a miss.
@@ -33,9 +34,13 @@ NOTHING = Decimal(0)
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """One work set. `load` is in the slot's unit; body weight alone is 0."""
+    """One work set.
+
+    Units: those of the slot; body weight alone is 0. `load` is what it counts as, `lifted` what was told.
+    """
 
     load: Load
+    lifted: Load
     reps: int
     seconds: Decimal = NOTHING
     metres: Decimal = NOTHING
@@ -112,6 +117,7 @@ def _paired(left: list[SetDone], right: list[SetDone], terms: Terms) -> Iterator
         sides = [_work(side[at], terms) for side in (left, right) if at < len(side)]
         yield Work(
             min(work.load for work in sides),
+            min(work.lifted for work in sides),
             min(work.reps for work in sides),
             min(work.seconds for work in sides),
             min(work.metres for work in sides),
@@ -121,17 +127,16 @@ def _paired(left: list[SetDone], right: list[SetDone], terms: Terms) -> Iterator
 
 
 def _work(done: SetDone, terms: Terms) -> Work:
-    load = terms.load(NOTHING) if done.load is None else _load(done.load, terms)
+    lifted = terms.load(NOTHING) if done.load is None else _meant(done.load, terms)
+    counts_as = lifted if done.load is None else terms.down(lifted)
     rir = NOTHING if done.failure or done.missed else done.effort.rir if done.effort is not None else None
-    return Work(load, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed, rir)
+    return Work(counts_as, lifted, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed, rir)
 
 
-def _load(told: Load, terms: Terms) -> Load:
-    if told.unit is terms.unit and told.basis is terms.basis:
-        return told
-    amount = told.in_unit(terms.unit).amount
+def _meant(told: Load, terms: Terms) -> Load:
+    load = terms.of(told)
     if told.unit is terms.unit:
-        return terms.load(amount)
-    meant = terms.nearest(terms.load(amount))
+        return load
+    meant = terms.nearest(load)
     near = abs(meant.in_unit(told.unit).amount - told.amount) <= HALF_A_UNIT
-    return meant if near else terms.load(amount)
+    return meant if near else load

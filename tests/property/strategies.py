@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, time, timedelta
 from decimal import Decimal
 
 from hypothesis import strategies as st
@@ -12,7 +12,7 @@ from engine.plan.defaults import basis_of
 from engine.plan.lines import PlanLine, clean
 from engine.values.effort import Effort
 from engine.values.exercise import Exercise, Loading
-from engine.values.ids import ExerciseName
+from engine.values.ids import ExerciseName, SetId
 from engine.values.load import Basis, Load, Unit
 from engine.values.muscles import Muscle
 from engine.values.plan import (
@@ -32,6 +32,7 @@ from engine.values.plan import (
     Weekday,
     WeekKind,
 )
+from engine.values.prescription import Exposure
 from engine.values.schemes import (
     DoubleProgression,
     EffortTarget,
@@ -45,7 +46,7 @@ from engine.values.schemes import (
     TimeOrDistance,
     TopSetBackOff,
 )
-from engine.values.sets import MOST_REPS, SetDone, SetKind, Side
+from engine.values.sets import MOST_REPS, SetDone, SetKind, SetRecord, Side
 
 words = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\x00"), max_size=60)
 """Text that every database keeps as it is."""
@@ -209,3 +210,60 @@ plans = st.builds(
     st.lists(blocks(), min_size=1, max_size=2).map(tuple),
     st.dictionaries(st.sampled_from(Muscle), volume_targets, max_size=3),
 )
+
+
+# What progression rules fold over: a slot with a load of its own, and sessions near what it asks.
+
+kg_grid = st.integers(8, 48).map(lambda halves: Load(Decimal(halves) * Decimal("2.5"), Unit.KG))
+"""Loads that a kilogram barbell can hold."""
+
+any_kg = st.integers(80, 480).map(lambda quarters: Load(Decimal(quarters) / 4, Unit.KG))
+kg_steps = st.sampled_from(("1", "2.5", "5", "7.5")).map(lambda amount: Load(Decimal(amount), Unit.KG))
+
+load_climbers: st.SearchStrategy[Scheme] = st.one_of(
+    st.builds(SetWave, st.integers(3, 5), kg_steps),
+    st.builds(DoubleProgression, kg_steps),
+    st.builds(
+        LoadStep, kg_steps, st.integers(1, 4), st.sampled_from((Decimal("0.05"), Decimal("0.1"), Decimal("0.2")))
+    ),
+    st.builds(RepTotal, st.integers(8, 40), st.none() | kg_steps),
+    st.builds(
+        PercentageWave, kg_grid, st.sampled_from(((Decimal("0.7"), Decimal("0.9")), (Decimal("0.85"),))), kg_steps
+    ),
+    st.builds(TopSetBackOff, kg_steps, st.integers(1, 3)),
+    st.builds(EffortTarget, st.sampled_from((Effort(Decimal(0)), Effort(Decimal(2))))),
+    st.builds(RepGoal, st.integers(1, 2)),
+    st.just(Hold()),
+)
+
+
+@st.composite
+def climbing_slots(draw: st.DrawFn, schemes: st.SearchStrategy[Scheme] = load_climbers) -> Slot:
+    """A barbell slot of two or three sets of five or so, by any rule that is counted in reps."""
+    scheme = draw(schemes)
+    ranged = isinstance(scheme, DoubleProgression)
+    target = RepRange(5, 7) if ranged else MaxReps() if isinstance(scheme, RepGoal) else Reps(5)
+    load = draw(kg_grid | st.just(FindIt()))
+    return Slot(ExerciseName("barbell row"), draw(st.integers(1, 3)), target, scheme, load)
+
+
+@st.composite
+def exposures(draw: st.DrawFn, loads_lifted: st.SearchStrategy[Load] = kg_grid, most: int = 6) -> tuple[Exposure, ...]:
+    """Sessions a few days apart, none or more, with what a lifter might log around sets of five."""
+    on, serial, sessions = date(2026, 1, 5), 0, []
+    for _ in range(draw(st.integers(0, most))):
+        on += timedelta(days=draw(st.sampled_from((2, 7, 7, 7, 20))))
+        usual, records = draw(loads_lifted), []
+        for _ in range(draw(st.integers(1, 5))):
+            reps = draw(st.integers(0, 9))
+            done = SetDone(
+                exercise=ExerciseName("barbell row"),
+                reps=reps,
+                load=draw(st.sampled_from((usual, usual, usual, draw(loads_lifted)))),
+                effort=draw(st.sampled_from((None, None, Effort(Decimal(1)), Effort(Decimal(4))))),
+                missed=reps == 0,
+            )
+            serial += 1
+            records.append(SetRecord(SetId(serial), done, on, datetime.combine(on, time(18), UTC), serial))
+        sessions.append(Exposure(on, tuple(records), deload=draw(st.sampled_from((False, False, False, True)))))
+    return tuple(sessions)
