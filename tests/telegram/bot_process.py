@@ -113,6 +113,7 @@ def main(arguments: list[str]) -> int:
     parser.add_argument("--product", choices=("echo", "real"), default="echo")
     parser.add_argument("--clock", type=Path)
     parser.add_argument("--tick", type=float, default=20.0)
+    parser.add_argument("--poll-seconds", type=float, default=30.0)
     parser.add_argument("--call-seconds", type=float, default=10.0)
     parser.add_argument("--fast", action="store_true", help="no pause between messages")
     parser.add_argument("--die-at", type=int)
@@ -124,6 +125,7 @@ def main(arguments: list[str]) -> int:
         token=given.token,
         database=given.database,
         api=given.api,
+        poll_seconds=given.poll_seconds,
         tick_seconds=given.tick,
         call_seconds=given.call_seconds,
         limits=Limits(10_000.0, 8, 0.0) if given.fast else Limits(),

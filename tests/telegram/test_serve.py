@@ -161,12 +161,13 @@ def test_an_update_that_comes_again_changes_nothing(server: StandIn, bot: BotPro
     assert server.sent(IRIS) == ["heard: row 3x12 55", "heard: row 3x12 60"]
 
 
-def test_numbers_that_begin_anew_lower_lose_nothing(server: StandIn, bot: BotProcess) -> None:
-    server.says(IRIS, "one")
-    server.wait(lambda: server.sent(IRIS) and server.idle)
-    server.wait(lambda: not server.made("getUpdates")[-1].params.get("offset"))
-    server.push({"message": {**_message(2001), "text": "two"}}, number=5)
-    server.wait(lambda: len(server.sent(IRIS)) == 2)
+def test_numbers_that_begin_anew_lower_lose_nothing(server: StandIn, tmp_path: Path) -> None:
+    with BotProcess(server, tmp_path, "--poll-seconds", "0.5"):
+        server.says(IRIS, "one")
+        server.wait(lambda: server.sent(IRIS) and server.idle)
+        server.wait(lambda: not server.made("getUpdates")[-1].params.get("offset"))
+        server.push({"message": {**_message(2001), "text": "two"}}, number=5)
+        server.wait(lambda: len(server.sent(IRIS)) == 2)
 
     assert server.sent(IRIS) == ["heard: one", "heard: two"]
 
