@@ -30,7 +30,7 @@ check lint ruff check .
 printf '\n== layers\n'
 "$venv/bin/lint-imports" || failed="$failed layers"
 check types mypy
-check tests pytest -n "${CHALKWIRE_TEST_WORKERS:-2}" "$@"
+check tests pytest -rs -n "${CHALKWIRE_TEST_WORKERS:-2}" "$@"
 
 if [ -n "$failed" ]; then
     fail "Failed:$failed"
