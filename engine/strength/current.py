@@ -21,7 +21,7 @@ from datetime import date
 from decimal import Decimal
 from math import exp, sqrt
 
-from engine.strength.kalman import Belief, Step, corrected, innovation, moved, spread
+from engine.strength.kalman import Belief, Step, corrected, corrected_in_part, innovation, moved, spread
 from engine.strength.mass import as_told, load_told
 from engine.strength.rep_curve import log_multiple
 from engine.strength.session_evidence import CALL, CURVE, DRIFT, LEVEL, RESERVE, SHIFT, Seen, observe, seen_sets
@@ -30,19 +30,21 @@ from engine.values.ids import SetId
 from engine.values.load import Load
 from engine.values.sets import SetRecord
 
-RECENT_SESSIONS = 40
+RECENT_SESSIONS = 20
 RECENT_DAYS = 365
 INTERVAL_90 = 1.645
 """Standard deviations either side that hold 90 % of a normal distribution."""
 
 FIRST_SD = 0.30
-DRIFT_MEAN, DRIFT_SD, DRIFT_HALF_LIFE = 0.0004, 0.0012, 60.0
+DRIFT_MEAN, DRIFT_SD, DRIFT_HALF_LIFE = 0.0002, 0.0012, 60.0
 WANDER_SD = 0.0022
 CURVE_SD = 0.13
 SHIFT_SD = 0.025
 """The seven equations scatter about their mean by 2.2 to 2.7 % at any number of repetitions from 3 to 10 (computed)."""
 CALL_MEAN, CALL_SD = 0.6, 0.8
 RESERVE_MEAN, RESERVE_SD = 2.0, 1.2
+CURVE_WANDER_SD, HABIT_SD = 0.004, 0.04
+"""What changes in a day of how repetitions bend, and of calling and keeping in reserve: both are habits."""
 KEPT_DAYS = 14
 LOST_A_DAY, MOST_LOST = 0.0015, 0.15
 FAR_ABOVE, FAR_BELOW, FAR_BELOW_SILENT = 2.5, 1.25, 0.75
@@ -97,12 +99,10 @@ class CurrentStrength:
 
 @dataclass(frozen=True, slots=True)
 class Followed:
-    """The filter after one session: what it believes, and what was expected of the session and came."""
+    """What the filter believes after one session."""
 
     on: date
     belief: Belief
-    distance: float
-    expected_sd: float
 
 
 def current_strength(
@@ -116,7 +116,7 @@ def current_strength(
     if not sessions:
         return None
     followed = follow(sessions)
-    belief = _through_time(followed[-1].belief, (today - followed[-1].on).days)
+    belief = forward(followed[-1].belief, (today - followed[-1].on).days)
     like = next(
         told for record in reversed(sessions[-1].records) if (told := load_told(record.done, exercise)) is not None
     )
@@ -174,24 +174,24 @@ def follow(sessions: Sequence[SessionSets]) -> tuple[Followed, ...]:
 
     Shape: `sessions` is not empty.
     """
-    first = _first_belief(sessions[0].seen)
+    first = first_belief(sessions[0].seen)
     followed: list[Followed] = []
     belief, last = first, sessions[0].on
     for session in sessions:
-        belief = _through_time(belief, (session.on - last).days)
-        belief, distance, sd = _after_session(belief, session.seen)
-        followed.append(Followed(session.on, belief, distance, sd))
+        belief = with_session(forward(belief, (session.on - last).days), session.seen)
+        followed.append(Followed(session.on, belief))
         last = session.on
     return tuple(followed)
 
 
-def _first_belief(seen: Sequence[Seen]) -> Belief:
+def first_belief(seen: Sequence[Seen]) -> Belief:
+    """What is believed before the first session, around the level that its sets point to."""
     mean = [0.0, DRIFT_MEAN, 0.0, 0.0, CALL_MEAN, RESERVE_MEAN]
     mean[LEVEL] = observe(seen, tuple(mean), expected=False).distance
     return Belief.apart(mean, [FIRST_SD**2, DRIFT_SD**2, CURVE_SD**2, SHIFT_SD**2, CALL_SD**2, RESERVE_SD**2])
 
 
-def _through_time(belief: Belief, days: int) -> Belief:
+def forward(belief: Belief, days: int) -> Belief:
     """The belief some days later: the drift goes on and fades, time away takes strength and certainty."""
     if days == 0:
         return belief
@@ -199,7 +199,8 @@ def _through_time(belief: Belief, days: int) -> Belief:
     drifting = min(days, KEPT_DAYS)
     lost = min(MOST_LOST, LOST_A_DAY * max(0, days - KEPT_DAYS))
     steps = (Step(LEVEL, DRIFT, float(drifting)), Step(DRIFT, DRIFT, kept - 1))
-    noise = (WANDER_SD**2 * days + lost**2, DRIFT_SD**2 * (1 - kept**2), 0.0, 0.0, 0.0, 0.0)
+    habit = HABIT_SD**2 * days
+    noise = (WANDER_SD**2 * days + lost**2, DRIFT_SD**2 * (1 - kept**2), CURVE_WANDER_SD**2 * days, 0.0, habit, habit)
     later = moved(belief, steps, noise)
     mean = list(later.mean)
     mean[LEVEL] -= lost
@@ -207,21 +208,30 @@ def _through_time(belief: Belief, days: int) -> Belief:
     return Belief(tuple(mean), later.cov)
 
 
-def _after_session(belief: Belief, seen: Sequence[Seen]) -> tuple[Belief, float, float]:
+def surprise(belief: Belief, seen: Sequence[Seen]) -> float:
+    """How far a session lies from what was expected of it, in standard deviations."""
     observation = observe(seen, belief.mean)
     found = innovation(belief, observation.loading, observation.distance, observation.variance)
-    sd = sqrt(found.variance)
-    far = abs(observation.distance) / sd
+    return observation.distance / sqrt(found.variance)
+
+
+def with_session(belief: Belief, seen: Sequence[Seen]) -> Belief:
+    """The belief after a session; one far from what was expected pulls less the farther out it is."""
+    observation = observe(seen, belief.mean)
+    found = innovation(belief, observation.loading, observation.distance, observation.variance)
     allowed = FAR_ABOVE
     if observation.distance < 0:
         allowed = FAR_BELOW + observation.silent * (FAR_BELOW_SILENT - FAR_BELOW)
+    far = abs(observation.distance) / sqrt(found.variance)
     if far > allowed:
         doubted = observation.variance + found.variance * (far / allowed - 1)
         found = innovation(belief, observation.loading, observation.distance, doubted)
-    after = corrected(belief, found)
+    # More than was expected never makes a lifter weaker, nor less one stronger, however the curve would explain it.
+    against = found.gain[LEVEL] < 0
+    after = corrected_in_part(belief, observation.loading, found, LEVEL) if against else corrected(belief, found)
     mean = list(after.mean)
     mean[RESERVE] = max(0.0, mean[RESERVE])
-    return Belief(tuple(mean), after.cov), observation.distance, sd
+    return Belief(tuple(mean), after.cov)
 
 
 def _told(log_mass: float, like: Load, exercise: Exercise, body_weight: Load | None) -> Load:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from operator import mul
 
 Vector = tuple[float, ...]
 Matrix = tuple[Vector, ...]
@@ -51,13 +52,13 @@ def moved(belief: Belief, steps: Sequence[Step], noise: Sequence[float]) -> Beli
     mean, cov = list(belief.mean), [list(row) for row in belief.cov]
     for step in steps:
         mean[step.to] += step.times * mean[step.of]
-        into, source = cov[step.to], cov[step.of]
-        cov[step.to] = [a + step.times * b for a, b in zip(into, source, strict=True)]
+        to, of, times = step.to, step.of, step.times
+        cov[to] = [into + times * source for into, source in zip(cov[to], cov[of], strict=True)]
         for row in cov:
-            row[step.to] += step.times * row[step.of]
+            row[to] += times * row[of]
     for place, variance in enumerate(noise):
         cov[place][place] += variance
-    return Belief(tuple(mean), tuple(tuple(row) for row in cov))
+    return Belief(tuple(mean), tuple(map(tuple, cov)))
 
 
 def innovation(belief: Belief, loading: Sequence[float], distance: float, variance: float) -> Innovation:
@@ -65,17 +66,34 @@ def innovation(belief: Belief, loading: Sequence[float], distance: float, varian
 
     Shape: `loading` is how much of each component the observation sees.
     """
-    seen = [sum(a * b for a, b in zip(row, loading, strict=True)) for row in belief.cov]
-    total = sum(a * b for a, b in zip(seen, loading, strict=True)) + variance
-    return Innovation(distance, total, tuple(one / total for one in seen))
+    seen = [sum(map(mul, row, loading)) for row in belief.cov]
+    total = sum(map(mul, seen, loading)) + variance
+    return Innovation(distance, total, tuple([one / total for one in seen]))
 
 
 def corrected(belief: Belief, seen: Innovation) -> Belief:
     """The belief after an observation; the covariance stays symmetric."""
-    mean = tuple(m + k * seen.distance for m, k in zip(belief.mean, seen.gain, strict=True))
-    size = range(len(mean))
+    mean = tuple([m + k * seen.distance for m, k in zip(belief.mean, seen.gain, strict=True)])
     scaled = [k * seen.variance for k in seen.gain]
-    cov = tuple(tuple(belief.cov[i][j] - seen.gain[i] * scaled[j] for j in size) for i in size)
+    rows = zip(belief.cov, seen.gain, strict=True)
+    return Belief(mean, tuple([tuple([c - k * s for c, s in zip(row, scaled, strict=True)]) for row, k in rows]))
+
+
+def corrected_in_part(belief: Belief, loading: Sequence[float], seen: Innovation, spared: int) -> Belief:
+    """The belief after an observation that is not let move one component; right for any gain, not only the best.
+
+    Source: Joseph's form of the covariance, Bucy & Joseph 1968, Filtering for Stochastic Processes.
+    """
+    gain = [0.0 if place == spared else k for place, k in enumerate(seen.gain)]
+    mean = tuple([m + k * seen.distance for m, k in zip(belief.mean, gain, strict=True)])
+    share = [sum(map(mul, row, loading)) for row in belief.cov]
+    size = range(len(mean))
+    cov = tuple(
+        tuple(
+            belief.cov[i][j] - gain[i] * share[j] - share[i] * gain[j] + gain[i] * gain[j] * seen.variance for j in size
+        )
+        for i in size
+    )
     return Belief(mean, cov)
 
 

@@ -34,12 +34,13 @@ LEVEL, DRIFT, CURVE, SHIFT, CALL, RESERVE = range(6)
 mean of the equations; how far sets of several repetitions lie off it against singles; repetitions left beyond those
 called; repetitions left when nothing was called."""
 
-DAY_SD = 0.025
+DAY_SD, DAY_SHORT = 0.028, 0.008
+"""Days scatter, and on the whole fall short of what a good day would show: bad days have no counterpart."""
 FATIGUE, FATIGUE_SD, MOST_TIRED = 0.010, 0.010, 5
 LOADING_SD = 0.005
 FAILED_SD, SILENT_SD = 1.0, 1.5
 CALLED_SD, CALLED_SD_FOR_EACH_LEFT = 1.0, 0.25
-MISSED_SHORT = 0.03
+MISSED_SHORT = 0.035
 """How far below an average day a missed set lies, as a share of the load: of all days it is the worse ones that make a
 lifter miss. Common practice, no source; the size is what invented athletes show."""
 MISSED_SINGLE = 0.5
@@ -122,7 +123,7 @@ def observe(sets: Sequence[Seen], mean: Vector, *, expected: bool = True) -> Obs
         loading[RESERVE] -= weight * bend * slope * reserve
     loading[LEVEL] = total
     scaled = tuple(one / total for one in loading)
-    return Observation(distance / total, scaled, DAY_SD**2 + 1 / total, silent / total)
+    return Observation(DAY_SHORT + distance / total, scaled, DAY_SD**2 + 1 / total, silent / total)
 
 
 def _seen(done: SetDone, exercise: Exercise, body_weight: Load | None, tired: int) -> Seen | None:

@@ -1,15 +1,17 @@
 """Invented athletes whose strength is known, so that an estimate of it can be judged.
 
 Nothing here is taken from the filter: curves are single published equations bent for each athlete, never the mean of
-seven; true strength moves in phases, not by a linear drift; noise has bad days and slips that no normal distribution has.
+seven; true strength moves in phases, not by a linear drift; noise has bad days that no normal distribution has.
 All of it is invented; where a size is published the line says so.
 """
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
+from functools import cache
 from math import exp, log
 from random import Random
 
@@ -81,6 +83,7 @@ class _Person:
     def __init__(self, chance: Random, habits: Habits) -> None:
         self.chance, self.habits = chance, habits
         self.equation = chance.choice(list(Equation))
+        self.curve = _curve(self.equation)
         self.bend = chance.gauss(0, habits.curve_sd)
         self.bias = chance.gauss(*habits.call_bias)
         self.reserve = max(0.3, chance.gauss(*habits.reserve))
@@ -129,16 +132,24 @@ class _Person:
         room = today - log(load)
         if room < 0:
             return 0
-        reps = 1.0
-        while reps < 30 and self._log_multiple(reps + 0.1) <= room:
-            reps += 0.1
+        reps = 1 + bisect_right(self.curve, room / (1 + self.bend)) / 10
         return round(max(1.0, reps + self.chance.gauss(0, 0.4 + 0.04 * reps) if reps > 1.5 else reps))
 
     def _log_multiple(self, reps: float) -> float:
-        """This person's curve: one equation, bent; from the single, which is the maximum, a line to two repetitions."""
-        if reps < 2:
-            return max(0.0, reps - 1) * self._log_multiple(2)
-        return (1 + self.bend) * log(float(raw_multiple(self.equation, Decimal(str(min(reps, 30.0))))))
+        """This person's curve at a tenth of a repetition."""
+        tenth = round(10 * (min(reps, 30.0) - 1))
+        return (1 + self.bend) * (self.curve[tenth - 1] if tenth > 0 else 0.0)
+
+
+@cache
+def _curve(equation: Equation) -> tuple[float, ...]:
+    """One equation's logarithm at 1.1, 1.2, ... 30 repetitions; from the single, the maximum itself, a line to two."""
+
+    def at(reps: float) -> float:
+        return log(float(raw_multiple(equation, Decimal(str(round(reps, 1))))))
+
+    two = at(2)
+    return tuple(two * tenth / 10 if tenth < 10 else at(1 + tenth / 10) for tenth in range(1, 291))
 
 
 def _training_days(chance: Random, habits: Habits) -> list[date]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import sqrt
 from statistics import fmean
@@ -65,16 +65,17 @@ def last_set_epley(records: Sequence[SetRecord], *, called: bool) -> float:
     return float(done.load.kilograms()) * (1.0 if reps == 1 else 1 + reps / 30)
 
 
-def judge(habits: Habits, athletes: int, first_seed: int) -> Judged:
-    """One group's errors over `athletes` invented athletes."""
+def judge(groups: Sequence[Habits], athletes: int, first_seed: int, every: int = 1) -> Judged:
+    """The errors over `athletes` invented athletes of each group, judged at every so many sessions."""
     ours: list[float] = []
     plain: list[float] = []
     called: list[float] = []
     inside: list[bool] = []
     widths: list[float] = []
-    for seed in range(first_seed, first_seed + athletes):
-        one = athlete(seed, habits, BENCH.name)
-        for on, truth in one.truth[SETTLING:]:
+    seeds = iter(range(first_seed, first_seed + athletes * len(groups)))
+    drawn = [athlete(next(seeds), habits, BENCH.name) for habits in groups for _ in range(athletes)]
+    for one in drawn:
+        for on, truth in one.truth[SETTLING::every]:
             known = [record for record in one.records if record.on <= on]
             found = current_strength(known, BENCH, on)
             assert found is not None
@@ -96,6 +97,3 @@ def _mean_size(errors: Sequence[float]) -> float:
 
 def _rms(errors: Sequence[float]) -> float:
     return sqrt(fmean(error * error for error in errors))
-
-
-Judge = Callable[[Habits, int, int], Judged]

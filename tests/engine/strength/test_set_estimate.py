@@ -64,9 +64,7 @@ def test_the_maximum_a_set_points_to(one, lift, body, expected):
     [
         pytest.param(done(BENCH, 5, kg("80"), rir="4"), BENCH, None, Refused.TOO_EASY, id="four in reserve"),
         pytest.param(done(BENCH, 21, kg("40")), BENCH, None, Refused.TOO_MANY_REPS, id="more than twenty"),
-        pytest.param(
-            done(BENCH, 18, kg("40"), rir="3"), BENCH, None, Refused.TOO_MANY_REPS, id="counting reserve"
-        ),
+        pytest.param(done(BENCH, 18, kg("40"), rir="3"), BENCH, None, Refused.TOO_MANY_REPS, id="counting reserve"),
         pytest.param(done(BENCH, 0, kg("120"), missed=True), BENCH, None, Refused.NO_REPS, id="a missed single"),
         pytest.param(done(BENCH, 5), BENCH, None, Refused.NO_LOAD, id="no load told"),
         pytest.param(done(BENCH, 5, kg("0")), BENCH, None, Refused.NO_LOAD, id="nothing on it"),
