@@ -10,7 +10,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Row, and_, bindparam, exists, func, insert, or_, select, update
+from sqlalchemy import ColumnElement, Row, Table, and_, bindparam, exists, func, insert, select, update
 
 from engine.values.ids import AthleteId
 from storage.mapping import SET_COLUMNS, set_record
@@ -29,6 +29,23 @@ LAST_UNDONE_BY = (
     CHANGE.where(CHANGES.c.by == bindparam("by"), CHANGES.c.undone_place.is_not(None))
     .order_by(CHANGES.c.undone_place.desc())
     .limit(1)
+)
+
+
+def _in_force(facts: Table, column: str) -> ColumnElement[bool]:
+    """The condition that the change named in a column exists and is not undone."""
+    change = CHANGES.alias()
+    return exists().where(
+        change.c.athlete_id == facts.c.athlete_id, change.c.id == facts.c[column], change.c.undone_place.is_(None)
+    )
+
+
+SETTLE = tuple(
+    update(facts)
+    .where(facts.c.athlete_id == bindparam("athlete"), facts.c[column] == bindparam("touched_by"))
+    .values(stands=and_(_in_force(facts, "added_by"), ~_in_force(facts, "removed_by")))
+    for facts in FACTS
+    for column in ("added_by", "removed_by")
 )
 
 
@@ -132,23 +149,8 @@ class Changes:
 
     def _settle(self, change: Change) -> None:
         """Work out anew which of the facts that a change touched stand."""
-        for facts in FACTS:
-            self._work.connection.execute(
-                update(facts)
-                .where(
-                    facts.c.athlete_id == change.athlete,
-                    or_(facts.c.added_by == change.id, facts.c.removed_by == change.id),
-                )
-                .values(stands=and_(_in_force(facts, "added_by"), ~_in_force(facts, "removed_by")))
-            )
-
-
-def _in_force(facts: Any, column: str) -> Any:
-    """The condition that the change named in a column exists and is not undone."""
-    change = CHANGES.alias()
-    return exists().where(
-        change.c.athlete_id == facts.c.athlete_id, change.c.id == facts.c[column], change.c.undone_place.is_(None)
-    )
+        for settle in SETTLE:
+            self._work.connection.execute(settle, {"athlete": change.athlete, "touched_by": change.id})
 
 
 def _change(row: Row[Any]) -> Change:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Row, and_, delete, func, insert, select, update
+from sqlalchemy import ColumnElement, Row, and_, bindparam, delete, func, insert, select, update
 
 from engine.values.ids import AthleteId, ExerciseName
 from storage.envelopes import SEND, OutboxId
@@ -15,6 +15,17 @@ from storage.records import LiftLine, Question, QuestionId, QuestionState
 from storage.tables.dialogue import LIFT_LINES, QUESTIONS
 from storage.tables.queues import OUTBOX
 from storage.work import Work
+
+OPEN_QUESTION = (
+    select(QUESTIONS)
+    .where(
+        QUESTIONS.c.athlete_id == bindparam("athlete"),
+        QUESTIONS.c.state == QuestionState.OPEN.value,
+        QUESTIONS.c.expires_at > bindparam("at"),
+    )
+    .order_by(QUESTIONS.c.id.desc())
+    .limit(1)
+)
 
 
 class Questions:
@@ -50,7 +61,8 @@ class Questions:
 
     def open(self, athlete: AthleteId, at: datetime) -> Question | None:
         """The open question that has not expired at `at`."""
-        return self._newest(athlete, and_(QUESTIONS.c.state == QuestionState.OPEN.value, QUESTIONS.c.expires_at > at))
+        row = self._work.connection.execute(OPEN_QUESTION, {"athlete": athlete, "at": at}).one_or_none()
+        return None if row is None else _question(row)
 
     def get(self, athlete: AthleteId, question: QuestionId) -> Question | None:
         """A question by its id, whatever became of it (a button of an old question may still be tapped)."""

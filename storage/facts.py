@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Table, and_, insert, update
+from sqlalchemy import ColumnElement, Select, Table, and_, bindparam, insert, select, update
 
 from storage.records import Change
 from storage.work import Work
@@ -32,10 +33,18 @@ def add_fact(work: Work, table: Table, change: Change, row: Mapping[str, Any]) -
 
 def supersede(work: Work, table: Table, change: Change, which: ColumnElement[bool]) -> int:
     """How many standing facts no longer stand because of this change."""
-    result = work.connection.execute(
-        update(table).where(standing(table, change.athlete), which).values(removed_by=change.id, stands=False)
-    )
+    # Not `standing`: told to look among standing facts, SQLite looks at all of them.
+    still = and_(table.c.athlete_id == change.athlete, table.c.stands.is_not(False))
+    values = {"removed_by": change.id, "stands": False}
+    result = work.connection.execute(update(table).where(still, which).values(values))
     return result.rowcount
+
+
+@cache
+def all_standing(table: Table) -> Select[Any]:
+    """The statement for all standing facts of an `athlete`, oldest first."""
+    mine = and_(table.c.athlete_id == bindparam("athlete"), table.c.stands == True)  # noqa: E712  # a column
+    return select(table).where(mine).order_by(table.c.id)
 
 
 def standing(table: Table, athlete: int) -> ColumnElement[bool]:

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from sqlalchemy import Row, Table, select
+from sqlalchemy import Row, Table
 
 from engine.values.exercise import Exercise
 from engine.values.ids import AthleteId, ExerciseName
 from storage.exercise_mapping import exercise_content, exercise_of
-from storage.facts import add_fact, standing, supersede
+from storage.facts import add_fact, all_standing, supersede
 from storage.records import Change, Settled
 from storage.tables.habits import OWN_EXERCISES, SETTINGS, SETTLED, SHORTHANDS
 from storage.work import Work
@@ -92,4 +92,4 @@ class Taught:
 
 def _standing(work: Work, table: Table, athlete: AthleteId) -> tuple[Row[Any], ...]:
     # Oldest first: where two stand for one thing (hers and her coach's, one undone), the newer overrides.
-    return tuple(work.connection.execute(select(table).where(standing(table, athlete)).order_by(table.c.id)))
+    return tuple(work.connection.execute(all_standing(table), {"athlete": athlete}))

@@ -148,12 +148,8 @@ class Inbox:
             for event in events
         ]
         insert = postgresql.insert if self._work.is_postgres else sqlite.insert
-        added = self._work.connection.execute(
-            insert(INBOUND)
-            .values(rows)
-            .on_conflict_do_nothing(index_elements=["source", "key"])
-            .returning(INBOUND.c.id, INBOUND.c.source, INBOUND.c.key)
-        )
+        statement = insert(INBOUND).on_conflict_do_nothing(index_elements=["source", "key"])
+        added = self._work.connection.execute(statement.returning(INBOUND.c.id, INBOUND.c.source, INBOUND.c.key), rows)
         ids = {(row.source, row.key): InboundId(row.id) for row in added}
         # A key given twice in one batch is one event.
         return [ids.pop(name) for event in events if (name := (event.source, event.key)) in ids]

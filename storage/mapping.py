@@ -23,8 +23,9 @@ MASS_STEPS = {Unit.KG: 100_000_000, Unit.LB: 45_359_237}
 SET_COLUMNS = tuple(
     SETS.c[name]
     for name in (
-        *("id", "exercise", "on_day", "at", "place", "message", "reps", "thousandths", "unit", "basis"),
-        *("rir", "as_rpe", "seconds", "metres", "kind", "failure", "missed", "side"),
+        *("id", "on_day", "at", "place", "message"),
+        *("exercise", "reps", "thousandths", "unit", "basis", "rir", "as_rpe", "seconds", "metres", "kind"),
+        *("failure", "missed", "side"),
     )
 )
 """What `set_record` reads, in its order."""
@@ -70,9 +71,28 @@ def set_columns(done: SetDone) -> dict[str, Any]:
 
 def set_record(row: Sequence[Any]) -> SetRecord:
     """The set of a row with SET_COLUMNS first."""
-    id, exercise, on_day, at, place, message, reps, thousandths, unit, basis = row[:10]
-    rir, as_rpe, seconds, metres, kind, failure, missed, side = row[10:18]
-    done = SetDone(
+    id, on_day, at, place, message = row[:5]
+    return SetRecord(SetId(id), _set_done(*row[5:18]), on_day, at, place, message)
+
+
+@lru_cache(maxsize=16_384)
+def _set_done(
+    exercise: str,
+    reps: int,
+    thousandths: int | None,
+    unit: str,
+    basis: str,
+    rir: str | None,
+    as_rpe: bool,
+    seconds: str | None,
+    metres: str | None,
+    kind: str,
+    failure: bool,
+    missed: bool,
+    side: str | None,
+) -> SetDone:
+    """A performed set of its columns. Kept: the same set is done again and again, and building one is slow."""
+    return SetDone(
         exercise=ExerciseName(exercise),
         reps=reps,
         load=None if thousandths is None else load_of(thousandths, unit, basis),
@@ -84,4 +104,3 @@ def set_record(row: Sequence[Any]) -> SetRecord:
         missed=missed,
         side=None if side is None else Side(side),
     )
-    return SetRecord(SetId(id), done, on_day, at, place, message)

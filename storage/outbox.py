@@ -57,15 +57,11 @@ class Outbox:
             "attempts": 0,
             "error": "",
         }
-        insert = postgresql.insert if self._work.is_postgres else sqlite.insert
-        statement = insert(OUTBOX)
         if dedupe_key is not None:
-            statement = statement.on_conflict_do_nothing(index_elements=["athlete_id", "dedupe_key"])
-        added = self._work.connection.execute(statement.returning(OUTBOX.c.id), row).scalar_one_or_none()
-        if added is None:
             same = (OUTBOX.c.athlete_id == athlete) & (OUTBOX.c.dedupe_key == dedupe_key)
-            added = self._work.connection.execute(select(OUTBOX.c.id).where(same)).scalar_one()
-        return OutboxId(added)
+            self._add_once(row)
+            return OutboxId(self._work.connection.execute(select(OUTBOX.c.id).where(same)).scalar_one())
+        return OutboxId(self._work.connection.execute(queries.ADD, row).scalar_one())
 
     def claim(self, source: str, now: datetime, *, limit: int = 20, lease: timedelta) -> tuple[Delivery, ...]:
         """Messages this sender may send now, at most one for each chat; nobody else gets them until the lease ends.
@@ -145,6 +141,11 @@ class Outbox:
         if athlete is not None:
             query = query.where(OUTBOX.c.athlete_id == athlete)
         return self._deliveries(query.order_by(OUTBOX.c.id).limit(limit))
+
+    def _add_once(self, row: dict[str, Any]) -> None:
+        insert = postgresql.insert if self._work.is_postgres else sqlite.insert
+        once = insert(OUTBOX).on_conflict_do_nothing(index_elements=["athlete_id", "dedupe_key"])
+        self._work.connection.execute(once, row)
 
     def _lane(self, outgoing: StoredOutgoing, lane: Lane) -> int:
         """An edit never overtakes the message it changes."""

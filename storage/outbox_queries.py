@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from sqlalchemy import BindParameter, Integer, and_, bindparam, exists, or_, select, update
+from sqlalchemy import BindParameter, Integer, and_, bindparam, exists, insert, or_, select, update
 from sqlmodel import UTCDateTime
 
 from storage.envelopes import EDIT, REACT, SEND, OutboxState
 from storage.tables.queues import OUTBOX
 
-__all__ = ["CLAIMABLE", "GIVE_UP_EXPIRED", "LANE_OF_WAITING", "ONE", "REPEAT_EXPIRED", "SEND"]
+__all__ = ["ADD", "CLAIMABLE", "GIVE_UP_EXPIRED", "LANE_OF_WAITING", "ONE", "REPEAT_EXPIRED", "SEND"]
 
 _NEW, _SENDING = OutboxState.NEW.value, OutboxState.SENDING.value
 _NOW = bindparam("now", type_=UTCDateTime())
 _SOURCE: BindParameter[str] = bindparam("of_source")  # an UPDATE keeps its columns' own names for itself
+
+ADD = insert(OUTBOX).returning(OUTBOX.c.id)
 
 ONE = OUTBOX.alias("one")
 _OTHER = OUTBOX.alias("other")

@@ -77,10 +77,12 @@ class People:
     def gone(self, athlete: AthleteId) -> None:
         """Nothing; the person blocked the bot: unsent messages are dropped, due rows cancelled, records kept."""
         self._reachable(athlete, False)
+        contact = self._work.contact(athlete)
         self._work.connection.execute(
             update(OUTBOX)
             .where(
-                OUTBOX.c.athlete_id == athlete,
+                OUTBOX.c.source == contact.source,
+                OUTBOX.c.chat == contact.chat,
                 OUTBOX.c.state.in_((OutboxState.NEW.value, OutboxState.SENDING.value)),
             )
             .values(state=OutboxState.DROPPED.value, claimed_until=None)

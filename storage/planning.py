@@ -6,13 +6,23 @@ from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Row, Select, or_, select
+from sqlalchemy import Row, bindparam, or_, select
 
 from engine.values.ids import AthleteId, ExerciseName
-from storage.facts import add_fact, standing, supersede
+from storage.facts import add_fact, all_standing, supersede
 from storage.records import Change, Choice, ChoiceId, ChoiceKind, PlanId, StoredPlan
 from storage.tables.planning import CHOICES, PLANS
 from storage.work import Work
+
+NEWEST_PLAN = (
+    all_standing(PLANS).where(PLANS.c.starts_on <= bindparam("on")).order_by(None).order_by(PLANS.c.id.desc()).limit(1)
+)
+CHOICES_BETWEEN = all_standing(CHOICES).where(
+    or_(
+        CHOICES.c.on_day.between(bindparam("first"), bindparam("last")),
+        CHOICES.c.to_day.between(bindparam("first"), bindparam("last")),
+    )
+)
 
 
 class Plans:
@@ -32,29 +42,22 @@ class Plans:
 
     def at(self, athlete: AthleteId, on: date) -> StoredPlan | None:
         """The plan in force on a day: of those that have started, the one assigned last."""
-        return self._newest(self._standing(athlete).where(PLANS.c.starts_on <= on))
+        row = self._work.connection.execute(NEWEST_PLAN, {"athlete": athlete, "on": on}).one_or_none()
+        return None if row is None or not row.text else _plan(row)
 
     def newest(self, athlete: AthleteId) -> StoredPlan | None:
         """The plan assigned last, also when it has not started yet; None after `end`."""
-        return self._newest(self._standing(athlete))
+        return self.at(athlete, date.max)
 
     def all(self, athlete: AthleteId) -> tuple[StoredPlan, ...]:
         """Every plan she was given, oldest first (those that end a plan have an empty text)."""
-        rows = self._work.connection.execute(self._standing(athlete).order_by(PLANS.c.id))
-        return tuple(_plan(row) for row in rows)
+        return tuple(_plan(row) for row in self._work.connection.execute(all_standing(PLANS), {"athlete": athlete}))
 
     def get(self, athlete: AthleteId, plan: PlanId) -> StoredPlan | None:
         """A plan by its id, standing or not."""
         query = select(PLANS).where(PLANS.c.athlete_id == athlete, PLANS.c.id == plan)
         row = self._work.connection.execute(query).one_or_none()
         return None if row is None else _plan(row)
-
-    def _standing(self, athlete: AthleteId) -> Select[Any]:
-        return select(PLANS).where(standing(PLANS, athlete))
-
-    def _newest(self, query: Select[Any]) -> StoredPlan | None:
-        row = self._work.connection.execute(query.order_by(PLANS.c.id.desc()).limit(1)).one_or_none()
-        return None if row is None or not row.text else _plan(row)
 
 
 class Choices:
@@ -91,9 +94,8 @@ class Choices:
 
     def between(self, athlete: AthleteId, first: date, last: date) -> tuple[Choice, ...]:
         """The choices for a range of days (planned on them, or moved onto them), both ends included, oldest first."""
-        in_range = or_(CHOICES.c.on_day.between(first, last), CHOICES.c.to_day.between(first, last))
-        query = select(CHOICES).where(standing(CHOICES, athlete), in_range).order_by(CHOICES.c.id)
-        return tuple(_choice(row) for row in self._work.connection.execute(query))
+        rows = self._work.connection.execute(CHOICES_BETWEEN, {"athlete": athlete, "first": first, "last": last})
+        return tuple(_choice(row) for row in rows)
 
 
 def _plan(row: Row[Any]) -> StoredPlan:

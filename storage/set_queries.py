@@ -5,7 +5,9 @@ Built once: building a statement costs more than running it. Parameters are name
 
 from __future__ import annotations
 
-from sqlalchemy import Boolean, Select, bindparam, func, insert, or_, select, text
+from typing import Any
+
+from sqlalchemy import Boolean, Select, TextClause, and_, bindparam, func, insert, select, text, union
 
 from storage.mapping import SET_COLUMNS
 from storage.tables.log import SETS
@@ -37,15 +39,18 @@ OF_ATHLETES = (
 )
 
 
-def _recent() -> Select[tuple[object, ...]]:
+def _recent() -> Select[Any]:
     one = SETS.alias("one")
     of_athlete = (one.c.athlete_id == bindparam("athlete"), one.c.stands == True)  # noqa: E712
     by_day = select(one.c.id).where(*of_athlete, one.c.on_day >= bindparam("since"))
     last = select(one.c.id).where(*of_athlete).order_by(one.c.place.desc(), one.c.id.desc()).limit(bindparam("least"))
-    return _STANDING.where(or_(_S.id.in_(by_day), _S.id.in_(last))).order_by(*_IN_ORDER_OF_LOG)
+    wanted = union(by_day, select(last.subquery().c.id)).subquery()
+    # Ids alone: a second condition on standing sets would tempt SQLite to walk the whole log in order.
+    of_ids = (_S.athlete_id == bindparam("athlete"), _S.id == wanted.c.id)
+    return select(*SET_COLUMNS).join_from(wanted, SETS, and_(*of_ids)).order_by(*_IN_ORDER_OF_LOG)
 
 
-def _history() -> Select[tuple[object, ...]]:
+def _history() -> Select[Any]:
     of_exercise = (_S.exercise == bindparam("exercise"), _S.on_day <= bindparam("until"))
     one = SETS.alias("one")
     days = (
@@ -70,7 +75,7 @@ HISTORY = _history()
 
 # One step through the index for each exercise, not one for each set: the log of ten years has a hundred thousand sets
 # of sixty exercises.
-_FOR_EACH_EXERCISE = """
+_EXERCISES = """
 WITH RECURSIVE named(exercise) AS (
     SELECT min(first.exercise) FROM set_record AS first WHERE first.athlete_id = :athlete AND first.stands = :yes
     UNION ALL
@@ -81,16 +86,33 @@ WITH RECURSIVE named(exercise) AS (
     FROM named WHERE named.exercise IS NOT NULL
 )
 SELECT found.exercise, found.thousandths, found.unit, found.basis
-FROM named JOIN set_record AS found ON found.athlete_id = :athlete AND found.id = (
-    SELECT one.id FROM set_record AS one
+"""
+_FIRST_OF_EACH = """
+    SELECT one.{columns} FROM set_record AS one
     WHERE one.athlete_id = :athlete AND one.stands = :yes AND one.exercise = named.exercise AND {condition}
     ORDER BY {order} LIMIT 1
-)
 """
-_YES = bindparam("yes", type_=Boolean)
-LAST_LOADS = text(
-    _FOR_EACH_EXERCISE.format(condition="one.thousandths IS NOT NULL", order="one.on_day DESC, one.place DESC")
-).bindparams(_YES)
-BEST_LOADS = text(
-    _FOR_EACH_EXERCISE.format(condition="one.mass IS NOT NULL AND one.reps > 0", order="one.mass DESC")
-).bindparams(_YES)
+
+
+def _for_each_exercise(condition: str, order: str, *, is_postgres: bool) -> TextClause:
+    columns = "exercise, one.thousandths, one.unit, one.basis" if is_postgres else "id"
+    first = _FIRST_OF_EACH.format(columns=columns, condition=condition, order=order)
+    if is_postgres:
+        # Joined by id, it reads the whole log while it knows little of the table's contents yet.
+        found = f"FROM named CROSS JOIN LATERAL ({first}) AS found"
+    else:
+        found = f"FROM named JOIN set_record AS found ON found.athlete_id = :athlete AND found.id = ({first})"
+    return text(_EXERCISES + found).bindparams(bindparam("yes", type_=Boolean))
+
+
+LAST_LOADS = {
+    is_postgres: _for_each_exercise(
+        "one.thousandths IS NOT NULL", "one.on_day DESC, one.place DESC", is_postgres=is_postgres
+    )
+    for is_postgres in (True, False)
+}
+BEST_LOADS = {
+    is_postgres: _for_each_exercise("one.mass IS NOT NULL AND one.reps > 0", "one.mass DESC", is_postgres=is_postgres)
+    for is_postgres in (True, False)
+}
+"""By whether the database is PostgreSQL."""

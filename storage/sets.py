@@ -132,11 +132,11 @@ class Sets:
 
     def last_loads(self, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
         """For each exercise the load of its latest set with a load, by day, then place."""
-        return self._loads(queries.LAST_LOADS, athlete)
+        return self._loads(queries.LAST_LOADS[self._work.is_postgres], athlete)
 
     def best_loads(self, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
         """For each exercise the heaviest load ever moved (sets missed with no rep made do not count)."""
-        return self._loads(queries.BEST_LOADS, athlete)
+        return self._loads(queries.BEST_LOADS[self._work.is_postgres], athlete)
 
     def last_day(self, athlete: AthleteId, exercise: ExerciseName | None = None) -> date | None:
         """The latest day with a set, of any exercise or of this one."""
@@ -150,6 +150,17 @@ class Sets:
         """How many sets stand."""
         query = select(func.count()).select_from(SETS).where(standing(SETS, athlete))
         return self._work.connection.execute(query).scalar_one()
+
+    def stamp(self, athlete: AthleteId, before: date) -> tuple[int, ...]:
+        """Numbers that change whenever the standing sets of the days before a date change.
+
+        Shape: count, largest id, sum of ids, sum of their squares (in floating point). What supersedes a set has a new,
+        larger id, so two different logs would need all of these equal at once.
+        """
+        ids = SETS.c.id
+        query = select(func.count(), func.max(ids), func.sum(ids), func.sum(ids * (ids * 1.0)))
+        row = self._work.connection.execute(query.where(standing(SETS, athlete), SETS.c.on_day < before)).one()
+        return tuple(int(number or 0) for number in row)
 
     def days(self, athlete: AthleteId, first: date, last: date) -> tuple[date, ...]:
         """The days trained in a range."""
@@ -173,7 +184,7 @@ class Sets:
             self._work.connection.execute(queries.INSERT, [_columns(change, record) for record in records])
 
     def _records(self, query: Any, **values: Any) -> tuple[SetRecord, ...]:
-        return tuple(set_record(row) for row in self._work.connection.execute(query, values))
+        return tuple(map(set_record, self._work.connection.execute(query, values).all()))
 
     def _loads(self, query: Any, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
         rows = self._work.connection.execute(query, {"athlete": athlete, "yes": True})

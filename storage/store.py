@@ -11,6 +11,8 @@ All of it is committed when the block ends, none of it when the block raises. No
 
 from __future__ import annotations
 
+from typing import Any
+
 from storage.belongings import Belongings
 from storage.broadcasts import Broadcasts
 from storage.changes import Changes
@@ -31,6 +33,8 @@ class Store:
     """The topics; each is described where its class is."""
 
     def __init__(self, work: Work) -> None:
+        self.kept: dict[str, Any] = {}
+        """What the user of this transaction looked up and need not look up again in it."""
         self.people = People(work)
         self.changes = Changes(work)
         self.sets = Sets(work)

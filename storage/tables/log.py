@@ -24,7 +24,8 @@ class SetRow(Fact, table=True):
         Index("ix_set_record_day", "athlete_id", "stands", "on_day", "place"),
         Index("ix_set_record_place", "athlete_id", "stands", "place"),
         Index("ix_set_record_mass", "athlete_id", "stands", "exercise", "mass"),
-        Index("ix_set_record_message", "athlete_id", "message"),
+        # One column more than the index by place, so that SQLite takes it for the sets of a message.
+        Index("ix_set_record_message", "athlete_id", "message", "stands", "place"),
     )
 
     exercise: str

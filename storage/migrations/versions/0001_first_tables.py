@@ -389,7 +389,7 @@ def upgrade() -> None:
             "ix_set_record_exercise", ["athlete_id", "stands", "exercise", "on_day", "place"], unique=False
         )
         batch_op.create_index("ix_set_record_mass", ["athlete_id", "stands", "exercise", "mass"], unique=False)
-        batch_op.create_index("ix_set_record_message", ["athlete_id", "message"], unique=False)
+        batch_op.create_index("ix_set_record_message", ["athlete_id", "message", "stands", "place"], unique=False)
         batch_op.create_index("ix_set_record_place", ["athlete_id", "stands", "place"], unique=False)
         batch_op.create_index("ix_set_record_removed_by", ["athlete_id", "removed_by"], unique=False)
 
