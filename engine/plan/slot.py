@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
+from engine.plan.limits import LONGEST_REST_SECONDS, MOST_SETS, can_be
 from engine.plan.names import Named, Unsure, exercise_named, exercises_listed
 from engine.plan.parts import (
     Aim,
@@ -28,15 +29,8 @@ from engine.plan.slot_scheme import SchemeReader
 from engine.values.exercise import Exercise, Measure
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
-from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Slot, Target
+from engine.values.plan import Metres, Reps, Seconds, Slot, Target
 from engine.values.problem import Problem
-
-MOST_SETS = 30
-MOST_REPS = 500
-LONGEST_SECONDS = 4 * 60 * 60
-LONGEST_METRES = 50_000
-LONGEST_REST_SECONDS = 60 * 60
-"""Beyond these a number is a slip of the thumb. Common practice, no source."""
 
 EXAMPLE = "dumbbell row 3x8-12 at 20 kg, then +2 kg, rest 90 s"
 
@@ -159,26 +153,12 @@ def _target(bag: Bag, exercise: Exercise) -> Target | None:
     target = aim.target
     if isinstance(target, Reps) and not aim.counted and exercise.measure is not Measure.REPS:
         target = (Seconds if exercise.measure is Measure.TIME else Metres)(Decimal(target.count))
-    if not _can_be(target):
+    if not can_be(target):
         bag.report.error(
             at, bag.report.text[at : at + 20].split(",")[0], "a target that can be done", f"{exercise.name} 3x8"
         )
         return None
     return target
-
-
-def _can_be(target: Target) -> bool:
-    match target:
-        case Reps(count):
-            return 1 <= count <= MOST_REPS
-        case RepRange():
-            return target.high <= MOST_REPS
-        case MaxReps():
-            return True
-        case Seconds(count):
-            return 0 < count <= LONGEST_SECONDS
-        case Metres(count):
-            return 0 < count <= LONGEST_METRES
 
 
 def _swaps(bag: Bag, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from decimal import Decimal
 
 from engine.plan.defaults import basis_of, goes_without_load, step_of
+from engine.plan.limits import HEAVIEST_KG
 from engine.plan.parts import AtTop, Exertion, LoadOrEffort, Mass, Misses, NoLoad, Step, ToFind, Wave, Weight, WhenMade
 from engine.plan.report import Bag, Placed, Report
 from engine.values.effort import Effort
@@ -15,8 +15,6 @@ from engine.values.load import Basis, Load, Unit, plain
 from engine.values.plan import FindIt
 
 SMALL_NUMBER = re.compile(r"(?:@|at|load|weight) ?:? ?\d[\d.,]*(?<![.,])", re.IGNORECASE)
-HEAVIEST_KG = Decimal(1000)
-"""Above this a load is a slip of the thumb. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)

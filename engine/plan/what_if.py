@@ -1,0 +1,143 @@
+"""What a change of the plan would bring, before and after, without saving: sets for each muscle, spacing, minutes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from decimal import Decimal
+
+from engine.catalogue.catalogue import Catalogue
+from engine.plan.changes import SlotAt, slot_at, slot_with_exercise, slot_with_sets, with_slots
+from engine.plan.week_view import DayPlace, PlanCaution, block_cautions, day_minutes, mean_volume
+from engine.values.ids import ExerciseName
+from engine.values.load import Load, Unit
+from engine.values.muscles import Muscle
+from engine.values.plan import Block, Plan, VolumeTarget
+from engine.values.problem import Problem
+
+
+@dataclass(frozen=True, slots=True)
+class BlockView:
+    """One block at a glance.
+
+    Units: `volume` in fractional sets a week, the mean over the week kinds; `minutes` for each training day.
+    """
+
+    volume: Mapping[Muscle, Decimal]
+    cautions: tuple[PlanCaution, ...]
+    minutes: Mapping[DayPlace, int]
+
+
+@dataclass(frozen=True, slots=True)
+class WhatIf:
+    """A changed plan that is not saved, and one block of it before and after."""
+
+    plan: Plan
+    block: int
+    before: BlockView
+    after: BlockView
+
+    @property
+    def muscles_changed(self) -> tuple[tuple[Muscle, Decimal, Decimal], ...]:
+        """Each muscle whose weekly sets change, with the sets before and after, in the order of Muscle."""
+        zero = Decimal(0)
+        pairs = (
+            (muscle, self.before.volume.get(muscle, zero), self.after.volume.get(muscle, zero)) for muscle in Muscle
+        )
+        return tuple(pair for pair in pairs if pair[1] != pair[2])
+
+    @property
+    def cautions_added(self) -> tuple[PlanCaution, ...]:
+        """The cautions that the change brings."""
+        had = set(map(_key, self.before.cautions))
+        return tuple(caution for caution in self.after.cautions if _key(caution) not in had)
+
+    @property
+    def cautions_gone(self) -> tuple[PlanCaution, ...]:
+        """The cautions that the change takes away."""
+        left = set(map(_key, self.after.cautions))
+        return tuple(caution for caution in self.before.cautions if _key(caution) not in left)
+
+    @property
+    def minutes_changed(self) -> tuple[tuple[DayPlace, int, int], ...]:
+        """Each training day whose length changes, with the minutes before and after."""
+        days = self.before.minutes
+        return tuple((at, days[at], now) for at, now in self.after.minutes.items() if at in days and days[at] != now)
+
+    def off_target(self, targets: Mapping[Muscle, VolumeTarget]) -> tuple[Muscle, ...]:
+        """The muscles that the change takes out of their target range."""
+        return tuple(
+            muscle
+            for muscle, before, after in self.muscles_changed
+            if muscle in targets and _within(before, targets[muscle]) and not _within(after, targets[muscle])
+        )
+
+
+def compared(before: Plan, after: Plan, block: int, catalogue: Catalogue) -> WhatIf:
+    """One block before and after a change."""
+    return WhatIf(after, block, _view(before.blocks[block], catalogue), _view(after.blocks[block], catalogue))
+
+
+def if_swapped(
+    plan: Plan, block: int, old: ExerciseName, new: ExerciseName, catalogue: Catalogue, unit: Unit
+) -> WhatIf | Problem:
+    """What swapping one exercise for another throughout a block would bring.
+
+    Errors: a Problem where the block does not hold the old exercise, the catalogue not the new, or one is counted
+    in reps and the other in time.
+    """
+    places = places_of(plan, block, old)
+    exercise = catalogue.get(new)
+    if not places:
+        return Problem(0, old, f"an exercise of {plan.blocks[block].label}", "swap one that the plan holds")
+    if exercise is None:
+        return Problem(0, new, "an exercise I know", "another name, or add the exercise first")
+    swapped = {}
+    for place in places:
+        slot = slot_at(plan, place)
+        told = slot.load.unit if isinstance(slot.load, Load) else unit
+        swapped[place] = slot_with_exercise(slot, exercise, told)
+    if None in swapped.values():
+        return Problem(0, new, f"an exercise that is counted like {old}", "one that takes reps, or time, as it does")
+    return compared(plan, with_slots(plan, swapped), block, catalogue)
+
+
+def if_sets_added(plan: Plan, block: int, name: ExerciseName, more: int, catalogue: Catalogue) -> WhatIf | Problem:
+    """What adding sets to each slot of an exercise in a block would bring; `more` below 0 takes them off.
+
+    Errors: a Problem where the block does not hold the exercise.
+    """
+    places = places_of(plan, block, name)
+    if not places:
+        return Problem(0, name, f"an exercise of {plan.blocks[block].label}", "name one that the plan holds")
+    changed = {place: slot_with_sets(slot_at(plan, place), more) for place in places}
+    return compared(plan, with_slots(plan, changed), block, catalogue)
+
+
+def places_of(plan: Plan, block: int, name: ExerciseName) -> tuple[SlotAt, ...]:
+    """Where a block plans an exercise."""
+    return tuple(
+        SlotAt(block, kind_at, day_at, slot_at_)
+        for kind_at, kind in enumerate(plan.blocks[block].kinds)
+        for day_at, day in enumerate(kind.days)
+        for slot_at_, slot in enumerate(day.slots)
+        if slot.exercise == name
+    )
+
+
+def _view(block: Block, catalogue: Catalogue) -> BlockView:
+    exercises = catalogue.exercises
+    minutes = {
+        DayPlace(kind_at, day_at): day_minutes(day, exercises)
+        for kind_at, kind in enumerate(block.kinds)
+        for day_at, day in enumerate(kind.days)
+    }
+    return BlockView(mean_volume(block, exercises), block_cautions(block, exercises), minutes)
+
+
+def _within(sets: Decimal, target: VolumeTarget) -> bool:
+    return target.low <= sets <= target.high
+
+
+def _key(found: PlanCaution) -> tuple[object, ...]:
+    return found.earlier, found.later, found.caution.ground, found.caution.muscles
