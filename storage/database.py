@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Iterator
-from contextlib import AbstractContextManager, contextmanager, nullcontext
+from contextlib import AbstractContextManager, contextmanager
 
 from sqlalchemy import Engine
 from sqlalchemy.exc import DBAPIError
 
-from storage.connections import connect, is_contention, is_in_memory, wipe_traces
+from storage.connections import BUSY_MILLISECONDS, connect, is_contention, is_in_memory, wipe_traces
 from storage.errors import Contended
 from storage.migrate import bring_up
 from storage.store import Store
@@ -22,7 +22,7 @@ class Database:
     def __init__(self, engine: Engine) -> None:
         self._engine = engine
         # A database in memory has one connection, so one transaction at a time.
-        self._turn: AbstractContextManager[object] = threading.Lock() if is_in_memory(engine) else nullcontext()
+        self._turn = threading.Lock() if is_in_memory(engine) else None
 
     def transaction(self) -> AbstractContextManager[Store]:
         """One transaction: committed when the block ends, rolled back when it raises.
@@ -37,7 +37,7 @@ class Database:
 
     @contextmanager
     def _transaction(self, engine: Engine) -> Iterator[Store]:
-        with self._turn:
+        with self._own_turn():
             try:
                 with engine.begin() as connection:
                     work = Work(connection)
@@ -49,6 +49,18 @@ class Database:
                 if is_contention(error):
                     raise Contended("another worker was in the way: run the transaction again") from error
                 raise
+
+    @contextmanager
+    def _own_turn(self) -> Iterator[None]:
+        if self._turn is None:
+            yield
+            return
+        if not self._turn.acquire(timeout=BUSY_MILLISECONDS / 1000):
+            raise Contended("another transaction is open in this database in memory: end it first")
+        try:
+            yield
+        finally:
+            self._turn.release()
 
     def close(self) -> None:
         """Nothing; all connections are closed."""

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import threading
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
 from sqlalchemy import text
 from sqlalchemy.exc import IntegrityError
 
+from engine.values.ids import AthleteId
 from storage.connections import connect
 from storage.database import open_database
+from storage.errors import Contended
 from tests.storage.stories import AT, log, row
 
 
@@ -56,3 +60,35 @@ def test_a_fact_of_nobodys_change_is_refused(url: str) -> None:
             {"yes": True},
         )
     engine.dispose()
+
+
+def test_a_transaction_inside_another_does_not_hang_in_memory(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("storage.database.BUSY_MILLISECONDS", 10)
+    database = open_database("sqlite://")
+    with database.transaction(), pytest.raises(Contended), database.transaction():
+        pass
+    database.close()
+
+
+def test_a_deadlock_is_told_as_contention(url: str) -> None:
+    if url.startswith("sqlite"):
+        pytest.skip("SQLite has one writer at a time")
+    database = open_database(url)
+    with database.transaction() as store:
+        ana, ben = (store.people.create("telegram", chat, "someone", AT).id for chat in (1, 2))
+    both_hold_one = threading.Barrier(2)
+
+    def work(first: AthleteId, second: AthleteId) -> str:
+        try:
+            with database.transaction() as store:
+                store.people.lock(first)
+                both_hold_one.wait()
+                store.people.lock(second)
+        except Contended:
+            return "again"
+        return "done"
+
+    with ThreadPoolExecutor(2) as pool:
+        ends = [pool.submit(work, *pair) for pair in ((ana, ben), (ben, ana))]
+        assert sorted(end.result() for end in ends) == ["again", "done"]
+    database.close()
