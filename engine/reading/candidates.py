@@ -50,7 +50,7 @@ ABOUT = (Decimal("0.35"), Decimal("2.9"))
 LIGHTEST_BAR_KG = Decimal(15)
 HEAVIEST_IN_HAND_KG = Decimal(100)
 HEAVIEST_KG = Decimal(500)
-SUITS_PLAN = 3.0
+SUITS_PLAN = 12.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,11 +147,20 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     for place, chunk in enumerate(chunks.found):
         if chunk.at and not _may_be_effort(chunk):
             return True
-        if chunk.size == 1 and any(n.role in LOADS or not may_be_reps(n, traits) or place > 0 for n in chunk.factors[0]):
+        if chunk.size == 1 and any(_is_told_load(number, traits) for number in chunk.factors[0]):
             return True
-        if chunk.size == 1 and len(chunks.found) > 1:
+        if chunk.size == 1 and place == 0 and len(chunks.found) > 1:
             return True
     return chunks.same_load
+
+
+def _small_load_behind(pairs: Sequence[Chunk], chunks: Chunks) -> float:
+    """How likely one small number behind sets x reps is the load ("3x12 8") and not another set's reps ("30x15, 15")."""
+    if len(pairs) != 1 or len(chunks.found) != 2 or chunks.found[0] is not pairs[0] or chunks.found[1].size != 1:
+        return 0.0
+    if pairs[0].factors[0][0].value > MOST_SETS:
+        return 0.0
+    return 0.5 if chunks.found[1].before is not None else 1.0
 
 
 def _pair_ways(
@@ -161,6 +170,12 @@ def _pair_ways(
     seconds = [chunk.factors[1][0].value for chunk in pairs]
     if _load_told_elsewhere(chunks, traits):
         return [(0.95, PairAs.COUNTS), (0.02, PairAs.LOAD_REPS)] if len(pairs) == len(chunks.found) else [(1.0, PairAs.COUNTS)]
+    small = _small_load_behind(pairs, chunks)
+    if small:
+        return [(small, PairAs.COUNTS), (1.02 - small, PairAs.LOAD_REPS)]
+    settled = _settled_pairs(chunks, traits)
+    if settled is not None:
+        return [(1.0, settled), (0.05, PairAs.COUNTS)]
     counts, load_first, load_last = _bare_pair_priors(firsts, seconds, traits, pairs[0].spoken_for)
     if context.load_first is not None and load_first and load_last:
         load_first, load_last = (0.9, 0.02) if context.load_first else (0.02, 0.9)
@@ -168,6 +183,26 @@ def _pair_ways(
         load_first *= _nearness(firsts, known.load.amount)
         load_last *= _nearness(seconds, known.load.amount)
     return [(counts, PairAs.COUNTS), (load_first, PairAs.LOAD_REPS), (load_last, PairAs.REPS_LOAD)]
+
+
+def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:
+    """How the pairs beside the open ones are settled: 45x12>35x9>25x8 holds to one way. A "+" stands behind reps."""
+    opened = [chunk.factors[0][0].value for chunk in chunks.found if _is_open_pair(chunk, traits)]
+    if any(chunk.plus and chunk.size == 2 for chunk in chunks.found) and max(opened) > MOST_SETS:
+        return PairAs.LOAD_REPS
+    for chunk in chunks.found:
+        if chunk.size != 2 or _is_open_pair(chunk, traits) or not chunk.factors[0]:
+            continue
+        first, second = chunk.factors[0][0], chunk.factors[1][0]
+        if _is_told_load(first, traits) and min(opened) * 4 >= first.value:
+            return PairAs.LOAD_REPS
+        if _is_told_load(second, traits):
+            return PairAs.REPS_LOAD
+    return None
+
+
+def _is_told_load(number: Piece, traits: Traits) -> bool:
+    return number.role in LOADS or (number.role is Role.BARE and not may_be_reps(number, traits))
 
 
 def _bare_pair_priors(
@@ -197,7 +232,7 @@ def _nearness(loads: Sequence[Decimal], known: Decimal) -> float:
     if known <= 0:
         return 1.0
     ratios = [load / known for load in loads]
-    if all(Decimal("0.8") <= ratio <= Decimal("1.2") for ratio in ratios):
+    if all(Decimal("0.9") <= ratio <= Decimal("1.1") for ratio in ratios):
         return 8.0
     if all(NEAR[0] <= ratio <= NEAR[1] for ratio in ratios):
         return 1.5
@@ -257,7 +292,8 @@ def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
     bare = all(number.role is Role.BARE and may_be_reps(number, traits) for number in numbers)
     if plain_list:
         return bare and len(numbers) > 1
-    return chunks.found[0].factors[0][0].role is Role.BARE and may_be_reps(chunks.found[0].factors[0][0], traits)
+    head = chunks.found[0].factors[0][0]
+    return len(chunks.found) > 1 and chunks.found[1].size > 1 and head.role is Role.BARE and may_be_reps(head, traits)
 
 
 def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) -> list[tuple[float, FirstAs]]:

@@ -13,6 +13,7 @@ from decimal import Decimal
 
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
+from engine.reading.segments import HEADING
 from engine.values.effort import Effort
 from engine.values.sets import SetKind, Side
 
@@ -193,12 +194,15 @@ class Chunker:
             return False
         sign, number = self.pieces[self.at + ahead], self.pieces[self.at + ahead + 1]
         self.at += ahead
-        repeat = chunk.size >= 2 and not sign.glued and number.glued and number.value <= MOST_SETS_BY_REPEAT
-        if repeat and not (number.value == chunk.factors[-1][-1].value):
-            chunk.times = int(number.value)
-            self.at += 2
-            return False
-        return True
+        if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
+            return True
+        if number.value > MOST_SETS_BY_REPEAT:
+            return False  # "60x8 x8 x7": the load is carried on
+        chunk.times = int(number.value)
+        if number.value == chunk.factors[-1][-1].value:
+            self.out.loose.append(number)  # "60x5 x5": twice, or five times
+        self.at += 2
+        return False
 
     def _number_behind(self, ahead: int) -> bool:
         while self._kind(ahead) in GAPS:
@@ -441,6 +445,8 @@ class Chunker:
 
     def _warm_up_is_heading(self) -> bool:
         """A line that says only "warm up" holds for the lines below it, up to "work"."""
+        if self.pieces[0].kind is K.WARMUP and self.pieces[0].text == HEADING:
+            return True
         if not any(p.kind is K.WORKING for p in self.pieces[self.at :]):
             return not self.out.found
         return True

@@ -107,6 +107,7 @@ class K(Enum):
     MONTH = "month"
     NOT_DATE = "notdate"
     FUTURE = "future"
+    TOMORROW = "tomorrow"
     ASKS = "asks"
     OTHERS = "others"
     STORY = "story"

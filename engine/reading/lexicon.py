@@ -78,6 +78,8 @@ def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:
             continue
         label, colon, listed = line.partition(":")
         name, _, value = label.strip().partition(" ")
+        if name in PHRASEBOOK:
+            continue
         if not colon or name not in K._value2member_map_ or (value and not value.isdigit()):
             raise MalformedWords(file, number, line)
         meaning = Meaning(K(name), int(value) if value else None)
@@ -91,5 +93,8 @@ def phrase_words(phrase: str) -> list[str]:
     """The folded words of a phrase, as the reader meets them in a message."""
     return [plain_word(token.text) for token in tokenize(clean(phrase)) if token.shape in WORDLIKE]
 
+
+PHRASEBOOK = ("say", "head", "cue")
+"""Lines of a language file that hold whole phrases; `phrasebook` reads them."""
 
 WORDLIKE = (Shape.WORD, Shape.NUMBER, Shape.ORDINAL)

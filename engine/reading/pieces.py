@@ -295,7 +295,10 @@ class Lexer:
             self.out.append(Piece(K.PLAIN, token.start, token.end, token.glued, token.text))
             return at + 1
         meaning, end = phrase
-        self.out.append(self._meant(meaning, token, self.tokens[end - 1].end))
+        piece = self._meant(meaning, token, self.tokens[end - 1].end)
+        if piece.kind is K.NUMBER and piece.spelled and (after := self._token(end)) is not None and not after.glued:
+            piece, end = self._with_suffix(piece, end, after)
+        self.out.append(piece)
         return end
 
     def _meant(self, meaning: Meaning, token: Token, end: int) -> Piece:

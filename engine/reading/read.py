@@ -14,6 +14,7 @@ from engine.reading.kinds import K
 from engine.reading.pain import tells_pain
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests import request_of
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import without_talk
 from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Outcome, Reading, Unread
@@ -29,6 +30,9 @@ COUNTS = frozenset((K.NUMBER, K.COUNT))
 def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     """What the message means, as far as it can be told; never an exception, whatever the text."""
     prepared = prepare(text, context, catalogue)
+    asked = request_of(prepared.cleaned, prepared.spoken, context, catalogue)
+    if asked is not None:
+        return asked
     return read_sets(prepared, context, catalogue)
 
 

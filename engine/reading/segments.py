@@ -20,6 +20,7 @@ SILENT = frozenset(
     (K.FILLER, K.NOTE, K.THEN, K.COLON, K.OPEN, K.CLOSE, K.DASH, K.EACH, K.OF, K.BOTH, K.SAME, K.VARIANT, K.AND, K.WARMUP, K.WORKING)
 )
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
+HEADING = "a heading"
 
 
 @dataclass(slots=True)
@@ -87,6 +88,8 @@ class Segmenter:
     current: Entry | None = None
     rounds: int = 1
     day: date | None = None
+    warming_up: Piece | None = None
+    """A line that said only "warm up": it holds for the exercises below it, up to "work"."""
 
     def run(self, pieces: list[Piece]) -> list[Entry]:
         """The entries in the order told, the nameless lead first."""
@@ -127,10 +130,21 @@ class Segmenter:
 
     def _open(self, names: tuple[ExerciseName, ...], phrase: str) -> Entry:
         self.current = Entry(names, phrase, day=self.day)
+        if self.warming_up is not None:
+            self.current.pieces.append(self.warming_up)
         self.entries.append(self.current)
         return self.current
 
+    def _mode(self, clause: Clause) -> None:
+        for piece in clause.pieces:
+            if piece.kind is K.WARMUP:
+                self.warming_up = piece._replace(text=HEADING)
+            elif piece.kind is K.WORKING:
+                self.warming_up = None
+
     def _nameless(self, clause: Clause) -> None:
+        if not clause.counts:
+            self._mode(clause)
         unknown = self._unknown_head(clause)
         if unknown:
             self.current = Entry(unknown=unknown, day=self.day)

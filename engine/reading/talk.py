@@ -11,8 +11,8 @@ from engine.reading.pieces import Piece
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
-AHEAD = frozenset((K.FUTURE, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
-BEHIND = frozenset((K.FUTURE, K.NEVER))
+AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
+BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
@@ -52,7 +52,7 @@ def _sentences(pieces: list[Piece]) -> list[tuple[list[Piece], Piece | None]]:
 
 def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
     """ "tomorrow:" on its own line: all that follows is a plan."""
-    planned = any(piece.kind is K.FUTURE for piece in sentence)
+    planned = any(piece.kind in (K.FUTURE, K.TOMORROW) for piece in sentence)
     heading = bool(sentence) and sentence[-1].kind is K.COLON
     return planned and heading and not _counts(sentence) and end is not None
 
@@ -131,7 +131,7 @@ def _reaches_back(clause: list[Piece]) -> bool:
 
 def _opens_plans(clause: list[Piece]) -> bool:
     """Whether the clauses behind this one are part of the same plan: "tomorrow squat 5x5, bench 5x5"."""
-    return any(piece.kind in (K.FUTURE, K.NEVER) for piece in clause) and any(piece.kind is K.NAME for piece in clause)
+    return any(piece.kind in BEHIND for piece in clause) and any(piece.kind is K.NAME for piece in clause)
 
 
 def _counts(pieces: list[Piece]) -> int:

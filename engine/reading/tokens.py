@@ -76,7 +76,7 @@ PATTERN = re.compile(
     rf"""
     (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
-  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?\ ?½?|½)
+  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<times>×+|(?<!{LETTER})[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?![\w.,]|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))

@@ -1,0 +1,83 @@
+"""Whole phrases of the language files: what people ask for, and the words that correct, delete, move or answer.
+
+`say NAME: ...` is a whole message, `head NAME: ...` the beginning of one, `cue NAME: ...` a phrase inside one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from importlib.resources import files
+
+from engine.catalogue.typos import TypoIndex, index_of
+from engine.reading.lexicon import PHRASEBOOK, MalformedWords, lexicon, plain_word
+from engine.reading.tokens import Shape, Token, clean, tokenize
+
+FIRST_LANGUAGE = "en.txt"
+MOST_WORDS_OF_A_PHRASE = 8
+
+
+@dataclass(frozen=True, slots=True)
+class Phrasebook:
+    """Shape: `said` and `heads` map a phrase to the intent's name; `cues` maps a name to its phrases; words are plain."""
+
+    said: Mapping[str, str]
+    heads: Mapping[str, tuple[str, ...]]
+    cues: Mapping[str, frozenset[str]]
+    typos: TypoIndex
+
+
+def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
+    """The words and numbers of a message, plain and without apostrophes, each with its token."""
+    shapes = (Shape.WORD, Shape.NUMBER, Shape.CLOCK, Shape.ORDINAL)
+    return [(_plain(token.text), token) for token in tokens if token.shape in shapes]
+
+
+@lru_cache(maxsize=8_192)
+def _plain(word: str) -> str:
+    return plain_word(word).replace("'", "")
+
+
+@lru_cache(maxsize=1)
+def phrasebook() -> Phrasebook:
+    """The phrases of all languages, read once.
+
+    Errors: MalformedWords, naming file and line.
+    """
+    folder = files("engine.reading") / "languages"
+    names = sorted(entry.name for entry in folder.iterdir() if entry.name.endswith(".txt"))
+    names.sort(key=lambda name: name != FIRST_LANGUAGE)
+    said: dict[str, str] = {}
+    heads: dict[str, tuple[str, ...]] = {}
+    cues: dict[str, set[str]] = {}
+    for name in names:
+        for kind, label, phrase in _lines(name, (folder / name).read_text(encoding="utf-8")):
+            if kind == "say":
+                said.setdefault(phrase, label)
+            elif kind == "head":
+                heads[phrase] = (*heads.get(phrase, ()), label)
+            else:
+                cues.setdefault(label, set()).add(phrase)
+    typo_words = [*said, *(phrase for label in MENDED_CUES for phrase in cues[label])]
+    known = frozenset(word for phrase in lexicon().phrases for word in phrase.split())
+    return Phrasebook(said, heads, {label: frozenset(found) for label, found in cues.items()}, index_of(typo_words, known))
+
+
+MENDED_CUES = ("slip", "mean", "be", "make", "delete", "move", "only", "forget", "yes")
+
+
+def _lines(file: str, text: str) -> list[tuple[str, str, str]]:
+    found = []
+    for number, line in enumerate(text.splitlines(), start=1):
+        kind, _, rest = line.partition(" ")
+        if kind not in PHRASEBOOK:
+            continue
+        label, colon, listed = rest.partition(":")
+        if not colon or not label.strip():
+            raise MalformedWords(file, number, line)
+        for phrase in listed.split(","):
+            words = " ".join(word for word, _ in spoken_words(tokenize(clean(phrase))))
+            if words:
+                found.append((kind, label.strip(), words))
+    return found

@@ -1,0 +1,126 @@
+"""Days and times ahead: until when to pause, when to remind."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, datetime, time, timedelta
+
+from engine.reading.dates import weekday_after
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.values import Context
+from engine.values.load import Unit
+
+HALF_DAY = 12
+LAST_HOUR = 23
+DAY_AFTER_TOMORROW = frozenset(("übermorgen", "послезавтра", "overmorgen", "pojutrze"))
+SPANS = {"day": 1, "days": 1, "week": 7, "weeks": 7, "tag": 1, "tage": 1, "wochen": 7, "woche": 7}
+FURTHEST_AHEAD = 730
+
+
+def day_told(pieces: Sequence[Piece], context: Context) -> date | None:
+    """The day ahead that is told, or None."""
+    today = context.now.date() if context.now else None
+    for at, piece in enumerate(pieces):
+        if today is None:
+            return None
+        if piece.kind is K.TOMORROW:
+            return today + timedelta(days=2 if piece.text in DAY_AFTER_TOMORROW else 1)
+        if piece.kind is K.TODAY:
+            return today
+        if piece.kind is K.WEEKDAY:
+            return weekday_after(today, piece.count)
+        found = _counted(pieces, at, today) or _calendar(pieces, at, today, context.unit)
+        if found is not None:
+            return found
+    return None
+
+
+def _counted(pieces: Sequence[Piece], at: int, today: date) -> date | None:
+    """ "2 weeks", "a week", "10 days"."""
+    after = pieces[at + 1] if at + 1 < len(pieces) else None
+    if pieces[at].kind is K.NUMBER and after is not None and after.text in SPANS and pieces[at].value < FURTHEST_AHEAD:
+        return today + timedelta(days=int(pieces[at].value) * SPANS[after.text])
+    if pieces[at].text in SPANS and (at == 0 or pieces[at - 1].kind is not K.NUMBER):
+        return today + timedelta(days=SPANS[pieces[at].text])
+    return None
+
+
+def _calendar(pieces: Sequence[Piece], at: int, today: date, unit: Unit) -> date | None:
+    piece = pieces[at]
+    behind = list(pieces[at : at + 5])
+    if piece.kind is K.NUMBER and len(behind) > 1 and behind[1].kind is K.MONTH:
+        return _ahead(int(piece.value), behind[1].count, today)
+    if piece.kind is K.MONTH and len(behind) > 1 and behind[1].kind in (K.NUMBER, K.ORDINAL):
+        return _ahead(behind[1].count or int(behind[1].value), piece.count, today)
+    if piece.kind is K.ORDINAL and any(p.kind is K.MONTH for p in behind):
+        return _ahead(piece.count, next(p.count for p in behind if p.kind is K.MONTH), today)
+    numbers = [p for p in behind if p.kind is K.NUMBER]
+    if piece.kind is K.NUMBER and len(behind) > 4 and behind[1].kind is K.DASH and len(numbers) == 3:
+        return _exactly(*(int(min(n.value, 9_999)) for n in numbers))
+    if piece.kind is K.NUMBER and len(behind) > 2 and behind[1].kind is K.SLASH and len(numbers) >= 2:
+        first, second = (int(min(n.value, 99)) for n in numbers[:2])
+        return _ahead(second, first, today) if unit is Unit.LB else _ahead(first, second, today)
+    return None
+
+
+def _ahead(day: int, month: int, today: date) -> date | None:
+    found = _exactly(today.year, month, day)
+    return found if found is None or found >= today else _exactly(today.year + 1, month, day)
+
+
+def _exactly(year: int, month: int, day: int) -> date | None:
+    try:
+        return date(year, month, day)
+    except ValueError:
+        return None
+
+
+def moment_told(pieces: Sequence[Piece], context: Context) -> datetime | None:
+    """The next moment that is told once; None where none is, or where it returns on several days."""
+    now = context.now
+    if now is None or sum(1 for piece in pieces if piece.kind is K.WEEKDAY) > 1:
+        return None
+    span = _in_a_while(pieces, now)
+    if span is not None:
+        return span
+    clock = _clock(pieces)
+    if clock is None:
+        return None
+    day = day_told([piece for piece in pieces if piece.kind is not K.NUMBER], context)
+    if day is None:
+        day = now.date() if clock > now.time() else now.date() + timedelta(days=1)
+    return datetime.combine(day, clock)
+
+
+def _in_a_while(pieces: Sequence[Piece], now: datetime) -> datetime | None:
+    """ "in 20 min", "in 2 hours"."""
+    for at, piece in enumerate(pieces):
+        if piece.kind is not K.NUMBER or not at or pieces[at - 1].text not in ("in", "for", "dans", "en", "om", "через", "za", "tra"):
+            continue
+        if piece.role is Role.SECONDS and piece.value < 86_400:
+            return now + timedelta(seconds=int(piece.value))
+        if piece.role is Role.NOT_A_SET and piece.value <= 48:
+            return now + timedelta(hours=float(piece.value))
+    return None
+
+
+def _clock(pieces: Sequence[Piece]) -> time | None:
+    for at, piece in enumerate(pieces):
+        if piece.kind is not K.NUMBER:
+            continue
+        minutes = int(piece.value) if piece.role is Role.SECONDS and ":" in piece.text else None
+        if minutes is not None:
+            hour, minute = divmod(minutes, 60)
+        elif piece.role is Role.BARE or piece.role is Role.NOT_A_SET:
+            hour, minute = int(min(piece.value, 99)), int((piece.value % 1) * 100)
+        else:
+            continue
+        after = pieces[at + 1].text if at + 1 < len(pieces) else ""
+        if after == "pm" and hour < HALF_DAY:
+            hour += HALF_DAY
+        if after == "am" and hour == HALF_DAY:
+            hour = 0
+        if 0 <= hour <= LAST_HOUR and 0 <= minute < 60:
+            return time(hour, minute)
+    return None
