@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 
-from bot.sessions import session_of
+from bot.sessions import session_of, session_on
 from bot.turn import Turn
 from engine.reading.values import Context, Planned
 from engine.values.ids import ExerciseName
@@ -27,8 +29,35 @@ def context_of(turn: Turn) -> Context:
         last=turn.store.sets.last_loads(turn.athlete),
         best=turn.store.sets.best_loads(turn.athlete),
         recent=recent,
-        taught=turn.store.taught.shorthands(turn.athlete),
+        taught=_taught(turn),
         load_first=turn.preferences.load_first,
+    )
+
+
+def _taught(turn: Turn) -> Mapping[str, ExerciseName]:
+    """Her shorthands, and the words whose meaning an answer of hers settled."""
+    settled = {one.term: ExerciseName(one.answer) for one in turn.store.taught.settled(turn.athlete)}
+    return settled | dict(turn.memory.own_of(turn.store, turn.athlete)[1])
+
+
+def context_of_edit(turn: Turn, standing: Sequence[SetRecord], day: date) -> Context:
+    """The context of an edited message: as it was said at first, on its day, with its own sets out of the way.
+
+    What it was about is known from the sets it made: their exercise is in hand, at the load they had.
+    """
+    session = session_of(turn) if day == turn.today else session_on(turn, day)
+    now = context_of(turn)
+    own = {record.id for record in standing}
+    others = tuple(record for record in now.recent if record.id not in own)
+    loads = {record.done.exercise: record.done.load for record in standing if record.done.load is not None}
+    before = [record for record in others if not standing or record.place < standing[0].place]
+    return replace(
+        now,
+        now=datetime.combine(day, now.now.time()) if now.now is not None else None,
+        doing=standing[0].done.exercise if standing else before[-1].done.exercise if before else None,
+        plan=tuple(planned(one) for one in session.prescriptions),
+        last={**now.last, **loads},
+        recent=others,
     )
 
 

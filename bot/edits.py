@@ -9,7 +9,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot import asking, zones
-from bot.context import context_of
+from bot.context import context_of_edit
 from bot.corrections import say
 from bot.dispatch import dispatch
 from bot.recording import label_of, record
@@ -32,10 +32,11 @@ def edited(turn: Turn) -> None:
         turn.store.questions.close(about, QuestionState.DROPPED)
     standing = turn.store.sets.of_message(turn.athlete, message)
     day = turn.store.sets.day_of_message(turn.athlete, message)
-    outcome = read(turn.inbound.text, context_of(turn), turn.catalogue)
+    said_on = day or _original_day(turn, about)
+    outcome = read(turn.inbound.text, context_of_edit(turn, standing, said_on), turn.catalogue)
     match outcome:
         case Logged():
-            _replace(turn, standing, outcome, day or _original_day(turn, about))
+            _replace(turn, standing, outcome, said_on)
         case Asked():
             asking.ask(turn, outcome, message, replaces=bool(standing))
         case NoSets(unread=unread) if unread:

@@ -34,14 +34,27 @@ class Product:
         self.memory = memory or Memory()
 
     def receive(self, inbound: Inbound) -> tuple[OutboxId, ...]:
-        """The outbox ids of the replies to an event, given now or, where it came before, then."""
+        """The outbox ids of the replies to an event, given now or, where it came before, then.
+
+        For adapters whose events cannot be lost on the way: stored and handled in one transaction.
+        """
+        try:
+            with self.database.transaction() as store:
+                fresh = store.inbox.put([wrap_inbound(inbound)], inbound.at)
+                event = store.inbox.get(fresh[0]) if fresh else store.inbox.find(inbound.source, inbound.key)
+                if event is None:
+                    return ()
+                if not fresh:
+                    return tuple(reply.id for reply in store.inbox.replies(event.id))
+                said = self._answer(store, event)
+                store.inbox.done(event.id, event.at)
+                return said
+        except Exception:
+            log.exception("could not handle an event")
         with self.database.transaction() as store:
-            store.inbox.put([wrap_inbound(inbound)], inbound.at)
-        while self.handle_next(inbound.source, inbound.chat):
-            pass
-        with self.database.transaction() as store:
-            event = store.inbox.find(inbound.source, inbound.key)
-            return tuple(reply.id for reply in store.inbox.replies(event.id)) if event else ()
+            fresh = store.inbox.put([wrap_inbound(inbound)], inbound.at)
+            event = store.inbox.get(fresh[0]) if fresh else None
+        return self._admit(event) if event is not None else ()
 
     def handle_next(self, source: str, chat: int) -> bool:
         """Whether an event of the chat waited; it is handled and its replies wait in the outbox."""
@@ -65,18 +78,20 @@ class Product:
         """How many things were due and are done: reminders, summaries, digests and their like."""
         return run_due(self.database, self.memory, self.default_zone, now)
 
-    def _answer(self, store: Store, event: StoredInbound) -> None:
+    def _answer(self, store: Store, event: StoredInbound) -> tuple[OutboxId, ...]:
         inbound = unwrap_inbound(event)
         me = _person(store, inbound)
         store.people.lock(me.id)
-        respond(Turn(store, me, inbound, event.id, self.memory, self.default_zone))
+        turn = Turn(store, me, inbound, event.id, self.memory, self.default_zone)
+        respond(turn)
+        return tuple(turn.said)
 
-    def _admit(self, event: StoredInbound) -> None:
+    def _admit(self, event: StoredInbound) -> tuple[OutboxId, ...]:
         with self.database.transaction() as store:
             store.inbox.failed(event.id, "could not be handled", event.at)
             me = _person(store, unwrap_inbound(event))
             apology = wrap_outgoing(Outgoing(OutgoingKind.SEND, broke().text))
-            store.outbox.add(me.id, apology, event.at, inbound=event.id)
+            return (store.outbox.add(me.id, apology, event.at, inbound=event.id),)
 
 
 def _person(store: Store, inbound: Inbound) -> Person:

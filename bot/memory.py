@@ -8,7 +8,8 @@ from collections.abc import Callable, Hashable
 from typing import Any, TypeVar
 
 from engine.catalogue.catalogue import Catalogue, catalogue
-from engine.values.ids import AthleteId
+from engine.values.exercise import Exercise
+from engine.values.ids import AthleteId, ExerciseName
 from storage.store import Store
 
 T = TypeVar("T")
@@ -38,9 +39,18 @@ class Memory:
 
     def catalogue_of(self, store: Store, athlete: AthleteId) -> Catalogue:
         """The catalogue with one athlete's own exercises and shorthands."""
-        own = store.taught.own_exercises(athlete)
-        shorthands = store.taught.shorthands(athlete)
+        own, shorthands = self.own_of(store, athlete)
         if not own and not shorthands:
             return catalogue()
-        key = ("catalogue", own, tuple(sorted(shorthands.items())))
-        return self.recall(key, lambda: catalogue().with_own(own, shorthands))
+        return self.recall(("catalogue", own, shorthands), lambda: catalogue().with_own(own, dict(shorthands)))
+
+    def own_of(
+        self, store: Store, athlete: AthleteId
+    ) -> tuple[tuple[Exercise, ...], tuple[tuple[str, ExerciseName], ...]]:
+        """One athlete's own exercises and shorthands, looked up once a transaction."""
+        key = f"own {athlete}"
+        if key not in store.kept:
+            shorthands = store.taught.shorthands(athlete)
+            store.kept[key] = (store.taught.own_exercises(athlete), tuple(sorted(shorthands.items())))
+        own: tuple[tuple[Exercise, ...], tuple[tuple[str, ExerciseName], ...]] = store.kept[key]
+        return own

@@ -6,17 +6,16 @@ from collections.abc import Sequence
 from datetime import timedelta
 from typing import Any
 
-from engine.plan.check import check_plan
-from engine.plan.sheet import parse_sheet
-
 from bot import imports
 from bot.replies.coaching import plan_handed
 from bot.replies.plans import dropped, given, needs_mending, put_in_force, unreadable
 from bot.schedule import plan_person
-from bot.sessions import forget_session
+from bot.sessions import forget_plan
 from bot.turn import Turn
+from engine.plan.check import check_plan
 from engine.plan.lines import PlanLine
 from engine.plan.printing import print_plan
+from engine.plan.sheet import parse_sheet
 from engine.plan.text import ParsedPlan, mend, parse_plan, read_lines
 from engine.values.plan import Plan
 from engine.values.problem import Problem
@@ -93,7 +92,7 @@ def assign(turn: Turn, plan: Plan, problems: Sequence[Problem]) -> None:
     text = print_plan(plan, turn.catalogue)
     change = turn.begin(ChangeKind.PLAN, f"the plan {plan.name}")
     turn.store.plans.assign(change, plan.name, text, starts_on=turn.today, at=turn.at)
-    forget_session(turn)
+    forget_plan(turn)
     plan_person(turn.store, turn.memory, turn.me, turn.preferences, turn.at)
     found = [*problems, *check_plan(plan, turn.catalogue)]
     turn.say(put_in_force(plan, turn.today, found))

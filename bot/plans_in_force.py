@@ -37,6 +37,8 @@ from engine.values.sets import SetRecord
 from storage.records import Choice, ChoiceKind, StoredPlan
 from storage.store import Store
 
+A_YEAR = timedelta(days=366)
+"""How far back progression looks for the last time of a lift."""
 PAIN_HELD_FOR = timedelta(days=14)
 """How long a pain note holds a movement's load when nothing more is said. Common practice, no source."""
 
@@ -129,11 +131,14 @@ class PlanInForce:
 
 def plan_in_force(store: Store, memory: Memory, athlete: AthleteId, on: date) -> PlanInForce | None:
     """The plan that an athlete is on, or about to start; None without one."""
-    stored = store.plans.at(athlete, on) or store.plans.newest(athlete)
+    key = f"plan {athlete} {on}"
+    if key not in store.kept:
+        store.kept[key] = store.plans.at(athlete, on) or store.plans.newest(athlete)
+    stored: StoredPlan | None = store.kept[key]
     if stored is None or not stored.text:
         return None
     own = memory.catalogue_of(store, athlete)
-    return memory.recall(("plan", stored, tuple(own.exercises)[-1]), lambda: _in_force(stored, own))
+    return memory.recall(("plan", athlete, stored, memory.own_of(store, athlete)), lambda: _in_force(stored, own))
 
 
 def _in_force(stored: StoredPlan, known: Catalogue) -> PlanInForce | None:
@@ -150,22 +155,66 @@ def session_at(store: Store, memory: Memory, athlete: AthleteId, on: date) -> Se
     sets_today = store.sets.of_day(athlete, on)
     if in_force is None:
         return Session(on, None, None, (), sets_today, None)
-    starts_on = in_force.stored.starts_on
-    log = store.sets.since(athlete, starts_on)
-    stored_choices = store.choices.between(athlete, starts_on, on + timedelta(days=13))
-    choices = choices_of(stored_choices)
-    sessions = assign(in_force.days, [record for record in log if record.on <= on], choices)
-    planned = _planned_for(in_force, sessions, stored_choices, on)
-    coming = in_force.next_day(on + timedelta(days=1))
+    frame = _frame(store, memory, athlete, in_force, sets_today, on)
+    return Session(on, in_force, frame.planned, frame.slots, sets_today, in_force.next_day(on + timedelta(days=1)))
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """The part of a session that the sets of the day itself do not change, but for which lifts they are of."""
+
+    planned: PlannedDay | None
+    slots: Sequence[SlotToday]
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """All that a frame depends on beside plan and log; also the key under which one is remembered."""
+
+    choices: tuple[Choice, ...]
+    pain: frozenset[ExerciseName]
+    unit: Unit
+
+
+def _frame(
+    store: Store, memory: Memory, athlete: AthleteId, in_force: PlanInForce, sets_today: Sequence[SetRecord], on: date
+) -> Frame:
+    """Worked out from the log, or remembered where nothing that it depends on has changed."""
+    facts = _facts(store, athlete, in_force, on)
+    stamp_key = f"stamp {athlete} {on}"
+    if stamp_key not in store.kept:
+        first = min(in_force.stored.starts_on, on - A_YEAR)
+        store.kept[stamp_key] = store.sets.stamp(athlete, first, on - timedelta(days=1))
+    stamp = store.kept[stamp_key]
+    lifts = frozenset(record.done.exercise for record in sets_today)
+    key = ("frame", athlete, on, in_force.stored, memory.own_of(store, athlete), facts, stamp, lifts)
+    return memory.recall(key, lambda: _work_out(store, memory, athlete, in_force, facts, on))
+
+
+def _facts(store: Store, athlete: AthleteId, in_force: PlanInForce, on: date) -> Facts:
+    key = f"facts {athlete} {on}"
+    if key not in store.kept:
+        choices = store.choices.between(athlete, in_force.stored.starts_on, on + timedelta(days=13))
+        unit = Unit(store.settings.get(athlete, "unit", Unit.KG.value))
+        store.kept[key] = Facts(tuple(choices), pained(store, athlete, on), unit)
+    found: Facts = store.kept[key]
+    return found
+
+
+def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanInForce, facts: Facts, on: date) -> Frame:
+    log = store.sets.between(athlete, in_force.stored.starts_on, on)
+    choices = choices_of(facts.choices)
+    sessions = assign(in_force.days, log, choices)
+    planned = _planned_for(in_force, sessions, facts.choices, on)
     if planned is None:
-        return Session(on, in_force, None, (), sets_today, coming)
+        return Frame(None, ())
     athletes_own = Athlete(
         log=_log(store, athlete, log, planned, choices, on),
-        loadable=_loadables(memory.catalogue_of(store, athlete), store, athlete),
-        pain=pained(store, athlete, on),
+        loadable=_Loadables(memory.catalogue_of(store, athlete), facts.unit),
+        pain=facts.pain,
         choices=choices,
     )
-    return Session(on, in_force, planned, session_for(planned, sessions, on, athletes_own), sets_today, coming)
+    return Frame(planned, session_for(planned, sessions, on, athletes_own))
 
 
 def choices_of(stored: Sequence[Choice]) -> Choices:
@@ -216,7 +265,3 @@ class _Loadables:
 
     def __call__(self, exercise: ExerciseName) -> Loadable:
         return loadable_for(self._known.exercises[exercise], None, self._unit)
-
-
-def _loadables(known: Catalogue, store: Store, athlete: AthleteId) -> _Loadables:
-    return _Loadables(known, Unit(store.settings.get(athlete, "unit", Unit.KG.value)))

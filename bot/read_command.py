@@ -39,7 +39,10 @@ def _planned(slot: Mapping[str, Any], unit: Unit) -> Planned:
     load = slot.get("load")
     name = slot["exercise"]
     return Planned(
-        ExerciseName(name), int(slot["sets"]), _target(slot.get("reps")), None if load is None else _load(load, unit, name)
+        ExerciseName(name),
+        int(slot["sets"]),
+        _target(slot.get("reps")),
+        None if load is None else _load(load, unit, name),
     )
 
 
@@ -52,7 +55,7 @@ def _target(reps: object) -> Target:
         case "max" | None:
             return MaxReps()
         case _:
-            raise ValueError(f"read {reps!r} for reps, expected a number, [low, high] or \"max\"")
+            raise ValueError(f'read {reps!r} for reps, expected a number, [low, high] or "max"')
 
 
 def _load(amount: object, unit: Unit, name: str) -> Load:
@@ -76,7 +79,12 @@ def answer_of(outcome: Outcome) -> dict[str, Any]:
             return {"outcome": "log", "sets": [set_json(one) for one in outcome.sets], **_given(told)}
         case Asked():
             readings = [[set_json(one) for one in reading.sets] for reading in outcome.readings[:3]]
-            return {"outcome": "ask", "question": outcome.question, "readings": readings, **_given({"pain": outcome.pain})}
+            return {
+                "outcome": "ask",
+                "question": outcome.question,
+                "readings": readings,
+                **_given({"pain": outcome.pain}),
+            }
         case NoSets():
             return {"outcome": "no-sets", **_given({"pain": outcome.pain})}
         case Act():

@@ -8,7 +8,7 @@ from datetime import date
 from bot import pain
 from bot.replies.receipt import Aside, Lift, lift_line, lift_list
 from bot.replies.sets import sets_text
-from bot.sessions import forget_session, session_of
+from bot.sessions import forget_plan, forget_session, session_of
 from bot.turn import FAR_ABOVE, Turn
 from engine.reading.values import Logged
 from engine.values.ids import ExerciseName
@@ -41,7 +41,8 @@ def record(turn: Turn, change: Change, logged: Logged, message: int, on: date | 
             pain=logged.pain,
             message=message,
         )
-    forget_session(turn)
+        forget_plan(turn)
+    forget_session(turn, earlier=day != turn.today)
     return records
 
 
@@ -49,7 +50,9 @@ def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ())
     """Nothing; what was saved is said: in the line of its lift, or as a list where there are several."""
     day = logged.on or turn.today
     told = lifts_in_order(logged.sets)
-    aside = Aside(day, bool(logged.note), lines, logged.unread)
+    session = session_of(turn)
+    complete = day == turn.today and bool(session.prescriptions) and session.next_up() is None
+    aside = Aside(day, bool(logged.note), lines, logged.unread, complete)
     if len(told) == 1 and not logged.unread:
         say_lift(turn, next(iter(told)), day, aside)
         return

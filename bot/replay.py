@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 import sys
 from collections.abc import Iterator, Mapping
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import Any, TextIO
 
@@ -71,19 +71,20 @@ def run(file: str, url: str | None, *, jsonl: bool, sets: str | None, pictures: 
 
 def show(replay: StoryPlayer, delivery: Delivery, *, jsonl: bool, out: TextIO) -> None:
     """Nothing; one outgoing message is printed."""
+    at = replay.wall_time(delivery)
     name = next((player.name for player in replay.players.values() if player.chat == delivery.chat), "?")
     if jsonl:
-        print(json.dumps(as_json(delivery, name), ensure_ascii=False), file=out)
+        print(json.dumps(as_json(delivery, name, at), ensure_ascii=False), file=out)
         return
-    out.write(as_text(delivery, name))
+    out.write(as_text(delivery, name, at))
 
 
-def as_json(delivery: Delivery, name: str) -> dict[str, Any]:
-    """One outgoing message as the contract has it."""
+def as_json(delivery: Delivery, name: str, at: datetime) -> dict[str, Any]:
+    """One outgoing message as the contract has it; `at` is by the person's own clock."""
     outgoing = delivery.outgoing
     message = outgoing.edits if outgoing.edits is not None else outgoing.message
     line: dict[str, Any] = {
-        "at": delivery.at.isoformat(timespec="minutes"),
+        "at": at.isoformat(timespec="minutes"),
         "to": name,
         "kind": outgoing.kind,
         "id": delivery.id if message is None else message,
@@ -97,11 +98,11 @@ def as_json(delivery: Delivery, name: str) -> dict[str, Any]:
     return line | dict(outgoing.extras)
 
 
-def as_text(delivery: Delivery, name: str) -> str:
+def as_text(delivery: Delivery, name: str, at: datetime) -> str:
     """One outgoing message for a person to read."""
     outgoing = delivery.outgoing
     verb = {"send": "to", "edit": "edit, to", "react": "thumbs up, to"}[outgoing.kind]
-    head = f"{delivery.at:%Y-%m-%d %H:%M} {verb} {name}{' (silent)' if outgoing.silent else ''}\n"
+    head = f"{at:%Y-%m-%d %H:%M} {verb} {name}{' (silent)' if outgoing.silent else ''}\n"
     body = "".join(f"    {line}\n" for line in outgoing.text.splitlines())
     rows = "".join("    " + " ".join(f"[{label}]" for label, _ in row) + "\n" for row in outgoing.buttons)
     file = f"    (file {outgoing.attachment_name})\n" if outgoing.attachment_name else ""

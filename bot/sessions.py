@@ -13,7 +13,7 @@ from engine.volume.session_work import Session as Bout
 from engine.volume.session_work import familiar, sessions_done, work_planned
 from engine.volume.swap_spacing import swap_advice
 
-__all__ = ["Session", "forget_session", "session_of", "session_on", "swap_cautions"]
+__all__ = ["Session", "forget_plan", "forget_session", "session_of", "session_on", "swap_cautions"]
 
 KEY = "session"
 LOOK_BACK = timedelta(days=3)
@@ -32,9 +32,18 @@ def session_on(turn: Turn, on: date) -> Session:
     return session_at(turn.store, turn.memory, turn.athlete, on)
 
 
-def forget_session(turn: Turn) -> None:
-    """Nothing; the log or the plan was changed, so the session is worked out anew."""
+def forget_session(turn: Turn, *, earlier: bool = True) -> None:
+    """Nothing; the log was changed, so the session is looked at anew; `earlier`: the log of days gone by too."""
     turn.kept.pop(KEY, None)
+    if earlier:
+        turn.store.kept.clear()
+
+
+def forget_plan(turn: Turn) -> None:
+    """Nothing; the plan, a choice, pain or a setting was changed, so all that follows from it is worked out anew."""
+    turn.store.kept.clear()
+    turn.forget_lookups()
+    forget_session(turn)
 
 
 def swap_cautions(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> Sequence[str]:

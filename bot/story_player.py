@@ -80,6 +80,12 @@ class StoryPlayer:
         at = zones.instant(event.at, zone)
         return max(at, self.now) if self.now is not None else at
 
+    def wall_time(self, delivery: Delivery) -> datetime:
+        """When a message went out, by the clock of the person it went to, naive."""
+        with self.database.transaction() as store:
+            own = preferences(store.settings.all(delivery.athlete), self.zone)
+        return zones.local(delivery.at, own.zone)
+
     def _pass_time(self, until: datetime) -> Iterator[Delivery]:
         while (due_at := self._next_due()) is not None and due_at <= until:
             moment = max(due_at, self.now or due_at)

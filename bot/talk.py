@@ -6,6 +6,7 @@ from bot import pain
 from bot.context import context_of
 from bot.replies.talk import kept, lost
 from bot.replies.trouble import not_read
+from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.reading.values import NoSets
 from storage.records import ChangeKind
@@ -37,6 +38,7 @@ def _pain(turn: Turn) -> None:
         pain=True,
         message=turn.inbound.message,
     )
+    forget_plan(turn)
     pain.respond(turn, doing)
 
 

@@ -92,9 +92,17 @@ class Telegram:
     """One bot's connection. Open it, then use it from one event loop, then close it."""
 
     def __init__(self, token: str, api: str = "https://api.telegram.org", timeout: float = 10.0) -> None:
-        self._updates = _Untouched(connection_pool_size=1, read_timeout=timeout, connect_timeout=timeout)
+        certificates = {"verify": httpx.create_ssl_context()}  # slow to load, so once for both
+        self._updates = _Untouched(
+            connection_pool_size=1, read_timeout=timeout, connect_timeout=timeout, httpx_kwargs=certificates
+        )
         calls = HTTPXRequest(
-            POOL, read_timeout=timeout, write_timeout=timeout, connect_timeout=timeout, pool_timeout=timeout
+            POOL,
+            read_timeout=timeout,
+            write_timeout=timeout,
+            connect_timeout=timeout,
+            pool_timeout=timeout,
+            httpx_kwargs=certificates,
         )
         self._bot = Bot(
             token,

@@ -91,6 +91,7 @@ class Turn:
 
     def forget_lookups(self) -> None:
         """Nothing; a setting was changed, so what was read from the settings is read again."""
+        self.store.kept.clear()
         for name in ("preferences", "now", "catalogue"):
             self.__dict__.pop(name, None)
 

@@ -7,20 +7,20 @@ from dataclasses import dataclass
 from datetime import date
 
 from engine.values.ids import ExerciseName
-from engine.values.load import Load
 from engine.values.muscles import Muscle
 from engine.values.plan import PlannedDay
+from engine.values.sets import SetDone
 from engine.volume.muscle_week import MuscleWeek
 from storage.records import Note
 
 
 @dataclass(frozen=True, slots=True)
 class Moved:
-    """How a lift's heaviest work set moved against the week it was trained in before."""
+    """How a lift's best set moved against the week it was trained in before."""
 
     exercise: ExerciseName
-    now: Load
-    before: Load
+    now: SetDone
+    before: SetDone
 
 
 @dataclass(frozen=True, slots=True)

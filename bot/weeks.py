@@ -7,19 +7,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from decimal import Decimal
 
 from bot.memory import Memory
-from bot.plans_in_force import PlanInForce, plan_in_force
+from bot.plans_in_force import PlanInForce, plan_in_force, session_at
 from bot.week_values import Client, Moved, Week
 from engine.values.ids import ExerciseName
-from engine.values.load import Load
 from engine.values.plan import PlannedDay
-from engine.values.sets import SetRecord
+from engine.values.sets import SetDone, SetRecord
 from engine.volume.tally import tally
 from storage.records import Permission, Person
 from storage.store import Store
 
 WEEK = timedelta(days=7)
+NONE = Decimal(0)
 
 
 def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
@@ -42,7 +43,7 @@ def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
         sessions=len({record.on for record in records}),
         planned=len(days),
         sets=sum(record.done.counts_as_work for record in records),
-        asked=sum(slot.sets for day in days for slot in day.day.slots),
+        asked=_asked(store, memory, person, days),
         volume=volume,
         up=up,
         same=same,
@@ -86,44 +87,54 @@ def may_see(store: Store, coach: Person, client: Person) -> bool:
     return link is not None and Permission.SEE_LOG in link.permissions
 
 
+def _asked(store: Store, memory: Memory, person: Person, days: Sequence[PlannedDay]) -> int:
+    """How many sets the week's sessions ask, waves and deloads worked out."""
+    sessions = [session_at(store, memory, person.id, day.on) for day in days if day.on is not None]
+    return sum(len(one.sets) for session in sessions for one in session.prescriptions)
+
+
 def _compared(
     records: Sequence[SetRecord], before: Sequence[SetRecord]
 ) -> tuple[list[Moved], list[ExerciseName], list[Moved]]:
+    """Each lift's best set against that of the last calendar week it was trained in: load first, then reps."""
     up, same, down = [], [], []
-    earlier = _last_tops(before)
-    for exercise, top in _tops(records).items():
+    earlier = _last_bests(before)
+    for exercise, best in _bests(records).items():
         if exercise not in earlier:
             continue
-        moved = Moved(exercise, top, earlier[exercise])
-        if earlier[exercise] < top:
+        moved = Moved(exercise, best, earlier[exercise])
+        if _rank(moved.before) < _rank(best):
             up.append(moved)
-        elif top < earlier[exercise]:
+        elif _rank(best) < _rank(moved.before):
             down.append(moved)
         else:
             same.append(exercise)
     return up, same, down
 
 
-def _tops(records: Sequence[SetRecord]) -> dict[ExerciseName, Load]:
-    """Each lift's heaviest work load."""
-    tops: dict[ExerciseName, Load] = {}
+def _rank(done: SetDone) -> tuple[Decimal, Decimal, Decimal, int]:
+    mass = done.load.kilograms() if done.load is not None else NONE
+    return mass, done.seconds or NONE, done.metres or NONE, done.reps
+
+
+def _bests(records: Sequence[SetRecord]) -> dict[ExerciseName, SetDone]:
+    """Each lift's best hard set."""
+    bests: dict[ExerciseName, SetDone] = {}
     for record in records:
-        load = record.done.load
-        if load is None or not record.done.is_hard:
-            continue
-        if record.done.exercise not in tops or tops[record.done.exercise] < load:
-            tops[record.done.exercise] = load
-    return tops
+        done = record.done
+        if done.is_hard and (done.exercise not in bests or _rank(bests[done.exercise]) < _rank(done)):
+            bests[done.exercise] = done
+    return bests
 
 
-def _last_tops(before: Sequence[SetRecord]) -> dict[ExerciseName, Load]:
-    """Each lift's heaviest work load in the last calendar week it was trained in."""
+def _last_bests(before: Sequence[SetRecord]) -> dict[ExerciseName, SetDone]:
+    """Each lift's best hard set of the last calendar week it was trained in."""
     weeks: dict[ExerciseName, tuple[date, list[SetRecord]]] = {}
     for record in before:
         monday = record.on - timedelta(days=record.on.weekday())
         latest, sets = weeks.get(record.done.exercise, (monday, []))
         weeks[record.done.exercise] = (monday, [record] if monday > latest else [*sets, record])
-    return _tops([record for _, sets in weeks.values() for record in sets])
+    return _bests([record for _, sets in weeks.values() for record in sets])
 
 
 def _missed(

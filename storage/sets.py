@@ -151,15 +151,17 @@ class Sets:
         query = select(func.count()).select_from(SETS).where(standing(SETS, athlete))
         return self._work.connection.execute(query).scalar_one()
 
-    def stamp(self, athlete: AthleteId, before: date) -> tuple[int, ...]:
-        """Numbers that change whenever the standing sets of the days before a date change.
+    def stamp(self, athlete: AthleteId, first: date, last: date) -> tuple[int, ...]:
+        """Numbers that change whenever the standing sets of a range of days change.
 
         Shape: count, largest id, sum of ids, sum of their squares (in floating point). What supersedes a set has a new,
         larger id, so two different logs would need all of these equal at once.
         """
         ids = SETS.c.id
         query = select(func.count(), func.max(ids), func.sum(ids), func.sum(ids * (ids * 1.0)))
-        row = self._work.connection.execute(query.where(standing(SETS, athlete), SETS.c.on_day < before)).one()
+        row = self._work.connection.execute(
+            query.where(standing(SETS, athlete), SETS.c.on_day.between(first, last))
+        ).one()
         return tuple(int(number or 0) for number in row)
 
     def days(self, athlete: AthleteId, first: date, last: date) -> tuple[date, ...]:

@@ -6,7 +6,7 @@ from datetime import date, datetime
 
 from bot.replies.choices import moved, no_plan_to_change
 from bot.replies.trouble import needs
-from bot.sessions import forget_session, session_of, session_on
+from bot.sessions import forget_plan, session_of, session_on
 from bot.turn import Turn
 from bot.words import day_named
 from engine.reading.values import Act
@@ -28,7 +28,7 @@ def move(turn: Turn, act: Act) -> None:
     clash = f"{other.planned.day.label} is planned for that day too: both are shown." if other.planned else ""
     change = turn.begin(ChangeKind.RESCHEDULE, f"moving {label}")
     turn.store.choices.add(change, ChoiceKind.MOVE, on=turn.today, at=turn.at, to_day=to)
-    forget_session(turn)
+    forget_plan(turn)
     turn.say(moved(label, to, turn.today, clash))
 
 

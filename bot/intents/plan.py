@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.planning import looks_like_plan, receive_plan
 from bot.replies.plans import how_to, moved_start, overview, whole
-from bot.sessions import forget_session, session_of
+from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from bot.words import day_named
 from engine.reading.values import Act
@@ -37,5 +37,5 @@ def _restart(turn: Turn, act: Act) -> None:
         return
     change = turn.begin(ChangeKind.PLAN, f"the start of {in_force.plan.name}")
     turn.store.plans.assign(change, in_force.stored.name, in_force.stored.text, starts_on=day, at=turn.at)
-    forget_session(turn)
+    forget_plan(turn)
     turn.say(moved_start(in_force.plan, day, turn.today))

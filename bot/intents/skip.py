@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.replies.choices import nothing_to_skip, skipped, which_lift
-from bot.sessions import forget_session, session_of
+from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from engine.reading.values import Act
 from engine.values.ids import ExerciseName
@@ -35,7 +35,7 @@ def skip_lift(turn: Turn, exercise: ExerciseName) -> None:
     slot = session_of(turn).slot_of(exercise)
     planned_as = slot.exercise if slot is not None else exercise
     turn.store.choices.add(change, ChoiceKind.SKIP, on=turn.today, at=turn.at, exercise=planned_as)
-    forget_session(turn)
+    forget_plan(turn)
     turn.say(skipped(exercise, session_of(turn).next_up()))
 
 
@@ -48,5 +48,5 @@ def skip_day(turn: Turn) -> None:
     label = session.planned.day.label if session.planned else "the session"
     change = turn.begin(ChangeKind.SKIP, f"skipping {label}")
     turn.store.choices.add(change, ChoiceKind.SKIP, on=turn.today, at=turn.at)
-    forget_session(turn)
+    forget_plan(turn)
     turn.say(skipped(label, None))

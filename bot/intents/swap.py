@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from bot.replies.choices import no_plan_to_change, swap_options, swapped, which_lift
-from bot.sessions import Session, forget_session, session_of, swap_cautions
+from bot.sessions import Session, forget_plan, session_of, swap_cautions
 from bot.turn import Turn
 from engine.reading.values import Act
 from engine.values.ids import ExerciseName
@@ -57,7 +57,7 @@ def swap_in(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> None:
     cautions = swap_cautions(turn, planned_as, to)
     change = turn.begin(ChangeKind.SWAP, f"swapping {exercise} for {to}")
     turn.store.choices.add(change, ChoiceKind.SWAP, on=turn.today, at=turn.at, exercise=planned_as, to=to)
-    forget_session(turn)
+    forget_plan(turn)
     prescription = session_of(turn).prescription_of(to)
     if prescription is not None:
         turn.say(swapped(prescription, exercise, cautions))

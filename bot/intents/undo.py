@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.corrections import refresh_day
 from bot.replies.correction import difference, nothing_to_undo, undone
-from bot.sessions import forget_session
+from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.reading.values import Act
 
@@ -15,8 +15,7 @@ def undo(turn: Turn, act: Act) -> None:
     if change is None:
         turn.say(nothing_to_undo("undo"))
         return
-    turn.forget_lookups()
-    forget_session(turn)
+    forget_plan(turn)
     touched = turn.store.changes.touched(change)
     turn.say(undone(change.label, difference((), touched.removed, turn.today)))
     refresh_day(turn, (*touched.added, *touched.removed))

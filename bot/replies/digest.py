@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.messages import Button
 from bot.replies.dates import day
-from bot.replies.names import listed
+from bot.replies.names import counted, listed
 from bot.replies.reply import Reply, row
 from bot.replies.trouble import quoted
 from bot.replies.week import volume_json, week_so_far
@@ -27,12 +27,21 @@ def digest_card(clients: Sequence[Client]) -> Reply:
         lines += [f"{client.name}: {'; '.join(client.attention)}" for client in look[:LOOKED_AT]]
         if len(look) > LOOKED_AT:
             lines.append(f"and {len(look) - LOOKED_AT} more")
-    fine = [client.name for client in clients if not client.attention]
-    if fine:
-        lines.append(f"On plan: {listed(fine, 8)}")
+    fine = [client for client in clients if not client.attention]
+    if fine and len(fine) + len(look) <= LOOKED_AT:
+        lines += [f"{client.name}: {_line(client.week)}" for client in fine]
+    elif fine:
+        lines.append(f"On plan: {listed([client.name for client in fine], 8)}")
     shown = (look or list(clients))[:3]
     buttons = [Button(client.name[:14], f"v1:client:{client.name[:16]}") for client in shown if client.name.isascii()]
     return Reply("\n".join(lines), (tuple(buttons),) if buttons else (), volume=_volume(clients))
+
+
+def _line(week: Week) -> str:
+    """One client's week in one line."""
+    sessions = f"{week.sessions} of {week.planned} sessions" if week.planned else counted(week.sessions, "session")
+    up = f", up: {listed([moved.exercise for moved in week.up], 2)}" if week.up else ""
+    return f"{sessions}, {counted(week.sets, 'set')}{up}"
 
 
 def _volume(clients: Sequence[Client]) -> dict[str, object]:

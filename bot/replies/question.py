@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import assert_never
 
 from bot.messages import Button
 from bot.replies.reply import Reply
+from bot.replies.sets import sets_text
 from bot.replies.trouble import quoted
-from engine.reading.values import Asked, Reading
+from engine.reading.values import Asked, Doubt
 
 LABEL = 40
 
@@ -15,15 +17,42 @@ LABEL = 40
 def question(asked: Asked, number: int, text: str, *, stands: bool = False) -> Reply:
     """The question with one button a reading. `stands`: an edit is in doubt, so the old sets stand meanwhile."""
     saved = "What was saved stands until then." if stands else "Not saved yet."
-    lines = [f"{asked.question} {saved}"]
-    lines += [f"{place} {one.label}" for place, one in enumerate(asked.readings, start=1)]
-    buttons = [Button(_label(one, place), f"v1:pick:{number}:{place}") for place, one in enumerate(asked.readings)]
+    labels = [label(asked, place) for place in range(len(asked.readings))]
+    lines = [f"{_head(asked, text)} {saved}"]
+    lines += [f"{place} {one}" for place, one in enumerate(labels, start=1)]
+    buttons = [Button(_cut(one), f"v1:pick:{number}:{place}") for place, one in enumerate(labels)]
     return Reply("\n".join(lines), _rows([*buttons, Button("None of these", f"v1:pick:{number}:9")]))
 
 
-def _label(reading: Reading, place: int) -> str:
-    label = reading.label or str(place + 1)
-    return label if len(label) <= LABEL else label[: LABEL - 1] + "…"
+def _head(asked: Asked, text: str) -> str:
+    match asked.doubt:
+        case Doubt.EXERCISE:
+            return f"Which {quoted(asked.term or text, 30)}?"
+        case Doubt.UNLIKELY_LOAD:
+            return f"{quoted(text)} is far from what you lift. Is it right?"
+        case Doubt.RANGE:
+            return f"How many did you do in {quoted(text)}?"
+        case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:
+            return f"How is {quoted(text)} meant?"
+        case Doubt.UNKNOWN_NAME | Doubt.NO_REPS:
+            return asked.question.removesuffix(" Nothing is saved yet.")
+        case _:
+            assert_never(asked.doubt)
+
+
+def label(asked: Asked, place: int) -> str:
+    """What sets one reading apart from its rivals: the exercise where that is in doubt, else its sets."""
+    one = asked.readings[place]
+    names = list(dict.fromkeys(done.exercise for done in one.sets))
+    if asked.doubt is Doubt.EXERCISE:
+        others = {name for rival in asked.readings if rival is not one for name in (d.exercise for d in rival.sets)}
+        apart = [name for name in names if name not in others]
+        return ", ".join(apart or names)
+    return f"{', '.join(names)} {sets_text(one.sets)}" if len(names) == 1 else one.label
+
+
+def _cut(words: str) -> str:
+    return words if len(words) <= LABEL else words[: LABEL - 1] + "…"
 
 
 def _rows(buttons: Sequence[Button]) -> Sequence[Sequence[Button]]:

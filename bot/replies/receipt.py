@@ -43,12 +43,13 @@ class Following:
 
 @dataclass(frozen=True, slots=True)
 class Aside:
-    """What else a receipt has to say: another day, a note kept, records, pieces not read."""
+    """What else a receipt has to say: another day, a note kept, records, pieces not read, the plan all done."""
 
     on: date | None = None
     noted: bool = False
     lines: Sequence[str] = ()
     unread: Sequence[Unread] = field(default_factory=tuple)
+    complete: bool = False
 
 
 def lift_line(lift: Lift, following: Following | None, aside: Aside, today: date) -> Reply:
@@ -93,6 +94,8 @@ def _receipt(lines: list[str], following: Following | None, aside: Aside, in_han
     if following is not None:
         lines.append(following_text(following, in_hand))
         prescribes = [prescription_json(following.prescription)]
+    elif aside.complete:
+        lines.append("All of today's sets are in. done sums up.")
     return Reply("\n".join(lines), row(UNDO), prescribes)
 
 

@@ -7,7 +7,7 @@ from datetime import date, datetime, time
 
 from bot.messages import Button
 from bot.replies.dates import DAYS, clock, day, near
-from bot.replies.names import listed
+from bot.replies.names import listed, title
 from bot.replies.reply import UNDO, Reply, row
 from engine.values.ids import ExerciseName
 from engine.values.plan import PlannedDay, Weekday
@@ -43,7 +43,7 @@ def reminders_stopped() -> Reply:
 def reminder(planned: PlannedDay, lifts: Sequence[ExerciseName]) -> Reply:
     """Today's session is due. The first words hold the point: that is what a lock screen shows."""
     buttons = row(Button("Snooze 1 h", "v1:snooze"), Button("Skip today", "v1:skip-day"), STOP)
-    return Reply(f"{planned.day.label} today: {listed(lifts, 4)}", buttons)
+    return Reply(f"{title(planned.day.label)} today: {listed(lifts, 4)}", buttons)
 
 
 def plain_reminder() -> Reply:

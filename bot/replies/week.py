@@ -10,7 +10,7 @@ from bot.messages import Button
 from bot.replies.dates import day
 from bot.replies.names import listed
 from bot.replies.reply import Reply, row
-from bot.replies.sets import change_text, load_text, targets_text
+from bot.replies.sets import change_text, count_text, load_text, targets_text
 from bot.replies.structured import number
 from bot.week_values import Moved, Week
 from engine.values.load import plain
@@ -62,7 +62,13 @@ def _lines(head: str, week: Week) -> list[str]:
 
 
 def _moved(one: Moved) -> str:
-    return f"{one.exercise} {load_text(one.now)} ({change_text(one.before, one.now)})"
+    """By load where the load moved, else by what was counted."""
+    now, before = one.now.load, one.before.load
+    if now is not None and before is not None and now != before:
+        return f"{one.exercise} {load_text(now)} ({change_text(before, now)})"
+    if one.now.seconds is not None or one.now.metres is not None:
+        return f"{one.exercise} {count_text(one.now)} (from {count_text(one.before)})"
+    return f"{one.exercise} {one.now.reps} reps ({one.now.reps - one.before.reps:+d})"
 
 
 def _muscles(volume: Mapping[Muscle, MuscleWeek], most: int) -> str:
