@@ -72,13 +72,13 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     """
     traits = Traits.of(exercise)
     found: dict[tuple[SetDone, ...], Candidate] = {}
-    why = ""
+    why = "the numbers do not add up"
     for prior, choice, doubt in _choices(chunks, traits, known, context):
         try:
             shaper = Shaper(chunks, choice, traits)
             sets = tuple(resolved(shaper.run(), chunks, exercise, known, context))
         except DoesNotFit as misfit:
-            why = why or str(misfit)
+            why = str(misfit)
             continue
         weight = prior * evidence(sets, chunks, exercise, known, traits)
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
@@ -102,6 +102,8 @@ def _alternatives(
         other, doubt = replace(choice, high_of_range=True), Doubt.RANGE
     elif shaper.saw_list_effort:
         other, doubt = replace(choice, effort_for_all=False), Doubt.NUMBERS
+    elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
+        return
     elif shaper.weak:
         yield sets, UNSETTLED / 10, Doubt.NUMBERS
         return
@@ -144,6 +146,8 @@ def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
 
 def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     """Whether a load stands outside the open pairs, so that those count sets and reps."""
+    if any(_is_pair_of_implements(chunk, traits) for chunk in chunks.found):
+        return True
     for place, chunk in enumerate(chunks.found):
         if chunk.at and not _may_be_effort(chunk):
             return True
@@ -152,6 +156,13 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
         if chunk.size == 1 and place == 0 and len(chunks.found) > 1:
             return True
     return chunks.same_load
+
+
+def _is_pair_of_implements(chunk: Chunk, traits: Traits) -> bool:
+    """ "2x24k": two implements, and so a load."""
+    if chunk.size != 2 or not chunk.factors[0] or not (traits.two_implements or traits.carried):
+        return False
+    return chunk.factors[0][0].value == 2 and chunk.factors[1][0].role in LOADS
 
 
 def _small_load_behind(pairs: Sequence[Chunk], chunks: Chunks) -> float:
@@ -196,7 +207,7 @@ def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:
         first, second = chunk.factors[0][0], chunk.factors[1][0]
         if _is_told_load(first, traits) and min(opened) * 4 >= first.value:
             return PairAs.LOAD_REPS
-        if _is_told_load(second, traits):
+        if _is_told_load(second, traits) and not (first.value == 2 and (traits.two_implements or traits.carried)):
             return PairAs.REPS_LOAD
     return None
 
@@ -214,7 +225,7 @@ def _bare_pair_priors(
     if spoken:
         return 0.3, 0.4, 0.1
     if most > MOST_SETS:
-        if (light and most_second <= LIGHT_PAIR) or most_second > LIGHT_PAIR:
+        if (light and max(most, most_second) <= LIGHT_PAIR) or (most <= LIGHT_PAIR < most_second):
             return (0.1 if most_second <= FEW_SETS else 0.0), 0.45, 0.45
         return (0.1 if most_second <= FEW_SETS else 0.0), (0.9 if most >= LIGHTEST_BAR_KG else 0.3), 0.1
     repeated = len(firsts) > 1

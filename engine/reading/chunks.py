@@ -82,6 +82,8 @@ class Chunks:
     plates: bool = False
     pins: bool = False
     band: bool = False
+    stated: tuple[int, int] | None = None
+    """Sets and reps told again in words: "60x3x5 plan says 5 triples"."""
 
 
 @dataclass(slots=True)
@@ -177,12 +179,26 @@ class Chunker:
             chunk.factors.append((self._counted_piece(),))
             chunk.counted = True
         self._plus(chunk)
-        self._place(chunk)
+        if not self._restates(chunk):
+            self._place(chunk)
+
+    def _restates(self, chunk: Chunk) -> bool:
+        """ "100x3x5, five triples": sets and reps in words behind three factors settle which is which."""
+        last = self._last()
+        if last is None or last.size != 3 or chunk.size != 2 or self.separator is K.LINE:
+            return False
+        sets, reps = chunk.factors[0][0], chunk.factors[1][0]
+        if not chunk.counted and sets.role is not Role.SETS:
+            return False
+        self.out.stated = int(sets.value), int(reps.value)
+        return True
 
     def _joins_next(self, chunk: Chunk) -> bool:
         kind = self._kind(0)
         if kind is K.TIMES or kind is K.BY:
             return self._times_joins(chunk)
+        if kind is K.OF and chunk.size == 1 and chunk.factors[0][-1].role is Role.SETS and self._number_behind(1):
+            return True
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
             chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD

@@ -55,6 +55,8 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
     if entry.unknown:
         return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", (), chunks, entry)
     names = exercises_meant(entry, chunks, context, catalogue)
+    if not names and entry.names:
+        return Part((), Doubt.UNKNOWN_NAME, entry.phrase, f"no {entry.phrase} of that kind is known", (), chunks, entry)
     if not names:
         return Part((), Doubt.EXERCISE, "", "no exercise was named and none is in hand", (), chunks, entry)
     found: list[Candidate] = []

@@ -26,6 +26,9 @@ EQUIPMENT = {
 }
 WORDS = {K.DUMBBELL: "dumbbell", K.BARBELL: "barbell", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kettlebell"}
 
+SHORT_WORDS = {K.DUMBBELL: "db", K.BARBELL: "bb", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kb"}
+ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "bar"))
+
 
 def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
@@ -33,7 +36,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
         return _unnamed(context)
     names = _narrowed(entry.names, context)
     if chunks.equipment is not None:
-        names = _of_equipment(names, chunks.equipment, entry.phrase, catalogue)
+        names = of_equipment(names, chunks.equipment, entry.phrase, catalogue)
     if len(names) > 1:
         names = _by_numbers(names, chunks, catalogue)
     return names
@@ -59,9 +62,22 @@ def _narrowed(names: tuple[ExerciseName, ...], context: Context) -> tuple[Exerci
     return planned or names
 
 
-def _of_equipment(names: tuple[ExerciseName, ...], told: K, phrase: str, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+def of_equipment(
+    names: tuple[ExerciseName, ...], told: K, phrase: str, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """Those of the exercises that use this equipment, or the same lift done with it; empty where there is none."""
     fits = tuple(name for name in names if catalogue.exercises[name].equipment in EQUIPMENT[told])
-    return fits or catalogue.owners(f"{WORDS[told]} {phrase}") or names
+    if fits:
+        return fits
+    for word in (WORDS[told], SHORT_WORDS[told]):
+        for said in (phrase, *names):
+            if owners := catalogue.owners(f"{word} {_without_equipment(said)}"):
+                return tuple(name for name in owners if catalogue.exercises[name].equipment in EQUIPMENT[told]) or owners
+    return ()
+
+
+def _without_equipment(phrase: str) -> str:
+    return " ".join(word for word in phrase.split() if word not in ALL_WORDS)
 
 
 def _by_numbers(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
 
-from engine.catalogue.typos import TypoIndex, index_of
-from engine.reading.lexicon import PHRASEBOOK, MalformedWords, lexicon, plain_word
+from engine.reading.lexicon import PHRASEBOOK, MalformedWords, plain_word
+from engine.reading.slips import Slips, slips_of
 from engine.reading.tokens import Shape, Token, clean, tokenize
 
 FIRST_LANGUAGE = "en.txt"
@@ -25,7 +25,7 @@ class Phrasebook:
     said: Mapping[str, str]
     heads: Mapping[str, tuple[str, ...]]
     cues: Mapping[str, frozenset[str]]
-    typos: TypoIndex
+    slips: Slips
 
 
 def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
@@ -60,8 +60,7 @@ def phrasebook() -> Phrasebook:
             else:
                 cues.setdefault(label, set()).add(phrase)
     typo_words = [*said, *(phrase for label in MENDED_CUES for phrase in cues[label])]
-    known = frozenset(word for phrase in lexicon().phrases for word in phrase.split())
-    return Phrasebook(said, heads, {label: frozenset(found) for label, found in cues.items()}, index_of(typo_words, known))
+    return Phrasebook(said, heads, {label: frozenset(found) for label, found in cues.items()}, slips_of(typo_words))
 
 
 MENDED_CUES = ("slip", "mean", "be", "make", "delete", "move", "only", "forget", "yes")

@@ -9,6 +9,7 @@ from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
 from engine.reading.marks import without_marks
 from engine.reading.mending import mended
+from engine.reading.names import EQUIPMENT, of_equipment
 from engine.reading.pieces import Lexer, Piece
 from engine.reading.tokens import clean, tokenize
 from engine.reading.values import Context
@@ -32,11 +33,11 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     cleaned = clean(text)
     tokens = tokenize(cleaned)
     lexer = Lexer(tokens, catalogue, context.taught)
-    spoken = mended(lexer.run(), cleaned, catalogue)
+    spoken = with_equipment(mended(lexer.run(), cleaned, catalogue), catalogue)
     other = None
     if lexer.comma_in_doubt:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
-        other = _gathered(mended(again.run(), cleaned, catalogue), context)
+        other = _gathered(with_equipment(mended(again.run(), cleaned, catalogue), catalogue), context)
     return Prepared(cleaned, spoken, _gathered(spoken, context), other)
 
 
@@ -48,3 +49,19 @@ def _gathered(pieces: list[Piece], context: Context) -> list[Piece]:
 
 def _slashes(pieces: list[Piece]) -> bool:
     return any(piece.kind is K.LINE for piece in pieces) or any(len(piece.text) == 4 and piece.kind is K.NUMBER for piece in pieces)
+
+
+def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
+    """ "dumbbell bench": the equipment in front of a name is part of it, where such an exercise is known."""
+    if not any(piece.kind in EQUIPMENT for piece in pieces):
+        return pieces
+    out: list[Piece] = []
+    for piece in pieces:
+        before = out[-1] if out else None
+        if piece.kind is K.NAME and before is not None and before.kind in EQUIPMENT:
+            names = of_equipment(piece.names, before.kind, piece.text, catalogue)
+            if names:
+                out.pop()
+                piece = piece._replace(names=names, start=before.start, text=f"{before.text} {piece.text}")
+        out.append(piece)
+    return out

@@ -13,6 +13,7 @@ from engine.reading.deciding import Part, combined, part_of
 from engine.reading.kinds import K
 from engine.reading.pain import tells_pain
 from engine.reading.pieces import Piece
+from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests import request_of
 from engine.reading.segments import Entry, entries
@@ -33,6 +34,9 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     asked = request_of(prepared.cleaned, prepared.spoken, context, catalogue)
     if asked is not None:
         return asked
+    planned = as_planned(prepared.spoken, context, catalogue)
+    if planned is not None:
+        return planned
     return read_sets(prepared, context, catalogue)
 
 

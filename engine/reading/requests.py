@@ -154,7 +154,7 @@ def _mended(
         return None
     if not any(piece.kind is K.PLAIN for piece in pieces):
         return None
-    mended = book.typos.mended(" ".join(word for word, _ in words), book.said)
+    mended = book.slips.mended([word for word, _ in words], book.said)
     names = {book.said[phrase] for phrase in mended}
     return _plain(names.pop(), "", context) if len(names) == 1 else None
 

@@ -1,0 +1,95 @@
+"""Sets told by the plan: "as planned except last set 9"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.names import narrowed
+from engine.reading.pieces import Piece, Role
+from engine.reading.resolve import BASES
+from engine.reading.values import Act, Asked, Context, Doubt, Logged, Outcome, Planned
+from engine.values.exercise import Loading
+from engine.values.ids import ExerciseName
+from engine.values.load import Basis, Load
+from engine.values.plan import Metres, Reps, Seconds
+from engine.values.sets import SetDone
+
+WHICH_OF_THEM = frozenset((K.LAST, K.FIRST, K.SETS, K.ORDINAL))
+
+
+def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Outcome | None:
+    """The plan's sets of the exercise meant, changed as told; None where the message does not speak of the plan."""
+    if not any(piece.kind is K.PLANNED for piece in pieces):
+        return None
+    named = [narrowed(piece.names, context)[0] for piece in pieces if piece.kind is K.NAME]
+    exercise = named[0] if named else context.doing
+    if len(set(named)) > 1:
+        return None
+    slot = next((one for one in context.plan if one.exercise == exercise), None)
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if exercise is None or slot is None:
+        return None if not numbers else _ask_which()
+    if not numbers:
+        return Act("done", exercise=exercise, as_planned=True) if len(pieces) <= 6 else None
+    sets = _planned_sets(slot, context, catalogue)
+    if sets is None:
+        return None
+    changed = _changed(sets, pieces, numbers)
+    return Logged(changed, why="as planned, with what was said changed") if changed else _ask_which()
+
+
+def _ask_which() -> Asked:
+    return Asked("What was different from the plan? Write the sets out, for instance 3x8 60.", (), Doubt.NUMBERS)
+
+
+def _planned_sets(slot: Planned, context: Context, catalogue: Catalogue) -> list[SetDone] | None:
+    exercise = catalogue.get(slot.exercise)
+    body = exercise is not None and exercise.loading is Loading.BODY
+    load = slot.load or context.last.get(slot.exercise)
+    if load is None and body:
+        load = Load(Decimal(0), context.unit, BASES.get(Loading.BODY, Basis.BODY))
+    match slot.target:
+        case Reps(count):
+            return [SetDone(slot.exercise, count, load)] * slot.sets
+        case Seconds(count):
+            return [SetDone(slot.exercise, 1, load, seconds=count)] * slot.sets
+        case Metres(count):
+            return [SetDone(slot.exercise, 1, load, metres=count)] * slot.sets
+        case _:
+            return None
+
+
+def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece]) -> tuple[SetDone, ...] | None:
+    """One change: the last, the first or a numbered set's reps; a number with a unit is the load of all."""
+    if len(numbers) == 1 and numbers[0].role is Role.LOAD:
+        unit = numbers[0].unit or (sets[0].load.unit if sets[0].load else None)
+        load = Load(numbers[0].value, unit, sets[0].load.basis if sets[0].load else Basis.TOTAL) if unit else None
+        return tuple(replace(one, load=load) for one in sets) if load else None
+    place = _place(pieces, numbers, len(sets))
+    reps = numbers[-1]
+    if place is None or reps.value != int(reps.value) or not 0 < reps.value <= 100 or reps.role not in (Role.BARE, Role.REPS):
+        return None
+    out = list(sets)
+    out[place] = replace(out[place], reps=int(reps.value))
+    return tuple(out)
+
+
+def _place(pieces: Sequence[Piece], numbers: Sequence[Piece], count: int) -> int | None:
+    told = [piece for piece in pieces if piece.kind in WHICH_OF_THEM]
+    for piece in told:
+        if piece.kind is K.LAST and len(numbers) == 1:
+            return count - 1
+        if piece.kind is K.FIRST and len(numbers) == 1:
+            return 0
+        if piece.kind is K.ORDINAL and 1 <= piece.count <= count and len(numbers) == 1:
+            return piece.count - 1
+        if piece.kind is K.SETS and len(numbers) == 2 and 1 <= numbers[0].value <= count:
+            return int(numbers[0].value) - 1
+    return None
+
+
+__all__ = ["ExerciseName", "as_planned"]
