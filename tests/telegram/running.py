@@ -16,6 +16,21 @@ from tests.telegram.standin import StandIn
 ROOT = Path(__file__).resolve().parents[2]
 
 
+def rows_of(database: Path, query: str, values: Sequence[Any] = ()) -> list[tuple[Any, ...]]:
+    """What a database holds; nothing while it is not there yet."""
+    if not database.exists():
+        return []
+    connection = sqlite3.connect(f"file:{database}?mode=ro", uri=True, timeout=10)
+    try:
+        return connection.execute(query, values).fetchall()
+    except sqlite3.OperationalError as trouble:
+        if "no such table" in str(trouble) or "unable to open" in str(trouble):
+            return []
+        raise
+    finally:
+        connection.close()
+
+
 class BotProcess:
     """Started on entering, killed on leaving; `output` is everything it printed."""
 
@@ -69,12 +84,8 @@ class BotProcess:
             time.sleep(0.05)
 
     def rows(self, query: str, values: Sequence[Any] = ()) -> list[tuple[Any, ...]]:
-        """What the database holds."""
-        connection = sqlite3.connect(f"file:{self.database}?mode=ro", uri=True, timeout=10)
-        try:
-            return connection.execute(query, values).fetchall()
-        finally:
-            connection.close()
+        """What the database holds; nothing while it is not there yet."""
+        return rows_of(self.database, query, values)
 
     def notes(self) -> list[tuple[Any, ...]]:
         return self.rows("SELECT text, message FROM note ORDER BY athlete_id, id")

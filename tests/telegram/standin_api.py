@@ -32,7 +32,9 @@ class BotApi:
         self.blocked: set[int] = set()
         self.forgotten: set[tuple[int, int]] = set()
         self.files: dict[str, bytes] = {}
+        # Apart on purpose: what people's messages are called must not depend on how often the bot spoke.
         self.message_ids = itertools.count(1)
+        self.bot_message_ids = itertools.count(100_001)
         self._last_sent: dict[int, float] = {}
 
     def m_getme(self, _: dict[str, Any]) -> Any:
@@ -138,7 +140,7 @@ class BotApi:
         chat = self._reachable(params)
         self._flood(chat)
         buttons = _buttons(params)
-        shown = Shown(chat, next(self.message_ids), text, buttons, [text], file)
+        shown = Shown(chat, next(self.bot_message_ids), text, buttons, [text], file)
         shown.silent = str(params.get("disable_notification")).lower() == "true"
         if self.record:
             self.chats[chat].append(shown)

@@ -1,0 +1,156 @@
+"""Killed between any two steps and started again, the bot ends where an undisturbed one ends.
+
+A step is a commit or an HTTP request, before and after (see bot_process). For each step of a short story the process is
+killed there, started again, killed once more after as many steps, and started again. Then every message has been
+handled once, nothing was recorded twice, and no answer was sent twice.
+"""
+
+from __future__ import annotations
+
+import multiprocessing
+import signal
+import time
+from collections import Counter
+from collections.abc import Callable, Iterator
+from multiprocessing.process import BaseProcess
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.telegram.bot_process import main
+from tests.telegram.running import rows_of
+from tests.telegram.standin import StandIn
+
+IRIS, OLE = 7, 8
+FORKS = multiprocessing.get_context("forkserver")
+# What the process would import on its way, so that starting it again is quick.
+LAZY = ("httpcore", "anyio._backends._asyncio", "sniffio", "sqlite3", "sqlalchemy.dialects.sqlite", "h11", "tzlocal")
+FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", *LAZY])
+
+STORY: tuple[Callable[[StandIn], object], ...] = (
+    lambda server: (server.says(IRIS, "row 3x12 55"), server.says(OLE, "squat 5x5 100"), server.says(IRIS, "same")),
+    lambda server: (server.edits(IRIS, 1, "row 3x12 57.5"), server.says(OLE, "react")),
+    lambda server: server.taps_data(IRIS, 100_001, "v1:keep"),
+    lambda server: (server.sends_file(OLE, "plan.csv", b"mon,row"), server.says(IRIS, "long 500")),
+)
+"""What happens at once, then what happens when all of that is handled and answered."""
+
+
+class Run:
+    """One bot that dies and is started again; `deaths` are the steps at which it dies, start by start."""
+
+    def __init__(self, server: StandIn, folder: Path, deaths: tuple[int, ...]) -> None:
+        self.server = server
+        self.database = folder / "log.db"
+        self.steps = folder / "steps"
+        self.deaths = list(deaths)
+        self.killed = 0
+        self.process: BaseProcess | None = None
+
+    def start(self) -> None:
+        options = ["--database", f"sqlite:///{self.database}", "--api", self.server.url, "--fast"]
+        if self.deaths:
+            options += ["--die-at", str(self.deaths.pop(0))]
+        self.process = FORKS.Process(target=main, args=([*options, "--steps", str(self.steps)],))
+        self.process.start()
+
+    def play(self) -> None:
+        self.start()
+        for part in STORY:
+            before = len(self.rows("SELECT id FROM inbound"))
+            part(self.server)
+            self._settle(before)
+
+    def _settle(self, before: int) -> None:
+        limit = time.monotonic() + 30
+        while not self._is_settled(before):
+            assert time.monotonic() < limit, (self.rows("SELECT * FROM inbound"), self.rows("SELECT * FROM outbox"))
+            assert self.process is not None
+            if not self.process.is_alive():
+                assert self.process.exitcode == -signal.SIGKILL
+                self.killed += 1
+                self.start()
+            time.sleep(0.01)
+
+    def _is_settled(self, before: int) -> bool:
+        states = [state for (state,) in self.rows("SELECT state FROM inbound")]
+        waiting = self.rows("SELECT id FROM outbox WHERE state IN ('new', 'sending')")
+        return len(states) > before and self.server.idle and set(states) == {"done"} and not waiting
+
+    def end(self) -> None:
+        if self.process is not None:
+            self.process.kill()
+            self.process.join()
+
+    def rows(self, query: str) -> list[tuple[Any, ...]]:
+        return rows_of(self.database, query)
+
+    def kept(self) -> list[tuple[Any, ...]]:
+        """All that was recorded. Two chats are handled side by side, so only the order within each is fixed."""
+        return self.rows(
+            "SELECT person.chat, note.text, note.message FROM note"
+            " JOIN person ON person.id = note.athlete_id ORDER BY person.chat, note.id"
+        )
+
+
+@pytest.fixture(autouse=True)
+def _database_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("NO_PROXY", "127.0.0.1")
+
+
+def _played(folder: Path, deaths: tuple[int, ...]) -> Iterator[Run]:
+    with StandIn() as server:
+        run = Run(server, folder, deaths)
+        try:
+            run.play()
+            yield run
+        finally:
+            run.end()
+
+
+@pytest.fixture(scope="module")
+def undisturbed(tmp_path_factory: pytest.TempPathFactory) -> tuple[int, list[tuple[Any, ...]]]:
+    """How many steps the story takes, and what is recorded in the end."""
+    for run in _played(tmp_path_factory.mktemp("undisturbed"), ()):
+        return int(run.steps.read_text()), run.kept()
+    raise AssertionError("unreachable")
+
+
+def test_the_story_is_what_it_seems(undisturbed: tuple[int, list[tuple[Any, ...]]]) -> None:
+    steps, kept = undisturbed
+
+    assert [text for _, text, _ in kept] == [
+        *("row 3x12 55", "same", "edit: row 3x12 57.5", "tap: v1:keep", "long 500"),
+        *("squat 5x5 100", "react", "file plan.csv: 7 bytes"),
+    ]
+    assert steps > 60
+
+
+SHARES = 8
+
+
+@pytest.mark.parametrize("share", range(SHARES))
+def test_killed_anywhere_it_ends_at_the_same_place(
+    undisturbed: tuple[int, list[tuple[Any, ...]]], tmp_path: Path, share: int
+) -> None:
+    steps, kept = undisturbed
+    deaths = range(1 + share, steps + 1, SHARES)
+    killed = 0
+    for death in deaths:
+        folder = tmp_path / str(death)
+        folder.mkdir()
+        for run in _played(folder, (death, death)):
+            assert run.kept() == kept, f"killed at step {death}"
+            _nothing_twice(run, death)
+            killed += run.killed
+
+    assert killed > len(deaths)
+
+
+def _nothing_twice(run: Run, death: int) -> None:
+    texts = Counter(text for chat in (IRIS, OLE) for shown in run.server.chats[chat] for text in shown.versions)
+    twice = {text[:40]: times for text, times in texts.items() if times > 1 and text != "heard again: row 3x12 57.5"}
+
+    assert not twice, f"killed at step {death}"
+    assert {state for (state,) in run.rows("SELECT state FROM outbox")} <= {"sent", "unknown"}
