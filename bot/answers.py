@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from bot import asking, imports, onboarding, planning
+from bot import asking, imports, onboarding, planning, proposals
 from bot.intents import accept, erase, plan_for, swap
 from bot.turn import Turn
 from storage.records import Question
@@ -28,6 +28,7 @@ ANSWERERS: Mapping[str, Callable[[Turn, Question, str], bool]] = {
     swap.SWAP: swap.answered,
     planning.MEND: planning.mended,
     plan_for.PLAN_FOR: planning.plan_text_for,
+    proposals.PROPOSAL: proposals.answered,
     imports.IMPORT: imports.answered,
 }
 """Who answers an open question in words, by its kind."""

@@ -8,13 +8,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from decimal import Decimal
 
 from bot.memory import Memory
 from bot.replies.receipt import Following
 from engine.catalogue.catalogue import Catalogue
 from engine.loading.exercises import loadable_for
 from engine.loading.loadable import Loadable
-from engine.plan.calendar import days_of_week, next_planned, planned_days, week_number
+from engine.plan.calendar import days_of_week, next_planned, planned_days, planned_week, week_number
+from engine.plan.projection import Assumptions, ProjectedDay, project, success_share
 from engine.plan.text import parse_plan
 from engine.progression.inside import work_sets
 from engine.progression.sessions import (
@@ -26,6 +28,7 @@ from engine.progression.sessions import (
     Swap,
     assign,
     due_on,
+    exposures,
     progress,
     session_for,
 )
@@ -112,6 +115,16 @@ class PlanInForce:
     def week(self, on: date) -> int | None:
         """The plan's week of a day, counted from 1."""
         return week_number(self.plan, self.stored.starts_on, on)
+
+    @property
+    def exercises(self) -> frozenset[ExerciseName]:
+        """Every exercise that the plan asks for."""
+        return frozenset(slot.exercise for day in self.days for slot in day.day.slots)
+
+    def block_at(self, on: date) -> int:
+        """The place of the block that a day falls in, from 0; the last one after the plan's end."""
+        week = planned_week(self.plan, self.stored.starts_on, self.week(on) or 1)
+        return self.plan.blocks.index(week.block) if week is not None else len(self.plan.blocks) - 1
 
     def planned_days(self, first: date, last: date) -> tuple[PlannedDay, ...]:
         """The dated training days between two dates, both included."""
@@ -215,6 +228,39 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
         choices=choices,
     )
     return Frame(planned, session_for(planned, sessions, on, athletes_own))
+
+
+def projected(
+    store: Store, memory: Memory, athlete: AthleteId, today: date, share: Decimal | None, last_week: int
+) -> tuple[ProjectedDay, ...]:
+    """The plan's days from today to the end of a week, if every session is made, or this share of them."""
+    in_force = plan_in_force(store, memory, athlete, today)
+    if in_force is None:
+        return ()
+    facts = _facts(store, athlete, in_force, today)
+    log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    return project(
+        in_force.plan,
+        in_force.stored.starts_on,
+        _Loadables(memory.catalogue_of(store, athlete), facts.unit),
+        since=max(today, in_force.stored.starts_on),
+        sessions=assign(in_force.days, log, choices_of(facts.choices)),
+        assumptions=Assumptions() if share is None else Assumptions(success=share),
+        last_week=last_week,
+    )
+
+
+def success_of(store: Store, memory: Memory, athlete: AthleteId, today: date) -> Decimal | None:
+    """The share of sessions in which she made all planned reps so far; None where there is nothing to judge by."""
+    in_force = plan_in_force(store, memory, athlete, today)
+    if in_force is None:
+        return None
+    log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    sessions = assign(in_force.days, log, choices_of(_facts(store, athlete, in_force, today).choices))
+    latest = {day.day.label: day for day in in_force.days}
+    return success_share(
+        [(slot, exposures(slot, day, sessions, today)) for day in latest.values() for slot in day.day.slots]
+    )
 
 
 def choices_of(stored: Sequence[Choice]) -> Choices:

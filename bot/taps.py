@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from bot import asking, onboarding, open_questions
+from bot import asking, onboarding, open_questions, proposals
 from bot.intents import (
     accept,
     digest,
@@ -133,6 +133,14 @@ def _client(turn: Turn, arguments: list[str]) -> None:
     digest.digest(turn, Act("digest", text=arguments[0] if arguments else ""))
 
 
+def _proposal(turn: Turn, arguments: list[str]) -> None:
+    question = open_questions.open_of_kind(turn, proposals.PROPOSAL)
+    if question is None:
+        turn.say(stale_button())
+    else:
+        proposals.settle(turn, question, taken=arguments == ["yes"])
+
+
 def _keep(turn: Turn, arguments: list[str]) -> None:
     open_questions.close(turn)
     turn.say(kept())
@@ -159,6 +167,7 @@ TAPS: Mapping[str, Tap] = {
     "first-unit": _first_unit,
     "skip-zone": _skip_zone,
     "consent": _consent,
+    "proposal": _proposal,
     "invite": _act(invite.invite, "invite"),
     "digest": _act(digest.digest, "digest"),
     "client": _client,

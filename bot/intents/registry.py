@@ -7,8 +7,10 @@ from collections.abc import Callable, Mapping
 from bot.intents import (
     accept,
     add_exercise,
+    adjust,
     best,
     bodyweight,
+    check,
     clients,
     digest,
     done,
@@ -18,6 +20,7 @@ from bot.intents import (
     help,
     history,
     invite,
+    more,
     move,
     next,
     note,
@@ -25,6 +28,7 @@ from bot.intents import (
     pause,
     plan,
     plan_for,
+    preview,
     privacy,
     quiet,
     redo,
@@ -44,6 +48,7 @@ from bot.intents import (
     units,
     volume,
     week,
+    what_if,
     why,
 )
 from bot.replies.talk import lost
@@ -53,6 +58,11 @@ from engine.reading.values import Act
 Intent = Callable[[Turn, Act], None]
 
 INTENTS: Mapping[str, Intent] = {
+    "check": check.check,
+    "preview": preview.preview,
+    "what_if": what_if.what_if,
+    "more": more.more,
+    "adjust": adjust.adjust,
     "today": today.today,
     "next": next.next_up,
     "done": done.done,

@@ -13,6 +13,7 @@ from engine.values.plan import Plan, TrainingDay
 from engine.values.problem import Problem, Severity
 
 PROBLEMS_SHOWN = 3
+FINDINGS_SHOWN = 4
 EXAMPLE = """plan: first block, 4 weeks
 day mon: full body
 squat 3x5 at 60 kg, then +2.5 kg
@@ -98,3 +99,14 @@ def how_to() -> Reply:
 def moved_start(plan: Plan, starts_on: date, today: date) -> Reply:
     """The plan begins on another day."""
     return Reply(f"{plan.name} starts {near(starts_on, today)}.", row(UNDO))
+
+
+def findings(plan: Plan, found: Sequence[Problem]) -> Reply:
+    """What is worth a look, the gravest first; advice, never a ban."""
+    if not found:
+        return Reply(f"{plan.name}: nothing found. Volume, spacing, rep ranges and session length look sound.")
+    lines = [f"{plan.name}: {counted(len(found), 'thing')} to look at. plan text shows the lines."]
+    lines += [str(problem) for problem in found[:FINDINGS_SHOWN]]
+    if len(found) > FINDINGS_SHOWN:
+        lines.append(f"and {len(found) - FINDINGS_SHOWN} more")
+    return Reply("\n".join(lines))

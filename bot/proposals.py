@@ -1,0 +1,98 @@
+"""A change to a plan that is shown first, and only when accepted becomes the plan."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from bot import zones
+from bot.plans_in_force import plan_in_force
+from bot.preferences import preferences
+from bot.replies.plans import dropped, how_to
+from bot.replies.preview import (
+    plan_changed_by,
+    proposal_card,
+    proposal_left,
+    proposal_problem,
+    proposal_taken,
+)
+from bot.sessions import forget_plan
+from bot.turn import Turn
+from engine.plan.printing import print_plan
+from engine.plan.weak_points import more_sets
+from engine.values.ids import AthleteId
+from engine.values.muscles import Muscle
+from engine.values.problem import Problem
+from storage.records import ChangeKind, Permission, Person, Question, QuestionState
+
+PROPOSAL = "proposal"
+OPEN_FOR = timedelta(days=1)
+YES = ("yes", "accept", "ok", "okay", "do it", "sure")
+NO = ("no", "leave it", "not now", "forget it", "cancel")
+
+
+def propose(turn: Turn, person: Person, muscle: Muscle, count: int) -> None:
+    """Nothing; the best place for the sets is shown, and waits for a yes."""
+    mine = person.id == turn.athlete
+    today = turn.today if mine else _today_of(turn, person)
+    in_force = plan_in_force(turn.store, turn.memory, person.id, today)
+    if in_force is None:
+        turn.say(how_to())
+        return
+    catalogue = turn.memory.catalogue_of(turn.store, person.id)
+    found = more_sets(in_force.plan, in_force.block_at(today), muscle, count, catalogue, unit=turn.unit)
+    if isinstance(found, Problem):
+        turn.say(proposal_problem(found))
+        return
+    payload = {
+        "kind": PROPOSAL,
+        "athlete": person.id,
+        "plan": in_force.stored.id,
+        "text": print_plan(found.plan, catalogue),
+        "description": found.description,
+    }
+    turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
+    turn.say(
+        proposal_card(found.description, found.what_if, muscle.value if mine else f"{person.name}, {muscle.value}")
+    )
+
+
+def answered(turn: Turn, question: Question, text: str) -> bool:
+    """Whether the words accepted or left the proposal."""
+    said = text.strip().casefold().rstrip(".!")
+    if said in YES:
+        settle(turn, question, taken=True)
+    elif said in NO:
+        settle(turn, question, taken=False)
+    return said in YES or said in NO
+
+
+def settle(turn: Turn, question: Question, *, taken: bool) -> None:
+    """Nothing; the changed plan is in force from its old start on, or left."""
+    turn.store.questions.close(question, QuestionState.ANSWERED if taken else QuestionState.DROPPED)
+    if not taken:
+        turn.say(proposal_left())
+        return
+    athlete = AthleteId(question.payload["athlete"])
+    stored = turn.store.plans.newest(athlete)
+    link = turn.store.coaching.link(turn.athlete, athlete)
+    allowed = athlete == turn.athlete or (link is not None and Permission.CHANGE_PLAN in link.permissions)
+    if stored is None or stored.id != question.payload["plan"] or not allowed:
+        turn.say(dropped())
+        return
+    description = str(question.payload["description"])
+    change = turn.store.changes.begin(
+        athlete, ChangeKind.PLAN, description, turn.at, by=turn.athlete, inbound=turn.event
+    )
+    coach = turn.athlete if athlete != turn.athlete else stored.coach
+    turn.store.plans.assign(
+        change, stored.name, str(question.payload["text"]), starts_on=stored.starts_on, at=turn.at, coach=coach
+    )
+    forget_plan(turn)
+    turn.say(proposal_taken(description))
+    if athlete != turn.athlete:
+        turn.tell(athlete, plan_changed_by(turn.me.name, description))
+
+
+def _today_of(turn: Turn, person: Person) -> date:
+    own = preferences(turn.store.settings.all(person.id), turn.preferences.zone)
+    return zones.local(turn.at, own.zone).date()
