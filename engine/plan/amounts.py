@@ -12,6 +12,7 @@ from engine.values.load import Unit
 NUMBER = r"\d{1,6}(?:[.,]\d{1,3}(?!\d))?"
 DASH = r" ?(?:-|–|—|to) ?"
 UNIT = r"(?:kgs?|kilos?|kilogram(?:me)?s?|k|кг|lbs?|pounds?|#)(?!\w)"
+TIMES = r"[x×✕*х]"
 SECONDS = r"(?:seconds?|secs?|s|\"|″)(?!\w)"
 MINUTES = r"(?:minutes?|mins?|m(?:in)?|'|′)(?!\w)"
 METRES = r"(?:metres?|meters?|mtrs?|m)(?!\w)"

@@ -19,10 +19,11 @@ from collections.abc import Callable, Iterator
 from engine.catalogue.catalogue import Catalogue
 from engine.plan.cursor import SEPARATORS, Cursor
 from engine.plan.free_words import read_free
+from engine.plan.load_words import read_load
 from engine.plan.parts import Part, Tag, Words
 from engine.plan.progression_words import read_progression
 from engine.plan.report import Placed
-from engine.plan.set_words import read_effort, read_load, read_rest, read_sets
+from engine.plan.set_words import read_effort, read_rest, read_sets
 
 TAG = re.compile(r"([A-Za-z])\d{1,2}(?:[.):]|(?= )) ?|[A-Za-z][.)] ")
 FILLER = re.compile(
