@@ -35,7 +35,9 @@ class Belongings:
         return sheets(self._work, athlete)
 
     def bring_back(self, text: str) -> AthleteId:
-        """The person whose rows `as_json` wrote, in this database again, under the same ids where they are free.
+        """The person whose rows `as_json` wrote, in this database again.
+
+        Her ids are the same where none of them was ever given out here.
 
         What ties her to other people (coaches, clients) is left out: a number in a file proves no consent.
         Errors: NotOurs for text that is no such export; PersonExists when the chat is known here.

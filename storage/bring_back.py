@@ -1,8 +1,10 @@
 """Bring an exported person into a database where some of her ids may be taken.
 
 Ids that count within her records stay as they are. Ids over the whole database (hers, and those of her messages in and
-out) stay where they are free; otherwise she gets new ones, and every column that refers to them follows. Nothing ties
-her to other people afterwards: the numbers in a file do not prove who they are, nor that they consent.
+out) stay where they are higher than any given out here; otherwise she gets new ones, and every column that refers to
+them follows: an id is never given to two, not even after an erasure.
+
+Nothing ties her to other people afterwards: the numbers in a file do not prove who they are, nor that they consent.
 """
 
 from __future__ import annotations
@@ -10,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from sqlalchemy import Table, func, insert, select, text
+from sqlalchemy import Table, TextClause, insert, select, text
 
 from engine.values.ids import AthleteId
 from storage.errors import PersonExists
@@ -45,15 +47,25 @@ def bring_back(work: Work, export: str) -> AthleteId:
             work.connection.execute(insert(table), found)
     if work.is_postgres:
         _count_on(work)
-    return AthleteId(new_ids[PEOPLE][person["id"]])
+    athlete = AthleteId(new_ids[PEOPLE][person["id"]])
+    work.forget(athlete)
+    return athlete
 
 
 def _new_ids(work: Work, table: Table, rows: Sequence[Mapping[str, Any]]) -> dict[int, int]:
-    ids = [row["id"] for row in rows]
-    if not any(_taken(work, table, id=id) for id in ids):
+    """The id here of each id in the export: the same where none of them was ever given out here."""
+    ids = sorted(row["id"] for row in rows)
+    last = work.connection.execute(_last_given(work, table)).scalar_one()
+    if not ids or ids[0] > last:
         return {id: id for id in ids}
-    last = work.connection.execute(select(func.max(table.c.id))).scalar_one()
     return {id: last + n for n, id in enumerate(ids, start=1)}
+
+
+def _last_given(work: Work, table: Table) -> TextClause:
+    """The question for the last id a table gave out, rows that are gone included."""
+    if work.is_postgres:
+        return text(f"SELECT CASE WHEN is_called THEN last_value ELSE 0 END FROM {table.name}_id_seq")
+    return text(f"SELECT coalesce(max(seq), 0) FROM sqlite_sequence WHERE name = '{table.name}'")
 
 
 def _renumbered(table: Table, row: Mapping[str, Any], new_ids: NewIds) -> dict[str, Any]:

@@ -12,6 +12,7 @@ from sqlalchemy.exc import DBAPIError
 from storage.connections import BUSY_MILLISECONDS, connect, is_contention, is_in_memory, wipe_traces
 from storage.errors import Contended
 from storage.migrate import bring_up
+from storage.recall import Recall
 from storage.store import Store
 from storage.work import Work
 
@@ -21,6 +22,7 @@ class Database:
 
     def __init__(self, engine: Engine) -> None:
         self._engine = engine
+        self._recall = Recall()
         # A database in memory has one connection, so one transaction at a time.
         self._turn = threading.Lock() if is_in_memory(engine) else None
 
@@ -40,9 +42,10 @@ class Database:
         with self._own_turn():
             try:
                 with engine.begin() as connection:
-                    work = Work(connection)
+                    work = Work(connection, self._recall)
                     yield Store(work)
                     work.finish()
+                work.committed()
                 if work.erased:
                     wipe_traces(engine)
             except DBAPIError as error:

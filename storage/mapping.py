@@ -7,6 +7,7 @@ Units: a load is kept as whole thousandths of its own unit. `mass` orders loads 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import UTC, datetime
 from decimal import Decimal
 from functools import lru_cache
 from typing import Any
@@ -29,6 +30,16 @@ SET_COLUMNS = tuple(
     )
 )
 """What `set_record` reads, in its order."""
+
+
+def instant(at: datetime) -> datetime:
+    """The same instant as it comes back from the database: in UTC.
+
+    Errors: ValueError for a time without a zone.
+    """
+    if at.utcoffset() is None:
+        raise ValueError(f"{at} has no timezone: give an aware instant, e.g. datetime.now(UTC)")
+    return at.astimezone(UTC)
 
 
 def load_columns(load: Load | None) -> dict[str, Any]:
@@ -75,7 +86,7 @@ def set_record(row: Sequence[Any]) -> SetRecord:
     return SetRecord(SetId(id), _set_done(*row[5:18]), on_day, at, place, message)
 
 
-@lru_cache(maxsize=16_384)
+@lru_cache(maxsize=4096)
 def _set_done(
     exercise: str,
     reps: int,

@@ -1,6 +1,7 @@
 """The questions put to the log. Each is answered from one index, whatever the length of the log.
 
-Built once: building a statement costs more than running it. Parameters are named as in `storage.sets`.
+Most give ids, in order: the sets themselves are recalled, or read with BY_ID. Built once: building a statement costs
+more than running it. Parameters are named as in `storage.sets`.
 """
 
 from __future__ import annotations
@@ -18,7 +19,8 @@ ALL_DAYS = 1_000_000
 INSERT = insert(SETS)
 
 _S = SETS.c
-_STANDING = select(*SET_COLUMNS).where(_S.athlete_id == bindparam("athlete"), _S.stands == True)  # noqa: E712
+BY_ID = select(*SET_COLUMNS).where(_S.athlete_id == bindparam("athlete"), _S.id.in_(bindparam("ids", expanding=True)))
+_STANDING = select(_S.id).where(_S.athlete_id == bindparam("athlete"), _S.stands == True)  # noqa: E712
 _IN_ORDER_OF_LOG = (_S.place, _S.id)
 _BY_DAY = (_S.on_day, _S.place, _S.id)
 _IN_RANGE = _S.on_day.between(bindparam("first"), bindparam("last"))
@@ -47,7 +49,7 @@ def _recent() -> Select[Any]:
     wanted = union(by_day, select(last.subquery().c.id)).subquery()
     # Ids alone: a second condition on standing sets would tempt SQLite to walk the whole log in order.
     of_ids = (_S.athlete_id == bindparam("athlete"), _S.id == wanted.c.id)
-    return select(*SET_COLUMNS).join_from(wanted, SETS, and_(*of_ids)).order_by(*_IN_ORDER_OF_LOG)
+    return select(_S.id).join_from(wanted, SETS, and_(*of_ids)).order_by(*_IN_ORDER_OF_LOG)
 
 
 def _history() -> Select[Any]:

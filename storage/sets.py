@@ -17,13 +17,16 @@ from engine.values.load import Load
 from engine.values.sets import SetDone, SetRecord
 from storage import set_queries as queries
 from storage.facts import standing, supersede
-from storage.mapping import SET_COLUMNS, load_of, set_columns, set_record
+from storage.mapping import instant, load_of, set_columns, set_record
 from storage.records import Change
 from storage.tables.log import SETS
 from storage.work import Work
 
 PLACES_BETWEEN = 1000
 """Free places kept after each set, so that the sets that replace one can stand where it stood."""
+
+AT_ONCE = 1000
+"""Sets read by one statement: databases bound the number of its parameters."""
 
 
 class Sets:
@@ -42,6 +45,7 @@ class Sets:
     ) -> tuple[SetRecord, ...]:
         """The sets as recorded, at the end of the log, or from `place` on (the place of the first set they replace)."""
         first = self._work.take_ids(change.athlete, len(sets))
+        at = instant(at)
         records = tuple(
             SetRecord(
                 SetId(first + n), done, on, at, (first + n) * PLACES_BETWEEN if place is None else place + n, message
@@ -78,12 +82,11 @@ class Sets:
 
     def get(self, athlete: AthleteId, sets: Sequence[SetId]) -> tuple[SetRecord, ...]:
         """The sets with these ids, standing or not (evidence that `why` prints)."""
-        query = select(*SET_COLUMNS).where(SETS.c.athlete_id == athlete, SETS.c.id.in_(sets))
-        return self._records(query.order_by(SETS.c.place, SETS.c.id))
+        return tuple(sorted(self._read(athlete, sets), key=lambda record: (record.place, record.id)))
 
     def of_message(self, athlete: AthleteId, message: int) -> tuple[SetRecord, ...]:
         """The sets that came from one of her messages."""
-        return self._records(queries.OF_MESSAGE, athlete=athlete, message=message)
+        return self._records(queries.OF_MESSAGE, athlete, message=message)
 
     def day_of_message(self, athlete: AthleteId, message: int) -> date | None:
         """The day that the sets of a message were first recorded for, also when none of them stands now."""
@@ -93,18 +96,18 @@ class Sets:
 
     def of_day(self, athlete: AthleteId, on: date) -> tuple[SetRecord, ...]:
         """The sets of one day."""
-        return self._records(queries.OF_DAY, athlete=athlete, on=on)
+        return self._records(queries.OF_DAY, athlete, on=on)
 
     def recent(self, athlete: AthleteId, since: date, least: int = 12) -> tuple[SetRecord, ...]:
         """The sets of all days from `since` on, and at least the last `least` sets where there are as many.
 
         Order: as logged, so a set logged today for last week comes last.
         """
-        return self._records(queries.RECENT, athlete=athlete, since=since, least=least)
+        return self._records(queries.RECENT, athlete, since=since, least=least)
 
     def latest(self, athlete: AthleteId) -> SetRecord | None:
         """The set logged last."""
-        return next(iter(self._records(queries.LATEST, athlete=athlete)), None)
+        return next(iter(self._records(queries.LATEST, athlete)), None)
 
     def history(
         self, athlete: AthleteId, exercise: ExerciseName, *, until: date | None = None, days: int | None = None
@@ -112,7 +115,7 @@ class Sets:
         """One exercise's sets by day, then place; of the last `days` training days of it up to `until`, or all."""
         return self._records(
             queries.HISTORY,
-            athlete=athlete,
+            athlete,
             exercise=exercise,
             until=until or date.max,
             days=queries.ALL_DAYS if days is None else days,
@@ -123,8 +126,8 @@ class Sets:
     ) -> tuple[SetRecord, ...]:
         """The sets of a range of days, by day, then place; of all exercises or of the ones given."""
         if exercises is None:
-            return self._records(queries.BETWEEN, athlete=athlete, first=first, last=last)
-        return self._records(queries.BETWEEN_OF, athlete=athlete, first=first, last=last, exercises=list(exercises))
+            return self._records(queries.BETWEEN, athlete, first=first, last=last)
+        return self._records(queries.BETWEEN_OF, athlete, first=first, last=last, exercises=list(exercises))
 
     def since(self, athlete: AthleteId, first: date) -> tuple[SetRecord, ...]:
         """The sets from a day on, by day, then place."""
@@ -184,9 +187,24 @@ class Sets:
     def _insert(self, change: Change, records: Sequence[SetRecord]) -> None:
         if records:
             self._work.connection.execute(queries.INSERT, [_columns(change, record) for record in records])
+            self._work.own_sets.setdefault(change.athlete, {}).update((record.id, record) for record in records)
 
-    def _records(self, query: Any, **values: Any) -> tuple[SetRecord, ...]:
-        return tuple(map(set_record, self._work.connection.execute(query, values).all()))
+    def _records(self, query: Any, athlete: AthleteId, **values: Any) -> tuple[SetRecord, ...]:
+        ids = self._work.connection.execute(query, {"athlete": athlete, **values}).scalars().all()
+        own, recalled = self._work.own_sets.get(athlete, {}), self._work.recall.of(athlete)
+        unknown = [id for id in ids if id not in recalled and id not in own]
+        if unknown:
+            read = self._read(athlete, unknown)
+            self._work.recall.keep(athlete, read)
+            recalled = {**recalled, **{record.id: record for record in read}}
+        return tuple(recalled[id] if id in recalled else own[id] for id in ids)
+
+    def _read(self, athlete: AthleteId, ids: Sequence[int]) -> list[SetRecord]:
+        found: list[SetRecord] = []
+        for start in range(0, len(ids), AT_ONCE):
+            values = {"athlete": athlete, "ids": ids[start : start + AT_ONCE]}
+            found += map(set_record, self._work.connection.execute(queries.BY_ID, values).all())
+        return found
 
     def _loads(self, query: Any, athlete: AthleteId) -> Mapping[ExerciseName, Load]:
         rows = self._work.connection.execute(query, {"athlete": athlete, "yes": True})

@@ -9,7 +9,9 @@ from sqlalchemy import Connection, bindparam, select, text, update
 from sqlalchemy.dialects import postgresql, sqlite
 
 from engine.values.ids import AthleteId
+from engine.values.sets import SetRecord
 from storage.errors import NoSuchPerson
+from storage.recall import Recall
 from storage.tables.people import PEOPLE
 from storage.tables.queues import SOURCES
 
@@ -31,8 +33,13 @@ class Contact:
 
 
 class Work:
-    def __init__(self, connection: Connection) -> None:
+    def __init__(self, connection: Connection, recall: Recall | None = None) -> None:
         self.connection = connection
+        self.recall = recall or Recall()
+        self.own_sets: dict[int, dict[int, SetRecord]] = {}
+        """Sets recorded in this transaction, by athlete and id: known to it, not yet to others."""
+        self._shared_recall = self.recall
+        self._outdated: set[int] = set()
         self.is_postgres = connection.dialect.name == "postgresql"
         self.erased = False
         """Whether something was erased, so that its traces must leave the disk too."""
@@ -60,6 +67,14 @@ class Work:
         for athlete, last in self._last_ids.items():
             self.connection.execute(KEEP_LAST_ID, {"athlete": athlete, "last": last})
 
+    def committed(self) -> None:
+        """Nothing; what was recorded is there for all to recall."""
+        for athlete in self._outdated:
+            self._shared_recall.forget(athlete)
+        for athlete, records in self.own_sets.items():
+            if athlete not in self._outdated:
+                self._shared_recall.keep(athlete, records.values())
+
     def contact(self, athlete: int) -> Contact:
         """Where a person is reached.
 
@@ -73,7 +88,10 @@ class Work:
         return self._contacts[athlete]
 
     def forget(self, athlete: int) -> None:
-        """Nothing; what this transaction knew of a person is read again when asked for."""
+        """Nothing; the person was erased or brought back: what was known of her is read again when asked for."""
+        self.recall = Recall()  # what is read now may yet be rolled back
+        self._outdated.add(athlete)
+        self.own_sets.pop(athlete, None)
         self._contacts.pop(athlete, None)
         self._last_ids.pop(athlete, None)
 

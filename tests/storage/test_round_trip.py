@@ -192,8 +192,13 @@ def test_text_that_no_database_keeps(database: Database, typed: str, kept: str) 
 
 
 def test_an_instant_without_a_zone_is_refused(database: Database, ana: AthleteId) -> None:
+    nowhere = datetime(2026, 3, 2)  # noqa: DTZ001  # the point of it
     with pytest.raises(Exception, match="timezone"), database.transaction() as store:
-        store.changes.begin(ana, ChangeKind.SETS, "sets", datetime(2026, 3, 2))  # noqa: DTZ001  # the point of it
+        store.changes.begin(ana, ChangeKind.SETS, "sets", nowhere)
+    with database.transaction() as store:
+        change = store.changes.begin(ana, ChangeKind.SETS, "sets", AT)
+        with pytest.raises(ValueError, match="timezone"):
+            store.sets.add(change, [SetDone(ExerciseName("row"), 5, None)], on=MONDAY, at=nowhere)
 
 
 def test_instants_come_back_in_utc(database: Database, ana: AthleteId) -> None:
