@@ -16,10 +16,11 @@ import signal
 import sys
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Protocol
 
 from bot.chats import Chats
+from bot.clock import now
 from bot.delivery import OtherPoller, OutOfReach, WrongToken
 from bot.menus import Menus
 from bot.outbox_sender import Sender
@@ -69,14 +70,10 @@ class Product(Protocol):
     def tick(self, now: datetime) -> int: ...
 
 
-def utc_now() -> datetime:
-    return datetime.now(UTC)
-
-
 def run(
     settings: ServeSettings,
     product: Callable[[Database], Product],
-    clock: Callable[[], datetime] = utc_now,
+    clock: Callable[[], datetime] = now,
 ) -> int:
     """Serve until SIGTERM or SIGINT; the exit code: 0 stopped, 2 not set up right, 3 two processes for one bot."""
     redacting = log_to(secrets=[settings.token])

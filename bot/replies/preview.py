@@ -48,7 +48,8 @@ def no_such_week(weeks: int) -> Reply:
 
 def what_if_card(question: str, found: WhatIf, targets: Sequence[Muscle]) -> Reply:
     """Volume, spacing and minutes before and after; nothing is saved."""
-    lines = [f"If {question} (nothing is saved):", *_difference(found)]
+    said = question if question.casefold().startswith("i ") else f"I {question}"
+    lines = [f"If {said} (nothing is saved):", *_difference(found)]
     off = [muscle.value for muscle in targets]
     if off:
         lines.append(f"Out of its target range then: {', '.join(off)}")
