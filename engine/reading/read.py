@@ -9,6 +9,8 @@ from collections.abc import Sequence
 from datetime import date
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.continuing import in_hand
+from engine.reading.corrections import correction_of, is_correcting
 from engine.reading.deciding import Part, combined, part_of
 from engine.reading.kinds import K
 from engine.reading.pain import tells_pain
@@ -30,10 +32,18 @@ COUNTS = frozenset((K.NUMBER, K.COUNT))
 
 def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     """What the message means, as far as it can be told; never an exception, whatever the text."""
+    context = in_hand(context)
     prepared = prepare(text, context, catalogue)
+    if context.recent:
+        correction = correction_of(prepared, context, catalogue)
+        if correction is not None:
+            return correction
     asked = request_of(prepared.cleaned, prepared.spoken, context, catalogue)
     if asked is not None:
         return asked
+    if context.recent and is_correcting(prepared, context):
+        why = "a correction, but not clear of what"
+        return NoSets(tells_pain(prepared.pieces), (Unread(prepared.cleaned.strip(), why),), why)
     planned = as_planned(prepared.spoken, context, catalogue)
     if planned is not None:
         return planned
@@ -59,7 +69,7 @@ def _either(listed: Outcome, joined: Outcome) -> Outcome:
         return listed
     base = listed if isinstance(listed, Asked) else joined
     note, pain, on = base.note, base.pain, base.on
-    return Asked(_question(Doubt.NUMBERS, "", readings), readings, Doubt.NUMBERS, "a comma", on, note, pain)
+    return Asked(question_of(Doubt.NUMBERS, "", readings), readings, Doubt.NUMBERS, "a comma", on, note, pain)
 
 
 def _readings(outcome: Logged | Asked) -> tuple[Reading, ...]:
@@ -129,10 +139,11 @@ def _asked(
     doubtful = next((part for part in parts if part.doubt is not None), parts[0])
     doubt = doubtful.doubt or Doubt.NUMBERS
     day = next((entry.day for entry in told if entry.day is not None), None)
-    return Asked(_question(doubt, doubtful.term, readings), readings, doubt, doubtful.term, day, note, pain)
+    return Asked(question_of(doubt, doubtful.term, readings), readings, doubt, doubtful.term, day, note, pain)
 
 
-def _question(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
+def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
+    """The question in words, with the choices in it; it says that nothing is saved."""
     choices = ", or ".join(reading.label for reading in readings)
     heads = {
         Doubt.EXERCISE: f"Which one is “{term}”" if term else "Which exercise was that",

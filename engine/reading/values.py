@@ -158,3 +158,34 @@ class Correction:
 
 
 Outcome = Logged | Asked | NoSets | Act | Correction
+
+
+@dataclass(frozen=True, slots=True)
+class Settled:
+    """The answer chose a reading, or completed it: this is now to be logged for the original message.
+
+    `teaches` maps the phrase in doubt to the exercise it was settled to; empty where nothing is to be learned.
+    """
+
+    logged: Logged
+    teaches: Mapping[str, ExerciseName] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class StillOpen:
+    """The question stands: nothing in the message answered it, or it settled a part and `asked` is what is left."""
+
+    asked: Asked
+
+
+@dataclass(frozen=True, slots=True)
+class Dropped:
+    """The athlete lets it go: nothing is recorded."""
+
+
+@dataclass(frozen=True, slots=True)
+class NotAnAnswer:
+    """A clear other set, request or correction: read it as a new message; the question lapses."""
+
+
+Answer = Settled | StillOpen | Dropped | NotAnAnswer
