@@ -18,7 +18,6 @@ from engine.reading.read import question_of, read, read_sets
 from engine.reading.renaming import NewName
 from engine.reading.resolve import BASES
 from engine.reading.slips import slips_of
-from engine.reading.tokens import tokenize
 from engine.reading.values import (
     Act,
     Answer,
@@ -63,7 +62,7 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     """What the message does to the open question."""
     book = phrasebook()
     prepared = prepare(text, context, catalogue)
-    words = tuple(word for word, _ in spoken_words(tokenize(prepared.cleaned)))
+    words = tuple(word for word, _ in spoken_words(prepared.tokens))
     if " ".join(words) in book.cues["forget"]:
         return Dropped()
     answering = Answering(text, words, prepared, asked, context, catalogue)

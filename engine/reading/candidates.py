@@ -71,7 +71,7 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     Shape: readings that come to the same sets are one candidate.
     """
     traits = Traits.of(exercise)
-    found: dict[tuple[SetDone, ...], Candidate] = {}
+    found: list[Candidate] = []
     why = "the numbers do not add up"
     for prior, choice, doubt in _choices(chunks, traits, known, context):
         try:
@@ -82,10 +82,17 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
             continue
         weight = prior * evidence(sets, chunks, exercise, known, traits)
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
-            before = found.get(alternative)
-            total = weight * share + (before.weight if before else 0)
-            found[alternative] = Candidate(alternative, total, its_doubt or doubt)
-    return list(found.values()), why
+            _add(found, Candidate(alternative, weight * share, its_doubt or doubt))
+    return found, why
+
+
+def _add(found: list[Candidate], new: Candidate) -> None:
+    """One more candidate; the weight of an equal one is added to it. (Comparing is cheaper here than hashing sets.)"""
+    for place, known in enumerate(found):
+        if known.sets == new.sets:
+            found[place] = Candidate(new.sets, known.weight + new.weight, new.doubt)
+            return
+    found.append(new)
 
 
 def _alternatives(
@@ -356,12 +363,22 @@ def _at_ways(chunks: Chunks, traits: Traits, known: Known) -> list[tuple[float, 
 def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known: Known, traits: Traits) -> float:
     """How well the sets fit what is known; 1 is neither for nor against."""
     weight = _suits_plan(sets, known) * _suits_equipment(sets, chunks, exercise, traits)
-    told = {one.load for one in sets if one.load is not None and one.kind is SetKind.WORK and one.load.amount > 0}
+    loads = _loads(sets)
     if known.load is not None and known.load.amount > 0:
+        told = (load for load, kind in loads if kind is SetKind.WORK and load.amount > 0)
         weight *= min((_suits_last(load, known.load) for load in told), default=1.0)
-    if len(sets) > MOST_SETS and len({one.reps for one in sets}) == 1 and not chunks.total:
+    if len(sets) > MOST_SETS and not chunks.total and len({one.reps for one in sets}) == 1:
         weight *= 0.1
     return weight
+
+
+def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:
+    """Each load once; the sets of one group share one value."""
+    found: dict[int, tuple[Load, SetKind]] = {}
+    for one in sets:
+        if one.load is not None:
+            found[id(one.load)] = one.load, one.kind
+    return list(found.values())
 
 
 def _suits_last(load: Load, last: Load) -> float:
@@ -394,7 +411,9 @@ def _suits_equipment(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise
     in_hand = exercise.equipment in (Equipment.DUMBBELL, Equipment.KETTLEBELL) or traits.two_implements or traits.carried
     if (plural or chunks.dumbbells) and not in_hand and not traits.timed and not traits.body:
         weight *= 0.03
-    for load in {one.load for one in sets if one.load is not None and one.kind is not SetKind.WARMUP}:
+    for load, kind in _loads(sets):
+        if kind is SetKind.WARMUP:
+            continue
         mass = load.kilograms()
         if (traits.barbell and not traits.light and mass < LIGHTEST_BAR_KG) or mass > HEAVIEST_KG:
             weight *= 0.04

@@ -22,7 +22,6 @@ from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared
 from engine.reading.renaming import renamed
-from engine.reading.tokens import tokenize
 from engine.reading.values import Context, Correction
 from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone, SetKind, SetRecord
@@ -75,7 +74,7 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     if not context.recent or "\n" in prepared.cleaned.strip():
         return None
     book = phrasebook()
-    words = [word for word, _ in spoken_words(tokenize(prepared.cleaned))]
+    words = [word for word, _ in spoken_words(prepared.tokens)]
     if not words or len(words) > MOST_WORDS:
         return None
     told = Told(_mended(words, prepared.spoken, book), prepared.pieces, prepared.spoken, context, catalogue, book)
@@ -418,7 +417,7 @@ def is_correcting(prepared: Prepared, context: Context) -> bool:
     if not context.recent or "\n" in prepared.cleaned.strip():
         return False
     book = phrasebook()
-    words = [word for word, _ in spoken_words(tokenize(prepared.cleaned))]
+    words = [word for word, _ in spoken_words(prepared.tokens)]
     if not words or len(words) > MOST_WORDS:
         return False
     pieces = [piece for piece in prepared.pieces if piece.kind is not K.FILLER]

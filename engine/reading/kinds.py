@@ -8,6 +8,9 @@ from enum import Enum
 class K(Enum):
     """Kinds of pieces. The values are the names that the language files use; signs and computed kinds stand first."""
 
+    # Members are singletons: hashing them by identity saves a call for each look-up in the inner loops.
+    __hash__ = object.__hash__
+
     NUMBER = "a number"
     NAME = "a name"
     PLAIN = "an unknown word"

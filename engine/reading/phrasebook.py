@@ -26,6 +26,8 @@ class Phrasebook:
     heads: Mapping[str, tuple[str, ...]]
     cues: Mapping[str, frozenset[str]]
     slips: Slips
+    openers: frozenset[str]
+    """First words of phrases and heads."""
 
 
 def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
@@ -60,7 +62,8 @@ def phrasebook() -> Phrasebook:
             else:
                 cues.setdefault(label, set()).add(phrase)
     typo_words = [*said, *(phrase for label in MENDED_CUES for phrase in cues[label])]
-    return Phrasebook(said, heads, {label: frozenset(found) for label, found in cues.items()}, slips_of(typo_words))
+    openers = frozenset(phrase.split()[0] for phrase in (*said, *heads))
+    return Phrasebook(said, heads, {label: frozenset(found) for label, found in cues.items()}, slips_of(typo_words), openers)
 
 
 MENDED_CUES = ("slip", "mean", "be", "make", "delete", "move", "only", "forget", "yes")

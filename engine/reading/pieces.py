@@ -27,6 +27,8 @@ from engine.values.load import Unit
 class Role(Enum):
     """What a number counts, as far as its own spelling says."""
 
+    __hash__ = object.__hash__
+
     BARE = "bare"
     LOAD = "load"
     REPS = "reps"

@@ -11,7 +11,7 @@ from engine.reading.marks import without_marks
 from engine.reading.mending import mended
 from engine.reading.names import EQUIPMENT, of_equipment
 from engine.reading.pieces import Lexer, Piece
-from engine.reading.tokens import clean, tokenize
+from engine.reading.tokens import Token, clean, tokenize
 from engine.reading.values import Context
 
 
@@ -23,6 +23,7 @@ class Prepared:
     """
 
     cleaned: str
+    tokens: list[Token]
     spoken: list[Piece]
     pieces: list[Piece]
     other: list[Piece] | None = None
@@ -38,17 +39,17 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if lexer.comma_in_doubt:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
         other = _gathered(with_equipment(mended(again.run(), cleaned, catalogue), catalogue), context)
-    return Prepared(cleaned, spoken, _gathered(spoken, context), other)
+    return Prepared(cleaned, tokens, spoken, _gathered(spoken, context), other)
 
 
 def _gathered(pieces: list[Piece], context: Context) -> list[Piece]:
-    if any(piece.kind in DATE_KINDS or (piece.kind is K.NUMBER and at == 0) for at, piece in enumerate(pieces)) or _slashes(pieces):
+    kinds = {piece.kind for piece in pieces}
+    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS:
         pieces = with_dates(pieces, context.now, context.unit)
     return without_marks(pieces)
 
 
-def _slashes(pieces: list[Piece]) -> bool:
-    return any(piece.kind is K.LINE for piece in pieces) or any(len(piece.text) == 4 and piece.kind is K.NUMBER for piece in pieces)
+NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP))
 
 
 def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:

@@ -38,7 +38,7 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
         correction = correction_of(prepared, context, catalogue)
         if correction is not None:
             return correction
-    asked = request_of(prepared.cleaned, prepared.spoken, context, catalogue)
+    asked = request_of(prepared, context, catalogue)
     if asked is not None:
         return asked
     if context.recent and is_correcting(prepared, context):

@@ -15,6 +15,7 @@ from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
+from engine.reading.prepare import Prepared
 from engine.reading.tokens import Token, tokenize
 from engine.reading.values import Act, Context
 from engine.reading.when import day_told, moment_told
@@ -47,21 +48,36 @@ class Said:
         return [piece for piece in self.pieces if piece.kind is K.NUMBER]
 
 
-def request_of(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Act | None:
+def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
     """The intent that the message states, or None where it states none."""
+    cleaned, pieces = prepared.cleaned, prepared.spoken
     if cleaned.startswith("/"):
         return _command(cleaned, pieces, context, catalogue)
     if cleaned.strip() == "?":
         return Act("help")
     if len(pieces) > LONGEST_REQUEST * 2:
         return None
-    words = spoken_words(tokenize(cleaned))
+    book = phrasebook()
+    if _is_plainly_sets(pieces, prepared, book):
+        return None
+    words = spoken_words(prepared.tokens)
     if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
         return None
-    book = phrasebook()
     bare = _without_politeness(words, book)
     told = _by_phrase(bare, cleaned, pieces, context, catalogue, book)
     return told or _last_clause(cleaned, pieces, context, catalogue, book) or _mended(bare, cleaned, pieces, context, catalogue, book)
+
+
+def _is_plainly_sets(pieces: Sequence[Piece], prepared: Prepared, book: Phrasebook) -> bool:
+    """Whether a message with sets in it begins in a way that no request does."""
+    kinds = {piece.kind for piece in pieces}
+    if K.TIMES not in kinds or kinds & REQUEST_KINDS:
+        return False
+    first = pieces[0]
+    return first.kind is K.NUMBER or (first.kind in (K.NAME, K.DATE) and first.text.split()[0] not in book.openers)
+
+
+REQUEST_KINDS = frozenset((K.EQUALS, K.MORE, K.SAME, K.SAYING, K.QUESTION))
 
 
 def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Act | None:
@@ -104,7 +120,7 @@ def _by_phrase(
     book: Phrasebook,
 ) -> Act | None:
     phrase = " ".join(word for word, _ in words)
-    name = book.said.get(phrase) or book.said.get(" ".join(word for word, _ in spoken_words(tokenize(cleaned))))
+    name = book.said.get(phrase) or book.said.get(" ".join(cleaned.lower().split()))
     if name is not None:
         return _plain(name, "", context)
     for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):

@@ -35,6 +35,8 @@ class PairAs(Enum):
 
 
 class TripleAs(Enum):
+    __hash__ = object.__hash__
+
     SETS_REPS_LOAD = "sets x reps x load"
     LOAD_REPS_SETS = "load x reps x sets"
     LOAD_SETS_REPS = "load x sets x reps"

@@ -15,6 +15,7 @@ import re
 import unicodedata
 from decimal import Decimal
 from enum import Enum
+from functools import lru_cache
 from typing import NamedTuple
 
 LONGEST_TEXT = 4_096
@@ -26,6 +27,8 @@ HALF = Decimal("0.5")
 
 
 class Shape(Enum):
+    __hash__ = object.__hash__
+
     NUMBER = "number"
     CLOCK = "clock"
     ORDINAL = "ordinal"
@@ -133,6 +136,7 @@ def _counted(group: str, text: str, start: int, end: int, glued: bool) -> Token:
     return Token(Shape.CLOCK, text, start, end, glued, _clock_seconds(text))
 
 
+@lru_cache(maxsize=4_096)
 def amount(text: str) -> Decimal:
     """What a written number counts; TOO_BIG for one that no lifter means."""
     half = text.endswith("½")
