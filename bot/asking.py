@@ -6,17 +6,19 @@ in between leaves the question open; "forget it", or another set, leaves its mes
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date, timedelta
-from typing import Any
+from typing import Any, assert_never
 
 from bot.context import context_of
 from bot.recording import label_of, receipt, record
 from bot.replies.question import dropped, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import Turn
-from engine.reading import read, read_answer
-from engine.reading.values import Act, Asked, Chosen, Correction, Doubt, Dropped, Logged, NotAnAnswer, StillOpen
-from storage.records import ChangeKind, Question, QuestionId, QuestionState
+from engine.reading import read_answer
+from engine.reading.values import Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
+from engine.values.ids import ExerciseName
+from storage.records import Change, ChangeKind, Question, QuestionId, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
 SETS = "sets"
@@ -37,25 +39,25 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
     context = context_of(turn)
     answer = read_answer(text, asked, context, turn.catalogue)
     match answer:
-        case Chosen(reading=reading):
-            settle(turn, open_question, asked, Logged(reading.sets, asked.on, asked.note, asked.pain))
+        case Settled(logged, teaches):
+            settle(turn, open_question, logged, teaches)
             return True
-        case StillOpen(asked=narrower):
+        case StillOpen(narrower) if narrower != asked:
             payload = {**open_question.payload, "asked": asked_to_json(narrower)}
             turn.store.questions.update(open_question, payload)
             turn.say(question(narrower, open_question.id, open_question.payload["text"]))
             return True
+        case StillOpen():
+            return False
         case Dropped():
             turn.store.questions.close(open_question, QuestionState.DROPPED)
             turn.say(dropped(open_question.payload["text"]))
             return True
         case NotAnAnswer():
-            outcome = read(text, context, turn.catalogue)
-            if isinstance(outcome, Logged | Asked | Correction) or (
-                isinstance(outcome, Act) and outcome.name == "undo"
-            ):
-                turn.store.questions.close(open_question, QuestionState.DROPPED)
+            turn.store.questions.close(open_question, QuestionState.DROPPED)
             return False
+        case _:
+            assert_never(answer)
 
 
 def tapped(turn: Turn, question_id: int, place: int) -> None:
@@ -69,31 +71,33 @@ def tapped(turn: Turn, question_id: int, place: int) -> None:
         turn.store.questions.close(known, QuestionState.DROPPED)
         turn.say(dropped(known.payload["text"]))
         return
-    settle(turn, known, asked, Logged(asked.readings[place].sets, asked.on, asked.note, asked.pain))
+    chosen = Logged(asked.readings[place].sets, asked.on, asked.note, asked.pain)
+    settle(turn, known, chosen, taught_by(asked, chosen))
 
 
-def settle(turn: Turn, known: Question, asked: Asked, chosen: Logged) -> None:
+def taught_by(asked: Asked, chosen: Logged) -> Mapping[str, ExerciseName]:
+    """The word in doubt and the exercise it was settled to; nothing where the doubt was another."""
+    names = {done.exercise for done in chosen.sets}
+    if asked.doubt is not Doubt.EXERCISE or not asked.term or len(names) != 1:
+        return {}
+    return {asked.term: names.pop()}
+
+
+def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, ExerciseName]) -> None:
     """Nothing; the chosen reading is recorded against the message that raised the question, and taught."""
     turn.store.questions.close(known, QuestionState.ANSWERED)
     change = turn.begin(ChangeKind.ANSWER, label_of(chosen.sets))
+    place = None
     if known.payload["replaces"]:
         standing = turn.store.sets.of_message(turn.athlete, known.message)
-        turn.store.sets.remove(change, [record.id for record in standing])
-    day = date.fromisoformat(known.payload["on"])
-    record(turn, change, chosen, known.message, on=day)
-    lines = learn(turn, change, asked, chosen)
-    receipt(turn, chosen, known.message, lines)
+        turn.store.sets.remove(change, [one.id for one in standing])
+        place = standing[0].place if standing else None
+    record(turn, change, chosen, known.message, on=date.fromisoformat(known.payload["on"]), place=place)
+    receipt(turn, chosen, known.message, learn(turn, change, teaches))
 
 
-def learn(turn: Turn, change: Any, asked: Asked, chosen: Logged) -> list[str]:
+def learn(turn: Turn, change: Change, teaches: Mapping[str, ExerciseName]) -> list[str]:
     """What the bot will take for granted from now on, in words; empty where the answer teaches nothing."""
-    match asked.doubt:
-        case Doubt.EXERCISE if asked.term:
-            exercise = chosen.sets[0].exercise
-            turn.store.taught.settle(change, asked.doubt.value, asked.term, exercise)
-            return [f"From now on “{asked.term}” means {exercise}. /settings takes it back."]
-        case Doubt.NUMBERS if asked.term:
-            turn.store.taught.settle(change, asked.doubt.value, asked.term, asked.term)
-            return []
-        case _:
-            return []
+    for term, exercise in teaches.items():
+        turn.store.taught.settle(change, Doubt.EXERCISE.value, term, exercise)
+    return [f"“{term}” means {exercise} from now on (forget {term})." for term, exercise in teaches.items()]

@@ -68,7 +68,8 @@ def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: d
     notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
     turn.store.notes.remove(change, [note.id for note in notes])
     turn.store.sets.remove(change, [one.id for one in standing])
-    after = record(turn, change, logged, turn.inbound.message, on=day)
+    place = standing[0].place if standing else None
+    after = record(turn, change, logged, turn.inbound.message, on=day, place=place)
     say(turn, standing, tuple(after))
 
 

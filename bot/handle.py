@@ -19,6 +19,7 @@ from bot.schedule import run_due
 from bot.turn import Turn
 from storage.database import Database
 from storage.envelopes import OutboxId, StoredInbound
+from storage.errors import Contended
 from storage.records import Person
 from storage.store import Store
 
@@ -49,6 +50,8 @@ class Product:
                 said = self._answer(store, event)
                 store.inbox.done(event.id, event.at)
                 return said
+        except Contended:
+            raise
         except Exception:
             log.exception("could not handle an event")
         with self.database.transaction() as store:
@@ -66,6 +69,9 @@ class Product:
                     return False
                 self._answer(store, event)
                 store.inbox.done(event.id, event.at)
+        except Contended:
+            # Another worker was in the way: nothing is kept, and the event is tried again.
+            return True
         except Exception:
             # Whatever went wrong, the event must neither block the chat nor be half saved; the log has the traceback.
             if event is None:

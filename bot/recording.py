@@ -27,10 +27,12 @@ def log(turn: Turn, logged: Logged) -> None:
         pain.respond(turn, logged.sets[-1].exercise if logged.sets else None)
 
 
-def record(turn: Turn, change: Change, logged: Logged, message: int, on: date | None = None) -> Sequence[SetRecord]:
-    """The sets as recorded, with the note that came with them."""
+def record(
+    turn: Turn, change: Change, logged: Logged, message: int, on: date | None = None, place: int | None = None
+) -> Sequence[SetRecord]:
+    """The sets as recorded, with the note that came with them; `place`: where in the log, if not at its end."""
     day = logged.on or on or turn.today
-    records = turn.store.sets.add(change, logged.sets, on=day, at=turn.at, message=message)
+    records = turn.store.sets.add(change, logged.sets, on=day, at=turn.at, message=message, place=place)
     if logged.note or logged.pain:
         turn.store.notes.add(
             change,
