@@ -24,20 +24,23 @@ class Masses:
 
     def at_most(self, target: Load) -> Load | None:
         """The heaviest loadable mass not above `target`, in the target's unit; None when even the least is above."""
-        place = bisect_right(self.row, counts(target) + slack(target.unit))
-        return self._told(place - 1, target) if place else None
+        wanted = counts(target)
+        place = bisect_right(self.row, wanted + slack(target.unit))
+        return self._told(place - 1, wanted, target) if place else None
 
     def at_least(self, target: Load) -> Load | None:
         """The lightest loadable mass not below `target`, in the target's unit; None above the heaviest."""
-        place = bisect_left(self.row, counts(target) - slack(target.unit))
-        return self._told(place, target) if place < len(self.row) else None
+        wanted = counts(target)
+        place = bisect_left(self.row, wanted - slack(target.unit))
+        return self._told(place, wanted, target) if place < len(self.row) else None
 
     def nearest(self, target: Load) -> Load:
         """The loadable mass nearest to `target`; the lighter of two equally near."""
         wanted = counts(target)
         place = bisect_left(self.row, wanted)
         near = range(max(0, place - 1), min(len(self.row), place + 1))
-        return self._told(min(near, key=lambda at: (abs(self.row[at] - wanted), at)), target)
+        return self._told(min(near, key=lambda at: (abs(self.row[at] - wanted), at)), wanted, target)
 
-    def _told(self, place: int, target: Load) -> Load:
-        return load_of(self.row[place], target.unit, target.basis)
+    def _told(self, place: int, wanted: int, target: Load) -> Load:
+        found = self.row[place]
+        return target if found == wanted else load_of(found, target.unit, target.basis)

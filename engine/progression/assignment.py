@@ -50,11 +50,9 @@ class _Open:
 
     planned: PlannedDay
     slots: tuple[Names, ...]
+    names: Names
     left: set[int]
-
-    @property
-    def names(self) -> Names:
-        return frozenset().union(*self.slots)
+    first: date | None
 
     @property
     def begun(self) -> bool:
@@ -82,21 +80,19 @@ def assign(
     names = {on: frozenset(record.done.exercise for record in sets) for on, sets in dates.items()}
     found = {on: _own(days, on, names[on], choices) for on in dates}
     for on in dates:
-        if found[on]:
-            beyond = names[on].difference(*(day.names for day in found[on]))
-            found[on] += _elsewhere(days, on, beyond, half=True)
-        else:
-            found[on] += _elsewhere(days, on, names[on])
+        beyond = names[on].difference(*(day.names for day in found[on]))
+        if beyond:
+            found[on] += _elsewhere(days, on, beyond, half=bool(found[on]))
     return tuple(session for on, sets in dates.items() for session in _sessions(on, sets, found[on]))
 
 
 def _open(planned: PlannedDay, choices: Choices) -> _Open:
     slots = tuple(_may_be(slot, planned.on, choices) for slot in planned.day.slots)
-    return _Open(planned, slots, set(range(len(slots))))
+    return _Open(planned, slots, frozenset().union(*slots), set(range(len(slots))), _week_first(planned))
 
 
 def _may_be(slot: Slot, on: date | None, choices: Choices) -> Names:
-    instead = None if on is None else choices.instead_of(slot.exercise, on)
+    instead = None if on is None or not choices.swaps else choices.instead_of(slot.exercise, on)
     return frozenset((slot.exercise, *slot.swaps, *(() if instead is None else (instead,))))
 
 
@@ -129,7 +125,7 @@ def _elsewhere(days: Sequence[_Open], on: date, names: Names, *, half: bool = Fa
 
 def _candidates(days: Sequence[_Open], on: date) -> list[_Open]:
     """The dated days of a date's plan week, then the undated ones that may come next."""
-    dated = [day for day in days if day.planned.on is not None and _same_week(day.planned, on)]
+    dated = [day for day in days if day.first is not None and day.first <= on < day.first + WEEK]
     undated = [day for day in days if day.planned.on is None]
     weeks = list(dict.fromkeys(_week(day) for day in undated))
     in_hand = max((weeks.index(_week(day)) for day in undated if day.begun), default=0)
@@ -141,18 +137,21 @@ def _week(day: _Open) -> tuple[date | None, str, int]:
     return planned.week_first, planned.block.label, planned.week
 
 
-def _same_week(planned: PlannedDay, on: date) -> bool:
-    """Whether a date falls in a dated day's plan week; without its first day, in the calendar week from Monday."""
-    first = planned.week_first
-    if first is None and planned.on is not None:
-        first = planned.on - timedelta(days=planned.on.weekday())
-    return first is not None and first <= on < first + WEEK
+def _week_first(planned: PlannedDay) -> date | None:
+    """The first day of a dated day's plan week; where it is not told, the Monday before it."""
+    if planned.on is None:
+        return None
+    return planned.week_first or planned.on - timedelta(days=planned.on.weekday())
 
 
 def _sessions(on: date, sets: Sequence[SetRecord], days: Sequence[_Open]) -> Iterable[SessionDone]:
     """One session for each day found; sets that fit none of them go with the first."""
     if not days:
         yield SessionDone(on, None, tuple(sets))
+        return
+    if len(days) == 1:
+        yield SessionDone(on, days[0].planned, tuple(sets))
+        return
     belongs = [next((at for at, day in enumerate(days) if r.done.exercise in day.names), 0) for r in sets]
     for at, day in enumerate(days):
         yield SessionDone(on, day.planned, tuple(r for r, owner in zip(sets, belongs, strict=True) if owner == at))

@@ -33,10 +33,12 @@ class Step:
 
 def heavier(load: Load, step: Load, terms: Terms) -> Step:
     """The next load after `load` was made; `load` itself where nothing heavier can be loaded."""
+    wanted = terms.nearest(load + terms.of(step))
+    if load < wanted and not is_steep(load, wanted):
+        return Step(wanted)
     smallest = above(load, terms)
     if smallest is None:
         return Step(load)
-    wanted = terms.nearest(load + terms.of(step))
     most = at_ceiling(load, terms)
     if most is not None and most < wanted:
         wanted = most
@@ -63,17 +65,19 @@ def is_steep(before: Load, after: Load) -> bool:
 
 def under_ceiling(laid: Laid, terms: Terms) -> Laid:
     """The ask with no load too far above what was last lifted, nor above a load that was just missed."""
-    anchor = laid.ask.anchor
-    if anchor is None or laid.ask.by_plan:
-        return laid
-    most = _most_after(anchor, terms)
-    if most is not None and any(one.load is not None and most < one.load for one in laid.ask.sets):
-        why = "what was just missed" if anchor.missed else f"10 % over the {anchor.load} last lifted"
-        sets = each_load(laid.ask.sets, lambda load: min(load, most))
-        return laid.with_sets(sets, Held.CEILING, f"No more than {why}.")
-    if laid.ask.steep:
-        return laid.noted(Held.ROUNDING, STEEP)
-    return laid
+    ask = laid.ask
+    if ask.anchor is not None and not ask.by_plan:
+        loads = [one.load for one in ask.sets if one.load is not None]
+        most = _most_after(ask.anchor, terms) if any(_is_over(ask.anchor, load) for load in loads) else None
+        if most is not None and any(most < load for load in loads):
+            why = "what was just missed" if ask.anchor.missed else f"10 % over the {ask.anchor.load} last lifted"
+            sets = each_load(ask.sets, lambda load: min(load, most))
+            return laid.with_sets(sets, Held.CEILING, f"No more than {why}.")
+    return laid.noted(Held.ROUNDING, STEEP) if ask.steep else laid
+
+
+def _is_over(anchor: Anchor, load: Load) -> bool:
+    return anchor.load < load if anchor.missed else is_steep(anchor.load, load)
 
 
 def _most_after(anchor: Anchor, terms: Terms) -> Load | None:

@@ -9,7 +9,7 @@ heavier    made inside the range at more than was asked: the slot goes on from t
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
@@ -50,13 +50,13 @@ def advance(state: State, exposure: Exposure) -> State:
     sets, bottom = terms.slot.sets, reaches(least_reps(terms.slot.target))
     before = stands_at(state.load, session, sets, terms, first=state.moved is None)
     held, made = session.made_at(sets, bottom), session.made_at(sets, reaches(top_reps(terms.slot.target)))
-    came = session.came(sets, bottom)
+    came = session.came(sets, bottom) if held is None else Came.MADE
     after, steep = before if held is None else max(before, held), False
     if made is not None:
         step = heavier(made, state.scheme.step, terms)
         after, steep = max(after, step.load), step.steep
     missed = state.missed + 1 if came is Came.MISSED else 0
-    return replace(state, load=after, missed=missed, moved=Moved(session, came, before, after, made, steep))
+    return State(state.scheme, terms, after, missed, Moved(session, came, before, after, made, steep))
 
 
 def ask(state: State) -> Ask:

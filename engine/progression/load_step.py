@@ -9,7 +9,7 @@ extra      the best sets count, as many as were asked for; more of them change n
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from engine.progression.asked import Anchor, Ask, started, straight
 from engine.progression.ceiling import heavier
@@ -51,17 +51,17 @@ def after_session(state: State, session: Session) -> State:
     terms, scheme = state.terms, state.scheme
     sets = terms.slot.sets
     before = stands_at(state.load, session, sets, terms, first=state.moved is None)
-    came = session.came(sets, reaches(least_reps(terms.slot.target)))
     made = session.made_at(sets, reaches(top_reps(terms.slot.target)))
+    came = session.came(sets, reaches(least_reps(terms.slot.target))) if made is None else Came.MADE
     if made is not None:
         step = heavier(made, scheme.step, terms)
         after = max(before, step.load)
-        return replace(state, load=after, missed=(), moved=Moved(session, came, before, after, made, step.steep))
+        return State(scheme, terms, after, (), Moved(session, came, before, after, made, step.steep))
     if came is not Came.MISSED:
-        return replace(state, load=before, missed=(), moved=Moved(session, came, before, before))
+        return State(scheme, terms, before, (), Moved(session, came, before, before))
     missed = after_miss(state.missed, session.working_load(sets), scheme.misses)
     after = reset(before, missed, scheme.misses, scheme.reset_share, terms)
-    return replace(state, load=after, missed=missed, moved=Moved(session, came, before, after))
+    return State(scheme, terms, after, missed, Moved(session, came, before, after))
 
 
 def ask(state: State) -> Ask:

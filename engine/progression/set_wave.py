@@ -10,7 +10,7 @@ lighter    the turn was not done: the same turn again
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier, is_steep
@@ -58,7 +58,7 @@ def advance(state: State, exposure: Exposure) -> State:
     # The step's share is told of the load it went up from: this turn's, or the heavier one that was made.
     made = None if turn == here else max(before, climbed or before)
     moved = Moved(session, came, before, turn[0], made, steep=made is not None and is_steep(made, turn[0]))
-    return replace(state, load=turn[0], sets=turn[1], asked=state.sets, moved=moved)
+    return State(state.scheme, terms, *turn, state.sets, moved)
 
 
 def ask(state: State) -> Ask:

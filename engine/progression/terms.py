@@ -33,6 +33,8 @@ class Terms:
 
     def of(self, load: Load) -> Load:
         """The same mass in the slot's unit and on its basis."""
+        if load.unit is self.unit and load.basis is self.basis:
+            return load
         return self.load(load.in_unit(self.unit).amount)
 
     def nearest(self, load: Load) -> Load:

@@ -15,7 +15,7 @@ from engine.progression import load_step
 from engine.progression.asked import Ask
 from engine.progression.lighter import percent
 from engine.progression.terms import Terms
-from engine.progression.work import session_of
+from engine.progression.work import Session, session_of
 from engine.values.load import SMALLEST_STEP, Load
 from engine.values.plan import Reps
 from engine.values.prescription import Exposure, Prescription, SetTarget
@@ -41,8 +41,8 @@ def advance(state: State, exposure: Exposure) -> State:
     if session is None:
         return state
     heaviest = session.working_load(1)
-    tops = replace(session, works=tuple(work for work in session.works if heaviest <= work.load))
-    return replace(state, top=load_step.after_session(state.top, tops))
+    tops = tuple(work for work in session.works if heaviest <= work.load)
+    return State(state.scheme, load_step.after_session(state.top, Session(session.on, tops, session.evidence)))
 
 
 def ask(state: State) -> Ask:

@@ -19,6 +19,7 @@ from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from enum import Enum
+from operator import attrgetter
 
 from engine.progression.terms import Terms
 from engine.values.ids import SetId
@@ -48,6 +49,9 @@ class Work:
     rir: Decimal | None = None
 
 
+AMOUNT = attrgetter("load.amount")
+"""Loads of one slot are in one unit, so their amounts order them."""
+
 Good = Callable[[Work], bool]
 """Whether a set met what was asked of it, its load aside."""
 
@@ -70,13 +74,12 @@ class Session:
 
     def made_at(self, sets: int, good: Good) -> Load | None:
         """The heaviest load at which so many sets were good; None when fewer were."""
-        loads = sorted((work.load for work in self.works if good(work)), reverse=True)
-        return loads[sets - 1] if len(loads) >= sets else None
+        made = [work for work in self.works if good(work)]
+        return sorted(made, key=AMOUNT, reverse=True)[sets - 1].load if len(made) >= sets else None
 
     def working_load(self, sets: int) -> Load:
         """The load that so many sets reached, or the lightest where fewer were done; reps do not matter to it."""
-        loads = sorted((work.load for work in self.works), reverse=True)
-        return loads[min(sets, len(loads)) - 1]
+        return sorted(self.works, key=AMOUNT, reverse=True)[min(sets, len(self.works)) - 1].load
 
     def last_heavy(self, sets: int) -> Work:
         """The last set at the working load or more."""
@@ -98,23 +101,25 @@ def reaches(reps: int) -> Good:
 
 def session_of(exposure: Exposure, terms: Terms) -> Session | None:
     """The session as rules see it; None where nothing of it counts."""
-    sides: dict[Side, list[SetDone]] = {Side.LEFT: [], Side.RIGHT: []}
+    left: list[Work] = []
+    right: list[Work] = []
     works: list[Work] = []
+    told: Load | None = None
+    counts: tuple[Load, Load] | None = None
     for record in exposure.sets:
         done = record.done
-        if done.kind is not SetKind.WORK or (done.load is None and terms.slot.load is not None):
-            continue
-        if done.side is None:
-            works.append(_work(done, terms))
-        else:
-            sides[done.side].append(done)
-    works.extend(_paired(sides[Side.LEFT], sides[Side.RIGHT], terms))
+        if done.kind is SetKind.WORK and (done.load is not None or terms.slot.load is None):
+            if counts is None or done.load != told:  # the sets of a session mostly share their load
+                told, counts = done.load, _counted(done.load, terms)
+            side = works if done.side is None else left if done.side is Side.LEFT else right
+            side.append(_work(done, *counts))
+    works.extend(_paired(left, right))
     return Session(exposure.on, tuple(works), exposure.evidence) if works else None
 
 
-def _paired(left: list[SetDone], right: list[SetDone], terms: Terms) -> Iterator[Work]:
+def _paired(left: list[Work], right: list[Work]) -> Iterator[Work]:
     for at in range(max(len(left), len(right))):
-        sides = [_work(side[at], terms) for side in (left, right) if at < len(side)]
+        sides = [side[at] for side in (left, right) if at < len(side)]
         yield Work(
             min(work.load for work in sides),
             min(work.lifted for work in sides),
@@ -126,11 +131,18 @@ def _paired(left: list[SetDone], right: list[SetDone], terms: Terms) -> Iterator
         )
 
 
-def _work(done: SetDone, terms: Terms) -> Work:
-    lifted = terms.load(NOTHING) if done.load is None else _meant(done.load, terms)
-    counts_as = lifted if done.load is None else terms.down(lifted)
+def _work(done: SetDone, load: Load, lifted: Load) -> Work:
     rir = NOTHING if done.failure or done.missed else done.effort.rir if done.effort is not None else None
-    return Work(counts_as, lifted, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed, rir)
+    return Work(load, lifted, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed, rir)
+
+
+def _counted(told: Load | None, terms: Terms) -> tuple[Load, Load]:
+    """What a load counts as, and what was lifted."""
+    if told is None:
+        nothing = terms.load(NOTHING)
+        return nothing, nothing
+    lifted = _meant(told, terms)
+    return terms.down(lifted), lifted
 
 
 def _meant(told: Load, terms: Terms) -> Load:

@@ -5,7 +5,7 @@ Amounts are exact decimals, kept in the unit the lifter typed. Conversion is a c
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
 
@@ -62,11 +62,11 @@ class Load:
 
     def __add__(self, other: Load) -> Load:
         self._check(other)
-        return replace(self, amount=self.amount + other.amount)
+        return Load(self.amount + other.amount, self.unit, self.basis)
 
     def __sub__(self, other: Load) -> Load:
         self._check(other)
-        return replace(self, amount=self.amount - other.amount)
+        return Load(self.amount - other.amount, self.unit, self.basis)
 
     def __lt__(self, other: Load) -> bool:
         return self._mass() < other._mass()
@@ -89,7 +89,7 @@ class Load:
         if unit is self.unit:
             return self
         exact = self.amount * KG_PER_LB if unit is Unit.KG else self.amount / KG_PER_LB
-        return replace(self, amount=exact.quantize(SMALLEST_STEP), unit=unit)
+        return Load(exact.quantize(SMALLEST_STEP), unit, self.basis)
 
     def kilograms(self) -> Decimal:
         """The mass in kilograms, unrounded."""

@@ -35,8 +35,16 @@ MAXES = slot(RepGoal(), sets=3, target=MaxReps(), load=None)
         pytest.param(
             STEP,
             ("100: 5 5 5", "102.5: 5 5 4", "102.5: 5 5 5", "105: 5 4 4", "105: 5 5 4", "105: 5 5 4", "92.5: 5 5 5"),
-            ("3×5 at 100 kg", "3×5 at 102.5 kg", "3×5 at 102.5 kg", "3×5 at 105 kg", "3×5 at 105 kg",
-             "3×5 at 105 kg", "3×5 at 92.5 kg", "3×5 at 95 kg"),
+            (
+                "3×5 at 100 kg",
+                "3×5 at 102.5 kg",
+                "3×5 at 102.5 kg",
+                "3×5 at 105 kg",
+                "3×5 at 105 kg",
+                "3×5 at 105 kg",
+                "3×5 at 92.5 kg",
+                "3×5 at 95 kg",
+            ),
             id="load step: up when made, the same after a miss, down after three",
         ),
         pytest.param(
@@ -46,7 +54,7 @@ MAXES = slot(RepGoal(), sets=3, target=MaxReps(), load=None)
             id="rep goal: one more on each set over the same set last time",
         ),
     ],
-)  # fmt: skip
+)
 def test_a_run_asks(planned: Slot, sessions: tuple[str, ...], asked: tuple[str, ...]) -> None:
     loadable = BODY if planned is MAXES else BARBELL
 
@@ -57,37 +65,49 @@ def test_a_run_asks(planned: Slot, sessions: tuple[str, ...], asked: tuple[str, 
     ("planned", "sessions", "reason", "next_step"),
     [
         pytest.param(
-            DOUBLE, ("40: 12 12 12",),
+            DOUBLE,
+            ("40: 12 12 12",),
             "All 3 sets of 12 made on Mon 2 Mar, so the load goes up 2.5 kg. Back to 8 reps.",
-            "Make 3×12 to go to 45 kg.", id="range filled",
+            "Make 3×12 to go to 45 kg.",
+            id="range filled",
         ),
         pytest.param(
-            DOUBLE, ("40: 12 12 11",),
+            DOUBLE,
+            ("40: 12 12 11",),
             "12, 12, 11 on Mon 2 Mar: not every set reached 12 yet, so 40 kg stays.",
-            "Make 3×12 to go to 42.5 kg.", id="range not filled",
+            "Make 3×12 to go to 42.5 kg.",
+            id="range not filled",
         ),
         pytest.param(
-            WAVE, ("42.5: 6 6 6",),
+            WAVE,
+            ("42.5: 6 6 6",),
             "All 3 sets of 6 made on Mon 2 Mar, so one set more at 42.5 kg.",
-            "Make 4×6 to go to 5×6.", id="a set more",
+            "Make 4×6 to go to 5×6.",
+            id="a set more",
         ),
         pytest.param(
-            WAVE, ("42.5: 6 6 6", "42.5: 6 6 6 6", "42.5: 6 6 6 6 6"),
+            WAVE,
+            ("42.5: 6 6 6", "42.5: 6 6 6 6", "42.5: 6 6 6 6 6"),
             "All 5 sets of 6 made on Mon 16 Mar, so the load goes up 2.5 kg and the sets go back to 3.",
-            "Make 3×6 to go to 4×6.", id="the wave turns",
+            "Make 3×6 to go to 4×6.",
+            id="the wave turns",
         ),
         pytest.param(
-            STEP, ("100: 5 5 4", "100: 5 5 4", "100: 5 4 3"),
+            STEP,
+            ("100: 5 5 4", "100: 5 5 4", "100: 5 4 3"),
             "3 sessions in a row missed, the last on Mon 16 Mar, so the load comes down to 90 kg.",
-            "Make 3×5 at 90 kg to go to 92.5 kg.", id="reset",
+            "Make 3×5 at 90 kg to go to 92.5 kg.",
+            id="reset",
         ),
         pytest.param(
-            STEP, (),
+            STEP,
+            (),
             "First session of this exercise in the block: the plan starts at 100 kg.",
-            "Make 3×5 at 100 kg to go to 102.5 kg.", id="start",
+            "Make 3×5 at 100 kg to go to 102.5 kg.",
+            id="start",
         ),
     ],
-)  # fmt: skip
+)
 def test_a_reason_a_lifter_understands(planned: Slot, sessions: tuple[str, ...], reason: str, next_step: str) -> None:
     asked = after(planned, *sessions)
 

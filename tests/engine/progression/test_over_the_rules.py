@@ -225,12 +225,14 @@ def test_a_plan_that_states_what_cannot_be_loaded(load: str, asked: str, held: t
         pytest.param(STEP, ("100: 5 5 4",) * 3, "3×5 at 90 kg", id="a load that comes down still does"),
         pytest.param(STEP, (), "3×5 at 100 kg", id="a first session keeps the plan"),
         pytest.param(
-            slot(SetWave(5, kg("2.5")), sets=3, target=6, load="42.5"), ("42.5: 6 6 6",), "3×6 at 42.5 kg",
+            slot(SetWave(5, kg("2.5")), sets=3, target=6, load="42.5"),
+            ("42.5: 6 6 6",),
+            "3×6 at 42.5 kg",
             id="no set is added",
         ),
         pytest.param(MAXES, ("body: 12 10 9", "body: 13 11 10"), "13, 11, 10", id="no rep is added"),
     ],
-)  # fmt: skip
+)
 def test_a_painful_movement_is_not_pushed(planned: Slot, sessions: tuple[str, ...], asked: str) -> None:
     given = after(planned, *sessions, loadable=BODY if planned is MAXES else BARBELL, pain=True)
 
