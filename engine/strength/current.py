@@ -150,14 +150,18 @@ class SessionSets:
 
 
 def recent_sessions(
-    records: Sequence[SetRecord], exercise: Exercise, today: date, body_weight: Load | None
+    records: Sequence[SetRecord],
+    exercise: Exercise,
+    today: date,
+    body_weight: Load | None,
+    most: int = RECENT_SESSIONS,
 ) -> tuple[SessionSets, ...]:
-    """The latest sessions that say something of a lift, oldest first: at most 40, from at most a year."""
+    """The latest sessions that say something of a lift, oldest first: at most `most`, from at most a year."""
     by_day: dict[date, list[SetRecord]] = {}
     for record in reversed(records):
         if record.done.exercise != exercise.name or not 0 <= (today - record.on).days <= RECENT_DAYS:
             continue
-        if record.on not in by_day and len(by_day) == RECENT_SESSIONS:
+        if record.on not in by_day and len(by_day) == most:
             break
         by_day.setdefault(record.on, []).append(record)
     sessions = []
@@ -178,7 +182,7 @@ def follow(sessions: Sequence[SessionSets]) -> tuple[Followed, ...]:
     followed: list[Followed] = []
     belief, last = first, sessions[0].on
     for session in sessions:
-        belief = with_session(forward(belief, (session.on - last).days), session.seen)
+        belief, _ = with_session(forward(belief, (session.on - last).days), session.seen)
         followed.append(Followed(session.on, belief))
         last = session.on
     return tuple(followed)
@@ -208,30 +212,26 @@ def forward(belief: Belief, days: int) -> Belief:
     return Belief(tuple(mean), later.cov)
 
 
-def surprise(belief: Belief, seen: Sequence[Seen]) -> float:
-    """How far a session lies from what was expected of it, in standard deviations."""
-    observation = observe(seen, belief.mean)
-    found = innovation(belief, observation.loading, observation.distance, observation.variance)
-    return observation.distance / sqrt(found.variance)
+def with_session(belief: Belief, seen: Sequence[Seen]) -> tuple[Belief, float]:
+    """The belief after a session, and how far that lay from what was expected, in standard deviations.
 
-
-def with_session(belief: Belief, seen: Sequence[Seen]) -> Belief:
-    """The belief after a session; one far from what was expected pulls less the farther out it is."""
+    A session far from what was expected pulls less the farther out it is.
+    """
     observation = observe(seen, belief.mean)
     found = innovation(belief, observation.loading, observation.distance, observation.variance)
     allowed = FAR_ABOVE
     if observation.distance < 0:
         allowed = FAR_BELOW + observation.silent * (FAR_BELOW_SILENT - FAR_BELOW)
-    far = abs(observation.distance) / sqrt(found.variance)
-    if far > allowed:
-        doubted = observation.variance + found.variance * (far / allowed - 1)
+    surprise = observation.distance / sqrt(found.variance)
+    if abs(surprise) > allowed:
+        doubted = observation.variance + found.variance * (abs(surprise) / allowed - 1)
         found = innovation(belief, observation.loading, observation.distance, doubted)
     # More than was expected never makes a lifter weaker, nor less one stronger, however the curve would explain it.
     against = found.gain[LEVEL] < 0
     after = corrected_in_part(belief, observation.loading, found, LEVEL) if against else corrected(belief, found)
     mean = list(after.mean)
     mean[RESERVE] = max(0.0, mean[RESERVE])
-    return Belief(tuple(mean), after.cov)
+    return Belief(tuple(mean), after.cov), surprise
 
 
 def _told(log_mass: float, like: Load, exercise: Exercise, body_weight: Load | None) -> Load:

@@ -14,7 +14,7 @@ from datetime import date, timedelta
 from enum import Enum
 from math import sqrt
 
-from engine.strength.current import first_belief, forward, recent_sessions, surprise, with_session
+from engine.strength.current import first_belief, forward, recent_sessions, with_session
 from engine.strength.kalman import Belief, Step, moved, spread
 from engine.strength.likelihood import chance_above
 from engine.strength.session_evidence import LEVEL
@@ -27,7 +27,7 @@ A_GAIN = 0.0125
 """Less than this share of the maximum in six weeks is no gain to speak of."""
 A_LOSS = -0.005
 SURE = 0.80
-FEWEST_SESSIONS = 5
+FEWEST_SESSIONS, MOST_SESSIONS = 5, 40
 USUAL_SESSIONS = 4
 """How many sessions of usual scatter stand against what this lifter's sessions scatter: a steady one is surer."""
 MOST_SURPRISING = 9.0
@@ -68,7 +68,7 @@ def trend(
 
     Shape: `records` in the order of the log; those of other exercises and of days after `today` are passed over.
     """
-    sessions = recent_sessions(records, exercise, today, body_weight)
+    sessions = recent_sessions(records, exercise, today, body_weight, MOST_SESSIONS)
     start = today - timedelta(days=LOOK_BACK_DAYS)
     within = [session for session in sessions if session.on > start]
     if len(sessions) < FEWEST_SESSIONS or len(within) < FEWEST_SESSIONS - 1:
@@ -79,11 +79,11 @@ def trend(
     for session in sessions:
         if session.on > since and not marked:
             belief, last, marked = _with_mark(forward(belief, (since - last).days)), since, True
-        expected = forward(belief, (session.on - last).days)
-        squares += min(surprise(expected, session.seen) ** 2, MOST_SURPRISING)
-        belief, last = with_session(expected, session.seen), session.on
-    steadiness = sqrt((USUAL_SESSIONS + squares) / (USUAL_SESSIONS + len(sessions)))
-    return _judged(belief, (last - since).days, len(within), steadiness)
+        belief, surprise = with_session(forward(belief, (session.on - last).days), session.seen)
+        squares += min(surprise**2, MOST_SURPRISING)
+        last = session.on
+    scatter = sqrt((USUAL_SESSIONS + squares) / (USUAL_SESSIONS + len(sessions)))
+    return _judged(belief, (last - since).days, len(within), scatter)
 
 
 def _with_mark(belief: Belief) -> Belief:
@@ -92,11 +92,11 @@ def _with_mark(belief: Belief) -> Belief:
     return moved(wider, (Step(len(belief.mean), LEVEL, 1.0),), ())
 
 
-def _judged(belief: Belief, days: int, sessions: int, steadiness: float) -> Trend:
+def _judged(belief: Belief, days: int, sessions: int, scatter: float) -> Trend:
     change = belief.mean[LEVEL] - belief.mean[-1]
     loading = [0.0] * len(belief.mean)
     loading[LEVEL], loading[-1] = 1.0, -1.0
-    sd = steadiness * sqrt(max(0.0, spread(belief, loading)))
+    sd = scatter * sqrt(max(0.0, spread(belief, loading)))
     rising = chance_above(0.0, change, sd)
     stalled = 1 - chance_above(A_GAIN * days / LOOK_BACK_DAYS, change, sd)
     falling = 1 - chance_above(A_LOSS * days / LOOK_BACK_DAYS, change, sd)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from engine.strength.stall import Direction, trend
+from engine.strength.stall import A_GAIN, Direction, trend
 from tests.engine.strength.invented_athletes import athlete
 from tests.engine.strength.judged import GROUPS, judge
 from tests.engine.volume.invented import BENCH
@@ -45,4 +45,4 @@ def test_a_trend_is_as_often_right_as_it_says():
     assert len(told[Direction.RISING]) > 50
     assert len(told[Direction.STALLED]) > 10
     assert sum(change > 0 for change in told[Direction.RISING]) / len(told[Direction.RISING]) > 0.8
-    assert sum(change < 0.01 for change in told[Direction.STALLED]) / len(told[Direction.STALLED]) > 0.75
+    assert sum(change < A_GAIN for change in told[Direction.STALLED]) / len(told[Direction.STALLED]) > 0.75
