@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-SEPARATORS = re.compile(r"[\s,;:.()\[\]|]+")
+SEPARATORS = re.compile(r"(?:[\s,;:.()\[\]|]|[-–—](?= ))+")
 
 
 @dataclass(slots=True)

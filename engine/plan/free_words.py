@@ -1,6 +1,7 @@
 """Words of the coach's own in a line: cue, form standard, swap, superset.
 
 cue: elbows under the bar          cues: brace; slow down          standard: chest touches the floor
+3x5 at 80 kg, paused               tempo 3-1-1                     3 warm-up sets, 5x5 (kept as cues)
 swap cable lateral raise or machine lateral raise                  superset with face pull      superset with the above
 
 Such words run to the next comma behind which something else of a line begins, so a cue may hold commas. In double
@@ -16,6 +17,11 @@ from engine.plan.cursor import Cursor
 from engine.plan.parts import Cue, Part, Partner, Slip, Standard, Swap
 
 CUE = re.compile(r"(?:cues?|notes?|technique)(?!\w) ?[:=]? ?|tempo(?!\w)(?= ?:? ?\d)", re.IGNORECASE)
+OWN_CUE = re.compile(
+    r"(?:(?:\d{1,2} )?warm-? ?ups?(?: sets?)?|paused?|squeeze|slow(?:ly)?|controlled|explosive|full range)(?!\w)",
+    re.IGNORECASE,
+)
+CLAUSE_STARTS = frozenset(",;:(")
 STANDARD = re.compile(r"(?:(?:form )?standard(?!\w) ?[:=]? ?|form ?: ?)", re.IGNORECASE)
 SWAP = re.compile(
     r"(?:swaps?|alternatives?|alternatively|substitutes?|or else|alt)(?!\w)(?: (?:for|with|to|by)(?!\w))? ?:? ?",
@@ -45,6 +51,8 @@ def read_free(cursor: Cursor, begins_a_part: Callable[[Cursor], bool]) -> tuple[
         prefix = "tempo" if lead[0].lower().startswith("tempo") else ""
         cues = [f"{prefix} {spoken}".strip(), *_more(cursor, begins_a_part)]
         return tuple(Cue(cue) for cue in cues if cue) or _empty(cursor, start, "the cue", "cue: elbows under the bar")
+    if cursor.text[:start].rstrip()[-1:] in CLAUSE_STARTS and (lead := cursor.take(OWN_CUE)):
+        return (Cue(f"{lead[0]} {_free_text(cursor, begins_a_part, over='')}".strip()),)
     if cursor.take(STANDARD):
         text = _free_text(cursor, begins_a_part, over=",;")
         return (Standard(text),) if text else _empty(cursor, start, "the standard", "standard: chest touches the floor")

@@ -1,7 +1,7 @@
 """How a line says the load.
 
 at 42.5 kg   @ 52,5kg   8 kg per hand   +10 kg added   20 kg help   body weight   find the load   no load
-80 kg x 5 x 3     3x5x100 kg     3x12 55
+80 kg x 5 x 3     3x5x100 kg     3x12 55     2x22.5 kg (one in each hand)
 
 A small bare number behind @ or at may be load or effort; what else the line says decides, later.
 Each reader looks at one place of the line and answers with its parts, or with none. A line comes here with single
@@ -37,6 +37,7 @@ PER_HAND = (
 BASIS = (
     rf"(?: ?(?P<hand>{PER_HAND})"
     r"| ?(?P<all>(?:in all|in total|total|altogether|on the bar)(?!\w))"
+    r"| (?:kettlebell|kb|vest|plate)(?!\w)"
     r"| ?(?P<stack>(?:on the )?stack(?!\w))"
     r"| ?(?P<added>(?:added|extra|on top|on a belt|plus body ?weight)(?!\w))"
     r"| ?(?P<help>(?:of )?(?:help|assistance|assist(?:ed)?)(?!\w)))?"
@@ -47,6 +48,7 @@ BARE_NUMBER = _token(
     rf" ?{TIMES}? ?({NUMBER})(?! ?{UNIT}| ?{TIMES} ?\d|[\w%]|[.,:/-]\d)"
     r"(?=$|[,;)]| [@(+,;]| (?:rest|rpe|rir|then|for|with)(?!\w))"
 )
+PAIR = _token(rf"2 ?{TIMES} ?(?P<amount>{NUMBER}) ?(?P<unit>{UNIT})(?: ?(?:dumbbells?|dbs?|each)(?!\w))?")
 PER_SIDE = _token(r" ?(?:per|each|a|/) ?side(?!\w)")
 FACTOR_MASS = _token(rf" ?{TIMES} ?(?P<amount>{NUMBER}) ?(?P<unit>{UNIT})?(?!\w){BASIS}")
 FACTOR_REPS = _token(rf" ?{TIMES} ?(\d{{1,3}})(?: ?{TIMES} ?(\d{{1,2}}))?(?!\w)")
@@ -59,6 +61,12 @@ TO_FIND = _token(
     r"|(?:load|weight) ?:? ?(?:to be found|tbd|open)|tbd|work up(?: to it)?)(?!\w)|(?:(?:load|weight) ?:? ?|@ ?)\?"
 )
 NO_LOAD = _token(r"(?:(?:no|without(?: a)?) (?:load|weight)|unloaded)(?!\w)")
+
+
+def read_pair(cursor: Cursor) -> Parts:
+    """Two implements of so much: 2x22.5 kg."""
+    match = cursor.take(PAIR)
+    return (Weight(Mass(number(match["amount"]), unit_of(match["unit"]), Basis.PER_HAND)),) if match else NOTHING
 
 
 def read_load(cursor: Cursor) -> Parts:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import permutations
 
 from engine.catalogue.catalogue import Catalogue
 from engine.values.ids import ExerciseName
@@ -15,11 +16,12 @@ from engine.values.muscles import Muscle
 
 OR = re.compile(r" ?(?:,|/|;|(?<!\w)or(?!\w)) ?", re.IGNORECASE)
 MOST_CANDIDATES = 6
+MOST_TURNED = 4
 
 
 @dataclass(frozen=True, slots=True)
 class Named:
-    """`typo`: the words were not a known phrase but one slip away from one."""
+    """`typo`: the words were not a known phrase but a slip of the thumb, or another order, away from one."""
 
     exercise: ExerciseName
     typo: bool = False
@@ -44,10 +46,19 @@ def exercise_named(words: str, catalogue: Catalogue) -> Named | Unsure:
         return Named(owners[0])
     if owners:
         return Unsure(words, owners)
-    closest = catalogue.closest(words)
+    closest = catalogue.closest(words) or _in_another_order(words, catalogue)
     if len(closest) == 1:
         return Named(closest[0], typo=True)
     return Unsure(words, closest) if closest else Unsure(words, _inside(words, catalogue), inside=True)
+
+
+def _in_another_order(words: str, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """What the same words mean in another order: "calf raise standing"."""
+    typed = words.split()
+    if not 2 <= len(typed) <= MOST_TURNED:
+        return ()
+    orders = (" ".join(order) for order in permutations(typed))
+    return tuple(dict.fromkeys(owner for order in orders for owner in catalogue.owners(order)))
 
 
 def exercises_listed(words: str, catalogue: Catalogue) -> tuple[Named | Unsure, ...]:

@@ -115,7 +115,16 @@ class WhenMade:
 
 @dataclass(frozen=True, slots=True)
 class AtTop:
-    """... when all sets are at the top of the range."""
+    """... when all sets are at the top of the range. `reps`: the top as told with it."""
+
+    reps: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class TopSet:
+    """The words "top set", apart from the back-offs. `reps`: a top set of so many."""
+
+    reps: int | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,7 +209,7 @@ class Taken:
 Growth = SetsUpTo | RepGain | TotalReps | Wave | ByEffort | BackOffs | Longer | Still
 """Parts that name a progression rule on their own. A line may hold one of them."""
 
-Condition = WhenMade | AtTop | Misses | TotalGain | Step
+Condition = WhenMade | AtTop | TopSet | Misses | TotalGain | Step
 """Parts that say more about a progression, or name one together."""
 
 Part = (

@@ -34,6 +34,7 @@ from engine.plan.parts import (
     Slip,
     Step,
     Still,
+    TopSet,
     TotalGain,
     TotalReps,
     Wave,
@@ -58,7 +59,7 @@ SET_WAVE = _token(
 )
 SETS_GROW = _token(r"sets (?:go |grow )?(?:from )?(\d{1,2}) ?(?:-|–|to|up to) ?(\d{1,2})(?!\w)")
 TOTAL_GAIN = _token(rf"{PLUS}{ONE_OR} ?(?:more )?reps? ?(?:in all|in total|overall|total)(?!\w)")
-REP_TOTAL = _token(r"(\d{1,4}) ?reps? ?(?:in all|in total|total|altogether|over all sets)(?!\w)")
+REP_TOTAL = _token(r"(\d{1,4}) (?:total reps?|reps? (?:in all|in total|total|altogether|over all sets))(?!\w)")
 TOTAL_OF = _token(r"(?:a )?total (?:of )?(\d{1,4})(?: ?reps?)?(?![\w%])")
 REP_GAIN = _token(
     rf"(?:{PLUS}{ONE_OR} ?(?:more )?reps?|one more rep)"
@@ -67,37 +68,44 @@ REP_GAIN = _token(
 )
 PERCENT = r"\d{1,3}(?:\.\d{1,2})?"
 WAVE = _token(
-    rf"({PERCENT} ?%?(?: ?(?:/|,|-|–|\band\b|\bthen\b) ?{PERCENT} ?%?){{0,11}}) ?of (?:a |the )?"
+    rf"(?:(?:at|@) ?)?({PERCENT} ?%?(?: ?(?:/|,|-|–|\band\b|\bthen\b) ?{PERCENT} ?%?){{0,11}}) ?of (?:a |the )?"
     rf"(?:training max(?:imum)? ?(?:of |: ?)?)?({NUMBER}) ?({UNIT})?(?: ?(?:as )?training max(?:imum)?)?"
 )
 BY_EFFORT = _token(
     rf"(?:pick |choose |set )?(?:the )?load (?:for|by|from|to|follows) "
     rf"(?:(?:an? )?rpe ?({NUMBER})|({NUMBER}) ?(?:(?:reps? )?in reserve|rir|reps left)|rir ?({NUMBER})|({NUMBER}) ?rpe)"
 )
+TOP_SET = _token(r"(?:an? |one |1 )?top set(?: of (\d{1,3})(?: ?reps?)?)?(?!\w)")
 BACK_OFFS = _token(
-    rf"(?:a |one )?top set ?(?:,|\+|and)? ?(?:then|and)? ?(\d{{1,2}}) ?(?:[x×] ?(\d{{1,3}}) ?)?back-? ?offs?(?: sets?)?"
+    rf"(?:(?:a |one )?top set ?(?:,|\+|and)? ?)?(?:(?:then|and) )?"
+    rf"(\d{{1,2}}) ?(?:[x×] ?(\d{{1,3}}) ?)?back-? ?offs?(?: sets?)?"
     rf"(?: ?of ?(\d{{1,3}})(?: ?reps?)?)?(?: ?(?:at|@|with)? ?({NUMBER}) ?%)?"
 )
 LONGER_TIME = _token(rf"{PLUS}({NUMBER}) ?{SECONDS}{EACH}(?:{UP_TO}({NUMBER}) ?{SECONDS})?")
 LONGER_WAY = _token(rf"{PLUS}({NUMBER}) ?{METRES}{EACH}(?:{UP_TO}({NUMBER}) ?{METRES})?")
 STILL = _token(
-    r"(?:no progress(?:ion)?|no increases?|hold (?:the )?loads?|keep (?:the )?(?:same )?load(?: the same)?"
-    r"|(?:load )?stays? the same|same (?:load )?(?:every|each) (?:week|time|session))(?!\w)"
+    r"(?:no progress(?:ion)?|no increases?|hold (?:the )?(?:load|weight)"
+    r"|keep (?:the )?(?:same )?(?:load|weight)(?: the same)?"
+    r"|(?:load )?stays? the same|same (?:load |weight )?(?:every|each) (?:week|time|session))(?!\w)"
 )
 MISSED = r"(?:missed sessions|misse[sd]|miss|fails?|failures)(?: in a row)?"
 DOWN_WORDS = r"(?:(?:go|drop|take|back|down|off|reset|less|lower|by|to|the|load|it|-|−|–) ?)*"
 MISSES = _token(rf"after (\d{{1,2}}) ?(?:running |straight )?{MISSED}(?: ?[,:]? ?{DOWN_WORDS}({NUMBER}) ?%(?: ?off)?)?")
-DOWN_AFTER = _token(rf"(?:down|drop|reset|minus|-|−) ?(?:by ?)?({NUMBER}) ?% ?after (\d{{1,2}}) ?{MISSED}")
+DOWN_AFTER = _token(
+    rf"(?:(?:down|drop|reset|minus|-|−) ?(?:by ?)?)?({NUMBER}) ?% ?(?:off |down |less )?after (\d{{1,2}}) ?{MISSED}"
+)
 WHEN_MADE = _token(
     r"(?:when|if|once|after) (?:you )?(?:"
     r"(?:all|every)(?: (?:the|prescribed|sets?|reps?|of|them))*(?: (?:is|are|were))?"
     r" (?:made|done|hit|completed|finished|reached)"
-    rf"|(?:make|hit|complete|finish) (?:all|every){ALL_SETS})(?!\w)"
+    rf"|(?:make|hit|complete|finish) (?:all|every){ALL_SETS})(?!\w)|linear progression(?!\w)"
 )
 AT_TOP = _token(
     r"(?:(?:when|if|once|after|at) )?(?:(?:all|every) sets? (?:is |are )?(?:at|reach(?:es)?|hits?) )?"
     r"the top(?: of the (?:rep )?range)?(?!\w)"
-    r"|when (?:all|every) sets? reach(?:es)? \d{1,3}(?: reps?)?(?!\w)"
+    r"|(?:(?:go|load) up )?(?:when|if|once) (?:all|every) sets? (?:reach(?:es)?|hits?|is at|are at|gets? to|makes?)"
+    r" (\d{1,3})(?: reps?)?(?!\w)"
+    r"|double progression(?!\w)"
 )
 STEP = _token(
     rf"(?P<lead>{PLUS})(?P<amount>{NUMBER}) ?(?P<unit>{UNIT})?(?! ?(?:%|\d|reps?\b|sets?\b))"
@@ -207,8 +215,10 @@ def _misses(cursor: Cursor) -> Part | None:
 
 
 def _condition(cursor: Cursor) -> Part | None:
-    if cursor.take(AT_TOP):
-        return AtTop()
+    if match := cursor.take(AT_TOP):
+        return AtTop(int(match[1]) if match[1] else None)
+    if match := cursor.take(TOP_SET):
+        return TopSet(int(match[1]) if match[1] else None)
     return WhenMade() if cursor.take(WHEN_MADE) else None
 
 

@@ -20,6 +20,8 @@ from engine.plan.parts import (
     Standard,
     Swap,
     Tag,
+    TopSet,
+    TotalReps,
     Words,
 )
 from engine.plan.report import Bag, Report
@@ -29,7 +31,7 @@ from engine.plan.slot_scheme import SchemeReader
 from engine.values.exercise import Exercise, Measure
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
-from engine.values.plan import Metres, Reps, Seconds, Slot, Target
+from engine.values.plan import MaxReps, Metres, Reps, Seconds, Slot, Target
 from engine.values.problem import Problem
 
 EXAMPLE = "dumbbell row 3x8-12 at 20 kg, then +2 kg, rest 90 s"
@@ -101,10 +103,18 @@ def _exercise(bag: Bag, catalogue: Catalogue) -> Exercise | None:
     spoken = [(exercise_named(word.text, catalogue), word.text, at) for word, at in words]
     named = next((entry for entry in spoken if isinstance(entry[0], Named)), spoken[0])
     for _, text, at in (entry for entry in spoken if entry is not named):
-        expected = "sets, load, effort, rest, progression, swap or a cue"
-        bag.report.error(at, text, expected, f"cue: {text}")
+        _unread(bag.report, text, at)
     exercise = _settled(named[0], named[1], named[2], bag.report)
     return catalogue.get(exercise) if exercise else None
+
+
+def _unread(report: Report, text: str, at: int) -> None:
+    if "%" in report.text[at : at + len(text) + 2]:
+        report.error(at, f"{text.rstrip('% ')} %", "a share of a training maximum", "85 % of 140 kg, then +2.5 kg")
+        return
+    has_digits = any(sign.isdigit() for sign in text)
+    remedy = "at 40 kg, rpe 8, then +2.5 kg, rest 2 min" if has_digits else f"cue: {text}"
+    report.error(at, text, "sets, load, effort, rest, progression, swap or a cue", remedy)
 
 
 def _settled(found: Named | Unsure, words: str, at: int, report: Report) -> ExerciseName | None:
@@ -125,6 +135,9 @@ def _settled(found: Named | Unsure, words: str, at: int, report: Report) -> Exer
 
 def _sets(bag: Bag, exercise: Exercise) -> int | None:
     told, back_offs = bag.one("number of sets", Sets), bag.one("progression", BackOffs)
+    top = bag.one("top set", TopSet)
+    if top and not back_offs:
+        bag.report.error(top[1], "top set", "its back-offs too", "top set then 3 back-offs at 90 %")
     if told is None:
         if back_offs:
             return 1
@@ -144,7 +157,11 @@ def _sets(bag: Bag, exercise: Exercise) -> int | None:
 
 
 def _target(bag: Bag, exercise: Exercise) -> Target | None:
-    told = bag.one("target", Aim)
+    told, top = bag.one("target", Aim), bag.one("top set", TopSet)
+    if told is None and top and top[0].reps:
+        told = Aim(Reps(top[0].reps), counted=True), top[1]
+    if told is None and bag.has(TotalReps):
+        return MaxReps()
     if told is None:
         if not bag.report.has_errors:
             bag.report.error(0, bag.report.text[:60], "how many reps", f"{exercise.name} 3x8")

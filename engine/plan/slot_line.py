@@ -1,7 +1,7 @@
 """The line that plans one exercise.
 
 line     = [ tag ] parts in any order, with commas or without
-tag      = "A1" | "A2" | "B1" ...                       the same letter: a superset
+tag      = "A1" | "A2" | "B1" ... | "1a)" | "1b)" ...    the same letter, or number in front: a superset
 parts    = exercise | sets and target | load | effort | rest | progression | cue | swap | superset | standard
 
 barbell overhead press 3x6 at 42.5 kg, add a set each week up to 5, then +2.5 kg, rest 3 min
@@ -19,18 +19,19 @@ from collections.abc import Callable, Iterator
 from engine.catalogue.catalogue import Catalogue
 from engine.plan.cursor import SEPARATORS, Cursor
 from engine.plan.free_words import read_free
-from engine.plan.load_words import read_load
+from engine.plan.load_words import read_load, read_pair
 from engine.plan.parts import Part, Tag, Words
 from engine.plan.progression_words import read_progression
 from engine.plan.report import Placed
 from engine.plan.set_words import read_effort, read_rest, read_sets
 
-TAG = re.compile(r"([A-Za-z])\d{1,2}(?:[.):]|(?= )) ?|[A-Za-z][.)] ")
+TAG = re.compile(r"([A-Za-z])\d{1,2}(?:[.):]|(?= )) ?|([1-9])[A-Za-z][.)] ?|[A-Za-z][.)] ")
 FILLER = re.compile(
     r"(?:then back to (?:\d{1,2}|the start)(?: sets)?(?: (?:with|and|at))?|back to the bottom"
     r"|and then|then|and|of|for|with|[x×✕/&–—-])(?= |$|,) ?",
     re.IGNORECASE,
 )
+LETTERS = "ABCDEFGHI"
 NO_NAME = re.compile(r"(?:then|of|for|with|[x×✕–—-])(?= |$|,)", re.IGNORECASE)
 A_WORD = re.compile(r"[^\s,;:()\[\]|]+")
 ANYTHING = re.compile(r".", re.DOTALL)
@@ -41,7 +42,8 @@ def read_parts(text: str, catalogue: Catalogue) -> tuple[Placed, ...]:
     cursor = Cursor(text)
     found: list[Placed] = []
     if match := cursor.take(TAG):
-        found.extend([Placed(Tag(match[1].upper()), 0)] if match[1] else [])
+        letter = match[1] or (LETTERS[int(match[2]) - 1] if match[2] else "")
+        found.extend([Placed(Tag(letter.upper()), 0)] if letter else [])
     named = False
     while not cursor.done:
         if cursor.take(SEPARATORS):
@@ -109,6 +111,7 @@ READERS: tuple[Callable[[Cursor], tuple[Part, ...]], ...] = (
     _progression,
     read_effort,
     read_rest,
+    read_pair,
     read_sets,
     read_load,
     _free,

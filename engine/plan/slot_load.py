@@ -14,6 +14,7 @@ from engine.values.exercise import Exercise, Loading
 from engine.values.load import Basis, Load, Unit, plain
 from engine.values.plan import FindIt
 
+LONE_DASH = re.compile(r" [-–—] $")
 SMALL_NUMBER = re.compile(r"(?:@|at|load|weight) ?:? ?\d[\d.,]*(?<![.,])", re.IGNORECASE)
 
 
@@ -114,6 +115,10 @@ def _load(bag: Bag, exercise: Exercise, unit: Unit) -> Load | FindIt | None:
         return None if goes_without_load(exercise) or bag.has(Wave) else FindIt()
     part, at = told
     if isinstance(part, Weight):
+        if exercise.loading is Loading.BODY and LONE_DASH.search(bag.report.text, 0, at):
+            read = bag.report.text[at:].split(",")[0].strip()
+            bag.report.error(at, f"- {read}", "whether it is added or taken off", f"at +{read}, or {read} help")
+            return None
         return load_of(part.mass, exercise, unit, at, bag.report)
     return FindIt() if isinstance(part, ToFind) else None
 

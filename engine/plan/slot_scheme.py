@@ -24,7 +24,7 @@ from engine.plan.report import Bag
 from engine.plan.slot_load import Loads, default_step, load_of
 from engine.values.exercise import Exercise, Measure
 from engine.values.load import Load
-from engine.values.plan import MaxReps, Metres, RepRange, Seconds, Target
+from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Target
 from engine.values.schemes import (
     DoubleProgression,
     EffortTarget,
@@ -140,11 +140,11 @@ class SchemeReader:
 
     def _from_conditions(self) -> tuple[Scheme, Target] | None:
         """The rule where the line holds no more than a step and when it is taken, or nothing."""
-        top, misses = self.bag.one("condition", AtTop), self.bag.one("rule for misses", Misses)
+        top, misses = self._top(), self.bag.one("rule for misses", Misses)
         if top and not isinstance(self.target, RepRange):
             self.report.error(top[1], "the top of the range", "a rep range", "3x8-12, then +2.5 kg")
             return None
-        if self.loads.step is None and not (top or misses or self.bag.has(WhenMade)):
+        if self.loads.step is None and not (top or misses or self.bag.has(WhenMade, AtTop)):
             return self._nothing_said()
         if isinstance(self.target, MaxReps):
             expected = "what goes up on sets of maximum reps"
@@ -153,6 +153,16 @@ class SchemeReader:
         if top or (isinstance(self.target, RepRange) and not misses and not self.bag.has(WhenMade)):
             return DoubleProgression(self._step(0)), self.target
         return self._load_step(misses[0] if misses else None), self.target
+
+    def _top(self) -> tuple[AtTop, int] | None:
+        """The condition that ends a range; on sets of one number of reps, all of them at that number is no range."""
+        top = self.bag.one("condition", AtTop)
+        if top is None or top[0].reps is None or top[0].reps == getattr(self.target, "high", None):
+            return top
+        if isinstance(self.target, Reps) and top[0].reps == self.target.count:
+            return None
+        self.report.error(top[1], f"{top[0].reps} reps", "the top of the rep range", "3x8-12, then +2.5 kg")
+        return None
 
     def _load_step(self, misses: Misses | None) -> LoadStep:
         if misses is None:

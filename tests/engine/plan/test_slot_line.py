@@ -89,6 +89,8 @@ def test_sets_and_target(line, sets, target):
         pytest.param("barbell row 3x8 at 135#", lb(135), id="pound sign"),
         pytest.param("dumbbell curl 3x8 at 10 kg", kg(10, Basis.PER_HAND), id="dumbbells count per hand"),
         pytest.param("dumbbell curl 3x8 at 20 kg in all", kg(20), id="unless it says in all"),
+        pytest.param("dumbbell curl 3x8 2x10 kg", kg(10, Basis.PER_HAND), id="two of so much"),
+        pytest.param("barbell row 3x8 - 60 kg - rest 2 min", kg(60), id="dashes part the line"),
         pytest.param("barbell row 3x8 10 kg per hand", kg(10, Basis.PER_HAND), id="per hand said"),
         pytest.param("seated cable row 3x8 at 50 kg", kg(50, Basis.STACK), id="a stack"),
         pytest.param("chin-up 3x5 at +10 kg", kg(10, Basis.BODY), id="added to body weight"),
@@ -148,6 +150,13 @@ def test_load(line, load):
         pytest.param("load for 2 in reserve", EffortTarget(Effort(Decimal(2))), id="effort target by reserve"),
         pytest.param("hold the load", Hold(), id="hold"),
         pytest.param("no progression", Hold(), id="no progression"),
+        pytest.param("same weight each week", Hold(), id="the same each week"),
+        pytest.param("linear progression +2.5", LoadStep(kg("2.5")), id="linear progression"),
+        pytest.param("go up when all sets hit 6", LoadStep(kg("2.5")), id="all sets at the one number asked"),
+        pytest.param(
+            "(+2.5 kg if all sets are done; 10 % off after 2 misses)", LoadStep(kg("2.5"), 2), id="in brackets"
+        ),
+        pytest.param("at 80% of 100kg", PercentageWave(kg(100), (Decimal("0.8"),), kg("2.5")), id="one share, always"),
     ],
 )
 def test_progression_on_sets_of_six(line, scheme):
@@ -179,6 +188,24 @@ def test_progression_on_sets_of_six(line, scheme):
             "barbell back squat 5 reps at 100 kg, top set + 3x8 back offs, then +2.5 kg",
             TopSetBackOff(kg("2.5"), 3, Decimal("0.9"), 8),
             id="back-offs as sets by reps",
+        ),
+        pytest.param(
+            "top set of 5 barbell back squat 100 kg, then 3x5 back-offs at 85 %",
+            TopSetBackOff(kg("2.5"), 3, Decimal("0.85"), 5),
+            id="a top set of so many",
+        ),
+        pytest.param(
+            "dumbbell curl 3x8-12 at 10 kg, double progression +1 kg",
+            DoubleProgression(kg(1, Basis.PER_HAND)),
+            id="double progression by its name",
+        ),
+        pytest.param(
+            "dumbbell curl 3x8-12 at 10 kg, +1 kg once all sets reach 12",
+            DoubleProgression(kg(1, Basis.PER_HAND)),
+            id="the top of the range told again",
+        ),
+        pytest.param(
+            "chin-up 3 sets, 30 total reps, then +5 kg", RepTotal(30, kg(5, Basis.BODY)), id="a total of reps"
         ),
         pytest.param("plank 3x45 s, +5 s up to 60 s", TimeOrDistance(Decimal(5), Decimal(60)), id="time"),
         pytest.param(
@@ -291,7 +318,11 @@ def test_the_order_of_the_parts_does_not_matter():
         pytest.param("plank 3x45 s, +5 s", "a bound", id="time without a bound"),
         pytest.param("plank 3x45 s, +1 rep each set", "seconds or metres", id="reps on time"),
         pytest.param("push-up 2x max, then +5 kg", "maximum reps", id="a step on maximum reps"),
-        pytest.param("barbell row 3x8 at 40 kg, 85 % of max", "sets, load", id="what is not understood"),
+        pytest.param("barbell row 3x8 at 40 kg, feels good", "sets, load", id="what is not understood"),
+        pytest.param("barbell row 3x8 at 85 %", "a share of a training maximum", id="a share of nothing told"),
+        pytest.param("chin-up 3x8 - 20 kg", "added or taken off", id="a lone dash before a load on body weight"),
+        pytest.param("barbell row 1x5 top set at 60 kg", "its back-offs too", id="a top set without back-offs"),
+        pytest.param("barbell row 3x8-12, +2 kg once all sets reach 10", "the top of the rep range", id="another top"),
         pytest.param("barbell row 3x8 at 40 kg, swap press", "one of", id="an open name among the swaps"),
     ],
 )
@@ -309,4 +340,41 @@ def test_a_typo_in_a_name_is_taken_with_a_warning():
 
     assert found.slot is not None
     assert found.slot.exercise == "dumbbell lateral raise"
+    assert [problem.severity for problem in found.problems] == [Severity.WARNING]
+
+
+@pytest.mark.parametrize(
+    ("line", "cues"),
+    [
+        pytest.param("tempo 3-1-1", ("tempo 3-1-1",), id="tempo"),
+        pytest.param("pause 1 s at the bottom", ("pause 1 s at the bottom",), id="a pause"),
+        pytest.param("3 warm-up sets", ("3 warm-up sets",), id="warm-ups, which the bot works out itself"),
+        pytest.param("note: belt on", ("belt on",), id="a note"),
+    ],
+)
+def test_what_is_kept_as_a_cue(line, cues):
+    found = slot(f"barbell row 3x8 at 40 kg, {line}, rest 2 min")
+
+    assert (found.cues, found.rest_seconds) == (cues, 120)
+
+
+@pytest.mark.parametrize(
+    ("line", "group"),
+    [
+        pytest.param("A1 barbell row 3x8", "A", id="letter and number"),
+        pytest.param("b2) barbell row 3x8", "B", id="small letter"),
+        pytest.param("2a. barbell row 3x8", "B", id="number and letter"),
+        pytest.param("C. barbell row 3x8", None, id="a letter alone only counts"),
+        pytest.param("1 arm row 3x8", None, id="a name that begins with a number"),
+    ],
+)
+def test_superset_letter(line, group):
+    assert slot(line).group == group
+
+
+def test_the_words_of_a_name_in_another_order_are_taken_with_a_warning():
+    found = read("leg curl lying 3x12 at 30 kg, then +5 kg")
+
+    assert found.slot is not None
+    assert found.slot.exercise == "lying leg curl"
     assert [problem.severity for problem in found.problems] == [Severity.WARNING]
