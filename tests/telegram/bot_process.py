@@ -101,8 +101,9 @@ class Ticked:
 
 def real_product(database: Database) -> Any:
     from bot.handle import Product
+    from bot.memory import Memory
 
-    return Product(database)
+    return Product(database, "UTC", Memory(secret=b"story"))
 
 
 def main(arguments: list[str]) -> int:

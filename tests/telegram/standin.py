@@ -134,7 +134,9 @@ class StandIn(BotApi):
         self.push({"callback_query": query})
         return tap
 
-    def sends_file(self, chat: int, name: str, content: bytes, caption: str = "", size: int | None = None) -> int:
+    def sends_file(
+        self, chat: int, name: str, content: bytes, caption: str = "", size: int | None = None, **fields: Any
+    ) -> int:
         file_id = f"file{next(self._update_ids)}"
         self.files[file_id] = content
         document = {
@@ -143,7 +145,7 @@ class StandIn(BotApi):
             "file_name": name,
             "file_size": len(content) if size is None else size,
         }
-        return self.says(chat, "", document=document, **({"caption": caption} if caption else {}))
+        return self.says(chat, "", document=document, **({"caption": caption} if caption else {}), **fields)
 
     def blocks(self, chat: int) -> None:
         self.blocked.add(chat)

@@ -7,27 +7,18 @@ handled once, nothing was recorded twice, and no answer was sent twice.
 
 from __future__ import annotations
 
-import multiprocessing
-import signal
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
-from multiprocessing.process import BaseProcess
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from tests.telegram.bot_process import main
-from tests.telegram.running import rows_of
+from tests.telegram.forked import MortalBot
 from tests.telegram.standin import StandIn
 
 IRIS, OLE = 7, 8
-FORKS = multiprocessing.get_context("forkserver")
-# What the process would import on its way, so that starting it again is quick.
-LAZY = ("httpcore", "anyio._backends._asyncio", "sniffio", "sqlite3", "sqlalchemy.dialects.sqlite", "h11", "tzlocal")
-FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", *LAZY])
-
 STORY: tuple[Callable[[StandIn], object], ...] = (
     lambda server: (server.says(IRIS, "row 3x12 55"), server.says(OLE, "squat 5x5 100"), server.says(IRIS, "same")),
     lambda server: (server.edits(IRIS, 1, "row 3x12 57.5"), server.says(OLE, "react")),
@@ -37,23 +28,8 @@ STORY: tuple[Callable[[StandIn], object], ...] = (
 """What happens at once, then what happens when all of that is handled and answered."""
 
 
-class Run:
-    """One bot that dies and is started again; `deaths` are the steps at which it dies, start by start."""
-
-    def __init__(self, server: StandIn, folder: Path, deaths: tuple[int, ...]) -> None:
-        self.server = server
-        self.database = folder / "log.db"
-        self.steps = folder / "steps"
-        self.deaths = list(deaths)
-        self.killed = 0
-        self.process: BaseProcess | None = None
-
-    def start(self) -> None:
-        options = ["--database", f"sqlite:///{self.database}", "--api", self.server.url, "--fast"]
-        if self.deaths:
-            options += ["--die-at", str(self.deaths.pop(0))]
-        self.process = FORKS.Process(target=main, args=([*options, "--steps", str(self.steps)],))
-        self.process.start()
+class Run(MortalBot):
+    """The story, played on a bot that may die."""
 
     def play(self) -> None:
         self.start()
@@ -64,27 +40,10 @@ class Run:
 
     def _settle(self, before: int) -> None:
         limit = time.monotonic() + 30
-        while not self._is_settled(before):
+        while not (len(self.rows("SELECT id FROM inbound")) > before and self.is_settled()):
             assert time.monotonic() < limit, (self.rows("SELECT * FROM inbound"), self.rows("SELECT * FROM outbox"))
-            assert self.process is not None
-            if not self.process.is_alive():
-                assert self.process.exitcode == -signal.SIGKILL
-                self.killed += 1
-                self.start()
+            self.revive()
             time.sleep(0.01)
-
-    def _is_settled(self, before: int) -> bool:
-        states = [state for (state,) in self.rows("SELECT state FROM inbound")]
-        waiting = self.rows("SELECT id FROM outbox WHERE state IN ('new', 'sending')")
-        return len(states) > before and self.server.idle and set(states) == {"done"} and not waiting
-
-    def end(self) -> None:
-        if self.process is not None:
-            self.process.kill()
-            self.process.join()
-
-    def rows(self, query: str) -> list[tuple[Any, ...]]:
-        return rows_of(self.database, query)
 
     def kept(self) -> list[tuple[Any, ...]]:
         """All that was recorded. Two chats are handled side by side, so only the order within each is fixed."""
@@ -101,7 +60,7 @@ def _database_once(monkeypatch: pytest.MonkeyPatch) -> None:
 
 def _played(folder: Path, deaths: tuple[int, ...]) -> Iterator[Run]:
     with StandIn() as server:
-        run = Run(server, folder, deaths)
+        run = Run(server, folder, iter(deaths))
         try:
             run.play()
             yield run

@@ -1,0 +1,61 @@
+"""Bots that start quickly, die at a given step, and are started again: for tests that kill them many times."""
+
+from __future__ import annotations
+
+import multiprocessing
+import signal
+from collections.abc import Iterator
+from multiprocessing.process import BaseProcess
+from pathlib import Path
+from typing import Any
+
+from tests.telegram.bot_process import main
+from tests.telegram.running import rows_of
+from tests.telegram.standin import StandIn
+
+FORKS = multiprocessing.get_context("forkserver")
+# What the process would import on its way, so that starting it again is quick.
+LAZY = ("httpcore", "anyio._backends._asyncio", "sniffio", "sqlite3", "sqlalchemy.dialects.sqlite", "h11", "tzlocal")
+FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", *LAZY])
+
+
+class MortalBot:
+    """One bot and its database; `deaths` are the steps at which it dies, start by start, then it lives on."""
+
+    def __init__(self, server: StandIn, folder: Path, deaths: Iterator[int], *options: str) -> None:
+        self.server = server
+        self.database = folder / "log.db"
+        self.steps = folder / "steps"
+        self.killed = 0
+        self._deaths = deaths
+        self._options = options
+        self._process: BaseProcess | None = None
+
+    def start(self) -> None:
+        options = ["--database", f"sqlite:///{self.database}", "--api", self.server.url, "--fast", *self._options]
+        if death := next(self._deaths, 0):
+            options += ["--die-at", str(death)]
+        self._process = FORKS.Process(target=main, args=([*options, "--steps", str(self.steps)],))
+        self._process.start()
+
+    def revive(self) -> None:
+        """Start it again if it died, as it was meant to."""
+        assert self._process is not None
+        if not self._process.is_alive():
+            assert self._process.exitcode == -signal.SIGKILL
+            self.killed += 1
+            self.start()
+
+    def end(self) -> None:
+        if self._process is not None:
+            self._process.kill()
+            self._process.join()
+
+    def rows(self, query: str) -> list[tuple[Any, ...]]:
+        return rows_of(self.database, query)
+
+    def is_settled(self) -> bool:
+        """Everything that came is handled, and everything that was to be said is said."""
+        states = {state for (state,) in self.rows("SELECT state FROM inbound")}
+        waiting = self.rows("SELECT id FROM outbox WHERE state IN ('new', 'sending')")
+        return self.server.idle and states <= {"done", "failed"} and not waiting
