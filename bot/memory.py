@@ -37,6 +37,10 @@ class Memory:
             self._kept.popitem(last=False)
         return fresh
 
+    def known(self, key: Hashable) -> Any | None:
+        """What was worked out for this key before, or None."""
+        return self._kept.get(key)
+
     def catalogue_of(self, store: Store, athlete: AthleteId) -> Catalogue:
         """The catalogue with one athlete's own exercises and shorthands."""
         own, shorthands = self.own_of(store, athlete)

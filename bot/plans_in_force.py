@@ -179,6 +179,11 @@ class Frame:
     planned: PlannedDay | None
     slots: Sequence[SlotToday]
 
+    def holds(self, lifts: frozenset[ExerciseName]) -> bool:
+        """Whether these lifts are all asked for here, each by one slot."""
+        asked = [one.prescription.exercise for one in self.slots]
+        return all(asked.count(lift) == 1 for lift in lifts)
+
 
 @dataclass(frozen=True, slots=True)
 class Facts:
@@ -199,9 +204,15 @@ def _frame(
         first = min(in_force.stored.starts_on, on - A_YEAR)
         store.kept[stamp_key] = store.sets.stamp(athlete, first, on - timedelta(days=1))
     stamp = store.kept[stamp_key]
+    key = ("frame", athlete, on, in_force.stored, memory.own_of(store, athlete), facts, stamp)
     lifts = frozenset(record.done.exercise for record in sets_today)
-    key = ("frame", athlete, on, in_force.stored, memory.own_of(store, athlete), facts, stamp, lifts)
-    return memory.recall(key, lambda: _work_out(store, memory, athlete, in_force, facts, on))
+    if not lifts:
+        return memory.recall(key, lambda: _work_out(store, memory, athlete, in_force, facts, on))
+    # Before its first set a day's frame is the calendar's; sets of its own lifts leave it so, others may move it.
+    before: Frame | None = memory.known(key)
+    if before is not None and before.holds(lifts):
+        return before
+    return memory.recall((*key, lifts), lambda: _work_out(store, memory, athlete, in_force, facts, on))
 
 
 def _facts(store: Store, athlete: AthleteId, in_force: PlanInForce, on: date) -> Facts:

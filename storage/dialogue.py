@@ -95,6 +95,20 @@ class Questions:
         )
 
 
+_LATER = OUTBOX.alias("later")
+_BURIED = (
+    select(func.count())
+    .select_from(_LATER)
+    .where(_LATER.c.athlete_id == bindparam("athlete"), _LATER.c.id > LIFT_LINES.c.outbox, _LATER.c.kind == SEND)
+    .scalar_subquery()
+)
+LINES = (
+    select(LIFT_LINES, _BURIED.label("buried"))
+    .where(LIFT_LINES.c.athlete_id == bindparam("athlete"), LIFT_LINES.c.on_day == bindparam("on"))
+    .order_by(LIFT_LINES.c.outbox)
+)
+
+
 class LiftLines:
     def __init__(self, work: Work) -> None:
         self._work = work
@@ -119,15 +133,7 @@ class LiftLines:
         self._work.connection.execute(delete(LIFT_LINES).where(_line(athlete, on), LIFT_LINES.c.exercise == exercise))
 
     def _lines(self, athlete: AthleteId, on: date, *which: ColumnElement[bool]) -> tuple[LiftLine, ...]:
-        later = OUTBOX.alias("later")
-        buried = (
-            select(func.count())
-            .select_from(later)
-            .where(later.c.athlete_id == athlete, later.c.id > LIFT_LINES.c.outbox, later.c.kind == SEND)
-            .scalar_subquery()
-        )
-        query = select(LIFT_LINES, buried.label("buried")).where(_line(athlete, on), *which)
-        rows = self._work.connection.execute(query.order_by(LIFT_LINES.c.outbox))
+        rows = self._work.connection.execute(LINES.where(*which), {"athlete": athlete, "on": on})
         return tuple(LiftLine(row.on_day, ExerciseName(row.exercise), row.outbox, row.buried) for row in rows)
 
 

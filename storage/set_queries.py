@@ -29,6 +29,11 @@ OF_MESSAGE = _STANDING.where(_S.message == bindparam("message")).order_by(*_IN_O
 OF_DAY = _STANDING.where(_S.on_day == bindparam("on")).order_by(*_IN_ORDER_OF_LOG)
 LATEST = _STANDING.order_by(_S.place.desc(), _S.id.desc()).limit(1)
 BETWEEN = _STANDING.where(_IN_RANGE).order_by(*_BY_DAY)
+STAMP = select(func.count(), func.max(_S.id), func.sum(_S.id), func.sum(_S.id * (_S.id * 1.0))).where(
+    _S.athlete_id == bindparam("athlete"),
+    _S.stands == True,  # noqa: E712  # a column, not a value
+    _IN_RANGE,
+)
 BETWEEN_OF = _STANDING.where(_IN_RANGE, _S.exercise.in_(bindparam("exercises", expanding=True))).order_by(*_BY_DAY)
 OF_ATHLETES = (
     select(*SET_COLUMNS, _S.athlete_id)

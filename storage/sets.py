@@ -160,11 +160,8 @@ class Sets:
         Shape: count, largest id, sum of ids, sum of their squares (in floating point). What supersedes a set has a new,
         larger id, so two different logs would need all of these equal at once.
         """
-        ids = SETS.c.id
-        query = select(func.count(), func.max(ids), func.sum(ids), func.sum(ids * (ids * 1.0)))
-        row = self._work.connection.execute(
-            query.where(standing(SETS, athlete), SETS.c.on_day.between(first, last))
-        ).one()
+        values = {"athlete": athlete, "first": first, "last": last}
+        row = self._work.connection.execute(queries.STAMP, values).one()
         return tuple(int(number or 0) for number in row)
 
     def days(self, athlete: AthleteId, first: date, last: date) -> tuple[date, ...]:
