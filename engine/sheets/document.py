@@ -1,0 +1,50 @@
+"""Which kind of document it is, and its sheets."""
+
+from __future__ import annotations
+
+from enum import Enum
+from pathlib import PurePath
+
+from engine.sheets.rows import IsHeader, Sheet
+from engine.sheets.text import csv_rows, decoded
+from engine.sheets.unreadable import Unreadable
+from engine.sheets.workbook import workbook_sheets
+
+LARGEST_FILE = 5_000_000
+
+
+class DocumentKind(Enum):
+    TEXT = "text"
+    CSV = "csv"
+    WORKBOOK = "workbook"
+
+
+KINDS = {
+    **dict.fromkeys((".txt", ".md", ".markdown", ".text", ""), DocumentKind.TEXT),
+    **dict.fromkeys((".csv", ".tsv", ".tab"), DocumentKind.CSV),
+    ".xlsx": DocumentKind.WORKBOOK,
+}
+
+
+def document_kind(file_name: str, content: bytes) -> DocumentKind:
+    """The kind of a document, by its name.
+
+    Errors: Unreadable for another kind of file, or one too large.
+    """
+    if len(content) > LARGEST_FILE:
+        raise Unreadable(f"{len(content)} bytes", f"a file of up to {LARGEST_FILE} bytes", "send it in parts")
+    suffix = PurePath(file_name).suffix.lower()
+    if suffix not in KINDS:
+        expected = f"another kind of file: I can't read {suffix} files"
+        raise Unreadable(file_name, expected, "send .csv, .xlsx or paste the text")
+    return KINDS[suffix]
+
+
+def sheets_of(kind: DocumentKind, content: bytes, is_header: IsHeader, most_rows: int) -> tuple[Sheet, ...]:
+    """The sheets of a .csv file or a workbook.
+
+    Errors: Unreadable.
+    """
+    if kind is DocumentKind.WORKBOOK:
+        return workbook_sheets(content, most_rows)
+    return (Sheet("", csv_rows(decoded(content), is_header)),)
