@@ -16,7 +16,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from functools import lru_cache
 
-from engine.progression.asked import Ask, started
+from engine.progression.asked import Ask, started, told
 from engine.progression.load_step import anchor_of
 from engine.progression.terms import Terms, least_reps, top_reps
 from engine.progression.words import day, target
@@ -29,6 +29,12 @@ from engine.values.schemes import EffortTarget
 
 MOST_RIR = Decimal(3)
 """Source: Hackett et al. 2017: calls miss by more than two reps at 7 to 10 in reserve; the cut is common practice."""
+
+MISSED_SINGLE = Decimal("0.95")
+"""What a session in which no rep was made says of the maximum, as a share of its lightest load.
+
+Source: after a failed attempt 2.5 to 5 % less for the upper body, 5 to 10 % for the lower: NSCA one-repetition-maximum
+protocol, read in a secondary source."""
 
 NEXT_STEP = "The load follows your strength: tell how hard the sets were (RPE or reps in reserve)."
 
@@ -56,11 +62,13 @@ def ask(state: State) -> Ask:
     terms, last, effort = state.terms, state.last, state.scheme.effort
     slot = terms.slot
     strength = _strength(state)
+    if strength is None and last is not None:
+        return _as_last_time(state, last)
     if strength is None:
         sets = (SetTarget(slot.target, terms.start_load if slot.load is not None else None, effort),) * slot.sets
         return started(terms, sets, NEXT_STEP)
     load = terms.down(terms.load(strength.amount / _multiple(_capped(top_reps(slot.target) + effort.rir))))
-    asked = f"{target(slot.target)} at {_told(effort)}"
+    asked = f"{target(slot.target)} at {_effort_told(effort)}"
     reason = f"Your one-rep maximum is estimated at {_whole(strength)}, which gives {load} for {asked}."
     sets = (SetTarget(slot.target, load, effort),) * slot.sets
     if last is None:
@@ -68,6 +76,16 @@ def ask(state: State) -> Ask:
     came = last.came(slot.sets, reaches(least_reps(slot.target)))
     since = "" if terms.strength is not None else f" The estimate is from {day(last.on)}."
     return Ask(sets, Verdict.FOLLOW, reason + since, NEXT_STEP, last.evidence, anchor_of(last, slot.sets, came))
+
+
+def _as_last_time(state: State, last: Session) -> Ask:
+    """Work whose resistance is partly the body: a share of an unknown weight is not asked for."""
+    terms = state.terms
+    slot, load = terms.slot, told(terms, last.working_load(terms.slot.sets))
+    sets = (SetTarget(slot.target, load, state.scheme.effort),) * slot.sets
+    came = last.came(slot.sets, reaches(least_reps(slot.target)))
+    reason = f"As on {day(last.on)}: with body weight in the lift, the load for an effort is yours to judge."
+    return Ask(sets, Verdict.HOLD, reason, NEXT_STEP, last.evidence, anchor_of(last, slot.sets, came))
 
 
 def _strength(state: State) -> Load | None:
@@ -79,8 +97,13 @@ def _strength(state: State) -> Load | None:
         return terms.of(terms.strength)
     if state.last is None:
         return None
-    best = max((_estimate(work) for work in state.last.works if work.reps > 0), default=Decimal(0))
+    best = _best(state.last)
     return terms.load(best) if best > 0 else None
+
+
+def _best(session: Session) -> Decimal:
+    done = [_estimate(work) for work in session.works if work.reps > 0]
+    return max(done) if done else min(work.lifted.amount for work in session.works) * MISSED_SINGLE
 
 
 def _estimate(work: Work) -> Decimal:
@@ -97,7 +120,7 @@ def _multiple(reps: Decimal) -> Decimal:
     return multiples(reps).mean
 
 
-def _told(effort: Effort) -> str:
+def _effort_told(effort: Effort) -> str:
     return f"RPE {plain(effort.rpe)}" if effort.as_rpe else f"{plain(effort.rir)} in reserve"
 
 

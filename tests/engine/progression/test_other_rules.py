@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
@@ -175,12 +176,21 @@ def test_a_wave_that_turned_says_what_became_of_the_maximum() -> None:
         pytest.param(("100: 5@1 5@1 5@1",), None, "3×5 at 95 kg", id="harder than the target comes down"),
         pytest.param(("100: 5@3 5@3 5@3",), None, "3×5 at 102.5 kg", id="easier than the target goes up"),
         pytest.param(("100: 5 5 5",), None, "3×5 at 92.5 kg", id="an effort not told counts as none left"),
+        pytest.param(("100: x0",), None, "3×5 at 77.5 kg", id="no rep made: as after a failed attempt"),
+        pytest.param(("100: 5@2 5@2; 130: x0",), None, "3×5 at 100 kg", id="a failed attempt above is passed over"),
         pytest.param(("100: 5@2 5@2 5@2",), kg(130), "3×5 at 105 kg", id="an estimate given goes first"),
         pytest.param(("100: 5@2 5@2 5@2",), kg(200), "3×5 at 110 kg", id="no more than 10 % over what was lifted"),
     ],
 )
 def test_the_load_follows_strength(sessions: tuple[str, ...], strength: Load | None, asked: str) -> None:
     assert prescribed(after(BY_EFFORT, *sessions, strength=strength)) == asked
+
+
+def test_body_weight_work_by_effort_stays_at_what_was_done() -> None:
+    asked = after(replace(BY_EFFORT, load=None), "body: 5@4 5@4 5@4", loadable=BODY)
+
+    assert prescribed(asked) == "3×5"
+    assert asked.verdict is Verdict.HOLD
 
 
 @pytest.mark.parametrize(

@@ -17,12 +17,13 @@ from engine.progression.layoff import layoff_share
 from engine.progression.stall import lowered
 from engine.progression.terms import terms_of
 from engine.values.load import Basis, Load, Unit
-from engine.values.plan import Deload, MaxReps, Seconds, Slot
+from engine.values.plan import Deload, FindIt, MaxReps, Seconds, Slot
 from engine.values.prescription import Held, Verdict
 from engine.values.schemes import DoubleProgression, Hold, LoadStep, PercentageWave, RepGoal, SetWave
 from tests.engine.progression.logged import BARBELL, BODY, DUMBBELLS, MONDAY, after, between, kg, slot, weekly
 
 STEP = slot(LoadStep(kg("2.5")), sets=3, target=5, load="100")
+FOUND = slot(LoadStep(kg("2.5")), sets=3, target=5, load=FindIt())
 MAXES = slot(RepGoal(), sets=3, target=MaxReps(), load=None)
 HELPED = replace(slot(Hold(), target=8), load=Load(Decimal(-20), Unit.KG, Basis.BODY))
 PLANK = slot(Hold(), sets=4, target=Seconds(Decimal(45)), load=None)
@@ -224,6 +225,7 @@ def test_a_plan_that_states_what_cannot_be_loaded(load: str, asked: str, held: t
         pytest.param(STEP, ("80: 5 5 5",), "3×5 at 80 kg", id="no more than was last lifted"),
         pytest.param(STEP, ("100: 5 5 4",) * 3, "3×5 at 90 kg", id="a load that comes down still does"),
         pytest.param(STEP, (), "3×5 at 100 kg", id="a first session keeps the plan"),
+        pytest.param(FOUND, ("70: 5 5 5",), "3×5 at 70 kg", id="a load found last time is kept"),
         pytest.param(
             slot(SetWave(5, kg("2.5")), sets=3, target=6, load="42.5"),
             ("42.5: 6 6 6",),
