@@ -73,6 +73,11 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     traits = Traits.of(exercise)
     found: list[Candidate] = []
     why = "the numbers do not add up"
+    counted = _three_bare(chunks, traits)
+    if counted is not None:
+        both, why = candidates(counted, exercise, known, context)
+        for one in both:
+            _add(found, replace(one, weight=one.weight * UNSETTLED))
     for prior, choice, doubt in _choices(chunks, traits, known, context):
         try:
             shaper = Shaper(chunks, choice, traits)
@@ -84,6 +89,18 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
             _add(found, Candidate(alternative, weight * share, its_doubt or doubt))
     return found, why
+
+
+def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
+    """ "4 6 70": sets, reps and load, or two sets' reps and their load; here told as sets x reps."""
+    plain = [chunk for chunk in chunks.found if chunk.size == 1 and not chunk.at and chunk.before is None and not chunk.counted]
+    if len(plain) != 3 or len(chunks.found) != 3 or traits.body or traits.timed:
+        return None
+    sets, reps, load = (chunk.factors[0][0] for chunk in plain)
+    bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE
+    if not bare or not _is_told_load(load, traits) or not may_be_reps(reps, traits) or not 2 <= sets.value <= MOST_SETS:
+        return None
+    return replace(chunks, found=[Chunk([(sets,), (reps,)]), plain[2]])
 
 
 def _add(found: list[Candidate], new: Candidate) -> None:
@@ -111,6 +128,8 @@ def _alternatives(
         other, doubt = replace(choice, effort_for_all=False), Doubt.NUMBERS
     elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
         return
+    elif shaper.saw_sides:
+        other, doubt = replace(choice, sides_in_one=True), Doubt.NUMBERS
     elif shaper.weak:
         yield sets, UNSETTLED / 10, Doubt.NUMBERS
         return
@@ -319,7 +338,8 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
     first, rest = numbers[0], numbers[1:]
     if not all(chunk.size == 1 for chunk in chunks.found):
         return [(0.9, FirstAs.LOAD), (0.3 if any(c.at for c in chunks.found) else 0.05, FirstAs.REPS)]
-    load, reps = _list_priors(first, rest, traits)
+    slashed = len(numbers) == 2 and len(chunks.found) == 1
+    load, reps = (UNSETTLED, UNSETTLED) if slashed and not traits.barbell else _list_priors(first, rest, traits)
     if known.load is not None:
         load *= _nearness([first], known.load.amount)
         reps *= 2.0

@@ -103,6 +103,8 @@ class Chunker:
 
     def run(self) -> Chunks:
         self.side_before = self._sides_stand_before()
+        if any(piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces):
+            self.pieces = [_as_sets(piece) for piece in self.pieces]
         while self.at < len(self.pieces):
             piece = self.pieces[self.at]
             handler = HANDLERS.get(piece.kind)
@@ -110,7 +112,19 @@ class Chunker:
                 self.at += 1
             else:
                 handler(self, piece)
+        if self.out.total:
+            self._split_total()
         return self.out
+
+    def _split_total(self) -> None:
+        """ "40 total in sets of 8": five sets of eight; any other total is left without a place."""
+        numbers = [number for chunk in self.out.found for factor in chunk.factors for number in factor]
+        whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
+        if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
+            self.out.loose += numbers[:1]
+            return
+        sets = whole._replace(value=whole.value / each.value, role=Role.SETS)
+        self.out.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]
 
     def _kind(self, ahead: int = 1) -> K | None:
         at = self.at + ahead
@@ -155,6 +169,9 @@ class Chunker:
             return False
         last.plus.append(piece)
         self.at += 1
+        while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
+            last.plus.append(self.pieces[self.at + 1])
+            self.at += 2
         return True
 
     def _partials(self) -> None:
@@ -174,13 +191,20 @@ class Chunker:
                 self.out.maximum = True
                 self.at += 1
                 break
-            chunk.factors.append(self.factor(chunk))
+            chunk.factors.append(self._full_reps(self.factor(chunk)))
         if chunk.size == 1 and self._counted_next():
             chunk.factors.append((self._counted_piece(),))
             chunk.counted = True
         self._plus(chunk)
         if not self._restates(chunk):
             self._place(chunk)
+
+    def _full_reps(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
+        """ "7½" reps: only the full ones count."""
+        if not any(number.text.endswith("½") and number.role is Role.BARE for number in numbers):
+            return numbers
+        self.out.notes.append(numbers[-1])
+        return tuple(number._replace(value=Decimal(int(number.value))) for number in numbers)
 
     def _restates(self, chunk: Chunk) -> bool:
         """ "100x3x5, five triples": sets and reps in words behind three factors settle which is which."""
@@ -296,8 +320,8 @@ class Chunker:
     def _place(self, chunk: Chunk) -> None:
         chunk.kind = self.next_kind or self.kind
         self.next_kind = None
-        if self.side is not None and self.side_before:
-            chunk.side = self.side
+        if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():
+            chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
         self.separator = None
         self.in_note = False
         chunk.failure = any(number.failure for factor in chunk.factors for number in factor)
@@ -338,6 +362,9 @@ class Chunker:
 
     def at_load(self, piece: Piece) -> None:
         """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
+        if piece.text == "w" and self.depth and self._kind() is K.CLOSE:
+            self._bracketed_warm_up()
+            return
         self.at += 1
         self._skip(frozenset((K.FILLER, K.COLON, K.OPEN, K.EACH)))
         sign = piece.kind is K.AT
@@ -355,6 +382,15 @@ class Chunker:
         last.at, last.at_sign = numbers, sign
         if numbers[-1].failure:
             last.failure = True
+
+    def _bracketed_warm_up(self) -> None:
+        """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
+        last = self._last()
+        if last is not None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.next_kind = SetKind.WARMUP
+        self.at += 1
 
     def effort(self, piece: Piece) -> None:
         last = self._last()
@@ -549,6 +585,12 @@ class Chunker:
         while self.at < len(self.pieces) and self.pieces[self.at].kind in kinds:
             self.out.each = self.out.each or self.pieces[self.at].kind is K.EACH
             self.at += 1
+
+
+def _as_sets(piece: Piece) -> Piece:
+    """Where reps carry their letter ("12r"), a small "4s" counts sets."""
+    small = piece.role is Role.PLURAL and piece.value <= 10
+    return piece._replace(role=Role.SETS) if small else piece
 
 
 FLAGS = {

@@ -118,7 +118,7 @@ def _doubt(
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         exercises = {reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}
         return Doubt.EXERCISE if len(exercises) > 1 else _number_doubt(ranked, best)
-    if chunks.loose:
+    if chunks.loose or chunks.pins:
         return Doubt.NUMBERS
     if any(_far(one, known[one.exercise]) for one in best.sets):
         return Doubt.UNLIKELY_LOAD

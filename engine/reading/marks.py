@@ -211,9 +211,58 @@ def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return at + 1
 
 
+def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "weight 77.2 this morning" tells what she weighs; "reps 8 weight 55" is a load."""
+    piece, end = pieces[at], at + 2
+    starts = not out or out[-1].kind in SEPARATORS or out[-1].kind is K.FILLER
+    if piece.text in ("weight", "gewicht", "peso", "poids") and starts and _is_amount(pieces, at + 1):
+        if _kind(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0:
+            out.append(piece._replace(kind=K.UNRELATED))
+            return end
+    out.append(piece)
+    return at + 1
+
+
+def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "pin 5", "plate 9": a place in the stack, no load."""
+    piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
+    numbered = after is not None and after.kind is K.NUMBER and after.role is Role.BARE
+    behind_number = bool(out) and out[-1].kind is K.NUMBER
+    if numbered and not behind_number:
+        out.append(piece._replace(kind=K.PIN))
+        return at + 2
+    out.append(piece)
+    return at + 1
+
+
+def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
+    """ "6s: 60 70 80": reps of each of the loads behind the colon."""
+    headed = piece.role is Role.PLURAL and _kind(pieces, at + 1) is K.COLON and _is_amount(pieces, at + 2)
+    return piece._replace(kind=K.COUNT, count=int(piece.value)) if headed else piece
+
+
+def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind a bare tempo: "4010", or "3-1-0" with a zero in it."""
+    piece = pieces[at]
+    linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
+    if piece.role is not Role.BARE or linked:
+        return at
+    if len(piece.text) == 4 and piece.text.isdigit() and _kind(pieces, at + 1) not in (K.TIMES, K.KG, K.LB):
+        return at + 1
+    end, values = at + 1, [piece.value]
+    while end + 1 < len(pieces) and pieces[end].kind is K.DASH and pieces[end].glued and _is_amount(pieces, end + 1):
+        values.append(pieces[end + 1].value)
+        end += 2
+    return end if len(values) in (3, 4) and max(values) < 10 and 0 in values else at
+
+
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
-    out.append(piece._replace(kind=K.NOTE) if piece.role is Role.NOT_A_SET else piece)
+    behind_tempo = _is_tempo(pieces, at, out)
+    if behind_tempo > at:
+        out.append(piece._replace(kind=K.NOTE))
+        return behind_tempo
+    out.append(piece._replace(kind=K.NOTE) if piece.role is Role.NOT_A_SET else _shared_reps(piece, pieces, at))
     return at + 1
 
 
@@ -237,6 +286,9 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.TEMPO: _tempo,
     K.SETTING: _setting,
     K.BODY: _body_told,
+    K.FILLER: _weight_told,
+    K.PIN: _pin,
+    K.PLATE: _pin,
     K.NUMBER: _no_set,
 }
 
@@ -301,6 +353,6 @@ def _behind_label(pieces: list[Piece], at: int, label: Piece) -> int:
 
 PASSES: tuple[tuple[frozenset[K], Callable[[list[Piece]], list[Piece]]], ...] = (
     (frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT)), _efforts),
-    (frozenset(BESIDE) - {K.NUMBER}, _beside),
+    (frozenset(), _beside),
     (frozenset(), _labels),
 )

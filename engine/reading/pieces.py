@@ -241,8 +241,10 @@ class Lexer:
             return self._with_sign_suffix(piece, at, after)
         if after.shape is not Shape.WORD:
             return piece, at
-        if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS:
+        if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             role, unit = LETTERS[after.text]
+            if after.text in ("e", "ea") and self._times_at(at + 1):
+                role = Role.LOAD
             if after.text == "min":
                 piece = piece._replace(value=piece.value * SIXTY)
             return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
@@ -250,6 +252,10 @@ class Lexer:
         if kind in UNIT_ROLES and not self._phrase_begins(at):
             return self._with_unit(piece, kind, after), self._behind_second_unit(at + 1)
         return piece, at
+
+    def _is_right(self, after: Token) -> bool:
+        """ "6L 6R": beside an L, the R is a side and not reps."""
+        return after.text == "r" and any(token.text in ("l", "left") for token in self.tokens)
 
     def _with_unit(self, piece: Piece, kind: K, after: Token) -> Piece:
         role, unit = UNIT_ROLES[kind]

@@ -123,11 +123,38 @@ def _day(told: Sequence[Entry], context: Context) -> date | None:
 def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcome:
     part = lost[0]
     shown = prepared.cleaned.strip()
+    if part.doubt is Doubt.EXERCISE and part.entry is not None and any(p.kind in ELSEWHERE for p in part.entry.pieces):
+        return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
+    if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and _is_whole_set(part):
+        return Asked(question_of(Doubt.UNKNOWN_NAME, part.term, ()), (), Doubt.UNKNOWN_NAME, part.term, None, None, pain)
     if part.doubt is Doubt.EXERCISE:
         return Asked("Which exercise was that? I have saved nothing yet.", (), Doubt.EXERCISE, "", None, None, pain)
+    if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
+        question = f"I could not read the numbers of “{part.term or shown}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
+        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain)
     if part.doubt is Doubt.UNKNOWN_NAME:
         return NoSets(pain, (Unread(shown, part.why),), part.why)
     return NoSets(pain, (Unread(shown, part.why),), part.why)
+
+
+ELSEWHERE = frozenset((K.PLAIN, K.UNRELATED, K.FAR, K.PLATE))
+
+
+def _is_whole_set(part: Part) -> bool:
+    """Unknown words, then a set, and nothing else: an exercise that is not known."""
+    if part.entry is None:
+        return False
+    kinds = [piece.kind for piece in part.entry.pieces]
+    first = next((at for at, kind in enumerate(kinds) if kind is K.NUMBER), len(kinds))
+    return K.TIMES in kinds and not ELSEWHERE & set(kinds[first:]) and K.UNRELATED not in kinds and kinds.count(K.PLAIN) <= 3
+
+
+def _looks_like_sets(part: Part) -> bool:
+    """Whether an exercise was named with an "x" or several numbers behind it."""
+    if part.entry is None or not part.entry.names:
+        return False
+    kinds = [piece.kind for piece in part.entry.pieces]
+    return kinds.count(K.NUMBER) > 1 or K.AT in kinds
 
 
 def _asked(

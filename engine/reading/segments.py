@@ -81,6 +81,16 @@ def _clause(cut: Piece | None, held: list[Piece]) -> Clause:
     return Clause(cut, held, names, counts)
 
 
+def _modified(clause: Clause, at: int) -> bool:
+    """Whether an unknown word touches the name and may make another exercise of it: "larsen bench", "squat zigzag 80x5"."""
+    before = clause.pieces[at - 1] if at else None
+    if before is not None and before.kind in (K.PLAIN, K.VARIANT) and len(before.text) > 1:
+        return True
+    after = clause.pieces[at + 1] if at + 1 < len(clause.pieces) else None
+    second = clause.pieces[at + 2].kind if at + 2 < len(clause.pieces) else None
+    return after is not None and after.kind in (K.PLAIN, K.VARIANT) and second in COUNTS and len(after.text) > 1
+
+
 @dataclass(slots=True)
 class Segmenter:
     entries: list[Entry] = field(default_factory=list)
@@ -104,6 +114,8 @@ class Segmenter:
             else:
                 self._several(clause)
         self._share_both()
+        if any(entry.has_numbers for entry in self.entries) and _is_aside(self.lead):
+            self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers]
         for entry in found:
             entry.rounds = self.rounds
@@ -175,6 +187,7 @@ class Segmenter:
             return
         takes_lead = clause.name_last and self.lead.has_numbers and self.current is None and not self.lead.names
         entry = self._open(name.names, name.text)
+        entry.doubtful = _modified(clause, at)
         if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE):
             entry.pieces += self.lead.pieces
             self.lead = Entry()
@@ -197,7 +210,7 @@ class Segmenter:
             if len(part.names) == 1:
                 self._named(part)
                 if self.current is not None:
-                    self.current.doubtful = doubtful or self._beside_another(clause, start)
+                    self.current.doubtful = self.current.doubtful or doubtful or self._beside_another(clause, start)
 
     def _cuts(self, clause: Clause) -> list[int]:
         first_count = clause.counts[0] if clause.counts else len(clause.pieces)
@@ -224,6 +237,12 @@ class Segmenter:
                     if other.has_numbers:
                         break
                     other.pieces = list(entry.pieces)
+
+
+def _is_aside(lead: Entry) -> bool:
+    """Words with a number in them ahead of the first exercise ("lifted with 2 friends"), and no shape of a set."""
+    kinds = [piece.kind for piece in lead.pieces]
+    return not lead.names and K.PLAIN in kinds and not {K.TIMES, K.AT, K.FOR} & set(kinds)
 
 
 def entries(pieces: list[Piece]) -> list[Entry]:

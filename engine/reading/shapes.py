@@ -138,6 +138,7 @@ class Shaper:
     waiting: tuple[Effort, ...] = ()
     saw_range: bool = False
     saw_list_effort: bool = False
+    saw_sides: bool = False
     listed: bool = False
     weak: bool = False
 
@@ -146,6 +147,8 @@ class Shaper:
 
         Errors: DoesNotFit.
         """
+        if self.traits.explosive and self._only_loads():
+            self.shared = 1  # weightlifters write singles bare: 60, 65, 70
         for place, chunk in enumerate(self.chunks.found):
             self._turn(place)
             self.touched = []
@@ -155,6 +158,11 @@ class Shaper:
                 raise DoesNotFit("more sets than anyone does")
         self._finish()
         return self.drafts
+
+    def _only_loads(self) -> bool:
+        numbers = [number for chunk in self.chunks.found for factor in chunk.factors for number in factor]
+        bare = all(chunk.size == 1 and not chunk.at and not chunk.counted for chunk in self.chunks.found)
+        return bare and len(numbers) > 1 and all(self._is_load(number) for number in numbers)
 
     def _turn(self, place: int) -> None:
         """What was said before the results ("got"), or before the work sets, changes its part here."""
@@ -198,10 +206,13 @@ class Shaper:
         if amount.value <= 0:
             raise DoesNotFit(f"{amount.text} of nothing")
         last = self.drafts[-1] if self.drafts else None
+        if amount.role is not Role.METRES and not (self.traits.timed or self.traits.carried or self.traits.body):
+            raise DoesNotFit("a time for a lift that is counted in reps")
         if amount.role is Role.METRES:
             self._append(Draft(1, load, metres=amount.value))
         elif last is not None and last.metres is not None and last.seconds is None and self.traits.carried:
             last.seconds = amount.value
+            self.touched = [last]
         else:
             self._append(Draft(1, load, seconds=amount.value))
 
@@ -223,6 +234,8 @@ class Shaper:
                 draft.load, draft.carried = load, False
             self.touched = still_open
             self.load = None
+        elif self.pending:
+            raise DoesNotFit("two loads and no reps")
         else:
             self.load, self.pending = load, True
 
@@ -249,7 +262,9 @@ class Shaper:
 
     def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
         handler = SINGLES.get(number.role)
-        if chunk.missed and number.role in (Role.BARE, Role.LOAD) and not self._is_reps(number, chunk, place):
+        if self.shared is not None and chunk.missed and self._is_load(number):
+            self._append(Draft(0, number, missed=True))
+        elif chunk.missed and number.role in (Role.BARE, Role.LOAD) and not self._is_reps(number, chunk, place):
             self._append(Draft(0, number, missed=True))
         elif handler is not None:
             handler(self, number)
@@ -264,7 +279,7 @@ class Shaper:
         following = self.chunks.found
         if len(following) > 1 and number is following[0].factors[0][0] and self._is_shared_head(number):
             self.shared = int(number.value)
-        elif self.traits.timed or (self.traits.carried and not self._distance_told()):
+        elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
             self._add_typed(number._replace(role=Role.SECONDS), None)
         else:
             self._set_load(number)
@@ -349,6 +364,8 @@ class Shaper:
         rest_are_reps = all(may_be_reps(n, self.traits) and n.role in (Role.BARE, Role.REPS) for n in tail)
         if self._is_range(chunk.joiner or K.SLASH, numbers):
             self._add(self._of_range(numbers))
+        elif self._may_be_sides(numbers) and self.choice.sides_in_one:
+            self._add(head)
         elif rest_are_reps and self._is_load(head):
             self.load = self.last_load = head
             self._reps_list(tail)
@@ -380,6 +397,12 @@ class Shaper:
             if not (may_be_reps(number, self.traits) or self.traits.timed):
                 raise DoesNotFit(f"{number.text} cannot be reps")
             self._add(number, load)
+
+    def _may_be_sides(self, numbers: tuple[Piece, ...]) -> bool:
+        """ "10/10" of a one-sided lift: each side once, or two sets."""
+        equal = len(numbers) == 2 and numbers[0].value == numbers[1].value
+        self.saw_sides = self.saw_sides or (equal and self.traits.one_sided and not self.chunks.each)
+        return equal and self.traits.one_sided
 
     def _is_range(self, joiner: K, numbers: tuple[Piece, ...]) -> bool:
         """ "8-10": two numbers, rising. A falling pair is a list."""
@@ -479,6 +502,8 @@ class Shaper:
             self._said_counts(second, first)
         elif second.role in LOADS and first.value == 2 and self._is_pair_of_implements():
             self._set_load(second)
+        elif first.value == 2 and second.role is Role.BARE and not self.drafts and self._implements_ahead_of_list():
+            self._set_load(second)
         else:
             return False
         return True
@@ -495,6 +520,13 @@ class Shaper:
         """ "2x24k" with reps told elsewhere: two implements."""
         others = any(len(chunk.factors) > 0 for chunk in self.chunks.found[1:]) or bool(self.drafts)
         return (self.traits.two_implements or self.traits.carried) and others
+
+    def _implements_ahead_of_list(self) -> bool:
+        """ "2x28 9/8/7": two implements, then the reps of each set."""
+        rest = self.chunks.found[1:]
+        numbers = [number for chunk in rest for factor in chunk.factors for number in factor]
+        listed = len(numbers) > 1 and all(chunk.size == 1 and not chunk.at for chunk in rest)
+        return self.traits.two_implements and listed and all(may_be_reps(number, self.traits) for number in numbers)
 
     def _typed_amount(self, other: Piece, amount: Piece) -> None:
         amount = amount._replace(role=Role.SECONDS) if amount.role is Role.PLURAL else amount
@@ -567,6 +599,8 @@ class Shaper:
         if typed or self.traits.timed:
             self._three_typed(first, second, third)
             return
+        if self._three_with_implements(first, second, third):
+            return
         way = self._settled_three(first, second, third) or self.choice.triple
         match way:
             case TripleAs.SETS_REPS_LOAD:
@@ -592,6 +626,15 @@ class Shaper:
         pair = count is first and count.value == 2 and load is second
         for _ in range(1 if pair else int(count.value)):
             self._add_typed(amount if amount.role is not Role.BARE else amount._replace(role=Role.SECONDS), load)
+
+    def _three_with_implements(self, first: Piece, second: Piece, third: Piece) -> bool:
+        """2 x 24k x 10: two implements, then reps. A load in the middle is open otherwise."""
+        if second.role not in LOADS:
+            return False
+        if first.value != 2 or not (self.traits.two_implements or self.traits.carried):
+            raise DoesNotFit("a load between two counts")
+        self._load_reps(second, third)
+        return True
 
     def _settled_three(self, first: Piece, second: Piece, third: Piece) -> TripleAs | None:
         if first.role is Role.SETS or (second.role is Role.REPS and third.role is not Role.SETS and whole(first)):

@@ -6,6 +6,8 @@ A clause is talk where its cue stands ahead of its numbers ("going for 5x5"), or
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
@@ -16,7 +18,7 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-CUES = AHEAD | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY}
+CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY}
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
@@ -97,12 +99,27 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     ahead = clause[:first_number]
     if any(piece.kind in AHEAD for piece in ahead):
         return True
-    if any(piece.kind is K.UNRELATED for piece in ahead) and not any(piece.kind is K.NAME for piece in clause):
+    named = any(piece.kind is K.NAME for piece in clause)
+    if not named and any(piece.kind is K.UNRELATED for piece in (clause if not _has_times(clause) else ahead)):
+        return True
+    if _somebody_did(ahead):
         return True
     behind = clause[first_number:]
     if any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind):
         return True
     return any(piece.kind in BEHIND for piece in behind)
+
+
+def _has_times(clause: list[Piece]) -> bool:
+    return any(piece.kind is K.TIMES for piece in clause)
+
+
+def _somebody_did(ahead: list[Piece]) -> bool:
+    """ "paul squatted 150x5": an unknown subject in front of a lift told as a verb."""
+    for subject, verb in pairwise(ahead):
+        if subject.kind is K.PLAIN and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
+            return True
+    return False
 
 
 def _spelled_only(clause: list[Piece]) -> bool:
