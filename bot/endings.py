@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from bot.recording import lifts_in_order
+from bot.replies.records import record_text
 from bot.replies.session import Ending
 from bot.replies.sets import load_text
 from bot.sessions import Session, session_of
 from bot.turn import Turn
+from engine.strength.records import records_broken
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetRecord
@@ -29,7 +31,7 @@ def ending_of(turn: Turn) -> Ending:
         minutes=_minutes(work),
         up=_up(turn, work),
         short=_short(session),
-        records=(),
+        records=_records(turn, lifts),
         unanswered=_unanswered(turn),
         coming=session.coming,
     )
@@ -71,6 +73,23 @@ def _short(session: Session) -> list[str]:
         if sets < len(one.sets):
             short.append(f"{one.exercise} {sets} of {len(one.sets)} sets")
     return short
+
+
+def _records(turn: Turn, lifts: Iterable[ExerciseName]) -> list[str]:
+    """The records that today's sets broke, in words."""
+    weighed = turn.store.body_weights.at(turn.athlete, turn.today)
+    body_weight = weighed.load if weighed else None
+    found = []
+    for name in lifts:
+        exercise = turn.catalogue.get(name)
+        if exercise is None:
+            continue
+        history = turn.store.sets.history(turn.athlete, name, until=turn.today)
+        before = [record for record in history if record.on < turn.today]
+        now = [record for record in history if record.on == turn.today]
+        broken = records_broken(before, now, exercise, body_weight)
+        found += [record_text(name, one) for one in broken[:1]]
+    return found
 
 
 def _unanswered(turn: Turn) -> list[str]:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
-from bot.plans_in_force import Session, session_at
+from bot.day_sessions import Session, session_at
 from bot.turn import Turn
 from engine.values.ids import ExerciseName
 from engine.volume.session_work import Session as Bout

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from engine.strength.stall import Trend
 from engine.values.ids import ExerciseName
 from engine.values.muscles import Muscle
 from engine.values.plan import PlannedDay
@@ -41,6 +42,7 @@ class Week:
     shared: Sequence[Note]
     coming: PlannedDay | None
     missed_days: Sequence[str]
+    stalls: Sequence[tuple[ExerciseName, Trend]]
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,9 +9,11 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from decimal import Decimal
 
+from bot.day_sessions import session_at
 from bot.memory import Memory
-from bot.plans_in_force import PlanInForce, plan_in_force, session_at
+from bot.plans_in_force import PlanInForce, plan_in_force
 from bot.week_values import Client, Moved, Week
+from engine.strength.stall import Direction, Trend, trend
 from engine.values.ids import ExerciseName
 from engine.values.plan import PlannedDay
 from engine.values.sets import SetDone, SetRecord
@@ -21,6 +23,8 @@ from storage.store import Store
 
 WEEK = timedelta(days=7)
 NONE = Decimal(0)
+TREND_DAYS = 40
+"""More training days of a lift than its trend looks at."""
 
 
 def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
@@ -52,6 +56,7 @@ def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
         shared=[note for note in notes if note.shared],
         coming=plan.next_day(today + timedelta(days=1)) if plan else None,
         missed_days=_missed(plan, days, records, today),
+        stalls=_stalls(store, memory, person, records, today),
     )
 
 
@@ -76,7 +81,9 @@ def attention(week: Week) -> list[str]:
         reasons.append("shared a pain note")
     if week.planned and week.sessions < week.planned:
         reasons.append(f"{week.sessions} of {week.planned} sessions")
-    if week.down:
+    if week.stalls:
+        reasons.append(f"no gain: {', '.join(name for name, _ in week.stalls[:2])}")
+    elif week.down:
         reasons.append(f"down: {', '.join(moved.exercise for moved in week.down[:2])}")
     return reasons
 
@@ -135,6 +142,23 @@ def _last_bests(before: Sequence[SetRecord]) -> dict[ExerciseName, SetDone]:
         latest, sets = weeks.get(record.done.exercise, (monday, []))
         weeks[record.done.exercise] = (monday, [record] if monday > latest else [*sets, record])
     return _bests([record for _, sets in weeks.values() for record in sets])
+
+
+def _stalls(
+    store: Store, memory: Memory, person: Person, records: Sequence[SetRecord], today: date
+) -> list[tuple[ExerciseName, Trend]]:
+    """The week's lifts that stand still or fall, the surest first."""
+    exercises = memory.catalogue_of(store, person.id).exercises
+    weighed = store.body_weights.at(person.id, today)
+    found = []
+    for name in {record.done.exercise for record in records if record.done.is_hard}:
+        if name not in exercises:
+            continue
+        history = store.sets.history(person.id, name, until=today, days=TREND_DAYS)
+        seen = trend(history, exercises[name], today, weighed.load if weighed else None)
+        if seen is not None and seen.direction in (Direction.STALLED, Direction.FALLING):
+            found.append((name, seen))
+    return sorted(found, key=lambda pair: (-pair[1].sure, pair[0]))
 
 
 def _missed(

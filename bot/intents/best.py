@@ -6,6 +6,7 @@ from bot.replies.history import bests, never, which
 from bot.sessions import session_of
 from bot.turn import Turn
 from engine.reading.values import Act
+from engine.strength.current import current_strength
 
 
 def best(turn: Turn, act: Act) -> None:
@@ -15,4 +16,10 @@ def best(turn: Turn, act: Act) -> None:
         turn.say(which("best"))
         return
     sets = turn.store.sets.history(turn.athlete, exercise)
-    turn.say(bests(exercise, sets, turn.today) if sets else never(exercise))
+    known = turn.catalogue.get(exercise)
+    if not sets or known is None:
+        turn.say(never(exercise))
+        return
+    weighed = turn.store.body_weights.at(turn.athlete, turn.today)
+    current = current_strength(sets, known, turn.today, weighed.load if weighed else None)
+    turn.say(bests(exercise, sets, turn.today, current))

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from datetime import timedelta
 
-from bot.plans_in_force import PlanInForce, projected, success_of
+from bot.plans_in_force import PlanInForce
+from bot.previews import projected, success_of
 from bot.replies.plans import how_to
 from bot.replies.preview import no_such_week, preview_card
 from bot.sessions import session_of

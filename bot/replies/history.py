@@ -8,8 +8,10 @@ from itertools import groupby
 
 from bot.replies.dates import day
 from bot.replies.names import title
+from bot.replies.records import strength_text
 from bot.replies.reply import Reply
 from bot.replies.sets import load_text, sets_text
+from engine.strength.current import CurrentStrength
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetRecord
@@ -23,8 +25,10 @@ def days(exercise: ExerciseName, sets: Sequence[SetRecord], today: date) -> Repl
     return Reply("\n".join(lines))
 
 
-def bests(exercise: ExerciseName, sets: Sequence[SetRecord], today: date) -> Reply:
-    """The heaviest set, and the most reps in one set."""
+def bests(
+    exercise: ExerciseName, sets: Sequence[SetRecord], today: date, current: CurrentStrength | None = None
+) -> Reply:
+    """The heaviest set, the most reps in one set, and what could be lifted once now."""
     work = [record for record in sets if record.done.counts_as_work and record.done.reps > 0]
     if not work:
         return never(exercise)
@@ -35,6 +39,8 @@ def bests(exercise: ExerciseName, sets: Sequence[SetRecord], today: date) -> Rep
         lines.append(f"Load: {sets_text([heaviest.done])} on {day(heaviest.on, today)}")
     most = max(work, key=lambda record: (record.done.reps, _mass(record.done.load)))
     lines.append(f"Reps: {sets_text([most.done])} on {day(most.on, today)}")
+    if current is not None:
+        lines.append(strength_text(current))
     return Reply("\n".join(lines))
 
 

@@ -9,6 +9,7 @@ from typing import Any
 from bot.messages import Button
 from bot.replies.dates import day
 from bot.replies.names import listed
+from bot.replies.records import trend_text
 from bot.replies.reply import Reply, row
 from bot.replies.sets import change_text, count_text, load_text, targets_text
 from bot.replies.structured import number
@@ -56,6 +57,8 @@ def _lines(head: str, week: Week) -> list[str]:
         lines.append(f"Same: {listed(week.same, 3)}")
     if week.down:
         lines.append("Down: " + ", ".join(_moved(one) for one in week.down[:3]))
+    stalls = [trend_text(name, trend) for name, trend in week.stalls[:2]]
+    lines += [f"Look at: {line}" for line in stalls if line]
     if week.pains:
         lines.append("Pain noted: load held there. See a professional if it stays.")
     return lines

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
+from bot.day_sessions import session_at
 from bot.due_kind import Kind, Moment, next_weekday
 from bot.plans_in_force import plan_in_force
 from bot.replies.reminders import reminder
@@ -26,7 +27,7 @@ def _run(moment: Moment, due: Due) -> bool:
     if plan is None:
         moment.send(generic_reminder(), silent=False)
         return True
-    session = plan.session(moment.store, moment.memory, moment.person.id, moment.today)
+    session = session_at(moment.store, moment.memory, moment.person.id, moment.today)
     if session.planned is None or not session.prescriptions:
         return False
     moment.send(reminder(session.planned, [one.exercise for one in session.prescriptions]), silent=False)

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from bot.day_sessions import session_at
 from bot.due_kind import Kind, Moment
-from bot.plans_in_force import session_at
 from bot.replies.rest import over
 from storage.records import Due
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime, time, timedelta
 
+from bot.day_sessions import session_at
 from bot.due_kind import Kind, Moment, next_weekday, out_of_quiet
 from bot.plans_in_force import plan_in_force
 from bot.replies.week import next_week_asks, summary
@@ -40,9 +41,7 @@ def _coming(moment: Moment) -> Sequence[Prescription]:
         return ()
     monday = moment.today + timedelta(days=1)
     days = plan.planned_days(monday, monday + timedelta(days=6))
-    sessions = [
-        plan.session(moment.store, moment.memory, moment.person.id, day.on) for day in days if day.on is not None
-    ]
+    sessions = [session_at(moment.store, moment.memory, moment.person.id, day.on) for day in days if day.on is not None]
     return [one for session in sessions for one in session.prescriptions]
 
 

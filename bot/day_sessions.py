@@ -1,0 +1,252 @@
+"""The session that a plan asks for on a day, and how far it has come.
+
+All of it follows from plan, log and date; what is remembered is keyed by everything it depends on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from bot.memory import Memory
+from bot.plans_in_force import PlanInForce, plan_in_force
+from bot.replies.receipt import Following
+from engine.catalogue.catalogue import Catalogue
+from engine.loading.exercises import loadable_for
+from engine.loading.loadable import Loadable
+from engine.progression.inside import work_sets
+from engine.progression.sessions import (
+    Athlete,
+    Choices,
+    SessionDone,
+    Skip,
+    SlotToday,
+    Swap,
+    assign,
+    due_on,
+    progress,
+    session_for,
+)
+from engine.strength.current import current_strength
+from engine.values.ids import AthleteId, ExerciseName
+from engine.values.load import Load, Unit
+from engine.values.plan import Plan, PlannedDay, Slot
+from engine.values.prescription import Prescription
+from engine.values.schemes import EffortTarget
+from engine.values.sets import SetRecord
+from storage.records import Choice, ChoiceKind
+from storage.store import Store
+
+STRENGTH_DAYS = 30
+"""More training days of a lift than the estimate of strength looks at."""
+A_YEAR = timedelta(days=366)
+"""How far back progression looks for the last time of a lift."""
+PAIN_HELD_FOR = timedelta(days=14)
+"""How long a pain note holds a movement's load when nothing more is said. Common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class Session:
+    """One day of an athlete: what is planned, what is asked, what is done.
+
+    `prescriptions` leaves skipped lifts out; `latest_exercise` is the lift logged last that day.
+    """
+
+    on: date
+    in_force: PlanInForce | None
+    planned: PlannedDay | None
+    slots: Sequence[SlotToday]
+    sets_today: Sequence[SetRecord]
+    coming: PlannedDay | None
+
+    @property
+    def plan(self) -> Plan | None:
+        return self.in_force.plan if self.in_force is not None else None
+
+    @property
+    def prescriptions(self) -> Sequence[Prescription]:
+        return [one.prescription for one in self.slots if not one.skipped]
+
+    @property
+    def latest_exercise(self) -> ExerciseName | None:
+        latest = max(self.sets_today, key=lambda record: (record.at, record.place), default=None)
+        return latest.done.exercise if latest is not None else None
+
+    def slot_of(self, exercise: ExerciseName) -> Slot | None:
+        """The slot that asks for an exercise today, also where the exercise stands in for the slot's own."""
+        return next((one.slot for one in self.slots if one.prescription.exercise == exercise), None)
+
+    def prescription_of(self, exercise: ExerciseName) -> Prescription | None:
+        """What is asked of an exercise today."""
+        return next((one for one in self.prescriptions if one.exercise == exercise), None)
+
+    def sets_done(self, exercise: ExerciseName) -> int:
+        """How many work sets of an exercise stand today."""
+        return work_sets([one for one in self.sets_today if one.done.exercise == exercise])
+
+    def planned_sets(self, exercise: ExerciseName) -> int:
+        """How many sets of an exercise today asks for, 0 where it is not planned."""
+        return sum(len(one.sets) for one in self.prescriptions if one.exercise == exercise)
+
+    def is_finished(self, exercise: ExerciseName) -> bool:
+        """Whether the exercise is planned today and all its sets are in."""
+        asked = self.planned_sets(exercise)
+        return 0 < asked <= self.sets_done(exercise)
+
+    def following(self, in_hand: ExerciseName | None) -> Following | None:
+        """What comes next where this lift is in hand: the rest of it, its superset's partner, or the next lift."""
+        found = progress(self.slots, self.sets_today, in_hand).next
+        return None if found is None else Following(found.today.prescription, found.number - 1)
+
+    def next_up(self) -> Following | None:
+        """What comes next after the lift logged last."""
+        return self.following(self.latest_exercise)
+
+
+def session_at(store: Store, memory: Memory, athlete: AthleteId, on: date) -> Session:
+    """What is planned, asked and done on a day."""
+    in_force = plan_in_force(store, memory, athlete, on)
+    sets_today = store.sets.of_day(athlete, on)
+    if in_force is None:
+        return Session(on, None, None, (), sets_today, None)
+    frame = _frame(store, memory, athlete, in_force, sets_today, on)
+    return Session(on, in_force, frame.planned, frame.slots, sets_today, in_force.next_day(on + timedelta(days=1)))
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """The part of a session that the sets of the day itself do not change, but for which lifts they are of."""
+
+    planned: PlannedDay | None
+    slots: Sequence[SlotToday]
+
+    def holds(self, lifts: frozenset[ExerciseName]) -> bool:
+        """Whether these lifts are all asked for here, each by one slot."""
+        asked = [one.prescription.exercise for one in self.slots]
+        return all(asked.count(lift) == 1 for lift in lifts)
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """All that a frame depends on beside plan and log; also the key under which one is remembered."""
+
+    choices: tuple[Choice, ...]
+    pain: frozenset[ExerciseName]
+    unit: Unit
+
+
+def _frame(
+    store: Store, memory: Memory, athlete: AthleteId, in_force: PlanInForce, sets_today: Sequence[SetRecord], on: date
+) -> Frame:
+    """Worked out from the log, or remembered where nothing that it depends on has changed."""
+    facts = facts_of(store, athlete, in_force, on)
+    stamp_key = f"stamp {athlete} {on}"
+    if stamp_key not in store.kept:
+        first = min(in_force.stored.starts_on, on - A_YEAR)
+        store.kept[stamp_key] = store.sets.stamp(athlete, first, on - timedelta(days=1))
+    stamp = store.kept[stamp_key]
+    key = ("frame", athlete, on, in_force.stored, memory.own_of(store, athlete), facts, stamp)
+    lifts = frozenset(record.done.exercise for record in sets_today)
+    if not lifts:
+        return memory.recall(key, lambda: _work_out(store, memory, athlete, in_force, facts, on))
+    # Before its first set a day's frame is the calendar's; sets of its own lifts leave it so, others may move it.
+    before: Frame | None = memory.known(key)
+    if before is not None and before.holds(lifts):
+        return before
+    return memory.recall((*key, lifts), lambda: _work_out(store, memory, athlete, in_force, facts, on))
+
+
+def facts_of(store: Store, athlete: AthleteId, in_force: PlanInForce, on: date) -> Facts:
+    """What a frame depends on beside plan and log, looked up once a transaction."""
+    key = f"facts {athlete} {on}"
+    if key not in store.kept:
+        choices = store.choices.between(athlete, in_force.stored.starts_on, on + timedelta(days=13))
+        unit = Unit(store.settings.get(athlete, "unit", Unit.KG.value))
+        store.kept[key] = Facts(tuple(choices), pained(store, athlete, on), unit)
+    found: Facts = store.kept[key]
+    return found
+
+
+def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanInForce, facts: Facts, on: date) -> Frame:
+    log = store.sets.between(athlete, in_force.stored.starts_on, on)
+    choices = choices_of(facts.choices)
+    sessions = assign(in_force.days, log, choices)
+    planned = _planned_for(in_force, sessions, facts.choices, on)
+    if planned is None:
+        return Frame(None, ())
+    athletes_own = Athlete(
+        log=_log(store, athlete, log, planned, choices, on),
+        loadable=Loadables(memory.catalogue_of(store, athlete), facts.unit),
+        pain=facts.pain,
+        strength=_strengths(store, memory, athlete, planned, on),
+        choices=choices,
+    )
+    return Frame(planned, session_for(planned, sessions, on, athletes_own))
+
+
+def _strengths(
+    store: Store, memory: Memory, athlete: AthleteId, planned: PlannedDay, on: date
+) -> dict[ExerciseName, Load]:
+    """Estimated maxima of the lifts whose load follows strength, from all their sets before the day."""
+    exercises = memory.catalogue_of(store, athlete).exercises
+    weighed = store.body_weights.at(athlete, on)
+    found = {}
+    for name in {slot.exercise for slot in planned.day.slots if isinstance(slot.scheme, EffortTarget)}:
+        history = store.sets.history(athlete, name, until=on - timedelta(days=1), days=STRENGTH_DAYS)
+        current = current_strength(history, exercises[name], on, weighed.load if weighed else None)
+        if current is not None:
+            found[name] = current.one_rep_max
+    return found
+
+
+def choices_of(stored: Sequence[Choice]) -> Choices:
+    """Stored choices as progression needs them."""
+    return Choices(
+        swaps=tuple(Swap(one.on, one.exercise, one.to) for one in stored if one.exercise is not None and one.to),
+        skips=tuple(Skip(one.on, one.exercise) for one in stored if one.kind is ChoiceKind.SKIP and one.exercise),
+    )
+
+
+def pained(store: Store, athlete: AthleteId, on: date) -> frozenset[ExerciseName]:
+    """The exercises with a pain note of late: their load is not pushed."""
+    notes = store.notes.between(athlete, on - PAIN_HELD_FOR, on, pain=True)
+    return frozenset(note.exercise for note in notes if note.exercise is not None)
+
+
+def _planned_for(
+    in_force: PlanInForce, sessions: Sequence[SessionDone], stored: Sequence[Choice], on: date
+) -> PlannedDay | None:
+    """The training day of a date: one begun or moved here, else the first that is due and neither left nor moved."""
+    begun = [session.planned for session in sessions if session.on == on and session.planned is not None]
+    moved_here = [one.on for one in stored if one.kind is ChoiceKind.MOVE and one.to_day == on]
+    here = [day for day in in_force.days if day.on in moved_here]
+    left = any(
+        one.on == on and one.exercise is None and one.kind in (ChoiceKind.SKIP, ChoiceKind.MOVE) for one in stored
+    )
+    due = () if left else due_on(in_force.days, sessions, on)
+    return next(iter([*begun[-1:], *here, *due]), None)
+
+
+def _log(
+    store: Store, athlete: AthleteId, log: Sequence[SetRecord], planned: PlannedDay, choices: Choices, on: date
+) -> Sequence[SetRecord]:
+    """The log since the plan began, and before it the last day of whatever today needs and the plan has not seen."""
+    wanted = {slot.exercise for slot in planned.day.slots} | {swap.to for swap in choices.swaps if swap.on == on}
+    missing = wanted - {record.done.exercise for record in log if record.on < on}
+    earlier = [
+        record
+        for exercise in sorted(missing)
+        for record in store.sets.history(athlete, exercise, until=on - timedelta(days=1), days=1)
+    ]
+    return (*sorted(earlier, key=lambda record: (record.on, record.place)), *log)
+
+
+class Loadables:
+    """What an athlete can load for each exercise, in the usual gym of her unit."""
+
+    def __init__(self, known: Catalogue, unit: Unit) -> None:
+        self._known, self._unit = known, unit
+
+    def __call__(self, exercise: ExerciseName) -> Loadable:
+        return loadable_for(self._known.exercises[exercise], None, self._unit)

@@ -1,0 +1,50 @@
+"""The days to come of a plan, worked out as if they were trained."""
+
+from __future__ import annotations
+
+from datetime import date
+from decimal import Decimal
+
+from bot.day_sessions import Loadables, choices_of, facts_of
+from bot.memory import Memory
+from bot.plans_in_force import plan_in_force
+from engine.plan.projection import Assumptions, ProjectedDay, project, success_share
+from engine.progression.sessions import (
+    assign,
+    exposures,
+)
+from engine.values.ids import AthleteId
+from storage.store import Store
+
+
+def projected(
+    store: Store, memory: Memory, athlete: AthleteId, today: date, share: Decimal | None, last_week: int
+) -> tuple[ProjectedDay, ...]:
+    """The plan's days from today to the end of a week, if every session is made, or this share of them."""
+    in_force = plan_in_force(store, memory, athlete, today)
+    if in_force is None:
+        return ()
+    facts = facts_of(store, athlete, in_force, today)
+    log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    return project(
+        in_force.plan,
+        in_force.stored.starts_on,
+        Loadables(memory.catalogue_of(store, athlete), facts.unit),
+        since=max(today, in_force.stored.starts_on),
+        sessions=assign(in_force.days, log, choices_of(facts.choices)),
+        assumptions=Assumptions() if share is None else Assumptions(success=share),
+        last_week=last_week,
+    )
+
+
+def success_of(store: Store, memory: Memory, athlete: AthleteId, today: date) -> Decimal | None:
+    """The share of sessions in which she made all planned reps so far; None where there is nothing to judge by."""
+    in_force = plan_in_force(store, memory, athlete, today)
+    if in_force is None:
+        return None
+    log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    sessions = assign(in_force.days, log, choices_of(facts_of(store, athlete, in_force, today).choices))
+    latest = {day.day.label: day for day in in_force.days}
+    return success_share(
+        [(slot, exposures(slot, day, sessions, today)) for day in latest.values() for slot in day.day.slots]
+    )
