@@ -221,13 +221,23 @@ class Chunker:
         kind = self._kind(0)
         if kind is K.TIMES or kind is K.BY:
             return self._times_joins(chunk)
-        if kind is K.OF and chunk.size == 1 and chunk.factors[0][-1].role is Role.SETS and self._number_behind(1):
-            return True
+        if kind is K.OF and chunk.size == 1 and self._number_behind(1):
+            return self._counts_of(chunk)
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
             chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
             return chunk.spoken_for and ahead.role is not Role.SETS
         return kind is K.EACH and self._kind(1) is K.TIMES and self._times_joins(chunk, 1)
+
+    def _counts_of(self, chunk: Chunk) -> bool:
+        """ "3 sets of 8", "3 po 8": what stands before "of" counts sets."""
+        head, counted = chunk.factors[0][-1], self.pieces[self.at + 1]
+        if head.role is Role.SETS:
+            return True
+        if head.role is not Role.BARE or head.value > 10 or counted.kind is not K.NUMBER or counted.role not in (Role.BARE, Role.REPS):
+            return False
+        chunk.factors[0] = (head._replace(role=Role.SETS),)
+        return True
 
     def _times_joins(self, chunk: Chunk, ahead: int = 0) -> bool:
         if not self._number_behind(ahead + 1):

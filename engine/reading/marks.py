@@ -11,7 +11,7 @@ from collections.abc import Callable
 from decimal import Decimal
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import LOAD_LABELS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
@@ -211,6 +211,21 @@ def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return at + 1
 
 
+def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "sets: 3, reps: 10, weight: 60": the label in front says what the number counts."""
+    piece = pieces[at]
+    after = at + 1 + (_kind(pieces, at + 1) in (K.COLON, K.EQUALS))
+    plural = piece.kind is K.REPS or piece.text.endswith("s") or after > at + 1
+    if plural and _is_amount(pieces, after) and pieces[after].role is Role.BARE and _kind(pieces, after + 1) is not K.TIMES:
+        out.append(pieces[after]._replace(role=FIELDS.get(piece.kind, Role.LOAD)))
+        return after + 1
+    out.append(piece)
+    return at + 1
+
+
+FIELDS = {K.SETS: Role.SETS, K.REPS: Role.REPS}
+
+
 def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "weight 77.2 this morning" tells what she weighs; "reps 8 weight 55" is a load."""
     piece, end = pieces[at], at + 2
@@ -219,6 +234,8 @@ def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         if _kind(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0:
             out.append(piece._replace(kind=K.UNRELATED))
             return end
+    if piece.text in LOAD_LABELS:
+        return _field(pieces, at, out)
     out.append(piece)
     return at + 1
 
@@ -287,6 +304,8 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.SETTING: _setting,
     K.BODY: _body_told,
     K.FILLER: _weight_told,
+    K.SETS: _field,
+    K.REPS: _field,
     K.PIN: _pin,
     K.PLATE: _pin,
     K.NUMBER: _no_set,

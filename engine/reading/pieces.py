@@ -103,6 +103,7 @@ LETTERS: Mapping[str, tuple[Role, Unit | None]] = {
     "f": (Role.BARE, None),
     "min": (Role.SECONDS, None),
 }
+LOAD_LABELS = frozenset(("weight", "load", "gewicht", "peso", "poids", "charge", "carga", "вес", "vikt"))
 SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)
@@ -249,9 +250,18 @@ class Lexer:
                 piece = piece._replace(value=piece.value * SIXTY)
             return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
         kind = self._unit_of(after)
+        if self._is_label(kind) or (after.text == "с" and self._is_number(at + 1)):
+            return piece, at
         if kind in UNIT_ROLES and not self._phrase_begins(at):
             return self._with_unit(piece, kind, after), self._behind_second_unit(at + 1)
         return piece, at
+
+    def _is_label(self, kind: K | None) -> bool:
+        """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
+        if kind not in (K.SETS, K.REPS) or not self.out:
+            return False
+        before = self.out[-2] if self.out[-1].kind in (K.COLON, K.EQUALS) and len(self.out) > 1 else self.out[-1]
+        return before.kind in (K.SETS, K.REPS) or before.text in LOAD_LABELS
 
     def _is_right(self, after: Token) -> bool:
         """ "6L 6R": beside an L, the R is a side and not reps."""

@@ -110,7 +110,16 @@ def _outcome(
 def _logged(parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context) -> Logged:
     sets = tuple(one for part in parts for one in part.readings[0].sets)
     rejected = tuple(reading for part in parts for reading in part.rejected)
-    return Logged(sets, _day(told, context), note, pain, rejected=rejected)
+    days = _days(parts, told)
+    why = "the only reading" if not rejected else "the plainest reading"
+    return Logged(sets, _day(told, context), note, pain, rejected=rejected, why=why, days=days)
+
+
+def _days(parts: Sequence[Part], told: Sequence[Entry]) -> tuple[date | None, ...]:
+    """The day of each set, where the message tells more than one."""
+    if len({entry.day for entry in told}) < 2:
+        return ()
+    return tuple(entry.day for part, entry in zip(parts, told, strict=True) for _ in part.readings[0].sets)
 
 
 def _day(told: Sequence[Entry], context: Context) -> date | None:

@@ -90,6 +90,8 @@ class Logged:
     unread: tuple[Unread, ...] = ()
     rejected: tuple[Reading, ...] = ()
     why: str = ""
+    days: tuple[date | None, ...] = ()
+    """Where one message tells several days: the day of each set, in the order of `sets` (None: the message's own day)."""
 
 
 @dataclass(frozen=True, slots=True)
