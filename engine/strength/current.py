@@ -77,6 +77,15 @@ class CurrentStrength:
         mean, _ = self._log_load_for(reps, float(left))
         return _told(mean, self.one_rep_max, self.exercise, self.body_weight)
 
+    def maximum_for(self, reps: int, left: Decimal = Decimal(0)) -> Load:
+        """The maximum from which the mean of the seven equations leads to `load_for`.
+
+        For rules that work from a maximum: it carries what is known of this lifter's own repetitions and calls.
+        """
+        mean, _ = self._log_load_for(reps, float(left))
+        bend = log_multiple(reps + float(left))[0]
+        return _told(mean + bend, self.one_rep_max, self.exercise, self.body_weight)
+
     def interval_for(self, reps: int, left: Decimal = Decimal(0)) -> tuple[Load, Load]:
         """The loads that bound `load_for` with 90 % on an average day."""
         mean, sd = self._log_load_for(reps, float(left))

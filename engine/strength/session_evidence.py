@@ -40,6 +40,8 @@ FATIGUE, FATIGUE_SD, MOST_TIRED = 0.010, 0.010, 5
 LOADING_SD = 0.005
 FAILED_SD, SILENT_SD = 1.0, 1.5
 CALLED_SD, CALLED_SD_FOR_EACH_LEFT = 1.0, 0.25
+USUAL_REPS = 5.0
+"""The repetitions by which sets are weighed before anything can be expected of them."""
 MISSED_SHORT = 0.035
 """How far below an average day a missed set lies, as a share of the load: of all days it is the worse ones that make a
 lifter miss. Common practice, no source; the size is what invented athletes show."""
@@ -106,14 +108,15 @@ def observe(sets: Sequence[Seen], mean: Vector, *, expected: bool = True) -> Obs
         called, reserve = _loads_on(one)
         reps = one.reps + one.left + called * mean[CALL] + reserve * mean[RESERVE]
         gain, slope = log_multiple(reps)
-        several = min(1.0, max(0.0, reps - 1))
-        room = (mean[LEVEL] - several * mean[SHIFT] - FATIGUE * one.tired - one.log_mass) / bend
-        off = gain - room
+        room = (mean[LEVEL] - FATIGUE * one.tired - one.log_mass) / bend
+        several = min(1.0, max(0.0, (reps_for(room) if expected else reps) - 1))
+        room -= several * mean[SHIFT] / bend
+        off, foreseen = gain - room, USUAL_REPS
         if expected:
             foreseen = reps_for(room)
             gain, slope = room, log_multiple(foreseen)[1]
-            off, reps = slope * (reps - foreseen), foreseen
-        weight = 1 / _variance(one, reps, bend * slope)
+            off = slope * (reps - foreseen)
+        weight = 1 / _variance(one, foreseen, bend * log_multiple(foreseen)[1])
         total += weight
         silent += weight * reserve
         distance += weight * (bend * off + (MISSED_SHORT if one.voice is Voice.MISSED else 0.0))
