@@ -8,7 +8,7 @@ from itertools import product
 from hypothesis import given
 from hypothesis import strategies as st
 
-from engine.loading import Bar, Plates, plates_for, warm_ups
+from engine.loading import Bar, Plates, gym_in_words, plates_for, read_gym, warm_ups
 from engine.loading.exercises import _loadable
 from engine.loading.gym import default_gym
 from engine.loading.mass import counts
@@ -103,3 +103,19 @@ def test_a_ramp_rises_and_stays_under_the_work(loading: Loading, unit: Unit, amo
 
     assert loads == sorted(set(loads), key=lambda load: load.amount)
     assert all(load < work and loadable.nearest(load) == load for load in loads)
+
+
+gym_texts = st.lists(
+    st.sampled_from(
+        ("bar", "collars", "plates", "dumbbells", "stack", "20", "2.5", "x2", "-", "by", "add", "kg", "lb", ";")
+    )
+    | st.text(max_size=4),
+    max_size=12,
+).map(" ".join)
+
+
+@given(gym_texts, units)
+def test_no_words_about_equipment_raise_and_what_was_read_reads_back(text: str, unit: Unit) -> None:
+    read = read_gym(text, unit)
+
+    assert read_gym(gym_in_words(read.gym), unit).gym == read.gym
