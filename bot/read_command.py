@@ -12,6 +12,7 @@ from typing import Any, TextIO, assert_never
 
 from engine.catalogue.catalogue import Catalogue, catalogue
 from engine.reading import read
+from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Planned
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, Unit, plain
@@ -62,8 +63,6 @@ def _load(amount: object, unit: Unit, name: str) -> Load:
     exercise = catalogue().get(ExerciseName(name))
     basis = Basis.TOTAL
     if exercise is not None:
-        from engine.reading.resolve import BASES
-
         basis = BASES.get(exercise.loading, Basis.TOTAL)
     try:
         return Load(Decimal(str(amount)), unit, basis)

@@ -15,7 +15,6 @@ from engine.reading.phrasebook import phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.read import question_of, read, read_sets
-from engine.reading.renaming import NewName
 from engine.reading.resolve import BASES
 from engine.reading.slips import slips_of
 from engine.reading.values import (
@@ -55,7 +54,11 @@ class Answering:
 
     def numbers(self) -> list[Piece]:
         """The numbers said; "the cable one" says none."""
-        return [p for p in self.prepared.pieces if p.kind is K.NUMBER and not (p.spelled and p.value == 1 and p.role is Role.BARE)]
+        return [
+            p
+            for p in self.prepared.pieces
+            if p.kind is K.NUMBER and not (p.spelled and p.value == 1 and p.role is Role.BARE)
+        ]
 
 
 def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue) -> Answer:
@@ -169,7 +172,10 @@ def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | Non
     new = next(iter(chosen))
     doubtful = {one.exercise for reading in told.asked.readings for one in reading.sets}
     fixed = set.intersection(*(set(_exercises(reading)) for reading in told.asked.readings))
-    sets = [_renamed(one, new, told.catalogue) if one.exercise in doubtful - fixed else one for one in told.asked.readings[0].sets]
+    sets = [
+        _renamed(one, new, told.catalogue) if one.exercise in doubtful - fixed else one
+        for one in told.asked.readings[0].sets
+    ]
     return _settled(told, sets)
 
 
@@ -230,11 +236,18 @@ def _has(reading: Reading, number: Piece) -> bool:
 def _reps_told(told: Answering, numbers: list[Piece]) -> Answer | None:
     """The reps of a range: one number for all sets, or one for each."""
     sets = told.asked.readings[0].sets
-    reps = [int(number.value) for number in numbers if number.role in (Role.BARE, Role.REPS) and number.value == int(number.value)]
+    reps = [
+        int(number.value)
+        for number in numbers
+        if number.role in (Role.BARE, Role.REPS) and number.value == int(number.value)
+    ]
     if len(reps) != len(numbers) or not all(1 <= one <= 100 for one in reps):
         return None
     if len(reps) == 1:
-        low, high = (min(one.reps for r in told.asked.readings for one in r.sets), max(one.reps for r in told.asked.readings for one in r.sets))
+        low, high = (
+            min(one.reps for r in told.asked.readings for one in r.sets),
+            max(one.reps for r in told.asked.readings for one in r.sets),
+        )
         if not low <= reps[0] <= high:
             return None
         return _settled(told, [replace(one, reps=reps[0]) for one in sets])
@@ -264,7 +277,13 @@ def _restated(told: Answering) -> Answer | None:
     if named and not named & set(exercises):
         return None
     doing = next((name for name in exercises if name in named), exercises[0])
-    loads = {name: one.load for reading in told.asked.readings for one in reading.sets for name in [one.exercise] if one.load is not None}
+    loads = {
+        name: one.load
+        for reading in told.asked.readings
+        for one in reading.sets
+        for name in [one.exercise]
+        if one.load is not None
+    }
     context = replace(told.context, doing=doing, plan=(), recent=(), last={**told.context.last, **loads})
     outcome = read_sets(prepare(told.text, context, told.catalogue), context, told.catalogue)
     if not isinstance(outcome, Logged):
@@ -312,7 +331,26 @@ PLACES = {
     ) for word in words},
     "last": -1,
 }  # fmt: skip
-PLACE_FILLERS = frozenset(("the", "one", "option", "number", "reading", "please", "choice", "it", "is", "was", "die", "la", "le", "el", "o", "il"))
+PLACE_FILLERS = frozenset(
+    (
+        "the",
+        "one",
+        "option",
+        "number",
+        "reading",
+        "please",
+        "choice",
+        "it",
+        "is",
+        "was",
+        "die",
+        "la",
+        "le",
+        "el",
+        "o",
+        "il",
+    )
+)
 
 
 def _yes_or_no(told: Answering) -> Answer | None:
@@ -333,5 +371,3 @@ WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     _restated,
     _by_place,
 )
-
-__all__ = ["NewName", "read_answer"]

@@ -1,6 +1,7 @@
 """Sets that go on from the ones that stand: "another 5", "+10 for 3", "bench again, 7", "same weight, 10 10".
 
-The grammar of sets reads most of it, since reps alone are done at the latest load of the exercise in hand. What it needs
+The grammar of sets reads most of it, since reps alone are done at the latest load of the exercise in hand. What it
+needs
 from here is the exercise in hand itself: the one of the latest set of the day, where the context names none.
 """
 

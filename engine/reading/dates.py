@@ -18,7 +18,9 @@ FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
 DAYS_OF_A_WEEK = 7
 DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
-BEFORE_A_DAY = frozenset((K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON))
+BEFORE_A_DAY = frozenset(
+    (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
+)
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
 
 
@@ -94,8 +96,8 @@ def _colon_at(pieces: list[Piece], at: int) -> bool:
 WORD_DAYS: dict[K, Callable[[Piece, date, bool], date]] = {
     K.TODAY: lambda piece, today, last: today,
     K.YESTERDAY: lambda piece, today, last: today - timedelta(days=1),
-    K.DAYS_AGO: lambda piece, today, last: today - timedelta(days=piece.count),
-    K.WEEKDAY: lambda piece, today, last: weekday_before(today, piece.count, strictly=last),
+    K.DAYS_AGO: lambda piece, today, last: today - timedelta(days=piece.told),
+    K.WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=last),
 }
 
 
@@ -108,7 +110,7 @@ def _numeric(
         days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
         return (today - timedelta(days=min(days, 400)) if today else None), end + 1
     if len(numbers) == 1 and after is K.MONTH and anchored:
-        return _in_year(int(numbers[0].value), pieces[end].count, None, today), end + 1
+        return _in_year(int(numbers[0].value), pieces[end].told, None, today), end + 1
     if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):
         return None
     if signs == "--" and len(numbers[0].text) == 4:
@@ -189,8 +191,8 @@ def _month_first(pieces: list[Piece], at: int, today: date | None) -> tuple[date
     after = pieces[at + 2].kind if at + 2 < len(pieces) else None
     if after is K.TIMES or number.kind not in (K.NUMBER, K.ORDINAL):
         return None
-    day = number.count or int(number.value)
-    found = _in_year(day, pieces[at].count, None, today)
+    day = number.told or int(number.value)
+    found = _in_year(day, pieces[at].told, None, today)
     return (found, at + 2) if found or today is None else None
 
 

@@ -6,22 +6,24 @@ A candidate's plausibility is its share of all candidates' weight, with a little
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from itertools import product
 
+from engine.catalogue.catalogue import Catalogue
 from engine.reading.candidates import Candidate, candidates
-from engine.reading.chunks import Chunker, Chunks
+from engine.reading.chunker import Chunker
+from engine.reading.chunks import Chunks
 from engine.reading.history import Known, is_far_off, known_of
-from engine.reading.kinds import K
 from engine.reading.names import exercises_meant
-from engine.reading.pieces import Piece
 from engine.reading.segments import Entry
 from engine.reading.values import Context, Doubt, Reading
-from engine.catalogue.catalogue import Catalogue
+from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetKind
 
 ENOUGH = 0.75
-"""The plausibility from which a reading may be recorded. Common practice, no source; the tests show what moves with it."""
+"""The plausibility from which a reading may be recorded. Common practice, no source; the tests show what moves with
+it.
+"""
 
 CLEAR_BY = 0.5
 """How far it must lie above the next one."""
@@ -74,8 +76,6 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
 
 
 def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone]) -> Known:
-    from engine.values.ids import ExerciseName
-
     known = known_of(ExerciseName(name), context)
     same = next((one.load for one in reversed(before) if one.exercise == name or chunks.same_load), None)
     return Known(same, known.planned, known.heaviest, same) if same is not None else known
@@ -157,6 +157,3 @@ def combined(parts: Sequence[Part]) -> list[tuple[tuple[SetDone, ...], float]]:
         if len(found) >= MOST_READINGS:
             break
     return sorted(found, key=lambda one: -one[1])
-
-
-__all__ = ["CLEAR_BY", "ENOUGH", "K", "NONE_OF_THESE", "Part", "Piece", "combined", "field", "part_of"]

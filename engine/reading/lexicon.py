@@ -1,7 +1,9 @@
 """The words people use around their sets, in ten languages, each with what it does in a set line.
 
-The words stand in `languages/`, one file a language. A line is `meaning: word, word, longer phrase`; a meaning may carry a
-number (`number 3: three`, `weekday 0: monday`). A word belongs to the first file and line that claims it, English first;
+The words stand in `languages/`, one file a language. A line is `meaning: word, word, longer phrase`; a meaning may
+carry a
+number (`number 3: three`, `weekday 0: monday`). A word belongs to the first file and line that claims it, English
+first;
 a longer phrase goes before a shorter one. To add a language, add a file: its name is all that code needs.
 """
 

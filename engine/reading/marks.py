@@ -2,7 +2,8 @@
 
 effort  = ( "rpe" | "rir" ) NUMBER+ | NUMBER ( "rpe" | "rir" | "in the tank" | "left" | "more" )
 rest    = NUMBER "rest" | "rest" NUMBER        tempo = "tempo" NUMBER ( "-" NUMBER )*
-setting = "seat" NUMBER | NUMBER "degrees"     label = A1 | B) | 1. | "set" 1 | bullet       at the start of a line or clause
+setting = "seat" NUMBER | NUMBER "degrees"     label = A1 | B) | 1. | "set" 1 | bullet       at the start of a line
+or clause
 """
 
 from __future__ import annotations
@@ -154,7 +155,7 @@ def _rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 def _drop_timed(out: list[Piece], also_bare: bool) -> None:
     """Takes the time before "rest" or "pause" away: "90s rest", "2-3 min rest", and ", 90 rest"."""
-    if not out or out[-1].kind is not K.NUMBER:
+    if not out or _kind(out, len(out) - 1) is not K.NUMBER:
         return
     bare = also_bare and out[-1].role is Role.BARE and len(out) >= 2 and out[-2].kind is K.COMMA
     if out[-1].role in TIMED or bare:
@@ -188,7 +189,12 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if _is_amount(pieces, after) and _kind(pieces, after + 1) is not K.TIMES:
         out.append(pieces[at]._replace(kind=K.NOTE))
         return after + 1
-    if out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE and pieces[at].text.startswith(("deg", "inch", "cm")):
+    if (
+        out
+        and out[-1].kind is K.NUMBER
+        and out[-1].role is Role.BARE
+        and pieces[at].text.startswith(("deg", "inch", "cm"))
+    ):
         out.pop()
     out.append(pieces[at]._replace(kind=K.NOTE))
     return at + 1
@@ -216,7 +222,12 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
     after = at + 1 + (_kind(pieces, at + 1) in (K.COLON, K.EQUALS))
     plural = piece.kind is K.REPS or piece.text.endswith("s") or after > at + 1
-    if plural and _is_amount(pieces, after) and pieces[after].role is Role.BARE and _kind(pieces, after + 1) is not K.TIMES:
+    if (
+        plural
+        and _is_amount(pieces, after)
+        and pieces[after].role is Role.BARE
+        and _kind(pieces, after + 1) is not K.TIMES
+    ):
         out.append(pieces[after]._replace(role=FIELDS.get(piece.kind, Role.LOAD)))
         return after + 1
     out.append(piece)
@@ -230,10 +241,10 @@ def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "weight 77.2 this morning" tells what she weighs; "reps 8 weight 55" is a load."""
     piece, end = pieces[at], at + 2
     starts = not out or out[-1].kind in SEPARATORS or out[-1].kind is K.FILLER
-    if piece.text in ("weight", "gewicht", "peso", "poids") and starts and _is_amount(pieces, at + 1):
-        if _kind(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0:
-            out.append(piece._replace(kind=K.UNRELATED))
-            return end
+    weighed = piece.text in ("weight", "gewicht", "peso", "poids") and starts and _is_amount(pieces, at + 1)
+    if weighed and (_kind(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0):
+        out.append(piece._replace(kind=K.UNRELATED))
+        return end
     if piece.text in LOAD_LABELS:
         return _field(pieces, at, out)
     out.append(piece)
@@ -255,7 +266,7 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     """ "6s: 60 70 80": reps of each of the loads behind the colon."""
     headed = piece.role is Role.PLURAL and _kind(pieces, at + 1) is K.COLON and _is_amount(pieces, at + 2)
-    return piece._replace(kind=K.COUNT, count=int(piece.value)) if headed else piece
+    return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 
 def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:

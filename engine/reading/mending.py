@@ -1,6 +1,7 @@
 """Names met with a slip of the thumb: unknown words, alone or with the words beside them, mended by the catalogue.
 
-Only words that no list knows are mended, and only a few windows of a message are tried, so that a long text stays cheap.
+Only words that no list knows are mended, and only a few windows of a message are tried, so that a long text stays
+cheap.
 """
 
 from __future__ import annotations
@@ -16,7 +17,22 @@ MOST_UNKNOWN = 40
 SHORTEST = 3
 SHORTEST_JOINED = 6
 NEIGHBOURS = frozenset(
-    (K.PLAIN, K.NAME, K.NOTE, K.VARIANT, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.JOINT, K.MUSCLE, K.HEADING, K.EACH, K.LAST)
+    (
+        K.PLAIN,
+        K.NAME,
+        K.NOTE,
+        K.VARIANT,
+        K.DUMBBELL,
+        K.BARBELL,
+        K.CABLE,
+        K.MACHINE,
+        K.KETTLEBELL,
+        K.JOINT,
+        K.MUSCLE,
+        K.HEADING,
+        K.EACH,
+        K.LAST,
+    )
 )
 
 

@@ -1,6 +1,7 @@
 """Which exercise a part of a message is about.
 
-Order: what this athlete settled, the exercise in hand, the only owner on today's plan, the equipment that the numbers tell
+Order: what this athlete settled, the exercise in hand, the only owner on today's plan, the equipment that the
+numbers tell
 (26s are dumbbells; an empty bar is a barbell). What is left is asked.
 """
 
@@ -24,7 +25,13 @@ EQUIPMENT = {
     K.MACHINE: (Equipment.MACHINE, Equipment.SMITH_MACHINE),
     K.KETTLEBELL: (Equipment.KETTLEBELL,),
 }
-WORDS = {K.DUMBBELL: "dumbbell", K.BARBELL: "barbell", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kettlebell"}
+WORDS = {
+    K.DUMBBELL: "dumbbell",
+    K.BARBELL: "barbell",
+    K.CABLE: "cable",
+    K.MACHINE: "machine",
+    K.KETTLEBELL: "kettlebell",
+}
 
 SHORT_WORDS = {K.DUMBBELL: "db", K.BARBELL: "bb", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kb"}
 ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "bar"))
@@ -72,7 +79,9 @@ def of_equipment(
     for word in (WORDS[told], SHORT_WORDS[told]):
         for said in (phrase, *names):
             if owners := catalogue.owners(f"{word} {_without_equipment(said)}"):
-                return tuple(name for name in owners if catalogue.exercises[name].equipment in EQUIPMENT[told]) or owners
+                return (
+                    tuple(name for name in owners if catalogue.exercises[name].equipment in EQUIPMENT[told]) or owners
+                )
     return ()
 
 

@@ -1,6 +1,7 @@
 """Pain and warning signs in a message, and whether they are denied.
 
-Joint pain, injury, dizziness, chest and breath signs count. Sore muscles from an earlier day do not; nor does "no pain".
+Joint pain, injury, dizziness, chest and breath signs count. Sore muscles from an earlier day do not; nor does "no
+pain".
 """
 
 from __future__ import annotations
@@ -25,7 +26,9 @@ def tells_pain(pieces: list[Piece]) -> bool:
 def _is_pain(pieces: list[Piece], at: int) -> bool:
     before = _until_cut(pieces[max(0, at - NEAR_DENIAL) : at][::-1])
     after = _until_cut(pieces[at + 1 : at + 1 + NEAR_JOINT])
-    if any(piece.kind in (K.DENY, K.NOT, K.OTHERS) for piece in before) or any(piece.text in ("free", "gone") for piece in after[:2]):
+    if any(piece.kind in (K.DENY, K.NOT, K.OTHERS) for piece in before) or any(
+        piece.text in ("free", "gone") for piece in after[:2]
+    ):
         return False
     if pieces[at].kind is K.PAIN:
         return True

@@ -21,7 +21,9 @@ MOST_PARTS = 12
 
 @dataclass(slots=True)
 class Part:
-    """`places`: the sets pointed at one by one; `named`: the exercise that was said; `number_pieces`: numbers that point."""
+    """`places`: the sets pointed at one by one; `named`: the exercise that was said; `number_pieces`: numbers that
+    point.
+    """
 
     named: ExerciseName | None = None
     named_unknown: bool = False
@@ -60,7 +62,7 @@ def part_told(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -
         elif piece.kind is K.SETS and at + 1 < len(pieces) and not piece.text.endswith("s"):
             _numbered(part, pieces[at + 1], group)
         elif piece.kind is K.ORDINAL:
-            _point(part, piece.count, group)
+            _point(part, piece.told, group)
     return part if part.named or part.named_unknown or part.places or part.last else None
 
 
@@ -79,8 +81,18 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
     count = 1
     after = pieces[at + 1] if at + 1 < len(pieces) else None
     behind = pieces[at + 2].kind if at + 2 < len(pieces) else None
-    counts = after is not None and after.kind is K.NUMBER and after.role in (Role.BARE, Role.SETS) and after.value <= MOST_PARTS
-    if after is not None and counts and (after.spelled or after.role is Role.SETS or behind is not None) and behind is not K.TIMES:
+    counts = (
+        after is not None
+        and after.kind is K.NUMBER
+        and after.role in (Role.BARE, Role.SETS)
+        and after.value <= MOST_PARTS
+    )
+    if (
+        after is not None
+        and counts
+        and (after.spelled or after.role is Role.SETS or behind is not None)
+        and behind is not K.TIMES
+    ):
         count = int(after.value)
         part.number_pieces.append(after)
     if pieces[at].text in ("last", "first") and pieces[at].kind is K.LAST and count == 1:

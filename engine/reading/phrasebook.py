@@ -20,7 +20,9 @@ MOST_WORDS_OF_A_PHRASE = 8
 
 @dataclass(frozen=True, slots=True)
 class Phrasebook:
-    """Shape: `said` and `heads` map a phrase to the intent's name; `cues` maps a name to its phrases; words are plain."""
+    """Shape: `said` and `heads` map a phrase to the intent's name; `cues` maps a name to its phrases; words are
+    plain.
+    """
 
     said: Mapping[str, str]
     heads: Mapping[str, tuple[str, ...]]
@@ -63,7 +65,9 @@ def phrasebook() -> Phrasebook:
                 cues.setdefault(label, set()).add(phrase)
     typo_words = [*said, *(phrase for label in MENDED_CUES for phrase in cues[label])]
     openers = frozenset(phrase.split()[0] for phrase in (*said, *heads))
-    return Phrasebook(said, heads, {label: frozenset(found) for label, found in cues.items()}, slips_of(typo_words), openers)
+    return Phrasebook(
+        said, heads, {label: frozenset(found) for label, found in cues.items()}, slips_of(typo_words), openers
+    )
 
 
 MENDED_CUES = ("slip", "mean", "be", "make", "delete", "move", "only", "forget", "yes")

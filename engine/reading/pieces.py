@@ -1,4 +1,4 @@
-"""Tokens to pieces: numbers with their unit or role, names of exercises, and words with what they do in a set line.
+"""Pieces of a message: numbers with their unit or role, names of exercises, and words with what they do in a set line.
 
 number = NUMBER [ "," digits ] [ unit | role ]      role: reps, sets, times; a letter glued on: 24k 30s 9r 12F 18e 40m
 name   = the longest run of words that the catalogue (or this athlete) knows
@@ -7,18 +7,13 @@ word   = the longest phrase of the lexicon; anything else is PLAIN
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
 from enum import Enum
-from functools import lru_cache
 from typing import NamedTuple
 
-from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.kinds import K
-from engine.reading.lexicon import Lexicon, Meaning, lexicon, plain_word
-from engine.reading.tokens import HALF, Shape, Token
 from engine.values.effort import Effort
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -44,7 +39,7 @@ class Role(Enum):
 
 
 class Piece(NamedTuple):
-    """`count` is the number that a word's meaning carries; `spelled`: the number was written as a word."""
+    """`told` is the number that a word's meaning carries; `spelled`: the number was written as a word."""
 
     kind: K
     start: int
@@ -55,7 +50,7 @@ class Piece(NamedTuple):
     role: Role = Role.BARE
     unit: Unit | None = None
     names: tuple[ExerciseName, ...] = ()
-    count: int = 0
+    told: int = 0
     failure: bool = False
     spelled: bool = False
     efforts: tuple[Effort, ...] = ()
@@ -108,306 +103,3 @@ SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)
 MOST_REPS_OF_A_LOADED_SET = 30
-
-
-@lru_cache(maxsize=8_192)
-def folded(word: str) -> str:
-    """The word as the catalogue keeps it."""
-    return normalise(word)
-
-
-@dataclass(slots=True)
-class Lexer:
-    """One walk over the tokens of one message."""
-
-    tokens: list[Token]
-    catalogue: Catalogue
-    taught: Mapping[str, ExerciseName]
-    comma_is_decimal: bool = False
-    out: list[Piece] = field(default_factory=list)
-    comma_in_doubt: bool = False
-    words: Lexicon = field(default_factory=lexicon)
-
-    def run(self) -> list[Piece]:
-        at = 0
-        while at < len(self.tokens):
-            token = self.tokens[at]
-            at = READERS[token.shape](self, at, token)
-        return self.out
-
-    def line(self, at: int, token: Token) -> int:
-        self.out.append(Piece(K.LINE, token.start, token.end, token.glued, token.text))
-        return at + 1
-
-    def clock(self, at: int, token: Token) -> int:
-        self.out.append(
-            Piece(K.NUMBER, token.start, token.end, token.glued, token.text, token.value or Decimal(0), Role.SECONDS)
-        )
-        return at + 1
-
-    def ordinal(self, at: int, token: Token) -> int:
-        count = int(token.value or 0)
-        self.out.append(Piece(K.ORDINAL, token.start, token.end, token.glued, token.text, count=count))
-        return at + 1
-
-    # ---- signs
-
-    def sign(self, at: int, token: Token) -> int:
-        if token.text in "+-" and self._signs_a_change(at, token):
-            return self._change(at, token)
-        kind = SIGN_KINDS.get(token.text, K.OTHER_SIGN)
-        self.out.append(Piece(kind, token.start, token.end, token.glued, token.text))
-        return at + 1
-
-    def _signs_a_change(self, at: int, token: Token) -> bool:
-        """Whether the sign belongs to the number behind it: "+20", "BW+10", "-20 x 8", and not "8+3" or "8 - 10"."""
-        after = self._token(at + 1)
-        if after is None or after.shape is not Shape.NUMBER or not after.glued:
-            return False
-        if not token.glued or not self.out:
-            return True
-        return self.out[-1].kind in (K.BODY, K.OPEN) and token.text == "+" or self.out[-1].kind is K.BODY
-
-    def _change(self, at: int, token: Token) -> int:
-        end = self.number(at + 1, self.tokens[at + 1])
-        read = self.out.pop()
-        value = -read.value if token.text == "-" else read.value
-        self.out.append(read._replace(role=Role.CHANGE, value=value, start=token.start, glued=token.glued))
-        return end
-
-    # ---- numbers
-
-    def number(self, at: int, token: Token) -> int:
-        if token.value == 1 and self._one_as_word(at):
-            return self.word(at, token)
-        value, at = self._with_decimals(at, token)
-        piece = Piece(K.NUMBER, token.start, token.end, token.glued, token.text, value)
-        after = self._token(at)
-        if after is not None:
-            piece, at = self._with_suffix(piece, at, after)
-        self.out.append(piece)
-        return at
-
-    def _one_as_word(self, at: int) -> bool:
-        """ "1 arm row" is a name."""
-        after = self._token(at + 1 + (self._sign_at(at + 1, "-")))
-        return after is not None and after.text in ("arm", "leg", "hand")
-
-    def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
-        value = token.value or Decimal(0)
-        digits = self._token(at + 2)
-        if digits is None or not digits.glued or digits.text not in DECIMAL_ENDINGS:
-            return value, at + 1
-        if not self._sign_at(at + 1, ",") or not self.tokens[at + 1].glued or value != int(value):
-            return value, at + 1
-        whole = value + Decimal(f"0.{digits.text}")
-        if self._comma_joins(at, value, whole):
-            return whole, at + 3
-        return value, at + 1
-
-    def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
-        """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""
-        after, before = self._token(at + 3), self.out[-1] if self.out else None
-        if after is not None and after.glued and after.text == "," and self._is_number(at + 4):
-            return False
-        if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
-            return True
-        if after is not None and self._unit_of(after) in (K.KG, K.LB):
-            return True
-        if before is not None and before.kind is K.TIMES and value <= MOST_REPS_OF_A_LOADED_SET:
-            return self._doubtful() if self._small_factor() else False
-        usual = whole % Decimal("2.5") == 0 and value % Decimal("2.5") != 0
-        if usual and (value > MOST_REPS_OF_A_LOADED_SET or self._behind_a_pair() or self._times_at(at + 3)):
-            return True
-        if value <= MOST_REPS_OF_A_LOADED_SET and not usual and not self._times_at(at + 3):
-            return False
-        return self._doubtful()
-
-    def _doubtful(self) -> bool:
-        self.comma_in_doubt = True
-        return self.comma_is_decimal
-
-    def _small_factor(self) -> bool:
-        return len(self.out) >= 2 and self.out[-2].kind is K.NUMBER and self.out[-2].value <= 10 and not self.out[-2].unit
-
-    def _behind_a_pair(self) -> bool:
-        return len(self.out) >= 2 and self.out[-1].kind is K.NUMBER and self.out[-2].kind is K.TIMES
-
-    def _unit_of(self, token: Token) -> K | None:
-        meaning = self.words.phrases.get(plain_word(token.text)) if token.shape is Shape.WORD else None
-        return meaning.kind if meaning else None
-
-    def _with_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
-        if after.shape is Shape.SIGN:
-            return self._with_sign_suffix(piece, at, after)
-        if after.shape is not Shape.WORD:
-            return piece, at
-        if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
-            role, unit = LETTERS[after.text]
-            if after.text in ("e", "ea") and self._times_at(at + 1):
-                role = Role.LOAD
-            if after.text == "min":
-                piece = piece._replace(value=piece.value * SIXTY)
-            return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
-        kind = self._unit_of(after)
-        if self._is_label(kind) or (after.text == "с" and self._is_number(at + 1)):
-            return piece, at
-        if kind in UNIT_ROLES and not self._phrase_begins(at):
-            return self._with_unit(piece, kind, after), self._behind_second_unit(at + 1)
-        return piece, at
-
-    def _is_label(self, kind: K | None) -> bool:
-        """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
-        if kind not in (K.SETS, K.REPS) or not self.out:
-            return False
-        before = self.out[-2] if self.out[-1].kind in (K.COLON, K.EQUALS) and len(self.out) > 1 else self.out[-1]
-        return before.kind in (K.SETS, K.REPS) or before.text in LOAD_LABELS
-
-    def _is_right(self, after: Token) -> bool:
-        """ "6L 6R": beside an L, the R is a side and not reps."""
-        return after.text == "r" and any(token.text in ("l", "left") for token in self.tokens)
-
-    def _with_unit(self, piece: Piece, kind: K, after: Token) -> Piece:
-        role, unit = UNIT_ROLES[kind]
-        value = piece.value * SIXTY if kind is K.MINUTES else piece.value
-        return piece._replace(value=value, role=role, unit=unit, end=after.end)
-
-    def _phrase_begins(self, at: int) -> bool:
-        """A unit word that starts a longer phrase is no unit: "3 reps in reserve", "5 reps left"."""
-        found = self._longest_phrase(at)
-        return found is not None and found[1] - at > 1
-
-    def _behind_second_unit(self, at: int) -> int:
-        """Passes over the same load in the other unit: 70kg/154lb, 70 kg (154 lb)."""
-        sign, number, unit = self._token(at), self._token(at + 1), self._token(at + 2)
-        if sign is None or sign.text not in "/(=" or number is None or number.shape is not Shape.NUMBER or unit is None:
-            return at
-        if self.out and self._unit_of(self.tokens[at - 1]) not in (K.KG, K.LB):
-            return at
-        kinds = {self._unit_of(unit), self._unit_of(self.tokens[at - 1])}
-        if kinds != {K.KG, K.LB}:
-            return at
-        return at + 3 + self._sign_at(at + 3, ")")
-
-    def _with_sign_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
-        if after.text == "#" and after.glued:
-            return piece._replace(role=Role.LOAD, unit=Unit.LB, end=after.end), at + 1
-        if after.text in "%°" and after.glued:
-            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1
-        letter = self._token(at + 1)
-        if after.text == "'" and letter is not None and letter.text == "s" and letter.glued:
-            return piece._replace(role=Role.PLURAL, end=letter.end), at + 2
-        return piece, at
-
-    # ---- words
-
-    def word(self, at: int, token: Token) -> int:
-        run = self._word_run(at)
-        name = self._longest_name(run)
-        phrase = self._longest_phrase(at)
-        if name is not None and (phrase is None or name[1] >= phrase[1]):
-            owners, end, text = name
-            self.out.append(Piece(K.NAME, token.start, self.tokens[end - 1].end, token.glued, text, names=owners))
-            return end
-        if phrase is None:
-            self.out.append(Piece(K.PLAIN, token.start, token.end, token.glued, token.text))
-            return at + 1
-        meaning, end = phrase
-        piece = self._meant(meaning, token, self.tokens[end - 1].end)
-        if piece.kind is K.NUMBER and piece.spelled and (after := self._token(end)) is not None and not after.glued:
-            piece, end = self._with_suffix(piece, end, after)
-        self.out.append(piece)
-        return end
-
-    def _meant(self, meaning: Meaning, token: Token, end: int) -> Piece:
-        value = meaning.value or 0
-        if meaning.kind is K.NUMBER_WORD:
-            return self._spelled(value, token, end)
-        if meaning.kind is K.HALF and self.out and self.out[-1].kind is K.NUMBER:
-            before = self.out.pop()
-            return before._replace(value=before.value + HALF, end=end)
-        return Piece(meaning.kind, token.start, end, token.glued, token.text, count=value)
-
-    def _spelled(self, value: int, token: Token, end: int) -> Piece:
-        return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)
-
-    def _word_run(self, at: int) -> list[tuple[str, int]]:
-        """The folded words from here on, each with the place behind it; a glued hyphen or an "&" does not end them."""
-        run: list[tuple[str, int]] = []
-        longest = self.catalogue.longest_phrase
-        while at < len(self.tokens) and len(run) < longest:
-            token = self.tokens[at]
-            if token.shape is Shape.WORD or (not run and token.shape is Shape.NUMBER):
-                run.append((folded(token.text), at + 1))
-            elif token.text == "&":
-                run.append(("and", at + 1))
-            elif not (token.text in "-." and token.glued and run and self._glued_word(at + 1)):
-                break
-            at += 1
-        return run
-
-    def _glued_word(self, at: int) -> bool:
-        token = self._token(at)
-        return token is not None and token.shape is Shape.WORD and token.glued
-
-    def _longest_name(self, run: list[tuple[str, int]]) -> tuple[tuple[ExerciseName, ...], int, str] | None:
-        phrases, taught = self.catalogue.phrases, self.taught
-        found = None
-        phrase = ""
-        for word, end in run:
-            phrase = f"{phrase} {word}" if phrase else word
-            if taught and phrase in taught:
-                found = (taught[phrase],), end, phrase
-            elif phrase in phrases:
-                found = phrases[phrase], end, phrase
-        return found
-
-    def _longest_phrase(self, at: int) -> tuple[Meaning, int] | None:
-        longest = self.words.longest.get(plain_word(self.tokens[at].text), 0)
-        found, phrase = None, ""
-        for _ in range(longest):
-            at = self._next_word(at) if phrase else at
-            if at < 0:
-                break
-            word = plain_word(self.tokens[at].text)
-            phrase = f"{phrase} {word}" if phrase else word
-            meaning = self.words.phrases.get(phrase)
-            at += 1
-            if meaning is not None:
-                found = meaning, at
-        return found
-
-    def _next_word(self, at: int) -> int:
-        """The place of the next word of a phrase: past a glued hyphen or slash; -1 where the phrase must end."""
-        token = self._token(at)
-        if token is not None and token.text in "-/" and token.glued and self._glued_word(at + 1):
-            at, token = at + 1, self.tokens[at + 1]
-        if token is None or token.shape in (Shape.SIGN, Shape.LINE, Shape.CLOCK):
-            return -1
-        return at
-
-    # ---- looking ahead
-
-    def _token(self, at: int) -> Token | None:
-        return self.tokens[at] if at < len(self.tokens) else None
-
-    def _sign_at(self, at: int, sign: str) -> int:
-        token = self._token(at)
-        return 1 if token is not None and token.text == sign and token.shape is Shape.SIGN else 0
-
-    def _times_at(self, at: int) -> bool:
-        return bool(self._sign_at(at, "x"))
-
-    def _is_number(self, at: int) -> bool:
-        token = self._token(at)
-        return token is not None and token.shape is Shape.NUMBER
-
-
-READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
-    Shape.NUMBER: Lexer.number,
-    Shape.WORD: Lexer.word,
-    Shape.SIGN: Lexer.sign,
-    Shape.LINE: Lexer.line,
-    Shape.CLOCK: Lexer.clock,
-    Shape.ORDINAL: Lexer.ordinal,
-}

@@ -13,7 +13,6 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, Outcome, Planned
 from engine.values.exercise import Loading
-from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.plan import Metres, Reps, Seconds
 from engine.values.sets import SetDone
@@ -71,7 +70,12 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
         return tuple(replace(one, load=load) for one in sets) if load else None
     place = _place(pieces, numbers, len(sets))
     reps = numbers[-1]
-    if place is None or reps.value != int(reps.value) or not 0 < reps.value <= 100 or reps.role not in (Role.BARE, Role.REPS):
+    if (
+        place is None
+        or reps.value != int(reps.value)
+        or not 0 < reps.value <= 100
+        or reps.role not in (Role.BARE, Role.REPS)
+    ):
         return None
     out = list(sets)
     out[place] = replace(out[place], reps=int(reps.value))
@@ -85,11 +89,8 @@ def _place(pieces: Sequence[Piece], numbers: Sequence[Piece], count: int) -> int
             return count - 1
         if piece.kind is K.FIRST and len(numbers) == 1:
             return 0
-        if piece.kind is K.ORDINAL and 1 <= piece.count <= count and len(numbers) == 1:
-            return piece.count - 1
+        if piece.kind is K.ORDINAL and 1 <= piece.told <= count and len(numbers) == 1:
+            return piece.told - 1
         if piece.kind is K.SETS and len(numbers) == 2 and 1 <= numbers[0].value <= count:
             return int(numbers[0].value) - 1
     return None
-
-
-__all__ = ["ExerciseName", "as_planned"]

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
+from engine.reading.lexer import Lexer
 from engine.reading.marks import without_marks
 from engine.reading.mending import mended
 from engine.reading.names import EQUIPMENT, of_equipment
-from engine.reading.pieces import Lexer, Piece
+from engine.reading.pieces import Piece
 from engine.reading.tokens import Token, clean, tokenize
 from engine.reading.values import Context
 

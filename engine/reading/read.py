@@ -1,6 +1,7 @@
 """What a message means: sets to log, a question, an intent, a correction, or nothing for the log.
 
-prepare the pieces -> an intent? -> a correction? -> leave talk aside -> cut at the names -> candidate readings -> one outcome
+prepare the pieces -> an intent? -> a correction? -> leave talk aside -> cut at the names -> candidate readings ->
+one outcome
 """
 
 from __future__ import annotations
@@ -25,7 +26,22 @@ from engine.reading.wording import label_of
 from engine.values.sets import SetDone
 
 NOTED = frozenset(
-    (K.NOTE, K.PLAIN, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.DENY, K.PARTIAL, K.SETTING, K.VARIANT, K.BAND, K.PIN, K.UNRELATED)
+    (
+        K.NOTE,
+        K.PLAIN,
+        K.PAIN,
+        K.SORE,
+        K.JOINT,
+        K.MUSCLE,
+        K.DENIED,
+        K.DENY,
+        K.PARTIAL,
+        K.SETTING,
+        K.VARIANT,
+        K.BAND,
+        K.PIN,
+        K.UNRELATED,
+    )
 )
 COUNTS = frozenset((K.NUMBER, K.COUNT))
 
@@ -135,11 +151,14 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
     if part.doubt is Doubt.EXERCISE and part.entry is not None and any(p.kind in ELSEWHERE for p in part.entry.pieces):
         return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
     if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and _is_whole_set(part):
-        return Asked(question_of(Doubt.UNKNOWN_NAME, part.term, ()), (), Doubt.UNKNOWN_NAME, part.term, None, None, pain)
+        return Asked(
+            question_of(Doubt.UNKNOWN_NAME, part.term, ()), (), Doubt.UNKNOWN_NAME, part.term, None, None, pain
+        )
     if part.doubt is Doubt.EXERCISE:
         return Asked("Which exercise was that? I have saved nothing yet.", (), Doubt.EXERCISE, "", None, None, pain)
     if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
-        question = f"I could not read the numbers of “{part.term or shown}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
+        told = part.term or shown
+        question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
         return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain)
     if part.doubt is Doubt.UNKNOWN_NAME:
         return NoSets(pain, (Unread(shown, part.why),), part.why)
@@ -155,7 +174,12 @@ def _is_whole_set(part: Part) -> bool:
         return False
     kinds = [piece.kind for piece in part.entry.pieces]
     first = next((at for at, kind in enumerate(kinds) if kind is K.NUMBER), len(kinds))
-    return K.TIMES in kinds and not ELSEWHERE & set(kinds[first:]) and K.UNRELATED not in kinds and kinds.count(K.PLAIN) <= 3
+    return (
+        K.TIMES in kinds
+        and not ELSEWHERE & set(kinds[first:])
+        and K.UNRELATED not in kinds
+        and kinds.count(K.PLAIN) <= 3
+    )
 
 
 def _looks_like_sets(part: Part) -> bool:

@@ -17,7 +17,19 @@ from engine.reading.values import Context
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis
 
-BARE_LIFT = ("barbell", "dumbbell", "cable", "machine", "smith machine", "ez-bar", "standing", "seated", "lying", "incline", "decline")
+BARE_LIFT = (
+    "barbell",
+    "dumbbell",
+    "cable",
+    "machine",
+    "smith machine",
+    "ez-bar",
+    "standing",
+    "seated",
+    "lying",
+    "incline",
+    "decline",
+)
 
 
 @dataclass(frozen=True, slots=True)

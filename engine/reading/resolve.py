@@ -8,10 +8,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 
+from engine.reading.choices import DoesNotFit, Draft
 from engine.reading.chunks import Chunks
 from engine.reading.history import EMPTY_BAR, PLATE, Known
 from engine.reading.pieces import Piece, Role
-from engine.reading.shapes import DoesNotFit, Draft
 from engine.reading.values import Context
 from engine.values.exercise import Exercise, Loading
 from engine.values.load import Basis, Load, Unit
@@ -26,7 +26,9 @@ BASES = {
 ZERO = Decimal(0)
 
 
-def resolved(drafts: Sequence[Draft], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> list[SetDone]:
+def resolved(
+    drafts: Sequence[Draft], chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> list[SetDone]:
     """The sets of these drafts.
 
     Errors: DoesNotFit for a load that cannot be.
@@ -123,5 +125,14 @@ def _lighter(one: SetDone, heaviest: Decimal) -> bool:
 
 def _as_warm_up(one: SetDone) -> SetDone:
     return SetDone(
-        one.exercise, one.reps, one.load, one.effort, one.seconds, one.metres, SetKind.WARMUP, one.failure, one.missed, one.side
+        one.exercise,
+        one.reps,
+        one.load,
+        one.effort,
+        one.seconds,
+        one.metres,
+        SetKind.WARMUP,
+        one.failure,
+        one.missed,
+        one.side,
     )

@@ -1,7 +1,8 @@
 """A message cut at its names: which numbers belong to which exercise.
 
 message = [ lead ] ( name numbers )+ | ( numbers name )+ | numbers
-Numbers without a name belong to the name before them; at the head of a message to the exercise in hand, or to the name that
+Numbers without a name belong to the name before them; at the head of a message to the exercise in hand, or to the
+name that
 ends the clause ("3x10 60 bench"). An unknown word in front of numbers is no filler: those numbers are nobody's.
 """
 
@@ -10,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date
+from itertools import pairwise
 
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -17,7 +19,23 @@ from engine.values.ids import ExerciseName
 
 CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
 SILENT = frozenset(
-    (K.FILLER, K.NOTE, K.THEN, K.COLON, K.OPEN, K.CLOSE, K.DASH, K.EACH, K.OF, K.BOTH, K.SAME, K.VARIANT, K.AND, K.WARMUP, K.WORKING)
+    (
+        K.FILLER,
+        K.NOTE,
+        K.THEN,
+        K.COLON,
+        K.OPEN,
+        K.CLOSE,
+        K.DASH,
+        K.EACH,
+        K.OF,
+        K.BOTH,
+        K.SAME,
+        K.VARIANT,
+        K.AND,
+        K.WARMUP,
+        K.WORKING,
+    )
 )
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 HEADING = "a heading"
@@ -25,7 +43,9 @@ HEADING = "a heading"
 
 @dataclass(slots=True)
 class Entry:
-    """One exercise's part of a message. `names` empty: none was said. `unknown`: the words that stood where a name would."""
+    """One exercise's part of a message. `names` empty: none was said. `unknown`: the words that stood where a name
+    would.
+    """
 
     names: tuple[ExerciseName, ...] = ()
     phrase: str = ""
@@ -50,7 +70,12 @@ class Clause:
 
     @property
     def name_last(self) -> bool:
-        return bool(self.names) and bool(self.counts) and self.names[-1] > self.counts[-1] and self.counts[0] < self.names[0]
+        return (
+            bool(self.names)
+            and bool(self.counts)
+            and self.names[-1] > self.counts[-1]
+            and self.counts[0] < self.names[0]
+        )
 
 
 def clauses(pieces: list[Piece]) -> Iterator[Clause]:
@@ -82,7 +107,9 @@ def _clause(cut: Piece | None, held: list[Piece]) -> Clause:
 
 
 def _modified(clause: Clause, at: int) -> bool:
-    """Whether an unknown word touches the name and may make another exercise of it: "larsen bench", "squat zigzag 80x5"."""
+    """Whether an unknown word touches the name and may make another exercise of it: "larsen bench", "squat zigzag
+    80x5".
+    """
     before = clause.pieces[at - 1] if at else None
     if before is not None and before.kind in (K.PLAIN, K.VARIANT) and len(before.text) > 1:
         return True
@@ -198,14 +225,16 @@ class Segmenter:
 
     def _names_the_lead(self, clause: Clause) -> bool:
         """ "100 for 5, three times, squats": a bare name behind the numbers of a message that named none."""
-        return self.current is None and self.lead.has_numbers and clause.cut is not None and clause.cut.kind is not K.LINE
+        return (
+            self.current is None and self.lead.has_numbers and clause.cut is not None and clause.cut.kind is not K.LINE
+        )
 
     def _several(self, clause: Clause) -> None:
         """More than one name between two separators: cut before each, or behind each where the names stand last."""
         cuts = self._cuts(clause)
         doubtful = not cuts
         bounds = [0, *cuts, len(clause.pieces)] if cuts else [0, *clause.names[1:], len(clause.pieces)]
-        for start, end in zip(bounds, bounds[1:], strict=False):
+        for start, end in pairwise(bounds):
             part = _clause(clause.cut, clause.pieces[start:end])
             if len(part.names) == 1:
                 self._named(part)

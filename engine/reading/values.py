@@ -91,7 +91,9 @@ class Logged:
     rejected: tuple[Reading, ...] = ()
     why: str = ""
     days: tuple[date | None, ...] = ()
-    """Where one message tells several days: the day of each set, in the order of `sets` (None: the message's own day)."""
+    """Where one message tells several days: the day of each set, in the order of `sets` (None: the message's own
+    day).
+    """
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
+from decimal import Decimal
 
 from engine.reading.dates import weekday_after
 from engine.reading.kinds import K
@@ -29,7 +30,7 @@ def day_told(pieces: Sequence[Piece], context: Context) -> date | None:
         if piece.kind is K.TODAY:
             return today
         if piece.kind is K.WEEKDAY:
-            return weekday_after(today, piece.count)
+            return weekday_after(today, piece.told)
         found = _counted(pieces, at, today) or _calendar(pieces, at, today, context.unit)
         if found is not None:
             return found
@@ -50,16 +51,16 @@ def _calendar(pieces: Sequence[Piece], at: int, today: date, unit: Unit) -> date
     piece = pieces[at]
     behind = list(pieces[at : at + 5])
     if piece.kind is K.NUMBER and len(behind) > 1 and behind[1].kind is K.MONTH:
-        return _ahead(int(piece.value), behind[1].count, today)
+        return _ahead(int(piece.value), behind[1].told, today)
     if piece.kind is K.MONTH and len(behind) > 1 and behind[1].kind in (K.NUMBER, K.ORDINAL):
-        return _ahead(behind[1].count or int(behind[1].value), piece.count, today)
+        return _ahead(behind[1].told or int(behind[1].value), piece.told, today)
     if piece.kind is K.ORDINAL and any(p.kind is K.MONTH for p in behind):
-        return _ahead(piece.count, next(p.count for p in behind if p.kind is K.MONTH), today)
+        return _ahead(piece.told, next(p.told for p in behind if p.kind is K.MONTH), today)
     numbers = [p for p in behind if p.kind is K.NUMBER]
     if piece.kind is K.NUMBER and len(behind) > 4 and behind[1].kind is K.DASH and len(numbers) == 3:
-        return _exactly(*(int(min(n.value, 9_999)) for n in numbers))
+        return _exactly(*(int(min(n.value, Decimal(9_999))) for n in numbers))
     if piece.kind is K.NUMBER and len(behind) > 2 and behind[1].kind is K.SLASH and len(numbers) >= 2:
-        first, second = (int(min(n.value, 99)) for n in numbers[:2])
+        first, second = (int(min(n.value, Decimal(99))) for n in numbers[:2])
         return _ahead(second, first, today) if unit is Unit.LB else _ahead(first, second, today)
     return None
 
@@ -96,7 +97,11 @@ def moment_told(pieces: Sequence[Piece], context: Context) -> datetime | None:
 def _in_a_while(pieces: Sequence[Piece], now: datetime) -> datetime | None:
     """ "in 20 min", "in 2 hours"."""
     for at, piece in enumerate(pieces):
-        if piece.kind is not K.NUMBER or not at or pieces[at - 1].text not in ("in", "for", "dans", "en", "om", "через", "za", "tra"):
+        if (
+            piece.kind is not K.NUMBER
+            or not at
+            or pieces[at - 1].text not in ("in", "for", "dans", "en", "om", "через", "za", "tra")
+        ):
             continue
         if piece.role is Role.SECONDS and piece.value < 86_400:
             return now + timedelta(seconds=int(piece.value))
@@ -113,7 +118,7 @@ def _clock(pieces: Sequence[Piece]) -> time | None:
         if minutes is not None:
             hour, minute = divmod(minutes, 60)
         elif piece.role is Role.BARE or piece.role is Role.NOT_A_SET:
-            hour, minute = int(min(piece.value, 99)), int((piece.value % 1) * 100)
+            hour, minute = int(min(piece.value, Decimal(99))), int((piece.value % 1) * 100)
         else:
             continue
         after = pieces[at + 1].text if at + 1 < len(pieces) else ""

@@ -50,7 +50,11 @@ def _load_of(one: SetDone) -> str:
     if load is None:
         return ""
     if load.basis is Basis.BODY:
-        return "" if load.amount == 0 else f"at {'+' if load.amount > 0 else '−'}{plain(abs(load.amount))} {load.unit.value}"
+        return (
+            ""
+            if load.amount == 0
+            else f"at {'+' if load.amount > 0 else '−'}{plain(abs(load.amount))} {load.unit.value}"
+        )
     each = " each" if load.basis is Basis.PER_HAND else ""
     return f"at {plain(load.amount)} {load.unit.value}{each}"
 

@@ -1,0 +1,131 @@
+"""What the numbers of a set line may mean: the ways that are open, what an exercise settles, one set before its
+load.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import Enum
+
+from engine.reading.pieces import Piece, Role
+from engine.values.effort import Effort
+from engine.values.exercise import Equipment, Exercise, Loading, Measure, Pattern
+from engine.values.sets import MOST_REPS, SetKind, Side
+
+MOST_SETS = 10
+"""A first number up to this may count sets. Common practice, no source."""
+
+MOST_LOADED_REPS = 30
+"""A number above this is a load on a loaded lift, not reps. Common practice, no source."""
+
+MOST_OUT = 200
+LOADS = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE, Role.BAR, Role.BODY))
+
+
+class PairAs(Enum):
+    COUNTS = "sets x reps"
+    LOAD_REPS = "load x reps"
+    REPS_LOAD = "reps x load"
+
+
+class TripleAs(Enum):
+    __hash__ = object.__hash__
+
+    SETS_REPS_LOAD = "sets x reps x load"
+    LOAD_REPS_SETS = "load x reps x sets"
+    LOAD_SETS_REPS = "load x sets x reps"
+    REPS_SETS_LOAD = "reps x sets x load"
+    REPS_LIST = "reps of each set"
+
+
+class FirstAs(Enum):
+    LOAD = "the first number is the load"
+    REPS = "all numbers are reps"
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """Which number is which, where the numbers leave it open."""
+
+    pair: PairAs = PairAs.COUNTS
+    triple: TripleAs = TripleAs.SETS_REPS_LOAD
+    first: FirstAs = FirstAs.REPS
+    at_is_effort: bool = False
+    effort_for_all: bool = True
+    high_of_range: bool = False
+    sides_in_one: bool = False
+
+
+@dataclass(slots=True)
+class Draft:
+    """One set before its load is resolved. `load` None: not told here."""
+
+    reps: int
+    load: Piece | None = None
+    seconds: Decimal | None = None
+    metres: Decimal | None = None
+    effort: Effort | None = None
+    kind: SetKind = SetKind.WORK
+    failure: bool = False
+    missed: bool = False
+    side: Side | None = None
+    carried: bool = False
+    """The load was carried on from an earlier group of the same exercise: likely, not certain."""
+
+
+class DoesNotFit(Exception):
+    """These numbers are no sets in this way of reading; the text says why."""
+
+
+@dataclass(frozen=True, slots=True)
+class Traits:
+    """What an exercise settles about the numbers told of it."""
+
+    body: bool
+    timed: bool
+    carried: bool
+    two_implements: bool
+    light: bool
+    barbell: bool
+    explosive: bool
+    one_sided: bool
+
+    @classmethod
+    def of(cls, exercise: Exercise) -> Traits:
+        return cls(
+            body=exercise.loading in (Loading.BODY, Loading.BAND),
+            timed=exercise.measure is Measure.TIME,
+            carried=exercise.measure is Measure.DISTANCE,
+            two_implements=exercise.loading in (Loading.PER_HAND, Loading.IMPLEMENT),
+            light=exercise.is_isolation,
+            barbell=exercise.equipment is Equipment.BARBELL,
+            explosive=exercise.pattern is Pattern.EXPLOSIVE,
+            one_sided=exercise.one_sided,
+        )
+
+
+def whole(piece: Piece) -> bool:
+    return piece.value == int(piece.value)
+
+
+def may_be_reps(piece: Piece, traits: Traits) -> bool:
+    """Whether a bare number may count reps of one set."""
+    if not whole(piece) or piece.value < 0:
+        return False
+    return piece.value <= (MOST_REPS if traits.body else MOST_LOADED_REPS)
+
+
+def copy_of(draft: Draft) -> Draft:
+    """The same set once more."""
+    return Draft(
+        draft.reps,
+        draft.load,
+        draft.seconds,
+        draft.metres,
+        draft.effort,
+        draft.kind,
+        draft.failure,
+        draft.missed,
+        draft.side,
+    )

@@ -1,0 +1,277 @@
+"""Numbers gathered around one "x": factors, lists, brackets, and what joins them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from engine.reading.chunks import CARRIED, GAPS, JOINERS, MOST_SETS_BY_REPEAT, Chunk, Chunks
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.sets import SetKind, Side
+
+
+@dataclass(slots=True)
+class NumberChunks:
+    """One walk over the pieces of one exercise."""
+
+    pieces: list[Piece]
+    out: Chunks = field(default_factory=Chunks)
+    at: int = 0
+    separator: K | None = None
+    kind: SetKind | None = None
+    next_kind: SetKind | None = None
+    side: Side | None = None
+    side_before: bool = False
+    in_note: bool = False
+    depth: int = 0
+
+    def _kind(self, ahead: int = 1) -> K | None:
+        at = self.at + ahead
+        return self.pieces[at].kind if at < len(self.pieces) else None
+
+    def _last(self) -> Chunk | None:
+        return self.out.found[-1] if self.out.found else None
+
+    def number(self, piece: Piece) -> None:
+        if self._repeats_last():
+            return
+        if self._goes_to_rest_pause(piece):
+            return
+        following = self._kind()
+        if following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL):
+            self._partials()
+            return
+        if self.in_note and following is not K.TIMES and self.separator is None and piece.role is Role.BARE:
+            self.out.loose.append(piece)
+            self.at += 1
+            return
+        self.chunk()
+
+    def _repeats_last(self) -> bool:
+        """ "(75 x7) 3x", "three times": a multiplier of the chunk before."""
+        piece, last = self.pieces[self.at], self._last()
+        if last is None or piece.value != int(piece.value):
+            return False
+        behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX, K.OPEN)
+        if behind or (piece.role is Role.TIMES and last.size >= 2):
+            last.times = int(piece.value)
+            self.at += 2 if behind else 1
+            return True
+        return False
+
+    def _goes_to_rest_pause(self, piece: Piece) -> bool:
+        """ "(+4+2)" behind a chunk."""
+        last = self._last()
+        if last is None or piece.role is not Role.CHANGE or not self.depth or piece.value <= 0:
+            return False
+        last.plus.append(piece)
+        self.at += 1
+        while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
+            last.plus.append(self.pieces[self.at + 1])
+            self.at += 2
+        return True
+
+    def _partials(self) -> None:
+        """ "12 + 4 partials": the four are a note."""
+        self.out.notes.append(self.pieces[self.at])
+        self.at += 2
+
+    def chunk(self) -> None:
+        chunk = Chunk([self.factor(None)], before=self.separator, in_brackets=self.depth > 0)
+        self._rest_of_chunk(chunk)
+
+    def _rest_of_chunk(self, chunk: Chunk) -> None:
+        while self._joins_next(chunk):
+            self.at += 1
+            self._skip(GAPS)
+            if self._kind(0) is K.MAX:
+                self.out.maximum = True
+                self.at += 1
+                break
+            chunk.factors.append(self._full_reps(self.factor(chunk)))
+        if chunk.size == 1 and self._counted_next():
+            chunk.factors.append((self._counted_piece(),))
+            chunk.counted = True
+        self._plus(chunk)
+        if not self._restates(chunk):
+            self._place(chunk)
+
+    def _full_reps(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
+        """ "7½" reps: only the full ones count."""
+        if not any(number.text.endswith("½") and number.role is Role.BARE for number in numbers):
+            return numbers
+        self.out.notes.append(numbers[-1])
+        return tuple(number._replace(value=Decimal(int(number.value))) for number in numbers)
+
+    def _restates(self, chunk: Chunk) -> bool:
+        """ "100x3x5, five triples": sets and reps in words behind three factors settle which is which."""
+        last = self._last()
+        if last is None or last.size != 3 or chunk.size != 2 or self.separator is K.LINE:
+            return False
+        sets, reps = chunk.factors[0][0], chunk.factors[1][0]
+        if not chunk.counted and sets.role is not Role.SETS:
+            return False
+        self.out.stated = int(sets.value), int(reps.value)
+        return True
+
+    def _joins_next(self, chunk: Chunk) -> bool:
+        kind = self._kind(0)
+        if kind is K.TIMES or kind is K.BY:
+            return self._times_joins(chunk)
+        if kind is K.OF and chunk.size == 1 and self._number_behind(1):
+            return self._counts_of(chunk)
+        if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
+            ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
+            chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
+            return chunk.spoken_for and ahead.role is not Role.SETS
+        return kind is K.EACH and self._kind(1) is K.TIMES and self._times_joins(chunk, 1)
+
+    def _counts_of(self, chunk: Chunk) -> bool:
+        """ "3 sets of 8", "3 po 8": what stands before "of" counts sets."""
+        head, counted = chunk.factors[0][-1], self.pieces[self.at + 1]
+        if head.role is Role.SETS:
+            return True
+        if (
+            head.role is not Role.BARE
+            or head.value > 10
+            or counted.kind is not K.NUMBER
+            or counted.role not in (Role.BARE, Role.REPS)
+        ):
+            return False
+        chunk.factors[0] = (head._replace(role=Role.SETS),)
+        return True
+
+    def _times_joins(self, chunk: Chunk, ahead: int = 0) -> bool:
+        if not self._number_behind(ahead + 1):
+            return False
+        sign, number = self.pieces[self.at + ahead], self.pieces[self.at + ahead + 1]
+        self.at += ahead
+        if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
+            return True
+        if number.value > MOST_SETS_BY_REPEAT:
+            return False  # "60x8 x8 x7": the load is carried on
+        chunk.times = int(number.value)
+        if number.value == chunk.factors[-1][-1].value:
+            self.out.loose.append(number)  # "60x5 x5": twice, or five times
+        self.at += 2
+        return False
+
+    def _number_behind(self, ahead: int) -> bool:
+        while self._kind(ahead) in GAPS:
+            ahead += 1
+        return self._kind(ahead) in (K.NUMBER, K.BAR, K.BODY, K.OPEN, K.MAX)
+
+    def _counted_next(self) -> bool:
+        return self._kind(0) is K.COUNT and self.pieces[self.at - 1].kind is K.NUMBER
+
+    def _counted_piece(self) -> Piece:
+        piece = self.pieces[self.at]
+        self.at += 1
+        return piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=Role.REPS)
+
+    def factor(self, chunk: Chunk | None) -> tuple[Piece, ...]:
+        if self._kind(0) is K.OPEN:
+            return self._bracketed(chunk)
+        first = self.pieces[self.at]
+        self.at += 1
+        if first.kind is K.BAR:
+            return (first._replace(kind=K.NUMBER, role=Role.BAR),)
+        if first.kind is K.BODY:
+            return (first._replace(kind=K.NUMBER, role=Role.BODY),)
+        numbers = [first]
+        while self._joined_number(numbers, chunk):
+            numbers.append(self.pieces[self.at + 1])
+            if chunk is not None:
+                chunk.joiner = self.pieces[self.at].kind
+            self.at += 2
+        return tuple(numbers)
+
+    def _joined_number(self, numbers: list[Piece], chunk: Chunk | None) -> bool:
+        sign, kind = self._kind(0), self._kind(1)
+        if sign not in JOINERS or kind is not K.NUMBER:
+            return False
+        if not self.pieces[self.at].glued or not self.pieces[self.at + 1].glued:
+            return False
+        if sign is K.COMMA:
+            return chunk is not None and self._kind(2) is not K.TIMES
+        return self.pieces[self.at + 1].role is not Role.CHANGE
+
+    def _bracketed(self, chunk: Chunk | None) -> tuple[Piece, ...]:
+        """ "(70,75,80)" as one factor."""
+        numbers: list[Piece] = []
+        self.at += 1
+        while self._kind(0) in (K.NUMBER, K.COMMA, K.SLASH, K.DASH):
+            if self._kind(0) is K.NUMBER:
+                numbers.append(self.pieces[self.at])
+            self.at += 1
+        if self._kind(0) is K.AT and numbers and chunk is not None and self._kind(1) is K.NUMBER:
+            # "4 x (6 @ 70)": sets in front of a whole set
+            chunk.at, chunk.at_sign = (self.pieces[self.at + 1],), True
+            self.at += 2
+        if self._kind(0) is K.TIMES and chunk is not None and self._kind(1) is K.NUMBER:
+            return self._bracketed_pair(chunk, numbers)
+        if self._kind(0) is K.CLOSE:
+            self.at += 1
+        return tuple(numbers)
+
+    def _bracketed_pair(self, chunk: Chunk, numbers: list[Piece]) -> tuple[Piece, ...]:
+        """ "3 x (50x9)": the number in front multiplies."""
+        chunk.times = int(chunk.factors[0][0].value)
+        chunk.factors[0] = tuple(numbers)
+        second = self.pieces[self.at + 1]
+        self.at += 2 + (self._kind(2) is K.CLOSE)
+        return (second,)
+
+    def _plus(self, chunk: Chunk) -> None:
+        while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
+            chunk.plus.append(self.pieces[self.at + 1])
+            self.at += 2
+        if self._kind(0) is K.PLUS and self._kind(1) in (K.GOT, None, K.COMMA, K.LINE, K.FILLER):
+            self.out.maximum = True
+
+    def _place(self, chunk: Chunk) -> None:
+        chunk.kind = self.next_kind or self.kind
+        self.next_kind = None
+        if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():
+            chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
+        self.separator = None
+        self.in_note = False
+        chunk.failure = any(number.failure for factor in chunk.factors for number in factor)
+        self.out.found.append(chunk)
+
+    def carried(self, piece: Piece) -> None:
+        """ "x8": the load is carried on; "(x3)": a multiplier."""
+        if self._kind() not in (K.NUMBER, K.MAX):
+            self.at += 1
+            return
+        last = self._last()
+        if self.depth and last is not None and last.size >= 2 and self._kind(2) is K.CLOSE:
+            last.times = int(self.pieces[self.at + 1].value)
+            self.at += 2
+            return
+        if last is not None and self._repeats_typed(last):
+            return
+        if self._kind() is K.MAX:
+            self.out.maximum = True
+            self.at += 2
+            return
+        self.at += 1
+        chunk = Chunk([CARRIED], before=self.separator)
+        chunk.factors.append(self.factor(chunk))
+        self._rest_of_chunk(chunk)
+
+    def _repeats_typed(self, last: Chunk) -> bool:
+        """ "40m x3", "30s each side x2": seconds and metres are repeated, never carried as a load."""
+        number = self.pieces[self.at + 1]
+        timed = last.factors[-1] and last.factors[-1][-1].role in (Role.SECONDS, Role.METRES, Role.PLURAL)
+        if not timed or self.separator is K.LINE or last.times is not None or number.role is not Role.BARE:
+            return False
+        last.times = int(number.value)
+        self.at += 2
+        return True
+
+    def _skip(self, kinds: frozenset[K]) -> None:
+        while self.at < len(self.pieces) and self.pieces[self.at].kind in kinds:
+            self.out.each = self.out.each or self.pieces[self.at].kind is K.EACH
+            self.at += 1

@@ -1,0 +1,329 @@
+"""One walk over the pieces of one exercise: its numbers in chunks, each with its marks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from engine.reading.chunk_numbers import NumberChunks
+from engine.reading.chunks import CARRIED, Chunk, Chunks
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.segments import HEADING
+from engine.values.sets import SetKind, Side
+
+
+@dataclass(slots=True)
+class Chunker(NumberChunks):
+    """One walk over the pieces of one exercise."""
+
+    def run(self) -> Chunks:
+        self.side_before = self._sides_stand_before()
+        if any(piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces):
+            self.pieces = [_as_sets(piece) for piece in self.pieces]
+        while self.at < len(self.pieces):
+            piece = self.pieces[self.at]
+            handler = HANDLERS.get(piece.kind)
+            if handler is None:
+                self.at += 1
+            else:
+                handler(self, piece)
+        if self.out.total:
+            self._split_total()
+        return self.out
+
+    def _split_total(self) -> None:
+        """ "40 total in sets of 8": five sets of eight; any other total is left without a place."""
+        numbers = [number for chunk in self.out.found for factor in chunk.factors for number in factor]
+        whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
+        if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
+            self.out.loose += numbers[:1]
+            return
+        sets = whole._replace(value=whole.value / each.value, role=Role.SETS)
+        self.out.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]
+
+    def at_load(self, piece: Piece) -> None:
+        """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
+        if piece.text == "w" and self.depth and self._kind() is K.CLOSE:
+            self._bracketed_warm_up()
+            return
+        self.at += 1
+        self._skip(frozenset((K.FILLER, K.COLON, K.OPEN, K.EACH)))
+        sign = piece.kind is K.AT
+        if self._kind(0) is not K.NUMBER:
+            return
+        last = self._last()
+        role = self.pieces[self.at].role
+        if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
+            return
+        numbers = self.factor(Chunk([CARRIED]))
+        if last is None or last.at:
+            head = numbers[0]._replace(role=Role.LOAD) if numbers[0].role is Role.BARE else numbers[0]
+            self._place(Chunk([(head, *numbers[1:])], before=self.separator))
+            return
+        last.at, last.at_sign = numbers, sign
+        if numbers[-1].failure:
+            last.failure = True
+
+    def _bracketed_warm_up(self) -> None:
+        """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
+        last = self._last()
+        if last is not None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.next_kind = SetKind.WARMUP
+        self.at += 1
+
+    def effort(self, piece: Piece) -> None:
+        last = self._last()
+        if last is None:
+            self.out.found.append(Chunk([], efforts=piece.efforts))
+        else:
+            last.efforts += piece.efforts
+            last.effort_apart = self.separator is not None
+        self.at += 1
+
+    def failure(self, piece: Piece) -> None:
+        last = self._last()
+        bracketed = self.depth > 0 and piece.text in ("f", "fail")
+        if last is None:
+            self.out.failure_ahead = True
+        elif bracketed and last.size >= 2 and last.factors[-1][-1].value == 1:
+            last.missed, last.missed_rep = True, 1
+        elif self.pieces[self.at - 1].kind is K.LAST or self._last_said():
+            self.out.last_to_failure = True
+        elif self.separator is not None and self._kind() in (K.COLON, K.NUMBER):
+            self.out.notes.append(piece)
+        else:
+            last.failure = True
+        self.at += 1
+
+    def _last_said(self) -> bool:
+        return any(p.kind is K.LAST for p in self.pieces[max(0, self.at - 4) : self.at])
+
+    def miss(self, piece: Piece) -> None:
+        self.at += 1
+        self._skip(frozenset((K.FILLER,)))
+        rep = None
+        if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
+            ordinal = self.pieces[self.at]
+            rep = ordinal.told or int(ordinal.value)
+            self.at += 1
+            self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
+        last = self._last()
+        if last is None:
+            self.out.notes.append(piece)
+        else:
+            last.missed, last.missed_rep = True, rep
+
+    def plus(self, piece: Piece) -> None:
+        self.at += 1
+
+    def bar(self, piece: Piece) -> None:
+        self.out.barred = True
+        if self._kind() is K.TIMES or self._kind() is K.NUMBER or (self._kind() is K.FOR and self._number_behind(2)):
+            self.chunk()
+        else:
+            self.at += 1
+            last = self._last()
+            if last is not None and not last.at:
+                last.at = (piece._replace(kind=K.NUMBER, role=Role.BAR),)
+
+    def body(self, piece: Piece) -> None:
+        self.out.body = True
+        if self._kind() is K.TIMES and self._number_behind(2):
+            self.chunk()
+        else:
+            self.at += 1
+
+    def count_word(self, piece: Piece) -> None:
+        chunk = Chunk([(self._counted_piece(),)], before=self.separator, counted=True)
+        self._place(chunk)
+
+    def once(self, piece: Piece) -> None:
+        last = self._last()
+        if last is not None:
+            last.times = piece.told
+        self.at += 1
+
+    def drop(self, piece: Piece) -> None:
+        if self.out.found:
+            self.next_kind = SetKind.DROP
+        else:
+            self.out.drops_ahead = True
+        self.at += 1
+
+    def warm_up(self, piece: Piece) -> None:
+        last = self._last()
+        behind = last is not None and self._kind() in (K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN)
+        if last is not None and behind and self.separator is None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.kind = SetKind.WARMUP
+        self.at += 1
+
+    def working(self, piece: Piece) -> None:
+        self.kind = None
+        if self.out.found and self.out.work_from is None:
+            self.out.work_from = len(self.out.found)
+        self.at += 1
+
+    def separator_piece(self, piece: Piece) -> None:
+        spaced_slash = piece.kind is K.SLASH and not piece.glued
+        heads = piece.kind is K.LINE and self.kind is SetKind.WARMUP and not self._warm_up_is_heading()
+        if self.kind is SetKind.WARMUP and (piece.kind in (K.THEN, K.STOP) or spaced_slash or heads):
+            self.kind = None
+        self.separator = piece.kind
+        self.in_note = False
+        self.at += 1
+
+    def _warm_up_is_heading(self) -> bool:
+        """A line that says only "warm up" holds for the lines below it, up to "work"."""
+        if self.pieces[0].kind is K.WARMUP and self.pieces[0].text == HEADING:
+            return True
+        if not any(p.kind is K.WORKING for p in self.pieces[self.at :]):
+            return not self.out.found
+        return True
+
+    def sided(self, piece: Piece) -> None:
+        self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
+        last = self._last()
+        if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
+            last.side = self.side
+        self.at += 1
+
+    def _sides_stand_before(self) -> bool:
+        """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
+        for at in range(len(self.pieces) - 1, -1, -1):
+            if self.pieces[at].kind in (K.LEFT, K.RIGHT):
+                rest = self.pieces[at + 1 : at + 4]
+                return any(piece.kind is K.NUMBER for piece in rest)
+        return False
+
+    def got(self, piece: Piece) -> None:
+        """ "90x3+ got 6": the result counts."""
+        if self.out.found and self._number_behind(1):
+            self.out.result_from = len(self.out.found)
+        self.at += 1
+
+    def noted(self, piece: Piece) -> None:
+        self.out.notes.append(piece)
+        if piece.kind is K.PLAIN and self.out.found:
+            self.in_note = True
+        self.at += 1
+
+    def flag(self, piece: Piece) -> None:
+        setattr(self.out, FLAGS[piece.kind], True)
+        self.at += 1
+
+    def equipment(self, piece: Piece) -> None:
+        self.out.equipment = piece.kind
+        self.at += 1
+
+    def plate(self, piece: Piece) -> None:
+        """ "2 plates": the number before, or one, in plates a side."""
+        last = self._last()
+        self.out.plates = True
+        if last is not None and last.size == 1 and len(last.factors[0]) == 1:
+            number = last.factors[0][0]
+            last.factors[0] = (number._replace(role=Role.LOAD, text="plates", unit=None),)
+            if self._kind() is K.TIMES or self._kind() is K.FOR:
+                self.at += 1
+                self.out.found.pop()
+                self._rest_of_plates(last)
+                return
+        self.at += 1
+
+    def _rest_of_plates(self, chunk: Chunk) -> None:
+        chunk.spoken_for = True
+        self._rest_of_chunk(chunk)
+
+    def bracket(self, piece: Piece) -> None:
+        if piece.kind is K.OPEN:
+            self.depth += 1
+            if self._is_list_factor():
+                self.chunk()
+                self.depth -= 1
+                return
+        else:
+            self.depth = max(0, self.depth - 1)
+            last = self._last()
+            if last is not None and self._kind() is K.TIMES and self._kind(2) is K.NUMBER and last.in_brackets:
+                last.times = int(self.pieces[self.at + 2].value)
+                self.at += 3
+                return
+        self.at += 1
+
+    def _is_list_factor(self) -> bool:
+        """ "(70,75,80)x6": only numbers and commas up to the bracket, and an x behind it."""
+        at = self.at + 1
+        while at < len(self.pieces) and self.pieces[at].kind in (K.NUMBER, K.COMMA, K.SLASH):
+            at += 1
+        closes = at + 1 < len(self.pieces) and self.pieces[at].kind is K.CLOSE
+        several = at - self.at > 2
+        return closes and several and self.pieces[at + 1].kind is K.TIMES
+
+
+def _as_sets(piece: Piece) -> Piece:
+    """Where reps carry their letter ("12r"), a small "4s" counts sets."""
+    small = piece.role is Role.PLURAL and piece.value <= 10
+    return piece._replace(role=Role.SETS) if small else piece
+
+
+FLAGS = {
+    K.EACH: "each",
+    K.REST_PAUSE: "rest_pause",
+    K.ASSISTED: "assisted",
+    K.ADDED: "added",
+    K.EXTRA: "added",
+    K.SAME: "same_load",
+    K.MAX: "maximum",
+    K.TOTAL: "total",
+    K.PIN: "pins",
+    K.BAND: "band",
+}
+HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
+    K.NUMBER: Chunker.number,
+    K.TIMES: Chunker.carried,
+    K.BY: Chunker.plus,
+    K.AT: Chunker.at_load,
+    K.WITH: Chunker.at_load,
+    K.EFFORT: Chunker.effort,
+    K.FAILURE: Chunker.failure,
+    K.MISS: Chunker.miss,
+    K.PLUS: Chunker.plus,
+    K.BAR: Chunker.bar,
+    K.BODY: Chunker.body,
+    K.COUNT: Chunker.count_word,
+    K.ONCE: Chunker.once,
+    K.DROP: Chunker.drop,
+    K.ARROW: Chunker.drop,
+    K.WARMUP: Chunker.warm_up,
+    K.WORKING: Chunker.working,
+    K.LEFT: Chunker.sided,
+    K.RIGHT: Chunker.sided,
+    K.GOT: Chunker.got,
+    K.PLAIN: Chunker.noted,
+    K.NOTE: Chunker.noted,
+    K.PAIN: Chunker.noted,
+    K.SORE: Chunker.noted,
+    K.JOINT: Chunker.noted,
+    K.MUSCLE: Chunker.noted,
+    K.DENIED: Chunker.noted,
+    K.DENY: Chunker.noted,
+    K.UNRELATED: Chunker.noted,
+    K.SETTING: Chunker.noted,
+    K.VARIANT: Chunker.noted,
+    K.PARTIAL: Chunker.noted,
+    K.DUMBBELL: Chunker.equipment,
+    K.BARBELL: Chunker.equipment,
+    K.CABLE: Chunker.equipment,
+    K.MACHINE: Chunker.equipment,
+    K.KETTLEBELL: Chunker.equipment,
+    K.PLATE: Chunker.plate,
+    K.SIDE_PLATES: Chunker.plate,
+    K.OPEN: Chunker.bracket,
+    K.CLOSE: Chunker.bracket,
+    **dict.fromkeys((K.COMMA, K.LINE, K.STOP, K.THEN, K.AND, K.SLASH, K.DASH), Chunker.separator_piece),
+    **dict.fromkeys(FLAGS, Chunker.flag),
+}

@@ -1,0 +1,95 @@
+"""How well a reading fits what is known: the plan, the load of last time, what the equipment can weigh."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from engine.reading.choices import (
+    MOST_SETS,
+    Traits,
+)
+from engine.reading.chunks import Chunks, numbers_in
+from engine.reading.history import Known
+from engine.reading.pieces import Role
+from engine.values.exercise import Equipment, Exercise, Loading
+from engine.values.load import Load
+from engine.values.plan import MaxReps, RepRange, Reps
+from engine.values.sets import SetDone, SetKind
+
+LIGHT_PAIR = 20
+FEW_SETS = 5
+UNSETTLED = 0.5
+NEAR = (Decimal("0.6"), Decimal("1.6"))
+ABOUT = (Decimal("0.35"), Decimal("2.9"))
+LIGHTEST_BAR_KG = Decimal(15)
+HEAVIEST_IN_HAND_KG = Decimal(100)
+HEAVIEST_KG = Decimal(500)
+SUITS_PLAN = 12.0
+
+
+# ---- evidence
+
+
+def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known: Known, traits: Traits) -> float:
+    """How well the sets fit what is known; 1 is neither for nor against."""
+    weight = _suits_plan(sets, known) * _suits_equipment(sets, chunks, exercise, traits)
+    loads = _loads(sets)
+    if known.load is not None and known.load.amount > 0:
+        told = (load for load, kind in loads if kind is SetKind.WORK and load.amount > 0)
+        weight *= min((_suits_last(load, known.load) for load in told), default=1.0)
+    if len(sets) > MOST_SETS and not chunks.total and len({one.reps for one in sets}) == 1:
+        weight *= 0.1
+    return weight
+
+
+def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:
+    """Each load once; the sets of one group share one value."""
+    found: dict[int, tuple[Load, SetKind]] = {}
+    for one in sets:
+        if one.load is not None:
+            found[id(one.load)] = one.load, one.kind
+    return list(found.values())
+
+
+def _suits_last(load: Load, last: Load) -> float:
+    ratio = load.kilograms() / last.kilograms()
+    if NEAR[0] <= ratio <= NEAR[1]:
+        return 1.0
+    return 0.5 if ABOUT[0] <= ratio <= ABOUT[1] else 0.2
+
+
+def _suits_plan(sets: Sequence[SetDone], known: Known) -> float:
+    slot = known.planned
+    if slot is None or len(sets) != slot.sets:
+        return 1.0
+    reps = {one.reps for one in sets}
+    match slot.target:
+        case Reps(count):
+            fits = reps == {count}
+        case RepRange(low, high):
+            fits = all(low <= one <= high for one in reps)
+        case MaxReps():
+            fits = True
+        case _:
+            fits = False
+    return SUITS_PLAN if fits else 1.0
+
+
+def _suits_equipment(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, traits: Traits) -> float:
+    weight = 1.0
+    plural = any(number.role is Role.PLURAL for number in numbers_in(chunks))
+    in_hand = (
+        exercise.equipment in (Equipment.DUMBBELL, Equipment.KETTLEBELL) or traits.two_implements or traits.carried
+    )
+    if (plural or chunks.dumbbells) and not in_hand and not traits.timed and not traits.body:
+        weight *= 0.03
+    for load, kind in _loads(sets):
+        if kind is SetKind.WARMUP:
+            continue
+        mass = load.kilograms()
+        if (traits.barbell and not traits.light and mass < LIGHTEST_BAR_KG) or mass > HEAVIEST_KG:
+            weight *= 0.04
+        if exercise.loading is Loading.PER_HAND and mass > HEAVIEST_IN_HAND_KG:
+            weight *= 0.04
+    return weight

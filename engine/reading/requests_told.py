@@ -1,0 +1,369 @@
+"""Requests with something behind them: skip what, swap what for what, pause until when."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.names import narrowed
+from engine.reading.pieces import Piece, Role
+from engine.reading.tokens import Token
+from engine.reading.values import Act, Context
+from engine.reading.when import day_told, moment_told
+from engine.values.ids import ExerciseName
+
+THIS_ONE = frozenset(("this", "it", "that", "one", "exercise", "current"))
+NOTHING_MORE = frozenset(("today", "now", "please", "for", "the", "my", "sets", "set", "on", "in"))
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A request under way: the words behind the head, the pieces of the whole message, and the text behind the head."""
+
+    name: str
+    rest: str
+    rest_words: tuple[str, ...]
+    pieces: Sequence[Piece]
+    context: Context
+    catalogue: Catalogue
+
+    def exercises(self) -> list[ExerciseName]:
+        """The exercises named, each as context settles it."""
+        return [narrowed(piece.names, self.context)[0] for piece in self.pieces if piece.kind is K.NAME]
+
+    def numbers(self) -> list[Piece]:
+        return [piece for piece in self.pieces if piece.kind is K.NUMBER]
+
+
+# ---- requests with something behind them
+
+
+def _skip(said: Said) -> Act | None:
+    named = said.exercises()
+    if named and not said.numbers() and _little_else(said):
+        return Act("skip", exercise=named[0], text=said.rest)
+    if said.rest_words and set(said.rest_words) <= THIS_ONE | NOTHING_MORE:
+        return Act("skip", exercise=said.context.doing, text=said.rest)
+    return None
+
+
+def _little_else(said: Said) -> bool:
+    """Whether hardly more than the exercise was said."""
+    return sum(1 for piece in said.pieces if piece.kind in (K.PLAIN, K.STORY, K.PAIN)) <= 1
+
+
+def _swap(said: Said) -> Act | None:
+    named = said.exercises()
+    if said.numbers() or not named:
+        return None
+    if len(named) == 1:
+        doing = said.context.doing
+        onto = bool(said.rest_words) and said.rest_words[0] in ("to", "for", "with", "this", "it", "out")
+        if onto and doing is not None and doing != named[0]:
+            return Act("swap", exercise=doing, to=named[0], text=said.rest)
+        return None if onto else Act("swap", exercise=named[0], text=said.rest)
+    linked = any(
+        piece.kind in (K.FOR, K.WITH, K.BY, K.THEN, K.NOT, K.AND, K.ARROW) or piece.text in LINKS
+        for piece in said.pieces
+    )
+    return Act("swap", exercise=named[0], to=named[1], text=said.rest) if linked else None
+
+
+LINKS = frozenset(
+    ("to", "into", "a", "gegen", "durch", "mit", "por", "par", "con", "na", "door", "voor", "mot", "med", "на", "pour")
+)
+
+
+def _instead(said: Said) -> Act | None:
+    """ "can i do B instead of A"."""
+    named = said.exercises()
+    if said.numbers() or not any(piece.kind is K.NOT or piece.text == "instead" for piece in said.pieces):
+        return None
+    if len(named) >= 2:
+        return Act("swap", exercise=named[1], to=named[0], text=said.rest)
+    doing = said.context.doing
+    return Act("swap", exercise=doing, to=named[0], text=said.rest) if named and doing else None
+
+
+def _with_exercise(said: Said) -> Act | None:
+    """History, best, why of an exercise: named, and nothing said that is more than a question."""
+    named = said.exercises()
+    if len(named) != 1 or any(piece.role is not Role.BARE for piece in said.numbers()):
+        return None
+    if len(said.numbers()) > (1 if said.name == "why" else 0) or not _little_else(said):
+        return None
+    return Act(said.name, exercise=named[0], text=said.rest)
+
+
+def _why(said: Said) -> Act | None:
+    words = set(said.rest_words)
+    if said.exercises():
+        return _with_exercise(said)
+    few = len(said.rest_words) <= 5 and len(said.numbers()) <= 1
+    if few and said.numbers() and all(piece.role in (Role.BARE, Role.LOAD) for piece in said.numbers()):
+        return Act("why", exercise=said.context.doing, text=said.rest)
+    if words and words <= ABOUT_NEXT:
+        return Act("why", exercise=said.context.doing, text=said.rest)
+    return None
+
+
+ABOUT_NEXT = frozenset(
+    (
+        "this",
+        "that",
+        "the",
+        "load",
+        "weight",
+        "reps",
+        "so",
+        "much",
+        "little",
+        "heavy",
+        "light",
+        "only",
+        "less",
+        "more",
+        "is",
+        "it",
+        "many",
+        "few",
+        "sets",
+    )
+)
+
+
+def _history(said: Said) -> Act | None:
+    found = _with_exercise(said)
+    if found is None:
+        return None
+    short = (
+        said.name == "best" and said.rest_words and said.rest_words[-1] in ("pr", "pb", "best", "max", "record", "1rm")
+    )
+    if said.name == "best" and not short and not _is_about_best(said):
+        return None
+    return found
+
+
+def _is_about_best(said: Said) -> bool:
+    """ "my squat" alone asks for nothing; "best squat", "my squat pr" do."""
+    bare_heads = any(piece.kind is K.NOTE for piece in said.pieces)
+    return (
+        not bare_heads
+        and len(said.rest_words) <= 4
+        and all(piece.kind in (K.NAME, K.FILLER, K.EACH) for piece in said.pieces)
+    )
+
+
+def asks_history(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
+    """ "squat last time?", "bench history": the exercise in front."""
+    named = [narrowed(piece.names, context)[0] for piece in pieces if piece.kind is K.NAME]
+    phrase = " ".join(word for word, _ in words)
+    if len(named) != 1 or any(piece.kind is K.NUMBER for piece in pieces) or len(words) > 9:
+        return None
+    if (
+        phrase.endswith((" last time", " history", " last session", " log", " last week"))
+        and " last " not in phrase[:4]
+    ):
+        return Act("history", exercise=named[0])
+    if phrase.endswith((" pr", " best", " record", " pb", " max", " records")) and len(words) <= 6:
+        return Act("best", exercise=named[0])
+    return None
+
+
+def _rest(said: Said) -> Act | None:
+    numbers = said.numbers()
+    if len(numbers) != 1 or len(said.rest_words) > 4 or numbers[0].role not in (Role.BARE, Role.SECONDS, Role.PLURAL):
+        return None
+    return Act("rest", count=int(numbers[0].value), text=said.rest)
+
+
+def _bodyweight(said: Said) -> Act | None:
+    numbers = said.numbers()
+    if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.LOAD) or not 30 <= numbers[0].value <= 700:
+        return None
+    others = [
+        piece for piece in said.pieces if piece.kind not in (K.NUMBER, K.TODAY, K.FILLER, K.COLON, K.KG, K.LB, K.STOP)
+    ]
+    if others or (said.rest_words and not said.rest_words[0][0].isdigit() and len(said.rest_words) > 3):
+        return None
+    return Act("bodyweight", text=said.rest)
+
+
+def _pause(said: Said) -> Act | None:
+    if said.numbers() and any(piece.kind is K.TIMES for piece in said.pieces):
+        return None
+    day = day_told(said.pieces, said.context)
+    return Act("pause", when=day, text=said.rest) if day is not None else None
+
+
+def _remind(said: Said) -> Act | None:
+    if not said.rest_words:
+        return None
+    when = moment_told(said.pieces, said.context)
+    return Act("remind", when=when, text=said.rest)
+
+
+def _units(said: Said) -> Act | None:
+    kinds = [piece.kind for piece in said.pieces]
+    units = [kind for kind in kinds if kind in (K.KG, K.LB)]
+    if len(set(units)) != 1 or len(kinds) > 3 or K.NUMBER in kinds:
+        return None
+    return Act("units", text="kg" if units[0] is K.KG else "lb")
+
+
+def _teach(said: Said) -> Act | None:
+    return _taught_of(said.rest, said.pieces, said.catalogue, ("i mean", "means", "is", "mean"))
+
+
+def taught(cleaned: str, pieces: Sequence[Piece], catalogue: Catalogue) -> Act | None:
+    """ "bp means close grip bench", "bp = close grip bench"."""
+    return _taught_of(cleaned, pieces, catalogue, ("means", "stands for", "=", "is short for"))
+
+
+def _taught_of(text: str, pieces: Sequence[Piece], catalogue: Catalogue, links: tuple[str, ...]) -> Act | None:
+    lowered = text.lower()
+    for link in links:
+        spaced = f" {link} "
+        if lowered.count(spaced) != 1:
+            continue
+        short, _, long = lowered.partition(spaced)
+        short, long = short.strip(" \"'“”,"), long.strip(" \"'“”.,!")
+        owners = catalogue.owners(long) or catalogue.closest(long)
+        if owners and short and len(short.split()) <= 3 and not any(letter.isdigit() for letter in short):
+            return Act("teach", exercise=owners[0], text=short) if len(owners) == 1 else None
+    return None
+
+
+def _text(said: Said) -> Act | None:
+    return Act(said.name, text=said.rest) if said.rest else None
+
+
+def _short_text(said: Said) -> Act | None:
+    few = len(said.rest_words) <= 5 and not any(piece.kind is K.TIMES for piece in said.pieces)
+    return Act(said.name, text=said.rest) if said.rest and few else None
+
+
+def _dated_text(said: Said) -> Act | None:
+    """Today, week: only a day or a number of weeks may stand behind them."""
+    known = all(piece.kind in DAY_WORDS for piece in said.pieces)
+    return Act(said.name, text=said.rest) if said.rest_words and known else None
+
+
+DAY_WORDS = frozenset(
+    (
+        K.WEEKDAY,
+        K.TODAY,
+        K.YESTERDAY,
+        K.TOMORROW,
+        K.FILLER,
+        K.DATE,
+        K.MONTH,
+        K.AGO,
+        K.WEEKS_AGO,
+        K.HEADING,
+        K.LAST,
+        K.NUMBER,
+        K.DASH,
+        K.SLASH,
+    )
+)
+
+
+def _muscle_text(said: Said) -> Act | None:
+    """More of a muscle: "more side delts"; "more of that" asks for nothing."""
+    telling = any(piece.kind in (K.MUSCLE, K.PLAIN, K.NAME, K.VARIANT, K.JOINT) for piece in said.pieces)
+    return Act(said.name, text=said.rest) if telling and not said.numbers() and 0 < len(said.rest_words) <= 5 else None
+
+
+def _note(said: Said) -> Act | None:
+    return Act("note", text=said.rest) if said.rest else None
+
+
+def _move(said: Said) -> Act | None:
+    """The session to another day; sets that are logged are moved by a correction."""
+    if said.numbers() and any(piece.kind is K.TIMES for piece in said.pieces):
+        return None
+    day = day_told(said.pieces, said.context)
+    ahead = day is not None and said.context.now is not None and day > said.context.now.date()
+    told = any(piece.kind in (K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING) for piece in said.pieces)
+    return (
+        Act("move", when=day if ahead else None, text=said.rest) if told and "it" not in said.rest_words[:1] else None
+    )
+
+
+def _person(said: Said) -> Act | None:
+    """Plan for who, note to who, digest who: a short unknown name first."""
+    first = said.pieces[0] if said.pieces else None
+    if first is None or first.kind not in (K.PLAIN, K.NAME, K.FILLER, K.OTHERS, K.MONTH, K.WEEKDAY):
+        return None
+    return Act(said.name, text=said.rest)
+
+
+def _told_person(said: Said) -> Act | None:
+    return _person(said) if ":" in said.rest else None
+
+
+def adjusts(cleaned: str, pieces: Sequence[Piece]) -> Act | None:
+    """ "ann: +2 sets side delts": a coach's change for one client."""
+    who, colon, what = cleaned.partition(":")
+    change = what.strip()
+    if not colon or not 0 < len(who.split()) <= 2 or change[:1] not in ("+", "-") or not change[1:2].isdigit():
+        return None
+    sets = any(piece.role is Role.SETS for piece in pieces)
+    return Act("adjust", text=cleaned.strip()) if sets else None
+
+
+def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
+    """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
+    kinds = {piece.kind for piece in pieces}
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > 6:
+        return None
+    asked = kinds & {K.SAME, K.MORE} or (K.ANOTHER in kinds and numbers[0].role is Role.SETS)
+    only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
+    if not (asked or only_times) or numbers[0].role not in (Role.BARE, Role.SETS, Role.TIMES):
+        return None
+    if K.SAME in kinds and not kinds & {K.TIMES, K.MORE} and numbers[0].role is Role.BARE:
+        return None  # "same, 8" is a set of eight
+    return Act("repeat", count=int(numbers[0].value))
+
+
+REPEAT_KINDS = frozenset(
+    (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)
+)
+
+ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
+    "skip": _skip,
+    "swap": _swap,
+    "instead": _instead,
+    "why": _why,
+    "history": _history,
+    "best": _history,
+    "rest": _rest,
+    "bodyweight": _bodyweight,
+    "pause": _pause,
+    "remind": _remind,
+    "units": _units,
+    "teach": _teach,
+    "add_exercise": _text,
+    "note": _note,
+    "move": _move,
+    "snooze": _short_text,
+    "quiet": _short_text,
+    "check": _dated_text,
+    "preview": _short_text,
+    "what_if": _text,
+    "more": _muscle_text,
+    "digest": _person,
+    "plan_for": _person,
+    "note_to": _told_person,
+    "accept": _short_text,
+    "forget": _short_text,
+    "today": _dated_text,
+    "week": _dated_text,
+    "volume": _muscle_text,
+    "export": _short_text,
+    "plan": _dated_text,
+}

@@ -1,0 +1,91 @@
+"""Adding sets and loads, one at a time: the state of one walk over the chunks of an exercise."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from engine.reading.choices import (
+    Choice,
+    DoesNotFit,
+    Draft,
+    Traits,
+)
+from engine.reading.chunks import Chunks
+from engine.reading.pieces import Piece, Role
+from engine.values.effort import Effort
+from engine.values.sets import MOST_REPS
+
+
+@dataclass(slots=True)
+class Adding:
+    """One walk over the chunks of one exercise under one choice."""
+
+    chunks: Chunks
+    choice: Choice
+    traits: Traits
+    drafts: list[Draft] = field(default_factory=list)
+    load: Piece | None = None
+    last_load: Piece | None = None
+    pending: bool = False
+    announced: int | None = None
+    shared: int | None = None
+    touched: list[Draft] = field(default_factory=list)
+    waiting: tuple[Effort, ...] = ()
+    saw_range: bool = False
+    saw_list_effort: bool = False
+    saw_sides: bool = False
+    listed: bool = False
+    weak: bool = False
+
+    def _add(self, reps: Piece, load: Piece | None = None) -> None:
+        reps_done, partial = divmod(reps.value, 1)
+        if reps.role is Role.LOAD or not 0 <= reps_done <= MOST_REPS or (partial and partial != Decimal("0.5")):
+            raise DoesNotFit(f"{reps.text} cannot be reps")
+        if self.traits.timed and reps.role in (Role.BARE, Role.SECONDS, Role.PLURAL):
+            self._add_timed(reps.value, load)
+            return
+        self._append(Draft(int(reps_done), load, missed=reps_done == 0))
+
+    def _add_timed(self, seconds: Decimal, load: Piece | None) -> None:
+        if seconds <= 0:
+            raise DoesNotFit("no time")
+        self._append(Draft(1, load, seconds=seconds))
+
+    def _add_typed(self, amount: Piece, load: Piece | None) -> None:
+        """A set of seconds or metres; both may tell of one set: 25m in 18s."""
+        if amount.value <= 0:
+            raise DoesNotFit(f"{amount.text} of nothing")
+        last = self.drafts[-1] if self.drafts else None
+        if amount.role is not Role.METRES and not (self.traits.timed or self.traits.carried or self.traits.body):
+            raise DoesNotFit("a time for a lift that is counted in reps")
+        if amount.role is Role.METRES:
+            self._append(Draft(1, load, metres=amount.value))
+        elif last is not None and last.metres is not None and last.seconds is None and self.traits.carried:
+            last.seconds = amount.value
+            self.touched = [last]
+        else:
+            self._append(Draft(1, load, seconds=amount.value))
+
+    def _append(self, draft: Draft) -> None:
+        if draft.load is None:
+            draft.load = self.load
+        self.pending = self.pending and draft.load is None
+        self.drafts.append(draft)
+        self.touched.append(draft)
+
+    def _set_load(self, load: Piece, forward: bool = False) -> None:
+        self.last_load = load
+        if self.shared is not None:
+            self._append(Draft(self.shared, load))
+            return
+        still_open = [draft for draft in self.drafts if draft.load is None or draft.carried]
+        if still_open and not forward:
+            for draft in still_open:
+                draft.load, draft.carried = load, False
+            self.touched = still_open
+            self.load = None
+        elif self.pending:
+            raise DoesNotFit("two loads and no reps")
+        else:
+            self.load, self.pending = load, True

@@ -1,0 +1,122 @@
+"""The marks of a chunk, put on the sets that it told: loads behind "@", efforts, misses, repeats, rest-pause."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from engine.reading.choices import (
+    MOST_LOADED_REPS,
+    MOST_SETS,
+    DoesNotFit,
+    copy_of,
+    whole,
+)
+from engine.reading.chunks import Chunk
+from engine.reading.pieces import Piece, Role
+from engine.reading.shape_three import ThreeFactors
+from engine.values.effort import Effort
+from engine.values.sets import SetKind
+
+
+@dataclass(slots=True)
+class Marked(ThreeFactors):
+    """What stands behind a chunk."""
+
+    def _mark(self, chunk: Chunk) -> None:
+        self._mark_load(chunk)
+        self._mark_effort(chunk)
+        if chunk.times is not None:
+            self._mark_times(chunk.times)
+        if chunk.kind is not None:
+            for draft in self.touched:
+                draft.kind = chunk.kind
+        for draft in self.touched:
+            draft.side = chunk.side or draft.side
+        if chunk.failure and self.touched:
+            for draft in self.touched if not self.listed else self.touched[-1:]:
+                draft.failure = True
+        if chunk.missed and self.touched:
+            self._mark_miss(chunk)
+        self._mark_plus(chunk)
+
+    def _mark_load(self, chunk: Chunk) -> None:
+        if not chunk.at:
+            return
+        if chunk.at_sign and self.choice.at_is_effort and len(chunk.at) == 1 and chunk.at[0].role is Role.BARE:
+            if not 1 <= chunk.at[0].value <= 10:
+                raise DoesNotFit("no effort")
+            self._give_effort((Effort.from_rpe(chunk.at[0].value),))
+            return
+        if not self.touched and not self.drafts:
+            raise DoesNotFit("a load and no reps")
+        if len(chunk.at) > 1:
+            self._loads_each(chunk.at)
+            return
+        still_open = [draft for draft in self.drafts if draft.load is None or draft.carried]
+        for draft in (*still_open, *self.touched):
+            draft.load, draft.carried = chunk.at[0], False
+        self.last_load = chunk.at[0]
+        self.pending = False
+
+    def _loads_each(self, loads: tuple[Piece, ...]) -> None:
+        if len(loads) != len(self.touched):
+            raise DoesNotFit("as many loads as sets")
+        for draft, load in zip(self.touched, loads, strict=True):
+            draft.load = load
+
+    def _mark_effort(self, chunk: Chunk) -> None:
+        if not self.touched:
+            self.waiting += chunk.efforts if chunk.size else ()
+            return
+        efforts, self.waiting = self.waiting + (chunk.efforts if chunk.size else ()), ()
+        if efforts:
+            self._give_effort(efforts, chunk.effort_apart)
+
+    def _give_effort(self, efforts: tuple[Effort, ...], apart: bool = False) -> None:
+        if len(efforts) > 1:
+            if len(efforts) > len(self.drafts):
+                raise DoesNotFit("more efforts than sets")
+            several = self.touched if len(self.touched) == len(efforts) else self.drafts
+            if len(several) != len(efforts):
+                raise DoesNotFit("as many efforts as sets")
+            for draft, effort in zip(several, efforts, strict=True):
+                draft.effort = effort
+            return
+        group = self.touched
+        same = [draft for draft in self.drafts if draft.load is self.touched[-1].load]
+        if self.listed and len(same) > 1 and len(self.touched) <= len(same) and not self._one_pair_each():
+            self.saw_list_effort = True
+            group = same if self.choice.effort_for_all else self.touched[-1:]
+        for draft in group:
+            draft.effort = efforts[0]
+
+    def _one_pair_each(self) -> bool:
+        """Each set was told with its own load: an effort behind one is that one's."""
+        return all(chunk.size == 2 or chunk.at for chunk in self.chunks.found if chunk.size)
+
+    def _mark_times(self, times: int) -> None:
+        if not 1 <= times <= 2 * MOST_SETS:
+            raise DoesNotFit(f"{times} times")
+        if not self.touched:
+            raise DoesNotFit("nothing to repeat")
+        group = list(self.touched)
+        for _ in range(times - 1):
+            self.touched += [copy_of(draft) for draft in group]
+        self.drafts += self.touched[len(group) :]
+
+    def _mark_miss(self, chunk: Chunk) -> None:
+        last = self.touched[-1]
+        last.missed = True
+        if chunk.missed_rep is not None:
+            last.reps = max(0, chunk.missed_rep - 1)
+
+    def _mark_plus(self, chunk: Chunk) -> None:
+        if not chunk.plus or not self.touched:
+            return
+        head = self.touched[-1]
+        for more in chunk.plus:
+            if not whole(more) or not 1 <= more.value <= MOST_LOADED_REPS:
+                raise DoesNotFit(f"+{more.text}")
+            extra = copy_of(head)
+            extra.reps, extra.kind, extra.effort, extra.failure = int(more.value), SetKind.REST_PAUSE, None, False
+            self.drafts.append(extra)

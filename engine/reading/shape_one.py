@@ -1,0 +1,228 @@
+"""Chunks of one factor: a load, reps, a time, a distance, or a list of them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from engine.reading.choices import (
+    LOADS,
+    MOST_LOADED_REPS,
+    MOST_OUT,
+    DoesNotFit,
+    Draft,
+    FirstAs,
+    copy_of,
+    may_be_reps,
+    whole,
+)
+from engine.reading.chunks import Chunk
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.shape_adding import Adding
+
+
+@dataclass(slots=True)
+class OneFactor(Adding):
+    """Chunks of one factor."""
+
+    def _one(self, chunk: Chunk, place: int) -> None:
+        numbers = chunk.factors[0]
+        if chunk.counted:
+            self._counted(numbers[0], chunk)
+        elif len(numbers) == 1:
+            self._single(numbers[0], chunk, place)
+        else:
+            self._list(chunk, numbers)
+
+    def _counted(self, reps: Piece, chunk: Chunk) -> None:
+        """ "a triple": reps of the load before; ahead of loads ("doubles at 110, 115") reps of each of them."""
+        if self.load is not None:
+            self._append(Draft(int(reps.value)))
+            return
+        self.shared = int(reps.value)
+        for load in chunk.at:
+            self._append(Draft(self.shared, load))
+        chunk.at = ()
+
+    def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
+        handler = SINGLES.get(number.role)
+        load_alone = self._is_load(number) if self.shared is not None else not self._is_reps(number, chunk, place)
+        if chunk.missed and number.role in (Role.BARE, Role.LOAD) and load_alone:
+            self._append(Draft(0, number, missed=True))
+        elif handler is not None:
+            handler(self, number)
+        elif number.role is Role.PLURAL:
+            self._plural(number)
+        elif self._is_reps(number, chunk, place):
+            self._reps(number)
+        else:
+            self._set_load(number)
+
+    def _plural(self, number: Piece) -> None:
+        following = self.chunks.found
+        if len(following) > 1 and number is following[0].factors[0][0] and self._is_shared_head(number):
+            self.shared = int(number.value)
+        elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
+            self._add_typed(number._replace(role=Role.SECONDS), None)
+        else:
+            self._set_load(number)
+
+    def _is_shared_head(self, number: Piece) -> bool:
+        """ "6s: 60 70 80": reps of each load, since all that follows can only be loads."""
+        rest = [n for chunk in self.chunks.found[1:] for factor in chunk.factors for n in factor]
+        return not self.traits.body and all(n.role is Role.BARE and n.value > MOST_LOADED_REPS for n in rest)
+
+    def _distance_told(self) -> bool:
+        return any(n.role is Role.METRES for c in self.chunks.found for factor in c.factors for n in factor)
+
+    def _is_reps(self, number: Piece, chunk: Chunk, place: int) -> bool:
+        """Whether a bare number on its own is reps here and not a load."""
+        if number.role is not Role.BARE or number.value < 0:
+            return False
+        if self.traits.timed:
+            return True
+        if not may_be_reps(number, self.traits) or self.shared is not None:
+            return False
+        if chunk.at or self.load is not None or self.traits.body:
+            return not (self.traits.body and self._open_group())
+        if self._open_group():
+            return False
+        return place > 0 or self.choice.first is FirstAs.REPS
+
+    def _open_group(self) -> bool:
+        """Whether a group told by counts (3x12) still waits for its load."""
+        return bool(self.drafts) and self.drafts[-1].load is None and not self.listed and self.announced is None
+
+    def _reps(self, number: Piece) -> None:
+        if self.announced is not None and not self.drafts:
+            self._repeat(number, self.announced)
+            self.announced = None
+            return
+        self.listed = True
+        self._add(number)
+
+    def _repeat(self, reps: Piece, count: int, load: Piece | None = None) -> None:
+        if not 1 <= count <= MOST_OUT:
+            raise DoesNotFit(f"{count} sets")
+        self.listed = False
+        self.touched = []
+        for _ in range(count):
+            self._add(reps, load)
+
+    def _typed_reps(self, number: Piece) -> None:
+        self._reps(number._replace(role=Role.REPS))
+
+    def _sets_said(self, number: Piece) -> None:
+        """ "3 sets": before the reps it announces them; behind one set it repeats it."""
+        count = int(number.value)
+        if not whole(number) or count < 1:
+            raise DoesNotFit(f"{number.text} sets")
+        if not self.drafts:
+            self.announced = count
+        elif len(self.drafts) == 1 or self._last_alone():
+            draft = self.drafts[-1]
+            self.touched = [draft, *(copy_of(draft) for _ in range(count - 1))]
+            self.drafts += self.touched[1:]
+            self.listed = False
+        elif len(self.drafts) != count:
+            raise DoesNotFit(f"{count} sets, but {len(self.drafts)} told")
+
+    def _last_alone(self) -> bool:
+        return self.drafts[-1].load is not None and self.drafts[-2].load is not self.drafts[-1].load
+
+    def _change(self, number: Piece) -> None:
+        forward = self.traits.body and self.listed
+        self._set_load(number, forward)
+
+    def _timed_single(self, number: Piece) -> None:
+        if self.announced is not None and not self.drafts:
+            for _ in range(self.announced):
+                self._append(Draft(1, None, seconds=number.value))
+            self.announced = None
+            return
+        self._add_typed(number, None)
+
+    def _list(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> None:
+        if not self._list_with_load(chunk, numbers) and not self._list_of_loads(numbers):
+            head = numbers[0]
+            leads = self.choice.first is FirstAs.LOAD and self.load is None and not self.traits.body and not chunk.at
+            if leads:
+                self.load = self.last_load = head
+            self._reps_list(numbers[1:] if leads else numbers)
+
+    def _list_with_load(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> bool:
+        """A range, two sides, 85-6-6-6, 9/60: what the numbers of the list settle among themselves."""
+        head, tail = numbers[0], numbers[1:]
+        rest_are_reps = all(may_be_reps(n, self.traits) and n.role in (Role.BARE, Role.REPS) for n in tail)
+        if self._is_range(chunk.joiner or K.SLASH, numbers):
+            self._add(self._of_range(numbers))
+        elif self._may_be_sides(numbers) and self.choice.sides_in_one:
+            self._add(head)
+        elif rest_are_reps and self._is_load(head):
+            self.load = self.last_load = head
+            self._reps_list(tail)
+        elif self._is_load(tail[-1]) and may_be_reps(head, self.traits) and len(numbers) == 2:
+            self._append(Draft(int(head.value), tail[-1]))
+            self.last_load = tail[-1]
+        else:
+            return False
+        return True
+
+    def _list_of_loads(self, numbers: tuple[Piece, ...]) -> bool:
+        """3x10 40/45/50, singles 45/50/55."""
+        if self.traits.body:
+            return False
+        if self._open_group() and len(self.drafts) == len(numbers):
+            for draft, load in zip(self.drafts, numbers, strict=True):
+                draft.load = load
+            return True
+        if self.shared is None:
+            return False
+        for load in numbers:
+            self._append(Draft(self.shared, load))
+        return True
+
+    def _is_load(self, number: Piece) -> bool:
+        if number.role in LOADS:
+            return not (self.traits.timed and number.role is Role.PLURAL)
+        return number.role is Role.BARE and not self.traits.body and not may_be_reps(number, self.traits)
+
+    def _reps_list(self, numbers: tuple[Piece, ...], load: Piece | None = None) -> None:
+        if self.announced is not None and self.announced == len(numbers):
+            self.announced = None
+        self.listed = True
+        for number in numbers:
+            if not (may_be_reps(number, self.traits) or self.traits.timed):
+                raise DoesNotFit(f"{number.text} cannot be reps")
+            self._add(number, load)
+
+    def _may_be_sides(self, numbers: tuple[Piece, ...]) -> bool:
+        """ "10/10" of a one-sided lift: each side once, or two sets."""
+        equal = len(numbers) == 2 and numbers[0].value == numbers[1].value
+        self.saw_sides = self.saw_sides or (equal and self.traits.one_sided and not self.chunks.each)
+        return equal and self.traits.one_sided
+
+    def _is_range(self, joiner: K, numbers: tuple[Piece, ...]) -> bool:
+        """ "8-10": two numbers, rising. A falling pair is a list."""
+        rising = len(numbers) == 2 and numbers[0].value < numbers[1].value
+        if joiner is not K.DASH or not rising or not may_be_reps(numbers[1], self.traits):
+            return False
+        self.saw_range = True
+        return True
+
+    def _of_range(self, numbers: tuple[Piece, ...]) -> Piece:
+        return numbers[1] if self.choice.high_of_range else numbers[0]
+
+
+SINGLES: dict[Role, Callable[[OneFactor, Piece], None]] = {
+    Role.LOAD: OneFactor._set_load,
+    Role.CHANGE: OneFactor._change,
+    Role.BAR: OneFactor._set_load,
+    Role.BODY: OneFactor._set_load,
+    Role.SECONDS: OneFactor._timed_single,
+    Role.METRES: OneFactor._timed_single,
+    Role.REPS: OneFactor._typed_reps,
+    Role.TIMES: OneFactor._typed_reps,
+    Role.SETS: OneFactor._sets_said,
+}

@@ -1,0 +1,181 @@
+"""Chunks of two factors: sets x reps, load x reps, reps x load, and lists on either side."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from engine.reading.choices import (
+    LOADS,
+    MOST_SETS,
+    DoesNotFit,
+    PairAs,
+    may_be_reps,
+    whole,
+)
+from engine.reading.chunks import Chunk
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.shape_one import OneFactor
+
+
+@dataclass(slots=True)
+class TwoFactors(OneFactor):
+    """Chunks of two factors."""
+
+    def _pair(self, chunk: Chunk) -> None:
+        first, second = chunk.factors
+        if not first:
+            self._carry(second)
+        elif len(first) > 1:
+            self._listed_first(first, second, chunk)
+        elif len(second) > 1:
+            self._listed_second(first[0], second, chunk)
+        else:
+            self._two(first[0], second[0], chunk)
+
+    def _carry(self, reps: tuple[Piece, ...]) -> None:
+        """ "x8": the load of the set before."""
+        if self.load is None and self.drafts:
+            self.load = self.drafts[-1].load
+        if reps[0].role in LOADS:
+            self._set_load(reps[0])
+            return
+        self._reps_list(reps)
+
+    def _listed_first(self, first: tuple[Piece, ...], second: tuple[Piece, ...], chunk: Chunk) -> None:
+        if len(second) != 1:
+            raise DoesNotFit("two lists")
+        shared = second[0]
+        if all(may_be_reps(n, self.traits) for n in first) and self._is_load(shared):
+            self._reps_list(first, shared)
+            self.load = self.last_load = shared
+        elif self.traits.body or (self.load is not None and shared.value <= MOST_SETS):
+            self._ladder(first, int(shared.value))
+        else:
+            self.listed = False
+            for load in first:
+                self._add(shared, load)
+            self.load = self.last_load = first[-1]
+
+    def _ladder(self, rungs: tuple[Piece, ...], rounds: int) -> None:
+        if not 1 <= rounds <= MOST_SETS:
+            raise DoesNotFit(f"{rounds} rounds of a ladder")
+        for _ in range(rounds):
+            self._reps_list(rungs)
+
+    def _listed_second(self, head: Piece, listed: tuple[Piece, ...], chunk: Chunk) -> None:
+        if self._is_range(chunk.joiner or K.SLASH, listed):
+            self._two(head, self._of_range(listed), chunk)
+        elif head.role in LOADS or self._is_load(head):
+            self.load = self.last_load = head
+            self._reps_list(listed)
+        elif all(self._is_load(n) or n.value > head.value * 2 for n in listed) and not self.traits.body:
+            self.listed = False
+            for load in listed:
+                self._add(head, load)
+        elif head.value == len(listed):
+            self._reps_list(listed)
+        elif self.traits.body:
+            raise DoesNotFit("a count and a list that do not match")
+        else:
+            self.load = self.last_load = head
+            self.weak = True
+            self._reps_list(listed)
+
+    def _two(self, first: Piece, second: Piece, chunk: Chunk) -> None:
+        if self._typed_two(first, second):
+            return
+        settled = self._settled(first, second, chunk)
+        match settled or self.choice.pair:
+            case PairAs.LOAD_REPS:
+                self._load_reps(first, second)
+            case PairAs.REPS_LOAD:
+                self._load_reps(second, first)
+            case PairAs.COUNTS:
+                self._counts(first, second)
+
+    def _typed_two(self, first: Piece, second: Piece) -> bool:
+        """Two factors of which a unit or a word says what they are."""
+        timed = second.role in (Role.SECONDS, Role.METRES) or (second.role is Role.PLURAL and self.traits.timed)
+        if timed:
+            self._typed_amount(first, second)
+        elif first.role in (Role.SECONDS, Role.METRES) or (first.role is Role.PLURAL and self.traits.timed):
+            self._typed_amount(second, first)
+        elif first.role is Role.SETS or (second.role is Role.REPS and first.role is Role.BARE and not second.failure):
+            self._said_counts(first, second)
+        elif second.role is Role.SETS:
+            self._said_counts(second, first)
+        elif first.value == 2 and self._is_pair_of_implements(second):
+            self._set_load(second)
+        else:
+            return False
+        return True
+
+    def _said_counts(self, sets: Piece, reps: Piece) -> None:
+        if sets.role is Role.BARE and (self._is_load(sets) or sets.value > MOST_SETS):
+            self._load_reps(sets, reps)
+            return
+        if sets.role is Role.PLURAL or sets.role is Role.LOAD:
+            raise DoesNotFit("a load where sets were counted")
+        self._repeat(reps._replace(role=Role.REPS), int(sets.value))
+
+    def _is_pair_of_implements(self, second: Piece) -> bool:
+        """ "2x24k" with reps told elsewhere: two implements."""
+        if second.role not in LOADS:
+            return second.role is Role.BARE and not self.drafts and self._implements_ahead_of_list()
+        others = any(len(chunk.factors) > 0 for chunk in self.chunks.found[1:]) or bool(self.drafts)
+        return (self.traits.two_implements or self.traits.carried) and others
+
+    def _implements_ahead_of_list(self) -> bool:
+        """ "2x28 9/8/7": two implements, then the reps of each set."""
+        rest = self.chunks.found[1:]
+        numbers = [number for chunk in rest for factor in chunk.factors for number in factor]
+        listed = len(numbers) > 1 and all(chunk.size == 1 and not chunk.at for chunk in rest)
+        return self.traits.two_implements and listed and all(may_be_reps(number, self.traits) for number in numbers)
+
+    def _typed_amount(self, other: Piece, amount: Piece) -> None:
+        amount = amount._replace(role=Role.SECONDS) if amount.role is Role.PLURAL else amount
+        if other.role in LOADS or self._is_load(other):
+            self.load = self.last_load = other
+            self._add_typed(amount, other)
+            return
+        if not whole(other) or not 1 <= other.value <= MOST_SETS * 2:
+            raise DoesNotFit(f"{other.text} sets of {amount.text}")
+        for _ in range(int(other.value)):
+            self._add_typed(amount, None)
+
+    def _settled(self, first: Piece, second: Piece, chunk: Chunk) -> PairAs | None:
+        """What the two numbers settle by themselves; None where they leave it open."""
+        if first.role in LOADS:
+            return PairAs.LOAD_REPS
+        if second.role in LOADS:
+            return PairAs.REPS_LOAD
+        if self.traits.body or self.traits.timed:
+            return PairAs.COUNTS
+        if first.role is Role.REPS:
+            return PairAs.REPS_LOAD if second.value > MOST_SETS else PairAs.COUNTS
+        if not may_be_reps(first, self.traits):
+            return PairAs.LOAD_REPS
+        if not may_be_reps(second, self.traits):
+            return PairAs.REPS_LOAD
+        if chunk.spoken_for and first.value > MOST_SETS:
+            return PairAs.LOAD_REPS
+        return None
+
+    def _load_reps(self, load: Piece, reps: Piece) -> None:
+        if reps.role in LOADS or not may_be_reps(reps._replace(role=Role.BARE), self.traits):
+            raise DoesNotFit(f"{reps.text} cannot be reps")
+        self.load = self.last_load = load
+        self.listed = True
+        self._add(reps._replace(role=Role.REPS), load)
+        self.pending = False
+
+    def _counts(self, first: Piece, second: Piece) -> None:
+        """Sets x reps, or reps x sets where the first is no count of sets."""
+        sets, reps = (first, second) if first.value <= MOST_SETS else (second, first)
+        if not (whole(sets) and 1 <= sets.value <= MOST_SETS):
+            raise DoesNotFit(f"neither {first.text} nor {second.text} counts sets")
+        carried = self.load is not None and not self.pending and not self.traits.body
+        self._repeat(reps, int(sets.value))
+        for draft in self.touched:
+            draft.carried = carried

@@ -1,0 +1,283 @@
+"""The ways that a line of numbers leaves open, each with how likely it is before anything is known."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from engine.reading.choices import (
+    LOADS,
+    MOST_SETS,
+    Choice,
+    FirstAs,
+    PairAs,
+    Traits,
+    TripleAs,
+    may_be_reps,
+)
+from engine.reading.chunks import Chunk, Chunks, numbers_in
+from engine.reading.history import Known
+from engine.reading.pieces import Piece, Role
+from engine.reading.values import Context, Doubt
+
+LIGHT_PAIR = 20
+FEW_SETS = 5
+UNSETTLED = 0.5
+NEAR = (Decimal("0.6"), Decimal("1.6"))
+ABOUT = (Decimal("0.35"), Decimal("2.9"))
+LIGHTEST_BAR_KG = Decimal(15)
+HEAVIEST_IN_HAND_KG = Decimal(100)
+HEAVIEST_KG = Decimal(500)
+SUITS_PLAN = 12.0
+
+
+# ---- choices
+
+
+def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> Iterator[tuple[float, Choice, Doubt]]:
+    open_pairs = [chunk for chunk in chunks.found if _is_open_pair(chunk, traits)]
+    ways: list[tuple[float, Choice, Doubt]] = [(1.0, Choice(), Doubt.NUMBERS)]
+    if open_pairs:
+        ways = [
+            (p * q, replace(c, pair=as_), d)
+            for p, c, d in ways
+            for q, as_ in _pair_ways(open_pairs, chunks, traits, known, context)
+        ]
+    triples = [chunk for chunk in chunks.found if chunk.size == 3]
+    if triples:
+        ways = [
+            (p * q, replace(c, triple=as_), d) for p, c, d in ways for q, as_ in _triple_ways(triples[0], traits, known)
+        ]
+    if _first_is_open(chunks, traits):
+        ways = [
+            (p * q, replace(c, first=as_), d)
+            for p, c, d in ways
+            for q, as_ in _first_ways(chunks, traits, known, context)
+        ]
+    if any(_may_be_effort(chunk) for chunk in chunks.found):
+        ways = [
+            (p * q, replace(c, at_is_effort=e), Doubt.EFFORT_OR_LOAD)
+            for p, c, _ in ways
+            for q, e in _at_ways(chunks, traits, known)
+        ]
+    return iter(ways)
+
+
+def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
+    if chunk.size != 2 or traits.body or traits.timed or chunk.counted or len(chunk.factors[0]) != 1:
+        return False
+    first, second = chunk.factors[0][0], chunk.factors[1][0]
+    bare = first.role is Role.BARE and second.role is Role.BARE
+    return bare and may_be_reps(first, traits) and may_be_reps(second, traits)
+
+
+def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
+    """Whether a load stands outside the open pairs, so that those count sets and reps."""
+    if any(_is_pair_of_implements(chunk, traits) for chunk in chunks.found):
+        return True
+    for place, chunk in enumerate(chunks.found):
+        if chunk.at and not _may_be_effort(chunk):
+            return True
+        if chunk.size == 1 and any(is_told_load(number, traits) for number in chunk.factors[0]):
+            return True
+        if chunk.size == 1 and place == 0 and len(chunks.found) > 1:
+            return True
+    return chunks.same_load
+
+
+def _is_pair_of_implements(chunk: Chunk, traits: Traits) -> bool:
+    """ "2x24k": two implements, and so a load."""
+    if chunk.size != 2 or not chunk.factors[0] or not (traits.two_implements or traits.carried):
+        return False
+    return chunk.factors[0][0].value == 2 and chunk.factors[1][0].role in LOADS
+
+
+def _small_load_behind(pairs: Sequence[Chunk], chunks: Chunks) -> float:
+    """How likely one small number behind sets x reps is the load ("3x12 8") and not another set's reps ("30x15,
+    15").
+    """
+    if len(pairs) != 1 or len(chunks.found) != 2 or chunks.found[0] is not pairs[0] or chunks.found[1].size != 1:
+        return 0.0
+    if pairs[0].factors[0][0].value > MOST_SETS:
+        return 0.0
+    return 0.5 if chunks.found[1].before is not None else 1.0
+
+
+def _pair_ways(
+    pairs: Sequence[Chunk], chunks: Chunks, traits: Traits, known: Known, context: Context
+) -> list[tuple[float, PairAs]]:
+    firsts = [chunk.factors[0][0].value for chunk in pairs]
+    seconds = [chunk.factors[1][0].value for chunk in pairs]
+    if _load_told_elsewhere(chunks, traits):
+        return (
+            [(0.95, PairAs.COUNTS), (0.02, PairAs.LOAD_REPS)]
+            if len(pairs) == len(chunks.found)
+            else [(1.0, PairAs.COUNTS)]
+        )
+    small = _small_load_behind(pairs, chunks)
+    if small:
+        return [(small, PairAs.COUNTS), (1.02 - small, PairAs.LOAD_REPS)]
+    settled = _settled_pairs(chunks, traits)
+    if settled is not None:
+        return [(1.0, settled), (0.05, PairAs.COUNTS)]
+    counts, load_first, load_last = _bare_pair_priors(firsts, seconds, traits, pairs[0].spoken_for)
+    if context.load_first is not None and load_first and load_last:
+        load_first, load_last = (0.9, 0.02) if context.load_first else (0.02, 0.9)
+    if known.load is not None:
+        load_first *= _nearness(firsts, known.load.amount)
+        load_last *= _nearness(seconds, known.load.amount)
+    return [(counts, PairAs.COUNTS), (load_first, PairAs.LOAD_REPS), (load_last, PairAs.REPS_LOAD)]
+
+
+def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:
+    """How the pairs beside the open ones are settled: 45x12>35x9>25x8 holds to one way. A "+" stands behind reps."""
+    opened = [chunk.factors[0][0].value for chunk in chunks.found if _is_open_pair(chunk, traits)]
+    if any(chunk.plus and chunk.size == 2 for chunk in chunks.found) and max(opened) > MOST_SETS:
+        return PairAs.LOAD_REPS
+    for chunk in chunks.found:
+        if chunk.size != 2 or _is_open_pair(chunk, traits) or not chunk.factors[0]:
+            continue
+        first, second = chunk.factors[0][0], chunk.factors[1][0]
+        if is_told_load(first, traits) and min(opened) * 4 >= first.value:
+            return PairAs.LOAD_REPS
+        if is_told_load(second, traits) and not (first.value == 2 and (traits.two_implements or traits.carried)):
+            return PairAs.REPS_LOAD
+    return None
+
+
+def is_told_load(number: Piece, traits: Traits) -> bool:
+    return number.role in LOADS or (number.role is Role.BARE and not may_be_reps(number, traits))
+
+
+def _bare_pair_priors(
+    firsts: Sequence[Decimal], seconds: Sequence[Decimal], traits: Traits, spoken: bool
+) -> tuple[float, float, float]:
+    """How likely counts, load first and load last are for small pairs without another load."""
+    most, most_second = max(firsts), max(seconds)
+    light = traits.light or traits.two_implements
+    if spoken:
+        return 0.3, 0.4, 0.1
+    if most > MOST_SETS:
+        if (light and max(most, most_second) <= LIGHT_PAIR) or (most <= LIGHT_PAIR < most_second):
+            return (0.1 if most_second <= FEW_SETS else 0.0), 0.45, 0.45
+        return (0.1 if most_second <= FEW_SETS else 0.0), (0.9 if most >= LIGHTEST_BAR_KG else 0.3), 0.1
+    repeated = len(firsts) > 1
+    if light and traits.light and (most > FEW_SETS or repeated):
+        return 0.3, 0.35, 0.35
+    if repeated and most > FEW_SETS:
+        return 0.4, 0.3, 0.3
+    if most > 8 and most_second <= FEW_SETS:
+        return 0.5, 0.2, 0.3
+    return 1.0, 0.02, 0.02
+
+
+def _nearness(loads: Sequence[Decimal], known: Decimal) -> float:
+    """How much the last load speaks for these numbers as loads."""
+    if known <= 0:
+        return 1.0
+    ratios = [load / known for load in loads]
+    if all(Decimal("0.9") <= ratio <= Decimal("1.1") for ratio in ratios):
+        return 8.0
+    if all(NEAR[0] <= ratio <= NEAR[1] for ratio in ratios):
+        return 1.5
+    return 0.05
+
+
+def _triple_ways(chunk: Chunk, traits: Traits, known: Known) -> list[tuple[float, TripleAs]]:
+    first, second, third = (factor[0].value if factor else Decimal(0) for factor in chunk.factors)
+    if traits.body:
+        return [(0.5, TripleAs.REPS_LIST), (0.3, TripleAs.SETS_REPS_LOAD)]
+    if not may_be_reps(chunk.factors[0][0], traits) if chunk.factors[0] else False:
+        return _big_first(second, third)
+    ways = {
+        TripleAs.SETS_REPS_LOAD: 0.4 if first <= MOST_SETS else 0.0,
+        TripleAs.LOAD_REPS_SETS: 0.4 if third <= MOST_SETS else 0.0,
+        TripleAs.REPS_LIST: 0.4 if first == second == third else 0.02,
+        TripleAs.REPS_SETS_LOAD: 0.4 if first > MOST_SETS >= second else 0.0,
+    }
+    if first <= FEW_SETS < third and first < second:
+        ways[TripleAs.SETS_REPS_LOAD] = 1.0
+        ways[TripleAs.LOAD_REPS_SETS] *= 0.05
+    elif first > MOST_SETS and third <= FEW_SETS <= second:
+        ways[TripleAs.LOAD_REPS_SETS] = 1.0
+        ways[TripleAs.REPS_SETS_LOAD] *= 0.05
+    elif first > MOST_SETS and second <= FEW_SETS < third:
+        ways[TripleAs.REPS_SETS_LOAD] = 1.0
+    _weigh_by_load(ways, first, third, known)
+    return [(prior, way) for way, prior in ways.items() if prior > 0]
+
+
+def _weigh_by_load(ways: dict[TripleAs, float], first: Decimal, third: Decimal, known: Known) -> None:
+    if known.load is None:
+        ways[TripleAs.REPS_LIST] *= 0.5
+        return
+    ways[TripleAs.LOAD_REPS_SETS] *= _nearness([first], known.load.amount)
+    for way in (TripleAs.SETS_REPS_LOAD, TripleAs.REPS_SETS_LOAD):
+        ways[way] *= _nearness([third], known.load.amount)
+
+
+def _big_first(second: Decimal, third: Decimal) -> list[tuple[float, TripleAs]]:
+    """100x3x5: five triples to most writers, three fives to one whole school."""
+    if second < third:
+        return [(0.5, TripleAs.LOAD_REPS_SETS), (0.5, TripleAs.LOAD_SETS_REPS)]
+    return [(1.0, TripleAs.LOAD_REPS_SETS)]
+
+
+def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
+    """Whether a list of small bare numbers may begin with its load."""
+    if traits.body or traits.timed or not chunks.found or chunks.same_load or chunks.found[0].size != 1:
+        return False
+    plain_list = all(chunk.size == 1 and not chunk.at and not chunk.counted for chunk in chunks.found)
+    numbers = numbers_in(chunks)
+    bare = all(number.role is Role.BARE and may_be_reps(number, traits) for number in numbers)
+    if plain_list:
+        return bare and len(numbers) > 1
+    head = chunks.found[0].factors[0][0]
+    return len(chunks.found) > 1 and chunks.found[1].size > 1 and head.role is Role.BARE and may_be_reps(head, traits)
+
+
+def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) -> list[tuple[float, FirstAs]]:
+    numbers = [number.value for number in numbers_in(chunks)]
+    first, rest = numbers[0], numbers[1:]
+    if not all(chunk.size == 1 for chunk in chunks.found):
+        return [(0.9, FirstAs.LOAD), (0.3 if any(c.at for c in chunks.found) else 0.05, FirstAs.REPS)]
+    slashed = len(numbers) == 2 and len(chunks.found) == 1
+    load, reps = (UNSETTLED, UNSETTLED) if slashed and not traits.barbell else _list_priors(first, rest, traits)
+    if known.load is not None:
+        load *= _nearness([first], known.load.amount)
+        reps *= 2.0
+    return [(load, FirstAs.LOAD), (reps, FirstAs.REPS)]
+
+
+def _list_priors(first: Decimal, rest: Sequence[Decimal], traits: Traits) -> tuple[float, float]:
+    if traits.barbell and first < LIGHTEST_BAR_KG:
+        return 0.02, 1.0
+    if first >= LIGHT_PAIR and first >= Decimal("1.6") * max(rest):
+        return 1.0, 0.05
+    if first < min(rest) and len(rest) > 1 and (traits.light or traits.two_implements):
+        return 1.0, 0.1
+    return 0.5, 0.5
+
+
+def _may_be_effort(chunk: Chunk) -> bool:
+    at = chunk.at
+    return chunk.at_sign and len(at) == 1 and at[0].role is Role.BARE and 1 <= at[0].value <= 10
+
+
+def _at_ways(chunks: Chunks, traits: Traits, known: Known) -> list[tuple[float, bool]]:
+    """(how likely, whether "@ N" is an effort) for N up to 10."""
+    value = next(chunk.at[0].value for chunk in chunks.found if _may_be_effort(chunk))
+    told = any(
+        number.role in LOADS or not may_be_reps(number, traits)
+        for number in numbers_in(chunks)
+        if number.role is not Role.CHANGE
+    )
+    if told or traits.body or traits.timed:
+        return [(1.0, True), (0.02, False)]
+    if known.load is not None and known.load.amount > 0:
+        near = value / known.load.amount
+        return [(1.0, True), (0.02, False)] if near < NEAR[0] else [(0.5, True), (0.5, False)]
+    if traits.barbell:
+        return [(1.0, True), (0.05, False)]
+    return [(0.5, True), (0.5, False)]
