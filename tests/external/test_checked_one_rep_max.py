@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from statistics import pstdev
 
 import pytest
 
+from engine.strength.current import SHIFT_SD
 from engine.strength.one_rep_max import (
     LINEAR_REPS,
     Equation,
@@ -193,3 +195,10 @@ def test_the_equations_scatter_no_more_than_their_published_error(source, low, h
         load = Decimal(95) / around.mean
         for equation in (Equation.EPLEY, Equation.BRZYCKI, Equation.LANDER, Equation.OCONNER):
             assert abs(load * multiple(equation, Decimal(reps)) - 95) <= 2 * Decimal(high), source
+
+
+@pytest.mark.parametrize(("source", "reps"), [row(f"scatter at {reps}", ALGEBRA, reps) for reps in range(2, 11)])
+def test_the_filter_takes_the_equations_to_scatter_as_they_do(source, reps):
+    scatter = pstdev(float(multiple(equation, Decimal(reps)).ln()) for equation in Equation)
+
+    assert 0.7 * scatter < SHIFT_SD < 1.3 * scatter, source
