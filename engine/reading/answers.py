@@ -71,7 +71,10 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     answering = Answering(text, words, prepared, asked, context, catalogue)
     if words and len(words) <= MOST_WORDS and "?" not in text:
         for way in WAYS:
-            found = way(answering)
+            try:
+                found = way(answering)
+            except ValueError:  # a set or a load that cannot be answers nothing
+                continue
             if found is not None:
                 return found
     return _otherwise(answering)

@@ -107,7 +107,7 @@ class NumberChunks:
     def _restates(self, chunk: Chunk) -> bool:
         """ "100x3x5, five triples": sets and reps in words behind three factors settle which is which."""
         last = self._last()
-        if last is None or last.size != 3 or chunk.size != 2 or self.separator is K.LINE:
+        if last is None or last.size != 3 or chunk.size != 2 or self.separator is K.LINE or not chunk.factors[0]:
             return False
         sets, reps = chunk.factors[0][0], chunk.factors[1][0]
         if not chunk.counted and sets.role is not Role.SETS:
@@ -160,7 +160,8 @@ class NumberChunks:
     def _number_behind(self, ahead: int) -> bool:
         while self._kind(ahead) in GAPS:
             ahead += 1
-        return self._kind(ahead) in (K.NUMBER, K.BAR, K.BODY, K.OPEN, K.MAX)
+        kind = self._kind(ahead)
+        return kind in (K.NUMBER, K.BAR, K.BODY, K.MAX) or (kind is K.OPEN and self._kind(ahead + 1) is K.NUMBER)
 
     def _counted_next(self) -> bool:
         return self._kind(0) is K.COUNT and self.pieces[self.at - 1].kind is K.NUMBER
@@ -264,7 +265,8 @@ class NumberChunks:
     def _repeats_typed(self, last: Chunk) -> bool:
         """ "40m x3", "30s each side x2": seconds and metres are repeated, never carried as a load."""
         number = self.pieces[self.at + 1]
-        timed = last.factors[-1] and last.factors[-1][-1].role in (Role.SECONDS, Role.METRES, Role.PLURAL)
+        told = last.factors[-1] if last.factors else CARRIED
+        timed = told and told[-1].role in (Role.SECONDS, Role.METRES, Role.PLURAL)
         if not timed or self.separator is K.LINE or last.times is not None or number.role is not Role.BARE:
             return False
         last.times = int(number.value)

@@ -45,7 +45,10 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         del told.words[: told.starts("slip")]
         slips += 1
     for way in (_deleted, _moved, _not_that, _counted, _new_unit, marked_later, _new_exercise, new_values):
-        found = way(told, slips > 0)
+        try:
+            found = way(told, slips > 0)
+        except ValueError:  # a set or a load that cannot be: nothing is changed
+            return None
         if found is not None:
             return found
     return None

@@ -13,7 +13,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, Outcome, Planned
 from engine.values.exercise import Loading
-from engine.values.load import Basis, Load
+from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.plan import Metres, Reps, Seconds
 from engine.values.sets import SetDone
 
@@ -64,7 +64,7 @@ def _planned_sets(slot: Planned, context: Context, catalogue: Catalogue) -> list
 
 def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece]) -> tuple[SetDone, ...] | None:
     """One change: the last, the first or a numbered set's reps; a number with a unit is the load of all."""
-    if len(numbers) == 1 and numbers[0].role is Role.LOAD:
+    if len(numbers) == 1 and numbers[0].role is Role.LOAD and 0 < numbers[0].value < HEAVIEST:
         unit = numbers[0].unit or (sets[0].load.unit if sets[0].load else None)
         load = Load(numbers[0].value, unit, sets[0].load.basis if sets[0].load else Basis.TOTAL) if unit else None
         return tuple(replace(one, load=load) for one in sets) if load else None

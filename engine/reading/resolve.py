@@ -96,7 +96,10 @@ def _plates(piece: Piece, exercise: Exercise, unit: Unit) -> Load:
     """So many plates on each side of the bar; a sled or an odd bar has no known weight of its own."""
     if exercise.loading is not Loading.BAR or "barbell" not in exercise.equipment.value:
         raise DoesNotFit("plates on something that is no plain bar")
-    return Load(EMPTY_BAR[unit] + 2 * piece.value * PLATE[unit], unit)
+    try:
+        return Load(EMPTY_BAR[unit] + 2 * piece.value * PLATE[unit], unit)
+    except ValueError as slip:
+        raise DoesNotFit(str(slip)) from slip
 
 
 def _changed(by: Decimal, unit: Unit, known: Known) -> Load:

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 
 from engine.reading.choices import (
+    MOST_OUT,
     Choice,
     DoesNotFit,
     Draft,
@@ -68,6 +69,8 @@ class Adding:
             self._append(Draft(1, load, seconds=amount.value))
 
     def _append(self, draft: Draft) -> None:
+        if len(self.drafts) >= MOST_OUT:
+            raise DoesNotFit("more sets than anyone does")
         if draft.load is None:
             draft.load = self.load
         self.pending = self.pending and draft.load is None

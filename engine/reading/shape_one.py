@@ -60,8 +60,9 @@ class OneFactor(Adding):
             self._set_load(number)
 
     def _plural(self, number: Piece) -> None:
-        following = self.chunks.found
-        if len(following) > 1 and number is following[0].factors[0][0] and self._is_shared_head(number):
+        found = self.chunks.found
+        headed = len(found) > 1 and any(number in factor for factor in found[0].factors[:1])
+        if headed and self._is_shared_head(number):
             self.shared = int(number.value)
         elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
             self._add_typed(number._replace(role=Role.SECONDS), None)
@@ -116,7 +117,7 @@ class OneFactor(Adding):
     def _sets_said(self, number: Piece) -> None:
         """ "3 sets": before the reps it announces them; behind one set it repeats it."""
         count = int(number.value)
-        if not whole(number) or count < 1:
+        if not whole(number) or not 1 <= count <= MOST_OUT:
             raise DoesNotFit(f"{number.text} sets")
         if not self.drafts:
             self.announced = count

@@ -66,6 +66,8 @@ class ThreeFactors(TwoFactors):
         if load is None:
             raise DoesNotFit("a load among the three")
         count = others[0] if others[1] is load else others[1]
+        if not 1 <= count.value <= 2 * MOST_SETS:
+            raise DoesNotFit(f"{count.text} sets")
         self.load = self.last_load = load
         pair = count is first and count.value == 2 and load is second
         for _ in range(1 if pair else int(count.value)):

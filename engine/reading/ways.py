@@ -65,7 +65,9 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> I
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
-    if chunk.size != 2 or traits.body or traits.timed or chunk.counted or len(chunk.factors[0]) != 1:
+    if chunk.size != 2 or traits.body or traits.timed or chunk.counted:
+        return False
+    if len(chunk.factors[0]) != 1 or len(chunk.factors[1]) != 1:
         return False
     first, second = chunk.factors[0][0], chunk.factors[1][0]
     bare = first.role is Role.BARE and second.role is Role.BARE
