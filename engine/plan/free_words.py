@@ -28,7 +28,7 @@ SWAP = re.compile(
     re.IGNORECASE,
 )
 SUPERSET = re.compile(r"(?:superset|ss)(?:ted)?(?!\w)(?: (?:with|and|of|w/))? ?:? ?", re.IGNORECASE)
-QUOTED = re.compile(r'["“„]((?:[^"“”„]|"")*)["”“]')
+QUOTED = re.compile(r'"(?P<straight>(?:[^"]|"")*)"|[“„](?P<curled>[^“”„]*)[”“]')
 UP_TO_SEPARATOR = re.compile(r"[^,;]+")
 SEPARATOR = re.compile(r"[,;] ?")
 NEIGHBOUR = re.compile(r"(?:the )?(?:(?:one |exercise |lift )?(?:above|before)|previous(?: one)?|last(?: one)?)$", re.I)
@@ -85,7 +85,7 @@ def _more(cursor: Cursor, begins_a_part: Callable[[Cursor], bool]) -> list[str]:
 def _free_text(cursor: Cursor, begins_a_part: Callable[[Cursor], bool], over: str) -> str:
     """The words from the cursor on; separators in `over` belong to them unless a part begins behind."""
     if match := cursor.take(QUOTED):
-        return match[1].replace('""', '"')
+        return _inside_quotes(match)
     start = cursor.at
     while True:
         cursor.take(UP_TO_SEPARATOR)
@@ -103,4 +103,9 @@ def unquoted(text: str) -> str:
     """The words of a label, without the quotes that it may stand in."""
     stripped = text.strip()
     match = QUOTED.fullmatch(stripped)
-    return match[1].replace('""', '"') if match else stripped
+    return _inside_quotes(match) if match else stripped
+
+
+def _inside_quotes(match: re.Match[str]) -> str:
+    straight = match["straight"]
+    return match["curled"] if straight is None else straight.replace('""', '"')

@@ -50,11 +50,12 @@ class WeekHeading:
 
 @dataclass(frozen=True, slots=True)
 class DayHeading:
-    """`weekdays` empty: a day done in order. `label` empty: not told."""
+    """`weekdays` empty: a day done in order. `label` empty: not told; `quoted`: it stood in quotes."""
 
     weekdays: tuple[Weekday, ...]
     label: str
     place: str = ""
+    quoted: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,13 +67,13 @@ class TargetClause:
     high: Decimal | None
 
 
-PLAN = _token(r"(?:training )?(?:plan|program(?:me)?)(?!\w)(?: ?name)? ?[:–—-]? ?")
+PLAN = _token(r"(?:training )?(?:plan|program(?:me)?)(?: name)?(?: ?[:–—-] ?|$)")
 BLOCK = _token(r"(?:block|phase|cycle)(?: ?(\d{1,2})(?!\w) ?[:–—-]? ?| ?[:–—] ?|$)")
-CLAUSE_LINE = _token(r"(?=(?:a )?deload(?!\w)|\d{1,3} ?-? ?weeks?(?: long)? ?(?:[,;]|$))")
+CLAUSE_LINE = _token(r"(?=(?:a )?deload(?!\w)|(?:length|duration) ?:? ?\d|\d{1,3} ?-? ?weeks?(?: long)? ?(?:[,;]|$))")
 TARGETS = _token(r"(?:weekly )?(?:volume )?targets?(?!\w)(?: sets)? ?:? ?")
 WEEK = _token(
     r"(?:(odd|even) weeks?|(?:weeks?|wks?|w(?=\d)) ?"
-    r"(\d{1,2}(?: ?(?:-|–|—|,|and|&|to) ?(?:weeks? ?)?\d{1,2}){0,60}|[a-z])(?!\w))"
+    r"(\d{1,2}(?: ?(?:-|–|—|,|and|&|to) ?(?:weeks? ?)?\d{1,2}){0,60}|[a-z])(?:(?!\w)|(?=d\d)))"
     r" ?[:.)–—-]? ?"
 )
 DAY = _token(
@@ -92,9 +93,9 @@ WEEKDAY_LIST = _token(r" ?(?:,|/|\+|&|and) ?(?=(?:mon|tue|wed|thu|fri|sat|sun))"
 BEHIND_DAY = _token(r"[ :().–—-]+")
 REST_DAY = _token(r"(?:rest(?: day)?|off|day off|nothing)\.?$")
 
-WEEKS = _token(r"(?:for )?(\d{1,3}) ?-? ?weeks?(?: long)?$")
+WEEKS = _token(r"(?:for |length ?:? ?|duration ?:? ?)?(\d{1,3}) ?-? ?weeks?(?: long)?$")
 DELOAD_WEEKS = _token(
-    r"(?:with )?(?:a )?deloads?(?: (?:in|on))? weeks? ?:? ?(\d{1,3}(?: ?(?:,|and|&|/)? ?\d{1,3}){0,60})$"
+    r"(?:with )?(?:a )?deloads?(?: (?:in|on))? ?:? ?weeks? ?:? ?(\d{1,3}(?: ?(?:,|and|&|/)? ?\d{1,3}){0,60})$"
 )
 WEEK_DELOAD = _token(r"weeks? (\d{1,3}(?: ?(?:and|&|/) ?\d{1,3}){0,60}) ?(?::|is|are|-)? ?(?:a )?deloads?(?: weeks?)?$")
 DELOAD_EVERY = _token(r"(?:a )?deload every (\d{1,2})(?:st|nd|rd|th)? ?weeks?$")
@@ -199,10 +200,11 @@ def read_day(text: str) -> DayHeading | None:
         return None
     cursor.take(BEHIND_DAY)
     label = cursor.rest.strip()
-    if len(label) > 1 and label[0] == label[-1] == '"':
+    quoted = len(label) > 1 and label[0] == label[-1] == '"'
+    if quoted:
         label = label[1:-1].replace('""', '"')
     place = led[1] if led and led[1] else ""
-    return DayHeading(tuple(weekdays), label, place.upper())
+    return DayHeading(tuple(weekdays), label, place.upper(), quoted)
 
 
 def is_rest(label: str) -> bool:

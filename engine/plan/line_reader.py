@@ -23,8 +23,8 @@ from engine.plan.heading_words import (
     read_week,
 )
 from engine.plan.lines import CleanLine
-from engine.plan.names import Named, exercise_named, muscle_named
-from engine.plan.parts import Words
+from engine.plan.names import Named, Unsure, exercise_named, muscle_named
+from engine.plan.parts import Aim, Sets, Words
 from engine.plan.slot import read_slot
 from engine.plan.slot_line import begins_with_a_part, read_parts
 from engine.values.load import Unit
@@ -33,6 +33,8 @@ from engine.values.plan import VolumeTarget
 from engine.values.problem import Severity
 
 TITLE = re.compile(r"[^\d,;]{1,60}(?::|(?<!\w)day:?)$", re.IGNORECASE)
+DAY_TITLE = re.compile(r"(?<!\w)day$", re.IGNORECASE)
+BRACKETS = re.compile(r" ?[()] ?")
 DELOAD_ALONE = re.compile(r"(?:a )?deload(?: weeks?)?\.?$", re.IGNORECASE)
 MOST_WEEKLY_SETS = 100
 
@@ -94,19 +96,31 @@ class LineReader:
 
     def _title(self, line: CleanLine) -> bool:
         """Whether the line is a bare title: of the plan where it comes first, else of a day."""
+        first = self.draft.opening is None and not self.draft.blocks
+        if first and self._titles_plan(line):
+            return True
         words = read_parts(line.text, self.catalogue)
         if any(not isinstance(placed.part, Words) for placed in words):
             return False
-        first = self.draft.opening is None and not self.draft.blocks
-        if isinstance(exercise_named(line.text.rstrip(":"), self.catalogue), Named) and not line.is_heading:
+        meant = exercise_named(line.text.rstrip(":"), self.catalogue)
+        if isinstance(meant, Named) and not line.is_heading:
             return False
-        if not (line.is_heading or TITLE.match(line.text) or (first and len(words) == 1)):
+        names_nothing = isinstance(meant, Unsure) and not meant.candidates
+        if not (line.is_heading or TITLE.match(line.text) or (first and (len(words) == 1 or names_nothing))):
             return False
         title = line.text.rstrip(": ")
-        if first:
+        if first and not DAY_TITLE.search(title):
             self.draft.opening, self.draft.line = Opening(title), line.number
         else:
             self._day(DayHeading((), title), line)
+        return True
+
+    def _titles_plan(self, line: CleanLine) -> bool:
+        """Whether the first line is a title with a length: "winter block (6 weeks)"."""
+        opening = read_opening(BRACKETS.sub(",", line.text))
+        if opening.weeks is None or not opening.name or any(sign.isdigit() for sign in opening.name):
+            return False
+        self.draft.opening, self.draft.line = opening, line.number
         return True
 
     def _plan(self, opening: Opening, line: CleanLine) -> None:
@@ -179,6 +193,11 @@ class LineReader:
 
     def _day(self, day: DayHeading, line: CleanLine) -> None:
         kind = self.draft.kind(line.number)
+        parts = () if day.quoted else read_parts(day.label, self.catalogue)
+        if any(isinstance(placed.part, Sets | Aim) for placed in parts):
+            # "mon: squat 3x5 at 100 kg": the day and its exercise on one line.
+            self.open_slot = CleanLine(day.label, line.starts)
+            day = replace(day, label="")
         label = day.label or (f"day {day.place}" if day.place and not day.weekdays else "")
         kind.days.append(DayDraft(label, day.weekdays, line.number))
 

@@ -128,7 +128,13 @@ def _day(day: TrainingDay) -> str:
 
 
 def _behind_colon(label: str) -> str:
-    needs = WEEKDAY.match(label) or is_rest(label) or label.lower().startswith(("day", "session", "workout", "deload"))
+    has_digits = any(sign.isdigit() for sign in label)
+    needs = (
+        has_digits
+        or WEEKDAY.match(label)
+        or is_rest(label)
+        or label.lower().startswith(("day", "session", "workout", "deload"))
+    )
     return f'"{label.replace(chr(34), chr(34) * 2)}"' if needs else quoted(label)
 
 

@@ -116,6 +116,7 @@ def test_a_week_met_again_goes_on():
         pytest.param("Push day", [(None, "Push day")], id="a title with the word day"),
         pytest.param("Upper body:", [(None, "Upper body")], id="a title with a colon"),
         pytest.param("## Upper body", [(None, "Upper body")], id="a markdown heading"),
+        pytest.param('day: "3x3 day"', [(None, "3x3 day")], id="a label in quotes is no exercise"),
         pytest.param("", [(None, "day 1")], id="no heading at all"),
     ],
 )
@@ -123,6 +124,38 @@ def test_day(heading, days):
     found = plan(f"plan: x\n{heading}\n{ROW}").blocks[0].kinds[0].days
 
     assert [(day.weekday, day.label) for day in found] == days
+
+
+def test_a_day_and_its_exercise_may_stand_on_one_line():
+    found = plan("plan: x\nmon: barbell row 3x8 at 40 kg\nwed and fri: plank 3x60s").blocks[0].kinds[0].days
+
+    assert [(day.weekday, day.label, [slot.exercise for slot in day.slots]) for day in found] == [
+        (Weekday.MON, "Monday", ["barbell row"]),
+        (Weekday.WED, "Wednesday", ["plank"]),
+        (Weekday.FRI, "Friday", ["plank"]),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("first", "name", "weeks"),
+    [
+        pytest.param("Winter block (6 weeks)", "Winter block", 6, id="a title with its length in brackets"),
+        pytest.param("winter, 6 weeks, deload week 6", "winter", 6, id="no word plan"),
+        pytest.param("# Winter", "Winter", 8, id="a markdown title"),
+        pytest.param("Plan for winter\nlength: 6 weeks", "Plan for winter", 6, id="the length on its own line"),
+        pytest.param("Push day", "plan", 8, id="a title that says day is a day"),
+    ],
+)
+def test_the_first_line_names_the_plan(first, name, weeks):
+    found = plan(f"{first}\n{ROW}")
+
+    assert (found.name, found.blocks[0].weeks) == (name, weeks)
+
+
+def test_weeks_and_days_by_number():
+    block = plan(f"W1D1: lower\n{ROW}\nW1D2: upper\n{CURL}\nw2d1: lower\n{ROW}").blocks[0]
+
+    assert [[day.label for day in kind.days] for kind in block.kinds] == [["lower", "upper"], ["lower"]]
 
 
 def test_blocks_count_their_own_weeks_and_the_plan_counts_all():
