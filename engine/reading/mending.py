@@ -8,12 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from engine.catalogue.catalogue import Catalogue
+from engine.catalogue.catalogue import Catalogue, normalise
+from engine.catalogue.typos import LONGEST_MENDED, remainders
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
+from engine.values.ids import ExerciseName
 
 MOST_WORDS = 4
-MOST_UNKNOWN = 40
+MOST_UNKNOWN = 16
+MOST_MENDED = 6
+LONGEST_TALK = 12
+TWO_SLIPS_FROM = 8
+COUNTED = frozenset((K.NUMBER, K.COUNT))
 SHORTEST = 3
 SHORTEST_JOINED = 6
 NEIGHBOURS = frozenset(
@@ -39,21 +45,37 @@ NEIGHBOURS = frozenset(
 def mended(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces with mistyped names found: each window of unknown words that is near a name becomes that name."""
     unknown = [at for at, piece in enumerate(pieces) if piece.kind is K.PLAIN and len(piece.text) >= SHORTEST]
-    if not unknown or len(unknown) > MOST_UNKNOWN:
+    if not unknown or (len(pieces) > LONGEST_TALK and not any(piece.kind in COUNTED for piece in pieces)):
         return pieces
+    near = {text: _is_near(text, catalogue) for text in {pieces[at].text for at in unknown[:MOST_UNKNOWN]}}
+    slipped = [at for at in unknown[:MOST_UNKNOWN] if near[pieces[at].text]][:MOST_MENDED]
     out = list(pieces)
-    for at in reversed(unknown):
+    tried: dict[str, tuple[ExerciseName, ...]] = {}
+    for at in reversed(slipped):
         if at < len(out) and out[at].kind is K.PLAIN:
-            _mend_at(out, at, cleaned, catalogue)
+            _mend_at(out, at, cleaned, catalogue, tried)
     return out
 
 
-def _mend_at(out: list[Piece], at: int, cleaned: str, catalogue: Catalogue) -> None:
+def _is_near(word: str, catalogue: Catalogue) -> bool:
+    """Whether the word may be a slip away from a word of any name; most words are not, and cost a few look-ups."""
+    typed = normalise(word)
+    if len(typed) > LONGEST_MENDED:
+        return False
+    left = set(remainders(typed, 2 if len(typed) >= TWO_SLIPS_FROM else 1))
+    own = catalogue.own_typos
+    return not left.isdisjoint(catalogue.typos.remainders) or (own is not None and not left.isdisjoint(own.remainders))
+
+
+def _mend_at(
+    out: list[Piece], at: int, cleaned: str, catalogue: Catalogue, tried: dict[str, tuple[ExerciseName, ...]]
+) -> None:
     for start, end in _windows(out, at):
         text = cleaned[out[start].start : out[end - 1].end]
-        owners = catalogue.closest(text)
-        if not owners and end - start > 1 and len(text) > SHORTEST_JOINED:
-            owners = catalogue.closest(text.replace(" ", ""))
+        if text not in tried:
+            joined = end - start == 2 and len(text) > SHORTEST_JOINED
+            tried[text] = catalogue.closest(text) or (catalogue.closest(text.replace(" ", "")) if joined else ())
+        owners = tried[text]
         if owners:
             first = out[start]
             name = first._replace(kind=K.NAME, names=owners, end=out[end - 1].end, text=text.lower())

@@ -73,6 +73,8 @@ class Marked(ThreeFactors):
             self._give_effort(efforts, chunk.effort_apart)
 
     def _give_effort(self, efforts: tuple[Effort, ...], apart: bool = False) -> None:
+        if not self.touched:
+            raise DoesNotFit("an effort and no set")
         if len(efforts) > 1:
             if len(efforts) > len(self.drafts):
                 raise DoesNotFit("more efforts than sets")
