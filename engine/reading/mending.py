@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from engine.catalogue.catalogue import Catalogue, normalise
+from engine.catalogue.catalogue import Catalogue
 from engine.catalogue.typos import LONGEST_MENDED, remainders
 from engine.reading.kinds import K
+from engine.reading.lexicon import plain_word
 from engine.reading.pieces import Piece
 from engine.values.ids import ExerciseName
 
@@ -59,12 +60,12 @@ def mended(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piec
 
 def _is_near(word: str, catalogue: Catalogue) -> bool:
     """Whether the word may be a slip away from a word of any name; most words are not, and cost a few look-ups."""
-    typed = normalise(word)
+    typed = plain_word(word)
     if len(typed) > LONGEST_MENDED:
         return False
-    left = set(remainders(typed, 2 if len(typed) >= TWO_SLIPS_FROM else 1))
-    own = catalogue.own_typos
-    return not left.isdisjoint(catalogue.typos.remainders) or (own is not None and not left.isdisjoint(own.remainders))
+    indexes = [index.remainders for index in (catalogue.typos, catalogue.own_typos) if index is not None]
+    left = remainders(typed, 2 if len(typed) >= TWO_SLIPS_FROM else 1)
+    return any(one in index for one in left for index in indexes)
 
 
 def _mend_at(
