@@ -71,10 +71,14 @@ def in_hand(turn: Turn, recent: tuple[SetRecord, ...]) -> ExerciseName | None:
     """The exercise a bare number belongs to.
 
     It is the one logged last; once the plan's sets of it are done, the one that the receipt named as next. Before the
-    first set of a session none is: the plan alone may not decide where a bare number goes.
+    first set of a session none is: the plan alone may not decide where a bare number goes. A lift swapped in since then
+    was just named, so it is the one.
     """
     session = session_of(turn)
     latest = max(recent, key=lambda record: (record.at, record.place), default=None)
+    swapped = session.swapped_in_since(latest.at if latest is not None else None)
+    if swapped is not None:
+        return swapped
     if latest is None or turn.at - latest.at > IN_HAND_FOR:
         return None
     if session.is_finished(latest.done.exercise):

@@ -18,7 +18,7 @@ def correct(turn: Turn, asked: Correction) -> None:
     """Nothing; the sets are as she says now, in one change that undo takes back."""
     before = _reached(asked)
     change = turn.begin(_kind(asked), _label(asked))
-    after = _apply(turn, change, asked, before)
+    after = apply(turn, change, asked, before)
     forget_session(turn)
     say(turn, before, after)
 
@@ -54,7 +54,8 @@ def _reached(asked: Correction) -> tuple[SetRecord, ...]:
     return tuple(sorted(unique.values(), key=lambda record: record.place))
 
 
-def _apply(turn: Turn, change: Change, asked: Correction, before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
+def apply(turn: Turn, change: Change, asked: Correction, before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
+    """The sets as the correction leaves them, changed, added and moved; deleted ones are gone."""
     after: list[SetRecord] = []
     if asked.changed:
         after += turn.store.sets.replace(change, asked.changed)

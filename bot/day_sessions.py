@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 from bot.memory import Memory
 from bot.plans_in_force import PlanInForce, plan_in_force
@@ -59,6 +59,7 @@ class Session:
     slots: Sequence[SlotToday]
     sets_today: Sequence[SetRecord]
     coming: PlannedDay | None
+    choices: Sequence[Choice] = ()
 
     @property
     def plan(self) -> Plan | None:
@@ -99,6 +100,12 @@ class Session:
         found = progress(self.slots, self.sets_today, in_hand).next
         return None if found is None else Following(found.today.prescription, found.number - 1)
 
+    def swapped_in_since(self, moment: datetime | None) -> ExerciseName | None:
+        """The exercise swapped in after an instant (None: at any time of the day), if its sets are still to do."""
+        swaps = [one for one in self.choices if one.to is not None and (moment is None or one.at > moment)]
+        names = [one.to for one in swaps if one.to is not None and not self.sets_done(one.to)]
+        return names[-1] if names else None
+
     def next_up(self) -> Following | None:
         """What comes next after the lift logged last."""
         return self.following(self.latest_exercise)
@@ -111,7 +118,9 @@ def session_at(store: Store, memory: Memory, athlete: AthleteId, on: date) -> Se
     if in_force is None:
         return Session(on, None, None, (), sets_today, None)
     frame = _frame(store, memory, athlete, in_force, sets_today, on)
-    return Session(on, in_force, frame.planned, frame.slots, sets_today, in_force.next_day(on + timedelta(days=1)))
+    coming = in_force.next_day(on + timedelta(days=1))
+    choices = [one for one in facts_of(store, athlete, in_force, on).choices if one.on == on]
+    return Session(on, in_force, frame.planned, frame.slots, sets_today, coming, choices)
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from bot import asking, zones
 from bot.context import context_of_edit
 from bot.corrections import say
 from bot.dispatch import dispatch
+from bot.edited_steps import edited_step, step_of
 from bot.recording import label_of, record
 from bot.replies.correction import corrected, edit_unread
 from bot.sessions import forget_session
@@ -27,6 +28,16 @@ def edited(turn: Turn) -> None:
     message = turn.inbound.message
     if _unchanged(turn):
         return
+    step = step_of(turn)
+    if step is not None and not turn.store.sets.of_message(turn.athlete, message):
+        if not edited_step(turn, step):
+            turn.say(edit_unread((), ""))
+        return
+    edited_sets(turn, message)
+
+
+def edited_sets(turn: Turn, message: int) -> None:
+    """Nothing; the sets of a message follow its new text."""
     about = turn.store.questions.about_message(turn.athlete, message)
     if about is not None and about.state is QuestionState.OPEN:
         turn.store.questions.close(about, QuestionState.DROPPED)

@@ -18,6 +18,7 @@ from storage.records import ChangeKind, Question, QuestionState
 OPEN_FOR = timedelta(days=2)
 ASK_ZONE, ASK_UNIT, WHICH_ZONE = "zone", "unit", "which zone"
 LONGEST_ANSWER = 40
+MOST_WORDS = 2
 
 
 def ask_for(turn: Turn, kind: str, **more: object) -> None:
@@ -39,7 +40,8 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
         return True
     if kind not in (ASK_ZONE, WHICH_ZONE) or len(said) > LONGEST_ANSWER:
         return False
-    if not isinstance(read(text, context_of(turn), turn.catalogue), NoSets):
+    outcome = read(text, context_of(turn), turn.catalogue)
+    if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread:
         return False
     return _zone_answer(turn, question, text)
 
@@ -47,7 +49,8 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
 def _zone_answer(turn: Turn, question: Question, text: str) -> bool:
     found = zone_named(text)
     if not found:
-        if question.payload.get("tried"):
+        # Talk is no town: only a word or two on their own, once, are taken for a try at one.
+        if question.payload.get("tried") or len(text.split()) > MOST_WORDS or not text.replace(" ", "").isalpha():
             return False
         turn.store.questions.update(question, {**question.payload, "tried": True})
         turn.say(zone_unknown(text))

@@ -10,7 +10,7 @@ from __future__ import annotations
 import asyncio
 import logging
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import assert_never
@@ -59,10 +59,14 @@ class Sender:
         self._parts: dict[OutboxId, int] = {}
         self._something = asyncio.Event()
         self._stopping = False
-        self._forgotten = False
+        self._inherits = True  # rows that an earlier process had claimed
+        self._open = True  # something may wait that can be sent now
+        self._behind = False  # something waits for a message to land
+        self._next_at: datetime | None = None  # something waits for its time
 
     def wake(self) -> None:
         """Something new waits in the outbox."""
+        self._open = True
         self._something.set()
 
     def stop(self) -> None:
@@ -79,57 +83,84 @@ class Sender:
                 await self._something_or(pause)
         while self._flying:
             await asyncio.wait(self._flying)
-        await self._writer.transaction(lambda store: self._settle(store, self._taken_reports()))
+        reports = self._reports
+        await self._writer.transaction(lambda store: self._exchange(store, reports, 0))
 
     async def _turn(self) -> float:
         """Write down what became of the last rows, start the next; the seconds until it is worth looking again."""
-        now = time.monotonic()
-        room = min(self._limits.at_once - len(self._flying), self._pace.allowed(now))
-        reports = self._taken_reports()
-        if room <= 0 and not reports:
-            return self._pace.wait(now) if len(self._flying) < self._limits.at_once else LOOK_AGAIN
+        reports, self._reports = self._reports, []
+        room = self._room(landed=bool(reports))
+        if room > 0:
+            self._open = False
+        elif not reports:
+            return self._rest()
         try:
             rows, next_at = await self._writer.transaction(lambda store: self._exchange(store, reports, room))
         except Exception:
-            self._reports = [*reports, *self._reports]  # nothing was written: say it again next time
             log.exception("the outbox could not be read or written")
+            self._reports = [*reports, *self._reports]  # nothing was written: say it again next time
+            self._open = True
             return 1.0
-        self._forgotten = True
+        if room > 0:
+            self._start(rows)
+            self._learn(len(rows) == room, next_at)
+        return self._rest()
+
+    def _room(self, *, landed: bool) -> int:
+        """How many rows to claim now; none where nothing can be waiting."""
+        now = self._clock()
+        self._open |= (landed and self._behind) or (self._next_at is not None and now >= self._next_at)
+        if not self._open:
+            return 0
+        return min(self._limits.at_once - len(self._flying), self._pace.allowed(time.monotonic()))
+
+    def _exchange(self, store: Store, reports: list[Report], room: int) -> tuple[tuple[Delivery, ...], datetime | None]:
+        """The rows to send now; where there are fewer than asked for, also when the next may be sent."""
+        for report in reports:
+            self._write(store, report)
+        if room <= 0:
+            return (), None
+        now = self._clock()
+        if self._inherits:
+            # What an earlier process had claimed is nobody's now: look at it as if its lease had ended.
+            store.outbox.claim(self._source, now + LEASE, limit=0, lease=LEASE)
+            self._inherits = False
+        rows = store.outbox.claim(self._source, now, limit=room, lease=LEASE, expire=False)
+        return rows, store.outbox.next_at(self._source, now) if len(rows) < room else None
+
+    def _start(self, rows: Sequence[Delivery]) -> None:
         self._pace.spend(len(rows))
         for row in rows:
             task = asyncio.create_task(self._deliver(row))
             self._flying.add(task)
             task.add_done_callback(self._landed)
-        return self._until_next(next_at, exhausted=len(rows) < room)
 
-    def _exchange(self, store: Store, reports: list[Report], room: int) -> tuple[tuple[Delivery, ...], datetime | None]:
-        now = self._clock()
-        if not self._forgotten:
-            # What an earlier process had claimed is nobody's now: look at it as if its lease had ended.
-            store.outbox.claim(self._source, now + LEASE, limit=0, lease=LEASE)
-        self._settle(store, reports)
-        rows = store.outbox.claim(self._source, now, limit=room, lease=LEASE) if room > 0 else ()
-        return rows, store.outbox.next_at(self._source, now)
+    def _learn(self, may_be_more: bool, next_at: datetime | None) -> None:
+        """Remember what the look at the outbox told: what waits, and for what."""
+        self._open |= may_be_more
+        waits = next_at is not None and next_at > self._clock()
+        self._next_at = next_at if waits else None
+        self._behind = next_at is not None and not waits  # behind a message of its chat that is under way
 
-    def _until_next(self, next_at: datetime | None, *, exhausted: bool) -> float:
-        """Landing messages wake us as well, so this only has to be right when nothing lands."""
+    def _rest(self) -> float:
+        """Seconds to rest; a message that lands or a wake ends the rest early."""
         if self._reports:
             return 0.0
-        if len(self._flying) >= self._limits.at_once:
+        if self._open:
+            full = len(self._flying) >= self._limits.at_once
+            return LOOK_AGAIN if full else self._pace.wait(time.monotonic())
+        if self._behind and not self._flying:
+            return 0.25  # its chat's message waits for its own time, or another process has it
+        if self._next_at is None:
             return LOOK_AGAIN
-        if not exhausted:
-            return self._pace.wait(time.monotonic())
-        waiting = LOOK_AGAIN if next_at is None else (next_at - self._clock()).total_seconds()
-        if waiting <= 0:  # only what is behind a message under way to the same chat
-            waiting = LOOK_AGAIN if self._flying else 0.05
-        return min(LOOK_AGAIN, waiting)
+        return min(LOOK_AGAIN, max(0.02, (self._next_at - self._clock()).total_seconds()))
 
     async def _something_or(self, seconds: float) -> None:
         try:
             async with asyncio.timeout(seconds):
                 await self._something.wait()
         except TimeoutError:
-            pass
+            self._open = True
 
     async def _deliver(self, row: Delivery) -> None:
         outcome: Outcome
@@ -148,15 +179,8 @@ class Sender:
         self._flying.discard(task)
         self._something.set()
 
-    def _taken_reports(self) -> list[Report]:
-        reports, self._reports = self._reports, []
-        return reports
-
-    def _settle(self, store: Store, reports: list[Report]) -> None:
-        for report in reports:
-            self._write(store, report.row, report.outcome)
-
-    def _write(self, store: Store, row: Delivery, outcome: Outcome) -> None:
+    def _write(self, store: Store, report: Report) -> None:
+        row, outcome = report.row, report.outcome
         match outcome:
             case Delivered(message):
                 store.outbox.mark_sent(row.id, message, self._clock())
@@ -185,6 +209,7 @@ class Sender:
         seconds = later.seconds if later.exact else min(LONGEST_PAUSE, later.seconds * 2 ** (min(row.attempts, 7) - 1))
         again = self._clock() + timedelta(seconds=seconds)
         store.outbox.retry_at(row.id, again, later.why)
+        self._next_at = again if self._next_at is None else min(again, self._next_at)
         if later.everyone:
             log.warning("nothing is sent for %.0f s: %s", seconds, later.why)
             store.outbox.hold(self._source, again)

@@ -7,6 +7,7 @@ import logging
 import time
 from collections import deque
 from collections.abc import Callable, Coroutine, Sequence
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -84,6 +85,8 @@ class Poller:
     def _put(self, store: Store, events: Sequence[StoredInbound]) -> Sequence[StoredInbound]:
         """The events that are new, as stored."""
         ids = store.inbox.put(events, self._clock())
+        if len(ids) == len(events):
+            return [replace(event, id=given) for event, given in zip(events, ids, strict=True)]
         return [event for each in ids if (event := store.inbox.get(each)) is not None]
 
     def _errand(self, errand: Coroutine[Any, Any, None]) -> None:

@@ -32,7 +32,10 @@ def record(
 ) -> Sequence[SetRecord]:
     """The sets as recorded, with the note that came with them; `place`: where in the log, if not at its end."""
     day = logged.on or on or turn.today
-    records = turn.store.sets.add(change, logged.sets, on=day, at=turn.at, message=message, place=place)
+    records: list[SetRecord] = []
+    for told_for, sets in by_day(logged, day):
+        records += turn.store.sets.add(change, sets, on=told_for, at=turn.at, message=message, place=place)
+        place = None
     if logged.note or logged.pain:
         turn.store.notes.add(
             change,
@@ -44,17 +47,36 @@ def record(
             message=message,
         )
         forget_plan(turn)
-    forget_session(turn, earlier=day != turn.today)
+    forget_session(turn, earlier=any(one.on != turn.today for one in records))
     return records
+
+
+def by_day(logged: Logged, day: date) -> list[tuple[date, list[SetDone]]]:
+    """The sets with the day each was told for, in the order told; `day` where the message names none."""
+    days = [told or day for told in logged.days] or [day] * len(logged.sets)
+    groups: list[tuple[date, list[SetDone]]] = []
+    for told_for, done in zip(days, logged.sets, strict=True):
+        if groups and groups[-1][0] == told_for:
+            groups[-1][1].append(done)
+        else:
+            groups.append((told_for, [done]))
+    return groups
 
 
 def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ()) -> None:
     """Nothing; what was saved is said: in the line of its lift, or as a list where there are several."""
-    day = logged.on or turn.today
+    day = logged.on or (logged.days[0] if logged.days and logged.days[0] else turn.today)
     told = lifts_in_order(logged.sets)
     session = session_of(turn)
     complete = day == turn.today and bool(session.prescriptions) and session.next_up() is None
     aside = Aside(day, bool(logged.note), lines, logged.unread, complete)
+    groups = by_day(logged, day)
+    if len({told_for for told_for, _ in groups}) > 1:
+        lifts = [
+            Lift(name, sets, on=told_for) for told_for, done in groups for name, sets in lifts_in_order(done).items()
+        ]
+        turn.say(lift_list(lifts, None, Aside(turn.today, bool(logged.note), lines, logged.unread), turn.today))
+        return
     if len(told) == 1 and not logged.unread:
         say_lift(turn, next(iter(told)), day, aside)
         return

@@ -6,7 +6,7 @@ from bot import pain
 from bot.context import context_of
 from bot.replies.talk import kept, lost
 from bot.replies.trouble import not_read
-from bot.sessions import forget_plan
+from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from engine.reading.values import NoSets
 from storage.records import ChangeKind
@@ -27,7 +27,7 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
 
 
 def _pain(turn: Turn) -> None:
-    doing = context_of(turn).doing
+    doing = session_of(turn).latest_exercise or context_of(turn).doing
     change = turn.begin(ChangeKind.ASIDE, "the pain note")
     turn.store.notes.add(
         change,

@@ -23,11 +23,13 @@ from bot.messages import Document, Inbound, InboundKind
 from bot.product_settings import database_url, user_data_directory
 from bot.terminal_view import hint, shown
 from storage.database import Database, open_database
-from storage.envelopes import Delivery, OutboxId
+from storage.envelopes import Delivery, OutboxId, OutboxState
 from storage.records import Person
 
 SOURCE = "terminal"
 TICK_SECONDS = 5
+WAITING = 50
+"""At most so many messages that came meanwhile are shown."""
 LARGEST_DOCUMENT = 20 * 1024 * 1024
 
 
@@ -47,7 +49,7 @@ class Terminal:
         self.name = name
         self._chat = self._chat_of(name)
         self._messages = []
-        self._seen = self._newest()
+        self._seen = self._shown_last()
 
     def _chat_of(self, name: str) -> int:
         """A chat number for a name: the one in use, or a new one."""
@@ -60,13 +62,14 @@ class Terminal:
         with self._database.transaction() as store:
             return store.people.find(SOURCE, self._chat)
 
-    def _newest(self) -> OutboxId:
+    def _shown_last(self) -> OutboxId:
         person = self._person()
         if person is None:
             return OutboxId(0)
         with self._database.transaction() as store:
-            last = store.outbox.latest(person.id)
-        return last[0].id if last else OutboxId(0)
+            last = store.outbox.latest(person.id, WAITING)
+        shown_before = [delivery.id for delivery in last if delivery.state is OutboxState.SENT]
+        return max(shown_before, default=OutboxId(0))
 
     def enter(self, line: str) -> Iterator[str]:
         """What is printed for one line typed."""
@@ -91,6 +94,7 @@ class Terminal:
         elif word == "as" and rest.strip():
             self.be(rest.strip())
             yield f"You are {self.name} now."
+            yield from self.news()
         else:
             yield hint()
 

@@ -23,6 +23,7 @@ from storage.store import Store
 
 WEEK = timedelta(days=7)
 NONE = Decimal(0)
+SUNDAY = 6
 TREND_DAYS = 40
 """More training days of a lift than its trend looks at."""
 
@@ -79,7 +80,7 @@ def attention(week: Week) -> list[str]:
     reasons = []
     if any(note.pain for note in week.shared):
         reasons.append("shared a pain note")
-    if week.planned and week.sessions < week.planned:
+    if week.missed_days:
         reasons.append(f"{week.sessions} of {week.planned} sessions")
     if week.stalls:
         reasons.append(f"no gain: {', '.join(name for name, _ in week.stalls[:2])}")
@@ -167,5 +168,7 @@ def _missed(
     if plan is None:
         return []
     trained = len({record.on for record in records})
-    gone = [day for day in days if day.on is not None and day.on < today]
+    # On Sunday evening, when the digest goes out, that day's session counts as gone too.
+    before = today + timedelta(days=1) if today.weekday() == SUNDAY else today
+    gone = [day for day in days if day.on is not None and day.on < before]
     return [day.day.label for day in gone[trained:]]

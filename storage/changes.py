@@ -131,13 +131,14 @@ class Changes:
         return tuple(_change(row) for row in self._work.connection.execute(query, {"athlete": athlete}))
 
     def touched(self, change: Change) -> Touched:
-        """The sets that a change added and removed, in the order of the log."""
-        return Touched(*(self._sets(change, column) for column in ("added_by", "removed_by")))
+        """The sets that a change added and removed, in the order of the log; those it did both to are left out."""
+        return Touched(self._sets(change, "added_by", "removed_by"), self._sets(change, "removed_by", "added_by"))
 
-    def _sets(self, change: Change, column: str) -> tuple[Any, ...]:
+    def _sets(self, change: Change, column: str, other: str) -> tuple[Any, ...]:
         query = (
             select(*SET_COLUMNS)
             .where(SETS.c.athlete_id == change.athlete, SETS.c[column] == change.id)
+            .where(or_(SETS.c[other].is_(None), SETS.c[other] != change.id))
             .order_by(SETS.c.place, SETS.c.id)
         )
         return tuple(set_record(row) for row in self._work.connection.execute(query))

@@ -63,14 +63,18 @@ class Outbox:
             return OutboxId(self._work.connection.execute(select(OUTBOX.c.id).where(same)).scalar_one())
         return OutboxId(self._work.connection.execute(queries.ADD, row).scalar_one())
 
-    def claim(self, source: str, now: datetime, *, limit: int = 20, lease: timedelta) -> tuple[Delivery, ...]:
+    def claim(
+        self, source: str, now: datetime, *, limit: int = 20, lease: timedelta, expire: bool = True
+    ) -> tuple[Delivery, ...]:
         """Messages this sender may send now, at most one for each chat; nobody else gets them until the lease ends.
 
         A row whose lease ended while it was being sent may have been delivered, so it becomes UNKNOWN and is not sent
-        again; an edit or a reaction does no harm twice and is claimed again. Commit before sending.
+        again; an edit or a reaction does no harm twice and is claimed again. A busy sender may leave out the look for
+        ended leases (`expire`) most of the time. Commit before sending.
         """
-        self._work.connection.execute(queries.GIVE_UP_EXPIRED, {"of_source": source, "now": now})
-        self._work.connection.execute(queries.REPEAT_EXPIRED, {"of_source": source, "now": now})
+        if expire:
+            self._work.connection.execute(queries.GIVE_UP_EXPIRED, {"of_source": source, "now": now})
+            self._work.connection.execute(queries.REPEAT_EXPIRED, {"of_source": source, "now": now})
         if self._held(source, now):
             return ()
         claimable = queries.CLAIMABLE

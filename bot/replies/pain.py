@@ -13,8 +13,9 @@ from bot.replies.reply import Reply
 from engine.values.ids import ExerciseName
 
 URGENT = re.compile(
-    r"\b(chest|heart|palpitation|dizz|faint|passed out|blacked? out|numb|tingl|short(?:ness)? of breath|"
-    r"can'?t breathe|confus|dark urine|cola|slurred|vision)",
+    r"\b(chest|heart|palpitation|dizz|faint|pass(?:ed|ing)? out|black(?:ed|ing)? out|collaps|light.?headed|unsteady|"
+    r"numb|tingl|short(?:ness)? of breath|breathless|can'?t (?:breathe|get|catch)|wheez|confus|dark urine|"
+    r"(?:cola|tea)\b|slurred|vision|cold sweat|clammy|blue lips|jaw)",
     re.IGNORECASE,
 )
 

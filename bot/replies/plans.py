@@ -80,7 +80,7 @@ def overview(plan: Plan, week: int | None) -> Reply:
     """The plan in force."""
     where = f", week {week} of {plan.weeks}" if week else f", {counted(plan.weeks, 'week')}"
     return Reply(
-        "\n".join([f"{plan.name}{where}", *day_lines(plan, 7), "plan text sends all of it; preview 6 looks ahead."])
+        "\n".join([f"{plan.name}{where}", *day_lines(plan, 7), "/plan text sends all of it; preview 6 looks ahead."])
     )
 
 
@@ -105,7 +105,7 @@ def findings(plan: Plan, found: Sequence[Problem]) -> Reply:
     """What is worth a look, the gravest first; advice, never a ban."""
     if not found:
         return Reply(f"{plan.name}: nothing found. Volume, spacing, rep ranges and session length look sound.")
-    lines = [f"{plan.name}: {counted(len(found), 'thing')} to look at. plan text shows the lines."]
+    lines = [f"{plan.name}: {counted(len(found), 'thing')} to look at. /plan text shows the lines."]
     lines += [str(problem) for problem in found[:FINDINGS_SHOWN]]
     if len(found) > FINDINGS_SHOWN:
         lines.append(f"and {len(found) - FINDINGS_SHOWN} more")

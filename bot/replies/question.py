@@ -17,7 +17,7 @@ LABEL = 40
 def question(asked: Asked, number: int, text: str, *, stands: bool = False) -> Reply:
     """The question with one button a reading. `stands`: an edit is in doubt, so the old sets stand meanwhile."""
     saved = "What was saved stands until then." if stands else "Not saved yet."
-    labels = [label(asked, place) for place in range(len(asked.readings))]
+    labels = distinct([label(asked, place) for place in range(len(asked.readings))], asked)
     lines = [f"{_head(asked, text)} {saved}"]
     lines += [f"{place} {one}" for place, one in enumerate(labels, start=1)]
     buttons = [Button(_cut(one), f"v1:pick:{number}:{place}") for place, one in enumerate(labels)]
@@ -38,6 +38,14 @@ def _head(asked: Asked, text: str) -> str:
             return asked.question.removesuffix(" Nothing is saved yet.")
         case _:
             assert_never(asked.doubt)
+
+
+def distinct(labels: Sequence[str], asked: Asked) -> list[str]:
+    """The labels, with the sets behind those that would read alike."""
+    return [
+        f"{one} {sets_text(reading.sets)}" if labels.count(one) > 1 else one
+        for one, reading in zip(labels, asked.readings, strict=True)
+    ]
 
 
 def label(asked: Asked, place: int) -> str:

@@ -22,11 +22,15 @@ LIFTS_SHOWN = 10
 
 @dataclass(frozen=True, slots=True)
 class Lift:
-    """One lift of a day: all sets of it that stand, and how many the plan asks for (0: it is not planned)."""
+    """One lift of a day: all sets of it that stand, and how many the plan asks for (0: it is not planned).
+
+    `on` is told where one message told several days.
+    """
 
     exercise: ExerciseName
     sets: Sequence[SetDone]
     planned: int = 0
+    on: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,10 +79,15 @@ def lift_list(lifts: Sequence[Lift], following: Following | None, aside: Aside, 
     """All lifts of one message, one a line."""
     total = sum(len(lift.sets) for lift in lifts)
     lines = [f"Saved {counted(total, 'set')}{_when(aside, today)}:"]
-    lines += [f"{title(lift.exercise)} {sets_text(lift.sets)}" for lift in lifts[:LIFTS_SHOWN]]
+    lines += [_listed(lift, today) for lift in lifts[:LIFTS_SHOWN]]
     if len(lifts) > LIFTS_SHOWN:
         lines.append(f"and {len(lifts) - LIFTS_SHOWN} more lifts")
     return _receipt(lines, following, aside, None)
+
+
+def _listed(lift: Lift, today: date) -> str:
+    on = "" if lift.on is None else f"{near(lift.on, today)}: "
+    return f"{title(on)}{lift.exercise if on else title(lift.exercise)} {sets_text(lift.sets)}"
 
 
 def _when(aside: Aside, today: date) -> str:
