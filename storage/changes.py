@@ -10,7 +10,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Row, Table, and_, bindparam, exists, func, insert, select, update
+from sqlalchemy import ColumnElement, Row, Table, and_, bindparam, exists, func, insert, or_, select, update
 
 from engine.values.ids import AthleteId
 from storage.mapping import SET_COLUMNS, set_record
