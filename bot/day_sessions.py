@@ -6,14 +6,17 @@ All of it follows from plan, log and date; what is remembered is keyed by everyt
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from bot.memory import Memory
 from bot.plans_in_force import PlanInForce, plan_in_force
+from bot.preferences import GYM, UNIT
 from bot.replies.receipt import Following
 from engine.catalogue.catalogue import Catalogue
 from engine.loading.exercises import loadable_for
+from engine.loading.gym import Gym
+from engine.loading.gym_words import read_gym
 from engine.loading.loadable import Loadable
 from engine.progression.inside import work_sets
 from engine.progression.sessions import (
@@ -31,7 +34,7 @@ from engine.progression.sessions import (
 from engine.strength.current import current_strength
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Load, Unit
-from engine.values.plan import Plan, PlannedDay, Slot
+from engine.values.plan import MaxReps, Metres, Plan, PlannedDay, RepRange, Reps, Seconds, Slot
 from engine.values.prescription import Prescription
 from engine.values.schemes import EffortTarget
 from engine.values.sets import SetRecord
@@ -143,6 +146,7 @@ class Facts:
     choices: tuple[Choice, ...]
     pain: frozenset[ExerciseName]
     unit: Unit
+    gym: str
 
 
 def _frame(
@@ -171,8 +175,9 @@ def facts_of(store: Store, athlete: AthleteId, in_force: PlanInForce, on: date) 
     key = f"facts {athlete} {on}"
     if key not in store.kept:
         choices = store.choices.between(athlete, in_force.stored.starts_on, on + timedelta(days=13))
-        unit = Unit(store.settings.get(athlete, "unit", Unit.KG.value))
-        store.kept[key] = Facts(tuple(choices), pained(store, athlete, on), unit)
+        settings = store.settings.all(athlete)
+        unit, gym = Unit(settings.get(UNIT, Unit.KG.value)), str(settings.get(GYM, ""))
+        store.kept[key] = Facts(tuple(choices), pained(store, athlete, on), unit, gym)
     found: Facts = store.kept[key]
     return found
 
@@ -186,12 +191,21 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
         return Frame(None, ())
     athletes_own = Athlete(
         log=_log(store, athlete, log, planned, choices, on),
-        loadable=Loadables(memory.catalogue_of(store, athlete), facts.unit),
+        loadable=Loadables(memory.catalogue_of(store, athlete), facts.unit, gym_of(facts.gym, facts.unit)),
         pain=facts.pain,
         strength=_strengths(store, memory, athlete, planned, on),
         choices=choices,
     )
-    return Frame(planned, session_for(planned, sessions, on, athletes_own))
+    slots = session_for(planned, sessions, on, athletes_own)
+    return Frame(planned, tuple(_in_unit(one, facts.unit) for one in slots))
+
+
+def _in_unit(one: SlotToday, unit: Unit) -> SlotToday:
+    """The slot's prescription in the athlete's own unit: a coach may plan in another."""
+    sets = tuple(
+        replace(each, load=each.load.in_unit(unit)) if each.load is not None else each for each in one.prescription.sets
+    )
+    return one if sets == one.prescription.sets else replace(one, prescription=replace(one.prescription, sets=sets))
 
 
 def _strengths(
@@ -201,12 +215,32 @@ def _strengths(
     exercises = memory.catalogue_of(store, athlete).exercises
     weighed = store.body_weights.at(athlete, on)
     found = {}
-    for name in {slot.exercise for slot in planned.day.slots if isinstance(slot.scheme, EffortTarget)}:
-        history = store.sets.history(athlete, name, until=on - timedelta(days=1), days=STRENGTH_DAYS)
-        current = current_strength(history, exercises[name], on, weighed.load if weighed else None)
-        if current is not None:
-            found[name] = current.one_rep_max
+    for slot in planned.day.slots:
+        if not isinstance(slot.scheme, EffortTarget):
+            continue
+        history = store.sets.history(athlete, slot.exercise, until=on - timedelta(days=1), days=STRENGTH_DAYS)
+        if not history:
+            continue
+        # As of the last session: time away is taken off once, by the lay-off rule, and not by the estimate as well.
+        body_weight = weighed.load if weighed else None
+        current = current_strength(history, exercises[slot.exercise], history[-1].on, body_weight)
+        reps = _reps(slot)
+        if current is not None and reps is not None:
+            found[slot.exercise] = current.maximum_for(reps, slot.scheme.effort.rir)
     return found
+
+
+def _reps(slot: Slot) -> int | None:
+    """The most repetitions a slot asks of a set; None where it counts none."""
+    match slot.target:
+        case Reps(count):
+            return count
+        case RepRange(_, high):
+            return high
+        case MaxReps() | Seconds() | Metres():
+            return None
+        case _:
+            assert_never(slot.target)
 
 
 def choices_of(stored: Sequence[Choice]) -> Choices:
@@ -252,10 +286,16 @@ def _log(
 
 
 class Loadables:
-    """What an athlete can load for each exercise, in the usual gym of her unit."""
+    """What an athlete can load for each exercise, in her gym or the usual one of her unit."""
 
-    def __init__(self, known: Catalogue, unit: Unit) -> None:
-        self._known, self._unit = known, unit
+    def __init__(self, known: Catalogue, unit: Unit, gym: Gym | None) -> None:
+        self._known, self._unit, self._gym = known, unit, gym
 
     def __call__(self, exercise: ExerciseName) -> Loadable:
-        return loadable_for(self._known.exercises[exercise], None, self._unit)
+        return loadable_for(self._known.exercises[exercise], self._gym, self._unit)
+
+
+@cache
+def gym_of(words: str, unit: Unit) -> Gym | None:
+    """The gym that stored words tell; None: the usual one of the unit."""
+    return read_gym(words, unit).gym if words else None

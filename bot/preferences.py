@@ -11,8 +11,8 @@ from engine.values.load import Unit
 from engine.values.plan import Weekday
 
 ZONE, UNIT, TRAINING_TIMES, SUMMARY, DIGEST = "zone", "unit", "training times", "summary", "digest"
-REACTIONS, LOAD_FIRST, PAUSED_UNTIL, QUIET, EQUIPMENT = "reactions", "load first", "paused until", "quiet", "equipment"
-WELCOMED = "welcomed"
+REACTIONS, LOAD_FIRST, PAUSED_UNTIL, QUIET = "reactions", "load first", "paused until", "quiet"
+WELCOMED, GYM = "welcomed", "gym"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +33,7 @@ class Preferences:
     paused_until: date | None = None
     quiet: tuple[time, time] = (time(21, 30), time(8, 0))
     welcomed: bool = False
+    gym: str = ""
 
 
 def preferences(stored: Mapping[str, Any], default_zone: str) -> Preferences:
@@ -52,6 +53,7 @@ def preferences(stored: Mapping[str, Any], default_zone: str) -> Preferences:
         paused_until=date.fromisoformat(until) if until else None,
         quiet=(time.fromisoformat(quiet[0]), time.fromisoformat(quiet[1])) if quiet else base.quiet,
         welcomed=stored.get(WELCOMED, False),
+        gym=stored.get(GYM, ""),
     )
 
 

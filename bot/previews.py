@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from decimal import Decimal
 
-from bot.day_sessions import Loadables, choices_of, facts_of
+from bot.day_sessions import Loadables, choices_of, facts_of, gym_of
 from bot.memory import Memory
 from bot.plans_in_force import plan_in_force
 from engine.plan.projection import Assumptions, ProjectedDay, project, success_share
@@ -29,7 +29,7 @@ def projected(
     return project(
         in_force.plan,
         in_force.stored.starts_on,
-        Loadables(memory.catalogue_of(store, athlete), facts.unit),
+        Loadables(memory.catalogue_of(store, athlete), facts.unit, gym_of(facts.gym, facts.unit)),
         since=max(today, in_force.stored.starts_on),
         sessions=assign(in_force.days, log, choices_of(facts.choices)),
         assumptions=Assumptions() if share is None else Assumptions(success=share),

@@ -17,6 +17,7 @@ from bot.intents import (
     erase,
     export,
     forget,
+    gym,
     help,
     history,
     invite,
@@ -28,6 +29,7 @@ from bot.intents import (
     pause,
     plan,
     plan_for,
+    plates,
     preview,
     privacy,
     quiet,
@@ -47,6 +49,7 @@ from bot.intents import (
     undo,
     units,
     volume,
+    warmup,
     week,
     what_if,
     why,
@@ -58,6 +61,9 @@ from engine.reading.values import Act
 Intent = Callable[[Turn, Act], None]
 
 INTENTS: Mapping[str, Intent] = {
+    "gym": gym.gym,
+    "plates": plates.plates,
+    "warmup": warmup.warmup,
     "check": check.check,
     "preview": preview.preview,
     "what_if": what_if.what_if,
