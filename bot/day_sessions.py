@@ -8,6 +8,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
+from functools import cache
+from typing import assert_never
 
 from bot.memory import Memory
 from bot.plans_in_force import PlanInForce, plan_in_force
