@@ -120,6 +120,23 @@ def _exercises(reading: Reading) -> tuple[ExerciseName, ...]:
 # ---- which exercise
 
 
+def _completed(told: Answering) -> Answer | None:
+    """Only the exercise was missing: the answer names it, and the numbers are read again with it."""
+    named = [piece for piece in told.prepared.pieces if piece.kind is K.NAME]
+    if told.asked.readings or not told.asked.text or len(named) != 1 or told.numbers():
+        return None
+    outcome = read_sets(
+        prepare(f"{named[0].text} {told.asked.text}", told.context, told.catalogue), told.context, told.catalogue
+    )
+    if isinstance(outcome, Asked):
+        return StillOpen(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain))
+    if not isinstance(outcome, Logged):
+        return None
+    term = told.asked.term
+    teaches = {normalise(term): outcome.sets[0].exercise} if term and told.asked.doubt is Doubt.UNKNOWN_NAME else {}
+    return Settled(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain), teaches)
+
+
 def _by_exercise(told: Answering) -> Answer | None:
     readings = told.asked.readings
     if told.numbers() and not any(piece.kind is K.NAME for piece in told.prepared.pieces):
@@ -132,7 +149,9 @@ def _by_exercise(told: Answering) -> Answer | None:
     exact = [reading for reading in readings if named & set(_exercises(reading))]
     if len(exact) == 1:
         return _settle(told, exact)
-    return _settle(told, _by_words(told, exact or list(readings))) or _another_exercise(told, named)
+    if named and not exact:
+        return _another_exercise(told, named)
+    return _settle(told, _by_words(told, exact or list(readings)))
 
 
 def _by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
@@ -157,7 +176,7 @@ def _words_of(reading: Reading, told: Answering) -> frozenset[str]:
 
 
 SHORT_FOR = {
-    "dumbbell": {"db", "dbs", "dumbbells", "kurzhantel", "mancuernas", "hantel"},
+    "dumbbell": {"db", "dbs", "dumbbells", "dumbells", "kurzhantel", "mancuernas", "hantel"},
     "barbell": {"bb", "bar", "langhantel", "barra"},
     "cable": {"cables", "pulley", "kabel"},
     "machine": {"maschine"},
@@ -169,7 +188,7 @@ SHORT_FOR = {
 def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | None:
     """An exercise that was not among those offered, though it owns the same phrase."""
     owners = set(told.catalogue.owners(told.asked.term)) if told.asked.term else set()
-    chosen = named & owners if owners else named
+    chosen = named & owners or named
     if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) or len(chosen) != 1 or not told.asked.readings:
         return None
     new = next(iter(chosen))
@@ -210,6 +229,8 @@ def _by_number(told: Answering) -> Answer | None:
     """ "12 kg", "10 reps", "9": a number that only one reading has in that place."""
     numbers = told.numbers()
     kinds = {piece.kind for piece in told.prepared.pieces}
+    if K.COUNT in kinds:
+        return _by_count_word(told, numbers)
     if not numbers or kinds & {K.TIMES, K.NAME, K.FOR} or len(numbers) > 3:
         return None
     chosen = list(told.asked.readings)
@@ -219,6 +240,15 @@ def _by_number(told: Answering) -> Answer | None:
         return _reps_told(told, numbers) or _settle(told, chosen)
     if told.asked.doubt is Doubt.UNLIKELY_LOAD and len(numbers) == 1:
         return _load_told(told, numbers[0])
+    return _settle(told, chosen)
+
+
+def _by_count_word(told: Answering, numbers: list[Piece]) -> Answer | None:
+    """ "triples", "three fives": the reps in a word, perhaps with the sets before it."""
+    reps = next(piece.told for piece in told.prepared.pieces if piece.kind is K.COUNT)
+    chosen = [reading for reading in told.asked.readings if {one.reps for one in reading.sets} == {reps}]
+    if len(numbers) == 1:
+        chosen = [reading for reading in chosen if len(reading.sets) == numbers[0].value]
     return _settle(told, chosen)
 
 
@@ -367,6 +397,7 @@ def _yes_or_no(told: Answering) -> Answer | None:
 
 
 WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
+    _completed,
     _yes_or_no,
     _by_exercise,
     _by_effort_or_load,

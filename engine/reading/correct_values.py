@@ -11,15 +11,15 @@ from engine.reading.kinds import K
 from engine.reading.parts import Part, group_of, part_told
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
+from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
 
 def new_values(told: Told, slipped: bool) -> Correction | None:
     """A new number for the latest set, for a part, or for each of several parts."""
-    if any(
-        piece.kind in (K.QUESTION, K.ASKS, K.FUTURE, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE) for piece in told.pieces
-    ):
+    kinds = {piece.kind for piece in told.pieces}
+    if kinds & NO_CORRECTION or (K.FUTURE in kinds and not told.starts("be")):
         return None
     if told.has("others") or any(piece.role is Role.CHANGE for piece in told.numbers()):
         return None
@@ -35,6 +35,7 @@ def new_values(told: Told, slipped: bool) -> Correction | None:
     return told.correction()
 
 
+NO_CORRECTION = frozenset((K.QUESTION, K.ASKS, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE))
 ALL_WORDS = frozenset(
     (
         "all",
@@ -107,6 +108,11 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece, every
     group = [record for record in group if part.places or part.named or record.done.exercise == latest]
     if not group:
         return False
+    signed = any(piece.kind is K.AT and piece.text == "@" for piece in clause)
+    if signed and number.role is Role.BARE and 1 <= number.value <= TOP_OF_SCALE:
+        for record in group:
+            told.set_to(record, replace(record.done, effort=Effort.from_rpe(number.value)))
+        return True
     if _is_load(number, linked, group[-1].done):
         whole = group if not part.last else group_of(part, told.context)[-1:]
         for record in whole:

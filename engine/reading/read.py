@@ -118,17 +118,39 @@ def _outcome(
     lost = [part for part in parts if not part.readings]
     if len(lost) == len(parts):
         return _nothing_read(lost, pain, prepared)
-    if not lost and all(part.doubt is None for part in parts):
-        return _logged(parts, told, note, pain, context)
+    clear = all(part.doubt is None for part in parts if part.readings)
+    if clear and (not lost or _is_paste(parts, lost, prepared)):
+        return _logged(parts, told, note, pain, context, prepared)
     return _asked(parts, lost, told, note, pain, prepared)
 
 
-def _logged(parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context) -> Logged:
+LEAST_OF_A_PASTE = 3
+
+
+def _is_paste(parts: Sequence[Part], lost: Sequence[Part], prepared: Prepared) -> bool:
+    """A workout of several lines: one bad line never costs the good lines around it."""
+    return prepared.cleaned.strip().count("\n") + 1 >= LEAST_OF_A_PASTE and len(parts) - len(lost) >= 2
+
+
+def _unread(part: Part, prepared: Prepared) -> Unread:
+    pieces = [piece for piece in part.entry.pieces if piece.kind is not K.LINE] if part.entry else []
+    if not pieces:
+        return Unread(part.term, part.why)
+    start = prepared.cleaned.rfind("\n", 0, pieces[0].start) + 1
+    return Unread(prepared.cleaned[start : max(piece.end for piece in pieces)].strip(), part.why)
+
+
+def _logged(
+    parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context, prepared: Prepared
+) -> Logged:
+    unread = tuple(_unread(part, prepared) for part in parts if not part.readings)
+    told = [entry for part, entry in zip(parts, told, strict=True) if part.readings]
+    parts = [part for part in parts if part.readings]
     sets = tuple(one for part in parts for one in part.readings[0].sets)
     rejected = tuple(reading for part in parts for reading in part.rejected)
     days = _days(parts, told)
     why = "the only reading" if not rejected else "the plainest reading"
-    return Logged(sets, _day(told, context), note, pain, rejected=rejected, why=why, days=days)
+    return Logged(sets, _day(told, context), note, pain, unread, rejected, why, days)
 
 
 def _days(parts: Sequence[Part], told: Sequence[Entry]) -> tuple[date | None, ...]:
@@ -152,10 +174,16 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
         return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
     if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and _is_whole_set(part):
         return Asked(
-            question_of(Doubt.UNKNOWN_NAME, part.term, ()), (), Doubt.UNKNOWN_NAME, part.term, None, None, pain
+            question_of(Doubt.UNKNOWN_NAME, part.term, ()),
+            (),
+            Doubt.UNKNOWN_NAME,
+            part.term,
+            pain=pain,
+            text=_numbers_of(part, prepared),
         )
     if part.doubt is Doubt.EXERCISE:
-        return Asked("Which exercise was that? I have saved nothing yet.", (), Doubt.EXERCISE, "", None, None, pain)
+        asked = "Which exercise was that? I have saved nothing yet."
+        return Asked(asked, (), Doubt.EXERCISE, pain=pain, text=_numbers_of(part, prepared) if len(lost) == 1 else "")
     if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
         told = part.term or shown
         question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
@@ -163,6 +191,12 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
     if part.doubt is Doubt.UNKNOWN_NAME:
         return NoSets(pain, (Unread(shown, part.why),), part.why)
     return NoSets(pain, (Unread(shown, part.why),), part.why)
+
+
+def _numbers_of(part: Part, prepared: Prepared) -> str:
+    """The part as typed, from its first number on."""
+    numbers = [piece for piece in part.entry.pieces if piece.kind in COUNTS] if part.entry else []
+    return prepared.cleaned[numbers[0].start :].strip() if numbers else ""
 
 
 ELSEWHERE = frozenset((K.PLAIN, K.UNRELATED, K.FAR, K.PLATE))

@@ -311,8 +311,8 @@ def adjusts(cleaned: str, pieces: Sequence[Piece]) -> Act | None:
     change = what.strip()
     if not colon or not 0 < len(who.split()) <= 2 or change[:1] not in ("+", "-") or not change[1:2].isdigit():
         return None
-    sets = any(piece.role is Role.SETS for piece in pieces)
-    return Act("adjust", text=cleaned.strip()) if sets else None
+    told = "set" in change.split()[1:2] or "sets" in change.split()[1:2] or any(p.role is Role.SETS for p in pieces)
+    return Act("adjust", text=cleaned.strip()) if told else None
 
 
 def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
@@ -325,11 +325,19 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
     only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
     if not (asked or only_times) or numbers[0].role not in (Role.BARE, Role.SETS, Role.TIMES):
         return None
+    if (
+        K.MORE in kinds
+        and not kinds & {K.TIMES, K.SAME}
+        and numbers[0].role is Role.BARE
+        and numbers[0].value > FEW_SETS
+    ):
+        return None  # "8 more" is a set of eight
     if K.SAME in kinds and not kinds & {K.TIMES, K.MORE} and numbers[0].role is Role.BARE:
         return None  # "same, 8" is a set of eight
     return Act("repeat", count=int(numbers[0].value))
 
 
+FEW_SETS = 3
 REPEAT_KINDS = frozenset(
     (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)
 )

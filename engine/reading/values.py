@@ -107,6 +107,8 @@ class Asked:
     on: date | None = None
     note: str | None = None
     pain: bool = False
+    text: str = ""
+    """The message's numbers as typed, where only its exercise is missing: an answer that names it completes them."""
 
 
 @dataclass(frozen=True, slots=True)
