@@ -67,3 +67,14 @@ def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
                 piece = piece._replace(names=names, start=before.start, text=f"{before.text} {piece.text}")
         out.append(piece)
     return out
+
+
+def seen(text: str, context: Context, catalogue: Catalogue) -> str:
+    """What each piece of the message was taken for, in order."""
+    return " ".join(f"{piece.text}[{_taken_for(piece)}]" for piece in prepare(text, context, catalogue).pieces)
+
+
+def _taken_for(piece: Piece) -> str:
+    if piece.kind is K.NAME:
+        return " / ".join(piece.names)
+    return f"{piece.value} {piece.role.value}" if piece.kind is K.NUMBER else piece.kind.value

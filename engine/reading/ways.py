@@ -61,7 +61,7 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> I
             for p, c, _ in ways
             for q, e in _at_ways(chunks, traits, known)
         ]
-    return iter(ways)
+    return iter([way for way in ways if way[0] > 0])
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
