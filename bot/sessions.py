@@ -9,11 +9,12 @@ from zoneinfo import ZoneInfo
 from bot.day_sessions import Session, session_at
 from bot.turn import Turn
 from engine.values.ids import ExerciseName
+from engine.volume.session_work import FAMILIAR_DAYS, familiar, sessions_done, work_planned
 from engine.volume.session_work import Session as Bout
-from engine.volume.session_work import familiar, sessions_done, work_planned
+from engine.volume.spacing import cautions_for
 from engine.volume.swap_spacing import swap_advice
 
-__all__ = ["Session", "forget_plan", "forget_session", "session_of", "session_on", "swap_cautions"]
+__all__ = ["Session", "forget_plan", "forget_session", "session_of", "session_on", "spacing_cautions", "swap_cautions"]
 
 KEY = "session"
 LOOK_BACK = timedelta(days=3)
@@ -46,16 +47,36 @@ def forget_plan(turn: Turn) -> None:
     forget_session(turn)
 
 
+def spacing_cautions(turn: Turn) -> Sequence[str]:
+    """Where today's session comes too close to what the log says of the days before, the gravest first.
+
+    Only what was really done counts: what the plan itself puts close together, `check` has told already.
+    """
+    session = session_of(turn)
+    if session.planned is None or session.sets_today:
+        return ()
+    bouts, known = _days_before(turn)
+    today = Bout("today", turn.at, work_planned(session.planned.day.slots, known=known))
+    return [f"{one.reason} {one.remedy}" for one in cautions_for(today, bouts, turn.catalogue.exercises)]
+
+
 def swap_cautions(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> Sequence[str]:
     """What a swap would bring too close to the days before, in words; empty where nothing."""
     session = session_of(turn)
     if session.planned is None:
         return ()
-    past = turn.store.sets.between(turn.athlete, turn.today - LOOK_BACK, turn.today - timedelta(days=1))
-    known = familiar(turn.store.sets.between(turn.athlete, turn.today - timedelta(days=56), turn.today), turn.today)
-    bouts = sessions_done(past, ZoneInfo(turn.preferences.zone), known=known)
+    bouts, known = _days_before(turn)
     today = Bout("today", turn.at, work_planned(session.planned.day.slots, known=known))
     exercises = turn.catalogue.exercises
     candidates = exercises[exercise].swaps if exercise in exercises else ()
     advice = swap_advice([*bouts, today], len(bouts), exercise, to, exercises, candidates, known)
     return (advice.text,) if advice.text else ()
+
+
+def _days_before(turn: Turn) -> tuple[Sequence[Bout], frozenset[ExerciseName]]:
+    """The sessions of the last days as done, and the exercises she is used to."""
+    yesterday = turn.today - timedelta(days=1)
+    log = turn.store.sets.between(turn.athlete, turn.today - timedelta(days=FAMILIAR_DAYS), yesterday)
+    known = familiar(log, turn.today)
+    past = [record for record in log if record.on >= turn.today - LOOK_BACK]
+    return sessions_done(past, ZoneInfo(turn.preferences.zone), known=known), known

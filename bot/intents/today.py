@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime
 
 from bot.replies.session import no_session, session_card
-from bot.sessions import session_of, session_on
+from bot.sessions import session_of, session_on, spacing_cautions
 from bot.turn import Turn
 from bot.words import day_named
 from engine.reading.values import Act
@@ -18,7 +18,8 @@ def today(turn: Turn, act: Act) -> None:
     if not session.prescriptions:
         turn.say(no_session(session.coming, on, has_plan=session.plan is not None))
         return
-    turn.say(session_card(session, on, turn.today))
+    cautions = spacing_cautions(turn) if on == turn.today else ()
+    turn.say(session_card(session, on, turn.today, cautions))
 
 
 def _day(turn: Turn, act: Act) -> date:

@@ -33,14 +33,15 @@ class Card(Protocol):
     def sets_done(self, exercise: ExerciseName) -> int: ...
 
 
-def session_card(card: Card, on: date, today: date) -> Reply:
-    """The session of a day, one lift a line, with what changed since last time."""
+def session_card(card: Card, on: date, today: date, cautions: Sequence[str] = ()) -> Reply:
+    """The session of a day, one lift a line, with what changed since last time and what to be careful with."""
     lines = [_heading(card.planned, on, today)]
     for place, one in enumerate(card.prescriptions[:LIFTS_SHOWN], start=1):
         lines.append(f"{place} {title(one.exercise)} {targets_text(one.sets)}{_done(card, one)}")
     if len(card.prescriptions) > LIFTS_SHOWN:
         lines.append(f"and {len(card.prescriptions) - LIFTS_SHOWN} more: type plan")
     lines += _remarks(card)
+    lines += [f"Careful: {caution}" for caution in cautions[:1]]
     buttons = row(Button("Why", "v1:why"), Button("Skip today", "v1:skip-day"))
     return Reply("\n".join(lines), buttons, [prescription_json(one) for one in card.prescriptions])
 
