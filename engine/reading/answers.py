@@ -149,8 +149,8 @@ def _by_exercise(told: Answering) -> Answer | None:
     exact = [reading for reading in readings if named & set(_exercises(reading))]
     if len(exact) == 1:
         return _settle(told, exact)
-    if named and not exact:
-        return _another_exercise(told, named)
+    if named and not exact and (another := _another_exercise(told, named)) is not None:
+        return another
     return _settle(told, _by_words(told, exact or list(readings)))
 
 
@@ -188,7 +188,11 @@ SHORT_FOR = {
 def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | None:
     """An exercise that was not among those offered, though it owns the same phrase."""
     owners = set(told.catalogue.owners(told.asked.term)) if told.asked.term else set()
-    chosen = named & owners or named
+    # A name mended from a slip must at least own the phrase in doubt: "teh barbell oen" is no new exercise.
+    typed = {
+        name for piece in told.prepared.pieces if piece.kind is K.NAME for name in told.catalogue.owners(piece.text)
+    }
+    chosen = named & owners or named & typed
     if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) or len(chosen) != 1 or not told.asked.readings:
         return None
     new = next(iter(chosen))

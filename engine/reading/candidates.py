@@ -90,7 +90,7 @@ def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
     plain = [
         chunk
         for chunk in chunks.found
-        if chunk.size == 1 and not chunk.at and chunk.before is None and not chunk.counted
+        if chunk.size == 1 and not chunk.at and chunk.before is None and not chunk.counted and chunk.side is None
     ]
     if len(plain) != 3 or len(chunks.found) != 3 or traits.body or traits.timed:
         return None

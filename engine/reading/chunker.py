@@ -35,6 +35,9 @@ class Chunker(NumberChunks):
     def _split_total(self) -> None:
         """ "40 total in sets of 8": five sets of eight; any other total is left without a place."""
         numbers = [number for chunk in self.out.found for factor in chunk.factors for number in factor]
+        if len(numbers) > 1 and any(one.role is Role.PLURAL and one.value * 2 == numbers[0].value for one in numbers):
+            del self.out.found[0]  # "total 48 (24s)": the one in each hand is the load
+            return
         whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
         if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
             self.out.loose += numbers[:1]

@@ -15,11 +15,15 @@ def label_of(sets: Sequence[SetDone], rivals: Sequence[Sequence[SetDone]] = ()) 
     """What sets this reading apart: the exercise where that is in doubt, else the numbers."""
     names = {one.exercise for reading in rivals for one in reading}
     if len(names) > 1 and len({one.exercise for one in sets}) == 1:
-        same = len({tuple(map(numbers_of, reading)) for reading in rivals}) == 1
+        same = len({tuple(map(_counted, reading)) for reading in rivals}) == 1
         if same:
             return sets[0].exercise[:LONGEST_LABEL]
     described = describe(sets)
     return described if len(described) <= LONGEST_LABEL else described[: LONGEST_LABEL - 1] + "…"
+
+
+def _counted(one: SetDone) -> tuple[object, ...]:
+    return one.reps, one.seconds, one.metres, one.load.amount if one.load else None
 
 
 def describe(sets: Sequence[SetDone]) -> str:

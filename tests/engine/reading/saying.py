@@ -1,0 +1,165 @@
+"""A message and what it was read as, in one line of words, for tables of tests."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+from decimal import Decimal
+
+from engine.catalogue.catalogue import catalogue
+from engine.reading import read, read_answer
+from engine.reading.resolve import BASES
+from engine.reading.values import (
+    Act,
+    Asked,
+    Context,
+    Correction,
+    Dropped,
+    Logged,
+    NoSets,
+    Outcome,
+    Planned,
+    Settled,
+    StillOpen,
+)
+from engine.reading.wording import describe, numbers_of
+from engine.values.ids import ExerciseName, SetId
+from engine.values.load import Basis, Load, Unit
+from engine.values.plan import MaxReps, Reps
+from engine.values.sets import SetDone, SetRecord
+
+NOW = datetime(2025, 3, 14, 18, 20)  # noqa: DTZ001 — the context's time is the athlete's local one
+"""A Friday."""
+
+KNOWN = catalogue()
+
+
+def load(exercise: str, amount: str, unit: Unit = Unit.KG) -> Load:
+    """A load on the basis of its exercise."""
+    known = KNOWN.exercises[ExerciseName(exercise)]
+    return Load(Decimal(amount), unit, BASES.get(known.loading, Basis.TOTAL))
+
+
+def situation(
+    doing: str = "",
+    unit: str = "kg",
+    last: Mapping[str, str] | None = None,
+    plan: Sequence[tuple[str, int, int | None, str | None]] = (),
+) -> Context:
+    """What is known before the message. A planned slot is (exercise, sets, reps or None for maximum, load or None)."""
+    slots = tuple(
+        Planned(
+            ExerciseName(name),
+            sets,
+            MaxReps() if reps is None else Reps(reps),
+            None if amount is None else load(name, amount, Unit(unit)),
+        )
+        for name, sets, reps, amount in plan
+    )
+    loads = {ExerciseName(name): load(name, amount, Unit(unit)) for name, amount in (last or {}).items()}
+    return Context(Unit(unit), NOW, ExerciseName(doing) if doing else None, slots, loads)
+
+
+def said(text: str, context: Context | None = None) -> str:
+    """The outcome in words: the sets, "ask: one | other", "request: name ...", or "no sets"."""
+    return in_words(read(text, context or situation(), KNOWN))
+
+
+def in_words(outcome: Outcome) -> str:
+    match outcome:
+        case Logged():
+            told = describe(outcome.sets) + (f" on {outcome.on}" if outcome.on else "")
+            return told + (", pain" if outcome.pain else "")
+        case Asked():
+            return "ask: " + " | ".join(sorted(describe(one.sets) for one in outcome.readings))
+        case NoSets():
+            return "no sets, pain" if outcome.pain else "no sets"
+        case Act():
+            told = [
+                outcome.exercise,
+                outcome.to,
+                outcome.when,
+                outcome.count,
+                "as planned" if outcome.as_planned else "",
+            ]
+            return " ".join(["request:", outcome.name, *(str(one) for one in told if one)])
+        case Correction():
+            return "correction"
+
+
+class Conversation:
+    """One athlete's messages, one after the other, with the sets that stand; undo and edits are not its business."""
+
+    def __init__(self) -> None:
+        self.log: list[SetRecord] = []
+        self.open: Asked | None = None
+        self.now = NOW
+        self.message = 0
+
+    def say(self, text: str) -> None:
+        self.message += 1
+        self.now += timedelta(minutes=1)
+        context = replace(situation(), now=self.now, recent=tuple(self.log))
+        if self.open is not None:
+            answer = read_answer(text, self.open, context, KNOWN)
+            if isinstance(answer, StillOpen):
+                self.open = answer.asked
+                return
+            self.open = None
+            if isinstance(answer, Settled | Dropped):
+                self._take(answer.logged if isinstance(answer, Settled) else NoSets())
+                return
+        self._take(read(text, context, KNOWN))
+
+    def _take(self, outcome: Outcome) -> None:
+        match outcome:
+            case Logged():
+                self._add(outcome.sets, outcome.on or self.now.date())
+            case Asked():
+                self.open = outcome
+            case Correction():
+                self._correct(outcome)
+            case Act(name="repeat"):
+                self._add([self.log[-1].done] * (outcome.count or 1), self.now.date())
+            case _:
+                pass
+
+    def _add(self, sets: Sequence[SetDone], day: date) -> None:
+        for one in sets:
+            place = len(self.log) + 1
+            number = SetId(1 + max((record.id for record in self.log), default=0))
+            self.log.append(SetRecord(number, one, day, self.now.replace(tzinfo=UTC), place, self.message))
+
+    def _correct(self, correction: Correction) -> None:
+        changed = {record.id: done for record, done in correction.changed}
+        removed = {record.id for record in correction.removed}
+        moved = {record.id for record in correction.moved}
+        self.log = [
+            replace(
+                record,
+                done=changed.get(record.id, record.done),
+                on=correction.moved_to if record.id in moved and correction.moved_to else record.on,
+            )
+            for record in self.log
+            if record.id not in removed
+        ]
+        if correction.added:
+            self._add(correction.added, self.log[-1].on)
+
+    def standing(self) -> str:
+        """The log in words; a set of another day carries its date."""
+        words = describe([record.done for record in self.log])
+        days = sorted({record.on for record in self.log} - {self.now.date()})
+        return words + "".join(f" on {day}" for day in days)
+
+
+def log_after(*messages: str) -> str:
+    """The sets that stand after these messages, in words."""
+    conversation = Conversation()
+    for message in messages:
+        conversation.say(message)
+    return conversation.standing()
+
+
+__all__ = ["NOW", "Conversation", "load", "log_after", "numbers_of", "said", "situation"]

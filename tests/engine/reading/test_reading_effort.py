@@ -1,0 +1,119 @@
+"""The @ sign, effort and failure."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import said, situation
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    [
+        pytest.param("bench 9 @120", situation(), "barbell bench press 9 at 120 kg", id="bench 9 @120"),
+        pytest.param("squat 120 3x5 @8", situation(), "barbell back squat 3×5 at 120 kg RPE 8", id="squat 120 3x5 @8"),
+        pytest.param("squat 160x3@7", situation(), "barbell back squat 3 at 160 kg RPE 7", id="squat 160x3@7"),
+        pytest.param(
+            "squat 3x5 140 @RPE8", situation(), "barbell back squat 3×5 at 140 kg RPE 8", id="squat 3x5 140 @RPE8"
+        ),
+        pytest.param(
+            "lateral raise 15@9",
+            situation(),
+            "ask: dumbbell lateral raise 15 RPE 9 | dumbbell lateral raise 15 at 9 kg each",
+            id="lateral raise 15@9",
+        ),
+        pytest.param(
+            "lateral raise 4x12 @7",
+            situation(),
+            "ask: dumbbell lateral raise 12 at 4 kg each RPE 7 | dumbbell lateral raise 4×12 RPE 7 | dumbbell lateral raise 4×12 at 7 kg each",
+            id="lateral raise 4x12 @7",
+        ),
+        pytest.param(
+            "bench 3x5 100 rpe 6 7 9",
+            situation(),
+            "barbell bench press 5 at 100 kg RPE 6, 5 at 100 kg RPE 7, 5 at 100 kg RPE 9",
+            id="bench 3x5 100 rpe 6 7 9",
+        ),
+        pytest.param(
+            "leg press 3x12 160 RIR 4,3,1",
+            situation(),
+            "leg press 12 at 160 kg 4 in reserve, 12 at 160 kg 3 in reserve, 12 at 160 kg 1 in reserve",
+            id="leg press 3x12 160 RIR 4,3,1",
+        ),
+        pytest.param(
+            "bench 80x8 2 in the tank",
+            situation(),
+            "barbell bench press 8 at 80 kg 2 in reserve",
+            id="bench 80x8 2 in the tank",
+        ),
+        pytest.param(
+            "bench 80x8 had 3 left",
+            situation(),
+            "barbell bench press 8 at 80 kg 3 in reserve",
+            id="bench 80x8 had 3 left",
+        ),
+        pytest.param(
+            "bench 80x8, left one in",
+            situation(),
+            "barbell bench press 8 at 80 kg 1 in reserve",
+            id="bench 80x8, left one in",
+        ),
+        pytest.param(
+            "bench 100x5 to failure",
+            situation(),
+            "barbell bench press 5 at 100 kg to failure",
+            id="bench 100x5 to failure",
+        ),
+        pytest.param(
+            "cable curl 20x15, 12, 10F",
+            situation(),
+            "ask: cable curl 15 at 20 kg, 12 at 20 kg, 10 at 20 kg to failure | cable curl 20 at 15 kg, 12 at 15 kg, 10 at 15 kg to failure",
+            id="cable curl 20x15, 12, 10F",
+        ),
+        pytest.param(
+            "bench 80x8 (fail)", situation(), "barbell bench press 8 at 80 kg to failure", id="bench 80x8 (fail)"
+        ),
+        pytest.param(
+            "Bankdrücken 80x6 bis Muskelversagen",
+            situation(),
+            "barbell bench press 6 at 80 kg to failure",
+            id="Bankdrücken 80x6 bis Muskelversagen",
+        ),
+        pytest.param(
+            "press banca 60x10 al fallo",
+            situation(),
+            "barbell bench press 10 at 60 kg to failure",
+            id="press banca 60x10 al fallo",
+        ),
+        pytest.param(
+            "supino 60x8 até a falha",
+            situation(),
+            "barbell bench press 8 at 60 kg to failure",
+            id="supino 60x8 até a falha",
+        ),
+        pytest.param(
+            "жим лежа 80х6 отказ", situation(), "barbell bench press 6 at 80 kg to failure", id="жим лежа 80х6 отказ"
+        ),
+        pytest.param(
+            "to failure: push ups 20 15 12",
+            situation(),
+            "push-up 20 to failure, 15 to failure, 12 to failure",
+            id="to failure: push ups 20 15 12",
+        ),
+        pytest.param(
+            "push ups to failure: 20 15 12",
+            situation(),
+            "push-up 20 to failure, 15 to failure, 12 to failure",
+            id="push ups to failure: 20 15 12",
+        ),
+        pytest.param(
+            "bench 80x5 easy, 85x5 grindy, 90x3 felt heavy",
+            situation(),
+            "barbell bench press 5 at 80 kg, 5 at 85 kg, 3 at 90 kg",
+            id="bench 80x5 easy, 85x5 grindy, 90x3 felt heavy",
+        ),
+    ],
+)
+def test_effort_and_failure(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
