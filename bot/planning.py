@@ -41,9 +41,9 @@ def receive_plan(turn: Turn, text: str, client: Person | None = None) -> None:
 def receive_document(turn: Turn, name: str, content: bytes) -> None:
     """Nothing; a document is a plan, or an old log to take over."""
     client = _client_waiting(turn)
-    parsed = parse_sheet(name, content, turn.catalogue, turn.unit)
-    if client is None and parsed.plan is None and imports.received(turn, name, content, parsed):
+    if client is None and imports.received(turn, name, content):
         return
+    parsed = parse_sheet(name, content, turn.catalogue, turn.unit)
     if parsed.plan is None and not parsed.lines:
         turn.say(unreadable(parsed.problems))
         return

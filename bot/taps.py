@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from bot import asking, onboarding, open_questions, proposals
+from bot import asking, imports, onboarding, open_questions, proposals
 from bot.intents import (
     accept,
     digest,
@@ -174,4 +174,6 @@ TAPS: Mapping[str, Tap] = {
     "export": _act(export.export, "export"),
     "erase": _act(erase.erase, "erase"),
     "keep": _keep,
+    "import-yes": imports.tapped_yes,
+    "import-no": imports.tapped_no,
 }

@@ -125,6 +125,11 @@ class Changes:
         query = CHANGE.where(CHANGES.c.undone_place.is_(None)).order_by(CHANGES.c.id.desc()).limit(count)
         return tuple(_change(row) for row in self._work.connection.execute(query, {"athlete": athlete}))
 
+    def in_force(self, athlete: AthleteId, kind: ChangeKind) -> tuple[Change, ...]:
+        """The changes of one kind that are in force, oldest first."""
+        query = CHANGE.where(CHANGES.c.undone_place.is_(None), CHANGES.c.kind == kind.value).order_by(CHANGES.c.id)
+        return tuple(_change(row) for row in self._work.connection.execute(query, {"athlete": athlete}))
+
     def of_inbound(self, athlete: AthleteId, inbound: int) -> tuple[Change, ...]:
         """The changes that one inbound message made, oldest first, in force or undone."""
         query = CHANGE.where(CHANGES.c.inbound == inbound).order_by(CHANGES.c.id)

@@ -55,6 +55,20 @@ class Sets:
         self._insert(change, records)
         return records
 
+    def add_past(self, change: Change, sets: Sequence[tuple[SetDone, date, datetime]]) -> tuple[SetRecord, ...]:
+        """The sets of an old log as recorded, ahead of all that was told in the chat: none of them is "the last set".
+
+        Shape: each with its day and an instant on it, oldest first. They belong to no message.
+        """
+        first = self._work.take_ids(change.athlete, len(sets))
+        last = first + len(sets) - 1
+        records = tuple(
+            SetRecord(SetId(first + n), done, on, at, (n - last) * PLACES_BETWEEN)
+            for n, (done, on, at) in enumerate(sets)
+        )
+        self._insert(change, records)
+        return records
+
     def remove(self, change: Change, sets: Sequence[SetId]) -> int:
         """How many of the sets stood and no longer stand."""
         return supersede(self._work, SETS, change, SETS.c.id.in_(sets)) if sets else 0

@@ -3,8 +3,8 @@
 2024-03-05            ## 5 March            Tue 5.3. push day            5/3: bench 80x5            Date: 05/03/2024
 
 Bare numbers are sets more often than dates: "12/10/10" is a date only where something marks it as one. A mark is a
-weekday, a heading, a label, a point behind the month, a colon, a leading nought; or the line stands alone below an empty
-one.
+weekday, a heading, a label, a point behind the month, a colon, a leading nought; or the line stands alone below an
+empty one.
 """
 
 from __future__ import annotations

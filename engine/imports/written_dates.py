@@ -2,8 +2,8 @@
 
 2024-03-05   2024/3/5   20240305   5.3.2024   5/3/24   5.3.   5 Mar 2024   March 5th, 2024   Tue 5 de marzo   45356
 
-The last is the serial day of a spreadsheet's cell. A time of day behind a date is passed over. Words for months and days
-of the week are those of `engine.reading`.
+The last is the serial day of a spreadsheet's cell. A time of day behind a date is passed over. Words for months and
+days of the week are those of `engine.reading`.
 """
 
 from __future__ import annotations
