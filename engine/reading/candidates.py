@@ -15,8 +15,9 @@ Then evidence: the plan's slot, the load of last time, what the equipment can we
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
+from typing import NamedTuple
 
 from engine.reading.choices import (
     MOST_SETS,
@@ -47,8 +48,7 @@ HEAVIEST_KG = Decimal(500)
 SUITS_PLAN = 12.0
 
 
-@dataclass(frozen=True, slots=True)
-class Candidate:
+class Candidate(NamedTuple):
     """Shape: `weight` compares candidates of one message; 1 is a plain, undoubted reading."""
 
     sets: tuple[SetDone, ...]
@@ -71,7 +71,7 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     if counted is not None:
         both, why = candidates(counted, exercise, known, context)
         for one in both:
-            _add(found, replace(one, weight=one.weight * UNSETTLED))
+            _add(found, one._replace(weight=one.weight * UNSETTLED))
     for prior, choice, doubt in choices(chunks, traits, known, context):
         try:
             shaper = Shaper(chunks, choice, traits)
@@ -121,13 +121,13 @@ def _alternatives(
 ) -> Iterator[tuple[tuple[SetDone, ...], float, Doubt | None]]:
     """The reading itself, or two of it where it met a range, or an effort that may be one set's or all sets'."""
     if shaper.saw_range:
-        other, doubt = replace(choice, high_of_range=True), Doubt.RANGE
+        other, doubt = choice._replace(high_of_range=True), Doubt.RANGE
     elif shaper.saw_list_effort:
-        other, doubt = replace(choice, effort_for_all=False), Doubt.NUMBERS
+        other, doubt = choice._replace(effort_for_all=False), Doubt.NUMBERS
     elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
         return
     elif shaper.saw_sides:
-        other, doubt = replace(choice, sides_in_one=True), Doubt.NUMBERS
+        other, doubt = choice._replace(sides_in_one=True), Doubt.NUMBERS
     elif shaper.weak:
         yield sets, UNSETTLED / 10, Doubt.NUMBERS
         return

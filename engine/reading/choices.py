@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
+from typing import NamedTuple
 
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import Effort
@@ -44,8 +45,7 @@ class FirstAs(Enum):
     REPS = "all numbers are reps"
 
 
-@dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(NamedTuple):
     """Which number is which, where the numbers leave it open."""
 
     pair: PairAs = PairAs.COUNTS
@@ -78,8 +78,7 @@ class DoesNotFit(Exception):
     """These numbers are no sets in this way of reading; the text says why."""
 
 
-@dataclass(frozen=True, slots=True)
-class Traits:
+class Traits(NamedTuple):
     """What an exercise settles about the numbers told of it."""
 
     body: bool

@@ -6,8 +6,8 @@ A candidate's plausibility is its share of all candidates' weight, with a little
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import product
+from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.candidates import Candidate, candidates
@@ -35,8 +35,7 @@ MOST_READINGS = 9
 MOST_OF_ONE = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """What one entry comes to: its readings, best first; `doubt` None where the first is clear."""
 
     readings: tuple[Reading, ...]

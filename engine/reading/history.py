@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from engine.reading.values import Context, Planned
 from engine.values.ids import ExerciseName
@@ -16,8 +16,7 @@ Common practice, no source."""
 FAR_BELOW = 10
 
 
-@dataclass(frozen=True, slots=True)
-class Known:
+class Known(NamedTuple):
     """Shape: `load` is what reps alone are done at: today's latest, else the planned, else the last."""
 
     load: Load | None

@@ -272,10 +272,13 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
 def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind a bare tempo: "4010", or "3-1-0" with a zero in it."""
     piece = pieces[at]
+    after = _kind(pieces, at + 1)
+    if after is not K.DASH and len(piece.text) != 4:
+        return at
     linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
     if piece.role is not Role.BARE or linked:
         return at
-    if len(piece.text) == 4 and piece.text.isdigit() and _kind(pieces, at + 1) not in (K.TIMES, K.KG, K.LB):
+    if len(piece.text) == 4 and piece.text.isdigit() and after not in (K.TIMES, K.KG, K.LB):
         return at + 1
     end, values = at + 1, [piece.value]
     while end + 1 < len(pieces) and pieces[end].kind is K.DASH and pieces[end].glued and _is_amount(pieces, end + 1):
@@ -286,11 +289,15 @@ def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
-    behind_tempo = _is_tempo(pieces, at, out)
-    if behind_tempo > at:
-        out.append(piece._replace(kind=K.NOTE))
-        return behind_tempo
-    out.append(piece._replace(kind=K.NOTE) if piece.role is Role.NOT_A_SET else _shared_reps(piece, pieces, at))
+    if piece.role is Role.BARE:
+        behind_tempo = _is_tempo(pieces, at, out)
+        if behind_tempo > at:
+            piece, at = piece._replace(kind=K.NOTE), behind_tempo - 1
+    elif piece.role is Role.NOT_A_SET:
+        piece = piece._replace(kind=K.NOTE)
+    elif piece.role is Role.PLURAL:
+        piece = _shared_reps(piece, pieces, at)
+    out.append(piece)
     return at + 1
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.dates import DATE_KINDS, with_dates
@@ -16,8 +16,7 @@ from engine.reading.tokens import Token, clean, tokenize
 from engine.reading.values import Context
 
 
-@dataclass(frozen=True, slots=True)
-class Prepared:
+class Prepared(NamedTuple):
     """`spoken`: the pieces before dates and marks were gathered, as intents and corrections want them.
 
     `other`: the same message with its commas read the other way, where "52,5" may be one number or two.

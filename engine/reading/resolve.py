@@ -35,12 +35,17 @@ def resolved(
     """
     loads: dict[int, Load | None] = {}
     sets: list[SetDone] = []
+    before: Draft | None = None
     for draft in drafts:
+        if before is not None and draft.load is before.load and draft == before:
+            sets.append(sets[-1])  # the sets of one group are one value
+            continue
+        before = draft
         key = id(draft.load)
         if key not in loads:
             loads[key] = _load(draft.load, chunks, exercise, known, context)
         sets.append(_set(draft, loads[key], exercise))
-    return _bar_as_warm_up(sets, drafts)
+    return _bar_as_warm_up(sets, drafts) if chunks.barred else sets
 
 
 def _set(draft: Draft, load: Load | None, exercise: Exercise) -> SetDone:

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from itertools import pairwise
+from typing import NamedTuple
 
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -61,8 +62,7 @@ class Entry:
         return any(piece.kind in COUNTS for piece in self.pieces)
 
 
-@dataclass(slots=True)
-class Clause:
+class Clause(NamedTuple):
     cut: Piece | None
     pieces: list[Piece]
     names: list[int]

@@ -9,6 +9,7 @@ from itertools import product
 from rapidfuzz.distance import OSA
 
 SHORTEST = 4
+LONGEST = 16
 MOST_WAYS = 32
 
 
@@ -21,7 +22,7 @@ class Slips:
 
     def near(self, word: str) -> tuple[str, ...]:
         """The known words that this one may stand for; itself where it is known or too short to be mended."""
-        if word in self.words or len(word) < SHORTEST or not word.isalpha():
+        if word in self.words or not SHORTEST <= len(word) <= LONGEST or not word.isalpha():
             return (word,)
         near = {known for left in _remainders(word) for known in self.remainders.get(left, ())}
         return tuple(sorted(known for known in near if OSA.distance(word, known, score_cutoff=1) <= 1)) or (word,)

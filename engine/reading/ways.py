@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from collections.abc import Sequence
 from decimal import Decimal
 
 from engine.reading.choices import (
@@ -35,33 +34,42 @@ SUITS_PLAN = 12.0
 # ---- choices
 
 
-def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> Iterator[tuple[float, Choice, Doubt]]:
+PLAIN_WAY = (1.0, Choice(), Doubt.NUMBERS)
+FAR_BEHIND = 0.03
+"""A way this much less likely than the likeliest is not tried. Common practice, no source."""
+
+
+def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> list[tuple[float, Choice, Doubt]]:
+    """The open ways, each with how likely it is and what a question about it would be about."""
     open_pairs = [chunk for chunk in chunks.found if _is_open_pair(chunk, traits)]
-    ways: list[tuple[float, Choice, Doubt]] = [(1.0, Choice(), Doubt.NUMBERS)]
+    ways: list[tuple[float, Choice, Doubt]] = [PLAIN_WAY]
     if open_pairs:
         ways = [
-            (p * q, replace(c, pair=as_), d)
+            (p * q, c._replace(pair=as_), d)
             for p, c, d in ways
             for q, as_ in _pair_ways(open_pairs, chunks, traits, known, context)
         ]
     triples = [chunk for chunk in chunks.found if chunk.size == 3]
     if triples:
         ways = [
-            (p * q, replace(c, triple=as_), d) for p, c, d in ways for q, as_ in _triple_ways(triples[0], traits, known)
+            (p * q, c._replace(triple=as_), d) for p, c, d in ways for q, as_ in _triple_ways(triples[0], traits, known)
         ]
     if _first_is_open(chunks, traits):
         ways = [
-            (p * q, replace(c, first=as_), d)
+            (p * q, c._replace(first=as_), d)
             for p, c, d in ways
             for q, as_ in _first_ways(chunks, traits, known, context)
         ]
     if any(_may_be_effort(chunk) for chunk in chunks.found):
         ways = [
-            (p * q, replace(c, at_is_effort=e), Doubt.EFFORT_OR_LOAD)
+            (p * q, c._replace(at_is_effort=e), Doubt.EFFORT_OR_LOAD)
             for p, c, _ in ways
             for q, e in _at_ways(chunks, traits, known)
         ]
-    return iter([way for way in ways if way[0] > 0])
+    if len(ways) == 1:
+        return ways
+    likeliest = max(way[0] for way in ways)
+    return [way for way in ways if way[0] > likeliest * FAR_BEHIND]
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:

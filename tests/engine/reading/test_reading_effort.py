@@ -26,7 +26,7 @@ from tests.engine.reading.saying import said, situation
         pytest.param(
             "lateral raise 4x12 @7",
             situation(),
-            "ask: dumbbell lateral raise 12 at 4 kg each RPE 7 | dumbbell lateral raise 4×12 RPE 7 | dumbbell lateral raise 4×12 at 7 kg each",
+            "ask: dumbbell lateral raise 4×12 RPE 7 | dumbbell lateral raise 4×12 at 7 kg each",
             id="lateral raise 4x12 @7",
         ),
         pytest.param(
