@@ -15,7 +15,6 @@ Then evidence: the plan's slot, the load of last time, what the equipment can we
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from decimal import Decimal
 from typing import NamedTuple
 
@@ -98,7 +97,7 @@ def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
     bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE
     if not bare or not is_told_load(load, traits) or not may_be_reps(reps, traits) or not 2 <= sets.value <= MOST_SETS:
         return None
-    return replace(chunks, found=[Chunk([(sets,), (reps,)]), plain[2]])
+    return chunks.with_found([Chunk([(sets,), (reps,)]), plain[2]])
 
 
 def _add(found: list[Candidate], new: Candidate) -> None:

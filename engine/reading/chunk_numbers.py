@@ -65,10 +65,10 @@ class NumberChunks:
         last = self._last()
         if last is None or piece.role is not Role.CHANGE or not self.depth or piece.value <= 0:
             return False
-        last.plus.append(piece)
+        last.plus += (piece,)
         self.at += 1
         while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
-            last.plus.append(self.pieces[self.at + 1])
+            last.plus += (self.pieces[self.at + 1],)
             self.at += 2
         return True
 
@@ -78,7 +78,9 @@ class NumberChunks:
         self.at += 2
 
     def chunk(self) -> None:
-        chunk = Chunk([self.factor(None)], before=self.separator, in_brackets=self.depth > 0)
+        chunk = Chunk([self.factor(None)], before=self.separator)
+        if self.depth:
+            chunk.in_brackets = True
         self._rest_of_chunk(chunk)
 
     def _rest_of_chunk(self, chunk: Chunk) -> None:
@@ -226,7 +228,7 @@ class NumberChunks:
 
     def _plus(self, chunk: Chunk) -> None:
         while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
-            chunk.plus.append(self.pieces[self.at + 1])
+            chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in (K.GOT, None, K.COMMA, K.LINE, K.FILLER):
             self.out.maximum = True

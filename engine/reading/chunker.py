@@ -80,7 +80,9 @@ class Chunker(NumberChunks):
     def effort(self, piece: Piece) -> None:
         last = self._last()
         if last is None:
-            self.out.found.append(Chunk([], efforts=piece.efforts))
+            alone = Chunk([])
+            alone.efforts = piece.efforts
+            self.out.found.append(alone)
         else:
             last.efforts += piece.efforts
             last.effort_apart = self.separator is not None

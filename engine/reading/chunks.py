@@ -7,8 +7,6 @@ mark   = "@" NUMBER | "with" NUMBER | effort | failure | miss | "drop" | side | 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.values.effort import Effort
@@ -20,13 +18,15 @@ PLUS_ENDS = frozenset((K.PARTIAL,))
 GAPS = frozenset((K.FILLER, K.EACH, K.OF, K.CLOSE))
 
 
-@dataclass(slots=True)
 class Chunk:
-    """Shape: `factors` in the order written, each one or several numbers; None stands for what is carried on ("x8")."""
+    """One chunk being built; most marks stay as they stand here, so only what is told is set on an instance.
+
+    Shape: `factors` in the order written, each one or several numbers; an empty one stands for a load carried on ("x8").
+    """
 
     factors: list[tuple[Piece, ...]]
     joiner: K | None = None
-    plus: list[Piece] = field(default_factory=list)
+    plus: tuple[Piece, ...] = ()
     at: tuple[Piece, ...] = ()
     at_sign: bool = False
     efforts: tuple[Effort, ...] = ()
@@ -45,6 +45,11 @@ class Chunk:
     """The reps were written as a word that names them: a triple, fives."""
     in_brackets: bool = False
 
+    def __init__(self, factors: list[tuple[Piece, ...]], before: K | None = None, counted: bool = False) -> None:
+        self.factors = factors
+        self.before = before
+        self.counted = counted
+
     @property
     def size(self) -> int:
         return len(self.factors)
@@ -53,13 +58,12 @@ class Chunk:
 CARRIED: tuple[Piece, ...] = ()
 
 
-@dataclass(slots=True)
 class Chunks:
     """What one exercise's pieces come to. `loose`: numbers that found no place."""
 
-    found: list[Chunk] = field(default_factory=list)
-    notes: list[Piece] = field(default_factory=list)
-    loose: list[Piece] = field(default_factory=list)
+    found: list[Chunk]
+    notes: list[Piece]
+    loose: list[Piece]
     failure_ahead: bool = False
     last_to_failure: bool = False
     rest_pause: bool = False
@@ -81,6 +85,18 @@ class Chunks:
     band: bool = False
     stated: tuple[int, int] | None = None
     """Sets and reps told again in words: "60x3x5 plan says 5 triples"."""
+
+    def __init__(self) -> None:
+        self.found = []
+        self.notes = []
+        self.loose = []
+
+    def with_found(self, found: list[Chunk]) -> Chunks:
+        """The same marks around other chunks."""
+        other = Chunks()
+        other.__dict__.update(self.__dict__)
+        other.found = found
+        return other
 
 
 def numbers_in(chunks: Chunks) -> list[Piece]:

@@ -17,6 +17,7 @@ from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
 MOST_LABEL = 30
+TEMPO_DIGITS = 4
 LEAST_BODY_WEIGHT = 35
 LABEL_LETTERS = "abcdefgh"
 
@@ -29,10 +30,11 @@ TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 def without_marks(pieces: list[Piece]) -> list[Piece]:
     """The pieces with efforts gathered into one piece each, and with numbers that are no sets taken out."""
     kinds = {piece.kind for piece in pieces}
-    for wanted, gather in PASSES:
-        if not wanted or wanted & kinds:
-            pieces = gather(pieces)
-    return pieces
+    if kinds & EFFORT_WORDS:
+        pieces = _efforts(pieces)
+    if kinds & BESIDE_WORDS or any(piece.role in ODD_ROLES or len(piece.text) == TEMPO_DIGITS for piece in pieces):
+        pieces = _beside(pieces)
+    return _labels(pieces) if kinds & LABEL_KINDS else pieces
 
 
 # ---- efforts
@@ -273,12 +275,12 @@ def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind a bare tempo: "4010", or "3-1-0" with a zero in it."""
     piece = pieces[at]
     after = _kind(pieces, at + 1)
-    if after is not K.DASH and len(piece.text) != 4:
+    if after is not K.DASH and len(piece.text) != TEMPO_DIGITS:
         return at
     linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
     if piece.role is not Role.BARE or linked:
         return at
-    if len(piece.text) == 4 and piece.text.isdigit() and after not in (K.TIMES, K.KG, K.LB):
+    if len(piece.text) == TEMPO_DIGITS and piece.text.isdigit() and after not in (K.TIMES, K.KG, K.LB):
         return at + 1
     end, values = at + 1, [piece.value]
     while end + 1 < len(pieces) and pieces[end].kind is K.DASH and pieces[end].glued and _is_amount(pieces, end + 1):
@@ -388,8 +390,7 @@ def _behind_label(pieces: list[Piece], at: int, label: Piece) -> int:
     return at if two else at - 1
 
 
-PASSES: tuple[tuple[frozenset[K], Callable[[list[Piece]], list[Piece]]], ...] = (
-    (frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT)), _efforts),
-    (frozenset(), _beside),
-    (frozenset(), _labels),
-)
+EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
+BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
+ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL))
+LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH))

@@ -276,7 +276,22 @@ def _is_aside(lead: Entry) -> bool:
 
 def entries(pieces: list[Piece]) -> list[Entry]:
     """The message's exercises in the order told, each with its numbers."""
-    return Segmenter().run(_without_headings(pieces))
+    alone = _one_exercise(pieces)
+    return [alone] if alone is not None else Segmenter().run(_without_headings(pieces))
+
+
+def _one_exercise(pieces: list[Piece]) -> Entry | None:
+    """The plainest message: one name, then only numbers and their marks. It needs no cutting."""
+    if not pieces or pieces[0].kind is not K.NAME:
+        return None
+    kinds = [piece.kind for piece in pieces]
+    told = set(kinds)
+    if told & NEEDS_CUTTING or not told & COUNTS or kinds.count(K.NAME) > 1:
+        return None
+    return Entry(pieces[0].names, pieces[0].text, pieces[1:])
+
+
+NEEDS_CUTTING = frozenset((K.PLAIN, K.UNRELATED, K.DATE, K.ROUNDS, K.BOTH, K.VARIANT, K.HEADING))
 
 
 def _without_headings(pieces: list[Piece]) -> list[Piece]:

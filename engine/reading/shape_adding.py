@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from decimal import Decimal
 
 from engine.reading.choices import (
@@ -18,26 +17,29 @@ from engine.values.effort import Effort
 from engine.values.sets import MOST_REPS
 
 
-@dataclass(slots=True)
 class Adding:
     """One walk over the chunks of one exercise under one choice."""
 
-    chunks: Chunks
-    choice: Choice
-    traits: Traits
-    drafts: list[Draft] = field(default_factory=list)
+    drafts: list[Draft]
     load: Piece | None = None
     last_load: Piece | None = None
     pending: bool = False
     announced: int | None = None
     shared: int | None = None
-    touched: list[Draft] = field(default_factory=list)
+    touched: list[Draft]
     waiting: tuple[Effort, ...] = ()
     saw_range: bool = False
     saw_list_effort: bool = False
     saw_sides: bool = False
     listed: bool = False
     weak: bool = False
+
+    def __init__(self, chunks: Chunks, choice: Choice, traits: Traits) -> None:
+        self.chunks = chunks
+        self.choice = choice
+        self.traits = traits
+        self.drafts = []
+        self.touched = []
 
     def _add(self, reps: Piece, load: Piece | None = None) -> None:
         reps_done, partial = divmod(reps.value, 1)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from engine.reading.choices import (
     MOST_LOADED_REPS,
     MOST_SETS,
@@ -18,7 +16,6 @@ from engine.values.effort import Effort
 from engine.values.sets import SetKind
 
 
-@dataclass(slots=True)
 class Marked(ThreeFactors):
     """What stands behind a chunk."""
 

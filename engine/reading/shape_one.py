@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from engine.reading.choices import (
     LOADS,
@@ -22,7 +21,6 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.shape_adding import Adding
 
 
-@dataclass(slots=True)
 class OneFactor(Adding):
     """Chunks of one factor."""
 

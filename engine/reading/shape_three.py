@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from engine.reading.choices import (
     LOADS,
     MOST_SETS,
@@ -17,7 +15,6 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.shape_two import TwoFactors
 
 
-@dataclass(slots=True)
 class ThreeFactors(TwoFactors):
     """Chunks of three factors and more."""
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from engine.reading.choices import (
     LOADS,
     MOST_SETS,
@@ -18,7 +16,6 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.shape_one import OneFactor
 
 
-@dataclass(slots=True)
 class TwoFactors(OneFactor):
     """Chunks of two factors."""
 

@@ -8,8 +8,6 @@ open is a `Choice`, tried each way by the caller: the sets of each way are one c
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from engine.reading.choices import (
     MOST_OUT,
     DoesNotFit,
@@ -20,7 +18,6 @@ from engine.reading.shape_marks import Marked
 from engine.values.sets import SetKind
 
 
-@dataclass(slots=True)
 class Shaper(Marked):
     """One walk over the chunks of one exercise under one choice."""
 
