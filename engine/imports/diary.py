@@ -37,6 +37,8 @@ CARRIED = re.compile(r"[x×]\s*\d", re.IGNORECASE)
 UNITS_SAID = ("kg", "lb", "kilo", "pound", "#", "кг")
 OPENS_NOTE = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.DENY, K.NOT))
 NOTED = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT))
+LABELS = frozenset((K.MUSCLE, K.HEADING, K.AND, K.PLUS, K.COMMA, K.SLASH, K.DASH, K.FILLER, K.OTHER_SIGN))
+"""What names a session by what it trains: "legs", "chest and triceps"."""
 KEEPS = frozenset((K.WARMUP, K.WORKING, K.SUPERSET, K.THEN, K.AND, K.SETS))
 """Words between the name and its sets: the exercise stays in hand."""
 
@@ -122,11 +124,11 @@ class _Diary:
         if len(named) == 1 and K.PLAIN not in kinds and self._names_one(named[0]):
             if kinds & NOTED:
                 self._note(line)
-        elif pieces and pieces[0].kind in OPENS_NOTE:
+        elif pieces and pieces[0].kind in OPENS_NOTE and not kinds <= LABELS:
             self._note(line)
         elif kinds & KEEPS and not named and K.PLAIN not in kinds:
             self.warming_up = K.WARMUP in kinds
-        elif _is_label(name):
+        elif _is_label(name) or kinds <= LABELS or line.opens is not None:
             self._take_up(None)
         else:
             self._take_up(None, name)

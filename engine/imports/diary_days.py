@@ -96,18 +96,13 @@ def _date(head: str, rest: str, *, marked: bool, alone: bool) -> tuple[Opening, 
     marked = marked or bool(colon) or head.endswith(":")
     if isinstance(written, Pair) and not FULL_YEAR.search(date_text):
         is_alone = alone and not rest
-        if not (marked or is_alone or _is_marked(date_text, written)) or not _may_exist(written):
+        if not (marked or is_alone or _is_marked(date_text, written)):
             return None
     return Opening(date_text, written), rest
 
 
 def _is_marked(text: str, written: Pair) -> bool:
     return written.weekday is not None or DOTTED.search(text) is not None or NOUGHT.search(text) is not None
-
-
-def _may_exist(written: Pair) -> bool:
-    low, high = sorted((written.first, written.second))
-    return 1 <= low <= 12 and high <= 31
 
 
 def _weekday(line: str) -> int | None:

@@ -24,10 +24,13 @@ COMMAS = re.compile(r"\s*,\s*")
 LISTED = re.compile(r"\s*[/;|]\s*")
 NOTHING = frozenset(("-", "–", "—", ".", "?", "x", "X"))
 HEAVIEST_KG = {
-    Basis.TOTAL: Decimal(700),
-    Basis.PER_HAND: Decimal(150),
-    Basis.BODY: Decimal(200),
-    Basis.STACK: Decimal(500),
+    Loading.BAR: Decimal(500),
+    Loading.PER_HAND: Decimal(125),
+    Loading.IMPLEMENT: Decimal(500),
+    Loading.STACK: Decimal(300),
+    Loading.PLATES: Decimal(1000),
+    Loading.BODY: Decimal(200),
+    Loading.BAND: Decimal(200),
 }
 """More than anyone lifts. Common practice, no source."""
 HEAVY_ADDED_KG = Decimal(60)
@@ -98,7 +101,7 @@ def _number(cell: str, exercise: Exercise, basis: Basis, column: LoadColumn) -> 
         amount = -amount
     if amount == 0 and basis is not Basis.BODY and column.basis is None:
         return None, True  # nobody lifts nothing: such a column has no blank
-    load = _checked(amount, unit or column.default, basis, cell)
+    load = _checked(amount, unit or column.default, exercise, basis, cell)
     if basis is Basis.BODY and column.basis is None and not found[1] and load.kilograms() > HEAVY_ADDED_KG:
         raise CannotBe(f"load {cell}: added, or the body's own? Write +{cell} or BW")
     return load, unit is not None
@@ -116,11 +119,11 @@ def _unit(behind: str, basis: Basis, cell: str) -> Unit | None:
     return unit
 
 
-def _checked(amount: Decimal, unit: Unit, basis: Basis, cell: str) -> Load:
+def _checked(amount: Decimal, unit: Unit, exercise: Exercise, basis: Basis, cell: str) -> Load:
     try:
         load = Load(amount, unit, basis)
     except ValueError:
         raise CannotBe(f"load “{cell}”") from None
-    if abs(load.kilograms()) > HEAVIEST_KG[basis]:
+    if abs(load.kilograms()) > HEAVIEST_KG[exercise.loading]:
         raise CannotBe(f"load {cell}: more than anyone lifts")
     return load

@@ -21,7 +21,7 @@ TIME_BEHIND = re.compile(
     r"[T ,]+\d{1,2}:\d{2}(:\d{2}([.,]\d+)?)? ?([ap]\.?m\.?)? ?(z|utc|[+-]\d{2}:?\d{2})?$", re.IGNORECASE
 )
 PART = re.compile(r"[^\W\d_]+|\d+")
-NUMERIC = re.compile(r"(?<!\d)\d{1,2} ?[./\-–] ?\d{1,2}(?: ?[./\-–] ?\d{4}|[./\-–]\d{2}|\.)?\D*$")
+NUMERIC = re.compile(r"\D*\d{1,2} ?[./\-–] ?\d{1,2}(?: ?[./\-–] ?\d{4}|[./\-–]\d{2}|\.)?\D*$")
 BETWEEN = re.compile(r"[\s.,/\-–()'’]*")
 FILLERS = frozenset(
     ("de", "of", "the", "st", "nd", "rd", "th", "den", "le", "del", "di", "der", "am", "on", "r", "г", "года")
@@ -31,6 +31,7 @@ SERIAL_ZERO = date(1899, 12, 30)
 """Day 0 of spreadsheet dates from March 1900 on. Source: ECMA-376 part 1, 18.17.4.1 (the 1900 date base)."""
 FIRST_YEAR = 1950
 CENTURY = 100
+MONTHS, MOST_DAYS = 12, 31
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,10 +120,13 @@ def _numeric(numbers: list[str], text: str, weekday: int | None) -> Written | No
         return None
     if len(numbers) == 3 and len(numbers[0]) == 4:
         return Told(int(numbers[0]), int(numbers[1]), int(numbers[2]), weekday)
-    if NUMERIC.search(text) is None:
+    if NUMERIC.match(text) is None:
         return None
     year = _year(numbers[2]) if len(numbers) == 3 else None
     if len(numbers) == 3 and year is None:
+        return None
+    low, high = sorted((int(numbers[0]), int(numbers[1])))
+    if len(numbers[-1]) != 4 and not (1 <= low <= MONTHS and high <= MOST_DAYS):
         return None
     return Pair(int(numbers[0]), int(numbers[1]), year, "." in text, weekday)
 
