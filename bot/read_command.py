@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import json
 import sys
 from collections.abc import Mapping, Sequence
@@ -202,6 +203,8 @@ def _answer_line(line: str, known: Catalogue) -> dict[str, Any]:
 def read_lines(source: TextIO, sink: TextIO) -> None:
     """Answers each JSON line of `source` with one on `sink`, at once."""
     known = catalogue()
+    read("squat 3x5 100", Context(), known)  # loads the words of all languages
+    gc.freeze()  # what is loaded once need not be walked by each full collection
     for line in source:
         if line.strip():
             sink.write(json.dumps(_answer_line(line, known), ensure_ascii=False) + "\n")

@@ -151,8 +151,10 @@ class NumberChunks:
         self.at += ahead
         if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
             return True
-        if number.value > MOST_SETS_BY_REPEAT:
+        if number.value > MOST_SETS_BY_REPEAT or not chunk.factors[0]:
             return False  # "60x8 x8 x7": the load is carried on
+        if self._kind(2) is K.TIMES and not self.pieces[self.at + 2].glued and self._kind(3) is K.NUMBER:
+            return False  # "80x5 x5 x4": so it is here
         chunk.times = int(number.value)
         if number.value == chunk.factors[-1][-1].value:
             self.out.loose.append(number)  # "60x5 x5": twice, or five times

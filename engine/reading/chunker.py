@@ -6,11 +6,14 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from engine.reading.chunk_numbers import NumberChunks
-from engine.reading.chunks import CARRIED, Chunk, Chunks
+from engine.reading.chunks import CARRIED, LAST_REP, Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.segments import HEADING
+from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind, Side
+
+MOST_REPEATS = 20
 
 
 @dataclass(slots=True)
@@ -60,6 +63,9 @@ class Chunker(NumberChunks):
         if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
             return
         numbers = self.factor(Chunk([CARRIED]))
+        if sign and last is not None and last.at and _is_effort(numbers):
+            last.efforts += (Effort.from_rpe(numbers[0].value),)
+            return
         if last is None or last.at:
             head = numbers[0]._replace(role=Role.LOAD) if numbers[0].role is Role.BARE else numbers[0]
             self._place(Chunk([(head, *numbers[1:])], before=self.separator))
@@ -106,10 +112,46 @@ class Chunker(NumberChunks):
     def _last_said(self) -> bool:
         return any(p.kind is K.LAST for p in self.pieces[max(0, self.at - 4) : self.at])
 
+    def last_set(self, piece: Piece) -> None:
+        """ "3x8 70, last set only 6": the reps of the group's last set."""
+        self.at += 1
+        at = self.at
+        self._skip(frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR)))
+        number = self.pieces[self.at] if self.at < len(self.pieces) else None
+        reps = number is not None and number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS)
+        if number is None or not reps or self._kind() in (K.TIMES, K.AT, K.OF) or not self._group_told():
+            self.at = at
+            return
+        self.out.last_reps = int(number.value)
+        self.at += 1
+
+    def _group_told(self) -> bool:
+        """Whether the sets so far were told as a group: 3x8, and perhaps its load."""
+        groups = [chunk for chunk in self.out.found if chunk.size > 1]
+        return len(groups) == 1 and all(chunk.size == 1 for chunk in self.out.found if chunk is not groups[0])
+
+    def same(self, piece: Piece) -> None:
+        """ "same" on its own behind a set repeats it; "same weight 8 8" carries the load on."""
+        last = self._last()
+        alone = self._kind() in (None, K.LINE, K.COMMA, K.STOP, K.THEN) or self._kind() is K.TIMES
+        if last is None or last.size < 2 or (self.separator is None and self._kind() is not K.TIMES) or not alone:
+            self.out.same_load = True
+            self.at += 1
+            return
+        count = 1
+        if self._kind() is K.TIMES and self._kind(2) is K.NUMBER:
+            count = min(int(self.pieces[self.at + 2].value), MOST_REPEATS)
+            self.at += 2
+        self.out.found += [last] * count
+        self.at += 1
+
     def miss(self, piece: Piece) -> None:
         self.at += 1
         self._skip(frozenset((K.FILLER,)))
         rep = None
+        if self._kind(0) is K.LAST:
+            rep = LAST_REP
+            self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
         if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
             ordinal = self.pieces[self.at]
             rep = ordinal.told or int(ordinal.value)
@@ -213,6 +255,8 @@ class Chunker(NumberChunks):
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
+        if piece.text == "%":
+            self.out.pins = True  # a share of a maximum that is not known here
         if piece.kind is K.PLAIN and self.out.found:
             self.in_note = True
         self.at += 1
@@ -250,6 +294,9 @@ class Chunker(NumberChunks):
                 self.chunk()
                 self.depth -= 1
                 return
+            if self._takes_results():
+                self.depth -= 1
+                return
         else:
             self.depth = max(0, self.depth - 1)
             last = self._last()
@@ -259,6 +306,19 @@ class Chunker(NumberChunks):
                 return
         self.at += 1
 
+    def _takes_results(self) -> bool:
+        """ "3x8 70 (8,8,6)": a list in brackets behind a group tells what became of it."""
+        end = self.at + 1
+        while end < len(self.pieces) and self.pieces[end].kind in (K.NUMBER, K.COMMA, K.SLASH, K.DASH):
+            end += 1
+        numbers = tuple(piece for piece in self.pieces[self.at + 1 : end] if piece.kind is K.NUMBER)
+        closes = end < len(self.pieces) and self.pieces[end].kind is K.CLOSE
+        if not closes or len(numbers) < 2 or not self._group_told():
+            return False
+        self.out.results = numbers
+        self.at = end + 1
+        return True
+
     def _is_list_factor(self) -> bool:
         """ "(70,75,80)x6": only numbers and commas up to the bracket, and an x behind it."""
         at = self.at + 1
@@ -267,6 +327,10 @@ class Chunker(NumberChunks):
         closes = at + 1 < len(self.pieces) and self.pieces[at].kind is K.CLOSE
         several = at - self.at > 2
         return closes and several and self.pieces[at + 1].kind is K.TIMES
+
+
+def _is_effort(numbers: tuple[Piece, ...]) -> bool:
+    return len(numbers) == 1 and numbers[0].role is Role.BARE and 1 <= numbers[0].value <= TOP_OF_SCALE
 
 
 def _as_sets(piece: Piece) -> Piece:
@@ -281,7 +345,6 @@ FLAGS = {
     K.ASSISTED: "assisted",
     K.ADDED: "added",
     K.EXTRA: "added",
-    K.SAME: "same_load",
     K.MAX: "maximum",
     K.TOTAL: "total",
     K.PIN: "pins",
@@ -289,6 +352,8 @@ FLAGS = {
 }
 HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.NUMBER: Chunker.number,
+    K.LAST: Chunker.last_set,
+    K.SAME: Chunker.same,
     K.TIMES: Chunker.carried,
     K.BY: Chunker.plus,
     K.AT: Chunker.at_load,

@@ -15,13 +15,16 @@ from engine.values.sets import SetKind, Side
 JOINERS = frozenset((K.SLASH, K.DASH, K.COMMA))
 MOST_SETS_BY_REPEAT = 5
 PLUS_ENDS = frozenset((K.PARTIAL,))
+LAST_REP = -1
+"""Stands for "the last rep" of a miss that names no number."""
+
 GAPS = frozenset((K.FILLER, K.EACH, K.OF, K.CLOSE))
 
 
 class Chunk:
     """One chunk being built; most marks stay as they stand here, so only what is told is set on an instance.
 
-    Shape: `factors` in the order written, each one or several numbers; an empty one stands for a load carried on ("x8").
+    Shape: `factors` in the order written, each one or several numbers; an empty one is a load carried on ("x8").
     """
 
     factors: list[tuple[Piece, ...]]
@@ -83,6 +86,10 @@ class Chunks:
     plates: bool = False
     pins: bool = False
     band: bool = False
+    last_reps: int | None = None
+    """The reps of the last set of a group, where they differ: "3x8 70, last set 6"."""
+    results: tuple[Piece, ...] = ()
+    """What became of a group of sets, in brackets behind it: "3x8 70 (8,8,6)"."""
     stated: tuple[int, int] | None = None
     """Sets and reps told again in words: "60x3x5 plan says 5 triples"."""
 

@@ -53,6 +53,8 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
     Shape: `before` holds the sets read just before it, for "same weight".
     """
     chunks = Chunker(entry.pieces).run()
+    if "assist" in entry.phrase:
+        chunks.assisted = True
     if entry.unknown:
         return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", (), chunks, entry)
     names = exercises_meant(entry, chunks, context, catalogue)

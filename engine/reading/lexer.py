@@ -217,7 +217,7 @@ class Lexer:
         if after.text == "#" and after.glued:
             return piece._replace(role=Role.LOAD, unit=Unit.LB, end=after.end), at + 1
         if after.text in "%°" and after.glued:
-            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1
+            return piece._replace(role=Role.NOT_A_SET, end=after.end, text=after.text), at + 1
         letter = self._token(at + 1)
         if after.text == "'" and letter is not None and letter.text == "s" and letter.glued:
             return piece._replace(role=Role.PLURAL, end=letter.end), at + 2

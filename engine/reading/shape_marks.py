@@ -9,7 +9,7 @@ from engine.reading.choices import (
     copy_of,
     whole,
 )
-from engine.reading.chunks import Chunk
+from engine.reading.chunks import LAST_REP, Chunk
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_three import ThreeFactors
 from engine.values.effort import Effort
@@ -107,7 +107,10 @@ class Marked(ThreeFactors):
         last = self.touched[-1]
         last.missed = True
         if chunk.missed_rep is not None:
-            last.reps = max(0, chunk.missed_rep - 1)
+            reps = last.reps if chunk.missed_rep == LAST_REP else chunk.missed_rep
+            last.reps = max(0, reps - 1)
+        elif len(self.touched) > 1:
+            raise DoesNotFit("a miss that may be any of several sets")
 
     def _mark_plus(self, chunk: Chunk) -> None:
         if not chunk.plus or not self.touched:

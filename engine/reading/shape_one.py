@@ -45,6 +45,9 @@ class OneFactor(Adding):
 
     def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
         handler = SINGLES.get(number.role)
+        if chunk.missed and self._open_group() and self._is_load(number):
+            self._set_load(number)
+            return
         load_alone = self._is_load(number) if self.shared is not None else not self._is_reps(number, chunk, place)
         if chunk.missed and number.role in (Role.BARE, Role.LOAD) and load_alone:
             self._append(Draft(0, number, missed=True))
@@ -54,6 +57,8 @@ class OneFactor(Adding):
             self._plural(number)
         elif self._is_reps(number, chunk, place):
             self._reps(number)
+        elif self.traits.body and number.role is Role.BARE:
+            raise DoesNotFit(f"{number.text} may be added weight or reps: write +{number.text} for weight")
         else:
             self._set_load(number)
 
@@ -94,12 +99,22 @@ class OneFactor(Adding):
         return bool(self.drafts) and self.drafts[-1].load is None and not self.listed and self.announced is None
 
     def _reps(self, number: Piece) -> None:
-        if self.announced is not None and not self.drafts:
+        if self.announced is not None and not self.drafts and self._announced_alone(number):
             self._repeat(number, self.announced)
             self.announced = None
             return
         self.listed = True
         self._add(number)
+
+    def _announced_alone(self, number: Piece) -> bool:
+        """Whether "5 sets" stands before one count of reps, not before the reps of each set: "5 sets: 8,7,6,6,5"."""
+        alone = [chunk.factors[0][0] for chunk in self.chunks.found if chunk.size == 1 and len(chunk.factors[0]) == 1]
+        counts = [one for one in alone if one.role in (Role.BARE, Role.REPS) and may_be_reps(one, self.traits)]
+        if len(counts) < 2 or number.role is Role.REPS:
+            return True
+        if len(counts) != self.announced:
+            raise DoesNotFit(f"{self.announced} sets announced, {len(counts)} told")
+        return False
 
     def _repeat(self, reps: Piece, count: int, load: Piece | None = None) -> None:
         if not 1 <= count <= MOST_OUT:
@@ -140,6 +155,8 @@ class OneFactor(Adding):
                 self._append(Draft(1, None, seconds=number.value))
             self.announced = None
             return
+        if self.drafts and not (self.traits.timed or self.traits.carried or self.traits.body):
+            return  # "3x5 80 in 12 minutes"
         self._add_typed(number, None)
 
     def _list(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> None:

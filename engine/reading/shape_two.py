@@ -40,6 +40,10 @@ class TwoFactors(OneFactor):
         self._reps_list(reps)
 
     def _listed_first(self, first: tuple[Piece, ...], second: tuple[Piece, ...], chunk: Chunk) -> None:
+        if len(second) == len(first) and all(may_be_reps(reps, self.traits) for reps in second):
+            for load, reps in zip(first, second, strict=True):
+                self._load_reps(load, reps)
+            return
         if len(second) != 1:
             raise DoesNotFit("two lists")
         shared = second[0]
@@ -162,6 +166,8 @@ class TwoFactors(OneFactor):
     def _load_reps(self, load: Piece, reps: Piece) -> None:
         if reps.role in LOADS or not may_be_reps(reps._replace(role=Role.BARE), self.traits):
             raise DoesNotFit(f"{reps.text} cannot be reps")
+        if self.pending and (self.load is None or self.load.value != load.value or self.traits.explosive):
+            raise DoesNotFit("a load without reps")
         self.load = self.last_load = load
         self.listed = True
         self._add(reps._replace(role=Role.REPS), load)

@@ -12,6 +12,7 @@ from engine.reading.choices import (
     MOST_OUT,
     DoesNotFit,
     Draft,
+    may_be_reps,
 )
 from engine.reading.chunks import Chunk
 from engine.reading.shape_marks import Marked
@@ -66,20 +67,41 @@ class Shaper(Marked):
 
     def _finish(self) -> None:
         out = self.chunks
-        if self.announced is not None and self.drafts and len(self.drafts) != self.announced:
-            raise DoesNotFit(f"{self.announced} sets announced, {len(self.drafts)} told")
-        if not self.drafts:
-            raise DoesNotFit("no reps")
-        if self.pending or self.waiting:
-            raise DoesNotFit("a number too many")
+        self._check_complete()
         if any(draft.carried for draft in self.drafts):
             self.weak = True
+        self._results()
+        if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
+            raise DoesNotFit("a set without a load beside sets with one")
         if out.failure_ahead:
             for draft in self.drafts:
                 draft.failure = True
         if out.last_to_failure:
             self.drafts[-1].failure = True
         self._kinds_ahead()
+
+    def _check_complete(self) -> None:
+        if self.announced is not None and self.drafts and len(self.drafts) != self.announced:
+            raise DoesNotFit(f"{self.announced} sets announced, {len(self.drafts)} told")
+        if not self.drafts:
+            raise DoesNotFit("no reps")
+        if self.pending or self.waiting:
+            raise DoesNotFit("a number too many")
+
+    def _results(self) -> None:
+        """What became of a group: in brackets behind it, or of its last set."""
+        results = self.chunks.results
+        if results and len(results) != len(self.drafts):
+            raise DoesNotFit(f"{len(results)} results of {len(self.drafts)} sets")
+        for draft, reps in zip(self.drafts, results, strict=False):
+            if not may_be_reps(reps, self.traits) or reps.value < 1:
+                raise DoesNotFit(f"{reps.text} cannot be reps")
+            draft.reps = int(reps.value)
+        last = self.chunks.last_reps
+        if last is not None:
+            if not 0 < last <= self.drafts[-1].reps or self.traits.timed:
+                raise DoesNotFit(f"{last} reps of the last set")
+            self.drafts[-1].reps = last
 
     def _kinds_ahead(self) -> None:
         out = self.chunks

@@ -75,12 +75,16 @@ CLEAN = str.maketrans(SIGNS)
 CONTROL = {code: " " for code in (*range(9), *range(14, 32), 127)}
 
 LETTER = r"[^\W\d_]"
+UNITS_AHEAD = (r"\dkg", r"\dkgs", r"\dlb", r"\dlbs", r"\dкг", r"\ds", r"\dm", "bw", "bar")
+AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNITS_AHEAD))) + ")"
+"""An x counts as the sign behind a unit too: 80kgx5."""
+
 PATTERN = re.compile(
     rf"""
     (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
-  | (?P<times>×+|(?<!{LETTER})[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)[cCzZ](?=\d)|\*)
+  | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?![\w.,]|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}+(?:['&]{LETTER}+)*)

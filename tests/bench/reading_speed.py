@@ -2,13 +2,14 @@
 
 usage: reading_speed.py [CORPUS.jsonl] [--fuzz N] [--rounds N]
 
-The corpus holds {"text", "context"?} lines, as `chalkwire read --jsonl` takes them; without one, messages of our own are
+The corpus holds {"text", "context"?} lines, as `chalkwire read --jsonl` takes them; without one, our own messages are
 timed. `--fuzz N` reads N generated messages and counts exceptions. Run on one quiet core: `taskset -c 0 python ...`.
 """
 
 from __future__ import annotations
 
 import argparse
+import gc
 import json
 import random
 import sys
@@ -154,6 +155,7 @@ def main() -> int:
         cases = [(line["text"], context_from(line.get("context", {}))) for line in lines]
     for text, context in cases:
         read(text, context, catalogue())
+    gc.freeze()  # as the commands do once all is loaded
     times = sorted(best_of(text, context, chosen.rounds) for text, context in cases)
     middle, tail = times[len(times) // 2], times[min(len(times) - 1, int(len(times) * 0.99))]
     parser = date_parser_call(chosen.rounds)

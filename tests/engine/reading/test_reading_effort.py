@@ -1,5 +1,7 @@
 """The @ sign, effort and failure."""
 
+# ruff: noqa: E501 — the readings of a table stand on one line each
+
 from __future__ import annotations
 
 import pytest

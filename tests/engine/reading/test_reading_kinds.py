@@ -1,5 +1,7 @@
 """Warm-ups, drops, rest-pause, misses, partials."""
 
+# ruff: noqa: E501 — the readings of a table stand on one line each
+
 from __future__ import annotations
 
 import pytest
