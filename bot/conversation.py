@@ -8,6 +8,7 @@ from bot import answers, documents, edits, planning, taps, welcome
 from bot.context import context_of
 from bot.dispatch import dispatch
 from bot.messages import InboundKind
+from bot.schedule import replan
 from bot.turn import Turn
 from engine.reading import read
 
@@ -27,6 +28,7 @@ def respond(turn: Turn) -> None:
             turn.store.people.gone(turn.athlete)
         case InboundKind.BACK:
             turn.store.people.back(turn.athlete)
+            replan(turn)
         case _:
             assert_never(turn.inbound.kind)
 

@@ -59,15 +59,23 @@ class Moment:
 
 
 @dataclass(frozen=True, slots=True)
+class Coming:
+    """What comes next: at which wall time, and for which local day it counts (the two differ over quiet hours)."""
+
+    day: date
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class Kind:
-    """`next_at` tells the next wall time for a person, None for never; kinds without it are planned one by one.
+    """`next_at` tells what comes next for a person, None for never; kinds without it are planned one by one.
 
     `run` says whether there was anything to send. `useful_for` is how late it may still go out.
     """
 
     name: str
     run: Callable[[Moment, Due], bool]
-    next_at: Callable[[Moment], datetime | None] | None
+    next_at: Callable[[Moment], Coming | None] | None
     useful_for: timedelta
 
 
@@ -76,6 +84,14 @@ def next_weekday(now: datetime, weekday: int, at: time) -> datetime:
     day = now.date() + timedelta(days=(weekday - now.weekday()) % 7)
     wall = datetime.combine(day, at)
     return wall if wall > now else wall + timedelta(days=7)
+
+
+def next_weekly(now: datetime, weekday: int, at: time, quiet: tuple[time, time]) -> Coming:
+    """The next of a weekly message, also one that quiet hours put off to now: it still counts for its own day."""
+    latest = now.date() - timedelta(days=(now.weekday() - weekday) % 7)
+    days = (latest, latest + timedelta(days=7), latest + timedelta(days=14))
+    coming = (Coming(day, out_of_quiet(datetime.combine(day, at), quiet)) for day in days)
+    return next(one for one in coming if one.at > now)
 
 
 def out_of_quiet(wall: datetime, quiet: tuple[time, time]) -> datetime:

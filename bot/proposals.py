@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from bot import zones
 from bot.plans_in_force import plan_in_force
 from bot.preferences import preferences
+from bot.replies.coaching import no_plan_of
 from bot.replies.plans import dropped, how_to
 from bot.replies.preview import (
     plan_changed_by,
@@ -36,7 +37,7 @@ def propose(turn: Turn, person: Person, muscle: Muscle, count: int) -> None:
     today = turn.today if mine else _today_of(turn, person)
     in_force = plan_in_force(turn.store, turn.memory, person.id, today)
     if in_force is None:
-        turn.say(how_to())
+        turn.say(how_to() if mine else no_plan_of(person.name))
         return
     catalogue = turn.memory.catalogue_of(turn.store, person.id)
     found = more_sets(in_force.plan, in_force.block_at(today), muscle, count, catalogue, unit=turn.unit)

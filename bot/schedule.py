@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot import zones
@@ -17,14 +18,13 @@ from bot.preferences import Preferences, preferences
 from bot.scheduled import digest, forget, once, reminder, rest_over, summary
 from bot.turn import Turn
 from storage.database import Database
-from storage.records import Due, Person
+from storage.records import Change, ChangeKind, Due, Person
 from storage.store import Store
 
 log = logging.getLogger(__name__)
 
 LEASE = timedelta(minutes=2)
 AT_ONCE = 50
-AGAIN_IN = timedelta(minutes=5)
 
 KINDS: Mapping[str, Kind] = {
     kind.name: kind
@@ -40,30 +40,48 @@ KINDS: Mapping[str, Kind] = {
 }
 
 
-def plan_person(store: Store, memory: Memory, person: Person, own: Preferences | None, now: datetime) -> None:
+def plan_person(store: Store, memory: Memory, person: Person, own: Preferences, now: datetime) -> None:
     """Nothing; the next of every recurring kind is planned for a person, replacing what was planned."""
-    own = own or preferences(store.settings.all(person.id), "UTC")
     moment = Moment(store, memory, person, own, now)
     for kind in KINDS.values():
         _plan_next(moment, kind)
 
 
+def replan(turn: Turn) -> None:
+    """Nothing; her settings or plan were changed, so what comes next is planned anew."""
+    turn.forget_lookups()
+    plan_person(turn.store, turn.memory, turn.me, turn.preferences, turn.at)
+
+
+def follow(turn: Turn, change: Change) -> None:
+    """Nothing; a change that was undone or redone takes what it planned with it, or brings it back."""
+    if change.kind in (ChangeKind.SETTING, ChangeKind.PLAN) and change.athlete == turn.athlete:
+        replan(turn)
+
+
 def _plan_next(moment: Moment, kind: Kind) -> None:
     if kind.next_at is None:
         return
-    wall = kind.next_at(moment)
     moment.store.due.cancel(moment.person.id, kind.name)
-    if wall is not None:
-        at = zones.instant(wall, moment.preferences.zone)
-        moment.store.due.plan(moment.person.id, kind.name, wall.date(), at)
+    while (coming := kind.next_at(moment)) is not None:
+        at = zones.instant(coming.at, moment.preferences.zone)
+        if moment.store.due.plan(moment.person.id, kind.name, coming.day, at):
+            return
+        # Done for that day before: the chain goes on with the day behind it.
+        moment = replace(moment, at=at)
 
 
 def plan_one(turn: Turn, name: str, at: datetime) -> None:
-    """Nothing; a single message of this kind is planned, in place of one still waiting.
+    """Nothing; a single message of this kind is planned, in place of one still waiting."""
+    cancel_all(turn, name)
+    plan_beside(turn, name, at)
+
+
+def plan_beside(turn: Turn, name: str, at: datetime) -> None:
+    """Nothing; a single message of this kind is planned, beside those still waiting.
 
     A day may hold several of a kind: the row's kind carries the event it came from.
     """
-    cancel_all(turn, name)
     turn.store.due.plan(turn.athlete, f"{name} {turn.event}", turn.today, at)
 
 
@@ -90,10 +108,9 @@ def _run(database: Database, memory: Memory, default_zone: str, due: Due, now: d
         with database.transaction() as store:
             return _do(store, memory, default_zone, due, now)
     except Exception:
-        # One person's fault must not keep everybody else's messages back; the log has the traceback.
+        # One person's fault must not keep everybody else's messages back; the log has the traceback. It is tried again
+        # when its lease ends, and still due when it was due: past its use it is skipped.
         log.exception("could not do what was due: %s", due.kind)
-        with database.transaction() as store:
-            store.due.retry_at(due, now + AGAIN_IN)
         return 0
 
 

@@ -91,7 +91,9 @@ class StoryPlayer:
             moment = max(due_at, self.now or due_at)
             self.product.tick(moment)
             yield from self._sent(moment)
-            if self._next_due() == due_at:
+            if self._next_due() == due_at:  # it could not be done: the rest goes on without it
+                self.product.tick(until)
+                yield from self._sent(until)
                 break
         self.now = until
 

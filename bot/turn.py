@@ -37,7 +37,7 @@ class Turn:
         self.inbound = inbound
         self.event = event
         self.memory = memory
-        self._default_zone = default_zone
+        self.default_zone = default_zone
         self.said: list[OutboxId] = []
         self.kept: dict[str, Any] = {}
         """What other modules looked up for this turn, by their own names."""
@@ -53,7 +53,7 @@ class Turn:
 
     @cached_property
     def preferences(self) -> Preferences:
-        return preferences(self.store.settings.all(self.athlete), self._default_zone)
+        return preferences(self.store.settings.all(self.athlete), self.default_zone)
 
     @property
     def unit(self) -> Unit:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from bot.preferences import preferences
 from bot.replies.coaching import consent, invitation_trouble, linked, linked_coach, no_coaches, not_now, parted
 from bot.schedule import plan_person
 from bot.turn import Turn
@@ -63,7 +64,8 @@ def agree(turn: Turn, code: str) -> None:
     coach = turn.store.people.get(link.coach)
     turn.say(linked(coach.name))
     turn.tell(coach.id, linked_coach(turn.me.name))
-    plan_person(turn.store, turn.memory, coach, None, turn.at)
+    own = preferences(turn.store.settings.all(coach.id), turn.default_zone)
+    plan_person(turn.store, turn.memory, coach, own, turn.at)
 
 
 def leave(turn: Turn) -> None:

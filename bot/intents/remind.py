@@ -8,7 +8,7 @@ from bot import zones
 from bot.preferences import TRAINING_TIMES, times_to_json
 from bot.replies.dates import clock
 from bot.replies.reminders import needs_time, one_reminder, reminders_set, reminders_stopped
-from bot.schedule import cancel_all, plan_one, plan_person
+from bot.schedule import cancel_all, plan_beside, plan_person
 from bot.scheduled.once import ONCE
 from bot.scheduled.reminder import REMINDER
 from bot.sessions import session_of
@@ -39,8 +39,8 @@ def remind(turn: Turn, act: Act) -> None:
 
 
 def once(turn: Turn, when: datetime) -> None:
-    """Nothing; one reminder will be sent at this local time."""
-    plan_one(turn, ONCE, zones.instant(when, turn.preferences.zone))
+    """Nothing; one reminder will be sent at this local time, beside others asked for."""
+    plan_beside(turn, ONCE, zones.instant(when, turn.preferences.zone))
     turn.say(one_reminder(when, turn.today))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot import onboarding
 from bot.preferences import DIGEST, REACTIONS, SUMMARY
 from bot.replies.settings import Known, settings_card, switched
+from bot.schedule import replan
 from bot.turn import Turn
 from engine.reading.values import Act
 from storage.records import ChangeKind
@@ -27,7 +28,7 @@ def settings(turn: Turn, act: Act) -> None:
 def _switch(turn: Turn, name: str, on: bool) -> None:
     change = turn.begin(ChangeKind.SETTING, f"{name} {'on' if on else 'off'}")
     turn.store.settings.put(change, SWITCHES[name], on)
-    turn.forget_lookups()
+    replan(turn)
     turn.say(switched(name, on))
 
 

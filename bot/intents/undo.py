@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.corrections import refresh_day
 from bot.replies.correction import difference, nothing_to_undo, undone
+from bot.schedule import follow
 from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -16,6 +17,7 @@ def undo(turn: Turn, act: Act) -> None:
         turn.say(nothing_to_undo("undo"))
         return
     forget_plan(turn)
+    follow(turn, change)
     touched = turn.store.changes.touched(change)
     turn.say(undone(change.label, difference((), touched.removed, turn.today)))
     refresh_day(turn, (*touched.added, *touched.removed))

@@ -108,6 +108,11 @@ def plan_handed(name: str, plan: str) -> Reply:
     return Reply(f"{name} has the plan “{plan}” now. She is told.", row(UNDO))
 
 
+def no_plan_of(name: str) -> Reply:
+    """A client's plan cannot be changed before there is one."""
+    return Reply(f"Nothing changed: {name} has no plan yet. Send: plan for {name}")
+
+
 def send_plan_for(name: str) -> Reply:
     """The next text or file is the client's plan."""
     return Reply(f"Send the plan for {name} now, as text or a file (.txt, .csv, .xlsx).")

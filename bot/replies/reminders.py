@@ -59,7 +59,8 @@ def snoozed(until: datetime, today: date) -> Reply:
 def paused(until: date | None, today: date) -> Reply:
     """Nothing unprompted until a day."""
     when = f"until {day(until, today)}" if until else "until you send resume"
-    return Reply(f"Paused {when}: no reminders, no summary. Your plan waits; sets you send are logged.", row(UNDO))
+    kept = "Your plan waits; sets you send are logged."
+    return Reply(f"Paused {when}: no reminders, summaries or digests. {kept}", row(UNDO))
 
 
 def resumed() -> Reply:

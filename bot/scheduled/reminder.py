@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
+from datetime import timedelta
 
 from bot.day_sessions import session_at
-from bot.due_kind import Kind, Moment, next_weekday
+from bot.due_kind import Coming, Kind, Moment, next_weekday
 from bot.plans_in_force import plan_in_force
 from bot.replies.reminders import reminder
 from bot.replies.session import generic_reminder
@@ -14,9 +14,10 @@ from storage.records import Due
 REMINDER = "reminder"
 
 
-def _next_at(moment: Moment) -> datetime | None:
+def _next_at(moment: Moment) -> Coming | None:
     times = moment.preferences.training_times
-    return min((next_weekday(moment.now, day.value, at) for day, at in times.items()), default=None)
+    at = min((next_weekday(moment.now, day.value, at) for day, at in times.items()), default=None)
+    return Coming(at.date(), at) if at is not None else None
 
 
 def _run(moment: Moment, due: Due) -> bool:
