@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from engine.catalogue.catalogue import Catalogue, normalise
+from engine.reading.answer_words import EFFORT_WORDS, LOAD_WORDS, PLACE_FILLERS, PLACES, SHORT_FOR
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
@@ -37,8 +38,6 @@ from engine.values.load import Basis, Load
 from engine.values.sets import SetDone
 
 MOST_WORDS = 12
-LOAD_WORDS = frozenset(("load", "weight", "kilos", "kg", "gewicht", "peso", "poids", "вес", "vikt"))
-EFFORT_WORDS = frozenset(("effort", "rpe", "rir", "intensity", "anstrengung", "esfuerzo"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,16 +172,6 @@ def _words_of(reading: Reading, told: Answering) -> frozenset[str]:
         if exercise is not None:
             words |= set(exercise.equipment.value.split()) | SHORT_FOR.get(exercise.equipment.value, set())
     return frozenset(words)
-
-
-SHORT_FOR = {
-    "dumbbell": {"db", "dbs", "dumbbells", "dumbells", "kurzhantel", "mancuernas", "hantel"},
-    "barbell": {"bb", "bar", "langhantel", "barra"},
-    "cable": {"cables", "pulley", "kabel"},
-    "machine": {"maschine"},
-    "kettlebell": {"kb"},
-    "ez bar": {"ez"},
-}
 
 
 def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | None:
@@ -358,36 +347,6 @@ def _by_place(told: Answering) -> Answer | None:
     if place >= len(readings):
         return None
     return _settled(told, readings[place].sets)
-
-
-PLACES = {
-    **{word: place for place, words in enumerate(
-        (("1", "first", "1st", "a", "erste", "primera", "première", "premier", "primeiro", "prima", "первый", "första"),
-         ("2", "second", "2nd", "b", "two", "zweite", "segunda", "deuxième", "segundo", "seconda", "второй", "andra"),
-         ("3", "third", "3rd", "c", "three", "dritte", "tercera", "troisième", "terceiro", "terza", "третий", "tredje"))
-    ) for word in words},
-    "last": -1,
-}  # fmt: skip
-PLACE_FILLERS = frozenset(
-    (
-        "the",
-        "one",
-        "option",
-        "number",
-        "reading",
-        "please",
-        "choice",
-        "it",
-        "is",
-        "was",
-        "die",
-        "la",
-        "le",
-        "el",
-        "o",
-        "il",
-    )
-)
 
 
 def _yes_or_no(told: Answering) -> Answer | None:

@@ -34,6 +34,10 @@ class NumberChunks:
         return self.out.found[-1] if self.out.found else None
 
     def number(self, piece: Piece) -> None:
+        if piece.role is Role.UNREADABLE:
+            self.out.loose.append(piece)
+            self.at += 1
+            return
         if self._repeats_last():
             return
         if self._goes_to_rest_pause(piece):

@@ -103,6 +103,11 @@ class Lexer:
         if token.value == 1 and self._one_as_word(at):
             return self.word(at, token)
         value, at = self._with_decimals(at, token)
+        if self._sign_at(at, "?") and self.tokens[at].glued and self._is_number(at + 1) and self.tokens[at + 1].glued:
+            text = f"{token.text}?{self.tokens[at + 1].text}"
+            end = self.tokens[at + 1].end
+            self.out.append(Piece(K.NUMBER, token.start, end, token.glued, text, value, Role.UNREADABLE))
+            return at + 2
         piece = Piece(K.NUMBER, token.start, token.end, token.glued, token.text, value)
         after = self._token(at)
         if after is not None:

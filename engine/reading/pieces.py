@@ -35,6 +35,7 @@ class Role(Enum):
     TIMES = "times"
     BAR = "empty bar"
     BODY = "body weight"
+    UNREADABLE = "unreadable"  # 1?5
     NOT_A_SET = "not a set"  # a percentage, a height, a distance run
 
 
