@@ -7,11 +7,13 @@ one outcome
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.continuing import in_hand
 from engine.reading.corrections import correction_of, is_correcting
+from engine.reading.dates import said_freely
 from engine.reading.deciding import Part, combined, part_of
 from engine.reading.kinds import K
 from engine.reading.pain import tells_pain
@@ -68,10 +70,23 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
 
 def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
     """The message read as sets: logged, asked or none."""
-    first = _read_pieces(prepared.pieces, prepared, context, catalogue)
-    if prepared.other is None:
-        return first
-    return _either(first, _read_pieces(prepared.other, prepared, context, catalogue))
+    outcome = _read_pieces(prepared.pieces, prepared, context, catalogue)
+    if prepared.other is not None:
+        outcome = _either(outcome, _read_pieces(prepared.other, prepared, context, catalogue))
+    marked = prepared.cleaned[: len(DATE_MARK)].lower() == DATE_MARK
+    return _on_marked_day(outcome, prepared, context) if marked and isinstance(outcome, Logged) else outcome
+
+
+DATE_MARK = "date:"
+
+
+def _on_marked_day(logged: Logged, prepared: Prepared, context: Context) -> Logged:
+    """A day in free words behind "date:", where the grammar of days did not know it: "date: the 3rd of march"."""
+    if logged.on is not None or context.now is None:
+        return logged
+    name = next((piece.start for piece in prepared.pieces if piece.kind is K.NAME), len(prepared.cleaned))
+    told = prepared.cleaned[len(DATE_MARK) : name].partition("\n")[0].strip(" ,;:-")
+    return replace(logged, on=said_freely(told, context.now, context.unit)) if told else logged
 
 
 def _either(listed: Outcome, joined: Outcome) -> Outcome:

@@ -224,3 +224,23 @@ def test_days(text: str, context: Context, meant: str) -> None:
 )
 def test_carried_on_and_pain(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "date: the 3rd of march\nbench 3x5 81",
+            "barbell bench press 3×5 at 81 kg on 2025-03-03",
+            id="a marked day may be told freely",
+        ),
+        pytest.param("date: whenever\nbench 3x5 81", "barbell bench press 3×5 at 81 kg", id="a marked word is no day"),
+        pytest.param(
+            "date: the 3rd of december\nbench 3x5 81",
+            "barbell bench press 3×5 at 81 kg on 2024-12-03",
+            id="a marked day is never in the future",
+        ),
+    ],
+)
+def test_a_marked_day(text: str, meant: str) -> None:
+    assert said(text) == meant
