@@ -14,15 +14,14 @@ from datetime import date, datetime, time
 
 from engine.catalogue.catalogue import Catalogue
 from engine.imports.dates import Day, date_order, days_of
-from engine.imports.diary_days import DiaryLine, Opening, diary_lines
-from engine.imports.entries import Entries, Entry, old_log
+from engine.imports.diary_days import DiaryLine, Opening, diary_lines, is_label
+from engine.imports.entries import Entries, Entry, old_log, too_long
 from engine.imports.names import Names
 from engine.imports.pain import tells_pain
-from engine.imports.said_sets import odd_measure, why_not
+from engine.imports.said_sets import is_unit_assumed, odd_measure, why_not
 from engine.imports.values import Habits, OldLog, OldNote
 from engine.reading import read
 from engine.reading.kinds import K
-from engine.reading.lexicon import lexicon, plain_word
 from engine.reading.pieces import Piece
 from engine.reading.prepare import prepare
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, NoSets, Outcome
@@ -33,10 +32,11 @@ from engine.values.sets import SetDone, SetKind
 NOON = time(12)
 NO_DATE = "no date above it"
 MOST = 0.5
+MOST_LINES = 10_000
 CARRIED = re.compile(r"[x×]\s*\d", re.IGNORECASE)
-UNITS_SAID = ("kg", "lb", "kilo", "pound", "#", "кг")
 OPENS_NOTE = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.DENY, K.NOT))
 NOTED = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT))
+REPEATS = frozenset((K.SAME, K.ANOTHER, K.MORE, K.EXTRA))
 LABELS = frozenset((K.MUSCLE, K.HEADING, K.AND, K.PLUS, K.COMMA, K.SLASH, K.DASH, K.FILLER, K.OTHER_SIGN))
 """What names a session by what it trains: "legs", "chest and triceps"."""
 KEEPS = frozenset((K.WARMUP, K.WORKING, K.SUPERSET, K.THEN, K.AND, K.SETS))
@@ -51,6 +51,8 @@ def read_diary(text: str, habits: Habits, catalogue: Catalogue) -> OldLog | None
     days = days_of(written, order, habits.today)
     if _is_plan(text) or not any(isinstance(day, date) for day in days):
         return None
+    if len(lines) > MOST_LINES:
+        return too_long(len(lines), MOST_LINES)
     diary = _Diary(catalogue, habits, Names(catalogue, habits.taught))
     diary.run(lines, days)
     undated = sum(one.why == NO_DATE for one in diary.entries.left_out)
@@ -124,11 +126,13 @@ class _Diary:
         if len(named) == 1 and K.PLAIN not in kinds and self._names_one(named[0]):
             if kinds & NOTED:
                 self._note(line)
+        elif kinds & REPEATS and self.doing is not None:
+            self._leave_out(line, "which sets are meant?")
         elif pieces and pieces[0].kind in OPENS_NOTE and not kinds <= LABELS:
             self._note(line)
         elif kinds & KEEPS and not named and K.PLAIN not in kinds:
             self.warming_up = K.WARMUP in kinds
-        elif _is_label(name) or kinds <= LABELS or line.opens is not None:
+        elif is_label(name) or kinds <= LABELS or line.opens is not None:
             self._take_up(None)
         else:
             self._take_up(None, name)
@@ -143,12 +147,13 @@ class _Diary:
         return len(meant) == 1
 
     def _sets(self, line: DiaryLine) -> None:
-        outcome = self._outcome(line.text)
+        named = [piece for piece in prepare(line.text, Context(), self.catalogue).spoken if piece.kind is K.NAME]
+        outcome = self._outcome(line.text, None if named else self.doing)
         if not (isinstance(outcome, Asked) and self.above):
             self._settle_words()
         match outcome:
             case Logged():
-                self._logged(line, outcome)
+                self._logged(line, outcome, named)
             case Asked():
                 self._asked(line, outcome)
             case NoSets(unread=unread) if unread:
@@ -156,23 +161,25 @@ class _Diary:
                 self._leave_out(line, unread[0].why)
             case NoSets() | Act(name="bodyweight"):
                 self._note(line)
-            case Act(name="week"):
+            case Act(name="week" | "rest"):
                 pass
             case _:
                 self._leave_out(line, "no sets that I can read")
 
-    def _outcome(self, text: str) -> Outcome:
-        """The line as said on its day; one that begins with "x" carries on with the load above it."""
-        last = self.last.get(self.doing) if self.doing is not None else None
+    def _outcome(self, text: str, doing: ExerciseName | None) -> Outcome:
+        """The line as said on its day, which may name its own exercise in words that are open, whatever is in hand.
+
+        One that begins with "x" carries on with the load above it.
+        """
+        last = self.last.get(doing) if doing is not None else None
         if last is not None and last.basis is not Basis.BODY and CARRIED.match(text):
             text = f"{plain(last.amount)} {last.unit.value} {text}"
         today = self.day if isinstance(self.day, date) else self.habits.today
         now = datetime.combine(today, NOON)
-        context = Context(self.habits.unit, now, self.doing, last=self.last, taught=self.habits.taught)
+        context = Context(self.habits.unit, now, doing, last=self.last, taught=self.habits.taught)
         return read(text, context, self.catalogue)
 
-    def _logged(self, line: DiaryLine, logged: Logged) -> None:
-        named = [piece for piece in prepare(line.text, Context(), self.catalogue).spoken if piece.kind is K.NAME]
+    def _logged(self, line: DiaryLine, logged: Logged, named: Sequence[Piece]) -> None:
         self._count(named, logged)
         self._take_up(logged.sets[-1].exercise)
         trouble = why_not(logged, self.day if isinstance(self.day, date) else None)
@@ -182,7 +189,7 @@ class _Diary:
             self._leave_out(line, trouble or "")
             return
         self.last |= {done.exercise: done.load for done in logged.sets if done.load is not None}
-        self.assumed_unit |= _is_unit_assumed(line.text, logged)
+        self.assumed_unit |= is_unit_assumed(line.text, logged.sets)
         notes = (OldNote(line.number, self.day, logged.note, self.doing, logged.pain),) if logged.note else ()
         sets = tuple(_as_warm_up(done) if self.warming_up else done for done in logged.sets)
         self.entries.read.append(Entry(line.number, line.text, self.day, sets, notes))
@@ -219,23 +226,9 @@ class _Diary:
         self.entries.leave_out(line.number, line.text, str(self.day) if undated else why, "" if undated else name)
 
     def _note(self, line: DiaryLine) -> None:
-        if isinstance(self.day, date) and not _is_label(line.text):
+        if isinstance(self.day, date) and not is_label(line.text):
             note = OldNote(line.number, self.day, line.text, self.doing, tells_pain(line.text, self.catalogue))
             self.entries.read.append(Entry(line.number, line.text, self.day, (), (note,)))
-
-
-def _is_label(text: str) -> bool:
-    """Whether the words head a session: "Push day", "Week 3 day 1"."""
-    phrases = lexicon().phrases
-    folded = [plain_word(word.casefold()) for word in text.split()]
-    whole = phrases.get(" ".join(folded))
-    first = phrases.get(folded[0]) if folded else None
-    return any(meaning is not None and meaning.kind is K.HEADING for meaning in (whole, first))
-
-
-def _is_unit_assumed(text: str, logged: Logged) -> bool:
-    loaded = any(done.load is not None and done.load.amount != 0 for done in logged.sets)
-    return loaded and not any(unit in text.casefold() for unit in UNITS_SAID)
 
 
 def _as_warm_up(done: SetDone) -> SetDone:

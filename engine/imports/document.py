@@ -5,12 +5,14 @@ from __future__ import annotations
 from engine.catalogue.catalogue import Catalogue
 from engine.imports.columns import is_header
 from engine.imports.diary import read_diary
-from engine.imports.sheet_log import MOST_ROWS, read_sheets
+from engine.imports.sheet_log import read_sheets
 from engine.imports.values import Habits, OldLog
 from engine.sheets.document import DocumentKind, document_kind, sheets_of
 from engine.sheets.rows import HEADER_WITHIN
 from engine.sheets.text import csv_rows, decoded
 from engine.sheets.unreadable import Unreadable
+
+MOST_ROWS_WITH_GAPS = 200_000
 
 
 def read_log(file_name: str, content: bytes, habits: Habits, catalogue: Catalogue) -> OldLog | None:
@@ -20,7 +22,7 @@ def read_log(file_name: str, content: bytes, habits: Habits, catalogue: Catalogu
         if kind is DocumentKind.TEXT and not _holds_table(text := decoded(content)):
             return read_diary(text, habits, catalogue)
         kind = DocumentKind.CSV if kind is DocumentKind.TEXT else kind
-        return read_sheets(sheets_of(kind, content, is_header, MOST_ROWS), habits, catalogue)
+        return read_sheets(sheets_of(kind, content, is_header, MOST_ROWS_WITH_GAPS), habits, catalogue)
     except Unreadable:
         return None
 

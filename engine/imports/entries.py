@@ -37,6 +37,11 @@ class Entries:
         self.left_out.append(LeftOut(line, text, why, name))
 
 
+def too_long(count: int, most: int) -> OldLog:
+    """A document of more lines than are read at once: all of it is left out."""
+    return OldLog((), (), (), (LeftOut(0, f"{count} lines", f"I read up to {most} at once; send it in parts"),))
+
+
 def old_log(
     entries: Entries, names: Sequence[WrittenName], order: DateOrder | None, assumed_unit: Unit | None
 ) -> OldLog:

@@ -15,7 +15,7 @@ from engine.imports.efforts import Scale, efforts_in
 from engine.imports.headers import Field, Says, said
 from engine.imports.loads import LoadColumn, Loads, loads_in
 from engine.imports.numbers import Comma
-from engine.imports.said_sets import SaidSets
+from engine.imports.said_sets import SaidSets, is_unit_assumed
 from engine.imports.table import Cell, Cells, Row
 from engine.values.effort import Effort
 from engine.values.exercise import Exercise, Measure
@@ -25,6 +25,7 @@ from engine.values.sets import SetDone, SetKind, Side
 FEWEST_METRES = 5
 """A bare number below this beside a carry may count its trips. Common practice, no source."""
 EMPTY = Cell("")
+TELL_LOADS = frozenset((Field.WORK, Field.REPS, Field.SETS))
 ONCE = frozenset((Field.REPS, Field.WORK, Field.SETS, Field.SET_NUMBER, Field.NOTES))
 KINDS = {
     Says.WARMUP: SetKind.WARMUP,
@@ -73,11 +74,12 @@ def row_sets(row: Row, exercise: Exercise, assisted: bool, habits: TableHabits, 
 
 def _sets(cells: Cells, exercise: Exercise, assisted: bool, habits: TableHabits, said_sets: SaidSets) -> RowSets:
     counted = _counted(cells, exercise, habits, said_sets)
-    loads, column = _loads(cells, exercise, assisted, habits)
+    loads = _loads(cells, exercise, assisted, habits)
     sets = _with_loads(counted, loads, bool(_text(cells, Field.LOAD)))
     sets, words = _with_effort(_marked(cells, sets), cells, habits)
-    bare = column.default is habits.unit and not loads.named and not _unit_told(cells)
-    return RowSets(sets, words, bare)
+    said_here = " ".join(cell.text + cell.unit for kind, cell in cells.items() if kind in TELL_LOADS)
+    bare = not loads.named or is_unit_assumed(said_here, counted)
+    return RowSets(sets, words, bare and _unit_told(cells) is None)
 
 
 def _text(cells: Cells, kind: Field) -> str:
@@ -87,14 +89,14 @@ def _text(cells: Cells, kind: Field) -> str:
 def _counted(cells: Cells, exercise: Exercise, habits: TableHabits, said_sets: SaidSets) -> tuple[SetDone, ...]:
     """The sets with their reps, seconds and metres; loads only where the same cell tells them."""
     if work := _text(cells, Field.WORK):
-        return _said(work, _sets_told(cells, habits), exercise, said_sets)
+        return _said(work, Field.WORK, cells, exercise, habits, said_sets)
     reps = _text(cells, Field.REPS)
     timed = _timed(cells, exercise)
-    if not reps:
+    if not reps or (reps == "0" and timed is not None and exercise.measure is not Measure.REPS):
         return _untold(cells, timed, exercise, habits, said_sets)
     listed = reps_in(reps)
     if listed is None:
-        return _said(reps, _sets_told(cells, habits), exercise, said_sets)
+        return _said(reps, Field.REPS, cells, exercise, habits, said_sets)
     counts = spread(listed, _sets_told(cells, habits))
     if 0 in counts and Says.YES not in said(_text(cells, Field.MISSED)):
         raise CannotBe("0 reps")
@@ -115,15 +117,18 @@ def _untold(
     if listed is not None and listed.sets:
         return tuple(_one(count, exercise, timed) for count in listed.reps)
     if told and listed is None and Field.SETS in cells:
-        return said_sets.of(told, exercise)
+        return said_sets.of(told, exercise, _unit_told(cells))
     raise CannotBe("no reps")
 
 
-def _said(text: str, stated: int | None, exercise: Exercise, said_sets: SaidSets) -> tuple[SetDone, ...]:
+def _said(
+    text: str, kind: Field, cells: Cells, exercise: Exercise, habits: TableHabits, said_sets: SaidSets
+) -> tuple[SetDone, ...]:
+    stated = _sets_told(cells, habits)
     if text.isdecimal():
         counted = reps_in(text)
         return tuple(_one(count, exercise, None) for count in spread(counted, stated)) if counted else ()
-    sets = said_sets.of(text, exercise)
+    sets = said_sets.of(text, exercise, _unit_told(cells) or unit_of(cells[kind].unit))
     if stated is None or stated == len(sets):
         return sets
     if len(sets) == 1:
@@ -180,12 +185,11 @@ def _one(count: int, exercise: Exercise, timed: SetDone | None) -> SetDone:
     return SetDone(exercise.name, 1, None, metres=Decimal(count))
 
 
-def _loads(cells: Cells, exercise: Exercise, assisted: bool, habits: TableHabits) -> tuple[Loads, LoadColumn]:
+def _loads(cells: Cells, exercise: Exercise, assisted: bool, habits: TableHabits) -> Loads:
     cell = cells.get(Field.LOAD, EMPTY)
     basis = BASES.get(_text(cells, Field.COUNTS))
     default = _unit_told(cells) or habits.unit
-    column = LoadColumn(default, habits.comma, basis, assisted)
-    return loads_in(cell.text, exercise, column), column
+    return loads_in(cell.text, exercise, LoadColumn(default, habits.comma, basis, assisted))
 
 
 def _unit_told(cells: Cells) -> Unit | None:

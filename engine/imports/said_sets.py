@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 
@@ -12,9 +13,12 @@ from engine.reading import read
 from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Outcome
 from engine.values.exercise import Exercise, Measure
 from engine.values.ids import ExerciseName
+from engine.values.load import Unit
 from engine.values.sets import SetDone
 
 WAYS_SHOWN = 2
+LONGEST = 600
+UNITS_SAID = ("kg", "lb", "kilo", "pound", "#", "кг")
 
 
 @dataclass(slots=True)
@@ -23,16 +27,18 @@ class SaidSets:
 
     catalogue: Catalogue
     habits: Habits
-    known: dict[tuple[ExerciseName, str], tuple[SetDone, ...] | str] = field(default_factory=dict)
+    known: dict[tuple[ExerciseName, str, Unit | None], tuple[SetDone, ...] | str] = field(default_factory=dict)
 
-    def of(self, text: str, exercise: Exercise) -> tuple[SetDone, ...]:
-        """The sets of one exercise that a cell tells.
+    def of(self, text: str, exercise: Exercise, unit: Unit | None = None) -> tuple[SetDone, ...]:
+        """The sets of one exercise that a cell tells; `unit` is what its row or header says of bare loads.
 
         Errors: CannotBe.
         """
-        key = (exercise.name, text)
+        if len(text) > LONGEST:
+            raise CannotBe(f"a cell of {len(text)} characters")
+        key = (exercise.name, text, unit)
         if key not in self.known:
-            context = Context(self.habits.unit, doing=exercise.name)
+            context = Context(unit or self.habits.unit, doing=exercise.name)
             self.known[key] = _only(read(text, context, self.catalogue), exercise)
         found = self.known[key]
         if isinstance(found, str):
@@ -83,3 +89,9 @@ def _doubt(asked: Asked) -> str:
         return str(asked.doubt.value)
     more = " and other ways" if len(ways) > WAYS_SHOWN else ""
     return f"could be {' or '.join(ways[:WAYS_SHOWN])}{more}"
+
+
+def is_unit_assumed(text: str, sets: Sequence[SetDone]) -> bool:
+    """Whether sets have loads and the words that told them no unit."""
+    loaded = any(done.load is not None and done.load.amount != 0 for done in sets)
+    return loaded and not any(unit in text.casefold() for unit in UNITS_SAID)

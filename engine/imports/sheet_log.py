@@ -7,11 +7,12 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from engine.catalogue.catalogue import Catalogue
+from engine.imports.by_column import row_by_row
 from engine.imports.columns import is_header, meaning_of
 from engine.imports.counts import CannotBe, SetColumn, set_column
 from engine.imports.dates import Day, date_order, days_of
 from engine.imports.efforts import scale_of
-from engine.imports.entries import Entries, Entry, old_log
+from engine.imports.entries import Entries, Entry, old_log, too_long
 from engine.imports.headers import Field
 from engine.imports.names import Names, is_assisted
 from engine.imports.numbers import comma_of
@@ -23,13 +24,19 @@ from engine.imports.values import Habits, NameMatch, OldLog, OldNote
 from engine.sheets.rows import HEADER_WITHIN, Sheet
 from engine.values.exercise import Exercise
 
-MOST_ROWS = 100_000
+MOST_ROWS = 30_000
 MOST = 0.5
 
 
 def read_sheets(sheets: Sequence[Sheet], habits: Habits, catalogue: Catalogue) -> OldLog | None:
     """The log that sheets hold; None where they hold none: no table of sets, or one without days gone by."""
+    names = Names(catalogue, habits.taught)
     tables = [sheet for sheet in sheets if sheet.has_header(is_header)]
+    if not tables:
+        tables = [turned for sheet in sheets if (turned := row_by_row(sheet, names)) is not None]
+    count = sum(len(sheet.rows) for sheet in tables)
+    if count > MOST_ROWS:
+        return too_long(count, MOST_ROWS)
     rows = [row for sheet in tables for row in rows_of(sheet, habits.unit)]
     written = [row.written for row in rows]
     dated = [one for one in written if one is not None]
@@ -39,7 +46,7 @@ def read_sheets(sheets: Sequence[Sheet], habits: Habits, catalogue: Catalogue) -
     days = days_of(dated, order, habits.today)
     if _is_plan(tables, days):
         return None
-    reader = _Rows(_table_habits(rows, habits), Names(catalogue, habits.taught), SaidSets(catalogue, habits))
+    reader = _Rows(_table_habits(rows, habits), names, SaidSets(catalogue, habits))
     each = iter(days)
     for row, one in zip(rows, written, strict=True):
         reader.read(row, next(each) if one is not None else _no_date(row))

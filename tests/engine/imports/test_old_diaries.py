@@ -33,6 +33,37 @@ def test_a_line_that_opens_with_a_date_opens_a_day(heading):
     assert said(diary(f"{heading}\nsquat 3x5 100\n")) == [f"5.3. {SQUAT} 5@100kg"] * 3
 
 
+@pytest.mark.parametrize(
+    "heading",
+    [
+        pytest.param("WEEK 1 DAY 2 (05/03/2024)", id="in brackets behind a label"),
+        pytest.param("Leg day, 5 March 2024", id="behind words"),
+        pytest.param("# Session 12 - 5.3.24", id="behind a heading"),
+    ],
+)
+def test_a_date_may_stand_behind_the_label_of_a_session(heading):
+    assert said(diary(f"{heading}\nsquat 3x5 100\n")) == [f"5.3. {SQUAT} 5@100kg"] * 3
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("5/3/24\nsquat 100x5\n7/3/24\nsquat 105x5\n", id="at the top, then close below sets"),
+        pytest.param("my diary\n5/3/24\nsquat 100x5\n7/3/24\nsquat 105x5\n", id="no line marked at all"),
+        pytest.param("5.3.24\nsquat 100x5\n7.3.24\nsquat 105x5\n", id="points"),
+    ],
+)
+def test_what_opens_one_day_opens_the_next(text):
+    assert said(diary(text)) == [f"5.3. {SQUAT} 5@100kg", f"7.3. {SQUAT} 5@105kg"]
+
+
+def test_a_bare_pair_that_may_be_a_day_or_reps_stops_the_day_before_it():
+    log = diary("5/3\nsquat 100x5\n7/3\nsquat 105x5\n")
+
+    assert said(log) == [f"5.3. {SQUAT} 5@100kg"]
+    assert left_out(log) == [(4, "the date is not told: 7/3")]
+
+
 def test_sets_may_stand_behind_the_date():
     assert said(diary("2024-03-05: squat 100x5\n2024-03-07 squat 105x5\n")) == [
         f"5.3. {SQUAT} 5@100kg",
@@ -84,6 +115,14 @@ def test_numbers_below_a_name_in_doubt_are_no_ones(name, why):
     assert [line for line, _ in left_out(log)] == [5, 6]
     assert all(reason.startswith(why) for _, reason in left_out(log))
     assert [(one.written, one.lines) for one in log.names if len(one.meant) != 1] == [(name, 2)]
+
+
+@pytest.mark.parametrize("line", ["curls 3x10 12.5", "same again"])
+def test_the_exercise_in_hand_settles_no_name_and_no_words(line):
+    log = diary(f"2024-03-05\nbarbell curl 30 3x10\n{line}\n")
+
+    assert {in_short(one.done) for one in log.sets} == {"10@30kg"}
+    assert [number for number, _ in left_out(log)] == [3]
 
 
 def test_numbers_below_a_set_line_in_doubt_are_no_ones():

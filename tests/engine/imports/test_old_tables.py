@@ -153,6 +153,7 @@ def test_effort_in_words_is_kept_as_a_note():
         pytest.param("sets|duration", "1|1:30", ["1@0kg 90s"], id="minutes and seconds"),
         pytest.param("sets|time (min)", "1|2", ["1@0kg 120s"], id="minutes in the header"),
         pytest.param("sets|reps", "2|45", ["1@0kg 45s"] * 2, id="a hold's bare number is seconds"),
+        pytest.param("sets|reps|seconds", "1|0|45", ["1@0kg 45s"], id="no reps beside its seconds"),
     ],
 )
 def test_a_hold_is_counted_in_seconds(header, cells, found):
@@ -165,6 +166,34 @@ def test_how_long_a_workout_took_is_nothing_of_a_set():
 
 def test_a_way_is_metres():
     assert sets_of("date|exercise|distance (yd)|weight", "2024-03-05|farmer carry|100|24") == ["1@24kg 91.44m"]
+
+
+def test_a_column_for_each_exercise():
+    rows = ["2024-03-05|100x5|8,8|3x8 60|fine", "2024-03-07||3x8 60||"]
+    log = log_of("log.tsv", sheet("date|squat|bench press|row|mood", *rows))
+
+    assert said(log) == [
+        f"5.3. {SQUAT} 5@100kg",
+        *[f"5.3. {BENCH} 8"] * 2,
+        *[f"7.3. {BENCH} 8@60kg"] * 3,
+    ]
+    assert [line for line, _ in left_out(log)] == [2]
+    assert log.assumed_unit is Unit.KG
+
+
+@pytest.mark.parametrize(
+    ("header", "cells"),
+    [
+        pytest.param("set 1 (lb)|set 2 (lb)", "225x5|225x5", id="in the header"),
+        pytest.param("result|unit", "2x5 225|lbs", id="in a column"),
+        pytest.param("result", "225lb 5,5", id="in the cell"),
+    ],
+)
+def test_the_unit_of_sets_told_in_one_cell(header, cells):
+    log = log_of("log.tsv", sheet(f"date|exercise|{header}", f"2024-03-05|squat|{cells}"))
+
+    assert [in_short(one.done) for one in log.sets] == ["5@225lb", "5@225lb"]
+    assert log.assumed_unit is None
 
 
 def test_both_units_of_a_load_are_one_load():
@@ -338,6 +367,12 @@ def test_dates_and_units_that_were_taken_for_granted_are_told():
 )
 def test_what_is_no_log_is_left_to_others(content):
     assert read("log.tsv", content) is None
+
+
+def test_a_sheet_that_is_too_long_is_left_out_whole():
+    log = log_of("log.tsv", sheet("date|exercise|reps", *["2024-03-05|squat|5"] * 30_001))
+
+    assert (log.sets, left_out(log)) == ((), [(0, "I read up to 30000 at once; send it in parts")])
 
 
 @pytest.mark.parametrize("name", ["log.xlsx", "log.pdf"])
