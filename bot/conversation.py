@@ -7,6 +7,7 @@ from typing import assert_never
 from bot import answers, documents, edits, planning, taps, welcome
 from bot.context import context_of
 from bot.dispatch import dispatch
+from bot.intents import plan_for
 from bot.messages import InboundKind
 from bot.schedule import replan
 from bot.turn import Turn
@@ -24,6 +25,7 @@ def respond(turn: Turn) -> None:
             taps.tapped(turn)
         case InboundKind.DOCUMENT:
             documents.received(turn)
+            welcome.first_contact(turn)
         case InboundKind.GONE:
             turn.store.people.gone(turn.athlete)
         case InboundKind.BACK:
@@ -38,7 +40,9 @@ def message(turn: Turn) -> None:
     if answers.answered(turn, turn.inbound.text):
         return
     if planning.looks_like_plan(turn.inbound.text):
-        planning.receive_plan(turn, turn.inbound.text)
+        if not plan_for.told_whole(turn, turn.inbound.text):
+            planning.receive_plan(turn, turn.inbound.text)
+        welcome.first_contact(turn)
         return
     outcome = read(turn.inbound.text, context_of(turn), turn.catalogue)
     dispatch(turn, outcome)

@@ -9,7 +9,7 @@ from engine.reading.values import Act, Outcome
 from storage.records import ChangeKind
 
 
-def first_contact(turn: Turn, outcome: Outcome) -> None:
+def first_contact(turn: Turn, outcome: Outcome | None = None) -> None:
     """Nothing; someone who began without /start has seen the cautions."""
     if turn.preferences.welcomed or (isinstance(outcome, Act) and outcome.name in ("start", "erase")):
         return

@@ -90,27 +90,36 @@ class Changes:
         self._update(change, label=label)
         return replace(change, label=label)
 
+    def to_undo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
+        """The latest change still in force, which undo would take back; None when there is none."""
+        row = self._work.connection.execute(LATEST_BY, {"athlete": athlete, "by": by or athlete}).one_or_none()
+        return None if row is None else _change(row)
+
     def undo(self, athlete: AthleteId, at: datetime, *, by: AthleteId | None = None) -> Change | None:
         """The latest change still in force, now undone; None when there is none."""
-        row = self._work.connection.execute(LATEST_BY, {"athlete": athlete, "by": by or athlete}).one_or_none()
-        if row is None:
+        change = self.to_undo(athlete, by=by)
+        if change is None:
             return None
-        change = _change(row)
         self._update(change, undone_at=at, undone_place=self._work.take_ids(athlete))
         self._settle(change)
         return replace(change, undone_at=at)
 
-    def redo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
-        """The change of the latest undo, in force again; None when there is none or a new change came since."""
+    def to_redo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
+        """The change of the latest undo; None when there is none or a new change came since."""
         row = self._work.connection.execute(LAST_UNDONE_BY, {"athlete": athlete, "by": by or athlete}).one_or_none()
         if row is None:
             return None
         newest = self._work.connection.execute(
             select(func.max(CHANGES.c.id)).where(CHANGES.c.athlete_id == athlete, STEP)
         ).scalar_one()
-        if newest > row.undone_place:
+        return None if newest > row.undone_place else _change(row)
+
+    def redo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
+        """The change of the latest undo, in force again; None when there is none or a new change came since."""
+        undone = self.to_redo(athlete, by=by)
+        if undone is None:
             return None
-        change = replace(_change(row), undone_at=None)
+        change = replace(undone, undone_at=None)
         self._update(change, undone_at=None, undone_place=None)
         self._settle(change)
         return change

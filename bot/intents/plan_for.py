@@ -10,8 +10,17 @@ from bot.replies.coaching import send_plan_for, which_client
 from bot.turn import Turn
 from engine.reading.values import Act
 
+HEAD = "plan for "
 OPEN_FOR = timedelta(hours=2)
 PLAN_FOR = "plan for"
+
+
+def told_whole(turn: Turn, text: str) -> bool:
+    """Whether a coach's message was a client's name with her whole plan below it."""
+    if not text.casefold().startswith(HEAD) or not clients_of(turn):
+        return False
+    plan_for(turn, Act("plan_for", text=text[len(HEAD) :]))
+    return True
 
 
 def plan_for(turn: Turn, act: Act) -> None:

@@ -108,6 +108,11 @@ def plan_handed(name: str, plan: str) -> Reply:
     return Reply(f"{name} has the plan “{plan}” now. She is told.", row(UNDO))
 
 
+def changed_again(coach: str, label: str, *, undone: bool) -> Reply:
+    """At the client's side: the coach took a change back, or made it again."""
+    return Reply(f"{coach} {'took back' if undone else 'put back'}: {label}. today shows what that means.")
+
+
 def no_plan_of(name: str) -> Reply:
     """A client's plan cannot be changed before there is one."""
     return Reply(f"Nothing changed: {name} has no plan yet. Send: plan for {name}")

@@ -1,0 +1,178 @@
+"""Undo and redo, as they are said in the chat: exactly one thing back, whatever it was; talk between is no step."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from storage.database import open_database
+from tests.bot.chatting import PLAN, Chats, said, texts, to
+
+ONE_EACH = [
+    pytest.param(["squat 3x5 90"], id="sets"),
+    pytest.param(["squat 90x5, leg extension 50x12"], id="sets of two lifts at once"),
+    pytest.param(["press 3x8 40", "overhead"], id="an answer"),
+    pytest.param(["that was 4 not 5"], id="a correction"),
+    pytest.param(["edit: squat 95x5"], id="an edit"),
+    pytest.param(["edit: wrong chat, sorry"], id="an edit into talk"),
+    pytest.param(["delete set 1"], id="a deletion"),
+    pytest.param(["move it to yesterday"], id="a move"),
+    pytest.param([PLAN.replace("3x5", "4x5")], id="a plan"),
+    pytest.param(["/plan from monday"], id="a plan's start"),
+    pytest.param(["skip leg extension"], id="a skip"),
+    pytest.param(["skip today"], id="a skipped day"),
+    pytest.param(["swap leg extension for leg press"], id="a swap"),
+    pytest.param(["move to fri"], id="a session moved"),
+    pytest.param(["note: slept badly"], id="a note"),
+    pytest.param(["bodyweight 82"], id="a body weight"),
+    pytest.param(["units lb"], id="a unit"),
+    pytest.param(["/settings zone Berlin"], id="a clock"),
+    pytest.param(["remind me 18:00 mon wed"], id="reminders"),
+    pytest.param(["quiet 22:00 7:30"], id="quiet hours"),
+    pytest.param(["pause until friday"], id="a pause"),
+    pytest.param(["/settings summary off"], id="a switch"),
+    pytest.param(["bp means close grip bench press"], id="a shorthand"),
+    pytest.param(["new exercise: cable hip flexion, like leg extension"], id="an exercise"),
+    pytest.param(["as planned"], id="the rest as planned"),
+    pytest.param(["same"], id="the same again"),
+]
+
+
+def begun(database):
+    chats = Chats(database)
+    chats.says("ana", "/start", "London", "kg", PLAN, "squat 90x5")
+    return chats
+
+
+def do(chats, steps):
+    for step in steps:
+        if step.startswith("edit: "):
+            chats.edits("ana", step.removeprefix("edit: "))
+        else:
+            chats.says("ana", step)
+
+
+@pytest.mark.parametrize("steps", ONE_EACH)
+def test_undo_takes_back_exactly_this_and_redo_brings_it_again(database, steps):
+    chats = begun(database)
+    before = chats.standing("ana")
+    do(chats, steps)
+    after = chats.standing("ana")
+    assert after != before
+
+    undone = chats.says("ana", "undo")
+    assert chats.standing("ana") == before
+    assert texts(undone)[0].startswith("Undone: ")
+
+    redone = chats.says("ana", "redo")
+    assert chats.standing("ana") == after
+    assert texts(redone)[0].startswith("Back again: ")
+
+    chats.says("ana", "undo", "undo")
+    assert chats.log("ana") == []
+
+
+@pytest.mark.parametrize(
+    "between",
+    [
+        pytest.param("queue at the rack again", id="talk"),
+        pytest.param("left knee hurts a bit", id="pain"),
+        pytest.param("today", id="a look at the session"),
+        pytest.param("week", id="a look at the week"),
+        pytest.param("why", id="a question"),
+        pytest.param("row 3x12 5", id="a question of the bot's"),
+        pytest.param("invite", id="an invitation"),
+        pytest.param("rest 2 min", id="a rest"),
+        pytest.param("more quads", id="a proposal not taken"),
+        pytest.param("bench 80x", id="a slip"),
+    ],
+)
+def test_what_changes_no_record_is_no_step(chats, between):
+    chats.says("ana", "/start", "skip", "kg", PLAN, "squat 90x5", "squat 90x4", between, "undo")
+
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+def test_a_note_after_undo_leaves_redo_possible(chats):
+    chats.says("ana", "squat 90x5", "undo", "what a day", "redo")
+
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+def test_a_set_after_undo_ends_redo(chats):
+    out = chats.says("ana", "squat 90x5", "undo", "squat 80x5", "redo")
+
+    assert "Nothing" in said(out)
+    assert chats.log("ana") == [("barbell back squat", 5, "80 kg")]
+
+
+def test_nothing_to_undo_is_said_so(chats):
+    assert "Nothing to undo" in said(chats.says("ana", "undo"))
+
+
+def coached(chats):
+    code = said(chats.says("kit", "/start", "invite")).split("/start ")[1].split()[0]
+    chats.says("ana", f"/start {code}", "yes", "squat 90x5")
+    chats.says("kit", "bench 60x5", f"plan for ana\n{PLAN}")
+
+
+def test_a_coach_undoes_the_plan_he_gave_and_she_her_own_set(chats):
+    coached(chats)
+    given = len(chats.standing("ana")["plans"])
+
+    out = chats.says("kit", "undo")
+    taken_back = chats.standing("ana")
+    chats.says("kit", "redo")
+    given_again = len(chats.standing("ana")["plans"])
+    chats.says("ana", "undo")
+
+    assert (given, len(taken_back["plans"]), given_again) == (1, 0, 1)
+    assert "took back" in said(to(out, chats.parties["ana"].chat))
+    assert len(taken_back["sets"]) == 1
+    assert chats.log("ana") == []
+    assert len(chats.standing("ana")["plans"]) == 1
+    assert len(chats.log("kit")) == 1
+
+
+def test_after_his_client_left_a_coach_undoes_nothing_of_hers(chats):
+    coached(chats)
+    chats.says("ana", "/accept leave coach")
+    chats.says("kit", "undo")
+
+    assert len(chats.standing("ana")["plans"]) == 1
+    assert chats.log("kit") == []
+
+
+SET = st.tuples(st.just("set"), st.integers(3, 12), st.sampled_from((60, 62.5, 80)))
+DEEDS = st.lists(st.one_of(SET, st.just(("undo",)), st.just(("redo",)), st.just(("talk",))), max_size=14)
+
+
+@settings(max_examples=25, deadline=None, derandomize=True)
+@given(DEEDS)
+def test_any_conversation_of_sets_undo_and_redo_leaves_what_a_list_would_hold(deeds):
+    database = open_database("sqlite://")
+    chats = Chats(database)
+    chats.says("ana", "hello")
+    log: list[tuple[int, str]] = []
+    taken_back: list[tuple[int, str]] = []
+    for deed in deeds:
+        match deed:
+            case ("set", reps, load):
+                chats.says("ana", f"bench {load}x{reps}")
+                log.append((reps, f"{load} kg"))
+                taken_back.clear()
+            case ("undo",):
+                chats.says("ana", "undo")
+                if log:
+                    taken_back.append(log.pop())
+            case ("redo",):
+                chats.says("ana", "redo")
+                if taken_back:
+                    log.append(taken_back.pop())
+            case _:
+                chats.says("ana", "what a day")
+
+    left = [(reps, load) for _, reps, load in chats.log("ana")]
+    database.close()
+    assert left == log
