@@ -14,7 +14,7 @@ from bot.context import context_of
 from bot.recording import label_of, receipt, record
 from bot.replies.question import dropped, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
-from bot.turn import Turn
+from bot.turn import LEFT_OUT, Turn
 from engine.reading import read_answer
 from engine.reading.values import Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
 from engine.values.ids import ExerciseName
@@ -55,6 +55,7 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             return True
         case NotAnAnswer():
             turn.store.questions.close(open_question, QuestionState.DROPPED)
+            turn.kept[LEFT_OUT] = open_question.payload["text"]
             return False
         case _:
             assert_never(answer)

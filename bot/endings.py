@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from datetime import date
+from datetime import date, timedelta
+from itertools import pairwise
 
 from bot.recording import lifts_in_order
 from bot.replies.records import record_text
@@ -15,6 +16,9 @@ from engine.strength.records import records_broken
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetRecord
+
+LONGEST_GAP = timedelta(minutes=75)
+"""A longer break between two sets is another visit. Common practice, no source."""
 
 
 def ending_of(turn: Turn) -> Ending:
@@ -28,6 +32,7 @@ def ending_of(turn: Turn) -> Ending:
         lifts=len(lifts),
         sets=len(work),
         planned_sets=sum(len(one.sets) for one in session.prescriptions),
+        planned_done=sum(min(len(one.sets), session.sets_done(one.exercise)) for one in session.prescriptions),
         minutes=_minutes(work),
         up=_up(turn, work),
         short=_short(session),
@@ -38,10 +43,12 @@ def ending_of(turn: Turn) -> Ending:
 
 
 def _minutes(work: Sequence[SetRecord]) -> int | None:
-    if len(work) < 2:
+    """From the first set to the last; None where a long gap says that it was no one visit."""
+    instants = sorted(record.at for record in work)
+    gaps = [later - earlier for earlier, later in pairwise(instants)]
+    if not gaps or max(gaps) > LONGEST_GAP:
         return None
-    span = max(record.at for record in work) - min(record.at for record in work)
-    return round(span.total_seconds() / 60) or None
+    return round(sum(gap.total_seconds() for gap in gaps) / 60) or None
 
 
 def _up(turn: Turn, work: Sequence[SetRecord]) -> list[tuple[ExerciseName, str]]:

@@ -30,6 +30,9 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
     """Whether the words answered a question of the first contact; sets and intents go their own way."""
     said = text.strip().casefold()
     kind = question.payload["kind"]
+    latest = turn.store.sets.latest(turn.athlete)
+    if latest is not None and latest.at > question.asked_at and said not in UNIT_WORDS and not zone_named(text):
+        return False  # she has begun to train: what she says now is not about the clock any more
     if kind == ASK_UNIT and said in UNIT_WORDS:
         _close(turn, question)
         choose_unit(turn, UNIT_WORDS[said].value)

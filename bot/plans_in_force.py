@@ -43,11 +43,11 @@ class PlanInForce:
         """The dated training days between two dates, both included."""
         return planned_days(self.plan, self.stored.starts_on, first, last)
 
-    def next_day(self, after: date) -> PlannedDay | None:
-        """The next training day from a date on."""
-        dated = next_planned(self.plan, self.stored.starts_on, after)
+    def next_day(self, first: date) -> PlannedDay | None:
+        """The next training day from a date on, that date included."""
+        dated = next_planned(self.plan, self.stored.starts_on, first - timedelta(days=1))
         undated = [day for day in self.days if day.on is None and day.week_first is not None]
-        coming = [day for day in undated if day.week_first is not None and day.week_first + timedelta(days=6) >= after]
+        coming = [day for day in undated if day.week_first is not None and day.week_first + timedelta(days=6) >= first]
         return dated or next(iter(coming), None)
 
 

@@ -8,8 +8,9 @@ from datetime import date
 from bot import pain
 from bot.replies.receipt import Aside, Lift, lift_line, lift_list
 from bot.replies.sets import sets_text
+from bot.replies.trouble import quoted
 from bot.sessions import forget_plan, forget_session, session_of
-from bot.turn import FAR_ABOVE, Turn
+from bot.turn import FAR_ABOVE, LEFT_OUT, Turn
 from engine.reading.values import Logged
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetRecord
@@ -69,6 +70,8 @@ def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ())
     told = lifts_in_order(logged.sets)
     session = session_of(turn)
     complete = day == turn.today and bool(session.prescriptions) and session.next_up() is None
+    if LEFT_OUT in turn.kept:
+        lines = [*lines, f"Still not saved, never answered: {quoted(turn.kept[LEFT_OUT])}"]
     aside = Aside(day, bool(logged.note), lines, logged.unread, complete)
     groups = by_day(logged, day)
     if len({told_for for told_for, _ in groups}) > 1:

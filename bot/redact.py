@@ -16,8 +16,12 @@ HIDDEN = "[token]"
 TOKEN = re.compile(r"\d+(?::|%3A)[A-Za-z0-9_-]{30,}", re.IGNORECASE)
 """A bot token as the platform issues it, plain or percent-encoded."""
 
-CHATTY = ("httpx", "httpcore", "telegram", "apscheduler")
-"""Libraries that log each request or each tick at INFO."""
+QUIETER = {
+    "httpx": logging.WARNING,  # each request, with its address, at INFO
+    "httpcore": logging.WARNING,
+    "telegram": logging.WARNING,
+    "apscheduler": logging.ERROR,  # a warning for each tick that comes while a long one still runs
+}
 
 
 class Redacting(logging.Filter):
@@ -62,8 +66,8 @@ def log_to(stream: TextIO | None = None, *, secrets: Iterable[str] = (), level: 
     handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
     root.addHandler(handler)
     root.setLevel(level)
-    for name in CHATTY:
-        logging.getLogger(name).setLevel(logging.WARNING)
+    for name, least in QUIETER.items():
+        logging.getLogger(name).setLevel(least)
     logging.captureWarnings(True)
     for each in (*root.handlers, *_other_handlers()):
         each.addFilter(redacting)

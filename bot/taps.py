@@ -31,9 +31,9 @@ from bot.replies.trouble import stale_button
 from bot.sessions import session_of
 from bot.turn import Turn
 from engine.reading.values import Act
-from engine.values.ids import ExerciseName
+from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Unit
-from storage.records import ChangeKind
+from storage.records import ChangeId, ChangeKind
 
 VERSION = "v1"
 Tap = Callable[[Turn, list[str]], None]
@@ -59,6 +59,14 @@ def _pick(turn: Turn, arguments: list[str]) -> None:
         asking.tapped(turn, int(arguments[0]), int(arguments[1]))
     else:
         turn.say(stale_button())
+
+
+def _undo(turn: Turn, arguments: list[str]) -> None:
+    """The button takes back its own change; a plain one the latest."""
+    if len(arguments) == 2 and all(one.isdecimal() for one in arguments):
+        undo.undo_own(turn, AthleteId(int(arguments[0])), ChangeId(int(arguments[1])))
+    else:
+        undo.undo(turn, Act("undo"))
 
 
 def _unit(turn: Turn, arguments: list[str]) -> None:
@@ -147,7 +155,7 @@ def _keep(turn: Turn, arguments: list[str]) -> None:
 
 
 TAPS: Mapping[str, Tap] = {
-    "undo": _act(undo.undo, "undo"),
+    "undo": _undo,
     "pick": _pick,
     "why": _act(why.why, "why"),
     "done": _act(done.done, "done"),

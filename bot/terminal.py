@@ -175,11 +175,14 @@ def _database(url: str | None, demo: bool) -> Iterator[tuple[Database, Callable[
 
 
 def _plain(terminal: Terminal) -> int:
+    line = None
     for line in sys.stdin:
         if line.strip() == ":quit":
             break
         for text in terminal.enter(line.rstrip("\n")):
             print(text, flush=True)
+    if line is None:
+        print(hint())
     return 0
 
 

@@ -15,7 +15,7 @@ from bot.envelopes import wrap_outgoing
 from bot.memory import Memory
 from bot.messages import Inbound, Outgoing, OutgoingKind
 from bot.preferences import Preferences, preferences
-from bot.replies.reply import Reply
+from bot.replies.reply import Reply, own_undo
 from engine.catalogue.catalogue import Catalogue
 from engine.values.ids import AthleteId
 from engine.values.load import Unit
@@ -24,6 +24,8 @@ from storage.records import Change, ChangeKind, Person
 from storage.store import Store
 
 FORGET, FORGET_AFTER = "forget", timedelta(minutes=15)
+LEFT_OUT = "left out"
+"""Under this name a turn keeps the words of a question that this message let lapse."""
 FAR_ABOVE = 8
 """A message with this many of the bot's below it has scrolled away: edit it and nobody sees it."""
 
@@ -39,6 +41,8 @@ class Turn:
         self.memory = memory
         self.default_zone = default_zone
         self.said: list[OutboxId] = []
+        self.step: Change | None = None
+        """The change this turn made last: what the Undo button of its replies takes back, and nothing else."""
         self.kept: dict[str, Any] = {}
         """What other modules looked up for this turn, by their own names."""
 
@@ -75,7 +79,15 @@ class Turn:
 
     def begin(self, kind: ChangeKind, label: str) -> Change:
         """A change that undo can take back."""
-        return self.store.changes.begin(self.athlete, kind, label, self.at, inbound=self.event)
+        return self.begin_for(self.athlete, kind, label)
+
+    def begin_for(self, athlete: AthleteId, kind: ChangeKind, label: str) -> Change:
+        """A change that she makes in somebody's records: her own, or as a coach a client's."""
+        by = self.athlete
+        change = self.store.changes.begin(athlete, kind, label, self.at, by=by, inbound=self.event)
+        if kind is not ChangeKind.ASIDE:
+            self.step = change
+        return change
 
     def erase_me(self, reply: Reply) -> None:
         """Nothing; every row of hers is gone, and a stranger in her chat is told so.
@@ -119,7 +131,7 @@ class Turn:
         outgoing = Outgoing(
             kind,
             reply.text,
-            reply.buttons,
+            own_undo(reply.buttons, self.step),
             edits=edits,
             message=message,
             silent=silent,

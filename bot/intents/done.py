@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.endings import ending_of
 from bot.recording import log
 from bot.replies.asplanned import needs_reps, nothing_planned
-from bot.replies.session import session_end
+from bot.replies.session import nothing_done, session_end
 from bot.sessions import session_of
 from bot.turn import Turn
 from engine.reading.values import Act, Logged
@@ -21,8 +21,9 @@ def done(turn: Turn, act: Act) -> None:
     """Nothing; the rest is recorded as planned, or the session is summed up."""
     if act.as_planned:
         as_planned(turn, act.exercise)
-    else:
-        turn.say(session_end(ending_of(turn), turn.today))
+        return
+    ending = ending_of(turn)
+    turn.say(session_end(ending, turn.today) if ending.sets else nothing_done())
 
 
 def as_planned(turn: Turn, exercise: ExerciseName | None) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.replies.names import counted
 from bot.replies.privacy import exported
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -12,5 +13,6 @@ def export(turn: Turn, act: Act) -> None:
     count = turn.store.sets.count(turn.athlete)
     for name, text in turn.store.belongings.as_csv(turn.athlete).items():
         if text.count("\n") > 1:
-            turn.say(exported(name, text.encode("utf-8"), count))
-    turn.say(exported("everything.json", turn.store.belongings.as_json(turn.athlete).encode("utf-8"), count))
+            turn.say(exported(name, text.encode("utf-8"), counted(text.count("\n") - 1, "row")))
+    everything = turn.store.belongings.as_json(turn.athlete).encode("utf-8")
+    turn.say(exported("everything.json", everything, counted(count, "set")))

@@ -2,18 +2,34 @@
 
 from __future__ import annotations
 
+import re
+
 from bot.coachs_clients import client_named, clients_of
+from bot.intents import share
 from bot.replies.coaching import no_words, note_from, note_sent, which_client
 from bot.turn import Turn
 from engine.reading.values import Act
+from storage.records import ChangeKind
 
 LONGEST = 1_000
+TO_COACH = re.compile(r"\s*(?:my )?coach\b\s*:?\s*", re.IGNORECASE)
+
+
+def to_coach(turn: Turn, words: str) -> None:
+    """Nothing; an athlete's note is kept and shared with her coach."""
+    if words.strip():
+        change = turn.begin(ChangeKind.NOTE, "the note")
+        text = words.strip()[:LONGEST]
+        turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
+    share.share(turn, Act("share"))
 
 
 def note_to(turn: Turn, act: Act) -> None:
     """Nothing; the note is on its way."""
     client, words = client_named(turn, act.text)
-    if client is None:
+    if client is None and TO_COACH.match(act.text):
+        to_coach(turn, TO_COACH.sub("", act.text, count=1))
+    elif client is None:
         turn.say(which_client("note to {}: keep the row at 55", [one.name for one in clients_of(turn)], act.text))
     elif not words.strip():
         turn.say(no_words(client.name))

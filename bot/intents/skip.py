@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.replies.choices import nothing_to_skip, skipped, which_lift
+from bot.replies.choices import done_already, nothing_to_skip, skipped, which_lift
 from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -23,10 +23,12 @@ def skip(turn: Turn, act: Act) -> None:
     if exercise is None:
         following = session.following(session.latest_exercise)
         exercise = following.prescription.exercise if following else None
-    if exercise is None or exercise not in planned:
+    if exercise is not None and session.is_finished(exercise):
+        turn.say(done_already(exercise))
+    elif exercise is None or exercise not in planned:
         turn.say(which_lift("skip", planned) if planned else nothing_to_skip())
-        return
-    skip_lift(turn, exercise)
+    else:
+        skip_lift(turn, exercise)
 
 
 def skip_lift(turn: Turn, exercise: ExerciseName) -> None:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from datetime import timedelta
 
-from bot.replies.choices import no_plan_to_change, swap_options, swapped, which_lift
+from bot.replies.choices import no_plan_to_change, same_lift, swap_options, swapped, unknown_exercise, which_lift
 from bot.sessions import Session, forget_plan, session_of, swap_cautions
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -14,6 +15,7 @@ from storage.records import ChangeKind, ChoiceKind, Question, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
 SWAP = "swap"
+UNKNOWN = re.compile(r"\b(?:for|with|to)\s+(\S.*)")
 
 
 def swap(turn: Turn, act: Act) -> None:
@@ -26,8 +28,12 @@ def swap(turn: Turn, act: Act) -> None:
     exercise = act.exercise or _current(session)
     if exercise is None or session.slot_of(exercise) is None:
         turn.say(which_lift(SWAP, planned))
+    elif act.to is None and (unknown := UNKNOWN.search(act.text)):
+        turn.say(unknown_exercise(unknown[1]))
     elif act.to is None:
         offer(turn, exercise)
+    elif act.to == exercise:
+        turn.say(same_lift(exercise))
     else:
         swap_in(turn, exercise, act.to)
 

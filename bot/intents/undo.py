@@ -4,9 +4,23 @@ from __future__ import annotations
 
 from bot import steps
 from bot.corrections import refresh_day
-from bot.replies.correction import difference, nothing_to_undo, undone
+from bot.replies.correction import already_undone, difference, not_the_latest, nothing_to_undo, undone
 from bot.turn import Turn
 from engine.reading.values import Act
+from engine.values.ids import AthleteId
+from storage.records import ChangeId
+
+
+def undo_own(turn: Turn, athlete: AthleteId, wanted: ChangeId) -> None:
+    """Nothing; the change of a button is out of force, if it is the latest; else why not is said."""
+    known = turn.store.changes.get(athlete, wanted)
+    latest = steps.latest_undoable(turn)
+    if known is None or known.by != turn.athlete or known.undone_at is not None:
+        turn.say(already_undone())
+    elif latest is None or (latest.athlete, latest.id) != (athlete, wanted):
+        turn.say(not_the_latest(known.label, latest.label if latest is not None else ""))
+    else:
+        undo(turn, Act("undo"))
 
 
 def undo(turn: Turn, act: Act) -> None:

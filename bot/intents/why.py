@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from bot.replies.why import nothing_to_explain, reasons
-from bot.sessions import session_of
+from bot.sessions import session_of, session_on
 from bot.turn import Turn
 from engine.progression.explain import why as explain
 from engine.reading.values import Act
+from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription
+
+LOOK_AHEAD = timedelta(days=14)
 
 
 def why(turn: Turn, act: Act) -> None:
@@ -20,11 +25,23 @@ def why(turn: Turn, act: Act) -> None:
     turn.say(reasons(prescription, explain(prescription, evidence)))
 
 
+def _next_time(turn: Turn, exercise: ExerciseName) -> Prescription | None:
+    """What the next session that has the lift asks of it, as the log stands."""
+    in_force = session_of(turn).in_force
+    if in_force is None:
+        return None
+    for day in in_force.planned_days(turn.today, turn.today + LOOK_AHEAD):
+        found = session_on(turn, day.on).prescription_of(exercise) if day.on is not None else None
+        if found is not None:
+            return found
+    return None
+
+
 def _asked_about(turn: Turn, act: Act) -> Prescription | None:
     """The lift named, else the one in hand or just done, else the first of the session."""
     session = session_of(turn)
     if act.exercise is not None:
-        return session.prescription_of(act.exercise)
+        return session.prescription_of(act.exercise) or _next_time(turn, act.exercise)
     latest = session.latest_exercise
     if latest is not None and session.prescription_of(latest) is not None:
         return session.prescription_of(latest)

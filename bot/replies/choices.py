@@ -32,6 +32,16 @@ def nothing_to_skip() -> Reply:
     return Reply("Nothing changed: no lift of today's plan is left to skip.")
 
 
+def done_already(exercise: ExerciseName) -> Reply:
+    """All sets of the lift are in."""
+    return Reply(f"All of today's sets of {exercise} are in: nothing of it is left. Nothing changed.")
+
+
+def same_lift(exercise: ExerciseName) -> Reply:
+    """A lift swapped for itself."""
+    return Reply(f"That is the same lift, {exercise}. Nothing changed.")
+
+
 def which_lift(verb: str, planned: Sequence[ExerciseName]) -> Reply:
     """A lift that is not on today's plan, or none named."""
     return Reply(

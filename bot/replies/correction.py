@@ -52,6 +52,16 @@ def redone(label: str, lines: Sequence[str]) -> Reply:
     return Reply("\n".join([f"Back again: {label}.", *lines]), row(UNDO))
 
 
+def already_undone() -> Reply:
+    """The button's change is out of force already."""
+    return Reply("Already undone. Nothing changed.")
+
+
+def not_the_latest(label: str, latest: str) -> Reply:
+    """Something newer stands: undo goes one step at a time."""
+    return Reply(f"Not undone: {label} is not the latest change, {latest} is. Type undo to go back step by step.")
+
+
 def nothing_to_undo(word: str) -> Reply:
     """There is no change left to take back, or to bring back."""
     return Reply(f"Nothing to {word}. Nothing changed.")

@@ -21,9 +21,9 @@ def privacy_card() -> Reply:
     )
 
 
-def exported(name: str, content: bytes, sets: int) -> Reply:
+def exported(name: str, content: bytes, holds: str) -> Reply:
     """One file of what is kept."""
-    return Reply(f"Your records: {name}, {counted(sets, 'set')}.", attachment=Attachment(name, content))
+    return Reply(f"Your records: {name}, {holds}.", attachment=Attachment(name, content))
 
 
 def confirm_erase(sets: int) -> Reply:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from bot.messages import Attachment, Button
+from storage.records import Change
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,6 +22,14 @@ class Reply:
 
 
 UNDO = Button("Undo", "v1:undo")
+
+
+def own_undo(buttons: Sequence[Sequence[Button]], step: Change | None) -> Sequence[Sequence[Button]]:
+    """The buttons, with Undo tied to the change of the reply: tapped twice, or late, it takes back no other."""
+    if step is None:
+        return buttons
+    tied = Button(UNDO.label, f"{UNDO.data}:{step.athlete}:{step.id}")
+    return [[tied if button == UNDO else button for button in each] for each in buttons]
 
 
 def row(*buttons: Button) -> tuple[tuple[Button, ...], ...]:

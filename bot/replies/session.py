@@ -37,7 +37,8 @@ def session_card(card: Card, on: date, today: date, cautions: Sequence[str] = ()
     """The session of a day, one lift a line, with what changed since last time and what to be careful with."""
     lines = [_heading(card.planned, on, today)]
     for place, one in enumerate(card.prescriptions[:LIFTS_SHOWN], start=1):
-        lines.append(f"{place} {title(one.exercise)} {targets_text(one.sets)}{_done(card, one)}")
+        name = f"{_group(card, one)}{title(one.exercise)}"
+        lines.append(f"{place} {name} {targets_text(one.sets)}{_done(card, one)}")
     if len(card.prescriptions) > LIFTS_SHOWN:
         lines.append(f"and {len(card.prescriptions) - LIFTS_SHOWN} more: type plan")
     lines += _remarks(card)
@@ -51,6 +52,20 @@ def _heading(planned: PlannedDay | None, on: date, today: date) -> str:
         return day(on, today)
     deload = ", deload week" if planned.deload else ""
     return f"{day(on, today)}, {planned.day.label}, week {planned.week} of {planned.block.weeks}{deload}"
+
+
+def _group(card: Card, one: Prescription) -> str:
+    """The superset letter and place of a lift: A1, A2; empty where it stands alone."""
+    slot = card.slot_of(one.exercise)
+    if slot is None or slot.group is None:
+        return ""
+    partners = [other.exercise for other in card.prescriptions if _letter(card, other) == slot.group]
+    return f"{slot.group}{partners.index(one.exercise) + 1} "
+
+
+def _letter(card: Card, one: Prescription) -> str | None:
+    slot = card.slot_of(one.exercise)
+    return slot.group if slot is not None else None
 
 
 def _done(card: Card, one: Prescription) -> str:
@@ -141,6 +156,7 @@ class Ending:
     lifts: int
     sets: int
     planned_sets: int
+    planned_done: int
     minutes: int | None
     up: Sequence[tuple[ExerciseName, str]]
     short: Sequence[str]
@@ -149,12 +165,25 @@ class Ending:
     coming: PlannedDay | None
 
 
+def nothing_done() -> Reply:
+    """There is no session to sum up."""
+    return Reply("No sets logged today, so there is nothing to sum up. A set looks like row 3x12 55")
+
+
+def _sets(ending: Ending) -> str:
+    """Planned sets done of those planned, and what came on top."""
+    if not ending.planned_sets:
+        return counted(ending.sets, "set")
+    extra = ending.sets - ending.planned_done
+    more = f", and {extra} more" if extra > 0 else ""
+    return f"{ending.planned_done} of {ending.planned_sets} planned sets{more}"
+
+
 def session_end(ending: Ending, today: date) -> Reply:
     """The session as saved, what went up, what fell short, when the next one is."""
     head = f"Session saved, {day(ending.on, today)}" + (f", {ending.label}" if ending.label else "")
-    of_planned = f" of {ending.planned_sets} planned" if ending.planned_sets else ""
     minutes = f", {ending.minutes} min" if ending.minutes else ""
-    lines = [head, f"{counted(ending.lifts, 'lift')}, {counted(ending.sets, 'set')}{of_planned}{minutes}"]
+    lines = [head, f"{counted(ending.lifts, 'lift')}, {_sets(ending)}{minutes}"]
     if ending.up:
         lines.append("Up: " + ", ".join(f"{exercise} {load}" for exercise, load in ending.up))
     lines += [f"Short: {line}" for line in ending.short[:3]]

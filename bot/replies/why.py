@@ -16,4 +16,4 @@ def reasons(prescription: Prescription, lines: Sequence[str]) -> Reply:
 
 def nothing_to_explain() -> Reply:
     """There is no prescription to explain."""
-    return Reply("Nothing is planned for today, so there is nothing to explain. Try: why squat on a training day.")
+    return Reply("No lift of a plan is due, so there is nothing to explain. Name one of your plan: why squat")
