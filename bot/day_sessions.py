@@ -13,7 +13,7 @@ from typing import assert_never
 
 from bot.memory import Memory
 from bot.plans_in_force import PlanInForce, plan_in_force
-from bot.preferences import GYM, UNIT
+from bot.preferences import GYM, PAIN_OVER, UNIT
 from bot.replies.receipt import Following
 from engine.catalogue.catalogue import Catalogue
 from engine.loading.exercises import loadable_for
@@ -47,8 +47,8 @@ STRENGTH_DAYS = 30
 """More training days of a lift than the estimate of strength looks at."""
 A_YEAR = timedelta(days=366)
 """How far back progression looks for the last time of a lift."""
-PAIN_HELD_FOR = timedelta(days=14)
-"""How long a pain note holds a movement's load when nothing more is said. Common practice, no source."""
+PAIN_HELD_FOR = timedelta(days=365)
+"""A pain note holds a movement's load until she says that it is over; one older than this is history."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -256,7 +256,12 @@ def choices_of(stored: Sequence[Choice]) -> Choices:
 def pained(store: Store, athlete: AthleteId, on: date) -> frozenset[ExerciseName]:
     """The exercises with a pain note of late: their load is not pushed."""
     notes = store.notes.between(athlete, on - PAIN_HELD_FOR, on, pain=True)
-    return frozenset(note.exercise for note in notes if note.exercise is not None)
+    ended = store.settings.get(athlete, PAIN_OVER, {})
+    return frozenset(
+        note.exercise
+        for note in notes
+        if note.exercise is not None and note.on.isoformat() > ended.get(note.exercise, "")
+    )
 
 
 def _planned_for(

@@ -17,6 +17,15 @@ def open_of_kind(turn: Turn, kind: str) -> Question | None:
     return question if question is not None and question.payload.get("kind") == kind else None
 
 
+def close_of_kind(turn: Turn, *kinds: str) -> bool:
+    """Whether the question open now was of one of these kinds; it is answered. Any other stays open."""
+    question = open_question(turn)
+    if question is None or question.payload.get("kind") not in kinds:
+        return False
+    turn.store.questions.close(question, QuestionState.ANSWERED)
+    return True
+
+
 def close(turn: Turn) -> None:
     """Nothing; the open question, if any, is answered."""
     question = open_question(turn)

@@ -1,15 +1,84 @@
 """Pain and warning signs: logging goes on, load is no longer pushed, a professional is named, urgent signs first.
 
-The note is hers alone until she shares it. Until she says that it is over, the movement's load is held.
+The note is hers alone until she shares it. The movement's load is held until she says that it is over.
 """
 
 from __future__ import annotations
 
-from bot.replies.pain import noted
+import re
+
+from bot.context import context_of
+from bot.day_sessions import PAIN_HELD_FOR
+from bot.preferences import PAIN_OVER
+from bot.replies.pain import noted, over
+from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
+from engine.catalogue.catalogue import normalise
 from engine.values.ids import ExerciseName
+from storage.records import ChangeKind, Note
+
+RELIEF = re.compile(
+    r"\b(?:no (?:more |longer (?:in )?)?pain|pain.?free|free of pain|without pain"
+    r"|pain (?:is |has )?(?:gone|over|away|better)"
+    r"|(?:doesn'?t|don'?t|not|no longer|stopped) hurt(?:s|ing)?(?: any ?more)?"
+    r"|(?:knee|shoulder|back|elbow|wrist|hip|ankle|neck)s? (?:is |are |feels? )?(?:fine|ok|okay|good|better|healed)\b)",
+    re.IGNORECASE,
+)
+LONGEST_NOTE = 1_000
+
+
+def take_note(turn: Turn) -> None:
+    """Nothing; the pain is noted with the lift it is about, and answered."""
+    exercise = named_in(turn, turn.inbound.text) or session_of(turn).latest_exercise or context_of(turn).doing
+    change = turn.begin(ChangeKind.ASIDE, "the pain note")
+    turn.store.notes.add(
+        change,
+        turn.inbound.text[:LONGEST_NOTE],
+        on=turn.today,
+        at=turn.at,
+        exercise=exercise,
+        pain=True,
+        message=turn.inbound.message,
+    )
+    forget_plan(turn)
+    respond(turn, exercise)
 
 
 def respond(turn: Turn, exercise: ExerciseName | None) -> None:
     """Nothing; she is told to stop or ease, and where help is."""
     turn.say(noted(exercise, turn.inbound.text))
+
+
+def named_in(turn: Turn, text: str) -> ExerciseName | None:
+    """The lift that the words name: today's own where a name may mean several; None where that settles nothing."""
+    words = normalise(text).split()
+    today = [one.exercise for one in session_of(turn).prescriptions]
+    today += [record.done.exercise for record in session_of(turn).sets_today]
+    for length in range(min(turn.catalogue.longest_phrase, len(words)), 0, -1):
+        for start in range(len(words) - length + 1):
+            owners = turn.catalogue.phrases.get(" ".join(words[start : start + length]), ())
+            fits = [name for name in owners if name in today] or list(owners)
+            if len(set(fits)) == 1:
+                return fits[0]
+    return None
+
+
+def is_over(turn: Turn) -> bool:
+    """Whether her words said that a pain which holds a lift back is over, and were answered."""
+    held = _held(turn)
+    if not held or not RELIEF.search(turn.inbound.text):
+        return False
+    named = named_in(turn, turn.inbound.text)
+    exercises = {note.exercise for note in held if note.exercise is not None and named in (None, note.exercise)}
+    if not exercises:
+        return False
+    change = turn.begin(ChangeKind.SETTING, "the end of the pain")
+    ended = dict(turn.store.settings.get(turn.athlete, PAIN_OVER, {}))
+    turn.store.settings.put(change, PAIN_OVER, ended | {name: turn.today.isoformat() for name in exercises})
+    forget_plan(turn)
+    turn.say(over(sorted(exercises)))
+    return True
+
+
+def _held(turn: Turn) -> list[Note]:
+    return list(turn.store.notes.between(turn.athlete, turn.today - PAIN_HELD_FOR, turn.today, pain=True))

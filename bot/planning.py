@@ -7,6 +7,7 @@ from datetime import timedelta
 from typing import Any
 
 from bot import imports
+from bot.context import context_of
 from bot.replies.coaching import plan_handed
 from bot.replies.plans import dropped, given, needs_mending, put_in_force, unreadable
 from bot.schedule import plan_person
@@ -17,11 +18,14 @@ from engine.plan.lines import PlanLine
 from engine.plan.printing import print_plan
 from engine.plan.sheet import parse_sheet
 from engine.plan.text import ParsedPlan, mend, parse_plan, read_lines
+from engine.reading import read
+from engine.reading.values import Act, NoSets, Outcome
 from engine.values.plan import Plan
 from engine.values.problem import Problem
 from storage.records import ChangeKind, Permission, Person, Question, QuestionState
 
 MEND = "mend plan"
+PLAN_WORDS = ("plan:", "plan ", "day ", "week ", "target ")
 OPEN_FOR = timedelta(days=1)
 
 
@@ -68,6 +72,11 @@ def go_on(turn: Turn, parsed: ParsedPlan, client: Person | None) -> None:
     turn.say(needs_mending(parsed.errors))
 
 
+def _is_no_line(outcome: Outcome) -> bool:
+    """Whether words that might mend a line ask for something else or tell of pain; the plan waits meanwhile."""
+    return isinstance(outcome, Act) or (isinstance(outcome, NoSets) and outcome.pain)
+
+
 def mended(turn: Turn, question: Question, text: str) -> bool:
     """Whether the words mended a line of the plan that waits; the rest of it stays as sent."""
     said = text.strip()
@@ -75,6 +84,8 @@ def mended(turn: Turn, question: Question, text: str) -> bool:
         turn.store.questions.close(question, QuestionState.DROPPED)
         turn.say(dropped())
         return True
+    if not said.casefold().startswith(PLAN_WORDS) and _is_no_line(read(text, context_of(turn), turn.catalogue)):
+        return False
     if looks_like_plan(text) or said.startswith("/"):
         turn.store.questions.close(question, QuestionState.DROPPED)
         return False

@@ -12,7 +12,7 @@ from engine.values.plan import Weekday
 
 ZONE, UNIT, TRAINING_TIMES, SUMMARY, DIGEST = "zone", "unit", "training times", "summary", "digest"
 REACTIONS, LOAD_FIRST, PAUSED_UNTIL, QUIET = "reactions", "load first", "paused until", "quiet"
-WELCOMED, GYM = "welcomed", "gym"
+WELCOMED, GYM, PAIN_OVER = "welcomed", "gym", "pain over"
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,7 +25,7 @@ def log(turn: Turn, logged: Logged) -> None:
     record(turn, change, logged, turn.inbound.message)
     receipt(turn, logged, turn.inbound.message)
     if logged.pain:
-        pain.respond(turn, logged.sets[-1].exercise if logged.sets else None)
+        pain.respond(turn, pained_lift(turn, logged))
 
 
 def record(
@@ -43,13 +43,21 @@ def record(
             logged.note or turn.inbound.text,
             on=day,
             at=turn.at,
-            exercise=logged.sets[-1].exercise if logged.sets else None,
+            exercise=pained_lift(turn, logged),
             pain=logged.pain,
             message=message,
         )
         forget_plan(turn)
     forget_session(turn, earlier=any(one.on != turn.today for one in records))
     return records
+
+
+def pained_lift(turn: Turn, logged: Logged) -> ExerciseName | None:
+    """The lift that a note beside sets is about: the only one, else one that the note names, else the last."""
+    names = list(lifts_in_order(logged.sets))
+    if len(names) > 1 and logged.note:
+        return pain.named_in(turn, logged.note) or names[-1]
+    return names[-1] if names else None
 
 
 def by_day(logged: Logged, day: date) -> list[tuple[date, list[SetDone]]]:

@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from bot import pain
-from bot.context import context_of
 from bot.replies.talk import kept, lost
 from bot.replies.trouble import not_read
-from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from engine.reading.values import NoSets
 from storage.records import ChangeKind
@@ -16,30 +14,16 @@ LONGEST_NOTE = 1_000
 
 def no_sets(turn: Turn, outcome: NoSets) -> None:
     """Nothing; nothing was logged, and the reply says so where she might think otherwise."""
+    if pain.is_over(turn):
+        return
     if outcome.pain:
-        _pain(turn)
+        pain.take_note(turn)
     elif outcome.unread:
         turn.say(not_read(outcome.unread))
     elif turn.inbound.text.rstrip().endswith("?"):
         turn.say(lost())
     else:
         _note(turn)
-
-
-def _pain(turn: Turn) -> None:
-    doing = session_of(turn).latest_exercise or context_of(turn).doing
-    change = turn.begin(ChangeKind.ASIDE, "the pain note")
-    turn.store.notes.add(
-        change,
-        turn.inbound.text[:LONGEST_NOTE],
-        on=turn.today,
-        at=turn.at,
-        exercise=doing,
-        pain=True,
-        message=turn.inbound.message,
-    )
-    forget_plan(turn)
-    pain.respond(turn, doing)
 
 
 def _note(turn: Turn) -> None:

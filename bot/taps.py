@@ -74,13 +74,15 @@ def _unit(turn: Turn, arguments: list[str]) -> None:
 
 
 def _first_unit(turn: Turn, arguments: list[str]) -> None:
-    open_questions.close(turn)
+    open_questions.close_of_kind(turn, onboarding.ASK_UNIT)
     onboarding.choose_unit(turn, "lb" if arguments == ["lb"] else "kg")
 
 
 def _skip_zone(turn: Turn, arguments: list[str]) -> None:
-    open_questions.close(turn)
-    onboarding.skip(turn, onboarding.ASK_ZONE)
+    if open_questions.close_of_kind(turn, onboarding.ASK_ZONE):
+        onboarding.skip(turn, onboarding.ASK_ZONE)
+    else:
+        turn.say(stale_button())
 
 
 def _consent(turn: Turn, arguments: list[str]) -> None:
@@ -150,7 +152,7 @@ def _proposal(turn: Turn, arguments: list[str]) -> None:
 
 
 def _keep(turn: Turn, arguments: list[str]) -> None:
-    open_questions.close(turn)
+    open_questions.close_of_kind(turn, erase.ERASE)
     turn.say(kept())
 
 

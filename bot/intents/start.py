@@ -16,7 +16,7 @@ def start(turn: Turn, act: Act) -> None:
         welcome.mark(turn)
         if not act.text.strip():
             onboarding.ask_for(turn, onboarding.ASK_ZONE)
-        turn.say(hello())
+        turn.say(hello(invited=bool(act.text.strip())))
     elif not act.text.strip():
         turn.say(hello_again(turn.unit))
     if act.text.strip():

@@ -7,9 +7,11 @@ Prescription, general indications for stopping an exercise test (wording ours).
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from bot.messages import Button
-from bot.replies.reply import Reply
+from bot.replies.names import listed, title
+from bot.replies.reply import UNDO, Reply, row
 from engine.values.ids import ExerciseName
 
 URGENT = re.compile(
@@ -36,8 +38,16 @@ def noted(exercise: ExerciseName | None, text: str) -> Reply:
     lines.append(f"{stop}. I can't judge an injury: if it stays or gets worse, see a doctor or physiotherapist.")
     if not is_urgent(text):
         lines.append("Chest pain, fainting or new numbness: get medical help now.")
-    lines.append("I won't push its load for now. Only you see this note.")
+    lines.append("I won't push its load until you tell me the pain is gone. Only you see this note.")
     return Reply("\n".join(lines), _buttons(exercise))
+
+
+def over(exercises: Sequence[ExerciseName]) -> Reply:
+    """The load of these lifts may rise again."""
+    return Reply(
+        f"Good. {title(listed(exercises))} may go up again. Begin easy; if it comes back, stop and see a professional.",
+        row(UNDO),
+    )
 
 
 def _buttons(exercise: ExerciseName | None) -> tuple[tuple[Button, ...], ...]:

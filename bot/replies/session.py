@@ -9,7 +9,7 @@ from typing import Protocol
 
 from bot.messages import Button
 from bot.replies.dates import day, near
-from bot.replies.names import counted, title
+from bot.replies.names import counted, listed, title
 from bot.replies.receipt import Following
 from bot.replies.reply import Reply, row
 from bot.replies.sets import targets_text
@@ -82,7 +82,8 @@ def _remarks(card: Card) -> list[str]:
     if up:
         lines.append(f"Heavier than last time: {', '.join(up)}")
     if any(Held.PAIN in one.held for one in card.prescriptions):
-        lines.append("Held after your pain note: no heavier until it is gone.")
+        held = [one.exercise for one in card.prescriptions if Held.PAIN in one.held]
+        lines.append(f"Held after your pain note: {listed(held, 3)}. Say pain gone when it is.")
     for one in card.prescriptions:
         slot = card.slot_of(one.exercise)
         if slot is not None and slot.standard and isinstance(slot.target, MaxReps):

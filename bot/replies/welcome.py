@@ -15,12 +15,13 @@ from engine.values.load import Unit
 CAUTION = "Not medical advice. New to training, pregnant, injured or ill: ask a licensed professional first."
 
 
-def hello() -> Reply:
-    """Who the bot is, the cautions, and the first question."""
+def hello(*, invited: bool = False) -> Reply:
+    """Who the bot is, the cautions, and the first question; where a coach's invitation is the question, that alone."""
+    intro = f"I'm a bot. Text me your sets; I log them and say what to lift next and why.\n{CAUTION}"
+    if invited:
+        return Reply(intro)
     return Reply(
-        "I'm a bot. Text me your sets; I log them and say what to lift next and why.\n"
-        f"{CAUTION}\n"
-        "Which big city shares your clock? Or just start: row 3x12 55",
+        f"{intro}\nWhich big city shares your clock? Or just start: row 3x12 55",
         row(Button("Skip", "v1:skip-zone")),
     )
 
