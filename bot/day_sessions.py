@@ -65,6 +65,8 @@ class Session:
     sets_today: Sequence[SetRecord]
     coming: PlannedDay | None
     choices: Sequence[Choice] = ()
+    begun: Sequence[tuple[PlannedDay, Sequence[SlotToday]]] = ()
+    """Every training day that the day's sets belong to, `planned` among them: two sessions may share a date."""
 
     @property
     def plan(self) -> Plan | None:
@@ -125,7 +127,7 @@ def session_at(store: Store, memory: Memory, athlete: AthleteId, on: date) -> Se
     frame = _frame(store, memory, athlete, in_force, sets_today, on)
     coming = in_force.next_day(on + timedelta(days=1))
     choices = [one for one in facts_of(store, athlete, in_force, on).choices if one.on == on]
-    return Session(on, in_force, frame.planned, frame.slots, sets_today, coming, choices)
+    return Session(on, in_force, frame.planned, frame.slots, sets_today, coming, choices, frame.begun)
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,6 +136,7 @@ class Frame:
 
     planned: PlannedDay | None
     slots: Sequence[SlotToday]
+    begun: Sequence[tuple[PlannedDay, Sequence[SlotToday]]] = ()
 
     def holds(self, lifts: frozenset[ExerciseName]) -> bool:
         """Whether these lifts are all asked for here, each by one slot."""
@@ -198,8 +201,15 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
         strength=_strengths(store, memory, athlete, planned, on),
         choices=choices,
     )
-    slots = session_for(planned, sessions, on, athletes_own)
-    return Frame(planned, tuple(_in_unit(one, facts.unit) for one in slots))
+    begun = [session.planned for session in sessions if session.on == on and session.planned is not None]
+    days = [(day, _slots(day, sessions, on, athletes_own, facts.unit)) for day in (planned, *begun)]
+    return Frame(planned, days[0][1], days[1:] or days[:1])
+
+
+def _slots(
+    planned: PlannedDay, sessions: Sequence[SessionDone], on: date, athlete: Athlete, unit: Unit
+) -> tuple[SlotToday, ...]:
+    return tuple(_in_unit(one, unit) for one in session_for(planned, sessions, on, athlete))
 
 
 def _in_unit(one: SlotToday, unit: Unit) -> SlotToday:

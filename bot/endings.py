@@ -26,13 +26,14 @@ def ending_of(turn: Turn) -> Ending:
     session = session_of(turn)
     work = [record for record in session.sets_today if record.done.counts_as_work]
     lifts = lifts_in_order([record.done for record in work])
+    asked = [one.prescription for _, slots in session.begun for one in slots if not one.skipped]
     return Ending(
         on=turn.today,
-        label=session.planned.day.label if session.planned else "",
+        label=" and ".join(dict.fromkeys(day.day.label for day, _ in session.begun)),
         lifts=len(lifts),
         sets=len(work),
-        planned_sets=sum(len(one.sets) for one in session.prescriptions),
-        planned_done=sum(min(len(one.sets), session.sets_done(one.exercise)) for one in session.prescriptions),
+        planned_sets=sum(len(one.sets) for one in asked),
+        planned_done=sum(min(len(one.sets), session.sets_done(one.exercise)) for one in asked),
         minutes=_minutes(work),
         up=_up(turn, work),
         short=_short(session),

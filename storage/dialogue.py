@@ -64,6 +64,12 @@ class Questions:
         row = self._work.connection.execute(OPEN_QUESTION, {"athlete": athlete, "at": at}).one_or_none()
         return None if row is None else _question(row)
 
+    def since(self, athlete: AthleteId, first: datetime, most: int = 50) -> tuple[Question, ...]:
+        """The latest questions asked after an instant, the newest first, whatever became of them."""
+        asked = select(QUESTIONS).where(QUESTIONS.c.athlete_id == athlete, QUESTIONS.c.asked_at > first)
+        rows = self._work.connection.execute(asked.order_by(QUESTIONS.c.id.desc()).limit(most))
+        return tuple(_question(row) for row in rows)
+
     def get(self, athlete: AthleteId, question: QuestionId) -> Question | None:
         """A question by its id, whatever became of it (a button of an old question may still be tapped)."""
         return self._newest(athlete, QUESTIONS.c.id == question)

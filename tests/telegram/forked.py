@@ -55,7 +55,7 @@ class MortalBot:
         return rows_of(self.database, query)
 
     def is_settled(self) -> bool:
-        """Everything that came is handled, and everything that was to be said is said."""
+        """Everything that people did is stored (or else not confirmed), handled, and answered."""
         states = {state for (state,) in self.rows("SELECT state FROM inbound")}
         waiting = self.rows("SELECT id FROM outbox WHERE state IN ('new', 'sending')")
         return self.server.idle and states <= {"done", "failed"} and not waiting

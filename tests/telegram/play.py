@@ -63,9 +63,8 @@ class LiveStory:
         self._pass_time(database, at)
         if isinstance(event.deed, Passes):
             return
-        before = len(self.bot.rows("SELECT id FROM inbound"))
         self._do(database, event)
-        self._until(lambda: len(self.bot.rows("SELECT id FROM inbound")) > before and self.bot.is_settled())
+        self._until(self.bot.is_settled)
 
     def _instant(self, database: Database, event: Event) -> datetime:
         person = self._people.get(event.who)
@@ -102,14 +101,14 @@ class LiveStory:
 
     def _do(self, database: Database, event: Event) -> None:
         person = self._people.setdefault(event.who, Person(len(self._people) + 1))
-        names = {"from": {"id": person.chat, "is_bot": False, "first_name": event.who}}
+        self.server.names[person.chat] = event.who
         number = self._next_message
         self._next_message += 1
         match event.deed:
             case Says(text):
                 if text.split(" ", 1)[0] != "/start":
                     person.messages.append(number)
-                self.server.says(person.chat, text, message_id=number, **names)
+                self.server.says(person.chat, text, message_id=number)
             case Edits(text, which):
                 self.server.edits(person.chat, person.messages[-1 if which is None else which - 1], text)
             case Taps(label):
@@ -117,7 +116,7 @@ class LiveStory:
             case Sends(file):
                 person.messages.append(number)
                 content = (self._story.parent / file).read_bytes()
-                self.server.sends_file(person.chat, file, content, message_id=number, **names)
+                self.server.sends_file(person.chat, file, content, message_id=number)
             case Passes():
                 raise AssertionError("time passing is no deed")
             case _:

@@ -43,6 +43,7 @@ class StandIn(BotApi):
         self.token = token
         self.latency = latency
         self.calls: list[Call] = []
+        self.names: dict[int, str] = {}
         self.confirmed = 0
         self.on_call: Callable[[Call, str], None] = lambda call, phase: None
         self._faults: dict[str, deque[Fault]] = defaultdict(deque)
@@ -126,7 +127,7 @@ class StandIn(BotApi):
         tap = f"tap{next(self._update_ids)}"
         query = {
             "id": tap,
-            "from": person(chat),
+            "from": person(chat, self.names.get(chat, "")),
             "chat_instance": "1",
             "data": data,
             "message": {"message_id": message, "date": self.date(), "chat": private(chat), "from": BOT},
@@ -293,7 +294,7 @@ class StandIn(BotApi):
             "message_id": next(self.message_ids) if number is None else number,
             "date": self.date(),
             "chat": private(chat),
-            "from": person(chat),
+            "from": person(chat, self.names.get(chat, "")),
             **fields,
         }
 
@@ -302,7 +303,7 @@ class StandIn(BotApi):
             {
                 "my_chat_member": {
                     "chat": chat or private(who),
-                    "from": person(who),
+                    "from": person(who, self.names.get(who, "")),
                     "date": self.date(),
                     "old_chat_member": {"user": BOT, "status": old},
                     "new_chat_member": {"user": BOT, "status": new},

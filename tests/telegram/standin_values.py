@@ -60,8 +60,8 @@ class Call:
         return bool(self.answer and self.answer[0].get("ok"))
 
 
-def person(chat: int) -> dict[str, Any]:
-    return {"id": chat, "is_bot": False, "first_name": f"Lifter {chat}"}
+def person(chat: int, name: str = "") -> dict[str, Any]:
+    return {"id": chat, "is_bot": False, "first_name": name or f"Lifter {chat}"}
 
 
 def private(chat: int) -> dict[str, Any]:

@@ -34,13 +34,12 @@ class Run(MortalBot):
     def play(self) -> None:
         self.start()
         for part in STORY:
-            before = len(self.rows("SELECT id FROM inbound"))
             part(self.server)
-            self._settle(before)
+            self._settle()
 
-    def _settle(self, before: int) -> None:
+    def _settle(self) -> None:
         limit = time.monotonic() + 30
-        while not (len(self.rows("SELECT id FROM inbound")) > before and self.is_settled()):
+        while not self.is_settled():
             assert time.monotonic() < limit, (self.rows("SELECT * FROM inbound"), self.rows("SELECT * FROM outbox"))
             self.revive()
             time.sleep(0.01)
