@@ -22,3 +22,15 @@ def client_named(turn: Turn, text: str) -> tuple[Person | None, str]:
         return None, text
     rest = text.strip().split(" ", 1)
     return people[place], rest[1].lstrip(" :") if len(rest) > 1 else ""
+
+
+def asked_about(turn: Turn, text: str) -> tuple[Person, str]:
+    """Whom a question is about, and the other words: a client named first or last in it, else the one who asks."""
+    words = text.replace(":", " ").split()
+    names = {person.name.casefold(): person for person in clients_of(turn)} if words else {}
+    for place in (-1, 0):
+        person = names.get(words[place].casefold()) if words else None
+        if person is not None:
+            rest = words[:-1] if place == -1 else words[1:]
+            return person, " ".join(rest)
+    return turn.me, text

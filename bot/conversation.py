@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from bot import answers, documents, edits, planning, taps, welcome
+from bot.about_clients import about_client
 from bot.context import context_of
 from bot.dispatch import dispatch
 from bot.intents import plan_for
@@ -25,7 +26,6 @@ def respond(turn: Turn) -> None:
             taps.tapped(turn)
         case InboundKind.DOCUMENT:
             documents.received(turn)
-            welcome.first_contact(turn)
         case InboundKind.GONE:
             turn.store.people.gone(turn.athlete)
         case InboundKind.BACK:
@@ -44,6 +44,7 @@ def message(turn: Turn) -> None:
             planning.receive_plan(turn, turn.inbound.text)
         welcome.first_contact(turn)
         return
-    outcome = read(turn.inbound.text, context_of(turn), turn.catalogue)
-    dispatch(turn, outcome)
-    welcome.first_contact(turn, outcome)
+    outcome = about_client(turn, read(turn.inbound.text, context_of(turn), turn.catalogue))
+    if outcome is not None:
+        dispatch(turn, outcome)
+        welcome.first_contact(turn, outcome)

@@ -18,7 +18,7 @@ from storage.records import ChangeKind, Question, QuestionState
 OPEN_FOR = timedelta(days=2)
 ASK_ZONE, ASK_UNIT, WHICH_ZONE = "zone", "unit", "which zone"
 LONGEST_ANSWER = 40
-MOST_WORDS = 2
+MOST_WORDS = 1
 
 
 def ask_for(turn: Turn, kind: str, **more: object) -> None:
@@ -52,7 +52,7 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
 def _zone_answer(turn: Turn, question: Question, text: str) -> bool:
     found = zone_named(text)
     if not found:
-        # Talk is no town: only a word or two on their own, once, are taken for a try at one.
+        # Talk is no town: only one word on its own, once, is taken for a try at one.
         if question.payload.get("tried") or len(text.split()) > MOST_WORDS or not text.replace(" ", "").isalpha():
             return False
         turn.store.questions.update(question, {**question.payload, "tried": True})

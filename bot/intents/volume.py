@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.coachs_clients import asked_about
 from bot.replies.week import volume_card
 from bot.turn import Turn
 from bot.weeks import week_of
@@ -11,8 +12,8 @@ from engine.values.muscles import Muscle
 
 def volume(turn: Turn, act: Act) -> None:
     """Nothing; the sets for each muscle are said."""
-    this = week_of(turn.store, turn.memory, turn.me, turn.today)
-    turn.say(volume_card(this, muscle_named(act.text)))
+    person, text = asked_about(turn, act.text)
+    turn.say(volume_card(week_of(turn.store, turn.memory, person, turn.today), muscle_named(text)))
 
 
 def muscle_named(text: str) -> Muscle | None:

@@ -93,6 +93,13 @@ def note_sent(name: str) -> Reply:
     return Reply(f"Sent to {name}.")
 
 
+def not_yours(name: str) -> Reply:
+    """Sets are told by the one who lifted them."""
+    return Reply(
+        f"Not saved: I record {name}'s sets only from {name}. Send: note to {name}: ... or {name}: +2 sets side delts"
+    )
+
+
 def note_from(coach: str, text: str) -> Reply:
     """A coach's note, at the client's side."""
     return Reply(f"From {coach}: {text}")

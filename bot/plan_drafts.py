@@ -1,0 +1,100 @@
+"""A plan with lines still to be mended: it waits a day, whatever else is said meanwhile.
+
+It is kept as a question of its own kind. Another question may be asked over it: that only takes its place as the one
+open question, the draft waits on. It is settled when its plan is in force, when it is cancelled, and when it lapses.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from bot.schedule import cancel_all, plan_one
+from bot.scheduled.draft import LAPSE, MEND, OPEN_FOR
+from bot.turn import Turn
+from engine.plan.lines import PlanLine
+from engine.plan.text import ParsedPlan
+from engine.values.ids import AthleteId
+from storage.records import Person, Question, QuestionState
+from storage.store import Store
+
+KEY = "plan draft"
+
+
+@dataclass(frozen=True, slots=True)
+class Draft:
+    """`line` is the first that needs mending; `told`: it was said since that the draft waits."""
+
+    question: Question
+    lines: tuple[PlanLine, ...]
+    line: int
+    client: AthleteId | None
+    name: str
+    told: bool
+
+
+def draft_of(turn: Turn) -> Draft | None:
+    """The plan that waits for a line of hers."""
+    if KEY not in turn.kept:
+        turn.kept[KEY] = waiting(turn.store, turn.athlete, turn.at)
+    found: Draft | None = turn.kept[KEY]
+    return found
+
+
+def waiting(store: Store, athlete: AthleteId, at: datetime) -> Draft | None:
+    """The newest draft that was not settled, at an instant within its day."""
+    asked = store.questions.since(athlete, at - OPEN_FOR)
+    drafts = (one for one in asked if one.payload.get("kind") == MEND)
+    return next((_draft(one) for one in drafts if one.state is not QuestionState.ANSWERED), None)
+
+
+def keep(turn: Turn, parsed: ParsedPlan, client: Person | None, name: str, mends: Draft | None) -> None:
+    """Nothing; the draft waits for its next line: the one that was mended in part, or a new one in its place."""
+    payload = {
+        "kind": MEND,
+        "lines": [[line.number, line.text] for line in parsed.lines],
+        "line": parsed.errors[0].line,
+        "client": client.id if client else None,
+        "name": name,
+    }
+    if mends is not None:
+        turn.store.questions.update(mends.question, payload)
+    else:
+        replace(turn, client)
+        turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
+        plan_one(turn, LAPSE, turn.at + OPEN_FOR)
+    turn.kept.pop(KEY, None)
+
+
+def replace(turn: Turn, client: Person | None) -> None:
+    """Nothing; another plan for the same person came, and its older draft waits no more."""
+    before = draft_of(turn)
+    if before is not None and before.client == (client.id if client else None):
+        settle(turn, before)
+
+
+def settle(turn: Turn, draft: Draft) -> None:
+    """Nothing; the draft waits no more."""
+    turn.store.questions.close(draft.question, QuestionState.ANSWERED)
+    cancel_all(turn, LAPSE)
+    turn.kept.pop(KEY, None)
+
+
+def mark_told(turn: Turn, draft: Draft) -> None:
+    """Nothing; she knows that the draft waits."""
+    payload: dict[str, Any] = {**draft.question.payload, "told": True}
+    turn.store.questions.update(draft.question, payload)
+    turn.kept.pop(KEY, None)
+
+
+def _draft(question: Question) -> Draft:
+    payload = question.payload
+    return Draft(
+        question,
+        tuple(PlanLine(number, words) for number, words in payload["lines"]),
+        payload["line"],
+        payload["client"],
+        payload.get("name", ""),
+        bool(payload.get("told")),
+    )
