@@ -98,7 +98,7 @@ class Chats:
         self.product.tick(self.at)
         return self.fresh()
 
-    def until(self, at: datetime, every: timedelta = timedelta(minutes=10)) -> list[Delivery]:
+    def until(self, at: datetime, every: timedelta = timedelta(hours=1)) -> list[Delivery]:
         """What goes out until then, looking at what is due again and again."""
         out = self.fresh()
         while self.at < at:

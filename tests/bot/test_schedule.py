@@ -242,7 +242,7 @@ def test_one_silent_summary_a_week_however_often_one_looks(chats):
     athlete(chats, "squat 3x5 90")
     out = chats.until(utc("2026-03-08 18:50"), timedelta(hours=6))
     out += chats.until(utc("2026-03-08 19:10"), timedelta(seconds=5))
-    out += chats.until(utc("2026-03-16 12:00"), timedelta(hours=1))
+    out += chats.until(utc("2026-03-16 12:00"))
 
     assert walls(summaries(out)) == ["Sun 08 Mar 19:00", "Sun 15 Mar 19:00"]
     assert all(one.outgoing.silent for one in summaries(out))
@@ -258,7 +258,7 @@ def test_one_silent_summary_a_week_however_often_one_looks(chats):
 def test_a_summary_put_off_by_quiet_hours_still_tells_the_week_that_ended(chats, quiet, expected):
     chats.at = utc("2026-03-02 18:00")
     athlete(chats, "squat 3x5 90", quiet)
-    out = summaries(chats.until(utc("2026-03-17 12:00"), timedelta(hours=1)))
+    out = summaries(chats.until(utc("2026-03-17 12:00")))
 
     assert walls(out) == expected
     assert [one.outgoing.text.splitlines()[0] for one in out] == [
@@ -270,9 +270,9 @@ def test_a_summary_put_off_by_quiet_hours_still_tells_the_week_that_ended(chats,
 def test_what_is_settled_between_sunday_evening_and_its_summary_loses_none(chats):
     chats.at = utc("2026-03-02 18:00")
     athlete(chats, "squat 3x5 90", "quiet 18:00 8:00")
-    chats.until(utc("2026-03-09 07:00"), timedelta(hours=1))
+    chats.until(utc("2026-03-09 07:00"))
     chats.says("ana", "remind me 17:30 mon thu", PLAN)
-    out = summaries(chats.until(utc("2026-03-09 12:00"), timedelta(hours=1)))
+    out = summaries(chats.until(utc("2026-03-09 12:00")))
 
     assert walls(out) == ["Mon 09 Mar 08:00"]
 
@@ -280,9 +280,9 @@ def test_what_is_settled_between_sunday_evening_and_its_summary_loses_none(chats
 def test_a_summary_sent_already_is_not_sent_again_when_the_hours_change(chats):
     chats.at = utc("2026-03-02 18:00")
     athlete(chats, "squat 3x5 90")
-    out = chats.until(utc("2026-03-08 20:00"), timedelta(hours=1))
+    out = chats.until(utc("2026-03-08 20:00"))
     chats.says("ana", "quiet 18:00 8:00")
-    out += chats.until(utc("2026-03-09 12:00"), timedelta(hours=1))
+    out += chats.until(utc("2026-03-09 12:00"))
 
     assert walls(summaries(out)) == ["Sun 08 Mar 19:00"]
 
@@ -303,7 +303,7 @@ def test_the_summary_follows_her_word(chats, words, expected):
     athlete(chats, "squat 3x5 90")
     for word in words:
         chats.taps("ana", word.removeprefix("tap: ")) if word.startswith("tap: ") else chats.says("ana", word)
-    out = chats.until(utc("2026-03-09 12:00"), timedelta(hours=1))
+    out = chats.until(utc("2026-03-09 12:00"))
 
     assert len(summaries(out)) == expected
 
@@ -312,7 +312,7 @@ def test_a_week_with_neither_sets_nor_plan_is_not_summed_up(chats):
     chats.at = utc("2026-03-02 18:00")
     chats.says("ana", "/start", "London", "kg")
 
-    assert chats.until(utc("2026-03-10 12:00"), timedelta(hours=1)) == []
+    assert chats.until(utc("2026-03-10 12:00")) == []
 
 
 @pytest.mark.parametrize(
@@ -327,12 +327,9 @@ def test_a_week_with_neither_sets_nor_plan_is_not_summed_up(chats):
 def test_after_downtime_what_is_too_late_is_skipped_and_the_next_one_comes(chats, down_until, expected):
     chats.at = utc("2026-03-02 20:00")
     athlete(chats, "/settings summary off", "remind me 17:30 mon")
-    chats.tick(utc(down_until))
-    out = chats.fresh() + chats.until(utc("2026-03-12 12:00"), timedelta(hours=1))
-    first = reminders(chats_all(chats))
-    later = reminders(chats.until(utc("2026-03-17 12:00"), timedelta(hours=1)))
+    first = reminders(chats.tick(utc(down_until)) + chats.until(utc("2026-03-12 12:00")))
+    later = reminders(chats.until(utc("2026-03-17 12:00")))
 
-    assert out is not None
     assert walls(first) == expected
     assert walls(later) == ["Mon 16 Mar 17:30"]
 
@@ -386,7 +383,7 @@ def test_what_failed_until_it_was_no_use_any_more_is_not_sent_late(database):
     chats, memory = two_reminded(database)
     chats.until(utc("2026-03-02 20:30"))
     memory.unbearable = 0
-    later = chats.until(utc("2026-03-09 17:00"), timedelta(hours=1))
+    later = chats.until(utc("2026-03-09 17:00"))
     next_week = chats.until(utc("2026-03-09 17:40"))
 
     assert later == []
@@ -425,9 +422,9 @@ def test_someone_who_blocked_the_bot_gets_nothing_and_her_reminders_go_on_when_s
     chats.at = utc("2026-03-02 08:00")
     athlete(chats, "/settings summary off", "remind me 17:30 mon thu")
     chats.leaves("ana")
-    away = chats.until(utc("2026-03-04 12:00"), timedelta(hours=1))
+    away = chats.until(utc("2026-03-04 12:00"))
     chats.returns("ana")
-    back = chats.until(utc("2026-03-06 12:00"), timedelta(hours=1))
+    back = chats.until(utc("2026-03-06 12:00"))
 
     assert away == []
     assert walls(reminders(back)) == ["Thu 05 Mar 17:30"]
@@ -446,7 +443,7 @@ def test_a_coach_gets_one_silent_digest_a_week_of_those_who_consented(chats):
     code = code_of(chats.says("kit", "invite"))
     chats.says("cem", "/start", "London", f"/start {code}", "not now", "squat 100x5")
     chats.says("ana", PLAN, "squat 3x5 90")
-    out = digests(chats.until(utc("2026-03-16 12:00"), timedelta(hours=1)), chats)
+    out = digests(chats.until(utc("2026-03-16 12:00")), chats)
 
     assert walls(out) == ["Sun 08 Mar 20:00", "Sun 15 Mar 20:00"]
     assert all(one.outgoing.silent for one in out)
@@ -466,14 +463,14 @@ def test_no_digest_where_it_is_not_wanted_or_not_allowed(chats, words):
     for who, word in [("ana", PLAN), ("ana", "squat 3x5 90"), *words]:
         chats.says(who, word)
 
-    assert digests(chats.until(utc("2026-03-09 12:00"), timedelta(hours=1)), chats) == []
+    assert digests(chats.until(utc("2026-03-09 12:00")), chats) == []
 
 
 def test_a_coach_who_never_told_a_clock_gets_the_digest_by_the_machines(database):
     chats = Chats(database, at=utc("2026-03-02 08:00"), zone="Asia/Tokyo")
     code = code_of(chats.says("kit", "/start", "invite"))
     chats.says("ana", f"/start {code}", "yes", "squat 90x5")
-    out = digests(chats.until(utc("2026-03-09 12:00"), timedelta(hours=1)), chats)
+    out = digests(chats.until(utc("2026-03-09 12:00")), chats)
 
     assert walls(out, "Asia/Tokyo") == ["Sun 08 Mar 20:00"]
 
@@ -486,7 +483,7 @@ def test_private_notes_and_pain_never_reach_a_coach_and_shared_ones_do(chats):
     for words in ("clients", "digest", "digest ana", "ana: +2 sets quads", "plan for ana", "week", "volume"):
         chats.says("kit", words)
     chats.says("kit", "cancel")
-    chats.until(utc("2026-03-17 12:00"), timedelta(hours=1))
+    chats.until(utc("2026-03-17 12:00"))
     seen = said(to(chats_all(chats), 1))
 
     assert "elbow hurts since yesterday" in seen

@@ -148,7 +148,7 @@ SET = st.tuples(st.just("set"), st.integers(3, 12), st.sampled_from((60, 62.5, 8
 DEEDS = st.lists(st.one_of(SET, st.just(("undo",)), st.just(("redo",)), st.just(("talk",))), max_size=14)
 
 
-@settings(max_examples=25, deadline=None, derandomize=True)
+@settings(max_examples=15, deadline=None, derandomize=True)
 @given(DEEDS)
 def test_any_conversation_of_sets_undo_and_redo_leaves_what_a_list_would_hold(deeds):
     database = open_database("sqlite://")
