@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bot import mending
+from bot.plan_drafts import Draft, draft_of
 from bot.planning import looks_like_plan, receive_plan
 from bot.replies.plans import how_to, moved_start, overview, whole
 from bot.sessions import forget_plan, session_of
@@ -18,15 +20,22 @@ def plan(turn: Turn, act: Act) -> None:
     if looks_like_plan(f"plan {act.text}"):
         receive_plan(turn, turn.inbound.text)
         return
-    in_force = session_of(turn).in_force
+    in_force, draft = session_of(turn).in_force, draft_of(turn)
+    if draft is not None and (in_force is None or not act.text.strip()):
+        mending.show(turn, draft)
     if in_force is None:
-        turn.say(how_to())
+        _none_yet(turn, draft)
     elif act.text.strip().casefold() in ("text", "all", "whole"):
         turn.say(whole(in_force.plan, in_force.stored.text))
     elif act.text.split(" ", 1)[0].casefold() in STARTS:
         _restart(turn, act)
     else:
         turn.say(overview(in_force.plan, in_force.week(turn.today)))
+
+
+def _none_yet(turn: Turn, draft: Draft | None) -> None:
+    if draft is None:
+        turn.say(how_to())
 
 
 def _restart(turn: Turn, act: Act) -> None:

@@ -15,7 +15,8 @@ from storage.records import InvitationTrouble
 def invited(code: str) -> Reply:
     """A code for one athlete."""
     return Reply(
-        f"Send your athlete this code. It works once, for 7 days:\n/start {code}\nShe is asked before you see anything."
+        f"Send your athlete this code. It works once, for 7 days:\n/start {code}\n"
+        "They are asked before you see anything."
     )
 
 
@@ -35,7 +36,7 @@ def linked(coach: str) -> Reply:
 
 def linked_coach(athlete: str) -> Reply:
     """The coach's side of a new link."""
-    return Reply(f"{athlete} accepted: you see her sessions and sets. Give a plan: plan for {athlete}")
+    return Reply(f"{athlete} accepted: you see {athlete}'s sessions and sets. Give a plan: plan for {athlete}")
 
 
 def not_now() -> Reply:
@@ -112,7 +113,7 @@ def no_words(name: str) -> Reply:
 
 def plan_handed(name: str, plan: str) -> Reply:
     """A plan went to a client."""
-    return Reply(f"{name} has the plan “{plan}” now. She is told.", row(UNDO))
+    return Reply(f"{name} has the plan “{plan}” now. They are told.", row(UNDO))
 
 
 def changed_again(coach: str, label: str, *, undone: bool) -> Reply:

@@ -9,30 +9,16 @@ from bot.messages import Attachment
 from bot.replies.dates import DAYS, near
 from bot.replies.names import counted, listed
 from bot.replies.reply import UNDO, Reply, row
+from engine.plan.finish import DAY_NAMES
 from engine.values.plan import Plan, TrainingDay
 from engine.values.problem import Problem, Severity
 
-PROBLEMS_SHOWN = 3
 FINDINGS_SHOWN = 4
 EXAMPLE = """plan: first block, 4 weeks
 day mon: full body
 squat 3x5 at 60 kg, then +2.5 kg
 cable row 3x8-12 at 45 kg, then +2.5 kg
 push-up 2x max, +1 rep"""
-
-
-def needs_mending(errors: Sequence[Problem]) -> Reply:
-    """Which lines need another try; the good ones are kept."""
-    lines = [f"{counted(len(errors), 'line')} {'needs' if len(errors) == 1 else 'need'} you; the rest is kept."]
-    lines += [str(problem) for problem in errors[:PROBLEMS_SHOWN]]
-    if len(errors) > PROBLEMS_SHOWN:
-        lines.append(f"and {len(errors) - PROBLEMS_SHOWN} more")
-    lines.append(
-        f"Send line {errors[0].line} again, or cancel. No plan is saved yet."
-        if errors[0].line
-        else "Send the plan again. No plan is saved yet."
-    )
-    return Reply("\n".join(lines))
 
 
 def unreadable(problems: Sequence[Problem]) -> Reply:
@@ -67,7 +53,8 @@ def day_lines(plan: Plan, most: int = 5) -> list[str]:
 def _day(kind: str, day: TrainingDay) -> str:
     when = f"{DAYS[day.weekday.value]} " if day.weekday is not None else ""
     prefix = f"{kind}, " if kind else ""
-    return f"{prefix}{when}{day.label}: {listed([slot.exercise for slot in day.slots], 3)}"
+    own = "" if day.weekday is not None and day.label == DAY_NAMES[day.weekday] else day.label
+    return f"{prefix}{(when + own).strip()}: {listed([slot.exercise for slot in day.slots], 3)}"
 
 
 def given(coach: str, plan: Plan, starts_on: date) -> Reply:

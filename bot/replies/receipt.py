@@ -104,7 +104,7 @@ def _receipt(lines: list[str], following: Following | None, aside: Aside, in_han
         lines.append(following_text(following, in_hand))
         prescribes = [prescription_json(following.prescription)]
     elif aside.complete:
-        lines.append("All of today's sets are in. done sums up.")
+        lines.append("All of today's sets are in. Send done for the summary.")
     return Reply("\n".join(lines), row(UNDO), prescribes)
 
 

@@ -16,6 +16,8 @@ from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Target
 from engine.values.prescription import SetTarget
 from engine.values.sets import SetDone, SetKind, Side
 
+LONGEST_LIST = 12
+
 
 def load_text(load: Load | None) -> str:
     """55 kg, 20 kg each hand, +10 kg, 20 kg help; empty for body weight alone or no load known."""
@@ -62,11 +64,19 @@ def _group(sets: Sequence[SetDone]) -> str:
     first = sets[0]
     counts = [count_text(done) for done in sets]
     same = len(set(counts)) == 1
-    words = f"{len(sets)}×{counts[0]}" if same and len(sets) > 1 else ", ".join(_marked(sets, counts))
+    words = f"{len(sets)}×{counts[0]}" if same and len(sets) > 1 else ", ".join(_runs(_marked(sets, counts)))
     load = load_text(first.load)
     if load:
         words += f" with {load}" if first.load and first.load.basis is Basis.BODY else f" at {load}"
     return words + _behind(sets, same)
+
+
+def _runs(counts: Sequence[str]) -> list[str]:
+    """The counts one by one, or, where they would fill the screen, runs of equal ones as 12×5."""
+    if len(counts) <= LONGEST_LIST:
+        return list(counts)
+    runs = [(count, len(list(alike))) for count, alike in groupby(counts)]
+    return [count if times == 1 else f"{times}×{count}" for count, times in runs]
 
 
 def _marked(sets: Sequence[SetDone], counts: Sequence[str]) -> list[str]:
@@ -89,6 +99,20 @@ def _marks(done: SetDone) -> list[str]:
     return marks
 
 
+def _marked_places(sets: Sequence[SetDone]) -> list[str]:
+    """What holds for some of alike sets: set 3 RPE 9; last 3 to failure; set 2 and 4 missed."""
+    words = []
+    for mark in dict.fromkeys(mark for done in sets for mark in _marks(done)):
+        places = [place for place, done in enumerate(sets, start=1) if mark in _marks(done)]
+        if len(places) == len(sets):
+            continue
+        if len(places) > 1 and places == list(range(len(sets) - len(places) + 1, len(sets) + 1)):
+            words.append(f"last {len(places)} {mark}")
+        else:
+            words.append(f"set {' and '.join(map(str, places))} {mark}")
+    return words
+
+
 def _shared(sets: Sequence[SetDone]) -> list[str]:
     first = _marks(sets[0])
     return [mark for mark in first if all(mark in _marks(done) for done in sets)]
@@ -98,12 +122,7 @@ def _behind(sets: Sequence[SetDone], same: bool) -> str:
     first = sets[0]
     words = [f"{mark}" for mark in _shared(sets)]
     if same and len(sets) > 1:
-        words += [
-            f"set {place} {mark}"
-            for place, done in enumerate(sets, start=1)
-            for mark in _marks(done)
-            if mark not in _shared(sets)
-        ]
+        words += _marked_places(sets)
     match first.kind:
         case SetKind.WORK:
             pass

@@ -43,7 +43,7 @@ def ask_unit() -> Reply:
 
 def zone_is(zone: str, now: datetime) -> Reply:
     """The zone, shown by its local time so that a wrong one is seen."""
-    return Reply(f"Your clock: {zone}, now {clock(now)}. Wrong? Send: zone and a city", row(UNDO))
+    return Reply(f"Your clock: {zone}, now {clock(now)}. Wrong? Send: zone London", row(UNDO))
 
 
 def zone_which(zones: Sequence[str], now: datetime) -> Reply:
