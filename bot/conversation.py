@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import assert_never
 
-from bot import answers, documents, edits, planning, taps, welcome
+from bot import answers, documents, edits, mending, planning, taps, welcome
 from bot.about_clients import about_client
 from bot.context import context_of
 from bot.dispatch import dispatch
@@ -45,6 +45,7 @@ def message(turn: Turn) -> None:
         welcome.first_contact(turn)
         return
     outcome = about_client(turn, read(turn.inbound.text, context_of(turn), turn.catalogue))
-    if outcome is not None:
+    if outcome is not None and not mending.mended(turn, outcome):
         dispatch(turn, outcome)
         welcome.first_contact(turn, outcome)
+        mending.remind(turn)

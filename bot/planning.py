@@ -3,30 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import timedelta
-from typing import Any
+from pathlib import PurePath
 
-from bot import imports
-from bot.context import context_of
+from bot import imports, plan_drafts
 from bot.replies.coaching import plan_handed
-from bot.replies.plans import dropped, given, needs_mending, put_in_force, unreadable
+from bot.replies.mending import needs_mending
+from bot.replies.plans import dropped, given, put_in_force, unreadable
 from bot.schedule import plan_person
 from bot.sessions import forget_plan
 from bot.turn import Turn
+from engine.plan.changes import with_name
 from engine.plan.check import check_plan
-from engine.plan.lines import PlanLine
 from engine.plan.printing import print_plan
 from engine.plan.sheet import parse_sheet
-from engine.plan.text import ParsedPlan, mend, parse_plan, read_lines
-from engine.reading import read
-from engine.reading.values import Act, NoSets, Outcome
+from engine.plan.text import ParsedPlan, mend, parse_plan
 from engine.values.plan import Plan
 from engine.values.problem import Problem
 from storage.records import ChangeKind, Permission, Person, Question, QuestionState
 
-MEND = "mend plan"
-PLAN_WORDS = ("plan:", "plan ", "day ", "week ", "target ")
-OPEN_FOR = timedelta(days=1)
+LONGEST_NAME = 60
 
 
 def looks_like_plan(text: str) -> bool:
@@ -48,54 +43,45 @@ def receive_document(turn: Turn, name: str, content: bytes) -> None:
     if client is None and imports.received(turn, name, content):
         return
     parsed = parse_sheet(name, content, turn.catalogue, turn.unit)
-    if parsed.plan is None and not parsed.lines:
+    go_on(turn, parsed, client, name_of(name))
+
+
+def go_on(
+    turn: Turn, parsed: ParsedPlan, client: Person | None, name: str = "", mends: plan_drafts.Draft | None = None
+) -> None:
+    """Nothing; a whole plan is put in force, a broken one waits for its next line, and what is none is told so."""
+    if parsed.plan is None and not (parsed.errors and parsed.errors[0].line):
         turn.say(unreadable(parsed.problems))
-        return
-    go_on(turn, parsed, client)
-
-
-def go_on(turn: Turn, parsed: ParsedPlan, client: Person | None) -> None:
-    """Nothing; a whole plan is put in force, a broken one waits for its next line."""
-    if parsed.plan is not None and not parsed.errors:
+    elif parsed.plan is None or parsed.errors:
+        plan_drafts.keep(turn, parsed, client, name, mends)
+        turn.say(needs_mending(parsed.errors, example(turn, parsed), whole=mends is None))
+    else:
+        if mends is not None:
+            plan_drafts.settle(turn, mends)
+        plan_drafts.replace(turn, client)
+        plan = parsed.plan if parsed.named else with_name(parsed.plan, name or parsed.plan.name)
         if client is None:
-            assign(turn, parsed.plan, parsed.problems)
+            assign(turn, plan, parsed.problems)
         else:
-            hand_over(turn, parsed.plan, client)
-        return
-    payload: dict[str, Any] = {
-        "kind": MEND,
-        "lines": [[line.number, line.text] for line in parsed.lines],
-        "line": parsed.errors[0].line,
-        "client": client.id if client else None,
-    }
-    turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
-    turn.say(needs_mending(parsed.errors))
+            hand_over(turn, plan, client)
 
 
-def _is_no_line(outcome: Outcome) -> bool:
-    """Whether words that might mend a line ask for something else or tell of pain; the plan waits meanwhile."""
-    return isinstance(outcome, Act) or (isinstance(outcome, NoSets) and outcome.pain)
+def name_of(file_name: str) -> str:
+    """A plan's name from its file's: winter block.xlsx is the winter block."""
+    return " ".join(PurePath(file_name).stem.replace("_", " ").split())[:LONGEST_NAME]
 
 
-def mended(turn: Turn, question: Question, text: str) -> bool:
-    """Whether the words mended a line of the plan that waits; the rest of it stays as sent."""
-    said = text.strip()
-    if said.casefold() in ("cancel", "forget it", "never mind", "/cancel"):
-        turn.store.questions.close(question, QuestionState.DROPPED)
-        turn.say(dropped())
-        return True
-    if not said.casefold().startswith(PLAN_WORDS) and _is_no_line(read(text, context_of(turn), turn.catalogue)):
-        return False
-    if looks_like_plan(text) or said.startswith("/"):
-        turn.store.questions.close(question, QuestionState.DROPPED)
-        return False
-    lines = tuple(PlanLine(number, words) for number, words in question.payload["lines"])
-    before = read_lines(lines, turn.catalogue, turn.unit)
-    after = mend(before, question.payload["line"], said, turn.catalogue, turn.unit)
-    turn.store.questions.close(question, QuestionState.ANSWERED)
-    client_id = question.payload["client"]
-    go_on(turn, after, turn.store.people.get(client_id) if client_id else None)
-    return True
+def example(turn: Turn, parsed: ParsedPlan) -> str:
+    """What to send for the first line that cannot be read: the remedy itself, where it mends the line."""
+    first = parsed.errors[0]
+    after = mend(parsed, first.line, first.try_instead, turn.catalogue, turn.unit)
+    mends = "\n" not in first.try_instead and not any(one.line == first.line for one in after.errors)
+    return f"line {first.line}: {first.try_instead}" if mends else f"line {first.line}: … (the line, mended)"
+
+
+def client_of(turn: Turn, draft: plan_drafts.Draft) -> Person | None:
+    """The client that a draft is for; None where it is her own."""
+    return turn.store.people.get(draft.client) if draft.client is not None else None
 
 
 def assign(turn: Turn, plan: Plan, problems: Sequence[Problem]) -> None:

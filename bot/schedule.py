@@ -15,7 +15,7 @@ from bot import zones
 from bot.due_kind import Kind, Moment
 from bot.memory import Memory
 from bot.preferences import Preferences, preferences
-from bot.scheduled import digest, forget, once, reminder, rest_over, summary
+from bot.scheduled import digest, draft, forget, once, reminder, rest_over, summary
 from bot.turn import Turn
 from storage.database import Database
 from storage.records import Change, ChangeKind, Due, Person
@@ -36,6 +36,7 @@ KINDS: Mapping[str, Kind] = {
         summary.KIND,
         digest.KIND,
         forget.KIND,
+        draft.KIND,
     )
 }
 

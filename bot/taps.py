@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from bot import asking, imports, onboarding, open_questions, proposals
+from bot import asking, imports, onboarding, open_questions, plan_or_sets, proposals
 from bot.intents import (
     accept,
     digest,
@@ -178,6 +178,7 @@ TAPS: Mapping[str, Tap] = {
     "skip-zone": _skip_zone,
     "consent": _consent,
     "proposal": _proposal,
+    "plan-or-sets": plan_or_sets.tapped,
     "invite": _act(invite.invite, "invite"),
     "digest": _act(digest.digest, "digest"),
     "client": _client,

@@ -70,6 +70,13 @@ def with_slots(plan: Plan, slots: Mapping[SlotAt, Slot | None]) -> Plan:
     return replace(plan, blocks=tuple(blocks))
 
 
+def with_name(plan: Plan, name: str) -> Plan:
+    """The plan under another name; a lone block that was called like the plan goes with it."""
+    lone = len(plan.blocks) == 1 and plan.blocks[0].label == plan.name
+    blocks = (replace(plan.blocks[0], label=name),) if lone else plan.blocks
+    return replace(plan, name=name, blocks=blocks)
+
+
 def _day_with(day: TrainingDay, slots: Mapping[int, Slot | None]) -> TrainingDay:
     kept = [slots.get(at, slot) for at, slot in enumerate(day.slots)]
     added = [slots[at] for at in sorted(slots) if at >= len(day.slots)]

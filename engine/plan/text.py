@@ -20,7 +20,7 @@ from dataclasses import dataclass
 from engine.catalogue.catalogue import Catalogue
 from engine.plan.columns import without_tables
 from engine.plan.draft import PlanDraft
-from engine.plan.finish import finished
+from engine.plan.finish import UNNAMED, finished
 from engine.plan.line_reader import LineReader
 from engine.plan.lines import LONGEST_LINE, LONGEST_TEXT, MOST_LINES, PlanLine, clean, lines_of
 from engine.values.load import Unit
@@ -43,6 +43,11 @@ class ParsedPlan:
     problems: tuple[Problem, ...]
     lines: tuple[PlanLine, ...]
     slot_lines: tuple[tuple[tuple[int, int, int, int], int], ...] = ()
+
+    @property
+    def named(self) -> bool:
+        """Whether the plan says its own name."""
+        return self.plan is not None and self.plan.name != UNNAMED
 
     @property
     def errors(self) -> tuple[Problem, ...]:
