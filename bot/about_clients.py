@@ -13,16 +13,17 @@ from bot.replies.coaching import not_yours
 from bot.turn import Turn
 from engine.reading import read
 from engine.reading.values import Act, Asked, Correction, Logged, NoSets, Outcome
+from storage.records import Role
 
 QUESTIONS = ("week", "volume", "history", "best")
 
 
 def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:
     """The outcome where a coach spoke of a client; None where that was answered already."""
+    if Role.COACH not in turn.me.roles:
+        return outcome
     text = turn.inbound.text
     people = clients_of(turn)
-    if not people:
-        return outcome
     client, _ = client_named(turn, text)
     if client is not None and text.split(None, 1)[0].endswith(":") and isinstance(outcome, Logged | Asked | Correction):
         turn.say(not_yours(client.name))

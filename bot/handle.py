@@ -8,6 +8,7 @@ saved.
 from __future__ import annotations
 
 import logging
+from dataclasses import replace
 from datetime import datetime
 
 from bot.conversation import respond
@@ -41,12 +42,12 @@ class Product:
         """
         try:
             with self.database.transaction() as store:
-                fresh = store.inbox.put([wrap_inbound(inbound)], inbound.at)
-                event = store.inbox.get(fresh[0]) if fresh else store.inbox.find(inbound.source, inbound.key)
-                if event is None:
-                    return ()
+                row = wrap_inbound(inbound)
+                fresh = store.inbox.put([row], inbound.at)
                 if not fresh:
-                    return tuple(reply.id for reply in store.inbox.replies(event.id))
+                    known = store.inbox.find(inbound.source, inbound.key)
+                    return tuple(reply.id for reply in store.inbox.replies(known.id)) if known is not None else ()
+                event = replace(row, id=fresh[0])
                 said = self._answer(store, event)
                 store.inbox.done(event.id, event.at)
                 return said

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import secrets
 from collections import OrderedDict
-from collections.abc import Callable, Hashable
+from collections.abc import Callable, Hashable, Mapping
 from typing import Any, TypeVar
 
 from engine.catalogue.catalogue import Catalogue, catalogue
@@ -47,6 +47,14 @@ class Memory:
         if not own and not shorthands:
             return catalogue()
         return self.recall(("catalogue", own, shorthands), lambda: catalogue().with_own(own, dict(shorthands)))
+
+    def settings_of(self, store: Store, athlete: AthleteId) -> Mapping[str, Any]:
+        """One person's stored settings, looked up once a transaction."""
+        key = f"settings {athlete}"
+        if key not in store.kept:
+            store.kept[key] = store.settings.all(athlete)
+        settings: Mapping[str, Any] = store.kept[key]
+        return settings
 
     def own_of(
         self, store: Store, athlete: AthleteId

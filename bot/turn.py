@@ -57,7 +57,7 @@ class Turn:
 
     @cached_property
     def preferences(self) -> Preferences:
-        return preferences(self.store.settings.all(self.athlete), self.default_zone)
+        return preferences(self.memory.settings_of(self.store, self.athlete), self.default_zone)
 
     @property
     def unit(self) -> Unit:
