@@ -57,8 +57,8 @@ class Product:
             log.exception("could not handle an event")
         with self.database.transaction() as store:
             fresh = store.inbox.put([wrap_inbound(inbound)], inbound.at)
-            event = store.inbox.get(fresh[0]) if fresh else None
-        return self._admit(event) if event is not None else ()
+            refused = store.inbox.get(fresh[0]) if fresh else None
+        return self._admit(refused) if refused is not None else ()
 
     def handle_next(self, source: str, chat: int) -> bool:
         """Whether an event of the chat waited; it is handled and its replies wait in the outbox."""
