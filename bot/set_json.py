@@ -64,6 +64,7 @@ def asked_to_json(asked: Asked) -> dict[str, Any]:
         "on": asked.on.isoformat() if asked.on else None,
         "note": asked.note,
         "pain": asked.pain,
+        "text": asked.text,
     }
 
 
@@ -77,6 +78,7 @@ def asked_from_json(stored: Mapping[str, Any]) -> Asked:
         on=date.fromisoformat(stored["on"]) if stored["on"] else None,
         note=stored["note"],
         pain=stored["pain"],
+        text=stored.get("text", ""),
     )
 
 
