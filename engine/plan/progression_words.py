@@ -7,7 +7,7 @@ then +1 kg                                           behind a rep range: once ev
 30 reps in all, then +5 kg                           the sum over the sets; without a load: then +1 rep in all
 70/80/90 % of 140 kg, then +2.5 kg                   weekly shares of a training maximum
 load for rpe 8                                       or: load for 2 in reserve
-top set then 3 back-offs of 8 at 90 %, then +2.5 kg
+top set then 3 back-offs of 8 at 90 %, then +2.5 kg   or: back-off 3x8 at 90 %
 +5 s up to 60 s, then +2.5 kg                        or metres: +5 m up to 40 m
 no progression
 
@@ -80,6 +80,10 @@ BACK_OFFS = _token(
     rf"(?:(?:a |one )?top set ?(?:,|\+|and)? ?)?(?:(?:then|and) )?"
     rf"(\d{{1,2}}) ?(?:[x×] ?(\d{{1,3}}) ?)?back-? ?offs?(?: sets?)?"
     rf"(?: ?of ?(\d{{1,3}})(?: ?reps?)?)?(?: ?(?:at|@|with)? ?({NUMBER}) ?%)?"
+)
+BACK_OFFS_BEHIND = _token(
+    rf"(?:(?:then|and|plus) )?back-? ?offs?(?: sets?)? ?:? ?(\d{{1,2}}) ?[x×] ?(\d{{1,3}})(?: ?reps?)?"
+    rf"(?: ?(?:at|@|with)? ?({NUMBER}) ?%)?"
 )
 LONGER_TIME = _token(rf"{PLUS}({NUMBER}) ?{SECONDS}{EACH}(?:{UP_TO}({NUMBER}) ?{SECONDS})?")
 LONGER_WAY = _token(rf"{PLUS}({NUMBER}) ?{METRES}{EACH}(?:{UP_TO}({NUMBER}) ?{METRES})?")
@@ -179,11 +183,14 @@ def _by_effort(cursor: Cursor) -> Part | None:
 
 
 def _back_offs(cursor: Cursor) -> Part | None:
-    match = cursor.take(BACK_OFFS)
-    if match is None:
+    match = cursor.take(BACK_OFFS_BEHIND)
+    if match is not None:
+        reps, percent = match[2], match[3]
+    elif match := cursor.take(BACK_OFFS):
+        reps, percent = match[2] or match[3], match[4]
+    else:
         return None
-    reps = match[2] or match[3]
-    kept = share(match[4]) if match[4] else None
+    kept = share(percent) if percent else None
     if kept is not None and not 0 < kept <= 1:
         return Slip(match[0].strip(), "back-offs at 1 to 100 %", "top set then 3 back-offs at 90 %")
     return BackOffs(int(match[1]), int(reps) if reps else None, kept)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
@@ -22,6 +23,7 @@ from engine.plan.parts import (
     Tag,
     TopSet,
     TotalReps,
+    Wave,
     Words,
 )
 from engine.plan.report import Bag, Report
@@ -35,6 +37,30 @@ from engine.values.plan import MaxReps, Metres, Reps, Seconds, Slot, Target
 from engine.values.problem import Problem
 
 EXAMPLE = "dumbbell row 3x8-12 at 20 kg, then +2 kg, rest 90 s"
+ANY_PROGRESSION = "+2.5 kg when all reps are made, or another line of: help plan"
+REMEDIES = (
+    (re.compile(r"^(?:then |and |add )*\+|^(?:plus|add|step|increase)\b"), "how much to add", "then +2.5 kg"),
+    (
+        re.compile(r"\bback ?offs?\b|\bbackdowns?\b"),
+        "how many back-offs, of how many reps, at which share",
+        "top set then 2 back-offs of 8 at 85 %, then +2.5 kg",
+    ),
+    (re.compile(r"\btop set\b"), "a top set and its back-offs", "top set then 2 back-offs of 8 at 85 %, then +2.5 kg"),
+    (re.compile(r"\btotal\b|\bin all\b"), "a number of reps in all", "3 sets, 30 reps in all, then +2.5 kg"),
+    (
+        re.compile(r"\b(?:wave|percent\w*|training max\w*|1rm|max)\b"),
+        "weekly shares of a training maximum",
+        "75/85/95 % of 140 kg, then +2.5 kg",
+    ),
+    (re.compile(r"\bup to\b|\buntil\b|\blonger\b"), "how much longer each time, and up to where", "+5 s up to 60 s"),
+    (re.compile(r"\b(?:rpe|rir|reserve|effort)\b"), "the effort as a number", "load for rpe 8"),
+    (
+        re.compile(r"\b(?:progress\w*|increas\w*|heavier|overload|linear|deload)\b"),
+        "what goes up, and when",
+        ANY_PROGRESSION,
+    ),
+)
+"""What words that say something of progression could have meant: no cue is made of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +138,11 @@ def _unread(report: Report, text: str, at: int) -> None:
     if "%" in report.text[at : at + len(text) + 2]:
         report.error(at, f"{text.rstrip('% ')} %", "a share of a training maximum", "85 % of 140 kg, then +2.5 kg")
         return
+    plain = " ".join(text.casefold().replace("-", " ").split())
+    for words, expected, remedy in REMEDIES:
+        if words.search(plain):
+            report.error(at, text, expected, remedy)
+            return
     has_digits = any(sign.isdigit() for sign in text)
     remedy = "at 40 kg, rpe 8, then +2.5 kg, rest 2 min" if has_digits else f"cue: {text}"
     report.error(at, text, "sets, load, effort, rest, progression, swap or a cue", remedy)
@@ -137,11 +168,13 @@ def _sets(bag: Bag, exercise: Exercise) -> int | None:
     told, back_offs = bag.one("number of sets", Sets), bag.one("progression", BackOffs)
     top = bag.one("top set", TopSet)
     if top and not back_offs:
-        bag.report.error(top[1], "top set", "its back-offs too", "top set then 3 back-offs at 90 %")
+        remedy = f"{exercise.name} top set of {top[0].reps or 5}, then 3 back-offs at 90 %, then +2.5 kg"
+        bag.report.error(top[1], "top set", "its back-offs too", remedy)
+        return 1
     if told is None:
         if back_offs:
             return 1
-        bag.report.error(0, bag.report.text[:60], "sets and reps", f"{exercise.name} 3x8")
+        bag.report.error(0, bag.report.text[:60], *_sets_missing(bag, exercise))
         return None
     sets, at = told[0].count, told[1]
     if not 1 <= sets <= MOST_SETS:
@@ -154,6 +187,21 @@ def _sets(bag: Bag, exercise: Exercise) -> int | None:
         bag.report.error(at, f"{sets} sets", "one top set, the back-offs counted apart", example)
         return None
     return 1
+
+
+def _sets_missing(bag: Bag, exercise: Exercise) -> tuple[str, str]:
+    """What a line without a number of sets lacks, and the line with it."""
+    total, wave = bag.one("progression", TotalReps), bag.one("progression", Wave)
+    if total is not None:
+        return "how many sets", f"{exercise.name} 3 sets, {total[0].total} reps in all"
+    aim = bag.one("target", Aim)
+    if wave is not None:
+        return "sets and reps", f"{exercise.name} 3x5"
+    if aim is not None and isinstance(aim[0].target, MaxReps):
+        return "how many sets", f"{exercise.name} 2x max"
+    if aim is not None and isinstance(aim[0].target, Reps):
+        return "how many sets", f"{exercise.name} 3x{aim[0].target.count}"
+    return "sets and reps", f"{exercise.name} 3x8"
 
 
 def _target(bag: Bag, exercise: Exercise) -> Target | None:
