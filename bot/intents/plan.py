@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot import mending
 from bot.plan_drafts import Draft, draft_of
 from bot.planning import looks_like_plan, receive_plan
+from bot.replies.plan_guide import plan_guide
 from bot.replies.plans import how_to, moved_start, overview, whole
 from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
@@ -12,6 +13,7 @@ from bot.words import day_named
 from engine.reading.values import Act
 from storage.records import ChangeKind
 
+GUIDE = ("help", "guide", "how", "how to", "format", "example", "words", "progression")
 STARTS = ("from", "start", "starts")
 
 
@@ -19,6 +21,9 @@ def plan(turn: Turn, act: Act) -> None:
     """Nothing; the plan is shown, or its start is moved."""
     if looks_like_plan(f"plan {act.text}"):
         receive_plan(turn, turn.inbound.text)
+        return
+    if act.text.strip().casefold() in GUIDE:
+        turn.say(plan_guide())
         return
     in_force, draft = session_of(turn).in_force, draft_of(turn)
     if draft is not None and (in_force is None or not act.text.strip()):

@@ -80,7 +80,9 @@ def whole(plan: Plan, text: str) -> Reply:
 
 def how_to() -> Reply:
     """There is no plan; how to send one."""
-    return Reply(f"No plan yet. Send one as text or a file (.txt, .md, .csv, .xlsx). For example:\n{EXAMPLE}")
+    return Reply(
+        f"No plan yet. Send one as text or a file (.txt, .md, .csv, .xlsx). For example:\n{EXAMPLE}\nhelp plan has all the words."
+    )
 
 
 def moved_start(plan: Plan, starts_on: date, today: date) -> Reply:
