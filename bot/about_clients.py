@@ -5,6 +5,7 @@ A coach never records sets for a client: what stands in a log was told by the on
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from bot.coachs_clients import client_named, clients_of
@@ -15,7 +16,22 @@ from engine.reading import read
 from engine.reading.values import Act, Asked, Correction, Logged, NoSets, Outcome
 from storage.records import Role
 
+HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
+CHANGE = re.compile(r"\s*[+-]\s*\d{1,2}\s*sets?\b", re.IGNORECASE)
 QUESTIONS = ("week", "volume", "history", "best")
+
+
+def told_by_name(turn: Turn) -> Act | None:
+    """What a coach asks of a client of hers, whatever else the name means: "digest max", "may: +2 sets side delts"."""
+    text = turn.inbound.text.strip().removeprefix("/")
+    said = text.casefold()
+    for head in (head for head in HEADS if said.startswith(head)):
+        if client_named(turn, text[len(head) :])[0] is not None:
+            return Act(HEADS[head], text=text[len(head) :])
+    who, colon, change = text.partition(":")
+    if colon and CHANGE.match(change) and client_named(turn, who)[0] is not None:
+        return Act("adjust", text=text)
+    return None
 
 
 def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from bot import answers, documents, edits, mending, planning, taps, welcome
-from bot.about_clients import about_client
+from bot.about_clients import about_client, told_by_name
 from bot.context import context_of
 from bot.dispatch import dispatch
 from bot.intents import plan_for
@@ -44,7 +44,7 @@ def message(turn: Turn) -> None:
             planning.receive_plan(turn, turn.inbound.text)
         welcome.first_contact(turn)
         return
-    outcome = about_client(turn, read(turn.inbound.text, context_of(turn), turn.catalogue))
+    outcome = told_by_name(turn) or about_client(turn, read(turn.inbound.text, context_of(turn), turn.catalogue))
     if outcome is not None and not mending.mended(turn, outcome):
         dispatch(turn, outcome)
         welcome.first_contact(turn, outcome)

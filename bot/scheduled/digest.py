@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import time, timedelta
 
+from bot.coachs_clients import told_apart
 from bot.due_kind import Coming, Kind, Moment, next_weekly
 from bot.replies.digest import digest_card
 from bot.weeks import coach_week
@@ -23,7 +24,9 @@ def _run(moment: Moment, due: Due) -> bool:
     if moment.is_paused or not moment.preferences.digest:
         return False
     links = moment.store.coaching.clients(moment.person.id)
-    clients = [moment.store.people.get(link.athlete) for link in links if Permission.SEE_LOG in link.permissions]
+    people = told_apart([moment.store.people.get(link.athlete) for link in links])
+    seen = {link.athlete for link in links if Permission.SEE_LOG in link.permissions}
+    clients = [person for person in people if person.id in seen]
     if not clients:
         return False
     moment.send(digest_card(coach_week(moment.store, moment.memory, clients, due.local_date)), silent=True)

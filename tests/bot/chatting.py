@@ -49,6 +49,14 @@ class Chats:
         self._number = 0
         self._seen = OutboxId(0)
 
+    def join(self) -> list[Delivery]:
+        """What went out before; the people known already talk on in their own chats."""
+        with self.database.transaction() as store:
+            for person in store.people.everyone():
+                self.parties[person.name] = Party(person.chat)
+        self._number = 1_000_000
+        return self.fresh()
+
     def inbound(self, who: str, kind: InboundKind, text: str, message: int | None = None, **more: Any) -> Inbound:
         """What she did, as the product gets it; a new message where none is named."""
         party = self.parties.setdefault(who, Party(len(self.parties) + 1))
