@@ -5,10 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from engine.reading.chunks import CARRIED, GAPS, JOINERS, MOST_SETS_BY_REPEAT, Chunk, Chunks
+from engine.reading.chunks import CARRIED, GAPS, JOINERS, MOST_SETS_BY_REPEAT, Chunk, Chunks, tells_a_side
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetKind, Side
+
+AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 
 
 @dataclass(slots=True)
@@ -38,7 +40,7 @@ class NumberChunks:
             self.out.loose.append(piece)
             self.at += 1
             return
-        if self._repeats_last():
+        if self._repeats_last() or self._times_a_hold(piece):
             return
         if self._goes_to_rest_pause(piece):
             return
@@ -51,6 +53,15 @@ class NumberChunks:
             self.at += 1
             return
         self.chunk()
+
+    def _times_a_hold(self, piece: Piece) -> bool:
+        """ "3 times 30 seconds"."""
+        ahead = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
+        if piece.role is not Role.TIMES or ahead is None or ahead.kind is not K.NUMBER or ahead.role not in AMOUNTS:
+            return False
+        self.at += 1
+        self._rest_of_chunk(Chunk([(piece._replace(role=Role.BARE),), self.factor(None)], before=self.separator))
+        return True
 
     def _repeats_last(self) -> bool:
         """ "(75 x7) 3x", "three times": a multiplier of the chunk before."""
@@ -131,7 +142,20 @@ class NumberChunks:
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
             chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
             return chunk.spoken_for and ahead.role is not Role.SETS
-        return kind is K.EACH and self._kind(1) is K.TIMES and self._times_joins(chunk, 1)
+        if kind is not K.EACH or self._kind(1) is not K.TIMES:
+            return False
+        return not self._sides_repeated(chunk) and self._times_joins(chunk, 1)
+
+    def _sides_repeated(self, chunk: Chunk) -> bool:
+        """ "16k 8 each side x 4": so many reps a side, and so many sets."""
+        reps, count = chunk.factors[-1][-1:], self.pieces[self.at + 2] if self._kind(2) is K.NUMBER else None
+        bare = bool(reps) and reps[0].role in (Role.BARE, Role.REPS) and count is not None and count.role is Role.BARE
+        if not bare or count is None or not tells_a_side(self.pieces[self.at]) or not self.out.found:
+            return False
+        chunk.times = int(count.value)
+        self.out.each = self.out.sides = True
+        self.at += 3
+        return True
 
     def _counts_of(self, chunk: Chunk) -> bool:
         """ "3 sets of 8", "3 po 8": what stands before "of" counts sets."""
@@ -234,6 +258,8 @@ class NumberChunks:
 
     def _plus(self, chunk: Chunk) -> None:
         while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
+            if self.pieces[self.at + 1].role in AMOUNTS:
+                return  # "75 s + 60 s": two holds
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in (K.GOT, None, K.COMMA, K.LINE, K.FILLER):
@@ -252,6 +278,7 @@ class NumberChunks:
     def carried(self, piece: Piece) -> None:
         """ "x8": the load is carried on; "(x3)": a multiplier."""
         if self._kind() not in (K.NUMBER, K.MAX):
+            self.out.dangling = True
             self.at += 1
             return
         last = self._last()

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from engine.reading.chunk_numbers import NumberChunks
-from engine.reading.chunks import CARRIED, LAST_REP, Chunk, Chunks
+from engine.reading.chunk_results import ResultChunks
+from engine.reading.chunks import CARRIED, Chunk, Chunks, numbers_in, tells_a_side
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.segments import HEADING
@@ -17,7 +17,7 @@ MOST_REPEATS = 20
 
 
 @dataclass(slots=True)
-class Chunker(NumberChunks):
+class Chunker(ResultChunks):
     """One walk over the pieces of one exercise."""
 
     def run(self) -> Chunks:
@@ -56,9 +56,15 @@ class Chunker(NumberChunks):
         self.at += 1
         self._skip(frozenset((K.FILLER, K.COLON, K.OPEN, K.EACH)))
         sign = piece.kind is K.AT
-        if self._kind(0) is not K.NUMBER:
-            return
         last = self._last()
+        if self._kind(0) is K.BODY and last is not None and not last.at:
+            self.out.body = True
+            last.at = (self.pieces[self.at]._replace(kind=K.NUMBER, role=Role.BODY),)
+            self.at += 1
+            return
+        if self._kind(0) is not K.NUMBER:
+            self.out.dangling = self.out.dangling or (sign and self._kind(0) not in BEHIND_AN_AT)
+            return
         role = self.pieces[self.at].role
         if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
             return
@@ -85,6 +91,8 @@ class Chunker(NumberChunks):
 
     def effort(self, piece: Piece) -> None:
         last = self._last()
+        if self._of_the_last_set(piece):
+            return
         if last is None:
             alone = Chunk([])
             alone.efforts = piece.efforts
@@ -93,6 +101,17 @@ class Chunker(NumberChunks):
             last.efforts += piece.efforts
             last.effort_apart = self.separator is not None
         self.at += 1
+
+    def _of_the_last_set(self, piece: Piece) -> bool:
+        """ "1 rir on the last set"."""
+        ahead = 1
+        while self._kind(ahead) in (K.FILLER, K.FOR):
+            ahead += 1
+        if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self._group_told():
+            return False
+        self.out.last_effort = piece.efforts[0]
+        self.at += ahead + 1
+        return True
 
     def failure(self, piece: Piece) -> None:
         last = self._last()
@@ -112,24 +131,6 @@ class Chunker(NumberChunks):
     def _last_said(self) -> bool:
         return any(p.kind is K.LAST for p in self.pieces[max(0, self.at - 4) : self.at])
 
-    def last_set(self, piece: Piece) -> None:
-        """ "3x8 70, last set only 6": the reps of the group's last set."""
-        self.at += 1
-        at = self.at
-        self._skip(frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR)))
-        number = self.pieces[self.at] if self.at < len(self.pieces) else None
-        reps = number is not None and number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS)
-        if number is None or not reps or self._kind() in (K.TIMES, K.AT, K.OF) or not self._group_told():
-            self.at = at
-            return
-        self.out.last_reps = int(number.value)
-        self.at += 1
-
-    def _group_told(self) -> bool:
-        """Whether the sets so far were told as a group: 3x8, and perhaps its load."""
-        groups = [chunk for chunk in self.out.found if chunk.size > 1]
-        return len(groups) == 1 and all(chunk.size == 1 for chunk in self.out.found if chunk is not groups[0])
-
     def same(self, piece: Piece) -> None:
         """ "same" on its own behind a set repeats it; "same weight 8 8" carries the load on."""
         last = self._last()
@@ -144,24 +145,6 @@ class Chunker(NumberChunks):
             self.at += 2
         self.out.found += [last] * count
         self.at += 1
-
-    def miss(self, piece: Piece) -> None:
-        self.at += 1
-        self._skip(frozenset((K.FILLER,)))
-        rep = None
-        if self._kind(0) is K.LAST:
-            rep = LAST_REP
-            self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
-        if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
-            ordinal = self.pieces[self.at]
-            rep = ordinal.told or int(ordinal.value)
-            self.at += 1
-            self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
-        last = self._last()
-        if last is None:
-            self.out.notes.append(piece)
-        else:
-            last.missed, last.missed_rep = True, rep
 
     def plus(self, piece: Piece) -> None:
         self.at += 1
@@ -178,8 +161,12 @@ class Chunker(NumberChunks):
 
     def body(self, piece: Piece) -> None:
         self.out.body = True
+        loaded = any(number.role in (Role.CHANGE, Role.LOAD) for number in numbers_in(self.out))
         if self._kind() is K.TIMES and self._number_behind(2):
             self.chunk()
+        elif loaded and self._kind() is K.NUMBER:
+            self.at += 1
+            self._place(Chunk([(piece._replace(kind=K.NUMBER, role=Role.BODY),)], before=self.separator))
         else:
             self.at += 1
 
@@ -233,11 +220,18 @@ class Chunker(NumberChunks):
         return True
 
     def sided(self, piece: Piece) -> None:
+        if self._of_the_body():
+            self.at += 1
+            return
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
         last = self._last()
         if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
             last.side = self.side
         self.at += 1
+
+    def _of_the_body(self) -> bool:
+        """ "right hip pinching": a side of the body that is no side of a set."""
+        return self._kind() in BODY_PARTS or (self._kind() is K.PLAIN and self._kind(2) is not K.NUMBER)
 
     def _sides_stand_before(self) -> bool:
         """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
@@ -247,18 +241,18 @@ class Chunker(NumberChunks):
                 return any(piece.kind is K.NUMBER for piece in rest)
         return False
 
-    def got(self, piece: Piece) -> None:
-        """ "90x3+ got 6": the result counts."""
-        if self.out.found and self._number_behind(1):
-            self.out.result_from = len(self.out.found)
-        self.at += 1
-
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
         if piece.text == "%":
             self.out.pins = True  # a share of a maximum that is not known here
-        if piece.kind is K.PLAIN and self.out.found:
+        if self.out.found and not piece.told:
             self.in_note = True
+        self.at += 1
+
+    def each(self, piece: Piece) -> None:
+        """ "each", "per leg": the load of each hand, or the reps of each side."""
+        self.out.each = True
+        self.out.sides = self.out.sides or tells_a_side(piece)
         self.at += 1
 
     def flag(self, piece: Piece) -> None:
@@ -306,19 +300,6 @@ class Chunker(NumberChunks):
                 return
         self.at += 1
 
-    def _takes_results(self) -> bool:
-        """ "3x8 70 (8,8,6)": a list in brackets behind a group tells what became of it."""
-        end = self.at + 1
-        while end < len(self.pieces) and self.pieces[end].kind in (K.NUMBER, K.COMMA, K.SLASH, K.DASH):
-            end += 1
-        numbers = tuple(piece for piece in self.pieces[self.at + 1 : end] if piece.kind is K.NUMBER)
-        closes = end < len(self.pieces) and self.pieces[end].kind is K.CLOSE
-        if not closes or len(numbers) < 2 or not self._group_told():
-            return False
-        self.out.results = numbers
-        self.at = end + 1
-        return True
-
     def _is_list_factor(self) -> bool:
         """ "(70,75,80)x6": only numbers and commas up to the bracket, and an x behind it."""
         at = self.at + 1
@@ -339,8 +320,9 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
+BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
+BEHIND_AN_AT = frozenset((K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 FLAGS = {
-    K.EACH: "each",
     K.REST_PAUSE: "rest_pause",
     K.ASSISTED: "assisted",
     K.ADDED: "added",
@@ -362,12 +344,15 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.FAILURE: Chunker.failure,
     K.MISS: Chunker.miss,
     K.PLUS: Chunker.plus,
+    K.EACH: Chunker.each,
     K.BAR: Chunker.bar,
     K.BODY: Chunker.body,
     K.COUNT: Chunker.count_word,
     K.ONCE: Chunker.once,
     K.DROP: Chunker.drop,
-    K.ARROW: Chunker.drop,
+    K.ARROW: Chunker.arrow,
+    K.COLON: Chunker.colon,
+    K.ORDINAL: Chunker.ordinal_set,
     K.WARMUP: Chunker.warm_up,
     K.WORKING: Chunker.working,
     K.LEFT: Chunker.sided,

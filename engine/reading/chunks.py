@@ -15,6 +15,8 @@ from engine.values.sets import SetKind, Side
 JOINERS = frozenset((K.SLASH, K.DASH, K.COMMA))
 MOST_SETS_BY_REPEAT = 5
 PLUS_ENDS = frozenset((K.PARTIAL,))
+LAST_SET = 0
+"""Stands for the last set among the places of a group, which count from 1."""
 LAST_REP = -1
 """Stands for "the last rep" of a miss that names no number."""
 
@@ -86,8 +88,16 @@ class Chunks:
     plates: bool = False
     pins: bool = False
     band: bool = False
-    last_reps: int | None = None
-    """The reps of the last set of a group, where they differ: "3x8 70, last set 6"."""
+    placed_reps: tuple[tuple[int, int], ...] = ()
+    """(place, reps) of sets of a group that differ: "3x8 70, last set 6"."""
+    last_effort: Effort | None = None
+    """The effort of the last set alone: "3x6 77.5, last set @9"."""
+    miss_ahead: int | None = None
+    """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
+    sides: bool = False
+    """A side, a leg or an arm was told: "5 each leg"."""
+    dangling: bool = False
+    """A sign of a set line stood there with no number to it: "3x", "80 @"."""
     results: tuple[Piece, ...] = ()
     """What became of a group of sets, in brackets behind it: "3x8 70 (8,8,6)"."""
     stated: tuple[int, int] | None = None
@@ -109,3 +119,52 @@ class Chunks:
 def numbers_in(chunks: Chunks) -> list[Piece]:
     """All numbers of the chunks, in order."""
     return [number for chunk in chunks.found for factor in chunk.factors for number in factor]
+
+
+SIDE_WORDS = frozenset(
+    (
+        "side",
+        "sides",
+        "leg",
+        "legs",
+        "arm",
+        "arms",
+        "limb",
+        "way",
+        "seite",
+        "bein",
+        "lado",
+        "pierna",
+        "brazo",
+        "perna",
+        "braco",
+        "cote",
+        "jambe",
+        "bras",
+        "lato",
+        "gamba",
+        "braccio",
+        "parte",
+        "kant",
+        "been",
+        "zijde",
+        "sida",
+        "ben",
+        "strone",
+        "noge",
+        "reke",
+        "strona",
+        "reka",
+        "nogi",
+        "ногу",
+        "руку",
+        "сторону",
+        "рукой",
+        "ногой",
+    )
+)
+
+
+def tells_a_side(piece: Piece) -> bool:
+    """Whether "each side", "per leg", "por pierna" names a side of the body, and not a hand that holds something."""
+    return any(word in SIDE_WORDS for word in piece.text.split())

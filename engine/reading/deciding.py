@@ -5,11 +5,12 @@ A candidate's plausibility is its share of all candidates' weight, with a little
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import product
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.accounting import left_over, odd, unreadable
 from engine.reading.candidates import Candidate, candidates
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunks
@@ -17,6 +18,7 @@ from engine.reading.history import Known, is_far_off, known_of
 from engine.reading.names import exercises_meant
 from engine.reading.segments import Entry
 from engine.reading.values import Context, Doubt, Reading
+from engine.values.exercise import Exercise
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetKind
 
@@ -57,6 +59,9 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
         chunks.assisted = True
     if entry.unknown:
         return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", (), chunks, entry)
+    broken = unreadable(entry.pieces)
+    if broken:
+        return Part((), Doubt.NO_REPS, entry.phrase, f"“{broken}” is no number I can read", (), chunks, entry)
     names = exercises_meant(entry, chunks, context, catalogue)
     if not names and entry.names:
         return Part((), Doubt.UNKNOWN_NAME, entry.phrase, f"no {entry.phrase} of that kind is known", (), chunks, entry)
@@ -73,7 +78,7 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
         ways, misfit = candidates(chunks, exercise, known[name], context)
         found += ways
         why = why or misfit
-    return _decided(entry, chunks, found, names, why, known)
+    return _decided(entry, chunks, found, names, why, known, catalogue.exercises)
 
 
 def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone]) -> Known:
@@ -83,7 +88,13 @@ def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone
 
 
 def _decided(
-    entry: Entry, chunks: Chunks, found: list[Candidate], names: Sequence[str], why: str, known: dict[str, Known]
+    entry: Entry,
+    chunks: Chunks,
+    found: list[Candidate],
+    names: Sequence[str],
+    why: str,
+    known: dict[str, Known],
+    exercises: Mapping[ExerciseName, Exercise],
 ) -> Part:
     if entry.rounds > 1:
         found = [_in_rounds(one, entry.rounds) for one in found]
@@ -92,7 +103,7 @@ def _decided(
     readings = tuple(Reading(one.sets, one.weight / total) for one in ranked)
     if not readings:
         return Part((), Doubt.NO_REPS, entry.phrase, why or "no sets in it", (), chunks, entry)
-    doubt = _doubt(entry, chunks, readings, ranked, names, known)
+    doubt = _doubt(entry, chunks, readings, ranked, names, known, exercises)
     if doubt is None:
         return Part(readings[:1], None, entry.phrase, why, readings[1:], chunks, entry)
     if doubt is Doubt.EXERCISE:
@@ -111,6 +122,7 @@ def _doubt(
     ranked: Sequence[Candidate],
     names: Sequence[str],
     known: dict[str, Known],
+    exercises: Mapping[ExerciseName, Exercise],
 ) -> Doubt | None:
     best = readings[0]
     next_best = readings[1].plausibility if len(readings) > 1 else 0.0
@@ -119,8 +131,10 @@ def _doubt(
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         exercises = {reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}
         return Doubt.EXERCISE if len(exercises) > 1 else _number_doubt(ranked, best)
-    if chunks.loose or chunks.pins:
+    if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]):
         return Doubt.NUMBERS
+    if (strange := odd(best.sets)) is not None:
+        return strange
     if any(_far(one, known[one.exercise]) for one in best.sets):
         return Doubt.UNLIKELY_LOAD
     return None

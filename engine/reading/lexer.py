@@ -102,6 +102,9 @@ class Lexer:
     def number(self, at: int, token: Token) -> int:
         if token.value == 1 and self._one_as_word(at):
             return self.word(at, token)
+        broken = self._broken(at)
+        if broken:
+            return broken
         value, at = self._with_decimals(at, token)
         if self._sign_at(at, "?") and self.tokens[at].glued and self._is_number(at + 1) and self.tokens[at + 1].glued:
             text = f"{token.text}?{self.tokens[at + 1].text}"
@@ -114,6 +117,27 @@ class Lexer:
             piece, at = self._with_suffix(piece, at, after)
         self.out.append(piece)
         return at
+
+    def _broken(self, at: int) -> int:
+        """The place behind a number that letters run into ("1e309", "80qq"): whatever it was meant to be, it is no
+        number that can be read. 0 where it is whole.
+        """
+        letters = self._token(at + 1)
+        if letters is None or letters.shape is not Shape.WORD or not letters.glued:
+            return 0
+        digits = self._token(at + 2)
+        runs_on = digits is not None and digits.shape is Shape.NUMBER and digits.glued
+        if not (runs_on and letters.text == "e"):
+            if len(letters.text) > LONGEST_RUN_ON or letters.text in LETTERS or letters.text in KNOWN_LETTERS:
+                return 0
+            if self._unit_of(letters) is not None or folded(letters.text) in self.catalogue.phrases:
+                return 0
+        token, last = self.tokens[at], self.tokens[at + 1 + bool(runs_on)]
+        text = f"{token.text}{letters.text}{digits.text if runs_on and digits is not None else ''}"
+        self.out.append(
+            Piece(K.NUMBER, token.start, last.end, token.glued, text, token.value or Decimal(0), Role.UNREADABLE)
+        )
+        return at + 2 + bool(runs_on)
 
     def _one_as_word(self, at: int) -> bool:
         """ "1 arm row" is a name."""
@@ -251,11 +275,24 @@ class Lexer:
     def _meant(self, meaning: Meaning, token: Token, end: int) -> Piece:
         value = meaning.value or 0
         if meaning.kind is K.NUMBER_WORD:
+            if value == 1 and not self._counts_one(end):
+                return Piece(K.FILLER, token.start, end, token.glued, token.text)
             return self._spelled(value, token, end)
         if meaning.kind is K.HALF and self.out and self.out[-1].kind is K.NUMBER:
             before = self.out.pop()
             return before._replace(value=before.value + HALF, end=end)
-        return Piece(meaning.kind, token.start, end, token.glued, token.text, told=value)
+        text = token.text
+        if meaning.kind is K.EACH:  # which of them it is each of matters: "each leg" is not "each hand"
+            text = " ".join(plain_word(one.text) for one in self.tokens if token.start <= one.start < end)
+        return Piece(meaning.kind, token.start, end, token.glued, text, told=value)
+
+    def _counts_one(self, end: int) -> bool:
+        """Whether "one" counts: "one rep", "100 for one", "left one in"; and not "the last one", "that one"."""
+        before = self.out[-1].kind if self.out else None
+        if before in ONE_BEHIND:
+            return True
+        after = next((token for token in self.tokens if token.start >= end), None)
+        return after is not None and (after.text in "x@" or self._unit_of(after) in ONE_AHEAD)
 
     def _spelled(self, value: int, token: Token, end: int) -> Piece:
         return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)
@@ -332,6 +369,15 @@ class Lexer:
         return token is not None and token.shape is Shape.NUMBER
 
 
+LONGEST_RUN_ON = 3
+"""Letters glued to a number that may be a slip of the thumb; a longer word is a word without its space."""
+KNOWN_LETTERS = frozenset(("x", "c", "z", "st", "nd", "rd", "th", "l", "a", "b", "d", "p", "h", "w", "pl", "pls"))
+ONE_BEHIND = frozenset(
+    (K.TIMES, K.PLUS, K.FOR, K.BY, K.LEFT, K.RESERVE_LEFT, K.RIR, K.RPE, K.AT, K.NUMBER, K.MORE, K.COMMA)
+)
+ONE_AHEAD = frozenset(
+    (K.KG, K.LB, K.SETS, K.REPS, K.TIMES_WORD, K.MINUTES, K.SECONDS, K.METRES, K.RESERVE, K.RIR, K.RPE, K.PLATE)
+) | {K.MORE, K.PARTIAL, K.ROUNDS, K.FOR, K.AGO, K.WEEKS_AGO}
 READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.NUMBER: Lexer.number,
     Shape.WORD: Lexer.word,

@@ -1,27 +1,32 @@
-"""Numbers that stand beside the sets and are none: effort, rest, tempo, pauses, settings, labels and bullets.
+"""Numbers that stand beside the sets and are none: effort, rest, tempo, pauses, settings, scales.
 
 effort  = ( "rpe" | "rir" ) NUMBER+ | NUMBER ( "rpe" | "rir" | "in the tank" | "left" | "more" )
 rest    = NUMBER "rest" | "rest" NUMBER        tempo = "tempo" NUMBER ( "-" NUMBER )*
-setting = "seat" NUMBER | NUMBER "degrees"     label = A1 | B) | 1. | "set" 1 | bullet       at the start of a line
-or clause
+setting = "seat" NUMBER | NUMBER "degrees"     scale = NUMBER "/" 10     beside a word of body or feel
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from decimal import Decimal
+from itertools import islice
 
 from engine.reading.kinds import K
+from engine.reading.labels import LABEL_KINDS, SEPARATORS, without_labels
 from engine.reading.pieces import LOAD_LABELS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
-MOST_LABEL = 30
 TEMPO_DIGITS = 4
 LEAST_BODY_WEIGHT = 35
-LABEL_LETTERS = "abcdefgh"
+HOLDS_A_NUMBER = 1
+FASTEST_TEMPO, SLOWEST_TEMPO = 2, 6
+"""The seconds of a lowering that four digits on their own may tell: 4010. Common practice, no source."""
+YEARS = range(1990, 2100)
+TOP_OF_PAIN = 10
+NEAR_A_SCALE = 4
+"""How many pieces from "4/10" the word may stand that it rates."""
 
-SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
 LINKS = frozenset((K.COLON, K.OF, K.FILLER, K.EQUALS, K.WITH, K.FOR))
 NOT_LAST_EFFORT = frozenset((K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS))
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
@@ -32,9 +37,15 @@ def without_marks(pieces: list[Piece]) -> list[Piece]:
     kinds = {piece.kind for piece in pieces}
     if kinds & EFFORT_WORDS:
         pieces = _efforts(pieces)
-    if kinds & BESIDE_WORDS or any(piece.role in ODD_ROLES or len(piece.text) == TEMPO_DIGITS for piece in pieces):
+    rated = K.SLASH in kinds and kinds & RATED
+    if kinds & BESIDE_WORDS or rated or any(p.role in ODD_ROLES or len(p.text) == TEMPO_DIGITS for p in pieces):
         pieces = _beside(pieces)
-    return _labels(pieces) if kinds & LABEL_KINDS else pieces
+    return without_labels(pieces) if kinds & LABEL_KINDS else pieces
+
+
+def _aside(piece: Piece) -> Piece:
+    """A note that holds its own number, so that the next one is not taken for part of it."""
+    return piece._replace(kind=K.NOTE, told=HOLDS_A_NUMBER)
 
 
 # ---- efforts
@@ -70,7 +81,7 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
             out.pop()
     efforts = tuple(effort for value in values if (effort := _effort(scale.kind, value)) is not None)
     if not efforts or len(efforts) < len(values):
-        out.append(scale._replace(kind=K.NOTE))
+        out.append(_aside(scale))
         return max(end, at + 1)
     out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end))
     return end
@@ -118,7 +129,7 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
         value = out.pop().value
     else:
-        out.append(piece._replace(kind=K.NOTE))
+        out.append(_aside(piece))
         return end
     while out and out[-1].kind in (K.RESERVE_LEFT, K.LEFT, K.WITH):
         out.pop()
@@ -148,10 +159,10 @@ def _rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         end = after + 1
         if _kind(pieces, end) is K.DASH and _is_amount(pieces, end + 1):
             end += 2
-        out.append(pieces[at]._replace(kind=K.NOTE))
+        out.append(_aside(pieces[at]))
         return end
     _drop_timed(out, also_bare=True)
-    out.append(pieces[at]._replace(kind=K.NOTE))
+    out.append(_aside(pieces[at]))
     return at + 1
 
 
@@ -172,12 +183,12 @@ def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         after += 1
     else:
         _drop_timed(out, also_bare=False)
-    out.append(pieces[at]._replace(kind=K.NOTE))
+    out.append(_aside(pieces[at]))
     return after
 
 
 def _tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    out.append(pieces[at]._replace(kind=K.NOTE))
+    out.append(_aside(pieces[at]))
     at = _past_links(pieces, at + 1)
     while at < len(pieces) and pieces[at].kind in (K.NUMBER, K.DASH, K.SLASH, K.TIMES, K.COLON):
         if pieces[at].kind is K.NUMBER and pieces[at].role is not Role.BARE and pieces[at].value >= 0:
@@ -189,7 +200,7 @@ def _tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     after = _past_links(pieces, at + 1)
     if _is_amount(pieces, after) and _kind(pieces, after + 1) is not K.TIMES:
-        out.append(pieces[at]._replace(kind=K.NOTE))
+        out.append(_aside(pieces[at]))
         return after + 1
     if (
         out
@@ -198,7 +209,7 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         and pieces[at].text.startswith(("deg", "inch", "cm"))
     ):
         out.pop()
-    out.append(pieces[at]._replace(kind=K.NOTE))
+    out.append(_aside(pieces[at]))
     return at + 1
 
 
@@ -223,7 +234,7 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "sets: 3, reps: 10, weight: 60": the label in front says what the number counts."""
     piece = pieces[at]
     after = at + 1 + (_kind(pieces, at + 1) in (K.COLON, K.EQUALS))
-    plural = piece.kind is K.REPS or piece.text.endswith("s") or after > at + 1
+    plural = piece.kind in (K.REPS, K.FILLER) or piece.text.endswith("s") or after > at + 1
     if (
         plural
         and _is_amount(pieces, after)
@@ -280,7 +291,7 @@ def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
     if piece.role is not Role.BARE or linked:
         return at
-    if len(piece.text) == TEMPO_DIGITS and piece.text.isdigit() and after not in (K.TIMES, K.KG, K.LB):
+    if is_bare_tempo(piece) and after not in (K.TIMES, K.KG, K.LB):
         return at + 1
     end, values = at + 1, [piece.value]
     while end + 1 < len(pieces) and pieces[end].kind is K.DASH and pieces[end].glued and _is_amount(pieces, end + 1):
@@ -289,14 +300,55 @@ def _is_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return end if len(values) in (3, 4) and max(values) < 10 and 0 in values else at
 
 
+def is_bare_tempo(piece: Piece) -> bool:
+    """Whether four digits with no word to them may be a tempo: 3010, and not 1000, 2025 or 8080."""
+    digits = piece.text
+    if len(digits) != TEMPO_DIGITS or not digits.isdigit() or int(digits) in YEARS or digits.endswith("000"):
+        return False
+    return int(digits[0]) >= FASTEST_TEMPO and all(int(digit) <= SLOWEST_TEMPO for digit in digits)
+
+
+def _rated(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "knee pain 3/10": so much on a scale of ten, where a word beside it says of what."""
+    if not _is_amount(pieces, at + 2) or _kind(pieces, at + 3) is K.TIMES:
+        return False
+    piece, slash, top = pieces[at : at + 3]
+    scale = top.value == TOP_OF_PAIN and top.role is Role.BARE and 0 <= piece.value <= TOP_OF_PAIN
+    if not scale or not slash.glued or not top.glued:
+        return False
+    beside = (*_words(reversed(out)), *_words(iter(pieces[at + 3 :])))
+    if not beside:
+        return False
+    joint = any(word.kind is K.JOINT for word in beside) and not any(word.kind is K.SORE for word in beside)
+    rated = piece._replace(kind=K.PAIN if joint and piece.value > 0 else K.NOTE, end=top.end, told=HOLDS_A_NUMBER)
+    out.append(rated)
+    return True
+
+
+def _words(pieces: Iterable[Piece]) -> list[Piece]:
+    """The words of body and feel among the next few pieces, up to a number or the end of the line."""
+    found = []
+    for piece in islice(pieces, NEAR_A_SCALE):
+        if piece.kind in (K.NUMBER, K.LINE, K.STOP):
+            break
+        if piece.kind in RATED:
+            found.append(piece)
+    return found
+
+
+RATED = frozenset((K.JOINT, K.PAIN, K.SORE, K.MUSCLE, K.NOTE, K.DENY, K.DENIED, K.UNRELATED))
+
+
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
+    if _kind(pieces, at + 1) is K.SLASH and _rated(pieces, at, out):
+        return at + 3
     if piece.role is Role.BARE:
         behind_tempo = _is_tempo(pieces, at, out)
         if behind_tempo > at:
-            piece, at = piece._replace(kind=K.NOTE), behind_tempo - 1
+            piece, at = _aside(piece), behind_tempo - 1
     elif piece.role is Role.NOT_A_SET:
-        piece = piece._replace(kind=K.NOTE)
+        piece = _aside(piece)
     elif piece.role is Role.PLURAL:
         piece = _shared_reps(piece, pieces, at)
     out.append(piece)
@@ -332,65 +384,6 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
 }
 
 
-# ---- labels and bullets
-
-
-def _labels(pieces: list[Piece]) -> list[Piece]:
-    out: list[Piece] = []
-    at = 0
-    line_start = clause_start = True
-    while at < len(pieces):
-        piece = pieces[at]
-        skipped = _label(pieces, at, line_start, clause_start) if clause_start else at
-        if skipped > at:
-            at = skipped
-            line_start = False
-            continue
-        out.append(piece)
-        line_start = piece.kind is K.LINE or (line_start and piece.kind in (K.DATE, K.OTHER_SIGN))
-        clause_start = line_start or piece.kind in SEPARATORS or piece.kind in (K.COLON, K.SLASH, K.NAME, K.PLUS)
-        at += 1
-    return out
-
-
-def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:
-    """The place behind a label that starts here, or `at` where none does."""
-    piece, after = pieces[at], _kind(pieces, at + 1)
-    if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~")):
-        return at + 1
-    if piece.kind is K.NUMBER and line_start and piece.role is Role.BARE and 0 < piece.value <= MOST_LABEL:
-        numbered = after in (K.STOP, K.CLOSE) and pieces[at + 1].glued and at + 2 < len(pieces)
-        return at + 2 if numbered else at
-    if piece.kind is K.SETS and after is K.NUMBER and not piece.text.endswith("s"):
-        return _set_number(pieces, at)
-    if _is_label_word(piece) and after is not None and after is not K.TIMES:
-        return _behind_label(pieces, at + 1, piece)
-    return at
-
-
-def _set_number(pieces: list[Piece], at: int) -> int:
-    """ "set 2: 100x5": an ordinal, where more numbers follow it."""
-    ordinal = pieces[at + 1]
-    after = at + 2 + (_kind(pieces, at + 2) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE))
-    follows = _kind(pieces, after) in (K.NUMBER, K.BAR, K.BODY, K.WARMUP)
-    return after if follows and ordinal.value <= MOST_LABEL and ordinal.role is Role.BARE else at
-
-
-def _is_label_word(piece: Piece) -> bool:
-    text = piece.text
-    if len(text) == 2 and piece.kind is K.PLAIN:
-        return text[0] in LABEL_LETTERS + "s" and text[1].isdigit()
-    return len(text) == 1 and text in LABEL_LETTERS
-
-
-def _behind_label(pieces: list[Piece], at: int, label: Piece) -> int:
-    if pieces[at].kind in (K.CLOSE, K.STOP, K.COLON) and pieces[at].glued:
-        return at + 1
-    two = len(label.text) == 2
-    return at if two else at - 1
-
-
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
 ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL))
-LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH))

@@ -14,7 +14,7 @@ from engine.reading.choices import (
 from engine.reading.chunks import Chunks
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import Effort
-from engine.values.sets import MOST_REPS
+from engine.values.sets import MOST_REPS, SetKind
 
 
 class Adding:
@@ -32,6 +32,8 @@ class Adding:
     saw_list_effort: bool = False
     saw_sides: bool = False
     listed: bool = False
+    kind_ahead: SetKind | None = None
+    """The kind told with a load whose reps follow: "drop 12kg 8"."""
     weak: bool = False
 
     def __init__(self, chunks: Chunks, choice: Choice, traits: Traits) -> None:

@@ -6,6 +6,7 @@ from engine.reading.choices import (
     MOST_LOADED_REPS,
     MOST_SETS,
     DoesNotFit,
+    Draft,
     copy_of,
     whole,
 )
@@ -24,9 +25,9 @@ class Marked(ThreeFactors):
         self._mark_effort(chunk)
         if chunk.times is not None:
             self._mark_times(chunk.times)
-        if chunk.kind is not None:
-            for draft in self.touched:
-                draft.kind = chunk.kind
+        kind, self.kind_ahead = chunk.kind or self.kind_ahead, None if self.touched else chunk.kind
+        for draft in self.touched if kind is not None else ():
+            draft.kind = kind or draft.kind
         for draft in self.touched:
             draft.side = chunk.side or draft.side
         if chunk.failure and self.touched:
@@ -104,13 +105,17 @@ class Marked(ThreeFactors):
         self.drafts += self.touched[len(group) :]
 
     def _mark_miss(self, chunk: Chunk) -> None:
-        last = self.touched[-1]
-        last.missed = True
         if chunk.missed_rep is not None:
-            reps = last.reps if chunk.missed_rep == LAST_REP else chunk.missed_rep
-            last.reps = max(0, reps - 1)
+            self._miss(self.touched[-1], chunk.missed_rep)
         elif len(self.touched) > 1:
             raise DoesNotFit("a miss that may be any of several sets")
+        else:
+            self.touched[-1].missed = True
+
+    def _miss(self, draft: Draft, rep: int) -> None:
+        """The rep of this number was missed, and those before it were made."""
+        draft.missed = True
+        draft.reps = max(0, (draft.reps if rep == LAST_REP else rep) - 1)
 
     def _mark_plus(self, chunk: Chunk) -> None:
         if not chunk.plus or not self.touched:

@@ -97,11 +97,21 @@ class Shaper(Marked):
             if not may_be_reps(reps, self.traits) or reps.value < 1:
                 raise DoesNotFit(f"{reps.text} cannot be reps")
             draft.reps = int(reps.value)
-        last = self.chunks.last_reps
-        if last is not None:
-            if not 0 < last <= self.drafts[-1].reps or self.traits.timed:
-                raise DoesNotFit(f"{last} reps of the last set")
-            self.drafts[-1].reps = last
+        self._single_sets()
+
+    def _single_sets(self) -> None:
+        """What was told of one set of a group: its reps, its effort, a miss."""
+        for place, count in self.chunks.placed_reps:
+            if place > len(self.drafts):
+                raise DoesNotFit(f"no set {place}")
+            draft = self.drafts[place - 1]
+            if not 0 < count <= draft.reps or self.traits.timed:
+                raise DoesNotFit(f"{count} reps of one set")
+            draft.reps = count
+        if self.chunks.last_effort is not None:
+            self.drafts[-1].effort = self.chunks.last_effort
+        if self.chunks.miss_ahead is not None:
+            self._miss(self.drafts[-1], self.chunks.miss_ahead)
 
     def _kinds_ahead(self) -> None:
         out = self.chunks

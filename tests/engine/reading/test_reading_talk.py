@@ -121,7 +121,7 @@ def test_talk_is_left_alone(text: str, context: Context, meant: str) -> None:
             "ask: barbell bench press 3×5 at 8 kg",
             id="bench 3x5 8",
         ),
-        pytest.param("front squat 4x4 1?0", situation(), "ask: barbell front squat 4×4", id="front squat 4x4 1?0"),
+        pytest.param("front squat 4x4 1?0", situation(), "ask: ", id="front squat 4x4 1?0"),
         pytest.param("glorp 3x10 50", situation(), "ask: ", id="glorp 3x10 50"),
         pytest.param("3x12 40", situation(), "ask: ", id="3x12 40"),
         pytest.param("80x5", situation(), "ask: ", id="80x5"),

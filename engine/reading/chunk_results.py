@@ -1,0 +1,160 @@
+"""What became of a group of sets: a last set that differs, results behind an arrow or in brackets, a missed rep.
+
+result = ( "last set" | ORDINAL "set" ) [ "only" ] NUMBER | "got" NUMBER "on the last" | "got" NUMBER+
+       | ( ">" | ":" | "(" ) NUMBER+          as many numbers as the group has sets
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+
+from engine.reading.chunk_numbers import NumberChunks
+from engine.reading.chunks import LAST_REP, LAST_SET
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.effort import TOP_OF_SCALE, Effort
+
+MOST_LISTED = 20
+BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR))
+BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
+LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
+PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
+
+
+@dataclass(slots=True)
+class ResultChunks(NumberChunks):
+    """The part of the walk that sets right what a group told."""
+
+    def last_set(self, piece: Piece) -> None:
+        """ "3x8 70, last set only 6", "last set @9": the reps or the effort of the group's last set."""
+        self.at += 1
+        self._one_of_the_sets(LAST_SET)
+
+    def ordinal_set(self, piece: Piece) -> None:
+        """ "3x10 80, third set only 8"."""
+        self.at += 1
+        if self._kind(0) in (K.SETS, K.ONLY, K.COLON):
+            self._one_of_the_sets(piece.told)
+
+    def _one_of_the_sets(self, place: int) -> None:
+        at = self.at
+        self._skip(BESIDE_A_RESULT)
+        number = self.pieces[self.at] if self.at < len(self.pieces) else None
+        if number is None or not self._group_told():
+            self.at = at
+        elif number.kind is K.EFFORT and len(number.efforts) == 1 and place == LAST_SET:
+            self.out.last_effort = number.efforts[0]
+            self.at += 1
+        elif number.kind is K.AT and place == LAST_SET and self._rated_behind_sign():
+            self.out.last_effort = Effort.from_rpe(self.pieces[self.at + 1].value)
+            self.at += 2
+        elif number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and self._kind() not in PAIRED:
+            self.out.placed_reps += ((place, int(number.value)),)
+            self.at += 1
+        else:
+            self.at = at
+
+    def _rated_behind_sign(self) -> bool:
+        rating = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
+        return rating is not None and rating.role is Role.BARE and 1 <= rating.value <= TOP_OF_SCALE
+
+    def _group_told(self) -> bool:
+        """Whether the sets so far were told as a group: 3x8, and perhaps its load."""
+        groups = [chunk for chunk in self.out.found if chunk.size > 1]
+        return len(groups) == 1 and all(chunk.size == 1 for chunk in self.out.found if chunk is not groups[0])
+
+    def miss(self, piece: Piece) -> None:
+        self.at += 1
+        self._skip(frozenset((K.FILLER,)))
+        rep = None
+        if self._kind(0) is K.LAST:
+            rep = LAST_REP
+            self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
+        if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
+            ordinal = self.pieces[self.at]
+            rep = ordinal.told or int(ordinal.value)
+            self.at += 1
+            self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
+        last = self._last()
+        if last is not None:
+            last.missed, last.missed_rep = True, rep
+        elif rep is not None:
+            self.out.miss_ahead = rep
+        else:
+            self.out.notes.append(piece)
+
+    def got(self, piece: Piece) -> None:
+        """ "90x3+ got 6": the result counts; "5x5 but got 4 on the last": so does that one set's."""
+        if self._got_on_the_last():
+            return
+        if self.out.found and self._number_behind(1):
+            self.out.result_from = len(self.out.found)
+        self.at += 1
+
+    def _got_on_the_last(self) -> bool:
+        ahead = 1
+        while self._kind(ahead) in (K.FILLER, K.ONLY):
+            ahead += 1
+        if self._kind(ahead) is not K.NUMBER or not self._group_told():
+            return False
+        number = self.pieces[self.at + ahead]
+        ahead += 1
+        while self._kind(ahead) in BEHIND_A_RESULT:
+            ahead += 1
+        if self._kind(ahead) is not K.LAST or number.role not in (Role.BARE, Role.REPS):
+            return False
+        self.out.placed_reps += ((LAST_SET, int(number.value)),)
+        self.at += ahead + 1
+        return True
+
+    def arrow(self, piece: Piece) -> None:
+        """ "3x12 @ 50 > 12, 11, 9" tells results, "85x5+ > 8" too; "45x12 > 35x9" is a drop."""
+        if not self._takes_results(close=None) and not self._takes_open_result():
+            self.drop(piece)
+
+    def colon(self, piece: Piece) -> None:
+        """ "3x8 @ 70: 8/8/6"."""
+        if not self._takes_results(close=None):
+            self.at += 1
+
+    def drop(self, piece: Piece) -> None:
+        raise NotImplementedError
+
+    def _takes_open_result(self) -> bool:
+        """ "5+ > 8 reps": an open set, and what came of it."""
+        if not self.out.maximum or self._kind() is not K.NUMBER or self._kind(2) in PAIRED:
+            return False
+        self.out.result_from = len(self.out.found)
+        self.at += 1
+        return True
+
+    def _takes_results(self, close: K | None = K.CLOSE) -> bool:
+        """A list behind a group: "3x8 70 (8,8,6)"."""
+        end = self.at + 1
+        while end < len(self.pieces) and self.pieces[end].kind in LISTED and end <= self.at + 2 * MOST_LISTED:
+            end += 1
+        behind = self.pieces[end].kind if end < len(self.pieces) else None
+        numbers = tuple(piece for piece in self.pieces[self.at + 1 : end] if piece.kind is K.NUMBER)
+        closes = behind is close if close else behind not in PAIRED
+        if not closes or len(numbers) < 2 or not self._group_told():
+            return False
+        loads = self._are_loads(numbers)
+        if (loads or close is None) and len(numbers) != self._sets_of_group():
+            return False
+        if loads:
+            self.out.found[0].at = numbers
+        else:
+            self.out.results = numbers
+        self.at = end + (close is not None)
+        return True
+
+    def _are_loads(self, numbers: tuple[Piece, ...]) -> bool:
+        """ "3 x 5 (80, 82.5, 85)": loads, one for each set, where no load was told."""
+        alone = len(self.out.found) == 1 and not self.out.found[0].at and self.out.found[0].size == 2
+        reps = self.out.found[0].factors[-1][-1:] if alone else ()
+        return bool(reps) and min(number.value for number in numbers) > max(Decimal(10), reps[0].value * 2)
+
+    def _sets_of_group(self) -> int:
+        group = next(chunk for chunk in self.out.found if chunk.size > 1)
+        return int(group.factors[0][0].value) if group.factors[0] else 0

@@ -1,0 +1,74 @@
+"""Labels and bullets that lines and clauses begin with, and that are no sets.
+
+label = A1 | B) | 1. | 1/ | #1 | 1a) | R1 | "set" 1 | "round" 1 | bullet
+"""
+
+from __future__ import annotations
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+
+MOST_LABEL = 30
+LABEL_LETTERS = "abcdefgh"
+SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
+LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH))
+
+
+def without_labels(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without the labels and bullets that lines and clauses begin with."""
+    out: list[Piece] = []
+    at = 0
+    line_start = clause_start = True
+    while at < len(pieces):
+        piece = pieces[at]
+        skipped = _label(pieces, at, line_start, clause_start) if clause_start else at
+        if skipped > at:
+            at = skipped
+            line_start = False
+            continue
+        out.append(piece)
+        line_start = piece.kind is K.LINE or (line_start and piece.kind in (K.DATE, K.OTHER_SIGN))
+        clause_start = line_start or piece.kind in SEPARATORS or piece.kind in (K.COLON, K.SLASH, K.NAME, K.PLUS)
+        at += 1
+    return out
+
+
+def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:
+    """The place behind a label that starts here, or `at` where none does."""
+    piece, after = pieces[at], _kind(pieces, at + 1)
+    if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~")):
+        return at + 1
+    if piece.kind is K.NUMBER and line_start and piece.role is Role.BARE and 0 < piece.value <= MOST_LABEL:
+        numbered = after in (K.STOP, K.CLOSE) and pieces[at + 1].glued and at + 2 < len(pieces)
+        return at + 2 if numbered else at
+    if piece.kind is K.SETS and after is K.NUMBER and not piece.text.endswith("s"):
+        return _set_number(pieces, at)
+    if _is_label_word(piece) and after is not None and after is not K.TIMES:
+        return _behind_label(pieces, at + 1, piece)
+    return at
+
+
+def _set_number(pieces: list[Piece], at: int) -> int:
+    """ "set 2: 100x5": an ordinal, where more numbers follow it."""
+    ordinal = pieces[at + 1]
+    after = at + 2 + (_kind(pieces, at + 2) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE))
+    follows = _kind(pieces, after) in (K.NUMBER, K.BAR, K.BODY, K.WARMUP)
+    return after if follows and ordinal.value <= MOST_LABEL and ordinal.role is Role.BARE else at
+
+
+def _is_label_word(piece: Piece) -> bool:
+    text = piece.text
+    if len(text) == 2 and piece.kind is K.PLAIN:
+        return text[0] in LABEL_LETTERS + "s" and text[1].isdigit()
+    return len(text) == 1 and text in LABEL_LETTERS
+
+
+def _behind_label(pieces: list[Piece], at: int, label: Piece) -> int:
+    if pieces[at].kind in (K.CLOSE, K.STOP, K.COLON) and pieces[at].glued:
+        return at + 1
+    two = len(label.text) == 2
+    return at if two else at - 1
+
+
+def _kind(pieces: list[Piece], at: int) -> K | None:
+    return pieces[at].kind if at < len(pieces) else None
