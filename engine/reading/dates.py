@@ -21,6 +21,17 @@ DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.AGO, K.WE
 BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
 )
+ON_A_DAY = frozenset(("on", "am", "vom", "le", "el", "il", "op", "em", "dnia", "den", "of", "the"))
+NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
+WHY_NOT = {
+    NO_SUCH_DAY: "there is no such day",
+    STILL_AHEAD: "that day is still ahead",
+    LONG_AGO: "that day is too long ago",
+}
+"""What a DATE piece's `told` says of a day that nothing can be recorded for."""
+FIRST_YEAR = 2000
+"""A day before this year is a slip. Common practice, no source."""
+LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
 
 
@@ -42,12 +53,12 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
     anchored = True
     while at < len(pieces):
         piece = pieces[at]
-        found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(piece, anchored) else None
+        found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(pieces, at, anchored) else None
         if found is not None:
             day, end = found
             if out and out[-1].kind is K.LAST:
                 out.pop()
-            out.append(piece._replace(kind=K.DATE, day=day, end=pieces[end - 1].end))
+            out.append(_dated(piece, day, now, pieces[end - 1].end))
             at = end
             continue
         out.append(piece)
@@ -56,20 +67,45 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
     return out
 
 
-def _may_be_date(piece: Piece, anchored: bool) -> bool:
-    return piece.kind in DATE_KINDS or (piece.kind is K.NUMBER and (anchored or len(piece.text) == 4))
+def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:
+    """The DATE piece; `told` says why nothing can be recorded for that day, where nothing can."""
+    if isinstance(day, Slip):
+        return piece._replace(kind=K.DATE, day=None, told=NO_SUCH_DAY, end=end)
+    slip = 0
+    if day is not None and now is not None:
+        slip = STILL_AHEAD if day > now.date() else LONG_AGO if day.year < FIRST_YEAR else 0
+    return piece._replace(kind=K.DATE, day=day, told=slip, end=end)
 
 
-def _date_at(
-    pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool
-) -> tuple[date | None, int] | None:
+class Slip:
+    """A day that no calendar has: 31/02."""
+
+
+NO_DAY = Slip()
+Found = tuple[date | Slip | None, int]
+
+
+def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    piece = pieces[at]
+    if piece.kind is not K.NUMBER:
+        return piece.kind in DATE_KINDS
+    return anchored or len(piece.text) == 4 or _said_on(pieces, at)
+
+
+def _said_on(pieces: list[Piece], at: int) -> bool:
+    """ "on 12/03", "on 1 march 1990": an "on" stands before it."""
+    return at > 0 and pieces[at - 1].kind in (K.FILLER, K.OF) and pieces[at - 1].text in ON_A_DAY
+
+
+def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool) -> Found | None:
     piece = pieces[at]
     if at and pieces[at - 1].kind is K.NOT_DATE and not (anchored and pieces[at - 1].text in ("from", "de", "del")):
         return None
     today = now.date() if now else None
     if piece.kind is K.NUMBER:
         return _numeric(pieces, at, today, unit, anchored)
-    if not anchored and not _ends_here(pieces, at + 1):
+    placed = anchored or _ends_here(pieces, at + 1) or _between_name_and_number(pieces, at)
+    if not placed and not (piece.kind is K.MONTH and _said_on(pieces, at)):
         return None
     if piece.text in SHORT_WORDS and not (anchored and _colon_at(pieces, at + 1)) and not _ends_here(pieces, at + 1):
         return None
@@ -79,6 +115,12 @@ def _date_at(
     return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
 
 
+def _between_name_and_number(pieces: list[Piece], at: int) -> bool:
+    """ "bench yesterday 60 3x5"."""
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    return pieces[at - 1].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
+
+
 def _said_last(pieces: list[Piece], at: int) -> bool:
     return at > 0 and pieces[at - 1].kind is K.LAST
 
@@ -86,7 +128,7 @@ def _said_last(pieces: list[Piece], at: int) -> bool:
 def _ends_here(pieces: list[Piece], at: int) -> bool:
     while at < len(pieces) and pieces[at].kind in (K.STOP, K.CLOSE, K.FILLER, K.TODAY):
         at += 1
-    return at >= len(pieces) or pieces[at].kind is K.LINE
+    return at >= len(pieces) or pieces[at].kind in (K.LINE, K.COMMA)
 
 
 def _colon_at(pieces: list[Piece], at: int) -> bool:
@@ -101,23 +143,39 @@ WORD_DAYS: dict[K, Callable[[Piece, date, bool], date]] = {
 }
 
 
-def _numeric(
-    pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool
-) -> tuple[date | None, int] | None:
+def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool) -> Found | None:
+    said_on = _said_on(pieces, at)
+    anchored = anchored or said_on
     numbers, signs, end = _joined(pieces, at)
     after = pieces[end].kind if end < len(pieces) else None
     if len(numbers) == 1 and after in (K.AGO, K.WEEKS_AGO):
         days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
         return (today - timedelta(days=min(days, 400)) if today else None), end + 1
     if len(numbers) == 1 and after is K.MONTH and anchored:
-        return _in_year(int(numbers[0].value), pieces[end].told, None, today), end + 1
+        return _behind_month(pieces, end + 1, int(numbers[0].value), pieces[end].told, today)
     if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):
         return None
     if signs == "--" and len(numbers[0].text) == 4:
         return _iso(numbers, end)
     if not anchored:
         return None
-    return _dotted(numbers, pieces, at, today) or _slashed(numbers, signs, pieces, end, today, unit)
+    return _dotted(numbers, pieces, at, today) or _slashed(numbers, signs, pieces, end, today, unit, said_on)
+
+
+def _behind_month(pieces: list[Piece], end: int, day: int, month: int, today: date | None) -> Found | None:
+    """The day of that month, of the year behind it where one stands there."""
+    if not 1 <= day <= LAST_DAY_OF_A_MONTH:
+        return None
+    number = pieces[end] if end < len(pieces) else None
+    after = pieces[end + 1].kind if end + 1 < len(pieces) else None
+    year = int(number.text) if number is not None and _is_year(number) and after is not K.TIMES else None
+    found = _in_year(day, month, year, today)
+    return (found if found or today is None else NO_DAY), end + (year is not None)
+
+
+def _is_year(number: Piece) -> bool:
+    four = len(number.text) == 4 and number.text.isdigit()
+    return number.kind is K.NUMBER and number.role is Role.BARE and four and number.text[:2] in ("19", "20")
 
 
 def _joined(pieces: list[Piece], at: int) -> tuple[list[Piece], str, int]:
@@ -133,39 +191,55 @@ def _joined(pieces: list[Piece], at: int) -> tuple[list[Piece], str, int]:
     return numbers, signs, at
 
 
-def _iso(numbers: list[Piece], end: int) -> tuple[date | None, int] | None:
+def _iso(numbers: list[Piece], end: int) -> Found | None:
     if len(numbers) != 3:
         return None
     year, month, day = (int(number.value) for number in numbers)
-    found = _day(year, month, day)
-    return (found, end) if found else None
+    return _day(year, month, day) or NO_DAY, end
 
 
-def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | None) -> tuple[date | None, int] | None:
+def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | None) -> Found | None:
     """13.3. or 13.03.2025: the point behind the month makes it a date."""
     if len(numbers) != 1 or "." not in numbers[0].text or at + 1 >= len(pieces):
         return None
-    if pieces[at + 1].kind is not K.STOP or not pieces[at + 1].glued:
+    alone = pieces[at + 1].kind is K.LINE and at + 2 < len(pieces) and numbers[0].value * 100 % 100 != 50
+    pointed = pieces[at + 1].kind is K.STOP and pieces[at + 1].glued
+    if not alone and not pointed:
         return None
     day, month = numbers[0].text.split(".")
+    if alone and not (1 <= int(day) <= LAST_DAY_OF_A_MONTH and 1 <= int(month) <= MONTHS_OF_A_YEAR):
+        return None
+    if alone:
+        return _in_year(int(day), int(month), None, today), at + 1
     year, end = None, at + 2
     if end < len(pieces) and pieces[end].kind is K.NUMBER and pieces[end].glued:
         year, end = _year(pieces[end].text), end + 1
     found = _in_year(int(day), int(month), year, today)
+    if found is None and year is not None:
+        return NO_DAY, end
     return (found, end) if found or today is None else None
 
 
 def _slashed(
-    numbers: list[Piece], signs: str, pieces: list[Piece], end: int, today: date | None, unit: Unit
-) -> tuple[date | None, int] | None:
-    if not signs or set(signs) != {"/"} or not _reads_as_date(numbers, pieces, end):
+    numbers: list[Piece],
+    signs: str,
+    pieces: list[Piece],
+    end: int,
+    today: date | None,
+    unit: Unit,
+    said_on: bool,
+) -> Found | None:
+    if not signs or set(signs) != {"/"} or not (said_on or _reads_as_date(numbers, pieces, end)):
         return None
     first, second = int(numbers[0].value), int(numbers[1].value)
     day, month = (second, first) if unit is Unit.LB else (first, second)
     if month > 12:
         day, month = month, day
     found = _in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
-    return (found, end) if found or today is None else None
+    if found or today is None:
+        return found, end
+    may_be = 1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR
+    return (NO_DAY, end) if may_be or len(numbers) == 3 else None
 
 
 def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
@@ -184,16 +258,14 @@ def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
     return K.NAME in line[:4] and (K.TIMES in line or line.count(K.NUMBER) >= 2)
 
 
-def _month_first(pieces: list[Piece], at: int, today: date | None) -> tuple[date | None, int] | None:
+def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | None:
     if pieces[at].kind is not K.MONTH or at + 1 >= len(pieces):
         return None
     number = pieces[at + 1]
     after = pieces[at + 2].kind if at + 2 < len(pieces) else None
     if after is K.TIMES or number.kind not in (K.NUMBER, K.ORDINAL):
         return None
-    day = number.told or int(number.value)
-    found = _in_year(day, pieces[at].told, None, today)
-    return (found, at + 2) if found or today is None else None
+    return _behind_month(pieces, at + 2, number.told or int(number.value), pieces[at].told, today)
 
 
 def _year(text: str) -> int | None:

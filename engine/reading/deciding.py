@@ -57,11 +57,9 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
     chunks = Chunker(entry.pieces).run()
     if "assist" in entry.phrase:
         chunks.assisted = True
-    if entry.unknown:
-        return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", (), chunks, entry)
-    broken = unreadable(entry.pieces)
-    if broken:
-        return Part((), Doubt.NO_REPS, entry.phrase, f"“{broken}” is no number I can read", (), chunks, entry)
+    barred = _barred(entry)
+    if barred is not None:
+        return barred._replace(chunks=chunks)
     names = exercises_meant(entry, chunks, context, catalogue)
     if not names and entry.names:
         return Part((), Doubt.UNKNOWN_NAME, entry.phrase, f"no {entry.phrase} of that kind is known", (), chunks, entry)
@@ -79,6 +77,18 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
         found += ways
         why = why or misfit
     return _decided(entry, chunks, found, names, why, known, catalogue.exercises)
+
+
+def _barred(entry: Entry) -> Part | None:
+    """What keeps an entry from being read at all: its day, a broken number, a name that nobody knows."""
+    if entry.no_day:
+        return Part((), Doubt.NUMBERS, entry.phrase, entry.no_day, entry=entry)
+    broken = unreadable(entry.pieces)
+    if broken:
+        return Part((), Doubt.NO_REPS, entry.phrase, f"“{broken}” is no number I can read", entry=entry)
+    if entry.unknown:
+        return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", entry=entry)
+    return None
 
 
 def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone]) -> Known:
@@ -129,8 +139,8 @@ def _doubt(
     if entry.doubtful:
         return Doubt.UNKNOWN_NAME
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
-        exercises = {reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}
-        return Doubt.EXERCISE if len(exercises) > 1 else _number_doubt(ranked, best)
+        several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
+        return Doubt.EXERCISE if several else _number_doubt(ranked, best)
     if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]):
         return Doubt.NUMBERS
     if (strange := odd(best.sets)) is not None:

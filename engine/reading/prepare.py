@@ -38,15 +38,21 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     other = None
     if lexer.comma_in_doubt:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
-        other = _gathered(with_equipment(mended(again.run(), cleaned, catalogue), catalogue), context)
-    return Prepared(cleaned, tokens, spoken, _gathered(spoken, context), other)
+        other = gathered(with_equipment(mended(again.run(), cleaned, catalogue), catalogue), context)
+    return Prepared(cleaned, tokens, spoken, gathered(spoken, context), other)
 
 
-def _gathered(pieces: list[Piece], context: Context) -> list[Piece]:
+def gathered(pieces: list[Piece], context: Context) -> list[Piece]:
+    """The pieces with days and marks gathered, and without numbers that are no sets."""
     kinds = {piece.kind for piece in pieces}
-    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS:
+    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS or _heads_with_a_number(pieces):
         pieces = with_dates(pieces, context.now, context.unit)
     return without_marks(pieces)
+
+
+def _heads_with_a_number(pieces: list[Piece]) -> bool:
+    """ "17.9" on a line of its own."""
+    return len(pieces) > 2 and pieces[1].kind is K.LINE and "." in pieces[0].text
 
 
 NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP))

@@ -14,6 +14,7 @@ from datetime import date
 from itertools import pairwise
 from typing import NamedTuple
 
+from engine.reading.dates import WHY_NOT
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.ids import ExerciseName
@@ -53,6 +54,8 @@ class Entry:
     pieces: list[Piece] = field(default_factory=list)
     unknown: str = ""
     day: date | None = None
+    no_day: str = ""
+    """Why nothing can be recorded for the day that was told, where nothing can."""
     rounds: int = 1
     doubtful: bool = False
     both: bool = False
@@ -125,6 +128,7 @@ class Segmenter:
     current: Entry | None = None
     rounds: int = 1
     day: date | None = None
+    no_day: str = ""
     warming_up: Piece | None = None
     """A line that said only "warm up": it holds for the exercises below it, up to "work"."""
 
@@ -163,12 +167,12 @@ class Segmenter:
     def _days(self, clause: Clause) -> None:
         for piece in clause.pieces:
             if piece.kind is K.DATE:
-                self.day = piece.day
+                self.day, self.no_day = piece.day, WHY_NOT.get(piece.told, "")
                 if clause.cut is not None and clause.cut.kind is K.LINE and not clause.names and not clause.counts:
                     self.current = None
 
     def _open(self, names: tuple[ExerciseName, ...], phrase: str) -> Entry:
-        self.current = Entry(names, phrase, day=self.day)
+        self.current = Entry(names, phrase, day=self.day, no_day=self.no_day)
         if self.warming_up is not None:
             self.current.pieces.append(self.warming_up)
         self.entries.append(self.current)
@@ -186,10 +190,10 @@ class Segmenter:
             self._mode(clause)
         unknown = self._unknown_head(clause)
         if unknown:
-            self.current = Entry(unknown=unknown, day=self.day)
+            self.current = Entry(unknown=unknown, day=self.day, no_day=self.no_day)
             self.entries.append(self.current)
         target = self.current or self.lead
-        target.day = target.day or self.day
+        target.day, target.no_day = target.day or self.day, target.no_day or self.no_day
         if clause.cut is not None:
             target.pieces.append(clause.cut)
         target.pieces += clause.pieces
