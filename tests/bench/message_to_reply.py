@@ -2,8 +2,8 @@
 
     python tests/bench/message_to_reply.py [--sets 100000] [--athletes 1] [--messages 200] [--url URL]
 
-One athlete on an eight-week plan texts sets; the log holds ten years of her training before it (or of several
-athletes'). Prints the median and the 95th percentile in milliseconds, the commit included, and a profile with --profile.
+One athlete on an eight-week plan texts sets; the log holds ten years of her training before it (or of several).
+Prints the median and the 95th percentile in milliseconds, the commit included, and a profile with --profile.
 """
 
 from __future__ import annotations
@@ -105,7 +105,9 @@ def main() -> None:
             profile.disable()
         with database.transaction() as store:
             failed = store.inbox.failures()
-            print(f"{store.sets.count(store.people.find('bench', 1).id)} sets of the athlete stand, {len(failed)} failed")
+            athlete = store.people.find("bench", 1)
+            stand = store.sets.count(athlete.id) if athlete else 0
+            print(f"{stand} sets of the athlete stand, {len(failed)} failed")
         database.close()
         measured = times[2:]
         worst = statistics.quantiles(measured, n=20)[-1]

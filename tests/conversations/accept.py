@@ -8,9 +8,9 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-sys.path[:0] = [str(Path(__file__).parent), str(Path(__file__).parents[2])]
+sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from playing import STORIES, Played
+from tests.conversations.playing import STORIES, Played
 
 for story in STORIES:
     if len(sys.argv) == 1 or story.parent.name in sys.argv[1:]:

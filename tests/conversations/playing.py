@@ -23,7 +23,7 @@ class Played:
         player = StoryPlayer(database, files)
         self.lines: list[dict[str, Any]] = []
         self.text = ""
-        names = {}
+        names: dict[int, str] = {}
         for delivery in player.play(story.read_text("utf-8")):
             names |= {one.chat: one.name for one in player.players.values()}
             at = player.wall_time(delivery)

@@ -6,7 +6,8 @@ The rules are common practice, no source: a set wave, double progression, a load
 from __future__ import annotations
 
 import pytest
-from playing import HERE, Played
+
+from tests.conversations.playing import HERE, Played
 
 
 @pytest.fixture(scope="module")

@@ -5,7 +5,8 @@ from __future__ import annotations
 import difflib
 
 import pytest
-from playing import STORIES, Played
+
+from tests.conversations.playing import STORIES, Played
 
 
 @pytest.mark.parametrize("story", STORIES, ids=lambda story: story.parent.name)

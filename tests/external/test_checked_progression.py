@@ -83,7 +83,10 @@ def test_a_deload_has_fewer_sets_and_less_load_and_keeps_the_exercise(source, lo
     usual, lighter = (after(planned, f"{load}: 5 5 5 5", deload=deload) for deload in (None, Deload()))
 
     assert len(lighter.sets) < len(usual.sets), source
-    assert lighter.sets[0].load < usual.sets[0].load
+    light, heavy = lighter.sets[0].load, usual.sets[0].load
+    assert light is not None
+    assert heavy is not None
+    assert light < heavy
     assert lighter.exercise == usual.exercise
 
 

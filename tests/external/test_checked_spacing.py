@@ -87,13 +87,13 @@ def test_hard_days_running_short_of_failure_are_not_cautioned_against(source, ri
 @pytest.mark.parametrize(
     ("source", "first", "second", "hours", "cautioned"),
     [
-        row("LEN-14", TZDATA, (2025, 3, 8, 9), (2025, 3, 10, 9), 47.0, True),
-        row("LEN-15", TZDATA, (2025, 11, 1, 9), (2025, 11, 3, 9), 49.0, False),
+        row("LEN-14", TZDATA, "2025-03-08T09:00", "2025-03-10T09:00", 47.0, True),
+        row("LEN-15", TZDATA, "2025-11-01T09:00", "2025-11-03T09:00", 49.0, False),
     ],
 )
 def test_hours_elapsed_across_a_change_of_clocks(source, first, second, hours, cautioned):
     zone = ZoneInfo("America/New_York")
-    one, other = (datetime(*when, tzinfo=zone) for when in (first, second))
+    one, other = (datetime.fromisoformat(when).replace(tzinfo=zone) for when in (first, second))
     pair = (
         Session("a", one, (Work(EXTENSION.name, Decimal(3), failure=True),)),
         Session("b", other, (Work(PUSHDOWN.name, Decimal(3)),)),

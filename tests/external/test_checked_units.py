@@ -12,7 +12,7 @@ from tests.engine.volume.invented import kg, lb
 from tests.external.sources import ALGEBRA, published, row
 
 POUND = published("NIST", 2008, "SP 811, appendix B: the international pound of 1959")
-REGISTRY = pint.UnitRegistry(non_int_type=Decimal)
+REGISTRY: pint.UnitRegistry = pint.UnitRegistry(non_int_type=Decimal)
 
 
 @pytest.mark.parametrize(("source", "kilograms"), [row("EQP-01", POUND, "0.45359237")])

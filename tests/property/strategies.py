@@ -116,17 +116,14 @@ plan_efforts = st.builds(Effort, st.integers(0, 20).map(lambda half: Decimal(hal
 def plan_targets(draw: st.DrawFn) -> Target:
     """A target of any kind."""
     low = draw(st.integers(1, 40))
-    return draw(
-        st.sampled_from(
-            [
-                Reps(low),
-                RepRange(low, low + draw(st.integers(1, 20))),
-                MaxReps(),
-                Seconds(draw(quarters)),
-                Metres(draw(quarters)),
-            ]
-        )
-    )
+    kinds: list[Target] = [
+        Reps(low),
+        RepRange(low, low + draw(st.integers(1, 20))),
+        MaxReps(),
+        Seconds(draw(quarters)),
+        Metres(draw(quarters)),
+    ]
+    return draw(st.sampled_from(kinds))
 
 
 def bases_of(exercise: Exercise) -> st.SearchStrategy[Basis]:
@@ -138,13 +135,12 @@ def bases_of(exercise: Exercise) -> st.SearchStrategy[Basis]:
 @st.composite
 def schemes_for(draw: st.DrawFn, target: Target, sets: int, step: Load, maximum: Load) -> Scheme:
     """A rule of any kind that goes with the target and the number of sets."""
-    repeated = isinstance(target, Reps | RepRange | MaxReps)
     kinds: list[Scheme] = [SetWave(sets + draw(st.integers(1, 4)), step), EffortTarget(draw(plan_efforts)), Hold()]
     if not isinstance(target, MaxReps):
         kinds.append(LoadStep(step, draw(st.integers(1, 9)), draw(st.integers(0, 99)) / Decimal(100)))
     if isinstance(target, RepRange):
         kinds.append(DoubleProgression(step))
-    if repeated:
+    if isinstance(target, Reps | RepRange | MaxReps):
         kinds.append(RepGoal(draw(st.integers(1, 5))) if not isinstance(target, RepRange) else RepGoal(1))
         kinds.append(RepTotal(sets + draw(st.integers(0, 99)), step))
         kinds.append(RepTotal(sets + draw(st.integers(0, 99)), None, draw(st.integers(1, 5))))

@@ -37,6 +37,7 @@ def test_a_beginning_never_costs_more_than_an_end_of_it(block, data, count):
     search = Search(block, 0, 0, data.draw(st.sampled_from(Muscle)), count, catalogue())
     way = next(search.ways(), None)
     assume(way is not None)
+    assert way is not None
 
     costs = [search.cost(way[:length]) for length in range(len(way) + 1)]
     assert costs == sorted(costs)

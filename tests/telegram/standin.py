@@ -111,9 +111,10 @@ class StandIn(BotApi):
         self.push({"message": message})
         return int(message["message_id"])
 
-    def edits(self, chat: int, message: int, text: str) -> None:
+    def edits(self, chat: int, message: int, text: str) -> int:
+        """The update number."""
         edited = self._message(chat, number=message, text=text, edit_date=self.date())
-        self.push({"edited_message": edited})
+        return self.push({"edited_message": edited})
 
     def taps(self, chat: int, label: str, message: int | None = None) -> str:
         """The callback id of a tap on a button, of the last message that has buttons unless another is named."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 import itertools
 import random
 import sqlite3
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -22,14 +22,9 @@ CONVERSATIONS = Path(__file__).parents[1] / "conversations"
 STORIES = sorted(CONVERSATIONS.glob("*/story.txt"))
 LIVE_ONLY = {
     "person": {"source"},
-    "inbound": {"id", "source", "key", "received_at", "place", "document_reference", "handled_at", "message"},
+    "inbound": {"source", "key", "received_at", "place", "document_reference", "handled_at", "message"},
     "outbox": {"source", "state", "attempts", "claimed_until", "platform_message", "sent_at", "error", "not_before"},
     "due": {"attempts", "claimed_until"},
-}
-BY_PLACE = {
-    ("change", "inbound"): "nth(inbound)",
-    ("outbox", "inbound"): "nth(inbound)",
-    ("due", "kind"): "nth(kind)",
 }
 UNCOMPARED = {"source", "alembic_version", "sqlite_sequence"}
 
@@ -42,7 +37,6 @@ def _no_proxy(monkeypatch: pytest.MonkeyPatch) -> None:
 def _tables(database: Path) -> Iterator[tuple[str, list[str], list[tuple[Any, ...]]]]:
     """Every table with its columns and its rows, but for what only a live bot has."""
     connection = sqlite3.connect(f"file:{database}?mode=ro", uri=True)
-    connection.create_function("nth", 1, _nth(connection))
     names = [
         name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name")
     ]
@@ -51,20 +45,8 @@ def _tables(database: Path) -> Iterator[tuple[str, list[str], list[tuple[Any, ..
             continue
         columns = [row[1] for row in connection.execute(f"PRAGMA table_info({name})")]
         kept = [column for column in columns if column not in LIVE_ONLY.get(name, ())]
-        chosen = [BY_PLACE.get((name, column), column) for column in kept]
-        yield name, kept, sorted(connection.execute(f"SELECT {', '.join(chosen)} FROM {name}"), key=repr)
+        yield name, kept, sorted(connection.execute(f"SELECT {', '.join(kept)} FROM {name}"), key=repr)
     connection.close()
-
-
-def _nth(connection: sqlite3.Connection) -> Callable[[Any], Any]:
-    """An event's id is known by its place: an update that came twice leaves a gap in the ids."""
-    places = {number: at for at, (number,) in enumerate(connection.execute("SELECT id FROM inbound ORDER BY id"))}
-
-    def nth(text: Any) -> Any:
-        words, space, number = str(text).rpartition(" ")
-        return f"{words}{space}{places.get(int(number), 'gone')}" if number.isdecimal() else text
-
-    return nth
 
 
 def _replayed(story: Path, folder: Path) -> Path:

@@ -40,21 +40,21 @@ def test_a_plan_with_nothing_to_say_about_it():
             "target side delts 12-18\nmon: a\ndumbbell lateral raise 3x15 at 8 kg, then +1 kg",
             Severity.WARNING,
             4,
-            ("side delts: 3 sets", "12-18", "+9 sets side delts"),
+            ("side delts: 3 sets", "12-18", "more side delts"),
             id="too few weekly sets",
         ),
         pytest.param(
             "target side delts 1-2\nmon: a\ndumbbell lateral raise 3x15 at 8 kg, then +1 kg",
             Severity.WARNING,
             4,
-            ("side delts: 3 sets", "1-2", "-1 sets side delts"),
+            ("side delts: 3 sets", "1-2", "less side delts"),
             id="too many weekly sets",
         ),
         pytest.param(
             "target calves 4-8\nmon: a\ndumbbell lateral raise 3x15 at 8 kg, then +1 kg",
             Severity.WARNING,
             0,
-            ("calves: 0 sets", "+4 sets calves"),
+            ("calves: 0 sets", "more calves"),
             id="a muscle nothing works has no line",
         ),
         pytest.param(
@@ -158,6 +158,7 @@ def test_equipment_that_is_not_there_is_told_with_a_swap():
 
 def test_unknown_names_and_impossible_numbers_are_errors():
     plan = parse_plan(QUIET, catalogue(), Unit.KG).plan
+    assert plan is not None
     kind = plan.blocks[0].kinds[0]
     day = kind.days[0]
     odd = tuple(

@@ -25,7 +25,9 @@ def first_error(line):
         pytest.param("deadlift 3x5 at 100 kg, then + kg", "then +2.5 kg", id="a step without its number"),
         pytest.param("deadlift 3x5 at 100 kg, +", "then +2.5 kg", id="a bare plus"),
         pytest.param("squat 3x5 at 100 kg, wave", "75/85/95 % of 140 kg, then +2.5 kg", id="a wave without numbers"),
-        pytest.param("squat 3x5 at 100 kg, back-offs", "top set then 2 back-offs of 8 at 85 %, then +2.5 kg", id="bare"),
+        pytest.param(
+            "squat 3x5 at 100 kg, back-offs", "top set then 2 back-offs of 8 at 85 %, then +2.5 kg", id="bare"
+        ),
         pytest.param("plank 3x40 s, up to", "+5 s up to 60 s", id="a bound alone"),
     ],
 )
@@ -44,7 +46,9 @@ def test_the_remedy_mends_the_line(line):
     assert mended.errors == ()
 
 
-@pytest.mark.parametrize("words", ["+", "then +", "+ kg", "wave loading", "back-off", "progress slowly", "rpe", "total"])
+@pytest.mark.parametrize(
+    "words", ["+", "then +", "+ kg", "wave loading", "back-off", "progress slowly", "rpe", "total"]
+)
 def test_no_progression_becomes_a_cue(words):
     assert not first_error(f"squat 3x5 at 100 kg, {words}").try_instead.startswith("cue")
 

@@ -78,8 +78,9 @@ def as_csv(delimiter, comma=False):
 
 def as_workbook(*lines):
     book = Workbook()
+    sheet = book.create_sheet(index=0)
     for line in lines:
-        book.active.append(list(line))
+        sheet.append(list(line))
     kept = io.BytesIO()
     book.save(kept)
     return kept.getvalue()

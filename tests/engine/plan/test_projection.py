@@ -132,6 +132,7 @@ def test_it_ends_with_the_block_it_begins_in():
         "block: b, 2 weeks\nmon: d\nbarbell row 3x5 at 60 kg"
     )
     plan = parse_plan(text, catalogue(), Unit.KG).plan
+    assert plan is not None
 
     assert [day.number for day in project(plan, MONDAY, loadable)] == [1, 2]
     assert [day.number for day in project(plan, MONDAY, loadable, since=date(2026, 3, 17))] == [4]
@@ -141,6 +142,7 @@ def test_it_ends_with_the_block_it_begins_in():
 def test_days_without_a_weekday_are_spread_over_their_week():
     text = "plan: x, 1 week\nday 1\nbarbell row 3x8 at 40 kg\nday 2\nbarbell curl 3x8 at 20 kg"
     plan = parse_plan(text, catalogue(), Unit.KG).plan
+    assert plan is not None
 
     days = project(plan, MONDAY, loadable)
 

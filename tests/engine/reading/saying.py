@@ -76,14 +76,14 @@ def in_words(outcome: Outcome) -> str:
         case NoSets():
             return "no sets, pain" if outcome.pain else "no sets"
         case Act():
-            told = [
+            words = [
                 outcome.exercise,
                 outcome.to,
                 outcome.when,
                 outcome.count,
                 "as planned" if outcome.as_planned else "",
             ]
-            return " ".join(["request:", outcome.name, *(str(one) for one in told if one)])
+            return " ".join(["request:", outcome.name, *(str(one) for one in words if one)])
         case Correction():
             return "correction"
 

@@ -31,7 +31,7 @@ def test_in_each_group_the_error_is_below_the_last_sets(group):
 
 
 def test_a_trend_is_as_often_right_as_it_says():
-    told = {direction: [] for direction in Direction}
+    told: dict[Direction, list[float]] = {direction: [] for direction in Direction}
     for habits in GROUPS.values():
         for seed in range(FIRST_SEED, FIRST_SEED + 4):
             one = athlete(seed, habits, BENCH.name)

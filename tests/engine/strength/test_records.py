@@ -50,6 +50,9 @@ def test_a_record_tells_the_old_mark_and_its_evidence():
     load, maximum = records_broken(log[:3], log[3:], BENCH)
 
     assert (load.load, load.previous_load, load.evidence) == (kg("85"), kg("80"), (log[3].id,))
+    assert maximum.previous_load is not None
+    assert maximum.load is not None
+    assert maximum.sure is not None
     assert maximum.previous_load < maximum.load
     assert 0.5 < maximum.sure < 1
 
@@ -77,8 +80,11 @@ def test_the_first_session_breaks_no_record():
 def test_bests_of_a_lift():
     log = records((0, BEFORE), (3, (done(BENCH, 3, kg("82.5"), rir="2"),)))
 
-    assert heaviest(log, BENCH).done.load == kg("82.5")
-    assert best_estimate(log, BENCH)[0] is log[3]
+    top, best = heaviest(log, BENCH), best_estimate(log, BENCH)
+    assert top is not None
+    assert best is not None
+    assert top.done.load == kg("82.5")
+    assert best[0] is log[3]
     assert most_volume(log, BENCH) == (MONDAY, Decimal("1560"))
     assert heaviest((), BENCH) is None
     assert best_estimate((), BENCH) is None
@@ -104,6 +110,7 @@ def test_a_trend_has_a_direction_and_says_how_sure(gain, direction):
     log = records(*((2 * day, (done(BENCH, 5, kg(str(100 + Decimal(gain) * day)), rir="1"),) * 3) for day in range(22)))
     found = trend(log, BENCH, log[-1].on)
 
+    assert found is not None
     assert found.direction is direction
     assert 0.8 <= found.sure <= 1
 

@@ -96,16 +96,16 @@ def test_muscles_that_clash_alike_are_told_together():
 @pytest.mark.parametrize(
     ("first", "second", "cautioned"),
     [
-        pytest.param((2025, 3, 8, 9), (2025, 3, 10, 9), True, id="47 h elapsed over the spring change"),
-        pytest.param((2025, 11, 1, 9), (2025, 11, 3, 9), False, id="49 h elapsed over the autumn change"),
-        pytest.param((2025, 6, 7, 9), (2025, 6, 9, 9), False, id="48 h elapsed in between"),
+        pytest.param("2025-03-08T09:00", "2025-03-10T09:00", True, id="47 h elapsed over the spring change"),
+        pytest.param("2025-11-01T09:00", "2025-11-03T09:00", False, id="49 h elapsed over the autumn change"),
+        pytest.param("2025-06-07T09:00", "2025-06-09T09:00", False, id="48 h elapsed in between"),
     ],
 )
 def test_hours_are_hours_elapsed_not_the_clock_on_the_wall(first, second, cautioned):
     new_york = ZoneInfo("America/New_York")
     pair = (
-        Session("a", datetime(*first, tzinfo=new_york), (work(EXTENSION, failure=True),)),
-        Session("b", datetime(*second, tzinfo=new_york), (work(PUSHDOWN),)),
+        Session("a", datetime.fromisoformat(first).replace(tzinfo=new_york), (work(EXTENSION, failure=True),)),
+        Session("b", datetime.fromisoformat(second).replace(tzinfo=new_york), (work(PUSHDOWN),)),
     )
 
     assert bool(cautions(pair, EXERCISES)) is cautioned
