@@ -9,6 +9,7 @@ from bot.messages import Attachment
 from bot.replies.dates import DAYS, near
 from bot.replies.names import counted, listed
 from bot.replies.reply import UNDO, Reply, row
+from bot.replies.screen import fitting
 from engine.plan.finish import DAY_NAMES
 from engine.values.plan import Plan, TrainingDay
 from engine.values.problem import Problem, Severity
@@ -33,42 +34,45 @@ def dropped() -> Reply:
 
 def put_in_force(plan: Plan, starts_on: date, problems: Sequence[Problem]) -> Reply:
     """The plan as read, from when, and what is worth a look."""
-    lines = [f"Plan saved: {plan.name}, {counted(plan.weeks, 'week')}, starts {near(starts_on, starts_on)}."]
-    lines += day_lines(plan)
-    worth = [problem for problem in problems if problem.severity is Severity.WARNING]
-    lines += [str(problem) for problem in worth[:2]]
-    if len(worth) > 2:
-        lines.append(f"and {len(worth) - 2} more to look at: check")
+    head = f"Plan saved: {plan.name}, {counted(plan.weeks, 'week')}, starts {near(starts_on, starts_on)}."
+    worth = [str(problem) for problem in problems if problem.severity is Severity.WARNING]
+    lines = fitting(lambda most: [head, *day_lines(plan, each=most), *_worth_a_look(worth, most - 1)], 1)
     return Reply("\n".join(lines), row(UNDO))
 
 
-def day_lines(plan: Plan, most: int = 5) -> list[str]:
-    """The training days of the first block's weeks, one a line."""
+def _worth_a_look(worth: Sequence[str], most: int) -> list[str]:
+    if len(worth) <= most:
+        return list(worth)
+    more = f"and {len(worth) - most} more" if most else counted(len(worth), "thing")
+    return [*worth[:most], f"{more} to look at: check"]
+
+
+def day_lines(plan: Plan, most: int = 5, each: int = 3) -> list[str]:
+    """The training days of the first block's weeks, one a line, with the first lifts of each."""
     kinds = plan.blocks[0].kinds
     days = [(kind.label if len(kinds) > 1 else "", day) for kind in kinds for day in kind.days]
-    lines = [_day(label, day) for label, day in days[:most]]
+    lines = [_day(label, day, each) for label, day in days[:most]]
     return [*lines, f"and {len(days) - most} more days"] if len(days) > most else lines
 
 
-def _day(kind: str, day: TrainingDay) -> str:
+def _day(kind: str, day: TrainingDay, most: int) -> str:
     when = f"{DAYS[day.weekday.value]} " if day.weekday is not None else ""
     prefix = f"{kind}, " if kind else ""
     own = "" if day.weekday is not None and day.label == DAY_NAMES[day.weekday] else day.label
-    return f"{prefix}{(when + own).strip()}: {listed([slot.exercise for slot in day.slots], 3)}"
+    return f"{prefix}{(when + own).strip()}: {listed([slot.exercise for slot in day.slots], most)}"
 
 
 def given(coach: str, plan: Plan, starts_on: date) -> Reply:
     """At the client's side: a coach's plan is in force."""
-    lines = [f"{coach} gave you a plan: {plan.name}, {counted(plan.weeks, 'week')}, from {near(starts_on, starts_on)}."]
-    return Reply("\n".join([*lines, *day_lines(plan)]))
+    head = f"{coach} gave you a plan: {plan.name}, {counted(plan.weeks, 'week')}, from {near(starts_on, starts_on)}."
+    return Reply("\n".join(fitting(lambda most: [head, *day_lines(plan, each=most)])))
 
 
 def overview(plan: Plan, week: int | None) -> Reply:
     """The plan in force."""
     where = f", week {week} of {plan.weeks}" if week else f", {counted(plan.weeks, 'week')}"
-    return Reply(
-        "\n".join([f"{plan.name}{where}", *day_lines(plan, 7), "/plan text sends all of it; preview 6 looks ahead."])
-    )
+    ways = "/plan text sends all of it; preview 6 looks ahead."
+    return Reply("\n".join(fitting(lambda most: [f"{plan.name}{where}", *day_lines(plan, 7, most), ways])))
 
 
 def whole(plan: Plan, text: str) -> Reply:
@@ -81,7 +85,8 @@ def whole(plan: Plan, text: str) -> Reply:
 def how_to() -> Reply:
     """There is no plan; how to send one."""
     return Reply(
-        f"No plan yet. Send one as text or a file (.txt, .md, .csv, .xlsx). For example:\n{EXAMPLE}\nhelp plan has all the words."
+        "No plan yet. Send one as text or a file (.txt, .md, .csv, .xlsx). For example:\n"
+        f"{EXAMPLE}\nhelp plan has all the words."
     )
 
 

@@ -12,6 +12,7 @@ from bot.replies.dates import day, near
 from bot.replies.names import counted, listed, title
 from bot.replies.receipt import Following
 from bot.replies.reply import Reply, row
+from bot.replies.screen import fitting
 from bot.replies.sets import targets_text
 from bot.replies.structured import prescription_json
 from engine.values.exercise import Exercise, FailureGuard
@@ -184,15 +185,24 @@ def session_end(ending: Ending, today: date) -> Reply:
     """The session as saved, what went up, what fell short, when the next one is."""
     head = f"Session saved, {day(ending.on, today)}" + (f", {ending.label}" if ending.label else "")
     minutes = f", {ending.minutes} min" if ending.minutes else ""
-    lines = [head, f"{counted(ending.lifts, 'lift')}, {_sets(ending)}{minutes}"]
-    if ending.up:
-        lines.append("Up: " + ", ".join(f"{exercise} {load}" for exercise, load in ending.up))
-    lines += [f"Short: {line}" for line in ending.short[:3]]
-    lines += [f"Record: {line}" for line in ending.records[:3]]
-    lines += [f"Not recorded, never answered: {line}" for line in ending.unanswered[:2]]
+    first = [head, f"{counted(ending.lifts, 'lift')}, {_sets(ending)}{minutes}"]
+    return Reply("\n".join(fitting(lambda most: [*first, *_of_session(ending, most), *_behind(ending, today)])))
+
+
+def _of_session(ending: Ending, most: int) -> list[str]:
+    """What went up, fell short and broke records, so many of each."""
+    up = [f"{exercise} {load}" for exercise, load in ending.up]
+    lines = [f"Up: {listed(up, most)}"] if up else []
+    lines += [f"Short: {line}" for line in ending.short[:most]]
+    return [*lines, *(f"Record: {line}" for line in ending.records[:most])]
+
+
+def _behind(ending: Ending, today: date) -> list[str]:
+    """What still waits, and when the next session is."""
+    lines = [f"Not recorded, never answered: {line}" for line in ending.unanswered[:2]]
     if ending.coming is not None and ending.coming.on is not None:
         lines.append(f"Next: {day(ending.coming.on, today)}, {ending.coming.day.label}")
-    return Reply("\n".join(lines))
+    return lines
 
 
 def generic_reminder() -> Reply:

@@ -11,6 +11,7 @@ from bot.preferences import Preferences
 from bot.replies.dates import DAYS, clock
 from bot.replies.names import listed
 from bot.replies.reply import UNDO, Reply, row
+from bot.replies.screen import fitting
 
 SHOWN = 4
 
@@ -39,10 +40,13 @@ def settings_card(known: Known) -> Reply:
     ]
     if known.coaches:
         lines.append(f"Coach: {listed(known.coaches)} (leave coach)")
-    lines += [f"“{term}” means {answer} (forget {term})" for term, answer in known.words[:SHOWN]]
-    if len(known.words) > SHOWN:
-        lines.append(f"and {len(known.words) - SHOWN} more words")
-    return Reply("\n".join(lines), row(Button("kg", "v1:unit:kg"), Button("lb", "v1:unit:lb")))
+    shown = fitting(lambda most: [*lines, *_words(known.words, most)], 1, SHOWN)
+    return Reply("\n".join(shown), row(Button("kg", "v1:unit:kg"), Button("lb", "v1:unit:lb")))
+
+
+def _words(words: Sequence[tuple[str, str]], most: int) -> list[str]:
+    told = [f"“{term}” means {answer} (forget {term})" for term, answer in words[:most]]
+    return [*told, f"and {len(words) - most} more words"] if len(words) > most else told
 
 
 def switched(name: str, on: bool) -> Reply:

@@ -11,6 +11,7 @@ from bot.replies.dates import day
 from bot.replies.names import listed
 from bot.replies.records import trend_text
 from bot.replies.reply import Reply, row
+from bot.replies.screen import fitting
 from bot.replies.sets import change_text, count_text, load_text, targets_text
 from bot.replies.structured import number
 from bot.week_values import Moved, Week
@@ -19,25 +20,31 @@ from engine.values.muscles import Muscle
 from engine.values.prescription import Held, Prescription, Verdict
 from engine.volume.muscle_week import MuscleWeek, Standing
 
-MUSCLES_SHOWN = 6
 ALL_SHOWN = 12
 TENTH = Decimal("0.1")
 
 
 def week_so_far(week: Week) -> Reply:
     """This week up to now."""
-    return Reply("\n".join(_lines(f"This week so far: {_sessions(week)}", week)), volume=volume_json(week.volume))
+    head = f"This week so far: {_sessions(week)}"
+    return Reply("\n".join(fitting(lambda most: _lines(head, week, most))), volume=volume_json(week.volume))
 
 
 def summary(week: Week, asks: Sequence[str]) -> Reply:
     """The Sunday summary: sessions, sets by muscle, what went up, what next week asks."""
-    lines = _lines(f"Week {week.first.isocalendar().week}: {_sessions(week)}", week)
-    if asks:
-        lines.append("Next week: " + "; ".join(asks))
-    elif week.coming is not None and week.coming.on is not None:
-        lines.append(f"Next: {day(week.coming.on, week.last)}, {week.coming.day.label}")
+    head = f"Week {week.first.isocalendar().week}: {_sessions(week)}"
     buttons = row(Button("Volume", "v1:volume"), Button("Stop these", "v1:stop-summary"))
+    lines = fitting(lambda most: [*_lines(head, week, most), *_next(week, asks, most)], len(buttons))
     return Reply("\n".join(lines), buttons, volume=volume_json(week.volume))
+
+
+def _next(week: Week, asks: Sequence[str], most: int) -> list[str]:
+    if asks:
+        more = [f"{len(asks) - most} more"] if len(asks) > most else []
+        return ["Next week: " + "; ".join([*asks[:most], *more])]
+    if week.coming is not None and week.coming.on is not None:
+        return [f"Next: {day(week.coming.on, week.last)}, {week.coming.day.label}"]
+    return []
 
 
 def _sessions(week: Week) -> str:
@@ -46,18 +53,18 @@ def _sessions(week: Week) -> str:
     return f"{week.sessions} {'session' if week.sessions == 1 else 'sessions'}"
 
 
-def _lines(head: str, week: Week) -> list[str]:
+def _lines(head: str, week: Week, most: int) -> list[str]:
     asked = f" of {week.asked} planned" if week.asked else ""
     lines = [head, f"Sets: {week.sets}{asked}"]
     if week.volume:
-        lines.append(_muscles(week.volume, MUSCLES_SHOWN))
+        lines.append(_muscles(week.volume, 2 * most))
     if week.up:
-        lines.append("Up: " + ", ".join(_moved(one) for one in week.up[:3]))
+        lines.append("Up: " + listed([_moved(one) for one in week.up], most))
     if week.same:
-        lines.append(f"Same: {listed(week.same, 3)}")
+        lines.append(f"Same: {listed(week.same, most)}")
     if week.down:
-        lines.append("Down: " + ", ".join(_moved(one) for one in week.down[:3]))
-    stalls = [trend_text(name, trend) for name, trend in week.stalls[:2]]
+        lines.append("Down: " + listed([_moved(one) for one in week.down], most))
+    stalls = [trend_text(name, trend) for name, trend in week.stalls[: min(most, 2)]]
     lines += [f"Look at: {line}" for line in stalls if line]
     if week.pains:
         lines.append("Pain noted: load held there. See a professional if it stays.")
@@ -137,12 +144,11 @@ def volume_json(volume: Mapping[Muscle, MuscleWeek]) -> dict[str, Any]:
 
 
 def next_week_asks(prescriptions: Sequence[Prescription]) -> list[str]:
-    """What changes next week: heavier lifts, more sets, deloads; the first few."""
+    """What changes next week: heavier lifts, more sets, deloads."""
     asks = []
     for one in prescriptions:
         if one.verdict in (Verdict.ADD_LOAD, Verdict.ADD_SET, Verdict.RESET):
             asks.append(f"{one.exercise} {targets_text(one.sets)}")
     if any(Held.DELOAD in one.held for one in prescriptions):
         asks.insert(0, "deload, fewer sets and less load")
-    shown = list(dict.fromkeys(asks))
-    return [*shown[:3], f"{len(shown) - 3} more lifts go up"] if len(shown) > 3 else shown
+    return list(dict.fromkeys(asks))

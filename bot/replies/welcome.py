@@ -17,7 +17,7 @@ CAUTION = "Not medical advice. New to training, pregnant, injured or ill: ask a 
 
 def hello(*, invited: bool = False) -> Reply:
     """Who the bot is, the cautions, and the first question; where a coach's invitation is the question, that alone."""
-    intro = f"I'm a bot. Text me your sets; I log them and say what to lift next and why.\n{CAUTION}"
+    intro = f"I'm a bot. Text me your sets; I say what to lift next and why.\n{CAUTION}"
     if invited:
         return Reply(intro)
     return Reply(
