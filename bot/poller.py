@@ -41,6 +41,7 @@ class Poller:
         self._chats = chats
         self._clock = clock
         self._wait = timedelta(seconds=poll_seconds)
+        self._fresh = True
         self._failures = 0
         self._conflicts: deque[float] = deque(maxlen=CONFLICTS)
         self._errands: set[asyncio.Task[None]] = set()
@@ -81,9 +82,13 @@ class Poller:
         events = [wrap_inbound(each.inbound, place=each.update) for each in batch if each.inbound is not None]
         if events:
             self._chats.take(await self._writer.transaction(lambda store: self._put(store, events)))
+            self._fresh = False
 
     def _put(self, store: Store, events: Sequence[StoredInbound]) -> Sequence[StoredInbound]:
         """The events that are new, as stored."""
+        if self._fresh:
+            # A stopped process left its last batch unconfirmed: it comes again, and a refused insert would cost an id.
+            events = [event for event in events if store.inbox.find(event.source, event.key) is None]
         ids = store.inbox.put(events, self._clock())
         if len(ids) == len(events):
             return [replace(event, id=given) for event, given in zip(events, ids, strict=True)]

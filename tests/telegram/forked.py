@@ -16,7 +16,7 @@ from tests.telegram.standin import StandIn
 FORKS = multiprocessing.get_context("forkserver")
 # What the process would import on its way, so that starting it again is quick.
 LAZY = ("httpcore", "anyio._backends._asyncio", "sniffio", "sqlite3", "sqlalchemy.dialects.sqlite", "h11", "tzlocal")
-FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", *LAZY])
+FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", "bot.handle", *LAZY])
 
 
 class MortalBot:
