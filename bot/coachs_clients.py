@@ -36,10 +36,12 @@ def client_named(turn: Turn, text: str) -> tuple[Person | None, str]:
     for person in sorted(people, key=lambda one: -len(one.name)):
         behind = said[len(person.name) :]
         if said.casefold().startswith(person.name.casefold()) and not behind[:1].isalnum():
+            turn.about = person.id
             return person, behind.lstrip(" :,")
     place = person_named(said, [person.name for person in people])
     if place is None:
         return None, text
+    turn.about = people[place].id
     return people[place], said.partition(" ")[2].lstrip(" :")
 
 
@@ -49,7 +51,9 @@ def asked_about(turn: Turn, text: str) -> tuple[Person, str]:
     for person in sorted(clients_of(turn), key=lambda one: -len(one.name)):
         name, said = person.name.casefold(), flat.casefold()
         if said == name or said.endswith(f" {name}"):
+            turn.about = person.id
             return person, flat[: -len(name)].rstrip()
         if said.startswith(f"{name} "):
+            turn.about = person.id
             return person, flat[len(name) :].lstrip()
     return turn.me, text

@@ -12,6 +12,7 @@ from bot.memory import Memory
 from bot.messages import Outgoing, OutgoingKind
 from bot.preferences import Preferences
 from bot.replies.reply import Reply
+from engine.values.ids import AthleteId
 from storage.envelopes import Lane, OutboxId
 from storage.records import Due, Person
 from storage.store import Store
@@ -41,8 +42,8 @@ class Moment:
         until = self.preferences.paused_until
         return until is not None and self.today < until
 
-    def send(self, reply: Reply, *, silent: bool, key: str | None = None) -> OutboxId:
-        """The id of a message nobody asked for just now; with a key it is sent once."""
+    def send(self, reply: Reply, *, silent: bool, about: AthleteId | None = None) -> OutboxId:
+        """The id of a message nobody asked for just now; `about`: another person whose records it tells."""
         outgoing = Outgoing(
             OutgoingKind.SEND,
             reply.text,
@@ -54,7 +55,7 @@ class Moment:
             volume=reply.volume,
         )
         return self.store.outbox.add(
-            self.person.id, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, dedupe_key=key
+            self.person.id, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, about=about
         )
 
 

@@ -43,6 +43,8 @@ class Turn:
         self.said: list[OutboxId] = []
         self.step: Change | None = None
         """The change this turn made last: what the Undo button of its replies takes back, and nothing else."""
+        self.about: AthleteId | None = None
+        """A client whose records the replies tell: they are erased with hers."""
         self.kept: dict[str, Any] = {}
         """What other modules looked up for this turn, by their own names."""
 
@@ -140,7 +142,7 @@ class Turn:
             volume=reply.volume,
         )
         sent = self.store.outbox.add(
-            self.athlete, wrap_outgoing(outgoing), self.at, lane=Lane.REPLY, inbound=self.event
+            self.athlete, wrap_outgoing(outgoing), self.at, lane=Lane.REPLY, inbound=self.event, about=self.about
         )
         self.said.append(sent)
         return sent
@@ -151,5 +153,5 @@ class Turn:
             OutgoingKind.SEND, reply.text, reply.buttons, silent=silent, reply=False, attachment=reply.attachment
         )
         return self.store.outbox.add(
-            athlete, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, inbound=self.event
+            athlete, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, inbound=self.event, about=self.athlete
         )

@@ -29,7 +29,8 @@ def _run(moment: Moment, due: Due) -> bool:
     clients = [person for person in people if person.id in seen]
     if not clients:
         return False
-    moment.send(digest_card(coach_week(moment.store, moment.memory, clients, due.local_date)), silent=True)
+    card = digest_card(coach_week(moment.store, moment.memory, clients, due.local_date))
+    moment.send(card, silent=True, about=clients[0].id if len(clients) == 1 else None)
     return True
 
 
