@@ -25,7 +25,7 @@ from engine.reading.choices import (
     Traits,
     may_be_reps,
 )
-from engine.reading.chunks import Chunk, Chunks
+from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.evidence import evidence
 from engine.reading.history import Known
 from engine.reading.pieces import Role
@@ -33,7 +33,7 @@ from engine.reading.resolve import resolved
 from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
 from engine.reading.ways import choices, is_told_load
-from engine.values.exercise import Exercise
+from engine.values.exercise import Exercise, Loading
 from engine.values.sets import SetDone
 
 LIGHT_PAIR = 20
@@ -66,6 +66,10 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     traits = Traits.of(exercise)
     found: list[Candidate] = []
     why = "the numbers do not add up"
+    if traits.body and (chunks.added or chunks.assisted):
+        _add_changed(found, chunks, exercise, known, context)
+    if chunks.of_a_bar and not chunks.per_side and exercise.loading is Loading.BAR and not traits.one_sided:
+        _add_per_side(found, chunks, exercise, known, context)
     counted = _three_bare(chunks, traits)
     if counted is not None:
         both, why = candidates(counted, exercise, known, context)
@@ -82,6 +86,34 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
             _add(found, Candidate(alternative, weight * share, its_doubt or doubt))
     return found, why
+
+
+def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
+    """ "weighted pull ups 20 8 8": a list of bare numbers whose first may be the weight added, or taken off."""
+    numbers = numbers_in(chunks)
+    alone = all(chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at for chunk in chunks.found)
+    if not alone or len(numbers) < 2 or any(number.role is not Role.BARE for number in numbers):
+        return
+    first, most = numbers[0].value, max(number.value for number in numbers[1:])
+    if first == numbers[1].value:
+        return
+    head = Chunk([(numbers[0]._replace(role=Role.CHANGE),)])
+    changed = chunks.with_found([head, *chunks.found[1:]])
+    weight = PLAINLY_A_LOAD if first >= most * MUCH_MORE else UNSETTLED
+    for one in candidates(changed, exercise, known, context)[0]:
+        _add(found, one._replace(weight=one.weight * weight))
+
+
+def _add_per_side(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
+    """ "bench 35 a side x8": so much on each side of the bar, with the bar."""
+    other = chunks.with_found(chunks.found)
+    other.per_side = True
+    for one in candidates(other, exercise, known, context)[0]:
+        _add(found, one)
+
+
+PLAINLY_A_LOAD = 20.0
+MUCH_MORE = Decimal("1.5")
 
 
 def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:

@@ -5,11 +5,21 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from engine.reading.chunks import CARRIED, GAPS, JOINERS, MOST_SETS_BY_REPEAT, Chunk, Chunks, tells_a_side
+from engine.reading.chunks import (
+    CARRIED,
+    GAPS,
+    JOINERS,
+    MOST_SETS_BY_REPEAT,
+    SIDES_OF_A_BAR,
+    Chunk,
+    Chunks,
+    tells_a_side,
+)
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetKind, Side
 
+BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 
 
@@ -144,6 +154,7 @@ class NumberChunks:
             return chunk.spoken_for and ahead.role is not Role.SETS
         if kind is not K.EACH or self._kind(1) is not K.TIMES:
             return False
+        self._tell_each(self.pieces[self.at])
         return not self._sides_repeated(chunk) and self._times_joins(chunk, 1)
 
     def _sides_repeated(self, chunk: Chunk) -> bool:
@@ -262,7 +273,7 @@ class NumberChunks:
                 return  # "75 s + 60 s": two holds
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
-        if self._kind(0) is K.PLUS and self._kind(1) in (K.GOT, None, K.COMMA, K.LINE, K.FILLER):
+        if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
 
     def _place(self, chunk: Chunk) -> None:
@@ -308,7 +319,13 @@ class NumberChunks:
         self.at += 2
         return True
 
+    def _tell_each(self, piece: Piece) -> None:
+        self.out.each = True
+        self.out.sides = self.out.sides or tells_a_side(piece)
+        self.out.of_a_bar = self.out.of_a_bar or tells_a_side(piece, SIDES_OF_A_BAR)
+
     def _skip(self, kinds: frozenset[K]) -> None:
         while self.at < len(self.pieces) and self.pieces[self.at].kind in kinds:
-            self.out.each = self.out.each or self.pieces[self.at].kind is K.EACH
+            if self.pieces[self.at].kind is K.EACH:
+                self._tell_each(self.pieces[self.at])
             self.at += 1

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from engine.reading.chunk_results import ResultChunks
-from engine.reading.chunks import CARRIED, Chunk, Chunks, numbers_in, tells_a_side
+from engine.reading.chunks import CARRIED, Chunk, Chunks, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.segments import HEADING
@@ -251,8 +251,7 @@ class Chunker(ResultChunks):
 
     def each(self, piece: Piece) -> None:
         """ "each", "per leg": the load of each hand, or the reps of each side."""
-        self.out.each = True
-        self.out.sides = self.out.sides or tells_a_side(piece)
+        self._tell_each(piece)
         self.at += 1
 
     def flag(self, piece: Piece) -> None:

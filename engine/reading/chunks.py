@@ -94,6 +94,10 @@ class Chunks:
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
     miss_ahead: int | None = None
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
+    per_side: bool = False
+    """The load was told for each side of the bar."""
+    of_a_bar: bool = False
+    """A side was told that a bar has, too: "35 a side"."""
     sides: bool = False
     """A side, a leg or an arm was told: "5 each leg"."""
     dangling: bool = False
@@ -165,6 +169,9 @@ SIDE_WORDS = frozenset(
 )
 
 
-def tells_a_side(piece: Piece) -> bool:
+SIDES_OF_A_BAR = frozenset(("side", "seite", "lado", "cote", "lato", "kant", "sida", "strone", "strona", "сторону"))
+
+
+def tells_a_side(piece: Piece, words: frozenset[str] = SIDE_WORDS) -> bool:
     """Whether "each side", "per leg", "por pierna" names a side of the body, and not a hand that holds something."""
-    return any(word in SIDE_WORDS for word in piece.text.split())
+    return any(word in words for word in piece.text.split())

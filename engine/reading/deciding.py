@@ -55,8 +55,8 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
     Shape: `before` holds the sets read just before it, for "same weight".
     """
     chunks = Chunker(entry.pieces).run()
-    if "assist" in entry.phrase:
-        chunks.assisted = True
+    chunks.assisted = chunks.assisted or "assist" in entry.phrase
+    chunks.added = chunks.added or "weighted" in entry.phrase
     barred = _barred(entry)
     if barred is not None:
         return barred._replace(chunks=chunks)

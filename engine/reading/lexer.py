@@ -200,14 +200,27 @@ class Lexer:
             if after.text in ("e", "ea") and self._times_at(at + 1):
                 role = Role.LOAD
             if after.text == "min":
-                piece = piece._replace(value=piece.value * SIXTY)
+                return self._with_seconds(piece._replace(value=piece.value * SIXTY, role=role, end=after.end), at + 1)
             return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
         kind = self._unit_of(after)
         if self._is_label(kind) or (after.text == "с" and self._is_number(at + 1)):
             return piece, at
-        if kind is not None and kind in UNIT_ROLES and not self._phrase_begins(at):
-            return self._with_unit(piece, kind, after), self._behind_second_unit(at + 1)
-        return piece, at
+        if kind is None or kind not in UNIT_ROLES or self._phrase_begins(at):
+            return piece, at
+        counted = self._with_unit(piece, kind, after)
+        return self._with_seconds(counted, at + 1) if kind is K.MINUTES else (counted, self._behind_second_unit(at + 1))
+
+    def _with_seconds(self, minutes: Piece, at: int) -> tuple[Piece, int]:
+        """ "1 min 20 s", "1min 30": one time in two units."""
+        number, after = self._token(at), self._token(at + 1)
+        if number is None or number.shape is not Shape.NUMBER or number.value is None or number.value >= SIXTY:
+            return minutes, at
+        whole = minutes._replace(value=minutes.value + number.value, end=number.end)
+        if after is None or after.shape is Shape.LINE or after.text in ",;":
+            return whole, at + 1
+        if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
+            return whole._replace(end=after.end), at + 2
+        return minutes, at
 
     def _is_label(self, kind: K | None) -> bool:
         """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""

@@ -24,6 +24,7 @@ BASES = {
     Loading.STACK: Basis.STACK,
 }
 ZERO = Decimal(0)
+ON_THE_BAR = frozenset((Role.BARE, Role.LOAD))
 
 
 def resolved(
@@ -77,6 +78,8 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
         return Load(Decimal(EMPTY_BAR[context.unit]), context.unit, basis)
     if piece.text == "plates":
         return _plates(piece, exercise, context.unit)
+    if chunks.per_side and piece.role in ON_THE_BAR:
+        piece = piece._replace(value=EMPTY_BAR[piece.unit or context.unit] + 2 * piece.value)
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
     unit = piece.unit or context.unit
     if piece.role is Role.CHANGE and not body:

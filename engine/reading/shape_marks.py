@@ -121,6 +121,8 @@ class Marked(ThreeFactors):
         if not chunk.plus or not self.touched:
             return
         head = self.touched[-1]
+        if self.traits.one_sided and len(chunk.plus) == 1 and chunk.plus[0].value == head.reps:
+            raise DoesNotFit("each side once, or a set and some more")
         for more in chunk.plus:
             if not whole(more) or not 1 <= more.value <= MOST_LOADED_REPS:
                 raise DoesNotFit(f"+{more.text}")

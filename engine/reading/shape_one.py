@@ -86,6 +86,8 @@ class OneFactor(Adding):
             return False
         if self.traits.timed:
             return True
+        if self.traits.carried and self._distance_told():
+            return False
         if not may_be_reps(number, self.traits) or self.shared is not None:
             return False
         if chunk.at or self.load is not None or self.traits.body:

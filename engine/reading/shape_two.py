@@ -106,11 +106,19 @@ class TwoFactors(OneFactor):
             self._said_counts(first, second)
         elif second.role is Role.SETS:
             self._said_counts(second, first)
+        elif self.traits.carried and self._distance_told():
+            self._load_of_a_carry(first, second)
         elif first.value == 2 and self._is_pair_of_implements(second):
             self._set_load(second)
         else:
             return False
         return True
+
+    def _load_of_a_carry(self, first: Piece, second: Piece) -> None:
+        """ "2x28 30m": two implements, where the way is told elsewhere."""
+        if first.value != 2 or second.role not in (Role.BARE, Role.LOAD, Role.PLURAL):
+            raise DoesNotFit("reps beside a distance")
+        self._set_load(second)
 
     def _said_counts(self, sets: Piece, reps: Piece) -> None:
         if sets.role is Role.BARE and (self._is_load(sets) or sets.value > MOST_SETS):

@@ -73,6 +73,8 @@ class Shaper(Marked):
         self._results()
         if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
             raise DoesNotFit("a set without a load beside sets with one")
+        if len({draft.seconds is None and draft.metres is None for draft in self.drafts}) > 1:
+            raise DoesNotFit("sets counted in reps beside sets that are not")
         if out.failure_ahead:
             for draft in self.drafts:
                 draft.failure = True
