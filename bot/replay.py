@@ -13,6 +13,7 @@ from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import Any, TextIO
 
+from bot.product_settings import database_url
 from bot.replies.structured import set_json
 from bot.story import StoryError
 from bot.story_player import NoSuchButton, StoryPlayer
@@ -49,14 +50,17 @@ def run(file: str, url: str | None, *, jsonl: bool, sets: str | None, pictures: 
     except OSError as error:
         print(f"cannot read {file}: {error.strerror}", file=sys.stderr)
         return 2
-    database = open_database(url or "sqlite://")
+    except UnicodeDecodeError:
+        print(f"cannot read {file}: it is no UTF-8 text", file=sys.stderr)
+        return 2
+    database = open_database(database_url(url) if url else "sqlite://")
     replay = StoryPlayer(database, Beside(path.resolve().parent))
     status = 0
     try:
         for delivery in replay.play(story):
             show(replay, delivery, jsonl=jsonl, out=sys.stdout)
             _keep_file(delivery, pictures)
-        failed = _failures(database)
+        failed = _failures(database, replay.now)
         if failed:
             print(f"the product failed on: {'; '.join(failed)}", file=sys.stderr)
             status = 1
@@ -122,9 +126,14 @@ def standing(replay: StoryPlayer) -> Iterator[str]:
                 yield json.dumps(row, ensure_ascii=False)
 
 
-def _failures(database: Database) -> list[str]:
+def _failures(database: Database, now: datetime | None) -> list[str]:
+    """Events that could not be handled, and what was due and could not be done."""
     with database.transaction() as store:
-        return [f"{row.text!r}: {row.error}" for row in store.inbox.failures()]
+        failed = [f"{row.text!r}: {row.error}" for row in store.inbox.failures()]
+        still_due = store.due.next_at()
+    if now is not None and still_due is not None and still_due <= now:
+        failed.append(f"what was due at {still_due:%Y-%m-%d %H:%M} UTC: could not be done")
+    return failed
 
 
 def _keep_file(delivery: Delivery, pictures: str | None) -> None:

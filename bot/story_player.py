@@ -50,8 +50,10 @@ class StoryPlayer:
         self.zone = zone
         self.players: dict[str, Player] = {}
         self.now: datetime | None = None
-        self._seen = OutboxId(0)
-        self._next_message = 1
+        # On a database that has been used before the story goes on behind what is there.
+        with database.transaction() as store:
+            self._seen: OutboxId = store.outbox.newest()
+            self._next_message = store.inbox.newest() + 1
 
     def play(self, story: str) -> Iterator[Delivery]:
         """Every outgoing message in order, as the story goes on.

@@ -84,6 +84,10 @@ class Inbox:
             self._work.lock(AthleteId(row.athlete_id))
         return stored_inbound(row)
 
+    def newest(self) -> InboundId:
+        """The id of the event stored last; 0 where none is."""
+        return InboundId(self._work.connection.execute(select(func.max(INBOUND.c.id))).scalar() or 0)
+
     def get(self, inbound: InboundId) -> StoredInbound | None:
         """An event by its id, with its document."""
         row = self._work.connection.execute(select(INBOUND).where(INBOUND.c.id == inbound)).one_or_none()

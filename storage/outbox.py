@@ -121,6 +121,10 @@ class Outbox:
         earliest: datetime = max(now, soonest, self._held(source, now) or now)
         return earliest
 
+    def newest(self) -> OutboxId:
+        """The id of the message put in last; 0 where none is."""
+        return OutboxId(self._work.connection.execute(select(func.max(OUTBOX.c.id))).scalar() or 0)
+
     def get(self, message: OutboxId) -> Delivery | None:
         """A message by its id."""
         return self._one(OUTBOX.c.id == message)
