@@ -49,7 +49,7 @@ def mended(turn: Turn, outcome: Outcome) -> bool:
         settle(turn, draft)
         turn.say(dropped())
     elif plain in PROBLEMS:
-        turn.say(all_problems(_read(turn, draft).errors))
+        turn.say(all_problems(_read(turn, draft).errors, draft.warnings))
     elif told:
         _by_number(turn, draft, told)
     else:

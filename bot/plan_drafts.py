@@ -16,6 +16,7 @@ from bot.turn import Turn
 from engine.plan.lines import PlanLine
 from engine.plan.text import ParsedPlan
 from engine.values.ids import AthleteId
+from engine.values.problem import Problem, Severity
 from storage.records import Person, Question, QuestionState
 from storage.store import Store
 
@@ -32,6 +33,7 @@ class Draft:
     client: AthleteId | None
     name: str
     told: bool
+    warnings: tuple[Problem, ...]
 
 
 def draft_of(turn: Turn) -> Draft | None:
@@ -51,12 +53,15 @@ def waiting(store: Store, athlete: AthleteId, at: datetime) -> Draft | None:
 
 def keep(turn: Turn, parsed: ParsedPlan, client: Person | None, name: str, mends: Draft | None) -> None:
     """Nothing; the draft waits for its next line: the one that was mended in part, or a new one in its place."""
+    # What a sheet made of its cells is known once only: the lines are read again at each mending, the cells are not.
+    warnings = mends.warnings if mends is not None else warnings_of(parsed)
     payload = {
         "kind": MEND,
         "lines": [[line.number, line.text] for line in parsed.lines],
         "line": parsed.errors[0].line,
         "client": client.id if client else None,
         "name": name,
+        "warnings": [_written(one) for one in warnings],
     }
     if mends is not None:
         turn.store.questions.update(mends.question, payload)
@@ -65,6 +70,11 @@ def keep(turn: Turn, parsed: ParsedPlan, client: Person | None, name: str, mends
         turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
         plan_one(turn, LAPSE, turn.at + OPEN_FOR)
     turn.kept.pop(KEY, None)
+
+
+def warnings_of(parsed: ParsedPlan) -> tuple[Problem, ...]:
+    """What was read otherwise than written, and is said back."""
+    return tuple(one for one in parsed.problems if one.severity is Severity.WARNING)
 
 
 def replace(turn: Turn, client: Person | None) -> None:
@@ -97,4 +107,9 @@ def _draft(question: Question) -> Draft:
         payload["client"],
         payload.get("name", ""),
         bool(payload.get("told")),
+        tuple(Problem(*one, severity=Severity.WARNING) for one in payload.get("warnings", ())),
     )
+
+
+def _written(problem: Problem) -> list[Any]:
+    return [problem.line, problem.read, problem.expected, problem.try_instead]

@@ -18,7 +18,7 @@ from engine.plan.printing import print_plan
 from engine.plan.sheet import parse_sheet
 from engine.plan.text import ParsedPlan, mend, parse_plan
 from engine.values.plan import Plan
-from engine.values.problem import Problem
+from engine.values.problem import Problem, Severity
 from storage.records import ChangeKind, Permission, Person, Question, QuestionState
 
 LONGEST_NAME = 60
@@ -54,14 +54,17 @@ def go_on(
         turn.say(unreadable(parsed.problems))
     elif parsed.plan is None or parsed.errors:
         plan_drafts.keep(turn, parsed, client, name, mends)
-        turn.say(needs_mending(parsed.errors, example(turn, parsed), whole=mends is None))
+        warnings = plan_drafts.warnings_of(parsed) if mends is None else ()
+        turn.say(needs_mending(parsed.errors, example(turn, parsed), warnings, whole=mends is None))
     else:
         if mends is not None:
             plan_drafts.settle(turn, mends)
         plan_drafts.replace(turn, client)
         plan = parsed.plan if parsed.named else with_name(parsed.plan, name or parsed.plan.name)
+        before = mends.warnings if mends is not None else ()
+        problems = dict.fromkeys((*before, *plan_drafts.warnings_of(parsed)))
         if client is None:
-            assign(turn, plan, parsed.problems)
+            assign(turn, plan, tuple(problems))
         else:
             hand_over(turn, plan, client)
 
@@ -91,8 +94,8 @@ def assign(turn: Turn, plan: Plan, problems: Sequence[Problem]) -> None:
     turn.store.plans.assign(change, plan.name, text, starts_on=turn.today, at=turn.at)
     forget_plan(turn)
     plan_person(turn.store, turn.memory, turn.me, turn.preferences, turn.at)
-    found = [*problems, *check_plan(plan, turn.catalogue)]
-    turn.say(put_in_force(plan, turn.today, found))
+    found = [one for one in check_plan(plan, turn.catalogue) if one.severity is Severity.WARNING]
+    turn.say(put_in_force(plan, turn.today, problems, found))
 
 
 def hand_over(turn: Turn, plan: Plan, client: Person) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
 
@@ -13,7 +14,9 @@ from engine.progression.sessions import (
     assign,
     exposures,
 )
-from engine.values.ids import AthleteId
+from engine.values.ids import AthleteId, ExerciseName
+from engine.values.plan import MaxReps
+from engine.values.schemes import RepTotal
 from storage.store import Store
 
 
@@ -34,7 +37,24 @@ def projected(
         sessions=assign(in_force.days, log, choices_of(facts.choices)),
         assumptions=Assumptions() if share is None else Assumptions(success=share),
         last_week=last_week,
+        unit=facts.unit,
     )
+
+
+def assumed_maxima(
+    store: Store, memory: Memory, athlete: AthleteId, today: date, days: Sequence[ProjectedDay]
+) -> tuple[ExerciseName, ...]:
+    """The lifts of these days on sets of maximum reps that no session of the plan holds yet, so that one is assumed."""
+    in_force = plan_in_force(store, memory, athlete, today)
+    if in_force is None:
+        return ()
+    log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    done = {record.done.exercise for record in log}
+    slots = (slot for projected in days for slot in projected.planned.day.slots)
+    to_maximum = (
+        slot.exercise for slot in slots if isinstance(slot.target, MaxReps) and not isinstance(slot.scheme, RepTotal)
+    )
+    return tuple(dict.fromkeys(name for name in to_maximum if name not in done))
 
 
 def success_of(store: Store, memory: Memory, athlete: AthleteId, today: date) -> Decimal | None:

@@ -18,21 +18,29 @@ from bot.replies.preview import (
 )
 from bot.sessions import forget_plan
 from bot.turn import Turn
+from engine.catalogue.catalogue import Catalogue
 from engine.plan.printing import print_plan
-from engine.plan.weak_points import more_sets
+from engine.plan.weak_points import Proposal, more_sets, sets_by_week, to_target, weekly_sets
 from engine.values.ids import AthleteId
+from engine.values.load import Unit
 from engine.values.muscles import Muscle
+from engine.values.plan import Plan
 from engine.values.problem import Problem
 from storage.records import ChangeKind, Permission, Person, Question, QuestionState
 
 PROPOSAL = "proposal"
 OPEN_FOR = timedelta(days=1)
+USUAL = 2
+"""Sets added at once where no target says how many. Common practice, no source."""
 YES = ("yes", "accept", "ok", "okay", "do it", "sure")
 NO = ("no", "leave it", "not now", "forget it", "cancel")
 
 
-def propose(turn: Turn, person: Person, muscle: Muscle, count: int) -> None:
-    """Nothing; the best place for the sets is shown, and waits for a yes."""
+def propose(turn: Turn, person: Person, muscle: Muscle, change: int | None, *, fewer: bool = False) -> None:
+    """Nothing; the best place for the sets is shown, and waits for a yes.
+
+    `change` None: as many sets as the target lacks, or has too many where `fewer`; two where no target says.
+    """
     mine = person.id == turn.athlete
     today = turn.today if mine else _today_of(turn, person)
     in_force = plan_in_force(turn.store, turn.memory, person.id, today)
@@ -40,7 +48,13 @@ def propose(turn: Turn, person: Person, muscle: Muscle, count: int) -> None:
         turn.say(how_to() if mine else no_plan_of(person.name))
         return
     catalogue = turn.memory.catalogue_of(turn.store, person.id)
-    found = more_sets(in_force.plan, in_force.block_at(today), muscle, count, catalogue, unit=turn.unit)
+    plan, block = in_force.plan, in_force.block_at(today)
+    if change is not None:
+        found = more_sets(plan, block, muscle, change, catalogue, unit=turn.unit)
+    else:
+        found = _as_many_as_fit(
+            plan, block, muscle, _lacking(plan, block, muscle, catalogue, fewer), catalogue, turn.unit
+        )
     if isinstance(found, Problem):
         turn.say(proposal_problem(found))
         return
@@ -52,9 +66,34 @@ def propose(turn: Turn, person: Person, muscle: Muscle, count: int) -> None:
         "description": found.description,
     }
     turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
-    turn.say(
-        proposal_card(found.description, found.what_if, muscle.value if mine else f"{person.name}, {muscle.value}")
-    )
+    whose = muscle.value if mine else f"{person.name}, {muscle.value}"
+    target = plan.targets.get(muscle)
+    weeks = weekly_sets(found.plan, block, muscle, catalogue) if target is not None else {}
+    turn.say(proposal_card(found.description, found.what_if, whose, muscle, target, weeks))
+
+
+def _lacking(plan: Plan, block: int, muscle: Muscle, catalogue: Catalogue, fewer: bool) -> tuple[int, ...]:
+    """The sets for each week kind that bring it to the target; two each where the target asks for none."""
+    off = to_target(plan, block, muscle, catalogue)
+    wanted = tuple(min(0, sets) if fewer else max(0, sets) for sets in off)
+    return wanted if any(wanted) else tuple(-USUAL if fewer else USUAL for _ in off)
+
+
+def _as_many_as_fit(
+    plan: Plan, block: int, muscle: Muscle, counts: tuple[int, ...], catalogue: Catalogue, unit: Unit
+) -> Proposal | Problem:
+    """The sets wanted or, in a week without room for so many, the most that fit."""
+    fitting = []
+    for at, wanted in enumerate(counts):
+        alone = [0] * len(counts)
+        for fewer in range(abs(wanted), 0, -1):
+            alone[at] = fewer if wanted > 0 else -fewer
+            if not isinstance(sets_by_week(plan, block, muscle, alone, catalogue, unit=unit), Problem):
+                break
+        else:
+            alone[at] = 0
+        fitting.append(alone[at])
+    return sets_by_week(plan, block, muscle, fitting if any(fitting) else counts, catalogue, unit=unit)
 
 
 def answered(turn: Turn, question: Question, text: str) -> bool:

@@ -1,29 +1,49 @@
-"""what if I swap A for B, what if I add 2 sets of A: volume, spacing and minutes before and after; nothing is saved."""
+"""what if I swap A for B, add 2 sets of A, drop A, move tue to wed: before and after; nothing is saved."""
 
 from __future__ import annotations
 
 import re
 
+from bot.muscle_words import asked
 from bot.plans_in_force import PlanInForce
+from bot.proposals import USUAL
 from bot.replies.plans import how_to
 from bot.replies.preview import proposal_problem, what_if_card
 from bot.replies.trouble import needs
 from bot.sessions import session_of
 from bot.turn import Turn
+from bot.words import weekdays_named
 from engine.plan.names import Named, exercise_named
-from engine.plan.what_if import WhatIf, if_sets_added, if_swapped
+from engine.plan.weak_points import more_sets
+from engine.plan.what_if import WhatIf, if_dropped, if_moved, if_sets_added, if_swapped
 from engine.reading.values import Act
 from engine.values.ids import ExerciseName
 from engine.values.problem import Problem
 
-SWAP = re.compile(r"\b(?:swap|replace|do)\s+(.{1,60}?)\s+(?:for|with|by|instead of)\s+(.{1,60})", re.IGNORECASE)
-SETS = re.compile(
-    r"\b(add|drop|remove|cut|take off)?\s*([+-]?\d{1,2}|a|one)\s*(?:more\s+)?sets?\s+"
-    r"(?:of|to|for|on|from)?\s*(.{1,60})",
+SWAP = re.compile(
+    r"\b(?:swap|swapped|replace|replaced|change|do|did)\s+(.{1,60}?)\s+(?:for|with|by|to|instead of)\s+(.{1,60})",
     re.IGNORECASE,
 )
-FEWER = ("drop", "remove", "cut", "take off")
+SETS = re.compile(
+    r"\b(add|added|did|do|drop|dropped|remove|cut|take off|skip)?\s*([+-]?\d{1,6}|an?|one|two|three)\s*"
+    r"(?:more |fewer |less |extra )?sets?\b\s*(?:of|to|for|on|from|less of|more of)?\s*(.{0,60})",
+    re.IGNORECASE,
+)
+DROP = re.compile(
+    r"\b(?:drop|dropped|skip|skipped|remove|removed|cut|leave out|left out|stop|stopped|lose|lost|without|delete)\s+"
+    r"(.{1,60})",
+    re.IGNORECASE,
+)
+MOVE = re.compile(
+    r"\b(?:move|moved|shift|shifted|train|trained|do|did|put)\s+(.{1,30}?)\s+(?:to|on|onto|instead of)\s+(.{1,30})",
+    re.IGNORECASE,
+)
+FEWER = re.compile(r"\b(?:drop|dropped|remove|cut|take off|skip|fewer|less)\b", re.IGNORECASE)
+WORDS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3}
 EXAMPLE = "what if I swap squat for leg press"
+KINDS = "a swap, sets of a lift, a lift to drop, or a day to move"
+
+Found = WhatIf | Problem | None
 
 
 def what_if(turn: Turn, act: Act) -> None:
@@ -33,18 +53,31 @@ def what_if(turn: Turn, act: Act) -> None:
         turn.say(how_to())
         return
     text = act.text.strip(" ?.")
-    found = _swapped(turn, in_force, text) or _sets(turn, in_force, text)
+    readers = (_moved, _swapped, _sets, _dropped, _more)
+    found = next((one for reader in readers if (one := reader(turn, in_force, text)) is not None), None)
     if found is None:
-        turn.say(needs("a swap or a number of sets", EXAMPLE))
+        turn.say(needs(KINDS, EXAMPLE))
     elif isinstance(found, Problem):
         turn.say(proposal_problem(found))
     else:
         turn.say(what_if_card(text, found, found.off_target(in_force.plan.targets)))
 
 
-def _swapped(turn: Turn, in_force: PlanInForce, text: str) -> WhatIf | Problem | None:
-    said = SWAP.search(text)
+def _moved(turn: Turn, in_force: PlanInForce, text: str) -> Found:
+    said = MOVE.search(text)
     if said is None:
+        return None
+    old, new = weekdays_named(said[1]), weekdays_named(said[2])
+    if len(old) != 1 or len(new) != 1:
+        return None
+    if "instead" in said.group().casefold():
+        old, new = new, old
+    return if_moved(in_force.plan, in_force.block_at(turn.today), old[0], new[0], turn.catalogue)
+
+
+def _swapped(turn: Turn, in_force: PlanInForce, text: str) -> Found:
+    said = SWAP.search(text)
+    if said is None or SETS.search(text):
         return None
     old, new = planned_name(turn, in_force, said[1]), planned_name(turn, in_force, said[2])
     if old is None or new is None:
@@ -54,16 +87,49 @@ def _swapped(turn: Turn, in_force: PlanInForce, text: str) -> WhatIf | Problem |
     return if_swapped(in_force.plan, in_force.block_at(turn.today), old, new, turn.catalogue, turn.unit)
 
 
-def _sets(turn: Turn, in_force: PlanInForce, text: str) -> WhatIf | Problem | None:
+def _sets(turn: Turn, in_force: PlanInForce, text: str) -> Found:
     said = SETS.search(text)
     if said is None:
         return None
+    typed = said[2].casefold()
+    count = WORDS[typed] if typed in WORDS else int(typed)
+    more = -abs(count) if FEWER.search(text) else count
     name = planned_name(turn, in_force, said[3])
+    block = in_force.block_at(turn.today)
+    if name is not None:
+        return if_sets_added(in_force.plan, block, name, more, turn.catalogue)
+    muscles = asked(said[3]).muscles
+    if not said[3].strip() or len(muscles) != 1:
+        return Problem(
+            0, text, "of which lift or muscle", f"what if I add {min(abs(more), 2)} sets of {_a_lift(in_force)}"
+        )
+    found = more_sets(in_force.plan, block, muscles[0], more, turn.catalogue, unit=turn.unit)
+    return found if isinstance(found, Problem) else found.what_if
+
+
+def _dropped(turn: Turn, in_force: PlanInForce, text: str) -> Found:
+    said = DROP.search(text)
+    if said is None:
+        return None
+    name = planned_name(turn, in_force, said[1])
     if name is None:
-        return _unknown(said[3])
-    count = int(said[2]) if said[2].lstrip("+-").isdecimal() else 1
-    more = -count if (said[1] or "").casefold() in FEWER else count
-    return if_sets_added(in_force.plan, in_force.block_at(turn.today), name, more, turn.catalogue)
+        return _unknown(said[1])
+    return if_dropped(in_force.plan, in_force.block_at(turn.today), name, turn.catalogue)
+
+
+def _more(turn: Turn, in_force: PlanInForce, text: str) -> Found:
+    """More, or less, of a muscle in general: as many sets as `more` would propose where no number is told."""
+    said = asked(text)
+    if len(said.muscles) != 1 or not re.search(r"\b(?:more|less|extra|fewer)\b", text, re.IGNORECASE):
+        return None
+    change = said.change if said.change is not None else -USUAL if said.fewer else USUAL
+    block = in_force.block_at(turn.today)
+    found = more_sets(in_force.plan, block, said.muscles[0], change, turn.catalogue, unit=turn.unit)
+    return found if isinstance(found, Problem) else found.what_if
+
+
+def _a_lift(in_force: PlanInForce) -> ExerciseName:
+    return next(slot.exercise for day in in_force.days for slot in day.day.slots)
 
 
 def planned_name(turn: Turn, in_force: PlanInForce, words: str) -> ExerciseName | None:

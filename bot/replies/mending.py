@@ -7,32 +7,60 @@ from collections.abc import Sequence
 from bot.messages import Attachment, Button
 from bot.replies.names import counted
 from bot.replies.reply import Reply, row
+from bot.replies.screen import fitting
 from bot.replies.trouble import quoted
 from engine.values.problem import Problem
 
 PROBLEMS_SHOWN = 3
 
 
-def needs_mending(errors: Sequence[Problem], example: str, *, whole: bool = True) -> Reply:
-    """Which lines need another try; the good ones are kept. `whole`: all of them go along where they are many."""
-    lines = [f"{counted(len(errors), 'line')} I can't read; the rest is kept. No plan is saved yet."]
-    lines += [str(problem) for problem in errors[:PROBLEMS_SHOWN]]
-    more = len(errors) - PROBLEMS_SHOWN
-    if more > 0:
-        lines.append(f"and {more} more, in the file" if whole else f"and {more} more. Send: problems")
-    lines.append(f"Send it with its number: {example}")
-    lines.append("Sets still work meanwhile; cancel drops this plan.")
-    return Reply("\n".join(lines), attachment=_all(errors) if whole and more > 0 else None)
+def needs_mending(
+    errors: Sequence[Problem], example: str, warnings: Sequence[Problem] = (), *, whole: bool = True
+) -> Reply:
+    """Which lines need another try; the good ones are kept. `whole`: all of them go along where they are many.
+
+    `warnings`: what was read otherwise than written, said back as well.
+    """
+    head = f"{counted(len(errors), 'line')} I can't read; the rest is kept. No plan is saved yet."
+    foot = f"Send: {example}\nSets still work; cancel drops this plan."
+
+    def told(most: int) -> list[str]:
+        more = len(errors) - most
+        rest = [f"and {more} more" + (", in the file" if whole else ": problems")] if more > 0 else []
+        return [head, *map(str, errors[:most]), *rest, *read_as(warnings, most), *foot.splitlines()]
+
+    lines = fitting(told, most=PROBLEMS_SHOWN)
+    every = [*map(str, errors), *map(taken, warnings)]
+    return Reply("\n".join(lines), attachment=_all(every) if whole and not set(every) <= set(lines) else None)
 
 
-def all_problems(errors: Sequence[Problem]) -> Reply:
+def read_as(warnings: Sequence[Problem], most: int) -> list[str]:
+    """What was read otherwise than written, the first few of it."""
+    more = len(warnings) - most
+    rest = [f"and {more} more read with a guess, in the file"] if more > 0 else []
+    return [*map(taken, warnings[:most]), *rest]
+
+
+def guesses(warnings: Sequence[Problem], lines: Sequence[str]) -> Attachment | None:
+    """All that was read otherwise than written, as a file where a card's lines do not hold all of it."""
+    every = [taken(one) for one in warnings]
+    return None if set(every) <= set(lines) else Attachment("read.txt", "".join(f"{one}\n" for one in every).encode())
+
+
+def taken(warning: Problem) -> str:
+    """What was read otherwise than written."""
+    where = f"Line {warning.line}: " if warning.line else ""
+    return f"{where}{quoted(warning.read)}: {warning.expected}."
+
+
+def all_problems(errors: Sequence[Problem], warnings: Sequence[Problem]) -> Reply:
     """Every line that needs another try, as a document."""
-    return Reply(f"{counted(len(errors), 'line')} to mend, as a file.", attachment=_all(errors))
+    every = [*map(str, errors), *map(taken, warnings)]
+    return Reply(f"{counted(len(errors), 'line')} to mend, as a file.", attachment=_all(every))
 
 
-def _all(errors: Sequence[Problem]) -> Attachment:
-    text = "\n".join(str(problem) for problem in errors)
-    return Attachment("problems.txt", f"{text}\n".encode())
+def _all(every: Sequence[str]) -> Attachment:
+    return Attachment("problems.txt", "".join(f"{one}\n" for one in every).encode())
 
 
 def waits(name: str, line: int) -> Reply:

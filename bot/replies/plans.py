@@ -7,12 +7,13 @@ from datetime import date
 
 from bot.messages import Attachment
 from bot.replies.dates import DAYS, near
-from bot.replies.names import counted, listed
+from bot.replies.mending import guesses, read_as
+from bot.replies.names import counted, listed, title
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fitting
 from engine.plan.finish import DAY_NAMES
 from engine.values.plan import Plan, TrainingDay
-from engine.values.problem import Problem, Severity
+from engine.values.problem import Problem
 
 FINDINGS_SHOWN = 4
 EXAMPLE = """plan: first block, 4 weeks
@@ -32,12 +33,16 @@ def dropped() -> Reply:
     return Reply("No plan saved. What was in force stays.")
 
 
-def put_in_force(plan: Plan, starts_on: date, problems: Sequence[Problem]) -> Reply:
-    """The plan as read, from when, and what is worth a look."""
+def put_in_force(plan: Plan, starts_on: date, problems: Sequence[Problem], found: Sequence[Problem] = ()) -> Reply:
+    """The plan as read, from when, and what is worth a look: how it was read comes first, what `check` found behind."""
     head = f"Plan saved: {plan.name}, {counted(plan.weeks, 'week')}, starts {near(starts_on, starts_on)}."
-    worth = [str(problem) for problem in problems if problem.severity is Severity.WARNING]
-    lines = fitting(lambda most: [head, *day_lines(plan, each=most), *_worth_a_look(worth, most - 1)], 1)
-    return Reply("\n".join(lines), row(UNDO))
+    worth = [finding(one) for one in found]
+
+    def told(most: int) -> list[str]:
+        return [head, *day_lines(plan, each=most), *read_as(problems, most), *_worth_a_look(worth, most - 1)]
+
+    lines = fitting(told, 1)
+    return Reply("\n".join(lines), row(UNDO), attachment=guesses(problems, lines))
 
 
 def _worth_a_look(worth: Sequence[str], most: int) -> list[str]:
@@ -96,11 +101,26 @@ def moved_start(plan: Plan, starts_on: date, today: date) -> Reply:
 
 
 def findings(plan: Plan, found: Sequence[Problem]) -> Reply:
-    """What is worth a look, the gravest first; advice, never a ban."""
+    """What is worth a look, the gravest first; advice, never a ban. Much of it goes along as a file."""
     if not found:
         return Reply(f"{plan.name}: nothing found. Volume, spacing, rep ranges and session length look sound.")
-    lines = [f"{plan.name}: {counted(len(found), 'thing')} to look at. /plan text shows the lines."]
-    lines += [str(problem) for problem in found[:FINDINGS_SHOWN]]
-    if len(found) > FINDINGS_SHOWN:
-        lines.append(f"and {len(found) - FINDINGS_SHOWN} more")
-    return Reply("\n".join(lines))
+    head, told = f"{plan.name}: {counted(len(found), 'thing')} to look at.", [finding(one) for one in found]
+
+    def shown(most: int) -> list[str]:
+        more = [f"and {len(told) - most} more, in the file"] if len(told) > most else []
+        return [head, *told[:most], *more]
+
+    lines = fitting(shown, most=FINDINGS_SHOWN)
+    if len(lines) > len(told):
+        return Reply("\n".join(lines))
+    return Reply("\n".join(lines), attachment=Attachment("check.txt", "".join(f"{one}\n" for one in told).encode()))
+
+
+def finding(problem: Problem) -> str:
+    """One finding on a plan that can be read: what is planned, what would be better, what to do."""
+    where = f"Line {problem.line}: " if problem.line else ""
+    read = title(problem.read) if problem.read else "Not written"
+    better = problem.expected if problem.expected.startswith("your ") else f"better {problem.expected}"
+    verb = "Send" if problem.try_instead.startswith(("more ", "less ")) else "Try"
+    behind = f" {title(better)}" if read.endswith(".") else f", {better}"
+    return f"{where}{read}{behind}. {verb}: {problem.try_instead}"

@@ -2,43 +2,86 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from datetime import date
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
-from bot.messages import Button
-from bot.replies.dates import day
+from bot.messages import Attachment, Button
+from bot.replies.dates import DAYS, day
+from bot.replies.names import counted, listed
 from bot.replies.reply import UNDO, Reply, row
+from bot.replies.screen import fits_card, fitting
 from bot.replies.sets import targets_text
 from bot.replies.structured import prescription_json
+from engine.plan.finish import DAY_NAMES
+from engine.plan.invented import FIRST_MAXIMUM
 from engine.plan.projection import ProjectedDay
 from engine.plan.what_if import WhatIf
 from engine.values.load import plain
 from engine.values.muscles import Muscle
-from engine.values.plan import Plan
+from engine.values.plan import Plan, TrainingDay, VolumeTarget, WeekKind
 from engine.values.problem import Problem
 
-LINES_SHOWN = 11
 MUSCLES_SHOWN = 4
+SESSIONS_SHOWN = 2
 TENTH = Decimal("0.1")
 
 
-def preview_card(plan: Plan, week: int, first: date, days: Sequence[ProjectedDay], share: Decimal | None) -> Reply:
-    """What a week would ask under the assumption named."""
+def preview_card(
+    plan: Plan, week: int, days: Sequence[ProjectedDay], share: Decimal | None, first_sets: Sequence[str] = ()
+) -> Reply:
+    """What a week, or a day of it, would ask under the assumptions named; all of it as a file where it is long.
+
+    `first_sets`: the lifts whose first set of maximum reps is not in the log and had to be assumed.
+    """
     if not days:
         return Reply(f"Week {week} of {plan.weeks} is done: its sessions are in your log. history shows them.")
-    made = (
-        "all reps are made" if share is None else f"you make {plain((share * 100).quantize(Decimal(1)))} % of sessions"
-    )
-    lines = [f"Week {week} of {plan.weeks}, if {made}:"]
-    for projected in days:
-        deload = ", deload" if projected.planned.deload else ""
-        lines.append(f"{day(projected.on)}, {projected.planned.day.label}{deload}")
-        lines += [f"{one.exercise} {targets_text(one.sets)}" for one in projected.asked]
-    if len(lines) > LINES_SHOWN:
-        lines = [*lines[:LINES_SHOWN], f"and {len(lines) - LINES_SHOWN} more lines"]
+    head = [f"Week {week} of {plan.weeks}, if {_made(share)}:"]
+    body = [line for projected in days for line in _projected(projected)]
+    foot = [f"A first set of {FIRST_MAXIMUM} is assumed for {listed(first_sets, 2)}."] if first_sets else []
+    if share is None and len(days) > 1:
+        foot.append(f"Also: preview {week} at my rate")
     prescribes = [prescription_json(one) for projected in days for one in projected.asked]
-    return Reply("\n".join(lines), prescribes=prescribes)
+    if len(days) == 1 or fits_card([*head, *body, *foot]):
+        return Reply("\n".join([*head, *body, *foot]), prescribes=prescribes)
+    names = [DAYS[projected.on.weekday()].lower() for projected in days]
+    shown = _as_fits(days, [*head, *foot, "The rest is in the file; one day: preview 10 mon"])
+    more = [f"The rest is in the file; one day: preview {week} {names[-1]}"]
+    whole = "\n".join([*head, *body, *foot])
+    file = Attachment(f"week {week}.txt", f"{whole}\n".encode())
+    return Reply("\n".join([*head, *shown, *foot, *more]), prescribes=prescribes, attachment=file)
+
+
+def _made(share: Decimal | None) -> str:
+    if share is None:
+        return "all reps are made"
+    return f"you make {plain((share * 100).quantize(Decimal(1)))} % of sessions, as so far"
+
+
+def _projected(projected: ProjectedDay) -> list[str]:
+    deload = ", deload" if projected.planned.deload else ""
+    head = f"{day(projected.on)}, {projected.planned.day.label}{deload}"
+    return [head, *(f"{one.exercise} {targets_text(one.sets)}" for one in projected.asked)]
+
+
+def _as_fits(days: Sequence[ProjectedDay], rest: Sequence[str]) -> list[str]:
+    """As many whole days as a card holds beside the rest of it, one at least."""
+    shown = _projected(days[0])
+    for projected in days[1:]:
+        longer = [*shown, *_projected(projected)]
+        if not fits_card([*longer, *rest]):
+            break
+        shown = longer
+    return shown
+
+
+def no_rate(week: int) -> Reply:
+    """Nothing was trained on this plan yet."""
+    return Reply(f"No sessions of this plan yet, so there is no rate of yours. Send: preview {week}")
+
+
+def no_such_day(week: int, days: Sequence[str]) -> Reply:
+    """A day on which the week has no session."""
+    return Reply(f"Week {week} has no session then, only {listed(days)}. Send: preview {week} {days[0].casefold()}")
 
 
 def no_such_week(weeks: int) -> Reply:
@@ -49,37 +92,106 @@ def no_such_week(weeks: int) -> Reply:
 def what_if_card(question: str, found: WhatIf, targets: Sequence[Muscle]) -> Reply:
     """Volume, spacing and minutes before and after; nothing is saved."""
     said = question if question.casefold().startswith("i ") else f"I {question}"
-    lines = [f"If {said} (nothing is saved):", *_difference(found)]
     off = [muscle.value for muscle in targets]
-    if off:
-        lines.append(f"Out of its target range then: {', '.join(off)}")
-    return Reply("\n".join(lines))
+    foot = [f"Out of its target range then: {', '.join(off)}"] if off else []
+    head = f"If {said} (nothing is saved):"
+    return Reply("\n".join(fitting(lambda most: [head, *_difference(found, most), *foot], most=MUSCLES_SHOWN)))
 
 
-def _difference(found: WhatIf) -> list[str]:
-    lines = []
-    for muscle, before, after in found.muscles_changed[:MUSCLES_SHOWN]:
-        lines.append(f"{muscle.value}: {_count(before)} to {_count(after)} sets a week")
-    if len(found.muscles_changed) > MUSCLES_SHOWN:
-        lines.append(f"and {len(found.muscles_changed) - MUSCLES_SHOWN} more muscles change")
-    minutes = found.minutes_changed
-    if minutes:
-        _, before_minutes, after_minutes = max(minutes, key=lambda one: abs(one[2] - one[1]))
-        lines.append(f"Longest change: a session of {before_minutes} min becomes {after_minutes} min")
+def _difference(found: WhatIf, most: int) -> list[str]:
+    """Every muscle by how much it changes, every session by its minutes, and what comes too close or no longer does."""
+    lines = muscle_lines(found, most)
+    lines += _minutes(found, min(most, SESSIONS_SHOWN))
     lines += [f"Careful: {one.caution.reason} {one.caution.remedy}" for one in found.cautions_added[:2]]
+    if found.cautions_gone:
+        gone = found.cautions_gone[0].caution
+        lines.append(f"No longer too close: {gone.before} and {gone.after}")
     if not lines:
-        lines.append("Weekly sets, spacing and minutes stay as they are.")
+        return ["Weekly sets, spacing and minutes stay as they are."]
+    if not found.cautions_added and not found.cautions_gone:
+        lines.append("Spacing stays as it is.")
     return lines
+
+
+def muscle_lines(found: WhatIf, most: int, but: Muscle | None = None) -> list[str]:
+    """The muscles that change, the biggest change first, with the weekly sets before and after."""
+    changed = sorted(found.muscles_changed, key=lambda one: -abs(one[2] - one[1]))
+    changed = [one for one in changed if one[0] is not but]
+    lines = [f"{one.value}: {_count(was)} to {_count(now)} sets a week" for one, was, now in changed[:most]]
+    fewer = [one.value for one, _, _ in changed[most:]]
+    return [*lines, f"less changed: {listed(fewer, 4)}"] if fewer else lines
+
+
+def _minutes(found: WhatIf, most: int) -> list[str]:
+    kinds = found.plan.blocks[found.block].kinds
+    changed = sorted(found.minutes_changed, key=lambda one: -abs(one[2] - one[1]))
+    lines = [
+        f"{session_name(kinds[at.kind], kinds[at.kind].days[at.day], several=len(kinds) > 1)}: {was} to {now} min"
+        for at, was, now in changed[:most]
+    ]
+    more = len(changed) - most
+    return [*lines, f"and {counted(more, 'more session')}"] if more > 0 else lines
+
+
+def session_name(kind: WeekKind, session: TrainingDay, *, several: bool) -> str:
+    """A session as a line names it: A, Mon full body."""
+    when = DAYS[session.weekday.value] if session.weekday is not None else ""
+    own = "" if session.weekday is not None and session.label == DAY_NAMES[session.weekday] else session.label
+    return f"{f'{kind.label}, ' if several else ''}{f'{when} {own}'.strip()}"
 
 
 def _count(sets: Decimal) -> str:
     return plain(sets.quantize(TENTH))
 
 
-def proposal_card(description: str, found: WhatIf, whose: str) -> Reply:
-    """Where the sets would go, to accept or to leave."""
-    lines = [f"For {whose}: {description}", *_difference(found), "Not saved yet."]
+def proposal_card(
+    description: str,
+    found: WhatIf,
+    whose: str,
+    muscle: Muscle,
+    target: VolumeTarget | None,
+    weeks: Mapping[str, Decimal],
+) -> Reply:
+    """Where the sets would go, to accept or to leave. `weeks`: the muscle's sets in each kind of week then."""
+    head = [f"For {whose}: {description}", *_against_target(muscle, target, weeks, found)]
+    known = muscle if target is not None else None
+
+    def told(most: int) -> list[str]:
+        beside = [*muscle_lines(found, most, but=known), *_minutes(found, min(most, SESSIONS_SHOWN))]
+        careful = [f"Careful: {one.caution.reason} {one.caution.remedy}" for one in found.cautions_added[:1]]
+        return [*head, *beside, *careful, "Not saved yet."]
+
+    lines = fitting(told, 1)
     return Reply("\n".join(lines), row(Button("Accept", "v1:proposal:yes"), Button("Leave it", "v1:proposal:no")))
+
+
+def _against_target(
+    muscle: Muscle, target: VolumeTarget | None, weeks: Mapping[str, Decimal], found: WhatIf
+) -> list[str]:
+    if target is None:
+        return []
+    aim = f"{plain(target.low)}-{plain(target.high)}"
+    if len(set(weeks.values())) == 1:
+        was = found.before.volume.get(muscle, Decimal(0))
+        now = next(iter(weeks.values()))
+        return [f"{muscle.value}: {_count(was)} to {_count(now)} sets a week, target {aim}"]
+    told = ", ".join(f"{label} {_count(sets)}" for label, sets in weeks.items())
+    return [f"{muscle.value}: then {told} sets, target {aim}"]
+
+
+def which_muscle(muscles: Sequence[Muscle], sets: int | None, client: str, *, fewer: bool) -> Reply:
+    """A group of muscles was named: which of them. The words to type say for whom."""
+    verb = "less" if fewer else "more"
+    number = f"{'-' if fewer else '+'}{sets} sets" if sets is not None else verb
+    whom = f"{client}: " if client else ""
+    lines = [f"Which one: {listed([one.value for one in muscles])}? Send: {whom}{number} {muscles[0].value}"]
+    if client:
+        return Reply("\n".join(lines))
+    sign = f"{'-' if fewer else '+'}{sets if sets is not None else ''}"
+    return Reply(
+        "\n".join(lines),
+        row(*(Button(one.value.capitalize(), f"v1:more:{sign}:{one.value.replace(' ', '-')}") for one in muscles[:3])),
+    )
 
 
 def proposal_problem(problem: Problem) -> Reply:

@@ -13,10 +13,9 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
-from math import ceil
 
 from engine.catalogue.catalogue import Catalogue
-from engine.plan.finish import SlotPlace
+from engine.plan.finish import EVERY_WEEK, SlotPlace
 from engine.plan.limits import impossible
 from engine.plan.session_time import planned_sets
 from engine.plan.week_view import DayPlace, block_cautions, day_minutes, mean_volume, week_volume
@@ -154,15 +153,20 @@ def _volume(check: PlanCheck, at: int, kind_at: int, mean: Mapping[Muscle, Decim
 def _off_target(
     line: int, kind: WeekKind, muscle: Muscle, week: MuscleWeek, target: VolumeTarget, *, evened: bool
 ) -> Problem:
-    low, high = plain(target.low), plain(target.high)
-    read = f"{muscle.value}: {plain(week.fractional)} sets in {kind.label}"
+    aim = f"your target is {plain(target.low)}-{plain(target.high)}"
+    read = f"{muscle.value}: {counted_sets(week.fractional)} {_in_week(kind)}"
     if evened:
-        return _note(
-            line, read, f"{low}-{high}; over the weeks in turn it is", "leave it, or move sets between the weeks"
-        )
-    if week.standing is Standing.BELOW:
-        return _warning(line, read, f"{low}-{high}", f"+{ceil(target.low - week.fractional)} sets {muscle.value}")
-    return _warning(line, read, f"{low}-{high}", f"-{ceil(week.fractional - target.high)} sets {muscle.value}")
+        return _note(line, read, f"{aim}, and over the weeks in turn it is met", "leave it, or move sets between them")
+    return _warning(line, read, aim, f"{'more' if week.standing is Standing.BELOW else 'less'} {muscle.value}")
+
+
+def counted_sets(sets: Decimal) -> str:
+    """1 set, 4.5 sets."""
+    return f"{plain(sets)} set{'s' * (sets != 1)}"
+
+
+def _in_week(kind: WeekKind) -> str:
+    return "a week" if kind.label == EVERY_WEEK else f"in week {kind.label}"
 
 
 def _line_of_muscle(check: PlanCheck, block: int, kind: int, muscle: Muscle) -> int:

@@ -1,6 +1,6 @@
 """Columns of a table or sheet, met by the meaning of their headers, turned into the lines of a plan.
 
-block | week | day | exercise | sets | reps | load | unit | rpe | rir | effort | progression | rest | cues | swaps | ...
+block | week | day | exercise | sets | reps | sets x reps | load | unit | rpe | rir | effort | progression | rest | ...
 
 Headers are read in any case, with a unit in brackets ("load (kg)", "rest (s)"). A cell that is empty says nothing; for
 block, week and day it means the one above. Rows before the header that hold one cell are lines of the plan.
@@ -34,6 +34,18 @@ HEADERS: Mapping[str, tuple[str, ...]] = {
         "distance",
         "seconds",
         "metres",
+    ),
+    "work": (
+        "sets x reps",
+        "sets reps",
+        "sets and reps",
+        "sets by reps",
+        "reps x sets",
+        "setsxreps",
+        "prescription",
+        "volume",
+        "work",
+        "scheme",
     ),
     "load": ("load", "weight", "start", "start load", "starting load", "starting weight", "kg", "lb", "lbs"),
     "unit": ("unit", "units"),
@@ -79,6 +91,7 @@ class Table:
         header = header_fields(cells)
         if header is not None:
             self.fields = header
+            self._unknown(number, [cell for column, cell in enumerate(cells) if cell and column not in header])
             return
         filled = [cell for cell in cells if cell]
         if not self.fields or (len(filled) == 1 and not self._named(cells).get("exercise")):
@@ -90,6 +103,13 @@ class Table:
         if row.get("exercise"):
             yield PlanLine(number, exercise_line(row, {name: unit for name, unit in self.fields.values()}))
 
+    def _unknown(self, number: int, headers: Sequence[str]) -> None:
+        """Columns that are not read are named: nothing of a sheet is left out without a word."""
+        if headers:
+            known = "exercise, sets, reps, load, progression, rest, cues or swaps"
+            read, expected = ", ".join(headers), f"a header I know, such as {known}; not read"
+            self.warnings.append(Problem(number, read, expected, "another header", Severity.WARNING))
+
     def _named(self, cells: Sequence[str]) -> dict[str, str]:
         row: dict[str, str] = {}
         for column, (name, _) in self.fields.items():
@@ -99,9 +119,10 @@ class Table:
 
     def _mend_dates(self, number: int, row: dict[str, str]) -> None:
         """Undo what spreadsheets do to 8-12 (the 12th of August), and take a date's weekday for the day."""
-        reps = row.get("reps", "")
+        column = "reps" if row.get("reps") else "work"
+        reps = row.get(column, "")
         if made := as_rep_range(reps):
-            row["reps"] = made
+            row[column] = made
             warning = Problem(
                 number, reps, f"reps; the sheet made a date of them, taken as {made}", made, Severity.WARNING
             )
@@ -171,6 +192,8 @@ def exercise_line(row: Mapping[str, str], units: Mapping[str, str]) -> str:
 
 def _work(row: Mapping[str, str], units: Mapping[str, str]) -> str:
     sets, reps = row.get("sets", ""), row.get("reps", "")
+    if row.get("work"):
+        return " ".join(part for part in (row["work"], sets and f"{sets} sets", reps and f"{reps} reps") if part)
     if reps and units.get("reps") and NUMBER_ALONE.match(reps):
         reps = f"{reps} {units['reps']}"
     if sets and reps:

@@ -20,7 +20,7 @@ from engine.progression import prescribe
 from engine.progression.sessions import SessionDone, exposures
 from engine.progression.terms import least_reps
 from engine.values.ids import ExerciseName
-from engine.values.load import Load
+from engine.values.load import Load, Unit
 from engine.values.plan import Plan, PlannedDay, Slot
 from engine.values.prescription import Exposure, Prescription
 from engine.values.sets import SetRecord
@@ -88,11 +88,13 @@ def project(
     sessions: Sequence[SessionDone] = (),
     assumptions: Assumptions = Assumptions(),
     last_week: int | None = None,
+    unit: Unit | None = None,
 ) -> tuple[ProjectedDay, ...]:
     """Every planned day from `since` on to the end of the block it falls in, or to plan week `last_week`.
 
     Shape: `sessions` are the log's, as assigned to the plan, oldest first. Days on which one of them was done already
     are left out. `since` None: from the plan's start.
+    Units: loads are asked in `unit`; None: in the plan's.
     """
     first = since or starts_on
     run = _Run(list(sessions), _last_trained(sessions))
@@ -101,7 +103,7 @@ def project(
     for week, on, planned in _days(plan, starts_on, first, last_week):
         if (planned.week_first, planned.day.label) in done:
             continue
-        found.append(_projected(run, week, on, planned, loadable, assumptions))
+        found.append(_projected(run, week, on, planned, loadable, assumptions, unit))
     return tuple(found)
 
 
@@ -157,6 +159,7 @@ def _projected(
     planned: PlannedDay,
     loadable: Callable[[ExerciseName], Loadable],
     assumptions: Assumptions,
+    unit: Unit | None,
 ) -> ProjectedDay:
     asked: list[Prescription] = []
     logged: list[SetRecord] = []
@@ -170,6 +173,7 @@ def _projected(
             deload=planned.deload,
             strength=assumptions.strength.get(slot.exercise),
             last_trained=run.last.get(slot.exercise),
+            unit=unit,
         )
         made = planned.deload is not None or run.makes(slot.exercise, assumptions.success)
         records = invented(prescription, slot, past, on, run.next_id, made=made)

@@ -14,6 +14,7 @@ from engine.sheets.rows import Rows, Sheet, has_header
 from engine.sheets.text import decoded
 from engine.sheets.unreadable import Unreadable
 from engine.values.load import Unit
+from engine.values.problem import Problem, Severity
 
 MOST_ROWS = 2_000
 MOST_ROWS_WITH_GAPS = MOST_ROWS * 5
@@ -29,7 +30,10 @@ def parse_sheet(file_name: str, content: bytes, catalogue: Catalogue, unit: Unit
         if kind is DocumentKind.TEXT:
             return parse_plan(decoded(content), catalogue, unit)
         sheets = sheets_of(kind, content, _is_header, MOST_ROWS_WITH_GAPS)
-        return _from_rows(_with_header(sheets), catalogue, unit)
+        chosen = _with_header(sheets)
+        parsed = _from_rows(chosen.rows if chosen is not None else (), catalogue, unit)
+        left = _left_out(chosen, sheets)
+        return replace(parsed, problems=(*parsed.problems, *left)) if left else parsed
     except Unreadable as unreadable:
         return ParsedPlan(None, (unreadable.problem,), ())
 
@@ -38,10 +42,20 @@ def _is_header(cells: Sequence[str]) -> bool:
     return header_fields(cells) is not None
 
 
-def _with_header(sheets: Sequence[Sheet]) -> Rows:
-    """The rows of the first sheet that has a header row, or else of the first sheet."""
-    with_header = (sheet.rows for sheet in sheets if sheet.has_header(_is_header))
-    return next(with_header, sheets[0].rows if sheets else ())
+def _with_header(sheets: Sequence[Sheet]) -> Sheet | None:
+    """The first sheet that has a header row, or else the first sheet."""
+    with_header = (sheet for sheet in sheets if sheet.has_header(_is_header))
+    return next(with_header, sheets[0] if sheets else None)
+
+
+def _left_out(chosen: Sheet | None, sheets: Sequence[Sheet]) -> tuple[Problem, ...]:
+    """A warning that names the sheets beside the one that was read."""
+    others = [sheet.name for sheet in sheets if sheet is not chosen and sheet.rows]
+    if chosen is None or not others:
+        return ()
+    expected = f"the whole plan on one sheet; only “{chosen.name}” is read"
+    remedy = f"copy its rows below those of {chosen.name}"
+    return (Problem(0, ", ".join(others), expected, remedy, Severity.WARNING),)
 
 
 def _from_rows(rows: Rows, catalogue: Catalogue, unit: Unit) -> ParsedPlan:

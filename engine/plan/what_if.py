@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
 from engine.plan.changes import SlotAt, slot_at, slot_with_exercise, slot_with_sets, with_slots
+from engine.plan.finish import DAY_NAMES
+from engine.plan.limits import MOST_SETS
 from engine.plan.week_view import DayPlace, PlanCaution, block_cautions, day_minutes, mean_volume
 from engine.values.ids import ExerciseName
 from engine.values.load import Load, Unit
 from engine.values.muscles import Muscle
-from engine.values.plan import Block, Plan, VolumeTarget
+from engine.values.plan import Block, Plan, TrainingDay, VolumeTarget, Weekday
 from engine.values.problem import Problem
 
 
@@ -110,8 +112,51 @@ def if_sets_added(plan: Plan, block: int, name: ExerciseName, more: int, catalog
     places = places_of(plan, block, name)
     if not places:
         return Problem(0, name, f"an exercise of {plan.blocks[block].label}", "name one that the plan holds")
+    if not 1 <= abs(more) <= MOST_SETS:
+        return Problem(0, f"{more:+d} sets", f"1 to {MOST_SETS} sets", f"2 sets of {name}")
     changed = {place: slot_with_sets(slot_at(plan, place), more) for place in places}
     return compared(plan, with_slots(plan, changed), block, catalogue)
+
+
+def if_dropped(plan: Plan, block: int, name: ExerciseName, catalogue: Catalogue) -> WhatIf | Problem:
+    """What leaving an exercise out of a block would bring.
+
+    Errors: a Problem where the block does not hold the exercise.
+    """
+    places = places_of(plan, block, name)
+    if not places:
+        return Problem(0, name, f"an exercise of {plan.blocks[block].label}", "name one that the plan holds")
+    return compared(plan, with_slots(plan, dict.fromkeys(places)), block, catalogue)
+
+
+def if_moved(plan: Plan, block: int, old: Weekday, new: Weekday, catalogue: Catalogue) -> WhatIf | Problem:
+    """What training the sessions of one weekday on another would bring, in every week of a block.
+
+    Errors: a Problem where the block has no session on the old day, or has one on the new day already.
+    """
+    kinds = plan.blocks[block].kinds
+    if not any(day.weekday is old for kind in kinds for day in kind.days):
+        trained = {day.weekday for kind in kinds for day in kind.days if day.weekday is not None}
+        known = ", ".join(day.name.lower() for day in sorted(trained, key=lambda one: one.value))
+        return Problem(0, old.name.lower(), f"a day with a session: {known or 'none has a weekday'}", "another day")
+    taken = [
+        kind
+        for kind in kinds
+        if any(day.weekday is old for day in kind.days) and any(day.weekday is new for day in kind.days)
+    ]
+    if taken:
+        return Problem(0, new.name.lower(), "a day without a session", f"another day than {new.name.lower()}")
+    moved = tuple(replace(kind, days=tuple(_on_day(day, old, new) for day in kind.days)) for kind in kinds)
+    blocks = list(plan.blocks)
+    blocks[block] = replace(blocks[block], kinds=moved)
+    return compared(plan, replace(plan, blocks=tuple(blocks)), block, catalogue)
+
+
+def _on_day(day: TrainingDay, old: Weekday, new: Weekday) -> TrainingDay:
+    """The day as it is, or on the new weekday where it was on the old; a label that was the day's name goes too."""
+    if day.weekday is not old:
+        return day
+    return replace(day, weekday=new, label=DAY_NAMES[new] if day.label == DAY_NAMES[old] else day.label)
 
 
 def places_of(plan: Plan, block: int, name: ExerciseName) -> tuple[SlotAt, ...]:

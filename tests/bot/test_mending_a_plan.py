@@ -197,6 +197,6 @@ def test_several_lines_are_mended_at_once(chats):
 def test_the_line_that_the_reply_suggests_mends_the_plan(chats):
     chats.says("ana", "hello")
     out = said(chats.says("ana", "plan: base, 4 weeks\nday mon: x\nchin-up total 30 reps"))
-    example = out.split("with its number: ")[1].splitlines()[0]
+    example = out.split("Send: ")[1].splitlines()[0]
 
     assert "Plan saved" in said(chats.says("ana", example))
