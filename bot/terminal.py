@@ -40,8 +40,8 @@ class Terminal:
         self._database = database
         self._product = product
         self._now = now
-        self._last: Delivery | None = None
-        self._messages: list[int] = []
+        self._last: Delivery | None
+        self._messages: list[int]
         self.be(name)
 
     def be(self, name: str) -> None:
@@ -49,6 +49,7 @@ class Terminal:
         self.name = name
         self._chat = self._chat_of(name)
         self._messages = []
+        self._last = None
         self._seen = self._shown_last()
 
     def _chat_of(self, name: str) -> int:
