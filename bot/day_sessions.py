@@ -6,12 +6,13 @@ All of it follows from plan, log and date; what is remembered is keyed by everyt
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from functools import cache
 from typing import assert_never
 
 from bot.memory import Memory
+from bot.pain_spans import PAIN_HELD_FOR, Spans, spans_of
 from bot.plans_in_force import PlanInForce, plan_in_force
 from bot.preferences import GYM, PAIN_OVER, UNIT
 from bot.replies.receipt import Following
@@ -47,8 +48,6 @@ STRENGTH_DAYS = 30
 """More training days of a lift than the estimate of strength looks at."""
 A_YEAR = timedelta(days=366)
 """How far back progression looks for the last time of a lift."""
-PAIN_HELD_FOR = timedelta(days=365)
-"""A pain note holds a movement's load until she says that it is over; one older than this is history."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,7 +148,7 @@ class Facts:
     """All that a frame depends on beside plan and log; also the key under which one is remembered."""
 
     choices: tuple[Choice, ...]
-    pain: frozenset[ExerciseName]
+    pain: Spans
     unit: Unit
     gym: str
 
@@ -182,7 +181,7 @@ def facts_of(store: Store, athlete: AthleteId, in_force: PlanInForce, on: date) 
         choices = store.choices.between(athlete, in_force.stored.starts_on, on + timedelta(days=13))
         settings = store.settings.all(athlete)
         unit, gym = Unit(settings.get(UNIT, Unit.KG.value)), str(settings.get(GYM, ""))
-        store.kept[key] = Facts(tuple(choices), pained(store, athlete, on), unit, gym)
+        store.kept[key] = Facts(tuple(choices), pained(store, athlete, in_force, on), unit, gym)
     found: Facts = store.kept[key]
     return found
 
@@ -197,27 +196,14 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
     athletes_own = Athlete(
         log=_log(store, athlete, log, planned, choices, on),
         loadable=Loadables(memory.catalogue_of(store, athlete), facts.unit, gym_of(facts.gym, facts.unit)),
-        pain=facts.pain,
+        pain=dict(facts.pain),
         strength=_strengths(store, memory, athlete, planned, on),
         choices=choices,
+        unit=facts.unit,
     )
     begun = [session.planned for session in sessions if session.on == on and session.planned is not None]
-    days = [(day, _slots(day, sessions, on, athletes_own, facts.unit)) for day in (planned, *begun)]
+    days = [(day, session_for(day, sessions, on, athletes_own)) for day in (planned, *begun)]
     return Frame(planned, days[0][1], days[1:] or days[:1])
-
-
-def _slots(
-    planned: PlannedDay, sessions: Sequence[SessionDone], on: date, athlete: Athlete, unit: Unit
-) -> tuple[SlotToday, ...]:
-    return tuple(_in_unit(one, unit) for one in session_for(planned, sessions, on, athlete))
-
-
-def _in_unit(one: SlotToday, unit: Unit) -> SlotToday:
-    """The slot's prescription in the athlete's own unit: a coach may plan in another."""
-    sets = tuple(
-        replace(each, load=each.load.in_unit(unit)) if each.load is not None else each for each in one.prescription.sets
-    )
-    return one if sets == one.prescription.sets else replace(one, prescription=replace(one.prescription, sets=sets))
 
 
 def _strengths(
@@ -263,15 +249,10 @@ def choices_of(stored: Sequence[Choice]) -> Choices:
     )
 
 
-def pained(store: Store, athlete: AthleteId, on: date) -> frozenset[ExerciseName]:
-    """The exercises with a pain note of late: their load is not pushed."""
-    notes = store.notes.between(athlete, on - PAIN_HELD_FOR, on, pain=True)
-    ended = store.settings.get(athlete, PAIN_OVER, {})
-    return frozenset(
-        note.exercise
-        for note in notes
-        if note.exercise is not None and note.on.isoformat() > ended.get(note.exercise, "")
-    )
+def pained(store: Store, athlete: AthleteId, in_force: PlanInForce, on: date) -> Spans:
+    """When each exercise hurt, as far as it bears on this plan: then its load is not pushed."""
+    notes = store.notes.between(athlete, min(in_force.stored.starts_on, on) - PAIN_HELD_FOR, on, pain=True)
+    return spans_of(notes, store.settings.get(athlete, PAIN_OVER, {})) if notes else ()
 
 
 def _planned_for(

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 
 from bot.context import context_of
-from bot.day_sessions import PAIN_HELD_FOR
+from bot.pain_spans import PAIN_HELD_FOR, days_over
 from bot.preferences import PAIN_OVER
 from bot.replies.pain import noted, over
 from bot.sessions import forget_plan, session_of
@@ -74,7 +74,10 @@ def is_over(turn: Turn) -> bool:
         return False
     change = turn.begin(ChangeKind.SETTING, "the end of the pain")
     ended = dict(turn.store.settings.get(turn.athlete, PAIN_OVER, {}))
-    turn.store.settings.put(change, PAIN_OVER, ended | {name: turn.today.isoformat() for name in exercises})
+    days = {name: sorted({*days_over(ended, name), turn.today}) for name in exercises}
+    turn.store.settings.put(
+        change, PAIN_OVER, ended | {name: [day.isoformat() for day in over_on] for name, over_on in days.items()}
+    )
     forget_plan(turn)
     turn.say(over(sorted(exercises)))
     return True

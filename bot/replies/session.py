@@ -15,10 +15,11 @@ from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
 from bot.replies.sets import targets_text
 from bot.replies.structured import prescription_json
+from engine.progression.sessions import Change, change_since
 from engine.values.exercise import Exercise, FailureGuard
 from engine.values.ids import ExerciseName
 from engine.values.plan import MaxReps, PlannedDay, Slot
-from engine.values.prescription import Held, Prescription, Verdict
+from engine.values.prescription import Held, Prescription
 
 LIFTS_SHOWN = 9
 
@@ -78,10 +79,11 @@ def _done(card: Card, one: Prescription) -> str:
 
 def _remarks(card: Card) -> list[str]:
     """What moved since last time, and the standard of maximum sets before they are tried."""
-    up = [one.exercise for one in card.prescriptions if one.verdict is Verdict.ADD_LOAD]
     lines = []
-    if up:
-        lines.append(f"Heavier than last time: {', '.join(up)}")
+    for change in (Change.HEAVIER, Change.LIGHTER):
+        moved = list(dict.fromkeys(one.exercise for one in card.prescriptions if _told(one) is change))
+        if moved:
+            lines.append(f"{change.value.capitalize()} than last time: {', '.join(moved)}")
     if any(Held.PAIN in one.held for one in card.prescriptions):
         held = [one.exercise for one in card.prescriptions if Held.PAIN in one.held]
         lines.append(f"Held after your pain note: {listed(held, 3)}. Say pain gone when it is.")
@@ -90,6 +92,12 @@ def _remarks(card: Card) -> list[str]:
         if slot is not None and slot.standard and isinstance(slot.target, MaxReps):
             lines.append(f"{title(one.exercise)}: {slot.standard}")
     return lines
+
+
+def _told(one: Prescription) -> Change | None:
+    """How its load compares with the one last lifted; the heading has told already that a deload is lighter."""
+    change = change_since(one)
+    return None if change is Change.LIGHTER and Held.DELOAD in one.held else change
 
 
 def next_set(following: Following, in_hand: ExerciseName | None, slot: Slot | None, exercise: Exercise | None) -> Reply:

@@ -18,6 +18,8 @@ from engine.values.sets import SetDone, SetKind, Side
 
 LONGEST_LIST = 12
 
+TENTH = Decimal("0.1")
+
 
 def load_text(load: Load | None) -> str:
     """55 kg, 20 kg each hand, +10 kg, 20 kg help; empty for body weight alone or no load known."""
@@ -175,6 +177,8 @@ def _target_group(targets: Sequence[SetTarget]) -> str:
 
 
 def change_text(before: Load, after: Load) -> str:
-    """+2.5 kg, or -5 kg: how a load moved."""
-    moved: Decimal = after.in_unit(before.unit).amount - before.amount
-    return f"{'+' if moved >= 0 else '-'}{plain(abs(moved))} {before.unit.value}"
+    """+2.5 kg, or -5 kg: how a load moved, in the unit it has now; to a tenth where it had another."""
+    moved: Decimal = after.amount - before.in_unit(after.unit).amount
+    if before.unit is not after.unit:
+        moved = moved.quantize(TENTH)
+    return f"{'+' if moved >= 0 else '-'}{plain(abs(moved))} {after.unit.value}"

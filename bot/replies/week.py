@@ -15,6 +15,7 @@ from bot.replies.screen import fitting
 from bot.replies.sets import change_text, count_text, load_text, targets_text
 from bot.replies.structured import number
 from bot.week_values import Moved, Week
+from engine.progression.sessions import Change, change_since
 from engine.values.load import plain
 from engine.values.muscles import Muscle
 from engine.values.prescription import Held, Prescription, Verdict
@@ -144,11 +145,15 @@ def volume_json(volume: Mapping[Muscle, MuscleWeek]) -> dict[str, Any]:
 
 
 def next_week_asks(prescriptions: Sequence[Prescription]) -> list[str]:
-    """What changes next week: heavier lifts, more sets, deloads."""
-    asks = []
-    for one in prescriptions:
-        if one.verdict in (Verdict.ADD_LOAD, Verdict.ADD_SET, Verdict.RESET):
-            asks.append(f"{one.exercise} {targets_text(one.sets)}")
+    """What changes next week: a deload, else lifts heavier than last lifted or with a set more, then lighter ones."""
     if any(Held.DELOAD in one.held for one in prescriptions):
-        asks.insert(0, "deload, fewer sets and less load")
-    return list(dict.fromkeys(asks))
+        return ["deload, fewer sets and less load"]
+    up = [one for one in prescriptions if _goes_up(one)]
+    down = [one for one in prescriptions if change_since(one) is Change.LIGHTER and not _goes_up(one)]
+    heavier = [f"{one.exercise} {targets_text(one.sets)}" for one in up]
+    lighter = [f"{one.exercise} lighter, {targets_text(one.sets)}" for one in down]
+    return list(dict.fromkeys([*heavier, *lighter]))
+
+
+def _goes_up(one: Prescription) -> bool:
+    return change_since(one) is Change.HEAVIER or one.verdict is Verdict.ADD_SET

@@ -6,6 +6,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from engine.progression.terms import Terms
+from engine.progression.words import stated
+from engine.progression.work import Came
 from engine.values.ids import SetId
 from engine.values.load import Load
 from engine.values.plan import FindIt, Target
@@ -16,10 +18,14 @@ NOT_FOUND = "No load is planned: work up to one that fits the reps, and the log 
 
 @dataclass(frozen=True, slots=True)
 class Anchor:
-    """The load last really lifted, which pain and the ceiling are measured from; `missed`: and it was too much."""
+    """The load last really lifted, which pain and the ceiling are measured from, and how that session came out."""
 
     load: Load
-    missed: bool
+    came: Came = Came.MADE
+
+    @property
+    def missed(self) -> bool:
+        return self.came is Came.MISSED
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +33,7 @@ class Ask:
     """Shape: as in a prescription. `anchor` None: there was no session yet.
 
     `by_plan`: the loads rise and fall by the plan's own shares, so no ceiling is laid on them.
-    `steep`: the step is more than the ceiling, because nothing between can be loaded.
+    `of_step`: what the step up has to say for itself: held back, steep, or not to be loaded as the plan states it.
     """
 
     sets: tuple[SetTarget, ...]
@@ -36,7 +42,7 @@ class Ask:
     next_step: str
     evidence: tuple[SetId, ...] = ()
     anchor: Anchor | None = None
-    steep: bool = False
+    of_step: tuple[tuple[Held, str], ...] = ()
     by_plan: bool = False
 
 
@@ -77,5 +83,10 @@ def started(terms: Terms, sets: Sequence[SetTarget], next_step: str) -> Ask:
     if isinstance(terms.slot.load, FindIt):
         return Ask(tuple(sets), Verdict.FIND_LOAD, NOT_FOUND, next_step)
     planned = isinstance(terms.slot.load, Load)
-    first = f"the plan starts at {terms.start_load}" if planned else "do what the plan states"
+    first = f"the plan starts at {_first(terms)}" if planned else "do what the plan states"
     return Ask(tuple(sets), Verdict.START, f"First session of this exercise in the block: {first}.", next_step)
+
+
+def _first(terms: Terms) -> str:
+    load = terms.start_load
+    return "the load it states" if load is None else stated(load)

@@ -75,10 +75,13 @@ def assign(
 
     Shape: `planned` in the order of the plan; `records` the standing sets since the plan began, oldest first.
     """
-    days = [_open(day, choices) for day in planned]
+    days = _opened(planned, choices)
     dates = _by_date(records)
-    names = {on: frozenset(record.done.exercise for record in sets) for on, sets in dates.items()}
-    found = {on: _own(days, on, names[on], choices) for on in dates}
+    names = {on: frozenset([record.done.exercise for record in sets]) for on, sets in dates.items()}
+    dated: dict[date | None, list[_Open]] = {}
+    for day in days:
+        dated.setdefault(day.planned.on, []).append(day)
+    found = {on: _own(days, dated.get(on, ()), on, names[on], choices) for on in dates}
     for on in dates:
         beyond = names[on].difference(*(day.names for day in found[on]))
         if beyond:
@@ -86,9 +89,22 @@ def assign(
     return tuple(session for on, sets in dates.items() for session in _sessions(on, sets, found[on]))
 
 
-def _open(planned: PlannedDay, choices: Choices) -> _Open:
+def _opened(planned: Sequence[PlannedDay], choices: Choices) -> list[_Open]:
+    """Every planned day, open: days that repeat a training day share what its slots may be done with."""
+    swapped = {swap.on for swap in choices.swaps}
+    known: dict[int, tuple[tuple[Names, ...], Names]] = {}
+    found = []
+    for day in planned:
+        slots = known.get(id(day.day)) if day.on not in swapped else _slots(day, choices)
+        if slots is None:
+            slots = known[id(day.day)] = _slots(day, Choices())
+        found.append(_Open(day, *slots, set(range(len(slots[0]))), _week_first(day)))
+    return found
+
+
+def _slots(planned: PlannedDay, choices: Choices) -> tuple[tuple[Names, ...], Names]:
     slots = tuple(_may_be(slot, planned.on, choices) for slot in planned.day.slots)
-    return _Open(planned, slots, frozenset().union(*slots), set(range(len(slots))), _week_first(planned))
+    return slots, frozenset().union(*slots)
 
 
 def _may_be(slot: Slot, on: date | None, choices: Choices) -> Names:
@@ -103,13 +119,13 @@ def _by_date(records: Iterable[SetRecord]) -> dict[date, list[SetRecord]]:
     return {on: dates[on] for on in sorted(dates)}
 
 
-def _own(days: Sequence[_Open], on: date, names: Names, choices: Choices) -> list[_Open]:
+def _own(days: Sequence[_Open], dated: Sequence[_Open], on: date, names: Names, choices: Choices) -> list[_Open]:
     """The day the athlete named for a date, or the date's own days that share an exercise with what was lifted."""
     label = choices.days.get(on)
     if label is not None:
         named = [day for day in _candidates(days, on) if day.planned.day.label == label]
         return [day.taken(names) for day in named[:1]]
-    return [day.taken(names) for day in days if day.planned.on == on and day.overlap(names)]
+    return [day.taken(names) for day in dated if day.overlap(names)]
 
 
 def _elsewhere(days: Sequence[_Open], on: date, names: Names, *, half: bool = False) -> list[_Open]:

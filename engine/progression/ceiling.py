@@ -2,8 +2,9 @@
 
 Decided: a step lands on the loadable load nearest to the plan's step, at most 10 % above what was lifted. Where even
 the smallest loadable step is more (a 12 kg dumbbell after 10 kg), that smallest step is taken all the same, for there
-is no other way up, and the prescription says so. Where the plan's step is too small to load, the smallest loadable one
-stands in. Load added to body weight has no such share: the body weight beneath it is not known here.
+is no other way up. Where the plan's step is too small to load, the smallest loadable one stands in. Whatever is not the
+plan's own step is said. A session cut short or missed is no ground for more load than it had. Load added to body weight
+has no such share: the body weight beneath it is not known here.
 
 Source: 2 to 10 % when the goal is beaten: American College of Sports Medicine 2009 (Ratamess et al.), Med Sci Sports
 Exerc 41(3):687-708. The lower end is not enforced: a smaller step is slower, never unsafe.
@@ -11,11 +12,14 @@ Exerc 41(3):687-708. The lower end is not enforced: a smaller step is slower, ne
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from engine.progression.asked import Anchor, Laid, each_load
 from engine.progression.terms import Terms
+from engine.progression.words import stated
+from engine.progression.work import Came
 from engine.values.load import SMALLEST_STEP, Basis, Load
 from engine.values.prescription import Held
 
@@ -25,10 +29,14 @@ STEEP = "That is more than the usual 10 %: nothing between can be loaded, so exp
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """A step up from a load; `steep`: more than the ceiling, because nothing lighter can be loaded."""
+    """A step up from a load; `steep`: more than the ceiling, because nothing lighter can be loaded.
+
+    `notes`: what keeps it from being the plan's own step, each with its mark.
+    """
 
     load: Load
     steep: bool = False
+    notes: tuple[tuple[Held, str], ...] = ()
 
 
 def heavier(load: Load, step: Load, terms: Terms) -> Step:
@@ -40,9 +48,18 @@ def heavier(load: Load, step: Load, terms: Terms) -> Step:
     if smallest is None:
         return Step(load)
     most = at_ceiling(load, terms)
-    if most is not None and most < wanted:
-        wanted = most
-    return Step(smallest, is_steep(load, smallest)) if wanted < smallest else Step(wanted)
+    found = wanted if most is None or wanted <= most else max(most, smallest)
+    found = max(found, smallest)
+    return Step(found, is_steep(load, found), tuple(_notes(load, wanted, found, step, terms)))
+
+
+def _notes(before: Load, wanted: Load, found: Load, step: Load, terms: Terms) -> Iterator[tuple[Held, str]]:
+    if found < wanted:
+        yield Held.CEILING, f"The plan's +{terms.step(step)} is more than 10 % of {stated(before)}."
+    elif wanted <= before:
+        yield Held.ROUNDING, f"The plan's +{terms.step(step)} cannot be loaded."
+    if is_steep(before, found):
+        yield Held.ROUNDING, STEEP
 
 
 def above(load: Load, terms: Terms) -> Load | None:
@@ -70,18 +87,36 @@ def under_ceiling(laid: Laid, terms: Terms) -> Laid:
         loads = [one.load for one in ask.sets if one.load is not None]
         most = _most_after(ask.anchor, terms) if any(_is_over(ask.anchor, load) for load in loads) else None
         if most is not None and any(most < load for load in loads):
-            why = "what was just missed" if ask.anchor.missed else f"10 % over the {ask.anchor.load} last lifted"
             sets = each_load(ask.sets, lambda load: min(load, most))
-            return laid.with_sets(sets, Held.CEILING, f"No more than {why}.")
-    return laid.noted(Held.ROUNDING, STEEP) if ask.steep else laid
+            return laid.with_sets(sets, Held.CEILING, _held_back(ask.anchor, most))
+    for held, note in ask.of_step:
+        laid = laid.noted(held, note)
+    return laid
+
+
+def not_steep(laid: Laid) -> Laid:
+    """The same without a word on how steep the step is: the session is made lighter than it."""
+    notes = tuple(one for one in laid.ask.of_step if one[1] != STEEP)
+    return laid if notes == laid.ask.of_step else replace(laid, ask=replace(laid.ask, of_step=notes))
+
+
+def _held_back(anchor: Anchor, most: Load) -> str:
+    lifted = stated(anchor.load)
+    match anchor.came:
+        case Came.MISSED:
+            return f"No more than the {lifted} just missed."
+        case Came.FEWER:
+            return f"No more than the {lifted} of last time until all sets are made."
+        case Came.MADE:
+            return f"That would be more than 10 % over the {lifted} last lifted, so {stated(most)} for now."
 
 
 def _is_over(anchor: Anchor, load: Load) -> bool:
-    return anchor.load < load if anchor.missed else is_steep(anchor.load, load)
+    return is_steep(anchor.load, load) if anchor.came is Came.MADE else anchor.load < load
 
 
 def _most_after(anchor: Anchor, terms: Terms) -> Load | None:
-    if anchor.missed:
+    if anchor.came is not Came.MADE:
         return terms.nearest(anchor.load)
     most, smallest = at_ceiling(anchor.load, terms), above(anchor.load, terms)
     return None if most is None or smallest is None else max(most, smallest)

@@ -1,6 +1,7 @@
 """A planned deload: a share of the sets, a share of the load.
 
-Half the sets, half a set rounded up, at least one; the load rounded down. Common practice, no source for the shares.
+Half the sets, half a set rounded up, at least one; the load rounded to the nearest that can be loaded. Common practice,
+no source for the shares.
 What athletes change: fewer sets and reps, less load, the same exercises on the same days (Rogerson et al. 2024, Sports
 Med Open, doi 10.1186/s40798-024-00691-y).
 

@@ -14,10 +14,10 @@ from dataclasses import dataclass
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
 from engine.progression.load_step import anchor_of
-from engine.progression.moved import Moved, same_reason, stands_at, stated, up_reason, verdict_of
+from engine.progression.moved import Moved, lighter_reason, same_reason, stands_at, up_reason, verdict_of
 from engine.progression.stall import STALL
 from engine.progression.terms import Terms, least_reps, top_reps
-from engine.progression.words import day, reps, sets_of
+from engine.progression.words import day, reps, sets_of, stated
 from engine.progression.work import Came, reaches, session_of
 from engine.values.load import Load
 from engine.values.plan import Reps
@@ -51,12 +51,12 @@ def advance(state: State, exposure: Exposure) -> State:
     before = stands_at(state.load, session, sets, terms, first=state.moved is None)
     held, made = session.made_at(sets, bottom), session.made_at(sets, reaches(top_reps(terms.slot.target)))
     came = session.came(sets, bottom) if held is None else Came.MADE
-    after, steep = before if held is None else max(before, held), False
+    after, step = before if held is None else max(before, held), None
     if made is not None:
         step = heavier(made, state.scheme.step, terms)
-        after, steep = max(after, step.load), step.steep
+        after = max(after, step.load)
     missed = state.missed + 1 if came is Came.MISSED else 0
-    return State(state.scheme, terms, after, missed, Moved(session, came, before, after, made, steep))
+    return State(state.scheme, terms, after, missed, Moved(session, came, before, after, made, step))
 
 
 def ask(state: State) -> Ask:
@@ -68,12 +68,12 @@ def ask(state: State) -> Ask:
         return started(terms, sets, _next_step(state))
     return Ask(
         sets,
-        verdict_of(moved, Verdict.ADD_REPS if moved.came is Came.MADE else Verdict.REPEAT),
+        verdict_of(moved, slot.sets, Verdict.ADD_REPS if moved.came is Came.MADE else Verdict.REPEAT),
         _reason(state, moved),
         _next_step(state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, moved.came),
-        moved.steep and moved.up,
+        moved.taken.notes if moved.taken else (),
     )
 
 
@@ -83,6 +83,8 @@ def _reason(state: State, moved: Moved) -> str:
         back = f" Back to {bottom} reps." if moved.made is not None and bottom < top else ""
         return up_reason(moved, sets, str(top)) + back
     session = moved.session
+    if moved.comes_back(session.working_load(sets)):
+        return lighter_reason(moved, session.working_load(sets), f"{reps(session.works)} on {day(session.on)}")
     if moved.came is Came.MADE and moved.made is None and session.working_load(sets) >= moved.before:
         done = f"{reps(session.works)} on {day(session.on)}"
         return f"{done}: not every set reached {top} yet, so {stated(moved.after)} stays."
@@ -93,6 +95,6 @@ def _next_step(state: State) -> str:
     slot, load = state.terms.slot, state.load
     make = f"Make {sets_of(slot.sets, Reps(top_reps(state.terms.slot.target)))}"
     if load is None:
-        return f"{make}, and the load goes up {state.scheme.step} from there."
+        return f"{make}, and the load goes up {state.terms.step(state.scheme.step)} from there."
     stuck = f" {state.missed} sessions under the range: a lighter load may fit better." if state.missed >= STALL else ""
     return f"{make} to go to {stated(heavier(load, state.scheme.step, state.terms).load)}.{stuck}"

@@ -19,7 +19,7 @@ from functools import lru_cache
 from engine.progression.asked import Ask, started, told
 from engine.progression.load_step import anchor_of
 from engine.progression.terms import Terms, least_reps, top_reps
-from engine.progression.words import day, target
+from engine.progression.words import day, stated, target
 from engine.progression.work import Session, Work, reaches, session_of
 from engine.strength.one_rep_max import MOST_REPS, multiples
 from engine.values.effort import Effort
@@ -67,9 +67,9 @@ def ask(state: State) -> Ask:
     if strength is None:
         sets = (SetTarget(slot.target, terms.start_load if slot.load is not None else None, effort),) * slot.sets
         return started(terms, sets, NEXT_STEP)
-    load = terms.down(terms.load(strength.amount / _multiple(_capped(top_reps(slot.target) + effort.rir))))
+    load = terms.nearest(terms.load(strength.amount / _multiple(_capped(top_reps(slot.target) + effort.rir))))
     asked = f"{target(slot.target)} at {_effort_told(effort)}"
-    reason = f"Your one-rep maximum is estimated at {_whole(strength)}, which gives {load} for {asked}."
+    reason = f"Your one-rep maximum is estimated at {_whole(strength)}, which gives {stated(load)} for {asked}."
     sets = (SetTarget(slot.target, load, effort),) * slot.sets
     if last is None:
         return Ask(sets, Verdict.FOLLOW, reason, NEXT_STEP)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 from itertools import groupby
 
-from engine.progression.words import day
+from engine.progression.words import day, loaded
 from engine.progression.words import target as asked
 from engine.values.load import Load, plain
 from engine.values.prescription import Prescription
@@ -39,7 +39,7 @@ def prescribed(prescription: Prescription) -> str:
 
 def _asked(sets: int, target: str, load: Load | None) -> str:
     times = f"{sets}×{target}" if sets > 1 else target
-    return times if load is None else f"{times} at {load}"
+    return f"{times} {loaded(load)}".rstrip()
 
 
 def _evidence(sets: Sequence[SetRecord]) -> tuple[str, ...]:
@@ -52,7 +52,7 @@ def _evidence(sets: Sequence[SetRecord]) -> tuple[str, ...]:
 
 def _lifted(sets: Sequence[SetDone]) -> str:
     alike = groupby(sets, key=lambda done: done.load)
-    return "; ".join(f"{', '.join(map(_counted, group))}{_at(load)}" for load, group in alike)
+    return "; ".join(f"{', '.join(map(_counted, group))}{_behind(load)}" for load, group in alike)
 
 
 def _counted(done: SetDone) -> str:
@@ -63,5 +63,5 @@ def _counted(done: SetDone) -> str:
     return str(done.reps)
 
 
-def _at(load: Load | None) -> str:
-    return "" if load is None or load.amount == 0 else f" at {load}"
+def _behind(load: Load | None) -> str:
+    return f" {loaded(load)}".rstrip()

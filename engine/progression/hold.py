@@ -9,9 +9,8 @@ from dataclasses import dataclass, replace
 
 from engine.progression.asked import Ask, started, straight
 from engine.progression.load_step import anchor_of
-from engine.progression.moved import stated
 from engine.progression.terms import Terms, least_reps
-from engine.progression.words import day
+from engine.progression.words import day, stated
 from engine.progression.work import Session, reaches, session_of
 from engine.values.load import Load
 from engine.values.prescription import Exposure, Verdict

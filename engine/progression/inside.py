@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 
 from engine.progression.today import SlotToday
 from engine.progression.top_set import after_top_set
+from engine.progression.words import loaded
 from engine.progression.words import target as told
 from engine.values.ids import ExerciseName
 from engine.values.prescription import SetTarget
@@ -44,8 +45,7 @@ class NextSet:
     target: SetTarget
 
     def __str__(self) -> str:
-        load = "" if self.target.load is None else f" at {self.target.load}"
-        return f"set {self.number} of {self.of}: {told(self.target.target)}{load}"
+        return f"set {self.number} of {self.of}: {told(self.target.target)} {loaded(self.target.load)}".rstrip()
 
 
 @dataclass(frozen=True, slots=True)

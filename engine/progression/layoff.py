@@ -17,7 +17,10 @@ from datetime import date
 from decimal import Decimal
 
 FULL = Decimal(1)
-SHARES = ((14, FULL), (28, Decimal("0.95")), (56, Decimal("0.90")), (84, Decimal("0.85")))
+UNTOUCHED = 14
+"""The last day away that costs nothing."""
+
+SHARES = ((UNTOUCHED, FULL), (28, Decimal("0.95")), (56, Decimal("0.90")), (84, Decimal("0.85")))
 """The last day away of each share; past them all `LONG`."""
 
 LONG = Decimal("0.80")

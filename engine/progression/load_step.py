@@ -13,10 +13,11 @@ from dataclasses import dataclass
 
 from engine.progression.asked import Anchor, Ask, started, straight
 from engine.progression.ceiling import heavier
-from engine.progression.moved import Moved, same_reason, stands_at, stated, up_reason, verdict_of
+from engine.progression.moved import Moved, same_reason, stands_at, up_reason, verdict_of
+from engine.progression.rounding import rounded
 from engine.progression.stall import after_miss, reset
 from engine.progression.terms import Terms, least_reps, top_reps
-from engine.progression.words import day, sets_of
+from engine.progression.words import day, percent, sets_of, stated
 from engine.progression.work import Came, Session, reaches, session_of
 from engine.values.load import Load
 from engine.values.plan import Reps
@@ -56,7 +57,7 @@ def after_session(state: State, session: Session) -> State:
     if made is not None:
         step = heavier(made, scheme.step, terms)
         after = max(before, step.load)
-        return State(scheme, terms, after, (), Moved(session, came, before, after, made, step.steep))
+        return State(scheme, terms, after, (), Moved(session, came, before, after, made, step))
     if came is not Came.MISSED:
         return State(scheme, terms, before, (), Moved(session, came, before, before))
     missed = after_miss(state.missed, session.working_load(sets), scheme.misses)
@@ -73,18 +74,18 @@ def ask(state: State) -> Ask:
         return started(terms, sets, _next_step(state))
     return Ask(
         sets,
-        Verdict.RESET if moved.after < moved.before else verdict_of(moved),
+        Verdict.RESET if moved.after < moved.before else verdict_of(moved, slot.sets),
         _reason(state, moved),
         _next_step(state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, moved.came),
-        moved.steep and moved.up,
+        moved.taken.notes if moved.taken else (),
     )
 
 
 def anchor_of(session: Session, sets: int, came: Came) -> Anchor:
     """What the ceiling is measured from."""
-    return Anchor(session.working_load(sets), came is Came.MISSED)
+    return Anchor(session.working_load(sets), came)
 
 
 def _reason(state: State, moved: Moved) -> str:
@@ -93,7 +94,9 @@ def _reason(state: State, moved: Moved) -> str:
         return up_reason(moved, sets, need)
     if moved.after < moved.before:
         missed = f"{state.scheme.misses} sessions in a row missed, the last on {day(moved.session.on)}"
-        return f"{missed}, so the load comes down to {moved.after}."
+        most, share = max(state.missed), state.scheme.reset_share
+        told = rounded(most.amount - abs(most.amount) * share, moved.after, state.terms)
+        return f"{missed}, so the load comes down {percent(share)} from {stated(most)} to {stated(moved.after)}{told}."
     return same_reason(moved, sets, need)
 
 
@@ -101,7 +104,7 @@ def _next_step(state: State) -> str:
     slot, load = state.terms.slot, state.load
     make = f"Make {sets_of(slot.sets, Reps(top_reps(slot.target)))}"
     if load is None:
-        return f"{make}, and the load goes up {state.scheme.step} from there."
+        return f"{make}, and the load goes up {state.terms.step(state.scheme.step)} from there."
     up = heavier(load, state.scheme.step, state.terms).load
     left = state.scheme.misses - len(state.missed)
     risk = " One more miss brings a lighter restart." if left == 1 else ""

@@ -12,10 +12,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from engine.progression.ceiling import Step
 from engine.progression.terms import Terms
-from engine.progression.words import all_sets, day, reps
+from engine.progression.words import all_sets, day, reps, stated
 from engine.progression.work import Came, Session
-from engine.values.load import Basis, Load
+from engine.values.load import Load
 from engine.values.prescription import Verdict
 
 
@@ -28,11 +29,21 @@ class Moved:
     before: Load
     after: Load
     made: Load | None = None
-    steep: bool = False
+    step: Step | None = None
 
     @property
     def up(self) -> bool:
         return self.before < self.after
+
+    @property
+    def taken(self) -> Step | None:
+        """The step up, where that is what raised the load."""
+        return self.step if self.up and self.step is not None and self.step.load == self.after else None
+
+    def comes_back(self, lifted: Load) -> bool:
+        """Whether the session asked less than the slot stands at (time away, the ceiling) and that was made."""
+        asked = self.session.asked
+        return self.came is Came.MADE and asked is not None and asked <= lifted < self.before
 
 
 def stands_at(load: Load | None, session: Session, sets: int, terms: Terms, *, first: bool) -> Load:
@@ -47,37 +58,50 @@ def up_reason(moved: Moved, sets: int, need: str) -> str:
     """Why the load goes up."""
     on, made = day(moved.session.on), moved.made
     if made is None or moved.after <= made:
-        return f"{moved.after} was lifted on {on}, more than the {moved.before} asked, so it goes on from there."
-    at = "" if made == moved.before else f" at {made}"
+        more = f"more than the {stated(moved.before)} asked"
+        return f"{stated(moved.after)} was lifted on {on}, {more}, so it goes on from there."
+    at = "" if made == moved.before else f" at {stated(made)}"
     return f"{all_sets(sets)} of {need} made{at} on {on}, so the load {rises(made, moved.after)}."
 
 
 def same_reason(moved: Moved, sets: int, need: str) -> str:
     """Why the load stays: too few sets, too few reps, all of it lighter than asked, or nothing heavier to load."""
-    session, stays = moved.session, stated(moved.after)
-    on, lifted = day(session.on), session.working_load(sets)
+    session, lifted = moved.session, moved.session.working_load(sets)
+    on, at = day(session.on), "" if lifted == moved.before else f" at {stated(lifted)}"
     match moved.came:
         case Came.FEWER:
-            return f"{len(session.works)} of {sets} sets done on {on}, so {stays} stays."
+            return f"{len(session.works)} of {sets} sets done{at} on {on}, so {stays(moved, lifted)}."
         case Came.MISSED:
-            return f"{reps(session.works)} on {on}, short of {need}, so {stays} stays."
+            return f"{reps(session.works)}{at} on {on}, short of {need}, so {stays(moved, lifted)}."
         case Came.MADE:
-            if moved.made is None or moved.made < moved.before:
-                at = stated(moved.made or lifted)
-                return f"The sets made on {on} were lighter than the {stays} asked ({at}), so {stays} is asked again."
-            return f"{all_sets(sets)} of {need} made on {on}, and nothing heavier can be loaded, so {stays} stays."
+            done = f"{all_sets(sets)} of {need} made on {on}"
+            if (moved.made or lifted) < moved.before:
+                return lighter_reason(moved, moved.made or lifted, done)
+            return f"{done}, and nothing heavier can be loaded, so {stated(moved.after)} stays."
 
 
-def stated(load: Load) -> str:
-    """A load in a sentence: body weight is not called 0 kg."""
-    return "body weight" if load.basis is Basis.BODY and load.amount == 0 else str(load)
+def stays(moved: Moved, lifted: Load) -> str:
+    """That a load stays; where less was lifted, only that nothing goes up, for the ceiling says what is asked."""
+    return f"{stated(moved.after)} stays" if moved.after <= lifted else "nothing goes up"
 
 
-def verdict_of(moved: Moved, otherwise: Verdict = Verdict.REPEAT) -> Verdict:
+def lighter_reason(moved: Moved, lifted: Load, done: str) -> str:
+    """What follows from a session made lighter than the slot stands at, measured by what that session really asked."""
+    on, stand, asked = day(moved.session.on), stated(moved.after), moved.session.asked
+    if moved.comes_back(lifted):
+        return f"{done} at the {stated(lifted)} {'asked' if asked == lifted else 'lifted'}, so it goes on to {stand}."
+    lighter = f"The sets made on {on} were lighter than the {stated(asked or moved.after)} asked ({stated(lifted)})"
+    return f"{lighter}, so {stand} is asked again." if asked is None else f"{lighter}; {stand} is still to come."
+
+
+def verdict_of(moved: Moved, sets: int, otherwise: Verdict = Verdict.REPEAT) -> Verdict:
     """Add load, or what the rule says when the load stays."""
-    return Verdict.ADD_LOAD if moved.up else otherwise
+    back = moved.comes_back(moved.session.working_load(sets))
+    return Verdict.ADD_LOAD if moved.up or back else otherwise
 
 
 def rises(before: Load, after: Load) -> str:
     """How a load rises: ``goes up 2.5 kg``, or with help: ``goes from -20 kg to -15 kg``."""
-    return f"goes from {before} to {after}" if before.amount < 0 else f"goes up {after - before}"
+    if before.amount < 0:
+        return f"goes from {stated(before)} to {stated(after)}"
+    return f"goes up {after - before}"

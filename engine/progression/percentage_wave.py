@@ -1,7 +1,7 @@
 """Percentage wave: session by session a share of a training maximum; each turn of the wave moves the maximum.
 
 advances   at the turn's end, by the last set at the working load: its reps made, the maximum goes up by the step
-a miss     those reps short: the maximum comes down 10 %, rounded down; common practice, no source
+a miss     those reps short: the maximum comes down 10 %, rounded; common practice, no source
 skipped    fewer sets, the last of them good: the wave goes on, the maximum stays
 extra      lighter sets after the last heavy one are not looked at
 heavier    changes nothing: the maximum climbs by its step alone
@@ -17,11 +17,10 @@ from decimal import Decimal
 
 from engine.progression.asked import Ask, straight
 from engine.progression.ceiling import above
-from engine.progression.lighter import percent
 from engine.progression.load_step import anchor_of
-from engine.progression.stall import lowered
+from engine.progression.stall import eased
 from engine.progression.terms import Terms, least_reps
-from engine.progression.words import day, sets_of
+from engine.progression.words import day, percent, sets_of, stated
 from engine.progression.work import Session, reaches, session_of
 from engine.values.load import Load
 from engine.values.prescription import Exposure, Verdict
@@ -54,7 +53,9 @@ class State:
 
 def start(scheme: PercentageWave, terms: Terms) -> State:
     """The state before any session."""
-    return State(scheme, terms, terms.of(scheme.training_maximum))
+    maximum = scheme.training_maximum
+    # In the plan's own unit a maximum stands as written; in another it is the nearest that can be loaded.
+    return State(scheme, terms, terms.of(maximum) if maximum.unit is terms.unit else terms.nearest(terms.of(maximum)))
 
 
 def advance(state: State, exposure: Exposure) -> State:
@@ -80,20 +81,22 @@ def ask(state: State) -> Ask:
 
 
 def _asked_load(state: State) -> Load:
-    return state.terms.down(state.terms.load(state.maximum.amount * state.share))
+    return state.terms.nearest(state.terms.load(state.maximum.amount * state.share))
 
 
 def _moved(state: State, session: Session) -> Load:
     terms, maximum, sets = state.terms, state.maximum, state.terms.slot.sets
     final = session.last_heavy(sets)
     if final.reps < least_reps(terms.slot.target) or final.missed:
-        return lowered(maximum, DOWN, terms)
+        return eased(maximum, DOWN, terms)
     if len(session.works) < sets:
         return maximum
-    # Loads are rounded down, so the load lifted vouches for any maximum whose share rounds down to it.
+    # Loads are rounded, so the load lifted vouches for any maximum whose share is rounded to it.
     over = above(final.load, terms)
-    vouched = maximum if over is None else min(maximum, terms.load(over.amount / state.share))
-    return max(maximum, vouched + terms.of(state.scheme.step))
+    vouched = maximum
+    if over is not None:
+        vouched = min(maximum, terms.load((final.load.amount + over.amount) / 2 / state.share))
+    return max(maximum, vouched + terms.step(state.scheme.step))
 
 
 def _verdict(state: State) -> Verdict:
@@ -105,23 +108,25 @@ def _verdict(state: State) -> Verdict:
 def _reason(state: State) -> str:
     shares = state.scheme.shares
     here = f"Session {state.place % len(shares) + 1} of {len(shares)} in the wave: {percent(state.share)}"
-    of = f"{here} of a training maximum of {state.maximum}."
+    of = f"{here} of a training maximum of {stated(state.maximum)}."
     if state.last is None or state.was is None:
         return of
     final = state.last.last_heavy(state.terms.slot.sets)
     done = f"The last set made {final.reps} on {day(state.last.on)}"
     if state.was < state.maximum:
-        return f"{done}, so the training maximum goes up to {state.maximum}. {of}"
+        return f"{done}, so the training maximum goes up to {stated(state.maximum)}. {of}"
     if state.maximum < state.was:
         return f"{done}, short of {least_reps(state.terms.slot.target)}, so the training maximum comes down. {of}"
-    return f"Too few sets on {day(state.last.on)}, so the training maximum stays. {of}"
+    if len(state.last.works) < state.terms.slot.sets:
+        return f"Too few sets on {day(state.last.on)}, so the training maximum stays. {of}"
+    return f"{done}, at {stated(final.load)}: too light to raise the training maximum. {of}"
 
 
 def _next_step(state: State) -> str:
-    slot, step = state.terms.slot, state.scheme.step
+    slot, step = state.terms.slot, state.terms.step(state.scheme.step)
     if state.ends_turn:
         return (
             f"Make {sets_of(slot.sets, slot.target)}, the last set above all, and the training maximum goes up {step}."
         )
     following = state.scheme.shares[(state.place + 1) % len(state.scheme.shares)]
-    return f"Next time {percent(following)} of {state.maximum}."
+    return f"Next time {percent(following)} of {stated(state.maximum)}."

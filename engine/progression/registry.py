@@ -6,7 +6,8 @@ until it is there.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from functools import reduce
 from typing import TypeVar, assert_never
 
@@ -41,29 +42,49 @@ from engine.values.schemes import (
 State = TypeVar("State")
 
 
-def asked(terms: Terms, exposures: Iterable[Exposure]) -> Ask:  # noqa: C901 - one case a rule, all alike
+AsAsked = Callable[[Exposure, Ask], Exposure]
+"""The last exposure with what it was really asked, given what the rule asked of it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What a rule asked of its last session, and what it asks now; the same where there was none."""
+
+    before: Ask
+    now: Ask
+
+
+def asked(  # noqa: C901 - one case a rule, all alike
+    terms: Terms, exposures: Sequence[Exposure], as_asked: AsAsked = lambda last, ask: last
+) -> Asked:
     """What the slot's rule asks for after these exposures, oldest first, before anything that lies over the rules."""
     match terms.slot.scheme:
         case SetWave() as scheme:
-            return _fold(set_wave.start(scheme, terms), set_wave.advance, set_wave.ask, exposures)
+            return _fold(set_wave.start(scheme, terms), set_wave.advance, set_wave.ask, exposures, as_asked)
         case DoubleProgression() as scheme:
-            return _fold(double.start(scheme, terms), double.advance, double.ask, exposures)
+            return _fold(double.start(scheme, terms), double.advance, double.ask, exposures, as_asked)
         case LoadStep() as scheme:
-            return _fold(load_step.start(scheme, terms), load_step.advance, load_step.ask, exposures)
+            return _fold(load_step.start(scheme, terms), load_step.advance, load_step.ask, exposures, as_asked)
         case RepGoal() as scheme:
-            return _fold(rep_goal.start(scheme, terms), rep_goal.advance, rep_goal.ask, exposures)
+            return _fold(rep_goal.start(scheme, terms), rep_goal.advance, rep_goal.ask, exposures, as_asked)
         case Hold() as scheme:
-            return _fold(hold.start(scheme, terms), hold.advance, hold.ask, exposures)
+            return _fold(hold.start(scheme, terms), hold.advance, hold.ask, exposures, as_asked)
         case RepTotal() as scheme:
-            return _fold(rep_total.start(scheme, terms), rep_total.advance, rep_total.ask, exposures)
+            return _fold(rep_total.start(scheme, terms), rep_total.advance, rep_total.ask, exposures, as_asked)
         case PercentageWave() as scheme:
-            return _fold(percentage_wave.start(scheme, terms), percentage_wave.advance, percentage_wave.ask, exposures)
+            return _fold(
+                percentage_wave.start(scheme, terms), percentage_wave.advance, percentage_wave.ask, exposures, as_asked
+            )
         case EffortTarget() as scheme:
-            return _fold(effort_target.start(scheme, terms), effort_target.advance, effort_target.ask, exposures)
+            return _fold(
+                effort_target.start(scheme, terms), effort_target.advance, effort_target.ask, exposures, as_asked
+            )
         case TopSetBackOff() as scheme:
-            return _fold(top_set.start(scheme, terms), top_set.advance, top_set.ask, exposures)
+            return _fold(top_set.start(scheme, terms), top_set.advance, top_set.ask, exposures, as_asked)
         case TimeOrDistance() as scheme:
-            return _fold(time_distance.start(scheme, terms), time_distance.advance, time_distance.ask, exposures)
+            return _fold(
+                time_distance.start(scheme, terms), time_distance.advance, time_distance.ask, exposures, as_asked
+            )
         case _:
             assert_never(terms.slot.scheme)
 
@@ -72,6 +93,12 @@ def _fold(
     state: State,
     advance: Callable[[State, Exposure], State],
     ask: Callable[[State], Ask],
-    exposures: Iterable[Exposure],
-) -> Ask:
-    return ask(reduce(advance, exposures, state))
+    exposures: Sequence[Exposure],
+    as_asked: AsAsked,
+) -> Asked:
+    if not exposures:
+        first = ask(state)
+        return Asked(first, first)
+    before = reduce(advance, exposures[:-1], state)
+    asked_then = ask(before)
+    return Asked(asked_then, ask(advance(before, as_asked(exposures[-1], asked_then))))

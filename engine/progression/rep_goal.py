@@ -16,7 +16,7 @@ from engine.progression.asked import Ask, started, told
 from engine.progression.load_step import anchor_of
 from engine.progression.moved import stands_at
 from engine.progression.terms import Terms
-from engine.progression.words import counted, day, reps
+from engine.progression.words import counted, day, reps, stated
 from engine.progression.work import Came, Session, reaches, session_of
 from engine.values.load import Load
 from engine.values.plan import Reps
@@ -82,6 +82,9 @@ def _goal(goal: int | None, reached: int | None, gain: int) -> int:
 
 def _reason(state: State, last: Session) -> str:
     done, gain = f"{reps(last.works)} on {day(last.on)}", counted(state.scheme.gain, "rep")
+    lifted = last.working_load(state.terms.slot.sets)
+    if state.load is not None and all(work.load < state.load for work in last.works):
+        return _lighter(last, lifted, state.load)
     short = [str(at) for at, met in enumerate(state.met, 1) if not met]
     if not short:
         return f"{done}, so each set asks {gain} more."
@@ -91,6 +94,14 @@ def _reason(state: State, last: Session) -> str:
     return (
         f"{done}: {sets} missed the goal and {'keeps' if len(short) == 1 else 'keep'} it; the others ask {gain} more."
     )
+
+
+def _lighter(last: Session, lifted: Load, load: Load) -> str:
+    on = day(last.on)
+    if last.asked is not None and last.asked <= lifted:
+        return f"{reps(last.works)} on {on} at the {stated(last.asked)} asked, so the goals at {stated(load)} stand."
+    asked = stated(last.asked or load)
+    return f"The sets on {on} were lighter than the {asked} asked ({stated(lifted)}), so the same goals stand."
 
 
 def _next_step(state: State) -> str:

@@ -14,9 +14,9 @@ from dataclasses import dataclass, replace
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
 from engine.progression.load_step import anchor_of
-from engine.progression.moved import Moved, rises, stands_at, stated
+from engine.progression.moved import Moved, lighter_reason, rises, stands_at, stays, verdict_of
 from engine.progression.terms import Terms
-from engine.progression.words import counted, day
+from engine.progression.words import counted, day, stated
 from engine.progression.work import Came, Session, session_of
 from engine.values.load import Load
 from engine.values.prescription import Exposure, Verdict
@@ -50,13 +50,13 @@ def advance(state: State, exposure: Exposure) -> State:
     before = stands_at(state.load, session, terms.slot.sets, terms, first=state.moved is None)
     reached = _sum(session, before)
     made = _total_at(session, state.total)
-    after, steep, total = before, False, state.total
+    after, up, total = before, None, state.total
     if made is not None and step is not None:
         up = heavier(made, step, terms)
-        after, steep = max(before, up.load), up.steep
+        after = max(before, up.load)
     elif made is not None and before <= made:
         total = max(state.total, reached) + state.scheme.gain
-    moved = Moved(session, Came.MADE, before, after, made, steep)
+    moved = Moved(session, Came.MADE, before, after, made, up)
     return replace(state, load=after, total=total, goal=state.total, reached=reached, moved=moved)
 
 
@@ -70,12 +70,12 @@ def ask(state: State) -> Ask:
     longer = Verdict.ADD_REPS if state.total > state.goal else Verdict.REPEAT
     return Ask(
         sets,
-        Verdict.ADD_LOAD if moved.up else longer,
+        verdict_of(moved, slot.sets, longer),
         _reason(state, moved),
         _next_step(state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, Came.MADE),
-        moved.steep and moved.up,
+        moved.taken.notes if moved.taken else (),
     )
 
 
@@ -91,16 +91,20 @@ def _total_at(session: Session, total: int) -> Load | None:
 
 
 def _reason(state: State, moved: Moved) -> str:
-    on, load = day(moved.session.on), stated(moved.after)
+    on, session = day(moved.session.on), moved.session
     done = f"{counted(state.reached, 'rep')} in all on {on}"
     if moved.up and moved.made is not None:
-        lifted = _sum(moved.session, moved.made)
-        return f"{counted(lifted, 'rep')} in all on {on}, so the load {rises(moved.made, moved.after)}."
+        return (
+            f"{counted(_sum(session, moved.made), 'rep')} in all on {on}, so the load {rises(moved.made, moved.after)}."
+        )
     if state.total > state.goal:
         return f"{done}, so {state.total} are asked next."
     if moved.made is not None and moved.made < moved.before:
-        return f"The reps on {on} were done lighter than the {load} asked, so {load} is asked again."
-    return f"{done} of the {state.goal} asked, so {load} stays."
+        return lighter_reason(moved, moved.made, f"{counted(_sum(session, moved.made), 'rep')} in all made on {on}")
+    lifted = session.working_load(state.terms.slot.sets)
+    at = f" at {stated(lifted)}" if lifted < moved.before else ""
+    done = f"{counted(_sum(session, min(lifted, moved.before)), 'rep')} in all{at} on {on}"
+    return f"{done} of the {state.goal} asked, so {stays(moved, lifted)}."
 
 
 def _next_step(state: State) -> str:
@@ -108,5 +112,5 @@ def _next_step(state: State) -> str:
     if step is None:
         return f"{reach}, and the total goes up {counted(state.scheme.gain, 'rep')}."
     if state.load is None:
-        return f"{reach}, and the load goes up {step} from there."
+        return f"{reach}, and the load goes up {state.terms.step(step)} from there."
     return f"{reach} to go to {stated(heavier(state.load, step, state.terms).load)}."

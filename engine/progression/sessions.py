@@ -4,10 +4,12 @@ assign       the log's dates to the plan's days                 (assignment.py)
 due_on       the days to do on a date                           (due.py)
 exposures    what a slot's rule folds over                      (exposures.py)
 session_for  what each slot of a day asks for today             (today.py)
+change_since what is heavier or lighter than last time          (change.py)
 progress     what is done of it, and the set that is next       (inside.py)
 """
 
 from engine.progression.assignment import SessionDone, assign
+from engine.progression.change import Change, change_since
 from engine.progression.choices import Choices, Skip, Swap
 from engine.progression.due import due_on, next_in_order, slots_done
 from engine.progression.exposures import exposures
@@ -16,6 +18,7 @@ from engine.progression.today import Athlete, SlotToday, latest_sets, session_fo
 
 __all__ = [
     "Athlete",
+    "Change",
     "Choices",
     "NextSet",
     "Progress",
@@ -25,6 +28,7 @@ __all__ = [
     "SlotToday",
     "Swap",
     "assign",
+    "change_since",
     "due_on",
     "exposures",
     "latest_sets",

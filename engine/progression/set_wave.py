@@ -13,11 +13,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from engine.progression.asked import Ask, started, straight
-from engine.progression.ceiling import heavier, is_steep
+from engine.progression.ceiling import heavier
 from engine.progression.load_step import anchor_of
-from engine.progression.moved import Moved, same_reason, stands_at, stated, up_reason
+from engine.progression.moved import Moved, same_reason, stands_at, up_reason, verdict_of
 from engine.progression.terms import Terms, least_reps
-from engine.progression.words import all_sets, counted, day, sets_of
+from engine.progression.words import all_sets, counted, day, sets_of, stated
 from engine.progression.work import Good, Session, reaches, session_of
 from engine.values.load import Load
 from engine.values.prescription import Exposure, Verdict
@@ -57,7 +57,8 @@ def advance(state: State, exposure: Exposure) -> State:
     came = session.came(state.sets, good)
     # The step's share is told of the load it went up from: this turn's, or the heavier one that was made.
     made = None if turn == here else max(before, climbed or before)
-    moved = Moved(session, came, before, turn[0], made, steep=made is not None and is_steep(made, turn[0]))
+    step = heavier(made, state.scheme.step, terms) if made is not None and made < turn[0] else None
+    moved = Moved(session, came, before, turn[0], made, step)
     return State(state.scheme, terms, *turn, state.sets, moved)
 
 
@@ -77,7 +78,7 @@ def ask(state: State) -> Ask:
         _next_step(state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, came),
-        moved.steep,
+        moved.taken.notes if moved.taken else (),
     )
 
 
@@ -95,9 +96,9 @@ def _after(state: State, load: Load, sets: int) -> tuple[Load, int]:
 
 
 def _verdict(state: State, moved: Moved) -> Verdict:
-    if moved.up:
-        return Verdict.ADD_LOAD
-    return Verdict.ADD_SET if state.sets > state.asked else Verdict.REPEAT
+    if state.sets > state.asked and not moved.up:
+        return Verdict.ADD_SET
+    return verdict_of(moved, state.asked)
 
 
 def _reason(state: State, moved: Moved) -> str:
@@ -120,6 +121,6 @@ def _next_step(state: State) -> str:
     if state.sets < state.scheme.most:
         return f"{make} to go to {sets_of(state.sets + 1, slot.target)}."
     if load is None:
-        return f"{make}, and the load goes up {state.scheme.step}."
+        return f"{make}, and the load goes up {state.terms.step(state.scheme.step)}."
     up, sets = _after(state, load, state.sets)
     return f"{make} to go to {sets_of(sets, slot.target)} at {stated(up)}."

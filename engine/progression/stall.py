@@ -27,6 +27,11 @@ def lowered(load: Load, share: Decimal, terms: Terms) -> Load:
     return terms.down(terms.load(load.amount - abs(load.amount) * share))
 
 
+def eased(load: Load, share: Decimal, terms: Terms) -> Load:
+    """A load less a share of it, the nearest that can be loaded; help with body weight grows by the share."""
+    return terms.nearest(terms.load(load.amount - abs(load.amount) * share))
+
+
 def after_miss(missed: tuple[Load, ...], load: Load, running: int) -> tuple[Load, ...]:
     """The loads of the running misses with one more, as many as can bring a reset about."""
     return (*missed, load)[-running:]

@@ -16,9 +16,9 @@ from decimal import Decimal
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
 from engine.progression.load_step import anchor_of
-from engine.progression.moved import Moved, rises, same_reason, stands_at, stated
+from engine.progression.moved import Moved, rises, same_reason, stands_at, verdict_of
 from engine.progression.terms import Terms
-from engine.progression.words import all_sets, day, sets_of
+from engine.progression.words import all_sets, day, loaded, sets_of, stated
 from engine.progression.words import target as told
 from engine.progression.work import Came, Good, Session, Work, session_of
 from engine.values.load import Load
@@ -58,12 +58,12 @@ def advance(state: State, exposure: Exposure) -> State:
     held = session.made_at(sets, _lasts(terms, first))
     if held is not None and before < held:
         after, goal = held, _longer(state, session, held, first)
-    made, steep = session.made_at(sets, _lasts(terms, scheme.bound)), False
+    made, step = session.made_at(sets, _lasts(terms, scheme.bound)), None
     if made is not None and scheme.step is not None:
         step = heavier(made, scheme.step, terms)
         if after < step.load:
-            after, goal, steep = step.load, first, step.steep
-    moved = Moved(session, came, before, after, made, steep)
+            after, goal = step.load, first
+    moved = Moved(session, came, before, after, made, step)
     return replace(state, load=after, goal=goal, asked=state.goal, moved=moved)
 
 
@@ -77,12 +77,12 @@ def ask(state: State) -> Ask:
     longer = Verdict.ADD_REPS if state.goal > state.asked else Verdict.REPEAT
     return Ask(
         sets,
-        Verdict.ADD_LOAD if moved.up else longer,
+        verdict_of(moved, slot.sets, longer),
         _reason(state, moved),
         _next_step(state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, Came.MADE),
-        moved.steep and moved.up,
+        moved.taken.notes if moved.taken else (),
     )
 
 
@@ -118,13 +118,16 @@ def _reason(state: State, moved: Moved) -> str:
         bound = told(_target(terms, state.scheme.bound))
         return f"{all_sets(sets)} of {bound} made on {on}, so the load {rises(moved.made, moved.after)}."
     if moved.up:
-        return f"{moved.after} was used on {on}, more than the {stated(moved.before)} asked, so it goes on from there."
+        more = f"more than the {stated(moved.before)} asked"
+        return f"{stated(moved.after)} was used on {on}, {more}, so it goes on from there."
     asked = told(_target(terms, state.asked))
     if state.goal > state.asked:
         return f"{all_sets(sets)} of {asked} made on {on}, so each set asks {told(_target(terms, state.goal))}."
     if moved.came is Came.MISSED:
         return f"{_lasted(state, moved)} on {on}, short of {asked}, so {asked} stays."
-    if moved.came is Came.MADE and state.scheme.step is None:
+    if moved.came is Came.FEWER:
+        return f"{len(moved.session.works)} of {sets} sets done on {on}, so {asked} stays."
+    if state.scheme.step is None and moved.made is not None and moved.before <= moved.made:
         return f"{all_sets(sets)} of {asked} made on {on}: that is the bound, and it stays there."
     return same_reason(moved, sets, asked)
 
@@ -142,5 +145,8 @@ def _next_step(state: State) -> str:
     if scheme.step is None:
         return f"{make} again: that is the bound."
     if state.load is None:
-        return f"{make}, and the load goes up {scheme.step}."
-    return f"{make} to go to {stated(heavier(state.load, scheme.step, terms).load)}."
+        return f"{make}, and the load goes up {terms.step(scheme.step)}."
+    up = heavier(state.load, scheme.step, terms).load
+    if up <= state.load:
+        return f"{make} again: nothing heavier can be loaded."
+    return f"{make}, then it is {sets_of(sets, _target(terms, _first(terms)))} {loaded(up)}."

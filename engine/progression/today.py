@@ -15,11 +15,12 @@ from datetime import date, timedelta
 from engine.loading.loadable import Loadable
 from engine.progression.assignment import SessionDone
 from engine.progression.choices import Choices
+from engine.progression.circumstances import Span, hurts, with_circumstances
 from engine.progression.exposures import exposures
 from engine.progression.prescribe import prescribe
 from engine.progression.words import day as day_told
 from engine.values.ids import ExerciseName
-from engine.values.load import Load
+from engine.values.load import Load, Unit
 from engine.values.plan import FindIt, PlannedDay, Slot
 from engine.values.prescription import Exposure, Prescription, Verdict
 from engine.values.schemes import Hold
@@ -32,15 +33,17 @@ YEAR = timedelta(days=365)
 class Athlete:
     """What today's session needs to know of the one who trains.
 
-    `log` is every standing set, oldest first; `loadable` tells what can be loaded for an exercise; `pain` the exercises
-    that pain was told of; `strength` estimated maxima.
+    `log` is every standing set, oldest first; `loadable` tells what can be loaded for an exercise; `pain` when each
+    exercise hurt, first and last day included; `strength` estimated maxima.
+    Units: loads are asked in `unit`; None: in the plan's.
     """
 
     log: Sequence[SetRecord]
     loadable: Callable[[ExerciseName], Loadable]
-    pain: Collection[ExerciseName] = ()
+    pain: Mapping[ExerciseName, Sequence[Span]] = field(default_factory=dict)
     strength: Mapping[ExerciseName, Load] = field(default_factory=dict)
     choices: Choices = field(default_factory=Choices)
+    unit: Unit | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,13 +117,15 @@ def _prescribed(
     if instead is None:
         return _ask(slot, past, planned, today, athlete, latest)
     sets = len(_ask(slot, past, replace(planned, deload=None), today, athlete, latest).sets)
-    stand_in = replace(slot, exercise=instead, sets=sets, scheme=Hold(), load=FindIt())
     last = latest.get(instead, ())
+    bare = bool(last) and all(record.done.load is None for record in last)
+    stand_in = replace(slot, exercise=instead, sets=sets, scheme=Hold(), load=None if bare else FindIt())
     used = (Exposure(last[-1].on, last),) if last else ()
     asked = _ask(stand_in, used, planned, today, athlete, latest)
-    if asked.verdict is Verdict.FIND_LOAD:
+    if not last or asked.verdict is Verdict.FIND_LOAD:
         return asked
-    reason = f"Instead of {slot.exercise}, at the load last used for it on {day_told(last[-1].on)}."
+    how = "as last done" if bare else "at the load last used for it"
+    reason = f"Instead of {slot.exercise}, {how} on {day_told(last[-1].on)}."
     notes = asked.reason.partition(". ")[2]
     return replace(asked, verdict=Verdict.FOLLOW, reason=f"{reason} {notes}".strip())
 
@@ -134,15 +139,17 @@ def _ask(
     latest: Mapping[ExerciseName, tuple[SetRecord, ...]],
 ) -> Prescription:
     last = latest.get(slot.exercise)
+    spans = athlete.pain.get(slot.exercise, ())
     return prescribe(
         slot,
-        past,
+        with_circumstances(tuple(past), spans, slot.exercise, athlete.log),
         today=today,
         loadable=athlete.loadable(slot.exercise),
         deload=planned.deload,
-        pain=slot.exercise in athlete.pain,
+        pain=hurts(spans, today),
         strength=athlete.strength.get(slot.exercise),
         last_trained=last[-1].on if last else None,
+        unit=athlete.unit,
     )
 
 

@@ -2,7 +2,7 @@
 
 advances   the top set reached its reps: heavier by the step
 a miss     the same again; after three running misses down 10 % (stall.py)
-back-offs  planned from the top set asked; once today's top set is logged, from what was lifted, rounded down
+back-offs  planned from the top set asked; once today's top set is logged, from what was lifted, rounded to the nearest
 skipped, extra back-offs   change nothing: the top set alone decides, the heaviest set of the session
 """
 
@@ -13,8 +13,8 @@ from dataclasses import dataclass, replace
 from engine.loading.loadable import Loadable
 from engine.progression import load_step
 from engine.progression.asked import Ask
-from engine.progression.lighter import percent
 from engine.progression.terms import Terms
+from engine.progression.words import percent
 from engine.progression.work import Session, session_of
 from engine.values.load import SMALLEST_STEP, Load
 from engine.values.plan import Reps
@@ -42,7 +42,9 @@ def advance(state: State, exposure: Exposure) -> State:
         return state
     heaviest = session.working_load(1)
     tops = tuple(work for work in session.works if heaviest <= work.load)
-    return State(state.scheme, load_step.after_session(state.top, Session(session.on, tops, session.evidence)))
+    return State(
+        state.scheme, load_step.after_session(state.top, Session(session.on, tops, session.evidence, session.asked))
+    )
 
 
 def ask(state: State) -> Ask:
@@ -69,4 +71,4 @@ def _back_off(scheme: TopSetBackOff, top: SetTarget, loadable: Loadable) -> SetT
     if top.load is None:
         return replace(top, target=target)
     share = replace(top.load, amount=(top.load.amount * scheme.share).quantize(SMALLEST_STEP))
-    return replace(top, target=target, load=loadable.at_most(share) or loadable.nearest(share))
+    return replace(top, target=target, load=loadable.nearest(share))

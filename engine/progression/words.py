@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from decimal import Decimal
 from typing import assert_never
 
 from engine.progression.work import Work
-from engine.values.load import plain
+from engine.values.load import Basis, Load, plain
 from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Target
 
 WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
@@ -39,6 +40,29 @@ def target(asked: Target) -> str:
             return f"{plain(count)} m"
         case _:
             assert_never(asked)
+
+
+def stated(load: Load) -> str:
+    """A load in a sentence: ``55 kg``, ``body weight``, ``+2.5 kg``, ``-20 kg assisted``."""
+    if load.basis is not Basis.BODY:
+        return str(load)
+    if load.amount == 0:
+        return "body weight"
+    return f"+{load}" if load.amount > 0 else f"{load} assisted"
+
+
+def loaded(load: Load | None) -> str:
+    """A load behind reps: ``at 55 kg``, ``at 8 kg each hand``, ``with +2.5 kg``; nothing for body weight alone."""
+    if load is None or (load.basis is Basis.BODY and load.amount == 0):
+        return ""
+    if load.basis is Basis.BODY:
+        return f"with {stated(load)}"
+    return f"at {load} each hand" if load.basis is Basis.PER_HAND else f"at {load}"
+
+
+def percent(share: Decimal) -> str:
+    """``90 %``."""
+    return f"{plain(share * 100)} %"
 
 
 def sets_of(sets: int, asked: Target) -> str:

@@ -5,8 +5,8 @@ Decided here, for every rule:
   proves nothing of its own.
 - Left and right of a one-sided exercise make one set, as good as the weaker side.
 - A set whose load was not told is left out where the slot has a load: nothing is proved by a guess.
-- A load counts as the loadable one not above it; told in another unit than the plan's, as the loadable one it rounds to
-  (132 lb for 60 kg).
+- A load counts as the loadable one not above it; told in another unit than the slot's, as the loadable one nearest
+  to it (132 lb for 60 kg, 180 lb for 82.5 kg).
 - Extra sets count: a session is as good as its best sets, as many as were asked for. So a ramp that nobody marked as
   warm-up takes nothing away.
 - Fewer sets than asked, all of them good, are neither a success nor a miss.
@@ -20,6 +20,7 @@ from datetime import date
 from decimal import Decimal
 from enum import Enum
 from operator import attrgetter
+from typing import NamedTuple
 
 from engine.progression.terms import Terms
 from engine.values.ids import SetId
@@ -27,15 +28,11 @@ from engine.values.load import Load
 from engine.values.prescription import Exposure
 from engine.values.sets import SetDone, SetKind, Side
 
-HALF_A_UNIT = Decimal("0.5")
-"""A lifter who writes another unit than the plan's writes whole numbers: so far a written load may be off."""
-
 NOTHING = Decimal(0)
 
 
-@dataclass(frozen=True, slots=True)
-class Work:
-    """One work set.
+class Work(NamedTuple):
+    """One work set; a named tuple, for a prescription makes hundreds of them and a dataclass takes three times as long.
 
     Units: those of the slot; body weight alone is 0. `load` is what it counts as, `lifted` what was told.
     """
@@ -66,11 +63,12 @@ class Came(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Session:
-    """Shape: `works` in the order done."""
+    """Shape: `works` in the order done. `asked` as in an exposure."""
 
     on: date
     works: tuple[Work, ...]
     evidence: tuple[SetId, ...]
+    asked: Load | None = None
 
     def made_at(self, sets: int, good: Good) -> Load | None:
         """The heaviest load at which so many sets were good; None when fewer were."""
@@ -114,7 +112,7 @@ def session_of(exposure: Exposure, terms: Terms) -> Session | None:
             side = works if done.side is None else left if done.side is Side.LEFT else right
             side.append(_work(done, *counts))
     works.extend(_paired(left, right))
-    return Session(exposure.on, tuple(works), exposure.evidence) if works else None
+    return Session(exposure.on, tuple(works), exposure.evidence, exposure.asked) if works else None
 
 
 def _paired(left: list[Work], right: list[Work]) -> Iterator[Work]:
@@ -147,8 +145,4 @@ def _counted(told: Load | None, terms: Terms) -> tuple[Load, Load]:
 
 def _meant(told: Load, terms: Terms) -> Load:
     load = terms.of(told)
-    if told.unit is terms.unit:
-        return load
-    meant = terms.nearest(load)
-    near = abs(meant.in_unit(told.unit).amount - told.amount) <= HALF_A_UNIT
-    return meant if near else load
+    return load if told.unit is terms.unit else terms.nearest(load)

@@ -69,10 +69,11 @@ class Load:
         return Load(self.amount - other.amount, self.unit, self.basis)
 
     def __lt__(self, other: Load) -> bool:
-        return self._mass() < other._mass()
+        # Comparing is what progression does most: amounts of one unit are compared without a conversion.
+        return self.amount < other.amount if self.unit is other.unit else self._mass() < other._mass()
 
     def __le__(self, other: Load) -> bool:
-        return self._mass() <= other._mass()
+        return self.amount <= other.amount if self.unit is other.unit else self._mass() <= other._mass()
 
     def __str__(self) -> str:
         return f"{plain(self.amount)} {self.unit.value}"

@@ -36,6 +36,7 @@ class Held(Enum):
     ROUNDING = "rounding"
     EMPTY_BAR = "empty bar"
     PAIN = "pain"
+    AFTER_PAIN = "after pain"
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +52,8 @@ class SetTarget:
 class Prescription:
     """Shape: `sets` in the order to be done; `evidence` the ids of the sets it rests on, oldest first.
 
-    `reason` says why in one sentence; `next_step` what would have to happen for the next step.
+    `reason` says why in one sentence; `next_step` what would have to happen for the next step. `lifted` is the load of
+    as many sets when the slot was last trained, deload weeks too; None: it never was, or no load is asked.
     """
 
     exercise: ExerciseName
@@ -61,18 +63,26 @@ class Prescription:
     next_step: str
     evidence: tuple[SetId, ...] = ()
     held: tuple[Held, ...] = ()
+    lifted: Load | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Exposure:
     """One session's work sets of one slot's exercise, oldest first; what progression rules fold over.
 
-    `deload`: the session fell in a deload week, so it proves nothing about the next step.
+    `deload`: the session fell in a deload week, so it proves nothing about the next step. `hurt`: pain had been told of
+    and was not over; `held`: it was told before that day, so the session asked nothing more than the one before.
+    `away` counts the days since the exercise was last trained anywhere; None: since the exposure before.
+    `asked` is the load the session asked, where something over the rule made that less than the rule's own.
     """
 
     on: date
     sets: tuple[SetRecord, ...]
     deload: bool = False
+    hurt: bool = False
+    held: bool = False
+    away: int | None = None
+    asked: Load | None = None
 
     @property
     def evidence(self) -> tuple[SetId, ...]:

@@ -95,7 +95,7 @@ def test_a_run_asks(planned: Slot, sessions: tuple[str, ...], asked: tuple[str, 
         pytest.param(
             STEP,
             ("100: 5 5 4", "100: 5 5 4", "100: 5 4 3"),
-            "3 sessions in a row missed, the last on Mon 16 Mar, so the load comes down to 90 kg.",
+            "3 sessions in a row missed, the last on Mon 16 Mar, so the load comes down 10 % from 100 kg to 90 kg.",
             "Make 3×5 at 90 kg to go to 92.5 kg.",
             id="reset",
         ),

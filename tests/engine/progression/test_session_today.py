@@ -209,8 +209,39 @@ def test_a_skip_is_marked_and_holds_for_its_date_only() -> None:
     assert len(asked(day(3, 0), FIRST_WEEK, 14, choices=choices)) == 3
 
 
+@pytest.mark.parametrize("hurts", [SQUAT, PRESS])
+def test_a_swap_never_lifted_may_hurt_too(hurts: ExerciseName) -> None:
+    choices = Choices(swaps=(Swap(on(7), PRESS, SQUAT),))
+    who = athlete(FIRST_WEEK, pain={hurts: ((on(0), on(20)),)}, choices=choices)
+
+    slots = session_for(day(2, 0), assign(DAYS, FIRST_WEEK, choices), on(7), who)
+
+    assert slots[0].prescription.exercise == SQUAT
+    assert slots[0].prescription.verdict is Verdict.FIND_LOAD
+    assert (Held.PAIN in slots[0].prescription.held) is (hurts == SQUAT)
+
+
+def test_a_swap_of_body_weight_asks_for_no_load_to_be_found() -> None:
+    entries = (*FIRST_WEEK, *log((3, PUSH_UP, "?: 20 18")))
+    choices = Choices(swaps=(Swap(on(7), PRESS, PUSH_UP),))
+
+    slots = session_for(day(2, 0), assign(DAYS, entries, choices), on(7), athlete(entries, choices=choices))
+
+    assert slots[0].prescription.reason == f"Instead of {PRESS}, as last done on Thu 5 Mar."
+
+
+def test_pain_that_is_over_lets_the_movement_go_on_from_where_it_stood() -> None:
+    entries = (*FIRST_WEEK, *log((7, ROW, "60: 12 12 12"), (14, ROW, "55: 12 12 12")))
+    told = {ROW: ((on(1), on(15)),)}
+
+    slots = session_for(day(5, 0), assign(DAYS, entries), on(21), athlete(entries, pain=told))
+
+    assert prescribed(slots[1].prescription) == "3×8-12 at 55 kg"
+    assert slots[1].prescription.held == (Held.AFTER_PAIN,)
+
+
 def test_pain_holds_the_movement_it_was_told_of_alone() -> None:
-    slots = session_for(day(2, 0), assign(DAYS, FIRST_WEEK), on(7), athlete(FIRST_WEEK, pain=(ROW,)))
+    slots = session_for(day(2, 0), assign(DAYS, FIRST_WEEK), on(7), athlete(FIRST_WEEK, pain={ROW: ((on(0), on(20)),)}))
 
     assert [one.prescription.held for one in slots] == [(), (Held.PAIN,), ()]
 
@@ -324,4 +355,4 @@ def test_back_offs_follow_the_top_set_really_done() -> None:
 
     found = progress(session_for(planned, assign((planned,), done), on(0), athlete(done)), done)
 
-    assert str(found.next) == "set 2 of 3: 8 at 97.5 kg"  # 90 % of 110 is 99, rounded down
+    assert str(found.next) == "set 2 of 3: 8 at 100 kg"  # 90 % of 110 is 99, the nearest is 100
