@@ -5,54 +5,84 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from engine.reading.correcting import Told, last_message
+from engine.reading.correct_clauses import clauses
+from engine.reading.correcting import Told
 from engine.reading.kinds import K
-from engine.reading.parts import Part, group_of, part_told
+from engine.reading.parts import Part, is_be, part_told
 from engine.reading.pieces import Piece
 from engine.reading.values import Correction
 from engine.values.sets import SetDone, SetKind, SetRecord
 
-MARKS = (K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP)
+MARKS = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP))
+FELT = frozenset(("felt", "feels", "felt like", "feels like"))
+ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "die", "das", "el", "la", "le"))
 
 
-def marked_later(told: Told, slipped: bool) -> Correction | None:
+def marked_later(told: Told) -> Correction | None:
     """Effort, failure, a warm-up or a miss told later, and no new numbers with it."""
-    marks = [piece for piece in told.pieces if piece.kind in MARKS]
-    part = part_told(told.pieces, told.context, told.catalogue) or Part()
-    if len(marks) != 1 or any(p.kind in (K.TIMES, K.QUESTION, K.FUTURE, K.TOMORROW, K.ASKS) for p in told.pieces):
+    kinds = told.kinds()
+    if kinds & NO_MARKS or told.of_others() or (K.ASKS in kinds and not _asserts(told.pieces)):
         return None
-    if told.has("others") or len(told.numbers()) > part.used_numbers or not _only_marks(told.pieces):
-        return None
-    mark = marks[0]
-    for record in _marked_sets(told, part, mark):
-        told.set_to(record, _with_mark(record.done, mark))
+    for clause in clauses(told.pieces):
+        if not all(piece.kind in ABOUT_MARKS or is_be(piece) for piece in clause) or not marks_of(clause):
+            return None
+        part = part_told(clause, told.context, by_value=_may_point(clause))
+        if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
+            return None
+        if not mark(told, marks_of(clause), part):
+            return None
     return told.correction()
 
 
-def _only_marks(pieces: Sequence[Piece]) -> bool:
-    return all(piece.kind in ABOUT_MARKS for piece in pieces)
-
-
-ABOUT_MARKS = frozenset(
-    (*MARKS, K.FILLER, K.NUMBER, K.LAST, K.FIRST, K.SETS, K.ORDINAL, K.NAME, K.STOP, K.COMMA, K.OF, K.REPS, K.NOTE,
-     K.BOTH, K.AND, K.COLON, K.GOT, K.DASH, K.COUNT, K.ONLY, K.WITH, K.RESERVE_LEFT, K.WORKING)
+NO_MARKS = frozenset((K.TIMES, K.QUESTION, K.FUTURE, K.TOMORROW))
+ABOUT_MARKS = MARKS | frozenset(
+    (K.FILLER, K.NUMBER, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.SETS, K.ORDINAL, K.NAME, K.STOP,
+     K.COMMA, K.OF, K.REPS, K.NOTE, K.BOTH, K.AND, K.COLON, K.GOT, K.DASH, K.ONLY, K.WITH, K.RESERVE_LEFT, K.WORKING,
+     K.EXCEPT, K.FOR, K.AT, K.EACH, K.KG, K.LB, K.OPEN, K.CLOSE, K.OTHERS, K.NOT_DATE)
 )  # fmt: skip
 
 
-def _marked_sets(told: Told, part: Part, mark: Piece) -> list[SetRecord]:
-    if part.places:
-        return part.places
-    group = group_of(part, told.context) if part.named else last_message(told.context)
-    if part.last or mark.kind in (K.FAILURE, K.MISS):
-        return group[-1:]
-    return group
+def _asserts(pieces: Sequence[Piece]) -> bool:
+    """Whether the word that may ask stands inside: "the last one is rpe 9"."""
+    return all(piece.kind is not K.ASKS or (at and is_be(piece)) for at, piece in enumerate(pieces))
 
 
-def _with_mark(done: SetDone, mark: Piece) -> SetDone:
-    if mark.kind is K.EFFORT:
-        return replace(done, effort=mark.efforts[0])
-    if mark.kind is K.FAILURE:
+def _may_point(clause: Sequence[Piece]) -> bool:
+    """Whether numbers beside the mark point at sets: "the 100 felt like rpe 9", "warm up was the 60"."""
+    if any(is_be(piece) or piece.text in FELT for piece in clause):
+        return True
+    numbers = [at for at, piece in enumerate(clause) if piece.kind is K.NUMBER]
+    return bool(numbers) and numbers[0] > 0 and clause[numbers[0] - 1].text in ARTICLES
+
+
+def marks_of(clause: Sequence[Piece]) -> list[Piece]:
+    return [piece for piece in clause if piece.kind in MARKS]
+
+
+def mark(told: Told, marks: Sequence[Piece], part: Part) -> bool:
+    """Whether the sets that the part reaches carry these marks now."""
+    for piece in marks:
+        reached = _marked_sets(told, part, piece)
+        efforts = piece.efforts if len(piece.efforts) == len(reached) else piece.efforts[:1] * len(reached)
+        if len(piece.efforts) > 1 and len(piece.efforts) != len(reached):
+            return False
+        for at, record in enumerate(reached):
+            given = piece._replace(efforts=efforts[at : at + 1])
+            told.set_to(record, _with_mark(told.now(record), given))
+    return bool(marks)
+
+
+def _marked_sets(told: Told, part: Part, piece: Piece) -> list[SetRecord]:
+    group = part.reached(told.context, told.plural)
+    alone = piece.kind in (K.FAILURE, K.MISS) and not (part.places or part.whole or part.both)
+    return group[-1:] if alone else group
+
+
+def _with_mark(done: SetDone, piece: Piece) -> SetDone:
+    if piece.kind is K.EFFORT:
+        return replace(done, effort=piece.efforts[0])
+    if piece.kind is K.FAILURE:
         return replace(done, failure=True)
-    if mark.kind is K.MISS:
+    if piece.kind is K.MISS:
         return replace(done, missed=True)
-    return replace(done, kind=SetKind.DROP if mark.kind is K.DROP else SetKind.WARMUP)
+    return replace(done, kind=SetKind.DROP if piece.kind is K.DROP else SetKind.WARMUP)

@@ -6,143 +6,134 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from engine.reading.correcting import MOST_LOADED_REPS, Told, last_message, with_load
+from engine.reading.correct_clauses import clauses
+from engine.reading.correct_marks import mark, marks_of
+from engine.reading.correct_old_new import from_to, old_and_new
+from engine.reading.correct_restated import restated
+from engine.reading.correcting import Told, with_load
 from engine.reading.kinds import K
-from engine.reading.parts import Part, group_of, part_told
-from engine.reading.pieces import Piece, Role
+from engine.reading.parts import Part, is_be, part_told
+from engine.reading.pieces import LOAD_LABELS, Piece, Role
 from engine.reading.values import Correction
-from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
+MOST_LOADED_REPS = 30
+MOST_PLAIN = 1
 
-def new_values(told: Told, slipped: bool) -> Correction | None:
+
+def new_values(told: Told) -> Correction | None:
     """A new number for the latest set, for a part, or for each of several parts."""
-    kinds = {piece.kind for piece in told.pieces}
-    if kinds & NO_CORRECTION or (K.FUTURE in kinds and not told.starts("be")):
+    if not _may_correct(told):
         return None
-    if told.has("others") or any(piece.role is Role.CHANGE for piece in told.numbers()):
-        return None
-    make, be, mean = told.starts("make"), told.has("be"), told.has("mean")
-    everything = _all_told(told)
-    if not (slipped or make or be or mean or everything) or not told.numbers():
-        return None
-    for clause in _split(told.pieces):
-        if any(piece.kind is K.NUMBER for piece in clause) and not _apply(
-            told, clause, slipped or bool(make) or mean, everything
-        ):
+    for clause in clauses(told.pieces):
+        if not _apply(told, clause):
             return None
     return told.correction()
 
 
-NO_CORRECTION = frozenset((K.QUESTION, K.ASKS, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE))
-ALL_WORDS = frozenset(
-    (
-        "all",
-        "alle",
-        "todas",
-        "todos",
-        "toutes",
-        "tous",
-        "tutte",
-        "tutti",
-        "все",
-        "alla",
-        "wszystkie",
-        "each",
-        "every",
-        "them",
-    )
-)
+def _may_correct(told: Told) -> bool:
+    kinds = told.kinds()
+    if kinds & NO_CORRECTION or told.of_others() or any(p.role is Role.CHANGE for p in told.numbers()):
+        return False
+    if not any(piece.kind in (K.NUMBER, K.COUNT) for piece in told.pieces):
+        return False
+    verbs = [piece for piece in told.pieces if is_be(piece)]
+    if any(p.kind in (K.FUTURE, K.ASKS, K.NEVER) and p not in verbs for p in told.pieces):
+        return False
+    if told.pieces and told.pieces[0].kind is K.ASKS:
+        return False
+    if told.slipped or told.starts("make") or told.has("mean") or K.NOT in kinds:
+        return sum(1 for piece in told.pieces if piece.kind is K.PLAIN) <= MOST_PLAIN
+    return all(piece.kind not in TALK for piece in told.pieces) and (bool(verbs) or _is_pointed(told))
 
 
-def _all_told(told: Told) -> bool:
-    return told.words[0] in ALL_WORDS if told.words else False
+NO_CORRECTION = frozenset((K.QUESTION, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE))
+TALK = frozenset((K.PLAIN, K.UNRELATED, K.STORY, K.SAYING, K.FAR, K.JOINT, K.PAIN, K.REST, K.SORE, K.MUSCLE, K.DATE))
 
 
-def _split(pieces: Sequence[Piece]) -> list[list[Piece]]:
-    """The parts of "first two were 70, last at 65"."""
-    out: list[list[Piece]] = [[]]
-    for at, piece in enumerate(pieces):
-        behind = pieces[at + 1 :]
-        if (
-            piece.kind in (K.COMMA, K.AND, K.STOP)
-            and any(p.kind is K.NUMBER for p in out[-1])
-            and any(p.kind is K.NUMBER for p in behind)
-        ):
-            out.append([])
-        else:
-            out[-1].append(piece)
-    return out
+def _is_pointed(told: Told) -> bool:
+    """ "all at 57.5", "second 7, third 6": parts with their numbers, and nothing else."""
+    first = told.pieces[0]
+    part = part_told([first], told.context)
+    pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
+    numbered = first.kind is K.SETS and bool(part_told(told.pieces, told.context).places)
+    plain = all(piece.kind in POINTED for piece in told.pieces)
+    return (part.whole or pointed or numbered) and plain
 
 
-def _apply(told: Told, clause: list[Piece], cued: bool, everything: bool) -> bool:
-    part = part_told(clause, told.context, told.catalogue) or Part()
+POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER, K.COMMA, K.AND, K.FILLER, K.AT, K.KG,
+                     K.LB, K.REPS, K.SETS, K.EACH, K.BOTH, K.OF, K.WITH, K.STOP, K.EFFORT))  # fmt: skip
+
+
+def _apply(told: Told, clause: list[Piece]) -> bool:
+    """Whether the clause's values were put where it says."""
+    part = part_told(clause, told.context)
+    if part.missing:
+        return False
+    numbers = [piece for piece in clause if piece.kind is K.NUMBER and piece not in part.used]
+    marks = marks_of(clause)
+    if not numbers:
+        return bool(marks) and not part.named_unknown and mark(told, marks, part)
+    if any(piece.kind is K.NOT for piece in clause):
+        return old_and_new(told, clause, part, numbers)
+    if from_to(told, clause, part, numbers):
+        return True
+    if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
+        return restated(told, clause, part)
     if part.named_unknown:
         return False
-    numbers = [piece for piece in clause if piece.kind is K.NUMBER and piece not in part.number_pieces]
-    if part.named and not part.known_today:
-        return False
-    if any(piece.kind is K.TIMES for piece in clause):
-        return _apply_pair(told, part, numbers) if cued and len(numbers) == 2 else False
-    if len(numbers) != 1:
-        return False
-    return _apply_one(told, clause, part, numbers[0], everything)
-
-
-def _apply_pair(told: Told, part: Part, numbers: list[Piece]) -> bool:
-    """ "no, 82.5x4": the load and the reps of the latest set."""
-    load, reps = numbers
-    if reps.value != int(reps.value) or not 0 < reps.value <= 100 or (load.value <= 10 and load.role is not Role.LOAD):
-        return False
-    reached = part.places or group_of(part, told.context)[-1:]
-    for record in reached:
-        told.set_to(record, replace(with_load(record.done, load), reps=int(reps.value)))
+    reached = _apply_one(told, clause, part, numbers[0])
+    if reached and marks:
+        part.places = list(reached)
+        return mark(told, marks, part)
     return bool(reached)
 
 
-def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece, everything: bool) -> bool:
-    linked = any(piece.kind in (K.AT, K.WITH) for piece in clause)
-    group = part.places or (group_of(part, told.context) if part.named else last_message(told.context))
-    latest = told.context.recent[-1].done.exercise
-    group = [record for record in group if part.places or part.named or record.done.exercise == latest]
-    if not group:
-        return False
-    signed = any(piece.kind is K.AT and piece.text == "@" for piece in clause)
-    if signed and number.role is Role.BARE and 1 <= number.value <= TOP_OF_SCALE:
+def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> list[SetRecord]:
+    """The sets that the one number changed."""
+    group = part.reached(told.context, told.plural)
+    if not group or number.role is Role.SETS:
+        return []
+    if _is_load(number, clause, group[-1].done):
         for record in group:
-            told.set_to(record, replace(record.done, effort=Effort.from_rpe(number.value)))
-        return True
-    if _is_load(number, linked, group[-1].done):
-        whole = group if not part.last else group_of(part, told.context)[-1:]
-        for record in whole:
-            told.set_to(record, with_load(record.done, number))
-        return True
-    return _apply_reps(told, part, number, group, everything)
+            told.set_to(record, with_load(told.now(record), number))
+        return group
+    if number.value != int(number.value) or number.value < 1:
+        return []
+    several = part.places or part.whole or part.both or (told.plural and not part.named)
+    whole = group if several else group[-1:]
+    if not all(_may_take(record.done, number) for record in whole):
+        return []
+    for record in whole:
+        told.set_to(record, _with_amount(told.now(record), number))
+    return whole
 
 
-def _is_load(number: Piece, linked: bool, done: SetDone) -> bool:
-    if number.role in (Role.REPS, Role.SECONDS, Role.METRES, Role.SETS):
+def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
+    at = clause.index(number)
+    if number.role in (Role.REPS, Role.SECONDS, Role.METRES, Role.SETS) or (at and clause[at - 1].kind is K.FOR):
         return False
+    if any(piece.kind is K.REPS for piece in clause):
+        return False
+    linked = any(p.kind in (K.AT, K.WITH) or p.text.rstrip("s") in LOAD_LABELS for p in clause)
     fits_reps = number.value == int(number.value) and 0 < number.value <= MOST_LOADED_REPS
     body = done.load is not None and done.load.basis is Basis.BODY and done.load.amount == 0
-    if body and number.role is Role.BARE and not linked:
+    timed = done.seconds is not None or done.metres is not None
+    if (body or timed) and number.role is Role.BARE and not linked:
         return False
     return number.role is Role.LOAD or linked or not fits_reps
 
 
-def _apply_reps(told: Told, part: Part, number: Piece, group: list[SetRecord], everything: bool) -> bool:
-    if number.value != int(number.value) or number.value < 1 or number.role is Role.SETS:
-        return False
-    several = everything or any(word in ("those", "they", "these", "all", "each") for word in told.words)
-    whole = part.places or (group if several else (group_of(part, told.context) if part.named else group)[-1:])
-    for record in whole:
-        told.set_to(record, _with_amount(record.done, number))
-    return True
+def _may_take(done: SetDone, number: Piece) -> bool:
+    """Seconds are no reps, and metres no seconds."""
+    if number.role is Role.SECONDS:
+        return done.seconds is not None
+    return number.role is not Role.METRES or done.metres is not None
 
 
 def _with_amount(done: SetDone, number: Piece) -> SetDone:
-    if done.seconds is not None or number.role is Role.SECONDS:
+    if done.seconds is not None:
         return replace(done, seconds=Decimal(number.value))
     if done.metres is not None:
         return replace(done, metres=Decimal(number.value))

@@ -1,66 +1,190 @@
-"""A correction under way: its words, its pieces, and the sets that it may reach."""
+"""A correction under way: its words without the slips around them, its pieces, and the sets that it may reach.
+
+slip = "sorry" | "no" | "oops" | "*" in front;  "sorry" | "my bad" | "actually" | "*" behind;  "wrong" anywhere
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
-from engine.reading.phrasebook import Phrasebook
+from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece
+from engine.reading.prepare import Prepared, gathered
+from engine.reading.tokens import Token
 from engine.reading.values import Context, Correction
 from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone, SetRecord
 
 MOST_WORDS = 14
-MOST_LOADED_REPS = 30
+MOST_SLIPS = 3
+LONGEST_CUE = 5
+STAR = "*"
 UNITS = {K.KG: Unit.KG, K.LB: Unit.LB}
+LOOSE = frozenset((K.COMMA, K.STOP, K.DASH, K.COLON))
+PLURALS = frozenset(("those", "they", "these", "them", "were", "waren", "eran", "fueron", "erano", "eram", "foram"))
 
 
 @dataclass(slots=True)
 class Told:
-    """A correction under way: its words, its pieces, the sets it may reach."""
+    """`words` and `pieces` are without the slips; `slipped`: there were some."""
 
     words: list[str]
     pieces: list[Piece]
-    spoken: list[Piece]
     context: Context
     catalogue: Catalogue
     book: Phrasebook
+    slipped: bool = False
     changes: dict[int, tuple[SetRecord, SetDone]] = field(default_factory=dict)
+    removed: list[SetRecord] = field(default_factory=list)
+    added: list[SetDone] = field(default_factory=list)
 
     def starts(self, cue: str) -> int:
         """How many words of the beginning are this cue; 0 for none."""
-        for length in (5, 4, 3, 2, 1):
-            if length <= len(self.words) and " ".join(self.words[:length]) in self.book.cues[cue]:
-                return length
-        return 0
+        return cue_at(self.words, 0, self.book.cues.get(cue, frozenset()))
 
     def has(self, cue: str) -> bool:
-        return any(
-            " ".join(self.words[at : at + length]) in self.book.cues[cue]
-            for at in range(len(self.words))
-            for length in (1, 2, 3)
-            if at + length <= len(self.words)
-        )
+        return any(cue_at(self.words, at, self.book.cues.get(cue, frozenset())) for at in range(len(self.words)))
+
+    def kinds(self) -> frozenset[K]:
+        return frozenset(piece.kind for piece in self.pieces)
 
     def numbers(self) -> list[Piece]:
         return [piece for piece in self.pieces if piece.kind is K.NUMBER]
+
+    @property
+    def plural(self) -> bool:
+        return any(word in PLURALS for word in self.words)
+
+    def of_others(self) -> bool:
+        return any(word in self.book.cues["others"] and word != "they" for word in self.words)
+
+    def now(self, record: SetRecord) -> SetDone:
+        """The set as this correction leaves it so far."""
+        return self.changes[record.id][1] if record.id in self.changes else record.done
 
     def set_to(self, record: SetRecord, done: SetDone) -> None:
         self.changes[record.id] = (record, done)
 
     def correction(self) -> Correction | None:
         changed = tuple((record, done) for record, done in self.changes.values() if record.done != done)
-        return Correction(changed=changed) if changed else None
+        if not (changed or self.removed or self.added):
+            return None
+        return Correction(changed, tuple(self.removed), tuple(self.added))
+
+
+def cue_at(words: list[str], at: int, cues: frozenset[str]) -> int:
+    """How many words from this place on are one of the phrases; 0 for none."""
+    for length in range(min(LONGEST_CUE, len(words) - at), 0, -1):
+        if " ".join(words[at : at + length]) in cues:
+            return length
+    return 0
+
+
+def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told | None:
+    """The message as a correction may be told; None for one that is too long, or of several lines."""
+    book = phrasebook()
+    spoken = spoken_words(prepared.tokens)
+    if not spoken or len(spoken) > MOST_WORDS or "\n" in prepared.cleaned.strip():
+        return None
+    words = mended_words([word for word, _ in spoken], prepared.spoken, book)
+    first, last = _without_slips(words, book)
+    starred = _is_starred(prepared.cleaned)
+    slipped = bool(first) or last < len(words) or starred
+    pieces = _between(prepared, spoken, first, last, context) if slipped else prepared.pieces
+    told = Told(words[first:last], _in_full(pieces, prepared.cleaned), context, catalogue, book)
+    told.slipped = slipped or told.has("wrongly")
+    return told
+
+
+def mended_words(words: list[str], pieces: Iterable[Piece], book: Phrasebook) -> list[str]:
+    unknown = {piece.text for piece in pieces if piece.kind is K.PLAIN}
+    return [book.slips.near(word)[0] if word in unknown else word for word in words]
+
+
+def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:
+    first, last = 0, len(words)
+    for _ in range(MOST_SLIPS):
+        length = cue_at(words, first, book.cues["slip"])
+        first += length if first + length < last else 0
+    for length in (2, 1):
+        if first < last - length and " ".join(words[last - length : last]) in book.cues["tail"]:
+            return first, last - length
+    return first, last
+
+
+def _is_starred(cleaned: str) -> bool:
+    """ "*8" and "8*": the mark that chats use for a correction."""
+    bare = cleaned.strip()
+    return len(bare) > 1 and bare.count(STAR) == 1 and (bare[0] == STAR or bare[-1] == STAR)
+
+
+def _between(
+    prepared: Prepared, spoken: list[tuple[str, Token]], first: int, last: int, context: Context
+) -> list[Piece]:
+    start = spoken[first][1].start if first else 0
+    end = spoken[last - 1][1].end if last < len(spoken) else len(prepared.cleaned)
+    kept = [piece for piece in prepared.spoken if start <= piece.start < end]
+    if _is_starred(prepared.cleaned):
+        kept = [piece for piece in kept if prepared.cleaned[piece.start] != STAR]
+    while kept and kept[0].kind in LOOSE:
+        kept.pop(0)
+    return gathered(kept, context)
+
+
+def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
+    """The pieces with the whole phrase that each word stands for, and "second" as a place where nothing is counted."""
+    out: list[Piece] = []
+    for piece in pieces:
+        if piece.kind is K.SECONDS and piece.text == "second" and not (out and out[-1].kind is K.NUMBER):
+            piece = piece._replace(kind=K.ORDINAL, told=2)
+        if piece.kind not in AS_THEY_ARE and piece.end - piece.start > len(piece.text):
+            piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
+        out.append(piece)
+    return out
+
+
+AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
 
 
 def last_message(context: Context) -> list[SetRecord]:
+    """The sets of the latest message."""
     last = context.recent[-1]
     return [record for record in context.recent if record.message == last.message] if last.message else [last]
 
 
+def latest_of_it(context: Context) -> list[SetRecord]:
+    """The sets of the latest message that are of its last exercise."""
+    exercise = context.recent[-1].done.exercise
+    return [record for record in last_message(context) if record.done.exercise == exercise]
+
+
+def run_of_it(context: Context) -> list[SetRecord]:
+    """What "those" means: the latest message's sets, or the row of single sets that it ends."""
+    latest = latest_of_it(context)
+    if len(latest) > 1:
+        return latest
+    run: list[SetRecord] = []
+    for record in reversed(context.recent):
+        if record.done.exercise != latest[0].done.exercise or record.on != latest[0].on:
+            break
+        run.insert(0, record)
+    return run
+
+
+def two_latest(context: Context) -> list[SetRecord]:
+    """What "both" means: the two sets of the latest message, or the sets of the latest two messages."""
+    latest = last_message(context)
+    if len(latest) == 2:
+        return latest
+    messages = list(dict.fromkeys(record.message for record in context.recent))[-2:]
+    return [record for record in context.recent if record.message in messages]
+
+
 def with_load(done: SetDone, new: Piece) -> SetDone:
+    """The set at another load; the unit stays where none is told."""
     old = done.load
     unit = new.unit or (old.unit if old else Unit.KG)
     sign = -1 if old is not None and old.amount < 0 < new.value else 1

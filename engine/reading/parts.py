@@ -1,7 +1,9 @@
 """Which of the standing sets a correction speaks of.
 
-part = "last [set]" | "first [two]" | "set" NUMBER | ORDINAL "set" | name
-Parts count within the exercise of the latest set message, or the one named, on that day, over all its messages.
+part  = "last [two]" | "first [two]" | "set" NUMBER | ORDINAL | "middle one" | "second to last" | "the 60" | name
+      | "all" [ "but" part ] | "both" | "the warm ups"
+Parts count within the exercise of the latest set message, or the one named, on that day, over all its messages. A
+number points where it stands in front of "was", or beside effort, and a set has it as its load, or alone as its reps.
 """
 
 from __future__ import annotations
@@ -9,32 +11,56 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from engine.catalogue.catalogue import Catalogue
+from engine.reading.correcting import latest_of_it, run_of_it, two_latest
 from engine.reading.kinds import K
+from engine.reading.lexicon import plain_word
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Context
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
 MOST_PARTS = 12
+COUNTED_IN_WORDS = {"two": 2, "2": 2, "three": 3, "3": 3}
+ALL_WORDS = frozenset(
+    ("all", "alle", "todas", "todos", "toutes", "tous", "tutte", "tutti", "все", "alla", "wszystkie", "each", "every",
+     "them", "everything", "alles", "todo", "tudo", "tout", "tutto", "всё")
+)  # fmt: skip
+SINGLE = frozenset(("that one", "this one"))
+EXCEPTING = frozenset(("but", "except"))
 
 
 @dataclass(slots=True)
 class Part:
-    """`places`: the sets pointed at one by one; `named`: the exercise that was said; `number_pieces`: numbers that
-    point.
+    """`places`: the sets pointed at one by one; `named`: the exercise that was said; `used`: the pieces that point.
+
+    `missing`: something was pointed at that no set is.
     """
 
     named: ExerciseName | None = None
     named_unknown: bool = False
-    known_today: bool = False
-    last: bool = False
+    whole: bool = False
+    both: bool = False
+    missing: bool = False
+    single: bool = False
     places: list[SetRecord] = field(default_factory=list)
-    number_pieces: list[Piece] = field(default_factory=list)
+    used: list[Piece] = field(default_factory=list)
 
     @property
-    def used_numbers(self) -> int:
-        return len(self.number_pieces)
+    def points(self) -> bool:
+        return bool(self.named or self.places or self.whole or self.both)
+
+    def reached(self, context: Context, plural: bool = False) -> list[SetRecord]:
+        """The sets that are meant, where a change is for all of a group."""
+        if self.places:
+            return self.places
+        if self.both:
+            return two_latest(context)
+        if self.named:
+            return sets_of(self, context)
+        if self.single:
+            return latest_of_it(context)[-1:]
+        return run_of_it(context) if self.whole or plural else latest_of_it(context)
 
 
 def sets_of(part: Part, context: Context) -> list[SetRecord]:
@@ -46,66 +72,162 @@ def sets_of(part: Part, context: Context) -> list[SetRecord]:
     return [record for record in same if record.on == day]
 
 
-def group_of(part: Part, context: Context) -> list[SetRecord]:
-    """The sets that "last", "first two" and "set 2" count in."""
-    return sets_of(part, context)
+def is_be(piece: Piece) -> bool:
+    """Whether the word is "was", "were" or "is"."""
+    if piece.kind not in BE_KINDS:
+        return False
+    return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
 
 
-def part_told(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Part | None:
-    """The part that these pieces point at; None where they point at nothing."""
+BE_KINDS = frozenset((K.FILLER, K.FUTURE, K.NEVER, K.ASKS, K.PLAIN, K.NOT, K.DENY))
+
+
+def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False) -> Part:
+    """What these pieces point at; `by_value` lets numbers point anywhere, not only in front of "was"."""
     part = Part()
     _name(part, pieces, context)
-    group = group_of(part, context)
+    group = sets_of(part, context)
     for at, piece in enumerate(pieces):
-        if piece.kind in (K.LAST, K.FIRST):
-            _end(part, pieces, at, group)
-        elif piece.kind is K.SETS and at + 1 < len(pieces) and not piece.text.endswith("s"):
-            _numbered(part, pieces[at + 1], group)
-        elif piece.kind is K.ORDINAL:
-            _point(part, piece.told, group)
-    return part if part.named or part.named_unknown or part.places or part.last else None
+        _place(part, pieces, at, group)
+        if _all_said(piece):
+            part.whole = True
+        elif piece.kind is K.BOTH:
+            part.both = True
+        elif piece.text in SINGLE:
+            part.single = True
+    _by_value(part, pieces, group, by_value)
+    _excepted(part, pieces, context)
+    return part
+
+
+def _place(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:
+    """One set pointed at by its place, or several."""
+    piece = pieces[at]
+    if piece.kind in (K.LAST, K.FIRST):
+        _end(part, pieces, at, group)
+    elif piece.kind is K.SETS and piece not in part.used:
+        _numbered(part, pieces, at, group)
+    elif piece.kind is K.ORDINAL:
+        _point(part, piece.told, group)
+    elif piece.kind is K.FROM_LAST:
+        _point(part, len(group) + 1 - piece.told, group)
+    elif piece.kind is K.MIDDLE:
+        _point(part, len(group) // 2 + 1 if len(group) % 2 else 0, group)
+    elif piece.kind is K.EXTREME:
+        _extreme(part, piece, group)
+
+
+def _all_said(piece: Piece) -> bool:
+    return piece.kind is not K.LAST and piece.text.split()[0] in ALL_WORDS
 
 
 def _name(part: Part, pieces: Sequence[Piece], context: Context) -> None:
+    """The exercise named; where several are, the one that was done."""
     named = [piece.names for piece in pieces if piece.kind is K.NAME]
     if not named:
         return
     done = [record.done.exercise for record in reversed(context.recent)]
-    part.named = next((exercise for exercise in done if exercise in named[0]), None)
-    part.known_today = part.named is not None
+    found = (next((exercise for exercise in done if exercise in names), None) for names in named)
+    part.named = next((exercise for exercise in found if exercise is not None), None)
     part.named_unknown = part.named is None
 
 
 def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:
-    """ "last", "last two", "first 3"."""
-    count = 1
+    """ "last", "last two", "first 3"; "second to last" has been read already."""
+    piece = pieces[at]
+    if piece in part.used:
+        return
+    count = next((COUNTED_IN_WORDS[word] for word in piece.text.split() if word in COUNTED_IN_WORDS), 1)
     after = pieces[at + 1] if at + 1 < len(pieces) else None
     behind = pieces[at + 2].kind if at + 2 < len(pieces) else None
-    counts = (
-        after is not None
-        and after.kind is K.NUMBER
-        and after.role in (Role.BARE, Role.SETS)
-        and after.value <= MOST_PARTS
-    )
-    if (
-        after is not None
-        and counts
-        and (after.spelled or after.role is Role.SETS or behind is not None)
-        and behind is not K.TIMES
-    ):
+    if after is not None and after.kind is K.NUMBER and _counts_sets(after, behind):
         count = int(after.value)
-        part.number_pieces.append(after)
-    if pieces[at].text in ("last", "first") and pieces[at].kind is K.LAST and count == 1:
-        part.last = True
-    part.places = group[-count:] if pieces[at].kind is K.LAST else group[:count]
+        part.used.append(after)
+    part.used.append(piece)
+    if count > len(group):
+        part.missing = True
+    found = group[-count:] if piece.kind is K.LAST else group[:count]
+    part.places = [*part.places, *(record for record in found if record not in part.places)]
 
 
-def _numbered(part: Part, number: Piece, group: list[SetRecord]) -> None:
-    if number.kind is K.NUMBER and number.role is Role.BARE and number.value == int(number.value):
-        part.number_pieces.append(number)
+def _counts_sets(number: Piece, behind: K | None) -> bool:
+    if number.role not in (Role.BARE, Role.SETS) or not 1 <= number.value <= MOST_PARTS or behind is K.TIMES:
+        return False
+    return number.spelled or number.role is Role.SETS or behind is not None
+
+
+def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:
+    """ "set 2", "set number 2", "sets 2 and 3"."""
+    plural = pieces[at].text.endswith("s") and pieces[at].text != "s"
+    numbers: list[Piece] = []
+    for piece in pieces[at + 1 :]:
+        if piece.kind is K.NUMBER and piece.role is Role.BARE and piece.value == int(piece.value):
+            numbers.append(piece)
+            if not plural:
+                break
+        elif piece.kind not in (K.AND, K.COMMA, K.SETTING):
+            break
+    if not numbers or (plural and len(numbers) < 2):
+        return
+    part.used += [pieces[at], *numbers]
+    for number in numbers:
         _point(part, int(number.value), group)
 
 
 def _point(part: Part, place: int, group: list[SetRecord]) -> None:
     if 1 <= place <= len(group):
         part.places = [*part.places, group[place - 1]]
+    else:
+        part.missing = True
+
+
+def _extreme(part: Part, piece: Piece, group: list[SetRecord]) -> None:
+    """ "the heaviest", "the lightest one"; none where two are as heavy."""
+    loads = [record.done.load.kilograms() for record in group if record.done.load is not None]
+    wanted = (max(loads) if piece.told else min(loads)) if len(loads) == len(group) and loads else None
+    found = [record for record in group if record.done.load is not None and record.done.load.kilograms() == wanted]
+    part.missing = part.missing or len(found) != 1
+    part.places = [*part.places, *found]
+
+
+def _by_value(part: Part, pieces: Sequence[Piece], group: list[SetRecord], anywhere: bool) -> None:
+    verb = next((at for at, piece in enumerate(pieces) if is_be(piece)), None)
+    if verb is None and not anywhere:
+        return
+    ahead = pieces if anywhere else pieces[:verb]
+    told_behind = anywhere or any(piece.kind in TOLD_BEHIND for piece in pieces[verb or 0 :])
+    for number in ahead:
+        if number.kind is K.NUMBER and number not in part.used and told_behind:
+            found = having(number, part.places or group)
+            part.missing = part.missing or not found
+            part.used.append(number)
+            part.places = [*part.places, *found]
+
+
+TOLD_BEHIND = frozenset((K.NUMBER, K.COUNT, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS, K.DROP, K.NAME, K.VARIANT,
+                         K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.KG, K.LB))  # fmt: skip
+
+
+def having(number: Piece, group: Sequence[SetRecord]) -> list[SetRecord]:
+    """The sets at this load, or the only one with these reps."""
+    at_load = [
+        record
+        for record in group
+        if record.done.load is not None
+        and abs(record.done.load.amount) == number.value != 0
+        and number.unit in (None, record.done.load.unit)
+    ]
+    if at_load or number.role in (Role.LOAD, Role.SETS):
+        return at_load
+    alike = [record for record in group if number.value in (record.done.reps, record.done.seconds, record.done.metres)]
+    return alike if len(alike) == 1 or number.role is Role.PLURAL else []
+
+
+def _excepted(part: Part, pieces: Sequence[Piece], context: Context) -> None:
+    """ "all but the last": the others."""
+    place = next((at for at, p in enumerate(pieces) if p.kind is K.EXCEPT or p.text in EXCEPTING), None)
+    if place is None or not part.whole or not part.places or not any(map(_all_said, pieces[:place])):
+        return
+    group = run_of_it(context) if part.named is None else sets_of(part, context)
+    part.places = [record for record in group if record not in part.places]
+    part.missing = part.missing or not part.places

@@ -30,6 +30,8 @@ class Phrasebook:
     slips: Slips
     openers: frozenset[str]
     """First words of phrases and heads."""
+    copulas: frozenset[str]
+    """ "was", "were", "is" in all languages: the last words of the phrases that say what a set was."""
 
 
 def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
@@ -65,12 +67,12 @@ def phrasebook() -> Phrasebook:
                 cues.setdefault(label, set()).add(phrase)
     typo_words = [*said, *(phrase for label in MENDED_CUES for phrase in cues[label])]
     openers = frozenset(phrase.split()[0] for phrase in (*said, *heads))
-    return Phrasebook(
-        said, heads, {label: frozenset(found) for label, found in cues.items()}, slips_of(typo_words), openers
-    )
+    copulas = frozenset(phrase.split()[-1] for phrase in cues["be"])
+    labelled = {label: frozenset(found) for label, found in cues.items()}
+    return Phrasebook(said, heads, labelled, slips_of(typo_words), openers, copulas)
 
 
-MENDED_CUES = ("slip", "mean", "be", "make", "delete", "move", "only", "forget", "yes")
+MENDED_CUES = ("slip", "tail", "mean", "be", "make", "delete", "move", "only", "forget", "yes", "wrongly", "swapped")
 
 
 def _lines(file: str, text: str) -> list[tuple[str, str, str]]:

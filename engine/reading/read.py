@@ -12,7 +12,7 @@ from datetime import date
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.continuing import in_hand
-from engine.reading.corrections import correction_of, is_correcting
+from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
 from engine.reading.deciding import Part, combined, part_of
 from engine.reading.kinds import K
@@ -23,7 +23,7 @@ from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests import request_of
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import without_talk
-from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Outcome, Reading, Unread
+from engine.reading.values import Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.wording import label_of
 from engine.values.sets import SetDone
 
@@ -52,16 +52,16 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     """What the message means, as far as it can be told; never an exception, whatever the text."""
     context = in_hand(context)
     prepared = prepare(text, context, catalogue)
+    correction = None
     if context.recent:
         correction = correction_of(prepared, context, catalogue)
-        if correction is not None:
+        if isinstance(correction, Correction):
             return correction
     asked = request_of(prepared, context, catalogue)
     if asked is not None:
         return asked
-    if context.recent and is_correcting(prepared, context):
-        why = "a correction, but not clear of what"
-        return NoSets(tells_pain(prepared.pieces), (Unread(prepared.cleaned.strip(), why),), why)
+    if isinstance(correction, NoSets):
+        return replace(correction, pain=tells_pain(prepared.pieces))
     planned = as_planned(prepared.spoken, context, catalogue)
     if planned is not None:
         return planned

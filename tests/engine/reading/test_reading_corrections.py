@@ -23,7 +23,7 @@ from tests.engine.reading.saying import log_after
         ),
         pytest.param(
             ("bench 60 8 8 7", "second set was 9"),
-            "barbell bench press 2×8 at 60 kg, 9 at 60 kg",
+            "barbell bench press 8 at 60 kg, 9 at 60 kg, 7 at 60 kg",
             id="bench 60 8 8 7 | second set was 9",
         ),
         pytest.param(

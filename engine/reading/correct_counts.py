@@ -1,0 +1,51 @@
+"""How many sets it were: "only did 3", "leg press was only 2 sets", "4 sets not 3", "one set too many"."""
+
+from __future__ import annotations
+
+from engine.reading.correcting import Told, latest_of_it, run_of_it
+from engine.reading.kinds import K
+from engine.reading.parts import Part, is_be, part_told, sets_of
+from engine.reading.pieces import Role
+from engine.reading.values import Correction
+from engine.values.sets import SetRecord
+
+MOST_SETS = 20
+NOT_COUNTS = frozenset((K.TIMES, K.AT, K.ORDINAL, K.ANOTHER, K.MORE, K.SAME, K.QUESTION, K.NOT, K.FUTURE, K.LAST,
+                        K.FIRST, K.TOMORROW, K.OTHERS, K.REST))  # fmt: skip
+
+
+def counted(told: Told) -> Correction | None:
+    """Fewer sets, the first of which stand; or more of the same."""
+    if told.has("toomany"):
+        part = part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context)
+        told.removed += _group(told, part)[-1:]
+        return told.correction()
+    numbers = told.numbers()
+    if len(numbers) != 1 or told.kinds() & NOT_COUNTS:
+        return None
+    number, only = numbers[0], told.has("only")
+    cued = only or told.slipped or told.starts("make") or told.has("mean") or any(map(is_be, told.pieces))
+    if not cued or number.value != int(number.value):
+        return None
+    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    fewer = only and number.role is Role.BARE and 1 <= number.value < len(_group(told, part))
+    if not fewer and number.role is not Role.SETS:
+        return None
+    return told.correction() if set_count(told, part, int(number.value)) else None
+
+
+def set_count(told: Told, part: Part, count: int) -> bool:
+    """Whether there are so many sets now, of the latest message or the exercise named."""
+    group = _group(told, part) if count < len(_group(told, part)) or part.named else latest_of_it(told.context)
+    if part.named_unknown or not group or not 1 <= count <= MOST_SETS:
+        return False
+    told.removed += group[count:]
+    told.added += [group[-1].done] * (count - len(group))
+    return count != len(group)
+
+
+def _group(told: Told, part: Part) -> list[SetRecord]:
+    if part.named:
+        return sets_of(part, told.context)
+    latest = latest_of_it(told.context)
+    return latest if len(latest) > 1 else run_of_it(told.context)

@@ -1,0 +1,83 @@
+"""Sets taken away: "delete the last two", "remove the 85", "the squat never happened"."""
+
+from __future__ import annotations
+
+from engine.reading.correcting import Told, run_of_it
+from engine.reading.kinds import K
+from engine.reading.parts import Part, part_told, sets_of
+from engine.reading.pieces import Piece, Role
+from engine.reading.values import Correction
+from engine.values.sets import SetKind, SetRecord
+
+WEAK = frozenset(
+    ("drop", "strike", "kill", "cut", "lose", "clear", "cancel", "forget", "bin", "undo", "take", "ignore", "throw")
+)
+"""Words that delete only where nothing else is said: "drop to 60", "cut the last set short" do not."""
+AWAY = frozenset(("out", "off", "away", "back"))
+NOT_DELETED = frozenset((K.TIMES, K.EFFORT, K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY, K.NEVER))
+ABOUT_DELETES = frozenset(
+    (K.FILLER, K.NAME, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.SETS, K.NUMBER, K.BOTH, K.OF,
+     K.AND, K.WARMUP, K.KG, K.LB, K.COMMA, K.STOP, K.TODAY, K.DATE, K.ONLY, K.WORKING, K.REPS, K.AT, K.NOT_DATE)
+)  # fmt: skip
+
+
+def deleted(told: Told) -> Correction | None:
+    """The sets pointed at, away."""
+    undone = told.has("undone")
+    if not (told.starts("delete") or undone or _taken_out(told)) or _means_something_else(told, undone):
+        return None
+    counts, pieces = _counts(told.pieces)
+    part = part_told(pieces, told.context, by_value=True)
+    _warm_ups(part, pieces, told)
+    if part.missing or part.named_unknown or not (part.points or counts):
+        return None
+    reached = part.reached(told.context) if not part.whole or part.places else run_of_it(told.context)
+    if counts and not part.places:
+        reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
+    return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+def deletes(told: Told) -> bool:
+    """Whether the message wants something away, and says so plainly."""
+    return told.starts("delete") > 0 and told.words[0] not in WEAK and K.TIMES not in told.kinds()
+
+
+def _taken_out(told: Told) -> bool:
+    return told.words[0] in ("take", "leave", "throw") and told.words[-1] in AWAY
+
+
+def _means_something_else(told: Told, undone: bool) -> bool:
+    kinds = told.kinds()
+    if kinds & (NOT_DELETED - {K.NEVER} if undone else NOT_DELETED):
+        return True
+    weak = told.words[0] in WEAK and not undone
+    if weak and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
+        return True
+    others = [piece for piece in told.pieces if piece.kind not in ABOUT_DELETES and not _is_cue(piece, told)]
+    return bool(others) if weak or undone else any(piece.kind is not K.NOTE for piece in others)
+
+
+def _is_cue(piece: Piece, told: Told) -> bool:
+    cues = told.book.cues["delete"] | told.book.cues["undone"]
+    known = {word for phrase in cues for word in phrase.split()} | AWAY
+    return all(word.replace("'", "") in known for word in piece.text.split())
+
+
+def _counts(pieces: list[Piece]) -> tuple[int, list[Piece]]:
+    """ "one bench set", "two sets": how many from the end; and the pieces without that number."""
+    sets = any(piece.kind is K.SETS for piece in pieces)
+    for at, piece in enumerate(pieces):
+        if piece.kind is not K.NUMBER or (at and pieces[at - 1].kind in (K.LAST, K.FIRST, K.SETS)):
+            continue
+        if piece.role is Role.SETS or (piece.spelled and sets):
+            return int(piece.value), [*pieces[:at], *pieces[at + 1 :]]
+        if piece.spelled and piece.value == 1:
+            return 0, [*pieces[:at], *pieces[at + 1 :]]
+    return 0, pieces
+
+
+def _warm_ups(part: Part, pieces: list[Piece], told: Told) -> None:
+    if any(piece.kind is K.WARMUP for piece in pieces) and not part.places:
+        group: list[SetRecord] = sets_of(part, told.context)
+        part.places = [record for record in group if record.done.kind is SetKind.WARMUP]
+        part.missing = part.missing or not part.places

@@ -1,0 +1,42 @@
+"""Mistyped words of a correction put right: "it was 5 nto 6", "that was yesterady", "secnod set was 7"."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.lexicon import lexicon
+from engine.reading.phrasebook import phrasebook
+from engine.reading.prepare import Prepared
+from engine.reading.slips import Slips, slips_of
+
+PUT_RIGHT = frozenset(
+    (K.NOT, K.YESTERDAY, K.TODAY, K.WEEKDAY, K.MONTH, K.WARMUP, K.FAILURE, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST,
+     K.ORDINAL, K.SETS, K.REPS, K.KG, K.LB, K.BOTH, K.ONLY, K.NUMBER_WORD, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE,
+     K.AGO, K.EXCEPT, K.EXTREME)
+)  # fmt: skip
+PLAIN_WORDS = ("weight", "weights", "load", "reps", "were", "with", "both", "that", "those", "instead")
+CUES = ("slip", "tail", "mean", "be", "make", "delete", "move", "only", "wrongly", "swapped", "undone")
+
+
+@lru_cache(maxsize=1)
+def _slips() -> Slips:
+    words = [phrase for phrase, meaning in lexicon().phrases.items() if meaning.kind in PUT_RIGHT]
+    cues = [phrase for cue in CUES for phrase in phrasebook().cues[cue]]
+    return slips_of((*words, *cues, *PLAIN_WORDS))
+
+
+def respelt(prepared: Prepared, catalogue: Catalogue) -> str:
+    """The message with its unknown words put right; empty where none could be."""
+    text = prepared.cleaned
+    slips = _slips()
+    for piece in reversed(prepared.spoken):
+        if piece.kind not in (K.PLAIN, K.NAME) or not piece.text.isalpha() or piece.text in slips.words:
+            continue
+        if piece.kind is K.NAME and catalogue.owners(piece.text):
+            continue
+        near = slips.near(piece.text)
+        if near[0] != piece.text:
+            text = text[: piece.start] + near[0] + text[piece.end :]
+    return text if text != prepared.cleaned else ""
