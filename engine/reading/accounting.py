@@ -26,6 +26,9 @@ MOST_BODY_REPS_RECORDED = 300
 MOST_SETS_RECORDED = 40
 """More sets than this of one exercise in one message are asked about. Common practice, no source."""
 
+MOST_SETS_OF_A_MESSAGE = 120
+"""More sets than this in one message are asked about. Common practice, no source."""
+
 LONGEST_HOLD_RECORDED = 3_600
 """Seconds; a longer hold is asked about. Common practice, no source."""
 
@@ -61,8 +64,6 @@ LEAST_WITH_A_LOAD = 3
 
 def odd(sets: Sequence[SetDone]) -> Doubt | None:
     """What is so unlikely about the sets that they are asked about first; None where nothing is."""
-    if len(sets) > MOST_SETS_RECORDED:
-        return Doubt.NUMBERS
     for one in sets:
         loaded = one.load is not None and one.load.amount > 0
         if one.reps > (MOST_LOADED_REPS_RECORDED if loaded else MOST_BODY_REPS_RECORDED):

@@ -113,8 +113,7 @@ class NumberChunks:
             self.at += 1
             self._skip(GAPS)
             if self._kind(0) is K.MAX:
-                self.out.maximum = True
-                self.at += 1
+                self._open_sets(chunk)
                 break
             chunk.factors.append(self._full_reps(self.factor(chunk)))
         if chunk.size == 1 and self._counted_next():
@@ -123,6 +122,14 @@ class NumberChunks:
         self._plus(chunk)
         if not self._restates(chunk):
             self._place(chunk)
+
+    def _open_sets(self, chunk: Chunk) -> None:
+        """ "3xAMRAP 25 20 17": so many sets, their reps behind."""
+        self.out.maximum = True
+        self.at += 1
+        head = chunk.factors[0][0] if chunk.size == 1 and chunk.factors[0] else None
+        if head is not None and head.role is Role.BARE and head.value <= MOST_SETS_BY_REPEAT:
+            chunk.factors[0] = (head._replace(role=Role.SETS),)
 
     def _full_reps(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
         """ "7½" reps: only the full ones count."""
@@ -171,6 +178,9 @@ class NumberChunks:
     def _counts_of(self, chunk: Chunk) -> bool:
         """ "3 sets of 8", "3 po 8": what stands before "of" counts sets."""
         head, counted = chunk.factors[0][-1], self.pieces[self.at + 1]
+        if counted.kind is K.NUMBER and counted.role is Role.SETS:
+            self.out.dangling = True  # "2 of 3 sets": so many sets, and no reps
+            return False
         if head.role is Role.SETS:
             return True
         if (
@@ -269,7 +279,7 @@ class NumberChunks:
 
     def _plus(self, chunk: Chunk) -> None:
         while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
-            if self.pieces[self.at + 1].role in AMOUNTS:
+            if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL):
                 return  # "75 s + 60 s": two holds
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2

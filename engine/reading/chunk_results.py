@@ -10,12 +10,14 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.chunk_numbers import NumberChunks
-from engine.reading.chunks import LAST_REP, LAST_SET
+from engine.reading.chunks import LAST_REP, LAST_SET, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LISTED = 20
+MOST_LOADED_REPS = 30
+"""A number above this is a load, not reps. Common practice, no source."""
 BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
@@ -77,12 +79,27 @@ class ResultChunks(NumberChunks):
             self.at += 1
             self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
         last = self._last()
+        if rep is None and last is not None and last.size > 1 and self._missed_load():
+            return
         if last is not None:
             last.missed, last.missed_rep = True, rep
         elif rep is not None:
             self.out.miss_ahead = rep
         else:
             self.out.notes.append(piece)
+
+    def _missed_load(self) -> bool:
+        """ "95x1 then failed 97.5": a load behind the word, missed at once."""
+        number = self.pieces[self.at] if self.at < len(self.pieces) else None
+        if number is None or number.kind is not K.NUMBER or self._kind(1) in PAIRED:
+            return False
+        if number.role is not Role.LOAD and not (number.role is Role.BARE and number.value > MOST_LOADED_REPS):
+            return False
+        self.at += 1
+        chunk = Chunk([(number,)], before=self.separator)
+        self._place(chunk)
+        chunk.missed = True
+        return True
 
     def got(self, piece: Piece) -> None:
         """ "90x3+ got 6": the result counts; "5x5 but got 4 on the last": so does that one set's."""

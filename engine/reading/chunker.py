@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from engine.reading.chunk_results import ResultChunks
+from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
 from engine.reading.chunks import CARRIED, Chunk, Chunks, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -33,7 +33,19 @@ class Chunker(ResultChunks):
                 handler(self, piece)
         if self.out.total:
             self._split_total()
+        elif len(self.out.found) > 2:
+            self._gather_loads()
         return self.out
+
+    def _gather_loads(self) -> None:
+        """ "4x8 80, 90, 100, 110": a load for each set."""
+        group, *rest = self.out.found
+        if group.size != 2 or group.at or any(chunk.size != 1 or chunk.at or chunk.counted for chunk in rest):
+            return
+        sets = group.factors[0][0].value if group.factors[0] else 0
+        loads = tuple(number for chunk in rest for number in chunk.factors[0])
+        if sets == len(loads) and all(one.role is Role.BARE and one.value > MOST_LOADED_REPS for one in loads):
+            self.out.found = [group, Chunk([loads], before=rest[0].before)]
 
     def _split_total(self) -> None:
         """ "40 total in sets of 8": five sets of eight; any other total is left without a place."""
@@ -120,6 +132,8 @@ class Chunker(ResultChunks):
             self.out.failure_ahead = True
         elif bracketed and last.size >= 2 and last.factors[-1][-1].value == 1:
             last.missed, last.missed_rep = True, 1
+        elif bracketed and last.size == 1 and last.factors[0][-1].value > MOST_LOADED_REPS:
+            last.missed = True  # "155 (fail)"
         elif self.pieces[self.at - 1].kind is K.LAST or self._last_said():
             self.out.last_to_failure = True
         elif self.separator is not None and self._kind() in (K.COLON, K.NUMBER):
@@ -243,8 +257,8 @@ class Chunker(ResultChunks):
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
-        if piece.text == "%":
-            self.out.pins = True  # a share of a maximum that is not known here
+        if piece.text == "%" or (piece.text == "short" and self.pieces[self.at - 1].kind is K.NUMBER):
+            self.out.pins = True  # a share of a maximum, or of a target, that is not known here
         if self.out.found and not piece.told:
             self.in_note = True
         self.at += 1
@@ -268,6 +282,10 @@ class Chunker(ResultChunks):
         self.out.plates = True
         if last is not None and last.size == 1 and len(last.factors[0]) == 1:
             number = last.factors[0][0]
+            if number.unit is not None:  # "with a 10kg plate"
+                self.out.plates = False
+                self.at += 1
+                return
             last.factors[0] = (number._replace(role=Role.LOAD, text="plates", unit=None),)
             if self._kind() is K.TIMES or self._kind() is K.FOR:
                 self.at += 1
@@ -320,7 +338,7 @@ def _as_sets(piece: Piece) -> Piece:
 
 
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
-BEHIND_AN_AT = frozenset((K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
+BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",
     K.ASSISTED: "assisted",
@@ -329,6 +347,7 @@ FLAGS = {
     K.MAX: "maximum",
     K.TOTAL: "total",
     K.PIN: "pins",
+    K.SHORT: "pins",
     K.BAND: "band",
 }
 HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {

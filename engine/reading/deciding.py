@@ -5,12 +5,13 @@ A candidate's plausibility is its share of all candidates' weight, with a little
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from itertools import product
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.accounting import left_over, odd, unreadable
+from engine.reading.accounting import MOST_SETS_OF_A_MESSAGE, MOST_SETS_RECORDED, left_over, odd, unreadable
 from engine.reading.candidates import Candidate, candidates
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunks
@@ -48,6 +49,11 @@ class Part(NamedTuple):
     chunks: Chunks | None = None
     entry: Entry | None = None
 
+    @property
+    def is_bare_name(self) -> bool:
+        """A name on a line of its own, without a number: nothing is lost but the name."""
+        return self.entry is not None and not self.readings and self.entry.bare
+
 
 def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequence[SetDone] = ()) -> Part:
     """The readings of one entry.
@@ -81,6 +87,8 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
 
 def _barred(entry: Entry) -> Part | None:
     """What keeps an entry from being read at all: its day, a broken number, a name that nobody knows."""
+    if entry.bare:
+        return Part((), Doubt.NO_REPS, entry.phrase, "no numbers to it", entry=entry)
     if entry.no_day:
         return Part((), Doubt.NUMBERS, entry.phrase, entry.no_day, entry=entry)
     broken = unreadable(entry.pieces)
@@ -168,6 +176,12 @@ def _one_each(readings: Sequence[Reading]) -> tuple[Reading, ...]:
         (rest if name in seen else first).append(reading)
         seen.add(name)
     return (*first, *rest)
+
+
+def crowded(parts: Sequence[Part]) -> bool:
+    """Whether the message tells more sets than anyone does in a day."""
+    counted = Counter(one.exercise for part in parts if part.readings for one in part.readings[0].sets)
+    return bool(counted) and (max(counted.values()) > MOST_SETS_RECORDED or counted.total() > MOST_SETS_OF_A_MESSAGE)
 
 
 def combined(parts: Sequence[Part]) -> list[tuple[tuple[SetDone, ...], float]]:

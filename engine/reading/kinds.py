@@ -75,6 +75,7 @@ class K(Enum):
     MAX = "max"
     TOTAL = "total"
     PARTIAL = "partial"
+    SHORT = "short"
     ROUNDS = "rounds"
     SUPERSET = "superset"
     GOT = "got"

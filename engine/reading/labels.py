@@ -11,7 +11,9 @@ from engine.reading.pieces import Piece, Role
 MOST_LABEL = 30
 LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
-LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH))
+LABEL_KINDS = frozenset(
+    (K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH, K.SLASH, K.ROUNDS)
+)
 
 
 def without_labels(pieces: list[Piece]) -> list[Piece]:
@@ -38,14 +40,30 @@ def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -
     piece, after = pieces[at], _kind(pieces, at + 1)
     if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~")):
         return at + 1
-    if piece.kind is K.NUMBER and line_start and piece.role is Role.BARE and 0 < piece.value <= MOST_LABEL:
-        numbered = after in (K.STOP, K.CLOSE) and pieces[at + 1].glued and at + 2 < len(pieces)
-        return at + 2 if numbered else at
+    if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in ("#", "round", "r", "runde", "ronda"):
+        return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
+    if piece.kind is K.NUMBER and line_start:
+        return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH)) or at
     if piece.kind is K.SETS and after is K.NUMBER and not piece.text.endswith("s"):
         return _set_number(pieces, at)
     if _is_label_word(piece) and after is not None and after is not K.TIMES:
         return _behind_label(pieces, at + 1, piece)
     return at
+
+
+def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:
+    """The place behind "1.", "1)", "1a)", "2/ squat", "#1 squat"; what was in front of it is skipped with it."""
+    number = pieces[at]
+    if number.role is not Role.BARE or not 0 < number.value <= MOST_LABEL or at + 2 >= len(pieces):
+        return 0
+    behind = at + 1
+    if len(pieces[behind].text) == 1 and pieces[behind].text in LABEL_LETTERS and pieces[behind].glued:
+        behind += 1
+    sign = pieces[behind] if behind < len(pieces) else number
+    if sign.kind is K.NAME and K.NAME in ends:
+        return behind
+    named = _kind(pieces, behind + 1) is K.NAME or sign.kind is not K.SLASH
+    return behind + 1 if sign.kind in ends and sign.glued and named else 0
 
 
 def _set_number(pieces: list[Piece], at: int) -> int:
@@ -59,7 +77,7 @@ def _set_number(pieces: list[Piece], at: int) -> int:
 def _is_label_word(piece: Piece) -> bool:
     text = piece.text
     if len(text) == 2 and piece.kind is K.PLAIN:
-        return text[0] in LABEL_LETTERS + "s" and text[1].isdigit()
+        return text[0] in LABEL_LETTERS + "rs" and text[1].isdigit()
     return len(text) == 1 and text in LABEL_LETTERS
 
 

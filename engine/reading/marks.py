@@ -20,6 +20,7 @@ MOST_LEFT_IN_RESERVE = 5
 TEMPO_DIGITS = 4
 LEAST_BODY_WEIGHT = 35
 HOLDS_A_NUMBER = 1
+ENDS = SEPARATORS | {K.OPEN, K.CLOSE, K.TODAY, K.DATE}
 FASTEST_TEMPO, SLOWEST_TEMPO = 2, 6
 """The seconds of a lowering that four digits on their own may tell: 4010. Common practice, no source."""
 YEARS = range(1990, 2100)
@@ -220,19 +221,31 @@ def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     told = (
         _is_amount(pieces, after)
         and pieces[after].value >= LEAST_BODY_WEIGHT
-        and (end >= len(pieces) or pieces[end].kind in SEPARATORS or pieces[after].role is Role.LOAD)
-        and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or not out or out[-1].kind in SEPARATORS)
+        and (end >= len(pieces) or pieces[end].kind in ENDS or pieces[after].role is Role.LOAD)
+        and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or not out or out[-1].kind in ENDS)
     )
     if told:
         out.append(pieces[at]._replace(kind=K.UNRELATED))
-        return end
+        return _behind_a_change(pieces, end)
     out.append(pieces[at])
     return at + 1
+
+
+def _behind_a_change(pieces: list[Piece], end: int) -> int:
+    """ "bw 82.6 this morning, down 0.4": the change belongs to the weight."""
+    at = end
+    while _kind(pieces, at) in (K.TODAY, K.DATE, K.COMMA, K.FILLER):
+        at += 1
+    changed = at < len(pieces) and pieces[at].text in ("down", "up") and _is_amount(pieces, at + 1)
+    return at + 2 if changed and _kind(pieces, at + 2) is not K.TIMES else end
 
 
 def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "sets: 3, reps: 10, weight: 60": the label in front says what the number counts."""
     piece = pieces[at]
+    if _is_a_place(pieces, at, out):
+        out.append(_aside(piece))
+        return at + 2
     after = at + 1 + (_kind(pieces, at + 1) in (K.COLON, K.EQUALS))
     plural = piece.kind in (K.REPS, K.FILLER) or piece.text.endswith("s") or after > at + 1
     if (
@@ -245,6 +258,15 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return after + 1
     out.append(piece)
     return at + 1
+
+
+def _is_a_place(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "cramped on set 2": which set a note speaks of."""
+    single = pieces[at].kind is K.SETS and not pieces[at].text.endswith("s") and _is_amount(pieces, at + 1)
+    if not single or not out or out[-1].text not in ("on", "in", "during", "after", "before", "from"):
+        return False
+    noted = len(out) > 1 and out[-2].kind in RATED
+    return noted and _kind(pieces, at + 2) in (None, K.COMMA, K.LINE, K.STOP, K.AND)
 
 
 FIELDS = {K.SETS: Role.SETS, K.REPS: Role.REPS}
@@ -339,10 +361,27 @@ def _words(pieces: Iterable[Piece]) -> list[Piece]:
 RATED = frozenset((K.JOINT, K.PAIN, K.SORE, K.MUSCLE, K.NOTE, K.DENY, K.DENIED, K.UNRELATED))
 
 
+def _is_of_the_day(pieces: list[Piece], at: int) -> bool:
+    """ "7am", "40 min session", "10 min warm up": when and how long, and no set."""
+    if at + 1 >= len(pieces):
+        return False
+    piece, after = pieces[at], pieces[at + 1]
+    if piece.role is Role.BARE:
+        return after.glued and after.text in HOURS
+    return piece.role is Role.SECONDS and (after.kind in (K.WARMUP, K.UNRELATED) or after.text in SESSIONS)
+
+
+HOURS = frozenset(("am", "pm"))
+SESSIONS = frozenset(("session", "workout", "training", "exercise"))
+
+
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
     if _kind(pieces, at + 1) is K.SLASH and _rated(pieces, at, out):
         return at + 3
+    if _is_of_the_day(pieces, at):
+        out.append(_aside(piece))
+        return at + 2
     if piece.role is Role.BARE:
         behind_tempo = _is_tempo(pieces, at, out)
         if behind_tempo > at:

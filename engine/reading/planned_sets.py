@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
@@ -68,6 +69,12 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
         unit = numbers[0].unit or (sets[0].load.unit if sets[0].load else None)
         load = Load(numbers[0].value, unit, sets[0].load.basis if sets[0].load else Basis.TOTAL) if unit else None
         return tuple(replace(one, load=load) for one in sets) if load else None
+    fewer = numbers[0] if len(numbers) == 1 and numbers[0].role is Role.SETS else None
+    if fewer is not None and any(piece.kind is K.ONLY for piece in pieces) and 1 <= fewer.value < len(sets):
+        return tuple(sets[: int(fewer.value)])
+    instead = _instead(sets, pieces, numbers)
+    if instead is not None:
+        return tuple(replace(one, load=instead) for one in sets)
     place = _place(pieces, numbers, len(sets))
     reps = numbers[-1]
     if (
@@ -82,8 +89,21 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
     return tuple(out)
 
 
+def _instead(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece]) -> Load | None:
+    """ "82.5 instead of 80": another load for all, where the plan says the one that it stands for."""
+    planned = sets[0].load
+    if len(numbers) != 2 or planned is None or numbers[1].value != planned.amount or numbers[0].value <= 0:
+        return None
+    between = [piece.kind for piece in pieces[pieces.index(numbers[0]) + 1 : pieces.index(numbers[1])]]
+    if K.NOT not in between or numbers[0].unit not in (None, planned.unit) or numbers[0].value >= HEAVIEST:
+        return None
+    return Load(numbers[0].value, planned.unit, planned.basis)
+
+
 def _place(pieces: Sequence[Piece], numbers: Sequence[Piece], count: int) -> int | None:
     told = [piece for piece in pieces if piece.kind in WHICH_OF_THEM]
+    if len(numbers) == 1 and any(a.text == "second" and b.kind is K.SETS for a, b in pairwise(pieces)):
+        return 1 if count > 1 else None
     for piece in told:
         if piece.kind is K.LAST and len(numbers) == 1:
             return count - 1

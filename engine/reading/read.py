@@ -14,13 +14,14 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.continuing import in_hand
 from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
-from engine.reading.deciding import Part, combined, part_of
+from engine.reading.deciding import Part, combined, crowded, part_of
 from engine.reading.kinds import K
 from engine.reading.pain import tells_pain
 from engine.reading.pieces import Piece
 from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests import request_of
+from engine.reading.requests_begun import begun_request
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import without_talk
 from engine.reading.values import Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
@@ -70,6 +71,9 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
 
 def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
     """The message read as sets: logged, asked or none."""
+    unfinished = begun_request(prepared)
+    if unfinished:
+        return NoSets(tells_pain(prepared.pieces), (Unread(prepared.cleaned.strip(), unfinished),), unfinished)
     outcome = _read_pieces(prepared.pieces, prepared, context, catalogue)
     if prepared.other is not None:
         outcome = _either(outcome, _read_pieces(prepared.other, prepared, context, catalogue))
@@ -116,7 +120,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     spoken, talk = without_talk(pieces)
     told = entries(spoken)
     if not told:
-        return NoSets(pain=pain, why="talk: a question, a plan, a story or somebody else's lift" if talk else "no sets")
+        return _talk(pieces, prepared, pain) if talk else NoSets(pain=pain, why="no sets")
     parts: list[Part] = []
     before: list[SetDone] = []
     for entry in told:
@@ -127,13 +131,25 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     return _outcome(parts, told, note, pain, prepared, context)
 
 
+def _talk(pieces: list[Piece], prepared: Prepared, pain: bool) -> NoSets:
+    """Talk, with the text unread where it is a set line with a question mark behind it: "rdl 3x8 8?"."""
+    kinds = [piece.kind for piece in pieces]
+    doubted = kinds[0] in (K.NAME, K.NUMBER) and kinds[-1] is K.QUESTION and K.TIMES in kinds and K.ASKS not in kinds
+    if not doubted:
+        return NoSets(pain=pain, why="talk: a question, a plan, a story or somebody else's lift")
+    return NoSets(pain, (Unread(prepared.cleaned.strip(), DOUBTED),), DOUBTED)
+
+
+DOUBTED = "with a question mark behind it I am not sure that it is a set; send it without"
+
+
 def _outcome(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared, context: Context
 ) -> Outcome:
-    lost = [part for part in parts if not part.readings]
-    if len(lost) == len(parts):
-        return _nothing_read(lost, pain, prepared)
-    clear = all(part.doubt is None for part in parts if part.readings)
+    lost = [part for part in parts if not part.readings and not part.is_bare_name]
+    if not any(part.readings for part in parts):
+        return _nothing_read(lost or parts, pain, prepared)
+    clear = all(part.doubt is None for part in parts if part.readings) and not crowded(parts)
     if clear and (not lost or _is_paste(parts, lost, prepared)):
         return _logged(parts, told, note, pain, context, prepared)
     return _asked(parts, lost, told, note, pain, prepared)

@@ -39,6 +39,7 @@ SILENT = frozenset(
         K.WORKING,
     )
 )
+SIGNS = frozenset((K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 HEADING = "a heading"
 
@@ -59,6 +60,8 @@ class Entry:
     rounds: int = 1
     doubtful: bool = False
     both: bool = False
+    bare: bool = False
+    """A name that stands alone on its line, and no number with it."""
 
     @property
     def has_numbers(self) -> bool:
@@ -118,7 +121,10 @@ def _modified(clause: Clause, at: int) -> bool:
         return True
     after = clause.pieces[at + 1] if at + 1 < len(clause.pieces) else None
     second = clause.pieces[at + 2].kind if at + 2 < len(clause.pieces) else None
-    return after is not None and after.kind in (K.PLAIN, K.VARIANT) and second in COUNTS and len(after.text) > 1
+    return after is not None and after.kind in MODIFYING and second in COUNTS and len(after.text) > 1
+
+
+MODIFYING = frozenset((K.PLAIN, K.VARIANT, K.JOINT, K.MUSCLE))
 
 
 @dataclass(slots=True)
@@ -147,10 +153,14 @@ class Segmenter:
         self._share_both()
         if any(entry.has_numbers for entry in self.entries) and _is_aside(self.lead):
             self.lead = Entry()
-        found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers]
+        found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
         for entry in found:
             entry.rounds = self.rounds
         return found
+
+    def _is_bare(self, entry: Entry) -> bool:
+        entry.bare = bool(entry.names) and all(piece.kind in SIGNS for piece in entry.pieces)
+        return entry.bare and any(other.has_numbers for other in self.entries)
 
     def _without_rounds(self, pieces: list[Piece]) -> list[Piece]:
         """ "3 rounds:" tells how often all of it was done."""
@@ -262,9 +272,18 @@ class Segmenter:
         between = clause.pieces[clause.names[place - 1] + 1 : at]
         return not between
 
+    def _share_each(self, place: int, entry: Entry) -> None:
+        """ "ohp 40 / chins bw, 3x6 each": a load each, and the counts of both."""
+        shared = _shared_clause(entry.pieces)
+        for other in self.entries[:place] if shared else ():
+            kinds = [piece.kind for piece in other.pieces]
+            if kinds.count(K.NUMBER) + kinds.count(K.BODY) == 1 and K.TIMES not in kinds:
+                other.pieces += shared
+
     def _share_both(self) -> None:
         """ "curls and pushdowns, both 3x15": the numbers are each one's."""
         for place, entry in enumerate(self.entries):
+            self._share_each(place, entry)
             if entry.both or any(piece.kind is K.BOTH for piece in entry.pieces):
                 for other in reversed(self.entries[:place]):
                     if other.has_numbers:
@@ -272,10 +291,21 @@ class Segmenter:
                     other.pieces = list(entry.pieces)
 
 
+def _shared_clause(pieces: list[Piece]) -> list[Piece]:
+    """ ", 3x12 each" at the end; empty where the pieces end otherwise."""
+    if not pieces or pieces[-1].kind is not K.EACH or pieces[-1].text != "each":
+        return []
+    commas = [at for at, piece in enumerate(pieces) if piece.kind is K.COMMA]
+    last = pieces[commas[-1] :] if commas else []
+    return last if any(piece.kind is K.TIMES for piece in last) else []
+
+
 def _is_aside(lead: Entry) -> bool:
     """Words with a number in them ahead of the first exercise ("lifted with 2 friends"), and no shape of a set."""
     kinds = [piece.kind for piece in lead.pieces]
-    return not lead.names and K.PLAIN in kinds and not {K.TIMES, K.AT, K.FOR} & set(kinds)
+    counted = [piece for piece in lead.pieces if piece.kind in COUNTS]
+    few = len(counted) <= 1 and all(piece.role is Role.BARE for piece in counted)
+    return not lead.names and K.PLAIN in kinds and few and not {K.TIMES, K.AT, K.FOR} & set(kinds)
 
 
 def entries(pieces: list[Piece]) -> list[Entry]:
@@ -289,6 +319,8 @@ def _one_exercise(pieces: list[Piece]) -> Entry | None:
     if not pieces or pieces[0].kind is not K.NAME:
         return None
     kinds = [piece.kind for piece in pieces]
+    if len(kinds) > 1 and kinds[1] in MODIFYING:
+        return None
     told = set(kinds)
     if told & NEEDS_CUTTING or not told & COUNTS or kinds.count(K.NAME) > 1:
         return None

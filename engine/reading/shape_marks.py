@@ -92,7 +92,9 @@ class Marked(ThreeFactors):
 
     def _one_pair_each(self) -> bool:
         """Each set was told with its own load: an effort behind one is that one's."""
-        return all(chunk.size == 2 or chunk.at for chunk in self.chunks.found if chunk.size)
+        told = [chunk for chunk in self.chunks.found if chunk.size]
+        head_is_load = bool(told) and told[0].size == 1 and self._is_load(told[0].factors[0][0])
+        return all(chunk.size == 2 or chunk.at for chunk in (told[1:] if head_is_load else told))
 
     def _mark_times(self, times: int) -> None:
         if not 1 <= times <= 2 * MOST_SETS:

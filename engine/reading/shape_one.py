@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from decimal import Decimal
 
 from engine.reading.choices import (
     LOADS,
@@ -26,6 +27,8 @@ class OneFactor(Adding):
 
     def _one(self, chunk: Chunk, place: int) -> None:
         numbers = chunk.factors[0]
+        if any(number.value == 0 and number.role is Role.BARE for number in numbers) and not chunk.missed:
+            raise DoesNotFit("0 reps and no miss told")
         if chunk.counted:
             self._counted(numbers[0], chunk)
         elif len(numbers) == 1:
@@ -44,6 +47,8 @@ class OneFactor(Adding):
         chunk.at = ()
 
     def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
+        if self.traits.body and number.role is Role.BARE and number.text.endswith("½"):
+            number = number._replace(value=Decimal(int(number.value)))  # half a rep does not count
         handler = SINGLES.get(number.role)
         if chunk.missed and self._open_group() and self._is_load(number):
             self._set_load(number)

@@ -18,7 +18,7 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY}
+CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE}
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
@@ -102,7 +102,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     named = any(piece.kind is K.NAME for piece in clause)
     if not named and any(piece.kind is K.UNRELATED for piece in (clause if not _has_times(clause) else ahead)):
         return True
-    if _somebody_did(ahead):
+    if _somebody_did(ahead) or _is_ahead(ahead):
         return True
     behind = clause[first_number:]
     if any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind):
@@ -118,6 +118,14 @@ def _somebody_did(ahead: list[Piece]) -> bool:
     """ "paul squatted 150x5": an unknown subject in front of a lift told as a verb."""
     for subject, verb in pairwise(ahead):
         if subject.kind is K.PLAIN and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
+            return True
+    return False
+
+
+def _is_ahead(ahead: list[Piece]) -> bool:
+    """ "friday i'm doing 5x3": a day, and what is on for it."""
+    for day, who, doing in zip(ahead, ahead[1:], ahead[2:], strict=False):
+        if day.kind is K.DATE and who.text in ("i'm", "im", "we're") and doing.text in ("doing", "lifting", "hitting"):
             return True
     return False
 

@@ -84,7 +84,7 @@ PATTERN = re.compile(
     (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
-  | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)[cCzZ](?=\d)|\*)
+  | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?![\w.,]|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}+(?:['&]{LETTER}+)*)

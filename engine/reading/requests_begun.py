@@ -1,0 +1,47 @@
+"""Messages that begin as a request and cannot be read as one: never sets, whatever numbers follow.
+
+"bodyweight 1e309", "pause until 30 feb": what the request needs is said instead.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.kinds import K
+from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, phrasebook, spoken_words
+from engine.reading.prepare import Prepared
+
+NEEDS = {
+    "bodyweight": "a body weight needs one number, for instance: bodyweight 80.5",
+    "pause": "a pause needs a day ahead, for instance: pause until 24 june",
+    "remind": "a reminder needs a time, for instance: remind me at 18:00",
+    "snooze": "snooze needs a time, for instance: snooze 20 min",
+    "quiet": "quiet hours need two times, for instance: quiet 22:00 7:30",
+}
+ALSO_SETS = frozenset(("bw", "i am", "back on", "back in"))
+"""Beginnings of a request that sets begin with, too: "bw 12 10 8"."""
+SETS_TOLD = frozenset((K.NAME, K.TIMES))
+
+
+def begun_request(prepared: Prepared) -> str:
+    """What the request that the message begins needs; empty where it begins none."""
+    if not any(piece.kind is K.NUMBER for piece in prepared.spoken):
+        return ""
+    words = [word for word, _ in spoken_words(prepared.tokens[: MOST_WORDS_OF_A_PHRASE + 1])]
+    intent = _begun(words)
+    if not intent or any(piece.kind in SETS_TOLD for piece in prepared.spoken):
+        return ""
+    numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
+    return NEEDS[intent] if intent != "bodyweight" or numbers == 1 else ""
+
+
+def _begun(words: Sequence[str]) -> str:
+    book = phrasebook()
+    if not words or words[0] not in book.openers:
+        return ""
+    for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):
+        head = " ".join(words[:length])
+        named = next((intent for intent in book.heads.get(head, ()) if intent in NEEDS), "")
+        if named and head not in ALSO_SETS:
+            return named
+    return ""
