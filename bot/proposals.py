@@ -20,7 +20,7 @@ from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.catalogue.catalogue import Catalogue
 from engine.plan.printing import print_plan
-from engine.plan.weak_points import Proposal, more_sets, sets_by_week, to_target, weekly_sets
+from engine.plan.weak_points import Proposal, more_sets, sets_by_week, to_target
 from engine.values.ids import AthleteId
 from engine.values.load import Unit
 from engine.values.muscles import Muscle
@@ -68,8 +68,7 @@ def propose(turn: Turn, person: Person, muscle: Muscle, change: int | None, *, f
     turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
     whose = muscle.value if mine else f"{person.name}, {muscle.value}"
     target = plan.targets.get(muscle)
-    weeks = weekly_sets(found.plan, block, muscle, catalogue) if target is not None else {}
-    turn.say(proposal_card(found.description, found.what_if, whose, muscle, target, weeks))
+    turn.say(proposal_card(found.description, found.what_if, whose, muscle, target))
 
 
 def _lacking(plan: Plan, block: int, muscle: Muscle, catalogue: Catalogue, fewer: bool) -> tuple[int, ...]:

@@ -33,7 +33,8 @@ def preview(turn: Turn, act: Act) -> None:
         turn.say(no_such_week(in_force.plan.weeks))
         return
     own = any(word in act.text.casefold().split() for word in OWN_RATE)
-    share = success_of(turn.store, turn.memory, turn.athlete, turn.today) if own else None
+    rate = success_of(turn.store, turn.memory, turn.athlete, turn.today)
+    share = rate if own else None
     if own and share is None:
         turn.say(no_rate(week))
         return
@@ -44,7 +45,7 @@ def preview(turn: Turn, act: Act) -> None:
         turn.say(no_such_day(week, [_name(day) for day in asked]))
         return
     assumed = assumed_maxima(turn.store, turn.memory, turn.athlete, turn.today, chosen)
-    turn.say(preview_card(in_force.plan, week, chosen, share, assumed))
+    turn.say(preview_card(in_force.plan, week, chosen, share, assumed, has_rate=rate is not None))
 
 
 def _week(turn: Turn, act: Act, in_force: PlanInForce, weekday: Weekday | None) -> int | None:

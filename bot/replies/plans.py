@@ -57,7 +57,7 @@ def day_lines(plan: Plan, most: int = 5, each: int = 3) -> list[str]:
     kinds = plan.blocks[0].kinds
     days = [(kind.label if len(kinds) > 1 else "", day) for kind in kinds for day in kind.days]
     lines = [_day(label, day, each) for label, day in days[:most]]
-    return [*lines, f"and {len(days) - most} more days"] if len(days) > most else lines
+    return [*lines, f"and {counted(len(days) - most, 'more day')}"] if len(days) > most else lines
 
 
 def _day(kind: str, day: TrainingDay, most: int) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from decimal import Decimal
 
 from bot.messages import Attachment, Button
@@ -27,25 +27,32 @@ TENTH = Decimal("0.1")
 
 
 def preview_card(
-    plan: Plan, week: int, days: Sequence[ProjectedDay], share: Decimal | None, first_sets: Sequence[str] = ()
+    plan: Plan,
+    week: int,
+    days: Sequence[ProjectedDay],
+    share: Decimal | None,
+    first_sets: Sequence[str] = (),
+    *,
+    has_rate: bool = False,
 ) -> Reply:
     """What a week, or a day of it, would ask under the assumptions named; all of it as a file where it is long.
 
-    `first_sets`: the lifts whose first set of maximum reps is not in the log and had to be assumed.
+    `first_sets`: the lifts whose first set of maximum reps is not in the log and had to be assumed; `has_rate`: a rate
+    of her own is known from sessions done.
     """
     if not days:
         return Reply(f"Week {week} of {plan.weeks} is done: its sessions are in your log. history shows them.")
     head = [f"Week {week} of {plan.weeks}, if {_made(share)}:"]
     body = [line for projected in days for line in _projected(projected)]
     foot = [f"A first set of {FIRST_MAXIMUM} is assumed for {listed(first_sets, 2)}."] if first_sets else []
-    if share is None and len(days) > 1:
+    if share is None and has_rate:
         foot.append(f"Also: preview {week} at my rate")
     prescribes = [prescription_json(one) for projected in days for one in projected.asked]
     if len(days) == 1 or fits_card([*head, *body, *foot]):
         return Reply("\n".join([*head, *body, *foot]), prescribes=prescribes)
     names = [DAYS[projected.on.weekday()].lower() for projected in days]
-    shown = _as_fits(days, [*head, *foot, "The rest is in the file; one day: preview 10 mon"])
     more = [f"The rest is in the file; one day: preview {week} {names[-1]}"]
+    shown = _as_fits(days, [*head, *foot, *more])
     whole = "\n".join([*head, *body, *foot])
     file = Attachment(f"week {week}.txt", f"{whole}\n".encode())
     return Reply("\n".join([*head, *shown, *foot, *more]), prescribes=prescribes, attachment=file)
@@ -117,9 +124,20 @@ def muscle_lines(found: WhatIf, most: int, but: Muscle | None = None) -> list[st
     """The muscles that change, the biggest change first, with the weekly sets before and after."""
     changed = sorted(found.muscles_changed, key=lambda one: -abs(one[2] - one[1]))
     changed = [one for one in changed if one[0] is not but]
-    lines = [f"{one.value}: {_count(was)} to {_count(now)} sets a week" for one, was, now in changed[:most]]
+    lines = [_changed(found, muscle) for muscle, _, _ in changed[:most]]
     fewer = [one.value for one, _, _ in changed[most:]]
     return [*lines, f"less changed: {listed(fewer, 4)}"] if fewer else lines
+
+
+def _changed(found: WhatIf, muscle: Muscle) -> str:
+    """The muscle's weekly sets before and after; week by week where the weeks of the block differ."""
+    before, after = found.before.weeks_of(muscle), found.after.weeks_of(muscle)
+    pairs = [(was, now) for was, now in zip(before, after, strict=True)]
+    if len(set(pairs)) == 1:
+        return f"{muscle.value}: {_count(before[0])} to {_count(after[0])} sets a week"
+    labels = [kind.label for kind in found.plan.blocks[found.block].kinds]
+    told = [f"{label} {_count(was)} to {_count(now)}" for label, (was, now) in zip(labels, pairs, strict=True)]
+    return f"{muscle.value}, sets in week {', '.join(told)}"
 
 
 def _minutes(found: WhatIf, most: int) -> list[str]:
@@ -150,10 +168,9 @@ def proposal_card(
     whose: str,
     muscle: Muscle,
     target: VolumeTarget | None,
-    weeks: Mapping[str, Decimal],
 ) -> Reply:
-    """Where the sets would go, to accept or to leave. `weeks`: the muscle's sets in each kind of week then."""
-    head = [f"For {whose}: {description}", *_against_target(muscle, target, weeks, found)]
+    """Where the sets would go, to accept or to leave."""
+    head = [f"For {whose}: {description}", *_against_target(muscle, target, found)]
     known = muscle if target is not None else None
 
     def told(most: int) -> list[str]:
@@ -165,18 +182,10 @@ def proposal_card(
     return Reply("\n".join(lines), row(Button("Accept", "v1:proposal:yes"), Button("Leave it", "v1:proposal:no")))
 
 
-def _against_target(
-    muscle: Muscle, target: VolumeTarget | None, weeks: Mapping[str, Decimal], found: WhatIf
-) -> list[str]:
+def _against_target(muscle: Muscle, target: VolumeTarget | None, found: WhatIf) -> list[str]:
     if target is None:
         return []
-    aim = f"{plain(target.low)}-{plain(target.high)}"
-    if len(set(weeks.values())) == 1:
-        was = found.before.volume.get(muscle, Decimal(0))
-        now = next(iter(weeks.values()))
-        return [f"{muscle.value}: {_count(was)} to {_count(now)} sets a week, target {aim}"]
-    told = ", ".join(f"{label} {_count(sets)}" for label, sets in weeks.items())
-    return [f"{muscle.value}: then {told} sets, target {aim}"]
+    return [f"{_changed(found, muscle)}, target {plain(target.low)}-{plain(target.high)}"]
 
 
 def which_muscle(muscles: Sequence[Muscle], sets: int | None, client: str, *, fewer: bool) -> Reply:

@@ -123,9 +123,8 @@ class Table:
         reps = row.get(column, "")
         if made := as_rep_range(reps):
             row[column] = made
-            warning = Problem(
-                number, reps, f"reps; the sheet made a date of them, taken as {made}", made, Severity.WARNING
-            )
+            expected = f"the sheet made a date of the reps; taken as {made}"
+            warning = Problem(number, reps, expected, made, Severity.WARNING)
             self.warnings.append(warning)
         row["day"] = as_weekday(row.get("day", ""))
 

@@ -153,10 +153,11 @@ def _settled(found: Named | Unsure, words: str, at: int, report: Report) -> Exer
     match found:
         case Named(exercise, typo):
             if typo:
-                report.warn(at, words, f"a known name; it is taken as {exercise}", exercise)
+                report.warn(at, words, f"taken as {exercise}", exercise)
             return exercise
         case Unsure(candidates=()):
-            report.error(at, words, "an exercise I know", EXAMPLE)
+            remedy = f"another name for it, or first: new exercise: {words}, like leg press"
+            report.error(at, words, "an exercise I know", remedy)
         case Unsure(candidates=candidates, inside=True):
             report.error(at, words, f"an exercise I know, such as {' or '.join(candidates)}", f"{candidates[0]} 3x8")
         case Unsure(candidates=candidates):

@@ -10,7 +10,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.plan.changes import SlotAt, slot_at, slot_with_exercise, slot_with_sets, with_slots
 from engine.plan.finish import DAY_NAMES
 from engine.plan.limits import MOST_SETS
-from engine.plan.week_view import DayPlace, PlanCaution, block_cautions, day_minutes, mean_volume
+from engine.plan.week_view import DayPlace, PlanCaution, block_cautions, day_minutes, mean_volume, week_volume
 from engine.values.ids import ExerciseName
 from engine.values.load import Load, Unit
 from engine.values.muscles import Muscle
@@ -22,12 +22,18 @@ from engine.values.problem import Problem
 class BlockView:
     """One block at a glance.
 
-    Units: `volume` in fractional sets a week, the mean over the week kinds; `minutes` for each training day.
+    Units: `volume` in fractional sets a week, the mean over the week kinds, `weekly` the same in each of them;
+    `minutes` for each training day.
     """
 
     volume: Mapping[Muscle, Decimal]
     cautions: tuple[PlanCaution, ...]
     minutes: Mapping[DayPlace, int]
+    weekly: tuple[Mapping[Muscle, Decimal], ...]
+
+    def weeks_of(self, muscle: Muscle) -> tuple[Decimal, ...]:
+        """The muscle's sets in each week kind."""
+        return tuple(week.get(muscle, Decimal(0)) for week in self.weekly)
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,7 +183,10 @@ def _view(block: Block, catalogue: Catalogue) -> BlockView:
         for kind_at, kind in enumerate(block.kinds)
         for day_at, day in enumerate(kind.days)
     }
-    return BlockView(mean_volume(block, exercises), block_cautions(block, exercises), minutes)
+    weekly = tuple(
+        {muscle: week.fractional for muscle, week in week_volume(kind, exercises).items()} for kind in block.kinds
+    )
+    return BlockView(mean_volume(block, exercises), block_cautions(block, exercises), minutes, weekly)
 
 
 def _within(sets: Decimal, target: VolumeTarget) -> bool:

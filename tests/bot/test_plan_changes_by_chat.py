@@ -174,7 +174,7 @@ def test_each_kind_of_week_is_brought_to_the_target(chats):
     chats.says("ana", "hello", ALTERNATING)
     out = said(chats.says("ana", "more side delts"))
 
-    assert "side delts: then A 8, B 8.5 sets, target 8-14" in out
+    assert "side delts, sets in week A 3 to 8, B 1.5 to 8.5, target 8-14" in out
     assert "Side delts" not in said(chats.says("ana", "accept", "check"))
 
 
@@ -271,3 +271,23 @@ def test_what_check_says_to_send_reaches_the_target(ana):
     remedy = ana("check").split("Send: ")[1].splitlines()[0]
 
     assert "target 8-14" in ana(remedy)
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        pytest.param("/check with dumbbells", "equipment that is there, not barbell", id="what there is"),
+        pytest.param("/check without cables", "equipment that is there, not cable", id="what there is not"),
+        pytest.param("check 15 min", "better up to 15", id="a short hour"),
+    ],
+)
+def test_a_plan_is_checked_against_what_there_is(ana, words, told):
+    assert told in ana(words)
+
+
+def test_the_share_of_weeks_that_differ_is_told_week_by_week(chats):
+    chats.says("ana", "hello", ALTERNATING)
+
+    assert "side delts, sets in week A 3 to 5, B 1.5 to 1.5" in said(
+        chats.says("ana", "what if I add 2 sets of lateral raise")
+    )
