@@ -2,21 +2,15 @@
 
 from __future__ import annotations
 
-import multiprocessing
 import signal
 from collections.abc import Iterator
 from multiprocessing.process import BaseProcess
 from pathlib import Path
 from typing import Any
 
-from tests.telegram.bot_process import main
+from tests.telegram.forks import fork
 from tests.telegram.running import rows_of
 from tests.telegram.standin import StandIn
-
-FORKS = multiprocessing.get_context("forkserver")
-# What the process would import on its way, so that starting it again is quick.
-LAZY = ("httpcore", "anyio._backends._asyncio", "sniffio", "sqlite3", "sqlalchemy.dialects.sqlite", "h11", "tzlocal")
-FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", "bot.handle", *LAZY])
 
 
 class MortalBot:
@@ -26,6 +20,7 @@ class MortalBot:
         self.server = server
         self.database = folder / "log.db"
         self.steps = folder / "steps"
+        self.output = folder / "output.txt"
         self.killed = 0
         self._deaths = deaths
         self._options = options
@@ -35,14 +30,13 @@ class MortalBot:
         options = ["--database", f"sqlite:///{self.database}", "--api", self.server.url, "--fast", *self._options]
         if death := next(self._deaths, 0):
             options += ["--die-at", str(death)]
-        self._process = FORKS.Process(target=main, args=([*options, "--steps", str(self.steps)],))
-        self._process.start()
+        self._process = fork([*options, "--steps", str(self.steps)], self.output)
 
     def revive(self) -> None:
         """Start it again if it died, as it was meant to."""
         assert self._process is not None
         if not self._process.is_alive():
-            assert self._process.exitcode == -signal.SIGKILL
+            assert self._process.exitcode == -signal.SIGKILL, self.output.read_text()[-3000:]
             self.killed += 1
             self.start()
 

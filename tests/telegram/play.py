@@ -10,12 +10,13 @@ from __future__ import annotations
 import time
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import assert_never
 
 from bot import zones
 from bot.preferences import preferences
+from bot.schedule import LEASE
 from bot.story import Edits, Event, Passes, Says, Sends, Taps, read_story
 from bot.telegram_updates import SOURCE
 from storage.database import Database, open_database
@@ -81,6 +82,9 @@ class LiveStory:
     def _pass_time(self, database: Database, until: datetime) -> None:
         while (due_at := self._next_due(database)) is not None and due_at <= until:
             self._tick(max(due_at, self._now))
+            if self._next_due(database) == due_at:
+                # A bot that died with the row in hand: it is free again when the lease has run out.
+                self._tick(min(until, self._now + LEASE + timedelta(seconds=1)))
             if self._next_due(database) == due_at:
                 break
         self._tick(until)

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
+import os
 import signal
 import sqlite3
-import subprocess
-import sys
 import time
 from collections.abc import Sequence
+from multiprocessing.process import BaseProcess
 from pathlib import Path
 from typing import Any
 
+from tests.telegram.forks import fork
 from tests.telegram.standin import StandIn
-
-ROOT = Path(__file__).resolve().parents[2]
 
 
 def rows_of(database: Path, query: str, values: Sequence[Any] = ()) -> list[tuple[Any, ...]]:
@@ -37,41 +36,26 @@ class BotProcess:
     def __init__(self, server: StandIn, folder: Path, *options: str, api: str | None = None) -> None:
         self.database = folder / "log.db"
         self._log = folder / "output.txt"
-        self._command = [
-            *(sys.executable, "-m", "tests.telegram.bot_process"),
-            *("--database", f"sqlite:///{self.database}", "--api", api or server.url),
-            *options,
-        ]
-        self.server = server
-        self.process: subprocess.Popen[bytes] | None = None
+        self._options = ("--database", f"sqlite:///{self.database}", "--api", api or server.url, *options)
 
     def __enter__(self) -> BotProcess:
-        self.start()
+        self._process: BaseProcess = fork(self._options, self._log)
         return self
 
     def __exit__(self, *_: object) -> None:
-        if self.process is not None and self.process.poll() is None:
-            self.process.kill()
-            self.process.wait()
+        self._process.kill()
+        self._process.join()
 
-    def start(self) -> None:
-        with self._log.open("ab") as log:
-            self.process = subprocess.Popen(self._command, cwd=ROOT, stdout=log, stderr=log)
-
-    def kill(self) -> None:
-        assert self.process is not None
-        self.process.kill()
-        self.process.wait()
-
-    def stop(self, name: int = signal.SIGTERM) -> int:
+    def stop(self, name: int = signal.SIGTERM) -> int | None:
         """The exit code."""
-        assert self.process is not None
-        self.process.send_signal(name)
-        return self.process.wait(15)
+        assert self._process.pid is not None
+        os.kill(self._process.pid, name)
+        return self.exit_code(15.0)
 
-    def exit_code(self, seconds: float = 20.0) -> int:
-        assert self.process is not None
-        return self.process.wait(seconds)
+    def exit_code(self, seconds: float = 20.0) -> int | None:
+        """The exit code once it ends; None while it runs on."""
+        self._process.join(seconds)
+        return self._process.exitcode
 
     @property
     def output(self) -> str:

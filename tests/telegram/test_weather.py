@@ -254,7 +254,7 @@ def test_answers_come_at_once_and_what_nobody_asked_for_keeps_a_pause(server: St
 
 
 def test_the_token_is_in_no_output_whatever_happens(server: StandIn, tmp_path: Path) -> None:
-    with BotProcess(server, tmp_path, "--call-seconds", "1") as bot:
+    with BotProcess(server, tmp_path, "--call-seconds", "1", "--poll-seconds", "2") as bot:
         broken, failing = Fault(hang_up=True), Fault(Refusal(502, "Bad Gateway"), garbage=True)
         server.fault("getUpdates", broken, failing, Fault(seconds=1.5))
         server.fault("sendMessage", failing)
