@@ -5,6 +5,7 @@
 # CHALKWIRE_TEST_POSTGRES   URL of a PostgreSQL database that the tests may fill and empty; without it the tests that
 #                           need PostgreSQL are skipped, and with CI=true that is a failure
 # CHALKWIRE_TEST_WORKERS    how many processes run the tests (default 2)
+# CHALKWIRE_TEST_THOROUGH   set to anything: the bot killed at every step, ten times the examples of a property (slow)
 set -eu
 root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 . "$root/deploy/environment.sh"
@@ -30,7 +31,7 @@ check lint ruff check .
 printf '\n== layers\n'
 "$venv/bin/lint-imports" || failed="$failed layers"
 check types mypy
-check tests pytest -rs -n "${CHALKWIRE_TEST_WORKERS:-2}" "$@"
+check tests pytest -rs -n "${CHALKWIRE_TEST_WORKERS:-2}" --dist worksteal "$@"
 
 if [ -n "$failed" ]; then
     fail "Failed:$failed"

@@ -93,7 +93,7 @@ days = st.integers(0, 900).map(lambda back: TODAY - timedelta(days=back))
 logs = st.lists(st.tuples(days, performed()), min_size=1, max_size=8)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(logs, st.sampled_from(",;\t"))
 def test_what_is_written_row_by_row_is_read_back_equal(sets, delimiter):
     rows = [HEADINGS, *(written(on, done) for on, done in sets)]
@@ -106,7 +106,7 @@ def test_what_is_written_row_by_row_is_read_back_equal(sets, delimiter):
     assert [(one.on, one.done) for one in found.sets] == expected
 
 
-@settings(deadline=None, max_examples=150)
+@settings(max_examples=150)
 @given(
     st.lists(st.lists(CELLS, max_size=6), max_size=12),
     st.sampled_from(("log.csv", "log.tsv", "log.txt", "log.md")),
@@ -121,7 +121,7 @@ def test_no_table_or_text_makes_the_reader_fail(rows, name, delimiter):
         assert found is None or all(one.on <= TODAY for one in found.sets)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(st.binary(max_size=400), st.sampled_from(("log.csv", "log.txt", "log.xlsx", "log")))
 def test_no_bytes_make_the_reader_fail(content, name):
     read_log(name, content, HABITS, catalogue())

@@ -13,7 +13,7 @@ from engine.values.load import Unit
 from tests.property.strategies import plans
 
 MONDAY = date(2026, 3, 2)
-SLOW = settings(max_examples=40, deadline=None, suppress_health_check=list(HealthCheck))
+SLOW = settings(max_examples=40, suppress_health_check=list(HealthCheck))
 
 
 def loadable(name):

@@ -34,7 +34,7 @@ cells = st.sampled_from(
 ) | st.text(max_size=12)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 @given(names, st.binary(max_size=400) | st.binary(max_size=100).map(lambda tail: b"PK\x03\x04" + tail))
 def test_no_bytes_make_it_raise(name, content):
     read = parse_sheet(name, content, catalogue(), Unit.KG)
@@ -42,7 +42,7 @@ def test_no_bytes_make_it_raise(name, content):
     assert (read.plan is None) == bool(read.errors)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 @given(headers, st.lists(st.lists(cells, max_size=12), max_size=8), st.sampled_from(",;\t"))
 def test_no_rows_make_it_raise(header, rows, delimiter):
     text = io.StringIO()

@@ -9,7 +9,7 @@ from engine.values.load import Unit
 from engine.values.problem import Severity
 from tests.property.strategies import plans
 
-SLOW = settings(max_examples=150, deadline=None, suppress_health_check=list(HealthCheck))
+SLOW = settings(max_examples=60, suppress_health_check=list(HealthCheck))
 
 
 @SLOW
@@ -33,7 +33,7 @@ pieces = st.sampled_from(PIECES.split())
 plan_like = st.lists(pieces | st.just("\n"), max_size=60).map(" ".join)
 
 
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=400)
 @given(st.text(max_size=300) | plan_like, st.sampled_from(Unit))
 def test_no_text_makes_the_reader_raise(text, unit):
     read = parse_plan(text, catalogue(), unit)
@@ -42,7 +42,7 @@ def test_no_text_makes_the_reader_raise(text, unit):
     assert (read.plan is None) == has_error
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(plan_like, st.sampled_from(Unit))
 def test_what_was_read_and_printed_stays_the_same(text, unit):
     read = parse_plan(text, catalogue(), unit)

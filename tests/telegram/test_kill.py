@@ -1,15 +1,21 @@
 """Killed between any two steps and started again, the bot ends where an undisturbed one ends.
 
-A step is a commit or an HTTP request, before and after (see bot_process). For each step of a short story the process is
-killed there, started again, killed once more after as many steps, and started again. Then every message has been
-handled once, nothing was recorded twice, and no answer was sent twice.
+A step is a commit or an HTTP request, before and after (see bot_process). At a step of a short story the process is
+killed, started again, killed once more after as many steps, and started again. Then every message has been handled
+once, nothing was recorded twice, and no answer was sent twice.
+
+The steps are drawn, one from each twelfth of the story and the same ones each time; with CHALKWIRE_TEST_THOROUGH set,
+every step there is.
 """
 
 from __future__ import annotations
 
+import os
+import random
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
@@ -85,7 +91,16 @@ def test_the_story_is_what_it_seems(undisturbed: tuple[int, list[tuple[Any, ...]
     assert steps > 60
 
 
-SHARES = 8
+DRAWN, SHARES = 12, 4
+
+
+def _deaths(steps: int) -> list[int]:
+    """The steps at which to kill."""
+    if os.environ.get("CHALKWIRE_TEST_THOROUGH"):
+        return list(range(1, steps + 1))
+    chance = random.Random(19)
+    edges = [1 + steps * part // DRAWN for part in range(DRAWN + 1)]
+    return [chance.randrange(low, high) for low, high in pairwise(edges)]
 
 
 @pytest.mark.parametrize("share", range(SHARES))
@@ -93,7 +108,7 @@ def test_killed_anywhere_it_ends_at_the_same_place(
     undisturbed: tuple[int, list[tuple[Any, ...]]], tmp_path: Path, share: int
 ) -> None:
     steps, kept = undisturbed
-    deaths = range(1 + share, steps + 1, SHARES)
+    deaths = _deaths(steps)[share::SHARES]
     killed = 0
     for death in deaths:
         folder = tmp_path / str(death)
@@ -103,7 +118,7 @@ def test_killed_anywhere_it_ends_at_the_same_place(
             _nothing_twice(run, death)
             killed += run.killed
 
-    assert killed > len(deaths)
+    assert killed > len(deaths) // 2  # the last steps are not always reached: how often it polls is a matter of timing
 
 
 def _nothing_twice(run: Run, death: int) -> None:
