@@ -1,4 +1,4 @@
-"""today: the session of the day, or of a day named, with loads."""
+"""today: the session of the day, or of a day named, with loads; today all: every lift of a long one."""
 
 from __future__ import annotations
 
@@ -10,6 +10,8 @@ from bot.turn import Turn
 from bot.words import day_named
 from engine.reading.values import Act
 
+ALL = ("all", "everything", "every", "whole", "full", "rest")
+
 
 def today(turn: Turn, act: Act) -> None:
     """Nothing; the session is said."""
@@ -19,7 +21,8 @@ def today(turn: Turn, act: Act) -> None:
         turn.say(no_session(session.coming, on, has_plan=session.plan is not None))
         return
     cautions = spacing_cautions(turn) if on == turn.today else ()
-    turn.say(session_card(session, on, turn.today, cautions))
+    every = any(word in ALL for word in act.text.casefold().split())
+    turn.say(session_card(session, on, turn.today, cautions, every=every))
 
 
 def _day(turn: Turn, act: Act) -> date:

@@ -35,14 +35,18 @@ class Card(Protocol):
     def sets_done(self, exercise: ExerciseName) -> int: ...
 
 
-def session_card(card: Card, on: date, today: date, cautions: Sequence[str] = ()) -> Reply:
-    """The session of a day, one lift a line, with what changed since last time and what to be careful with."""
+def session_card(card: Card, on: date, today: date, cautions: Sequence[str] = (), *, every: bool = False) -> Reply:
+    """The session of a day, one lift a line, with what changed since last time and what to be careful with.
+
+    `every`: a long session was asked for whole, though it goes past the screen.
+    """
     lines = [_heading(card.planned, on, today)]
-    for place, one in enumerate(card.prescriptions[:LIFTS_SHOWN], start=1):
+    shown = len(card.prescriptions) if every else LIFTS_SHOWN
+    for place, one in enumerate(card.prescriptions[:shown], start=1):
         name = f"{_group(card, one)}{title(one.exercise)}"
         lines.append(f"{place} {name} {targets_text(one.sets)}{_done(card, one)}")
-    if len(card.prescriptions) > LIFTS_SHOWN:
-        lines.append(f"and {len(card.prescriptions) - LIFTS_SHOWN} more: type plan")
+    if (more := len(card.prescriptions) - shown) > 0:
+        lines.append(f"and {counted(more, 'more lift')}: today all")
     lines += _remarks(card)
     lines += [f"Careful: {caution}" for caution in cautions[:1]]
     buttons = row(Button("Why", "v1:why"), Button("Skip today", "v1:skip-day"))

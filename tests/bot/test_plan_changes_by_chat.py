@@ -291,3 +291,20 @@ def test_the_share_of_weeks_that_differ_is_told_week_by_week(chats):
     assert "side delts, sets in week A 3 to 5, B 1.5 to 1.5" in said(
         chats.says("ana", "what if I add 2 sets of lateral raise")
     )
+
+
+# ---- a long session
+
+
+def test_every_lift_of_a_long_session_can_be_seen_with_its_load(chats):
+    lifts = ("squat", "bench press", "lat pulldown", "rdl", "leg press", "front squat", "hip thrust", "deadlift")
+    lines = [f"{lift} 3x5 at {40 + place} kg, then +2.5 kg" for place, lift in enumerate((*lifts, "leg extension"))]
+    days = "\n".join([*lines, "lying leg curl 3x10 at 33 kg, then +2.5 kg", "seated leg curl 3x10 at 34 kg"])
+    chats.says("ana", "hello", f"plan: long, 4 weeks\nday mon: all of it\n{days}")
+    short = said(chats.says("ana", "today"))
+    hint = short.split(" more lifts: ")[1].splitlines()[0]
+    whole = said(chats.says("ana", hint))
+
+    assert "11 Seated leg curl" not in short
+    assert "10 Lying leg curl" in whole
+    assert "11 Seated leg curl" in whole
