@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
 from engine.progression.load_step import anchor_of
-from engine.progression.moved import Moved, lighter_reason, same_reason, stands_at, up_reason, verdict_of
+from engine.progression.moved import Moved, lighter_reason, same_reason, stands_at, stays, up_reason, verdict_of
 from engine.progression.stall import STALL
 from engine.progression.terms import Terms, least_reps, top_reps
 from engine.progression.words import day, reps, sets_of, stated
@@ -56,7 +56,8 @@ def advance(state: State, exposure: Exposure) -> State:
         step = heavier(made, state.scheme.step, terms)
         after = max(after, step.load)
     missed = state.missed + 1 if came is Came.MISSED else 0
-    return State(state.scheme, terms, after, missed, Moved(session, came, before, after, made, step))
+    found = state.moved is None and before != state.load
+    return State(state.scheme, terms, after, missed, Moved(session, came, before, after, made, step, found))
 
 
 def ask(state: State) -> Ask:
@@ -87,7 +88,7 @@ def _reason(state: State, moved: Moved) -> str:
         return lighter_reason(moved, session.working_load(sets), f"{reps(session.works)} on {day(session.on)}")
     if moved.came is Came.MADE and moved.made is None and session.working_load(sets) >= moved.before:
         done = f"{reps(session.works)} on {day(session.on)}"
-        return f"{done}: not every set reached {top} yet, so {stated(moved.after)} stays."
+        return f"{done}: not every set reached {top} yet, so {stays(moved, moved.after)}."
     return same_reason(moved, sets, str(bottom))
 
 

@@ -52,17 +52,18 @@ def after_session(state: State, session: Session) -> State:
     terms, scheme = state.terms, state.scheme
     sets = terms.slot.sets
     before = stands_at(state.load, session, sets, terms, first=state.moved is None)
+    found = state.moved is None and before != state.load
     made = session.made_at(sets, reaches(top_reps(terms.slot.target)))
     came = session.came(sets, reaches(least_reps(terms.slot.target))) if made is None else Came.MADE
     if made is not None:
         step = heavier(made, scheme.step, terms)
         after = max(before, step.load)
-        return State(scheme, terms, after, (), Moved(session, came, before, after, made, step))
+        return State(scheme, terms, after, (), Moved(session, came, before, after, made, step, found))
     if came is not Came.MISSED:
-        return State(scheme, terms, before, (), Moved(session, came, before, before))
+        return State(scheme, terms, before, (), Moved(session, came, before, before, found=found))
     missed = after_miss(state.missed, session.working_load(sets), scheme.misses)
     after = reset(before, missed, scheme.misses, scheme.reset_share, terms)
-    return State(scheme, terms, after, missed, Moved(session, came, before, after))
+    return State(scheme, terms, after, missed, Moved(session, came, before, after, found=found))
 
 
 def ask(state: State) -> Ask:

@@ -22,7 +22,11 @@ from engine.values.prescription import Verdict
 
 @dataclass(frozen=True, slots=True)
 class Moved:
-    """`before` was asked in the session, `after` is asked next; `made` is the load the step went up from."""
+    """`before` is what the session is measured against, `after` what the slot stands at since.
+
+    `made` is the load the step went up from. `found`: it was the first session, and what was lifted took the place of
+    the plan's load.
+    """
 
     session: Session
     came: Came
@@ -30,6 +34,7 @@ class Moved:
     after: Load
     made: Load | None = None
     step: Step | None = None
+    found: bool = False
 
     @property
     def up(self) -> bool:
@@ -58,7 +63,7 @@ def up_reason(moved: Moved, sets: int, need: str) -> str:
     """Why the load goes up."""
     on, made = day(moved.session.on), moved.made
     if made is None or moved.after <= made:
-        more = f"more than the {stated(moved.before)} asked"
+        more = f"more than the {stated(moved.session.asked or moved.before)} asked"
         return f"{stated(moved.after)} was lifted on {on}, {more}, so it goes on from there."
     at = "" if made == moved.before else f" at {stated(made)}"
     return f"{all_sets(sets)} of {need} made{at} on {on}, so the load {rises(made, moved.after)}."
@@ -82,6 +87,10 @@ def same_reason(moved: Moved, sets: int, need: str) -> str:
 
 def stays(moved: Moved, lifted: Load) -> str:
     """That a load stays; where less was lifted, only that nothing goes up, for the ceiling says what is asked."""
+    if moved.found:
+        return f"it goes on from {stated(moved.after)}"
+    if moved.session.asked is not None and moved.after <= lifted:
+        return f"it goes on at {stated(moved.after)}"
     return f"{stated(moved.after)} stays" if moved.after <= lifted else "nothing goes up"
 
 

@@ -75,7 +75,7 @@ def _as_asked(last: Exposure, ask: Ask, past: Sequence[Exposure], terms: Terms) 
     """The last exposure with the load it was really asked, where that was less than the rule's."""
     earlier = past[: next(at for at, one in enumerate(past) if one is last)]
     laid = Laid(ask)
-    if earlier and earlier[-1].hurt:
+    if any(one.hurt for one in earlier):
         before = asked(terms, proving(earlier)).before
         laid = _unpushed(Asked(before, ask), earlier, terms, pain=False)
     away = last.away

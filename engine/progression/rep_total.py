@@ -56,7 +56,7 @@ def advance(state: State, exposure: Exposure) -> State:
         after = max(before, up.load)
     elif made is not None and before <= made:
         total = max(state.total, reached) + state.scheme.gain
-    moved = Moved(session, Came.MADE, before, after, made, up)
+    moved = Moved(session, Came.MADE, before, after, made, up, state.moved is None and before != state.load)
     return replace(state, load=after, total=total, goal=state.total, reached=reached, moved=moved)
 
 

@@ -58,7 +58,7 @@ def advance(state: State, exposure: Exposure) -> State:
     # The step's share is told of the load it went up from: this turn's, or the heavier one that was made.
     made = None if turn == here else max(before, climbed or before)
     step = heavier(made, state.scheme.step, terms) if made is not None and made < turn[0] else None
-    moved = Moved(session, came, before, turn[0], made, step)
+    moved = Moved(session, came, before, turn[0], made, step, state.moved is None and before != state.load)
     return State(state.scheme, terms, *turn, state.sets, moved)
 
 

@@ -63,7 +63,7 @@ def advance(state: State, exposure: Exposure) -> State:
         step = heavier(made, scheme.step, terms)
         if after < step.load:
             after, goal = step.load, first
-    moved = Moved(session, came, before, after, made, step)
+    moved = Moved(session, came, before, after, made, step, state.moved is None and before != state.load)
     return replace(state, load=after, goal=goal, asked=state.goal, moved=moved)
 
 
@@ -118,7 +118,7 @@ def _reason(state: State, moved: Moved) -> str:
         bound = told(_target(terms, state.scheme.bound))
         return f"{all_sets(sets)} of {bound} made on {on}, so the load {rises(moved.made, moved.after)}."
     if moved.up:
-        more = f"more than the {stated(moved.before)} asked"
+        more = f"more than the {stated(moved.session.asked or moved.before)} asked"
         return f"{stated(moved.after)} was used on {on}, {more}, so it goes on from there."
     asked = told(_target(terms, state.asked))
     if state.goal > state.asked:

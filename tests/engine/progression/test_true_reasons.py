@@ -134,6 +134,27 @@ def on_day(planned: Slot, day: int, *sessions: tuple[int, str], loadable: Loadab
         ),
         pytest.param(
             STEP,
+            ((0, "85: 5 5 5"), (28, "90: 5 5 5")),
+            "3×5 at 92.5 kg",
+            "All 3 sets of 5 made at 90 kg on Mon 30 Mar, so the load goes up 2.5 kg.",
+            id="heavier than asked after time away",
+        ),
+        pytest.param(
+            DOUBLE,
+            ((0, "40: 12 12 12"), (28, "45: 10 10 9")),
+            "3×8-12 at 45 kg",
+            "45 kg was lifted on Mon 30 Mar, more than the 40 kg asked, so it goes on from there.",
+            id="double: heavier than asked after time away",
+        ),
+        pytest.param(
+            STEP,
+            ((0, "70: 5 5 4"),),
+            "3×5 at 70 kg",
+            "5, 5, 4 on Mon 2 Mar, short of 5, so it goes on from 70 kg.",
+            id="a first session lighter than the plan",
+        ),
+        pytest.param(
+            STEP,
             ((0, "85: 5 5 5"), (7, "85: 5 5 5")),
             "3×5 at 87.5 kg",
             "The sets made on Mon 9 Mar were lighter than the 87.5 kg asked (85 kg), so 87.5 kg is asked again.",
