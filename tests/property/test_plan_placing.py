@@ -11,7 +11,7 @@ from engine.values.muscles import Muscle
 from tests.property.strategies import blocks
 
 MOST_WAYS = 120
-SLOW = settings(max_examples=60, suppress_health_check=list(HealthCheck))
+SLOW = settings(max_examples=30, suppress_health_check=list(HealthCheck))
 
 
 @SLOW
