@@ -21,6 +21,7 @@ from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
+PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
 @dataclass(slots=True)
@@ -106,6 +107,8 @@ class NumberChunks:
         chunk = Chunk([self.factor(None)], before=self.separator)
         if self.depth:
             chunk.in_brackets = True
+        before = self.pieces[self.at - 2].text if self.at > 1 else ""
+        chunk.in_passing = before in PASSING_WORDS and chunk.factors[0][0].role in AMOUNTS
         self._rest_of_chunk(chunk)
 
     def _rest_of_chunk(self, chunk: Chunk) -> None:
@@ -314,6 +317,7 @@ class NumberChunks:
             self.at += 2
             return
         self.at += 1
+        self.out.dangling = self.out.dangling or (last is None and self._kind() is K.TIMES)
         chunk = Chunk([CARRIED], before=self.separator)
         chunk.factors.append(self.factor(chunk))
         self._rest_of_chunk(chunk)

@@ -85,6 +85,7 @@ class Chunker(ResultChunks):
             last.efforts += (Effort.from_rpe(numbers[0].value),)
             return
         if last is None or last.at:
+            self.out.dangling = self.out.dangling or (sign and _is_effort(numbers))
             head = numbers[0]._replace(role=Role.LOAD) if numbers[0].role is Role.BARE else numbers[0]
             self._place(Chunk([(head, *numbers[1:])], before=self.separator))
             return
@@ -268,6 +269,13 @@ class Chunker(ResultChunks):
         self._tell_each(piece)
         self.at += 1
 
+    def numbered(self, piece: Piece) -> None:
+        """ "#4", "set 2" inside a line: a number that tells which, and not how many."""
+        single = piece.kind is K.SETS and not piece.text.endswith("s")
+        if self._kind() is K.NUMBER and (single or (piece.text == "#" and self.pieces[self.at + 1].glued)):
+            self.out.dangling = True
+        self.at += 1
+
     def flag(self, piece: Piece) -> None:
         setattr(self.out, FLAGS[piece.kind], True)
         self.at += 1
@@ -347,7 +355,7 @@ FLAGS = {
     K.MAX: "maximum",
     K.TOTAL: "total",
     K.PIN: "pins",
-    K.SHORT: "pins",
+    K.UNCLEAR: "pins",
     K.BAND: "band",
 }
 HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
@@ -363,6 +371,8 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.MISS: Chunker.miss,
     K.PLUS: Chunker.plus,
     K.EACH: Chunker.each,
+    K.SETS: Chunker.numbered,
+    K.OTHER_SIGN: Chunker.numbered,
     K.BAR: Chunker.bar,
     K.BODY: Chunker.body,
     K.COUNT: Chunker.count_word,

@@ -49,6 +49,8 @@ class Chunk:
     counted: bool = False
     """The reps were written as a word that names them: a triple, fives."""
     in_brackets: bool = False
+    in_passing: bool = False
+    """A time behind "in": "3x5 80 in 12 minutes"."""
 
     def __init__(self, factors: list[tuple[Piece, ...]], before: K | None = None, counted: bool = False) -> None:
         self.factors = factors

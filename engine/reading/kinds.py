@@ -75,7 +75,7 @@ class K(Enum):
     MAX = "max"
     TOTAL = "total"
     PARTIAL = "partial"
-    SHORT = "short"
+    UNCLEAR = "unclear"
     ROUNDS = "rounds"
     SUPERSET = "superset"
     GOT = "got"

@@ -82,7 +82,8 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
             out.pop()
     efforts = tuple(effort for value in values if (effort := _effort(scale.kind, value)) is not None)
     if not efforts or len(efforts) < len(values):
-        out.append(_aside(scale))
+        unclear = bool(values) or (_is_amount(pieces, after) and pieces[after].role is Role.BARE)
+        out.append(scale._replace(kind=K.UNCLEAR) if unclear else _aside(scale))
         return max(end, at + 1)
     out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end))
     return end
@@ -93,7 +94,9 @@ def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
     end = at
     while at < len(pieces) and _is_small(pieces[at]):
         after = pieces[at + 1].kind if at + 1 < len(pieces) else None
-        if values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued):
+        if after is K.TIMES or (
+            values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued)
+        ):
             break
         values.append(pieces[at].value)
         at = end = at + 1

@@ -35,6 +35,14 @@ class Adding:
     kind_ahead: SetKind | None = None
     """The kind told with a load whose reps follow: "drop 12kg 8"."""
     weak: bool = False
+    grouped: bool = False
+    """A group was told by counts: 3x8."""
+    stray: bool = False
+    """A count of reps stood alone, with no load of its own: "3x8 60 7"."""
+    in_passing: bool = False
+    chunk_at: bool = False
+    filled: bool = False
+    """The chunk was the load of sets told before it."""
 
     def __init__(self, chunks: Chunks, choice: Choice, traits: Traits) -> None:
         self.chunks = chunks
@@ -45,6 +53,8 @@ class Adding:
 
     def _add(self, reps: Piece, load: Piece | None = None) -> None:
         reps_done, partial = divmod(reps.value, 1)
+        if partial and not reps_done:
+            raise DoesNotFit("half a rep")
         if reps.role is Role.LOAD or not 0 <= reps_done <= MOST_REPS or (partial and partial != Decimal("0.5")):
             raise DoesNotFit(f"{reps.text} cannot be reps")
         if self.traits.timed and reps.role in (Role.BARE, Role.SECONDS, Role.PLURAL):
@@ -91,6 +101,7 @@ class Adding:
             for draft in still_open:
                 draft.load, draft.carried = load, False
             self.touched = still_open
+            self.filled = True
             self.load = None
         elif self.pending:
             raise DoesNotFit("two loads and no reps")

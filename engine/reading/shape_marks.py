@@ -25,6 +25,8 @@ class Marked(ThreeFactors):
         self._mark_effort(chunk)
         if chunk.times is not None:
             self._mark_times(chunk.times)
+        if chunk.kind is SetKind.DROP and (len(self.touched) == len(self.drafts) or self.filled):
+            raise DoesNotFit("a drop with no set before it")
         kind, self.kind_ahead = chunk.kind or self.kind_ahead, None if self.touched else chunk.kind
         for draft in self.touched if kind is not None else ():
             draft.kind = kind or draft.kind
@@ -50,11 +52,19 @@ class Marked(ThreeFactors):
         if len(chunk.at) > 1:
             self._loads_each(chunk.at)
             return
+        self._check_loads(chunk.at[0])
         still_open = [draft for draft in self.drafts if draft.load is None or draft.carried]
         for draft in (*still_open, *self.touched):
             draft.load, draft.carried = chunk.at[0], False
         self.last_load = chunk.at[0]
         self.pending = False
+
+    def _check_loads(self, load: Piece) -> None:
+        """Two loads for one set: neither may be dropped."""
+        told = [draft.load for draft in self.touched if draft.load is not None and not draft.carried]
+        told += [self.load] if self.pending and self.load is not None else []
+        if any(other.value != load.value or other.role is Role.CHANGE for other in told):
+            raise DoesNotFit("two loads for one set")
 
     def _loads_each(self, loads: tuple[Piece, ...]) -> None:
         if len(loads) != len(self.touched):
@@ -102,6 +112,7 @@ class Marked(ThreeFactors):
         if not self.touched:
             raise DoesNotFit("nothing to repeat")
         group = list(self.touched)
+        self.weak = self.weak or (len(group) > 1 and not self.listed)
         for _ in range(times - 1):
             self.touched += [copy_of(draft) for draft in group]
         self.drafts += self.touched[len(group) :]
@@ -123,6 +134,7 @@ class Marked(ThreeFactors):
         if not chunk.plus or not self.touched:
             return
         head = self.touched[-1]
+        self.weak = self.weak or (len(self.touched) > 1 and not self.listed)
         if self.traits.one_sided and len(chunk.plus) == 1 and chunk.plus[0].value == head.reps:
             raise DoesNotFit("each side once, or a set and some more")
         for more in chunk.plus:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from decimal import Decimal
 
 from engine.reading.choices import (
     LOADS,
@@ -27,6 +26,7 @@ class OneFactor(Adding):
 
     def _one(self, chunk: Chunk, place: int) -> None:
         numbers = chunk.factors[0]
+        self.in_passing, self.chunk_at = chunk.in_passing, bool(chunk.at)
         if any(number.value == 0 and number.role is Role.BARE for number in numbers) and not chunk.missed:
             raise DoesNotFit("0 reps and no miss told")
         if chunk.counted:
@@ -48,7 +48,7 @@ class OneFactor(Adding):
 
     def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
         if self.traits.body and number.role is Role.BARE and number.text.endswith("½"):
-            number = number._replace(value=Decimal(int(number.value)))  # half a rep does not count
+            number = number._replace(value=number.value // 1 or number.value)  # half a rep does not count
         handler = SINGLES.get(number.role)
         if chunk.missed and self._open_group() and self._is_load(number):
             self._set_load(number)
@@ -111,7 +111,12 @@ class OneFactor(Adding):
             self.announced = None
             return
         self.listed = True
+        self.stray = self.stray or self._has_no_load()
         self._add(number)
+
+    def _has_no_load(self) -> bool:
+        """Whether reps on their own have no load here but that of a group told by counts."""
+        return self.load is None and not (self.chunk_at and not self._open_group())
 
     def _announced_alone(self, number: Piece) -> bool:
         """Whether "5 sets" stands before one count of reps, not before the reps of each set: "5 sets: 8,7,6,6,5"."""
@@ -128,6 +133,7 @@ class OneFactor(Adding):
             raise DoesNotFit(f"{count} sets")
         self.listed = False
         self.touched = []
+        self.grouped = self.grouped or (count > 1 and self.announced is None)
         for _ in range(count):
             self._add(reps, load)
 
@@ -163,7 +169,8 @@ class OneFactor(Adding):
             self.announced = None
             return
         if self.drafts and not (self.traits.timed or self.traits.carried or self.traits.body):
-            return  # "3x5 80 in 12 minutes"
+            self.weak = self.weak or not self.in_passing
+            return  # "3x5 80 in 12 minutes"; without a word to it a time is asked about
         self._add_typed(number, None)
 
     def _list(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> None:
@@ -172,6 +179,7 @@ class OneFactor(Adding):
             leads = self.choice.first is FirstAs.LOAD and self.load is None and not self.traits.body and not chunk.at
             if leads:
                 self.load = self.last_load = head
+            self.stray = self.stray or self._has_no_load()
             self._reps_list(numbers[1:] if leads else numbers)
 
     def _list_with_load(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> bool:

@@ -32,6 +32,7 @@ class TwoFactors(OneFactor):
 
     def _carry(self, reps: tuple[Piece, ...]) -> None:
         """ "x8": the load of the set before."""
+        self.stray = self.stray or self.load is None
         if self.load is None and self.drafts:
             self.load = self.drafts[-1].load
         if reps[0].role in LOADS:
@@ -150,6 +151,7 @@ class TwoFactors(OneFactor):
             return
         if not whole(other) or not 1 <= other.value <= MOST_SETS * 2:
             raise DoesNotFit(f"{other.text} sets of {amount.text}")
+        self.grouped = self.grouped or other.value > 1
         for _ in range(int(other.value)):
             self._add_typed(amount, None)
 

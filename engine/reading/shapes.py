@@ -31,7 +31,7 @@ class Shaper(Marked):
             self.shared = 1  # weightlifters write singles bare: 60, 65, 70
         for place, chunk in enumerate(self.chunks.found):
             self._turn(place)
-            self.touched = []
+            self.touched, self.filled = [], False
             self._read(chunk, place)
             self._mark(chunk)
             if len(self.drafts) > MOST_OUT:
@@ -68,7 +68,7 @@ class Shaper(Marked):
     def _finish(self) -> None:
         out = self.chunks
         self._check_complete()
-        if any(draft.carried for draft in self.drafts):
+        if any(draft.carried for draft in self.drafts) or (self.grouped and self.stray):
             self.weak = True
         self._results()
         if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
@@ -104,7 +104,7 @@ class Shaper(Marked):
     def _single_sets(self) -> None:
         """What was told of one set of a group: its reps, its effort, a miss."""
         for place, count in self.chunks.placed_reps:
-            if place > len(self.drafts):
+            if place > len(self.drafts) or len(self.drafts) < 2:
                 raise DoesNotFit(f"no set {place}")
             draft = self.drafts[place - 1]
             if not 0 < count <= draft.reps or self.traits.timed:
@@ -121,5 +121,6 @@ class Shaper(Marked):
             for draft in self.drafts[1:]:
                 draft.kind = SetKind.REST_PAUSE
         if out.drops_ahead:
+            self.weak = self.weak or len({id(draft.load) for draft in self.drafts}) < 2
             for draft in self.drafts[1:]:
                 draft.kind = SetKind.DROP

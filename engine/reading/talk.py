@@ -9,7 +9,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, Role
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
@@ -30,6 +30,8 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     whole_message = False
     for sentence, end in _sentences(pieces):
         kept = [] if whole_message else _kept(sentence, end)
+        if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
+            kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
         dropped = dropped or _counts(sentence) > _counts(kept)
         if _announces_plans(sentence, end):
             whole_message = True
