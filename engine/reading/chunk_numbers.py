@@ -139,7 +139,7 @@ class NumberChunks:
         if not any(number.text.endswith("½") and number.role is Role.BARE for number in numbers):
             return numbers
         self.out.notes.append(numbers[-1])
-        return tuple(number._replace(value=Decimal(int(number.value))) for number in numbers)
+        return tuple(number._replace(value=number.value // 1 or number.value) for number in numbers)
 
     def _restates(self, chunk: Chunk) -> bool:
         """ "100x3x5, five triples": sets and reps in words behind three factors settle which is which."""

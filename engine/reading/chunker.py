@@ -270,9 +270,11 @@ class Chunker(ResultChunks):
         self.at += 1
 
     def numbered(self, piece: Piece) -> None:
-        """ "#4", "set 2" inside a line: a number that tells which, and not how many."""
+        """ "#4", "= 24", "set 2" inside a line: a number that tells which, and not how many."""
         single = piece.kind is K.SETS and not piece.text.endswith("s")
-        if self._kind() is K.NUMBER and (single or (piece.text == "#" and self.pieces[self.at + 1].glued)):
+        if self._kind() is K.NUMBER and (
+            single or piece.kind is K.EQUALS or (piece.text == "#" and self.pieces[self.at + 1].glued)
+        ):
             self.out.dangling = True
         self.at += 1
 
@@ -372,6 +374,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.PLUS: Chunker.plus,
     K.EACH: Chunker.each,
     K.SETS: Chunker.numbered,
+    K.EQUALS: Chunker.numbered,
     K.OTHER_SIGN: Chunker.numbered,
     K.BAR: Chunker.bar,
     K.BODY: Chunker.body,

@@ -205,7 +205,7 @@ class Lexer:
         kind = self._unit_of(after)
         if self._is_label(kind) or (after.text == "с" and self._is_number(at + 1)):
             return piece, at
-        if kind is None or kind not in UNIT_ROLES or self._phrase_begins(at):
+        if kind is None or kind not in UNIT_ROLES or self._phrase_begins(at) or self._numbers_a_set(piece, at, after):
             return piece, at
         counted = self._with_unit(piece, kind, after)
         return self._with_seconds(counted, at + 1) if kind is K.MINUTES else (counted, self._behind_second_unit(at + 1))
@@ -221,6 +221,10 @@ class Lexer:
         if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
             return whole._replace(end=after.end), at + 2
         return minutes, at
+
+    def _numbers_a_set(self, piece: Piece, at: int, after: Token) -> bool:
+        """ "3x5 set 2": the word counts nothing, it is numbered."""
+        return after.text == "set" and piece.value > 1 and self._is_number(at + 1)
 
     def _is_label(self, kind: K | None) -> bool:
         """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""

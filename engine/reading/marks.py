@@ -192,13 +192,28 @@ def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "tempo 3-1-0", "tempo 4010", "tempo 3 1 0": up to four counts of a few seconds, and no number behind them."""
     out.append(_aside(pieces[at]))
     at = _past_links(pieces, at + 1)
-    while at < len(pieces) and pieces[at].kind in (K.NUMBER, K.DASH, K.SLASH, K.TIMES, K.COLON):
-        if pieces[at].kind is K.NUMBER and pieces[at].role is not Role.BARE and pieces[at].value >= 0:
+    joined, before = True, None
+    for _ in range(TEMPO_DIGITS):
+        if not _is_amount(pieces, at) or not (joined or _is_one_count(before, pieces[at])):
             break
-        at += 1
+        if pieces[at].role is not Role.BARE or _kind(pieces, at + 1) in (K.KG, K.LB):
+            break
+        before, at = pieces[at], at + 1
+        joined = _kind(pieces, at) in TEMPO_SIGNS and _is_amount(pieces, at + 1)
+        at += joined
     return at
+
+
+def _is_one_count(before: Piece | None, piece: Piece) -> bool:
+    """ "3 1 0": single seconds, one after the other."""
+    return before is not None and max(before.value, piece.value) < SLOWEST_COUNT
+
+
+SLOWEST_COUNT = 10
+TEMPO_SIGNS = frozenset((K.DASH, K.SLASH, K.TIMES, K.COLON))
 
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:

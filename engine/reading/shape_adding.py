@@ -35,12 +35,12 @@ class Adding:
     kind_ahead: SetKind | None = None
     """The kind told with a load whose reps follow: "drop 12kg 8"."""
     weak: bool = False
-    grouped: bool = False
-    """A group was told by counts: 3x8."""
-    stray: bool = False
-    """A count of reps stood alone, with no load of its own: "3x8 60 7"."""
+    groups_at: frozenset[int] = frozenset()
+    singles_at: frozenset[int] = frozenset()
+    """The loads (by identity; 0 for none told yet) of groups told by counts, 3x8, and of reps that stood alone."""
     in_passing: bool = False
     chunk_at: bool = False
+    bracketed: bool = False
     filled: bool = False
     """The chunk was the load of sets told before it."""
 
@@ -81,6 +81,17 @@ class Adding:
             self.touched = [last]
         else:
             self._append(Draft(1, load, seconds=amount.value))
+
+    def _note_group(self) -> None:
+        self.groups_at |= {id(self.load) if self.load is not None else 0}
+
+    def _note_single(self, closed: bool) -> None:
+        """`closed`: the reps have a load behind them that no group waits for."""
+        self.singles_at |= {id(self.load) if self.load is not None else -1 if closed else 0}
+
+    def _has_stray(self) -> bool:
+        """Whether reps stood alone beside a group, with no load of their own: "3x8 60 7"."""
+        return bool(self.groups_at) and (0 in self.singles_at or bool(self.groups_at & self.singles_at))
 
     def _append(self, draft: Draft) -> None:
         if len(self.drafts) >= MOST_OUT:

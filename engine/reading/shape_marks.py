@@ -30,6 +30,7 @@ class Marked(ThreeFactors):
         kind, self.kind_ahead = chunk.kind or self.kind_ahead, None if self.touched else chunk.kind
         for draft in self.touched if kind is not None else ():
             draft.kind = kind or draft.kind
+        self.weak = self.weak or (kind is SetKind.DROP and self._drops_nothing())
         for draft in self.touched:
             draft.side = chunk.side or draft.side
         if chunk.failure and self.touched:
@@ -58,6 +59,11 @@ class Marked(ThreeFactors):
             draft.load, draft.carried = chunk.at[0], False
         self.last_load = chunk.at[0]
         self.pending = False
+
+    def _drops_nothing(self) -> bool:
+        """A drop at the load of the set before it."""
+        before = self.drafts[-len(self.touched) - 1] if 0 < len(self.touched) < len(self.drafts) else None
+        return before is not None and before.load is not None and before.load is self.touched[0].load
 
     def _check_loads(self, load: Piece) -> None:
         """Two loads for one set: neither may be dropped."""

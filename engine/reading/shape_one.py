@@ -27,6 +27,7 @@ class OneFactor(Adding):
     def _one(self, chunk: Chunk, place: int) -> None:
         numbers = chunk.factors[0]
         self.in_passing, self.chunk_at = chunk.in_passing, bool(chunk.at)
+        self.bracketed = chunk.in_brackets and bool(self.drafts)
         if any(number.value == 0 and number.role is Role.BARE for number in numbers) and not chunk.missed:
             raise DoesNotFit("0 reps and no miss told")
         if chunk.counted:
@@ -110,13 +111,10 @@ class OneFactor(Adding):
             self._repeat(number, self.announced)
             self.announced = None
             return
+        self._note_single(self.chunk_at and not self._open_group())
+        self.weak = self.weak or self.bracketed
         self.listed = True
-        self.stray = self.stray or self._has_no_load()
         self._add(number)
-
-    def _has_no_load(self) -> bool:
-        """Whether reps on their own have no load here but that of a group told by counts."""
-        return self.load is None and not (self.chunk_at and not self._open_group())
 
     def _announced_alone(self, number: Piece) -> bool:
         """Whether "5 sets" stands before one count of reps, not before the reps of each set: "5 sets: 8,7,6,6,5"."""
@@ -133,7 +131,8 @@ class OneFactor(Adding):
             raise DoesNotFit(f"{count} sets")
         self.listed = False
         self.touched = []
-        self.grouped = self.grouped or (count > 1 and self.announced is None)
+        if count > 1 and self.announced is None:
+            self._note_group()
         for _ in range(count):
             self._add(reps, load)
 
@@ -179,7 +178,7 @@ class OneFactor(Adding):
             leads = self.choice.first is FirstAs.LOAD and self.load is None and not self.traits.body and not chunk.at
             if leads:
                 self.load = self.last_load = head
-            self.stray = self.stray or self._has_no_load()
+            self._note_single(self.chunk_at and not self._open_group())
             self._reps_list(numbers[1:] if leads else numbers)
 
     def _list_with_load(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> bool:

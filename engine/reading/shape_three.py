@@ -57,7 +57,8 @@ class ThreeFactors(TwoFactors):
 
     def _three_typed(self, first: Piece, second: Piece, third: Piece) -> None:
         """28kg x 40m x 3, 3 x 40m x 28kg, 2 x 28kg x 40m, 2 x 10kg x 45s."""
-        amount = next((n for n in (second, first, third) if n.role in (Role.SECONDS, Role.METRES)), second)
+        spelled = (Role.SECONDS, Role.METRES, Role.PLURAL) if self.traits.timed else (Role.SECONDS, Role.METRES)
+        amount = next((n for n in (second, first, third) if n.role in spelled), second)
         others = [n for n in (first, second, third) if n is not amount]
         load = next((n for n in others if n.role in LOADS or n.value > MOST_SETS or not whole(n)), None)
         if load is None:

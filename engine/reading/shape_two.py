@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from engine.reading.choices import (
     LOADS,
     MOST_SETS,
@@ -32,7 +34,7 @@ class TwoFactors(OneFactor):
 
     def _carry(self, reps: tuple[Piece, ...]) -> None:
         """ "x8": the load of the set before."""
-        self.stray = self.stray or self.load is None
+        self._note_single(closed=False)
         if self.load is None and self.drafts:
             self.load = self.drafts[-1].load
         if reps[0].role in LOADS:
@@ -62,6 +64,8 @@ class TwoFactors(OneFactor):
     def _ladder(self, rungs: tuple[Piece, ...], rounds: int) -> None:
         if not 1 <= rounds <= MOST_SETS:
             raise DoesNotFit(f"{rounds} rounds of a ladder")
+        rising = all(low.value < high.value for low, high in pairwise(rungs))
+        self.weak = self.weak or not (rising or self.traits.body)
         for _ in range(rounds):
             self._reps_list(rungs)
 
@@ -151,7 +155,8 @@ class TwoFactors(OneFactor):
             return
         if not whole(other) or not 1 <= other.value <= MOST_SETS * 2:
             raise DoesNotFit(f"{other.text} sets of {amount.text}")
-        self.grouped = self.grouped or other.value > 1
+        if other.value > 1:
+            self._note_group()
         for _ in range(int(other.value)):
             self._add_typed(amount, None)
 

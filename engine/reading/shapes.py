@@ -68,7 +68,7 @@ class Shaper(Marked):
     def _finish(self) -> None:
         out = self.chunks
         self._check_complete()
-        if any(draft.carried for draft in self.drafts) or (self.grouped and self.stray):
+        if any(draft.carried for draft in self.drafts) or self._has_stray():
             self.weak = True
         self._results()
         if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:

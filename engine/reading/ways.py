@@ -143,15 +143,18 @@ def _pair_ways(
 def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:
     """How the pairs beside the open ones are settled: 45x12>35x9>25x8 holds to one way. A "+" stands behind reps."""
     opened = [chunk.factors[0][0].value for chunk in chunks.found if _is_open_pair(chunk, traits)]
+    behind = [chunk.factors[1][0].value for chunk in chunks.found if _is_open_pair(chunk, traits)]
     if any(chunk.plus and chunk.size == 2 for chunk in chunks.found) and max(opened) > MOST_SETS:
         return PairAs.LOAD_REPS
     for chunk in chunks.found:
         if chunk.size != 2 or _is_open_pair(chunk, traits) or not chunk.factors[0]:
             continue
         first, second = chunk.factors[0][0], chunk.factors[1][0]
-        if is_told_load(first, traits) and min(opened) * 4 >= first.value:
+        if is_told_load(first, traits) and min(opened) * (4 if max(opened) > MOST_SETS else 2) >= first.value:
             return PairAs.LOAD_REPS
-        if is_told_load(second, traits) and not (first.value == 2 and (traits.two_implements or traits.carried)):
+        near = min(behind) * 4 >= second.value
+        pair = first.value == 2 and (traits.two_implements or traits.carried)
+        if is_told_load(second, traits) and near and not pair:
             return PairAs.REPS_LOAD
     return None
 
