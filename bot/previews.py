@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal
 
-from bot.day_sessions import Loadables, choices_of, facts_of, gym_of
 from bot.memory import Memory
 from bot.plans_in_force import plan_in_force
+from bot.session_frames import Loadables, choices_of, facts_of, gym_of
 from engine.plan.projection import Assumptions, ProjectedDay, project, success_share
 from engine.progression.sessions import (
     assign,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.replies.session import all_done, next_set, no_session
+from bot.replies.session import all_done, next_set, no_session, not_worked_out
 from bot.sessions import session_of
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -15,6 +15,8 @@ def next_up(turn: Turn, act: Act) -> None:
     if following is not None:
         name = following.prescription.exercise
         turn.say(next_set(following, session.latest_exercise, session.slot_of(name), turn.catalogue.get(name)))
+    elif session.broken:
+        turn.say(not_worked_out())
     elif session.prescriptions:
         turn.say(all_done())
     else:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
-from bot.replies.session import no_session, session_card
+from bot.replies.session import no_session, not_worked_out, session_card
 from bot.sessions import session_of, session_on, spacing_cautions
 from bot.turn import Turn
 from bot.words import day_named
@@ -17,6 +17,9 @@ def today(turn: Turn, act: Act) -> None:
     """Nothing; the session is said."""
     on = _day(turn, act)
     session = session_of(turn) if on == turn.today else session_on(turn, on)
+    if session.broken:
+        turn.say(not_worked_out())
+        return
     if not session.prescriptions:
         turn.say(no_session(session.coming, on, has_plan=session.plan is not None))
         return

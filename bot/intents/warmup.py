@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.day_sessions import Loadables, gym_of
 from bot.replies.loading import no_ramp, ramp_card
+from bot.session_frames import Loadables, gym_of
 from bot.sessions import session_of
 from bot.turn import Turn
 from engine.loading.exercises import empty_bar

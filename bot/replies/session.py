@@ -151,6 +151,13 @@ def all_done() -> Reply:
     return Reply("All of today's sets are in. Type done to close the session.", row(Button("Done", "v1:done")))
 
 
+def not_worked_out() -> Reply:
+    """A fault of ours in what is planned; the log is not touched by it."""
+    return Reply(
+        "I can't work out this session right now, sorry: a fault on my side. Sets you send are saved all the same."
+    )
+
+
 def no_session(coming: PlannedDay | None, today: date, *, has_plan: bool) -> Reply:
     """A rest day, or no plan yet."""
     if not has_plan:
