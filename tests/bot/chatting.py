@@ -106,12 +106,19 @@ class Chats:
         self.product.tick(self.at)
         return self.fresh()
 
-    def until(self, at: datetime, every: timedelta = timedelta(hours=1)) -> list[Delivery]:
-        """What goes out until then, looking at what is due again and again."""
+    def until(self, at: datetime, every: timedelta | None = None) -> list[Delivery]:
+        """What goes out until then, looking at what is due every so often, or whenever something falls due."""
         out = self.fresh()
         while self.at < at:
-            out += self.tick(min(at, self.at + every))
+            out += self.tick(min(at, self.at + every if every is not None else self._next_look(at)))
         return out
+
+    def _next_look(self, at: datetime) -> datetime:
+        with self.database.transaction() as store:
+            due = store.due.next_at()
+        if due is None:
+            return at
+        return due if due > self.at else self.at + timedelta(minutes=5)
 
     def fresh(self) -> list[Delivery]:
         """What went into the outbox since last asked, in order."""
