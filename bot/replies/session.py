@@ -154,7 +154,7 @@ def all_done() -> Reply:
 def not_worked_out() -> Reply:
     """A fault of ours in what is planned; the log is not touched by it."""
     return Reply(
-        "I can't work out this session right now, sorry: a fault on my side. Sets you send are saved all the same."
+        "I can't work out this session right now: a fault on my side, sorry. Sets you send are saved."
     )
 
 
