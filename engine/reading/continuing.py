@@ -1,15 +1,38 @@
-"""Sets that go on from the ones that stand: "another 5", "+10 for 3", "bench again, 7", "same weight, 10 10".
+"""Sets that go on from the ones that stand: "another 5", "+10 for 3", "bench again", "same but 85".
 
-The grammar of sets reads most of it, since reps alone are done at the latest load of the exercise in hand. What it
-needs
-from here is the exercise in hand itself: the one of the latest set of the day, where the context names none.
+The grammar of sets reads most of it, since reps alone are done at the latest load of the exercise in hand. Told apart
+here is what speaks of the latest set itself:
+
+again  = ( "same" | "another" | NUMBER "more" ) [ name ] [ ( "at" | "but" ) load ]
+change = ( "up" | "plus" | "minus" ) NUMBER "for" reps | NUMBER ( "more" | "heavier" | "lighter" ) "for" reps
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
+from decimal import Decimal
 
-from engine.reading.values import Context
+from engine.reading.kinds import K
+from engine.reading.names import narrowed
+from engine.reading.pieces import LOAD_LABELS, Piece, Role
+from engine.reading.values import Act, Context, Logged
+from engine.values.load import Basis, Load
+from engine.values.sets import SetDone, SetKind, SetRecord
+
+MOST_LOADED_REPS = 30
+MOST_SETS = 3
+"""How many sets "three more at 60" may be; "8 more" is a set of eight. Common practice, no source."""
+
+MOST_CHANGE = 50
+ASKS_FOR_MORE = frozenset((K.SAME, K.ANOTHER, K.MORE))
+BESIDE = frozenset(
+    (K.FILLER, K.COMMA, K.STOP, K.AND, K.THEN, K.SETS, K.AT, K.WITH, K.KG, K.LB, K.FOR, K.EXTRA, K.OF, K.REPS, K.EXCEPT,
+     K.DASH)
+)  # fmt: skip
+UP = frozenset(("up", "plus", "add", "added", "adding"))
+DOWN = frozenset(("minus", "down", "less", "dropped", "off", "lighter", "drop"))
+HEAVIER = frozenset(("heavier", "more"))
 
 
 def in_hand(context: Context) -> Context:
@@ -20,3 +43,105 @@ def in_hand(context: Context) -> Context:
     if context.now is not None and last.on != context.now.date():
         return context
     return replace(context, doing=last.done.exercise)
+
+
+def gone_on(pieces: Sequence[Piece], context: Context) -> Logged | Act | None:
+    """The latest set again, at another load or of the exercise named; None where the message tells sets of its own."""
+    if not context.recent or any(piece.kind is K.TIMES for piece in pieces[:1]):
+        return None
+    latest = _latest(pieces, context)
+    if latest is None:
+        return None
+    return _changed(pieces, latest.done) or _again(pieces, latest.done)
+
+
+def _latest(pieces: Sequence[Piece], context: Context) -> SetRecord | None:
+    """Today's latest set of the exercise named, or of the one in hand."""
+    names = [narrowed(piece.names, context) for piece in pieces if piece.kind is K.NAME]
+    today = [record for record in context.recent if context.now is None or record.on == context.now.date()]
+    if len(names) > 1 or not today:
+        return None
+    wanted = names[0] if names else (today[-1].done.exercise,)
+    return next((record for record in reversed(today) if record.done.exercise in wanted), None)
+
+
+def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
+    """ "same at 85", "two more at 60", "one more bench"."""
+    kinds = {piece.kind for piece in pieces}
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if not kinds & ASKS_FOR_MORE or not kinds <= ASKS_FOR_MORE | BESIDE | {K.NUMBER, K.NAME} or len(numbers) > 2:
+        return None
+    loads = [number for number in numbers if _is_load(number, pieces, done)]
+    counts = [number for number in numbers if number not in loads]
+    if len(loads) > 1 or len(counts) > 1 or not all(_counts_sets(number, pieces) for number in counts):
+        return None
+    count = int(counts[0].value) if counts else 1
+    if loads:
+        return Logged((_at(done, loads[0]),) * count, why="the latest set at another load")
+    return Act("repeat", exercise=done.exercise, count=count if counts else None) if K.NAME in kinds else None
+
+
+def _is_load(number: Piece, pieces: Sequence[Piece], done: SetDone) -> bool:
+    if number.role is Role.LOAD:
+        return True
+    at = pieces.index(number)
+    before = pieces[at - 1] if at else None
+    linked = before is not None and (before.kind in (K.AT, K.WITH) or before.text.rstrip("s") in LOAD_LABELS)
+    light = done.load is None or done.load.basis is Basis.BODY
+    return number.role is Role.BARE and (linked or (not light and number.value > MOST_LOADED_REPS))
+
+
+def _counts_sets(number: Piece, pieces: Sequence[Piece]) -> bool:
+    at = pieces.index(number)
+    more = at + 1 < len(pieces) and pieces[at + 1].kind in (K.MORE, K.SETS)
+    whole = number.value == int(number.value) and 1 <= number.value <= MOST_SETS
+    return number.role is Role.SETS or (number.role is Role.BARE and more and whole)
+
+
+def _at(done: SetDone, number: Piece) -> SetDone:
+    old = done.load
+    unit = number.unit or (old.unit if old else None)
+    if old is None or unit is None:
+        raise ValueError("no load to go on from")
+    return replace(done, load=Load(number.value, unit, old.basis), effort=None, failure=False, missed=False)
+
+
+def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
+    """ "up 5 for 3", "10 more for 3", "plus 5, 3 reps"."""
+    numbers = [(at, piece) for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
+    if len(numbers) != 2 or done.load is None:
+        return None
+    (first, delta), (second, reps) = numbers
+    sign = _sign(pieces, first)
+    between = pieces[first + 1 : second]
+    parted = any(piece.kind in (K.FOR, K.COMMA, K.TIMES) for piece in between)
+    others = [piece for at, piece in enumerate(pieces) if at not in (first, second)]
+    if not sign or not parted or not all(piece.kind in CHANGING or _says_change(piece) for piece in others):
+        return None
+    if delta.value > MOST_CHANGE or delta.role not in (Role.BARE, Role.LOAD) or not _may_be_reps(reps):
+        return None
+    if delta.unit not in (None, done.load.unit):
+        return None
+    load = replace(done.load, amount=done.load.amount + sign * delta.value)
+    kind = SetKind.WORK if done.kind is SetKind.WARMUP else done.kind
+    return Logged((SetDone(done.exercise, int(reps.value), load, kind=kind),), why="a change of the latest load")
+
+
+CHANGING = BESIDE | frozenset((K.MORE, K.TIMES, K.NAME, K.SAME))
+
+
+def _sign(pieces: Sequence[Piece], first: int) -> int:
+    before = pieces[first - 1].text if first else ""
+    after = pieces[first + 1] if first + 1 < len(pieces) else None
+    if before in UP or (after is not None and (after.kind is K.MORE or after.text in HEAVIER)):
+        return 1
+    return -1 if before in DOWN or (after is not None and after.text in DOWN) else 0
+
+
+def _says_change(piece: Piece) -> bool:
+    return piece.text in UP | DOWN | HEAVIER
+
+
+def _may_be_reps(number: Piece) -> bool:
+    whole = number.value == int(number.value)
+    return number.role in (Role.BARE, Role.REPS) and whole and Decimal(1) <= number.value <= MOST_LOADED_REPS

@@ -14,7 +14,7 @@ from engine.reading.pieces import Piece
 from engine.reading.segments import entries
 from engine.reading.values import Context
 from engine.values.ids import ExerciseName
-from engine.values.load import Basis
+from engine.values.load import Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 MOST_SETS = 20
@@ -34,8 +34,9 @@ def sets_read(
     first = next((at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER), len(pieces))
     kept = [piece for piece in pieces[first:] if piece.kind not in (K.NAME, K.ONLY) and not is_be(piece)]
     known = [record.done.load for record in context.recent if record.done.exercise == exercise]
-    loads = {exercise: load for load in known[-1:] if load is not None}
-    for last in ({}, loads):
+    loads = dict((exercise, load) for load in known[-1:] if load is not None)
+    nothing: dict[ExerciseName, Load] = {}
+    for last in (nothing, loads):
         bare = replace(context, doing=exercise, plan=(), recent=(), last=last, best={})
         told = entries(list(kept))
         if len(told) != 1 or told[0].unknown:

@@ -11,7 +11,7 @@ from dataclasses import replace
 from datetime import date
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.continuing import in_hand
+from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
 from engine.reading.deciding import Part, combined, crowded, part_of
@@ -63,6 +63,9 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
         return asked
     if isinstance(correction, NoSets):
         return replace(correction, pain=tells_pain(prepared.pieces))
+    more = gone_on(prepared.spoken, context)
+    if more is not None:
+        return more
     planned = as_planned(prepared.spoken, context, catalogue)
     if planned is not None:
         return planned

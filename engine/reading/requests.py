@@ -13,7 +13,8 @@ from engine.reading.kinds import K
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared
-from engine.reading.requests_told import ARGUMENTS, Said, adjusts, asks_history, repeat_told, taught
+from engine.reading.requests_told import ARGUMENTS, Said, adjusts, asks_history, repeat_told
+from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
 from engine.reading.values import Act, Context
 
@@ -115,7 +116,7 @@ def _by_phrase(
                 return found
     return (
         repeat_told(words, pieces, context)
-        or taught(cleaned, pieces, catalogue)
+        or taught_of(cleaned, catalogue)
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
     )

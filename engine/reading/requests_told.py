@@ -9,6 +9,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.pieces import Piece, Role
+from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
 from engine.reading.when import day_told, moment_told
@@ -214,26 +215,7 @@ def _units(said: Said) -> Act | None:
 
 
 def _teach(said: Said) -> Act | None:
-    return _taught_of(said.rest, said.pieces, said.catalogue, ("i mean", "means", "is", "mean"))
-
-
-def taught(cleaned: str, pieces: Sequence[Piece], catalogue: Catalogue) -> Act | None:
-    """ "bp means close grip bench", "bp = close grip bench"."""
-    return _taught_of(cleaned, pieces, catalogue, ("means", "stands for", "=", "is short for"))
-
-
-def _taught_of(text: str, pieces: Sequence[Piece], catalogue: Catalogue, links: tuple[str, ...]) -> Act | None:
-    lowered = text.lower()
-    for link in links:
-        spaced = f" {link} "
-        if lowered.count(spaced) != 1:
-            continue
-        short, _, long = lowered.partition(spaced)
-        short, long = short.strip(" \"'“”,"), long.strip(" \"'“”.,!")
-        owners = catalogue.owners(long) or catalogue.closest(long)
-        if owners and short and len(short.split()) <= 3 and not any(letter.isdigit() for letter in short):
-            return Act("teach", exercise=owners[0], text=short) if len(owners) == 1 else None
-    return None
+    return taught_of(said.rest, said.catalogue, plainly=True)
 
 
 def _text(said: Said) -> Act | None:
@@ -278,7 +260,7 @@ def _muscle_text(said: Said) -> Act | None:
 
 
 def _note(said: Said) -> Act | None:
-    return Act("note", text=said.rest) if said.rest else None
+    return taught_of(said.rest, said.catalogue) or (Act("note", text=said.rest) if said.rest else None)
 
 
 def _move(said: Said) -> Act | None:

@@ -83,7 +83,7 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
     unit = piece.unit or context.unit
     if piece.role is Role.CHANGE and not body:
-        return _changed(amount, unit, known)
+        return _changed(amount, piece.unit, known)
     try:
         return Load(amount, unit, basis)
     except ValueError as slip:
@@ -110,11 +110,11 @@ def _plates(piece: Piece, exercise: Exercise, unit: Unit) -> Load:
         raise DoesNotFit(str(slip)) from slip
 
 
-def _changed(by: Decimal, unit: Unit, known: Known) -> Load:
-    if known.load is None or known.load.unit is not unit:
+def _changed(by: Decimal, unit: Unit | None, known: Known) -> Load:
+    if known.load is None or unit not in (None, known.load.unit):
         raise DoesNotFit("a change of a load that is not known")
     try:
-        return Load(known.load.amount + by, unit, known.load.basis)
+        return Load(known.load.amount + by, known.load.unit, known.load.basis)
     except ValueError as slip:
         raise DoesNotFit(str(slip)) from slip
 

@@ -1,0 +1,151 @@
+"""Which exercise an answer names: by name, equipment or variant, alone or with the numbers told again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from engine.catalogue.catalogue import Catalogue, normalise
+from engine.reading.answer_numbers import has, with_known_load
+from engine.reading.answer_words import SHORT_FOR
+from engine.reading.answering import Answering, exercises, exercises_of, settle, settled
+from engine.reading.kinds import K
+from engine.reading.names import EQUIPMENT, of_equipment
+from engine.reading.prepare import prepare
+from engine.reading.read import read_sets
+from engine.reading.resolve import BASES
+from engine.reading.slips import slips_of
+from engine.reading.values import Answer, Asked, Doubt, Logged, Reading, Settled, StillOpen
+from engine.values.ids import ExerciseName
+from engine.values.load import Basis
+from engine.values.sets import SetDone
+
+
+def completed(told: Answering) -> Answer | None:
+    """Only the exercise was missing: the answer names it, and the numbers are read again with it."""
+    named = [piece for piece in told.prepared.pieces if piece.kind is K.NAME]
+    if told.asked.readings or not told.asked.text or len(named) != 1 or told.numbers():
+        return None
+    outcome = read_sets(
+        prepare(f"{named[0].text} {told.asked.text}", told.context, told.catalogue), told.context, told.catalogue
+    )
+    if isinstance(outcome, Asked):
+        return StillOpen(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain))
+    if not isinstance(outcome, Logged):
+        return None
+    term = told.asked.term
+    teaches = {normalise(term): outcome.sets[0].exercise} if term and told.asked.doubt is Doubt.UNKNOWN_NAME else {}
+    return Settled(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain), teaches)
+
+
+def by_exercise(told: Answering) -> Answer | None:
+    """The equipment, the variant or the name; alone, or with the numbers told again."""
+    if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) and not _differ(told.asked.readings):
+        return None
+    named = {name for piece in told.prepared.pieces if piece.kind is K.NAME for name in piece.names}
+    offered = [reading for reading in told.asked.readings if named & set(exercises(reading))]
+    if named and not offered and (told.numbers() or (another := _another_exercise(told, named)) is not None):
+        return None if told.numbers() else another
+    chosen = offered if len(offered) == 1 else _by_words(told, offered or list(told.asked.readings))
+    if len(chosen) != 1 and not named:
+        chosen = _by_words(told, _not_offered(told)) or _by_equipment(told) or chosen
+    if told.numbers():
+        return _with_numbers(told, chosen[0]) if len(chosen) == 1 else None
+    return settle(told, chosen)
+
+
+def _differ(readings: Sequence[Reading]) -> bool:
+    return len({exercises(reading) for reading in readings}) > 1
+
+
+def _not_offered(told: Answering) -> list[Reading]:
+    """A reading for each other owner of the phrase in doubt."""
+    offered = {name for reading in told.asked.readings for name in exercises(reading)}
+    owners = told.catalogue.owners(told.asked.term) if told.asked.term else ()
+    return [_renamed_reading(told, name) for name in owners if name not in offered]
+
+
+def _by_equipment(told: Answering) -> list[Reading]:
+    """The same lift with equipment that none of the owners of the phrase uses."""
+    kinds = [piece.kind for piece in told.prepared.pieces if piece.kind in EQUIPMENT]
+    owners = told.catalogue.owners(told.asked.term) if told.asked.term else ()
+    if len(kinds) != 1 or not owners or not told.asked.readings:
+        return []
+    found = of_equipment(owners, kinds[0], told.asked.term, told.catalogue)
+    return [_renamed_reading(told, found[0])] if len(found) == 1 else []
+
+
+def _renamed_reading(told: Answering, name: ExerciseName) -> Reading:
+    readings = told.asked.readings
+    doubtful = {one.exercise for reading in readings for one in reading.sets}
+    fixed = set.intersection(*(set(exercises(reading)) for reading in readings))
+    sets = tuple(
+        _renamed(one, name, told.catalogue) if one.exercise in doubtful - fixed or not _differ(readings) else one
+        for one in readings[0].sets
+    )
+    return Reading(sets, readings[0].plausibility, name)
+
+
+def _with_numbers(told: Answering, chosen: Reading) -> Answer | None:
+    """ "3x12 with the barbell": the numbers told again with the exercise; they stand, where they are whole sets."""
+    names = exercises(chosen)
+    if len(names) != 1:
+        return None
+    loads = {one.load for one in chosen.sets}
+    load = chosen.sets[0].load if len(loads) == 1 else None
+    known = dict([(names[0], load)] if load is not None else [])
+    context = replace(told.context, doing=names[0], plan=(), recent=(), last=known, best={})
+    numbers = " ".join(_number_text(told))
+    outcome = read_sets(prepare(numbers, context, told.catalogue), context, told.catalogue)
+    if isinstance(outcome, Logged) and not outcome.unread and exercises_of(outcome.sets) == names:
+        return settled(told, with_known_load(outcome.sets, told))
+    told_before = [number for number in told.numbers() if has(chosen, number)]
+    return settled(told, chosen.sets) if len(told_before) == len(told.numbers()) else None
+
+
+def _number_text(told: Answering) -> list[str]:
+    """The parts of the answer that are no words for an exercise."""
+    dropped = frozenset((K.NAME, K.VARIANT, K.PLAIN, K.FILLER, K.WITH, K.NOTE, *EQUIPMENT))
+    text = told.prepared.cleaned
+    return [text[piece.start : piece.end] for piece in told.prepared.spoken if piece.kind not in dropped]
+
+
+def _by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
+    """The readings whose exercise has most of the answer's words, where the words tell them apart."""
+    names = {reading: _words_of(reading, told) for reading in readings}
+    shared = frozenset.intersection(*names.values()) if len(names) > 1 else frozenset()
+    slips = slips_of(word for words in names.values() for word in words)
+    said = {near for word in told.words for near in slips.near(word)} | set(told.words)
+    scores = {reading: len(said & (words - shared)) for reading, words in names.items()}
+    best = max(scores.values(), default=0)
+    return [reading for reading, score in scores.items() if score == best] if best else []
+
+
+def _words_of(reading: Reading, told: Answering) -> frozenset[str]:
+    words: set[str] = set()
+    for name in exercises(reading):
+        words |= set(name.replace("-", " ").replace("'", "").split())
+        exercise = told.catalogue.get(name)
+        if exercise is not None:
+            words |= set(exercise.equipment.value.split()) | SHORT_FOR.get(exercise.equipment.value, set())
+    return frozenset(words)
+
+
+def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | None:
+    """An exercise that was not among those offered, though it owns the same phrase."""
+    owners = set(told.catalogue.owners(told.asked.term)) if told.asked.term else set()
+    # A name mended from a slip must at least own the phrase in doubt: "teh barbell oen" is no new exercise.
+    typed = {
+        name for piece in told.prepared.pieces if piece.kind is K.NAME for name in told.catalogue.owners(piece.text)
+    }
+    chosen = named & owners or named & typed
+    if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) or len(chosen) != 1 or not told.asked.readings:
+        return None
+    return settled(told, _renamed_reading(told, next(iter(chosen))).sets)
+
+
+def _renamed(one: SetDone, name: ExerciseName, catalogue: Catalogue) -> SetDone:
+    exercise = catalogue.get(name)
+    basis = BASES.get(exercise.loading, Basis.TOTAL) if exercise else Basis.TOTAL
+    load = replace(one.load, basis=basis) if one.load is not None and one.load.amount >= 0 else one.load
+    return replace(one, exercise=name, load=load)
