@@ -16,7 +16,7 @@ DATE = date(2026, 8, 6)
 
 def workbook(*sheets):
     book = openpyxl.Workbook()
-    book.remove(book.active)
+    book.remove(book.worksheets[0])
     for name, rows in sheets:
         sheet = book.create_sheet(name)
         for row in rows:
