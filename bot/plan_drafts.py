@@ -1,16 +1,15 @@
 """A plan with lines still to be mended: it waits a day, whatever else is said meanwhile.
 
-It is kept as a question of its own kind. Another question may be asked over it: that only takes its place as the one
-open question, the draft waits on. It is settled when its plan is in force, when it is cancelled, and when it lapses.
+It is kept as a question that waits beside the open one. It is settled when its plan is in force, when another plan for
+the same person takes its place, when it is cancelled, and when it lapses.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
 from typing import Any
 
-from bot.schedule import cancel_all, plan_one
+from bot.schedule import cancel_all, plan_beside
 from bot.scheduled.draft import LAPSE, MEND, OPEN_FOR
 from bot.turn import Turn
 from engine.plan.lines import PlanLine
@@ -18,7 +17,6 @@ from engine.plan.text import ParsedPlan
 from engine.values.ids import AthleteId
 from engine.values.problem import Problem, Severity
 from storage.records import Person, Question, QuestionState
-from storage.store import Store
 
 KEY = "plan draft"
 
@@ -39,16 +37,10 @@ class Draft:
 def draft_of(turn: Turn) -> Draft | None:
     """The plan that waits for a line of hers."""
     if KEY not in turn.kept:
-        turn.kept[KEY] = waiting(turn.store, turn.athlete, turn.at)
+        waiting = turn.store.questions.waiting(turn.athlete, turn.at)
+        turn.kept[KEY] = next((_draft(one) for one in waiting if one.payload.get("kind") == MEND), None)
     found: Draft | None = turn.kept[KEY]
     return found
-
-
-def waiting(store: Store, athlete: AthleteId, at: datetime) -> Draft | None:
-    """The newest draft that was not settled, at an instant within its day."""
-    asked = store.questions.since(athlete, at - OPEN_FOR)
-    drafts = (one for one in asked if one.payload.get("kind") == MEND)
-    return next((_draft(one) for one in drafts if one.state is not QuestionState.ANSWERED), None)
 
 
 def keep(turn: Turn, parsed: ParsedPlan, client: Person | None, name: str, mends: Draft | None) -> None:
@@ -67,8 +59,8 @@ def keep(turn: Turn, parsed: ParsedPlan, client: Person | None, name: str, mends
         turn.store.questions.update(mends.question, payload)
     else:
         replace(turn, client)
-        turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
-        plan_one(turn, LAPSE, turn.at + OPEN_FOR)
+        turn.store.questions.keep_waiting(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
+        plan_beside(turn, LAPSE, turn.at + OPEN_FOR)
     turn.kept.pop(KEY, None)
 
 
@@ -87,7 +79,8 @@ def replace(turn: Turn, client: Person | None) -> None:
 def settle(turn: Turn, draft: Draft) -> None:
     """Nothing; the draft waits no more."""
     turn.store.questions.close(draft.question, QuestionState.ANSWERED)
-    cancel_all(turn, LAPSE)
+    if not turn.store.questions.waiting(turn.athlete, turn.at):
+        cancel_all(turn, LAPSE)
     turn.kept.pop(KEY, None)
 
 
@@ -107,7 +100,10 @@ def _draft(question: Question) -> Draft:
         payload["client"],
         payload.get("name", ""),
         bool(payload.get("told")),
-        tuple(Problem(*one, severity=Severity.WARNING) for one in payload.get("warnings", ())),
+        tuple(
+            Problem(line, read, expected, try_instead, Severity.WARNING)
+            for line, read, expected, try_instead in payload.get("warnings", ())
+        ),
     )
 
 

@@ -16,15 +16,20 @@ from storage.tables.dialogue import LIFT_LINES, QUESTIONS
 from storage.tables.queues import OUTBOX
 from storage.work import Work
 
-OPEN_QUESTION = (
+UNSETTLED = (QuestionState.OPEN.value, QuestionState.WAITING.value)
+CURRENT = (
     select(QUESTIONS)
     .where(
         QUESTIONS.c.athlete_id == bindparam("athlete"),
-        QUESTIONS.c.state == QuestionState.OPEN.value,
+        QUESTIONS.c.state.in_(UNSETTLED),
         QUESTIONS.c.expires_at > bindparam("at"),
     )
     .order_by(QUESTIONS.c.id.desc())
-    .limit(1)
+)
+LAPSED = select(QUESTIONS).where(
+    QUESTIONS.c.athlete_id == bindparam("athlete"),
+    QUESTIONS.c.state == QuestionState.WAITING.value,
+    QUESTIONS.c.expires_at <= bindparam("at"),
 )
 
 
@@ -33,6 +38,7 @@ class Questions:
 
     def __init__(self, work: Work) -> None:
         self._work = work
+        self._seen: tuple[AthleteId, datetime, tuple[Question, ...]] | None = None
 
     def ask(
         self, athlete: AthleteId, payload: Mapping[str, Any], *, at: datetime, expires_at: datetime, message: int = 0
@@ -43,32 +49,53 @@ class Questions:
             .where(QUESTIONS.c.athlete_id == athlete, QUESTIONS.c.state == QuestionState.OPEN.value)
             .values(state=QuestionState.DROPPED.value)
         )
-        id = QuestionId(self._work.take_ids(athlete))
-        question = Question(id, athlete, dict(payload), at, expires_at, message)
+        return self._add(Question(self._next(athlete), athlete, dict(payload), at, expires_at, message))
+
+    def keep_waiting(
+        self, athlete: AthleteId, payload: Mapping[str, Any], *, at: datetime, expires_at: datetime
+    ) -> Question:
+        """A question that waits beside the open one, whatever is asked meanwhile."""
+        waiting = QuestionState.WAITING
+        return self._add(Question(self._next(athlete), athlete, dict(payload), at, expires_at, 0, waiting))
+
+    def open(self, athlete: AthleteId, at: datetime) -> Question | None:
+        """The open question that has not expired at `at`."""
+        return next((one for one in self._current(athlete, at) if one.state is QuestionState.OPEN), None)
+
+    def waiting(self, athlete: AthleteId, at: datetime) -> tuple[Question, ...]:
+        """The questions that wait at `at`, the newest first."""
+        return tuple(one for one in self._current(athlete, at) if one.state is QuestionState.WAITING)
+
+    def lapsed(self, athlete: AthleteId, at: datetime) -> tuple[Question, ...]:
+        """The questions that waited until they expired, and are not settled."""
+        rows = self._work.connection.execute(LAPSED, {"athlete": athlete, "at": at})
+        return tuple(_question(row) for row in rows)
+
+    def _current(self, athlete: AthleteId, at: datetime) -> tuple[Question, ...]:
+        """What is open or waits, looked up once until something changes: each message asks for both."""
+        if self._seen is None or self._seen[:2] != (athlete, at):
+            rows = self._work.connection.execute(CURRENT, {"athlete": athlete, "at": at})
+            self._seen = (athlete, at, tuple(_question(row) for row in rows))
+        return self._seen[2]
+
+    def _next(self, athlete: AthleteId) -> QuestionId:
+        return QuestionId(self._work.take_ids(athlete))
+
+    def _add(self, question: Question) -> Question:
+        self._seen = None
         self._work.connection.execute(
             insert(QUESTIONS),
             {
-                "athlete_id": athlete,
+                "athlete_id": question.athlete,
                 "id": question.id,
                 "payload": question.payload,
-                "asked_at": at,
-                "expires_at": expires_at,
-                "message": message,
+                "asked_at": question.asked_at,
+                "expires_at": question.expires_at,
+                "message": question.message,
                 "state": question.state.value,
             },
         )
         return question
-
-    def open(self, athlete: AthleteId, at: datetime) -> Question | None:
-        """The open question that has not expired at `at`."""
-        row = self._work.connection.execute(OPEN_QUESTION, {"athlete": athlete, "at": at}).one_or_none()
-        return None if row is None else _question(row)
-
-    def since(self, athlete: AthleteId, first: datetime, most: int = 50) -> tuple[Question, ...]:
-        """The latest questions asked after an instant, the newest first, whatever became of them."""
-        asked = select(QUESTIONS).where(QUESTIONS.c.athlete_id == athlete, QUESTIONS.c.asked_at > first)
-        rows = self._work.connection.execute(asked.order_by(QUESTIONS.c.id.desc()).limit(most))
-        return tuple(_question(row) for row in rows)
 
     def get(self, athlete: AthleteId, question: QuestionId) -> Question | None:
         """A question by its id, whatever became of it (a button of an old question may still be tapped)."""
@@ -94,6 +121,7 @@ class Questions:
         return None if row is None else _question(row)
 
     def _update(self, question: Question, **values: Any) -> None:
+        self._seen = None
         self._work.connection.execute(
             update(QUESTIONS)
             .where(QUESTIONS.c.athlete_id == question.athlete, QUESTIONS.c.id == question.id)

@@ -152,6 +152,7 @@ class Settled:
 
 class QuestionState(Enum):
     OPEN = "open"
+    WAITING = "waiting"  # beside the open question: others may be asked meanwhile
     ANSWERED = "answered"
     DROPPED = "dropped"
 

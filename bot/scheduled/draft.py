@@ -15,9 +15,7 @@ LATE = timedelta(hours=12)
 
 
 def _run(moment: Moment, due: Due) -> bool:
-    asked = moment.store.questions.since(moment.person.id, moment.at - OPEN_FOR - LATE)
-    drafts = [one for one in asked if one.payload.get("kind") == MEND and one.expires_at <= moment.at]
-    over = [draft for draft in drafts if draft.state is not QuestionState.ANSWERED]
+    over = [one for one in moment.store.questions.lapsed(moment.person.id, moment.at) if one.payload["kind"] == MEND]
     for draft in over:
         moment.store.questions.close(draft, QuestionState.ANSWERED)
     if over:

@@ -138,6 +138,20 @@ class TestDialogue:
             assert store.questions.about_message(ana, 8) == answered
             assert store.questions.about_message(ana, 9) is None
 
+    def test_a_question_waits_beside_the_open_one(self, database: Database, ana: AthleteId, ben: AthleteId) -> None:
+        with database.transaction() as store:
+            waits = store.questions.keep_waiting(ana, {"line": 4}, at=AT, expires_at=LATER)
+            asked = store.questions.ask(ana, {"readings": [1]}, at=AT, expires_at=LATER)
+            assert store.questions.open(ana, AT) == asked
+            assert store.questions.waiting(ana, AT) == (waits,)
+            assert store.questions.waiting(ben, AT) == ()
+            assert store.questions.lapsed(ana, AT) == ()
+            assert store.questions.waiting(ana, LATER) == ()
+            assert store.questions.lapsed(ana, LATER) == (waits,)
+            store.questions.close(waits, QuestionState.ANSWERED)
+            assert store.questions.waiting(ana, AT) == ()
+            assert store.questions.lapsed(ana, LATER) == ()
+
     def test_lift_lines(self, database: Database, ana: AthleteId, ben: AthleteId) -> None:
         with database.transaction() as store:
             line = store.outbox.add(ana, answer("barbell row: 12"), AT)
