@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
@@ -12,7 +13,7 @@ from engine.reading.marks import without_marks
 from engine.reading.mending import mended
 from engine.reading.names import EQUIPMENT, of_equipment
 from engine.reading.pieces import Piece
-from engine.reading.tokens import Token, clean, tokenize
+from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.values import Context
 
 
@@ -28,11 +29,23 @@ class Prepared(NamedTuple):
     pieces: list[Piece]
     other: list[Piece] | None = None
 
+    @property
+    def is_too_much(self) -> bool:
+        """Whether the message holds more numbers or signs than a workout does; none of it was read."""
+        return bool(self.tokens) and not self.spoken
+
+
+MOST_NUMBERS = 300
+"""Numbers of one message, about 100 sets. Common practice, no source."""
+MOST_SIGNS = 600
+
 
 def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     """The pieces of a message."""
     cleaned = clean(text)
     tokens = tokenize(cleaned)
+    if len(tokens) > MOST_NUMBERS and _too_many(tokens):
+        return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
     spoken = with_equipment(mended(lexer.run(), cleaned, catalogue), catalogue)
     other = None
@@ -40,6 +53,11 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
         other = gathered(with_equipment(mended(again.run(), cleaned, catalogue), catalogue), context)
     return Prepared(cleaned, tokens, spoken, gathered(spoken, context), other)
+
+
+def _too_many(tokens: list[Token]) -> bool:
+    shapes = Counter(token.shape for token in tokens)
+    return shapes[Shape.NUMBER] + shapes[Shape.CLOCK] > MOST_NUMBERS or shapes[Shape.SIGN] > MOST_SIGNS
 
 
 def gathered(pieces: list[Piece], context: Context) -> list[Piece]:

@@ -53,6 +53,8 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     """What the message means, as far as it can be told; never an exception, whatever the text."""
     context = in_hand(context)
     prepared = prepare(text, context, catalogue)
+    if prepared.is_too_much:
+        return NoSets(False, (Unread(f"{prepared.cleaned[:SHOWN_OF_A_LONG_ONE].strip()}…", TOO_MUCH),), TOO_MUCH)
     correction = None
     if context.recent:
         correction = correction_of(prepared, context, catalogue)
@@ -70,6 +72,10 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     if planned is not None:
         return planned
     return read_sets(prepared, context, catalogue)
+
+
+SHOWN_OF_A_LONG_ONE = 40
+TOO_MUCH = "more numbers than one message can hold; send it in parts, a few exercises each"
 
 
 def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
