@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.replies.privacy import CONFIRM, confirm_erase, erased
+from bot.replies.privacy import CONFIRM, confirm_erase, erased, kept
 from bot.turn import Turn
 from engine.reading.values import Act
 from storage.records import Question, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
 ERASE = "erase"
+KEEP = ("keep my data", "keep", "keep it", "no", "cancel", "/cancel")
 
 
 def erase(turn: Turn, act: Act) -> None:
@@ -20,9 +21,12 @@ def erase(turn: Turn, act: Act) -> None:
 
 
 def answered(turn: Turn, question: Question, text: str) -> bool:
-    """Whether the words were the confirmation; anything else leaves all as it is."""
-    if " ".join(text.casefold().split()) != CONFIRM:
+    """Whether the words were the confirmation, or that all be kept; anything else leaves all as it is."""
+    said = " ".join(text.casefold().split()).rstrip(".!")
+    if said != CONFIRM:
         turn.store.questions.close(question, QuestionState.DROPPED)
-        return False
+        if said in KEEP:
+            turn.say(kept())
+        return said in KEEP
     turn.erase_me(erased())
     return True

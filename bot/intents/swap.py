@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from datetime import timedelta
 
+from bot.intents import skip
 from bot.replies.choices import no_plan_to_change, same_lift, swap_options, swapped, unknown_exercise, which_lift
 from bot.sessions import Session, forget_plan, session_of, swap_cautions
 from bot.turn import Turn
@@ -15,6 +16,7 @@ from storage.records import ChangeKind, ChoiceKind, Question, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
 SWAP = "swap"
+SKIP = ("skip it", "skip", "skip this")
 UNKNOWN = re.compile(r"\b(?:for|with|to)\s+(\S.*)")
 
 
@@ -72,6 +74,10 @@ def swap_in(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> None:
 def answered(turn: Turn, question: Question, text: str) -> bool:
     """Whether the words named what stands in; a set or another intent goes its own way."""
     exercise = ExerciseName(question.payload["exercise"])
+    if text.strip().casefold().rstrip(".!") in SKIP:
+        turn.store.questions.close(question, QuestionState.ANSWERED)
+        skip.skip_lift(turn, exercise)
+        return True
     named = turn.catalogue.closest(text)
     offered = [ExerciseName(option) for option in question.payload["options"]]
     fits = [name for name in named if name in offered] or list(named)
