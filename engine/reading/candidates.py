@@ -53,6 +53,8 @@ class Candidate(NamedTuple):
     sets: tuple[SetDone, ...]
     weight: float
     doubt: Doubt = Doubt.NUMBERS
+    weak: bool = False
+    """The numbers themselves are in doubt, however well the sets fit what is known."""
 
 
 Weighed = tuple[float, Choice]
@@ -84,7 +86,7 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
             continue
         weight = prior * evidence(sets, chunks, exercise, known, traits)
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
-            _add(found, Candidate(alternative, weight * share, its_doubt or doubt))
+            _add(found, Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak))
     return found, why
 
 
@@ -136,7 +138,7 @@ def _add(found: list[Candidate], new: Candidate) -> None:
     """One more candidate; the weight of an equal one is added to it. (Comparing is cheaper here than hashing sets.)"""
     for place, known in enumerate(found):
         if known.sets == new.sets:
-            found[place] = Candidate(new.sets, known.weight + new.weight, new.doubt)
+            found[place] = new._replace(weight=known.weight + new.weight)
             return
     found.append(new)
 

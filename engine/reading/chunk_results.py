@@ -12,7 +12,7 @@ from decimal import Decimal
 from engine.reading.chunk_numbers import NumberChunks
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import LAST_OF_THE_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LISTED = 20
@@ -70,8 +70,9 @@ class ResultChunks(NumberChunks):
         self.at += 1
         self._skip(frozenset((K.FILLER,)))
         rep = None
+        of_a_rep = True
         if self._kind(0) is K.LAST:
-            rep = LAST_REP
+            rep, of_a_rep = LAST_REP, self.pieces[self.at].told == LAST_OF_THE_REPS or self._kind(1) is K.REPS
             self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
         if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
             ordinal = self.pieces[self.at]
@@ -85,6 +86,7 @@ class ResultChunks(NumberChunks):
             last.missed, last.missed_rep = True, rep
         elif rep is not None:
             self.out.miss_ahead = rep
+            self.out.pins = self.out.pins or not of_a_rep  # "missed the last one": of what, and how many were made?
         else:
             self.out.notes.append(piece)
 

@@ -31,6 +31,8 @@ class Chunker(ResultChunks):
                 self.at += 1
             else:
                 handler(self, piece)
+        if self.next_kind is SetKind.DROP:
+            self.out.dangling = True
         if self.out.total:
             self._split_total()
         elif len(self.out.found) > 2:

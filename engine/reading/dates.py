@@ -239,7 +239,11 @@ def _slashed(
     if found or today is None:
         return found, end
     may_be = 1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR
-    return (NO_DAY, end) if may_be or len(numbers) == 3 else None
+    return (NO_DAY, end) if may_be or len(numbers) == 3 or _colon_ends(pieces, end) else None
+
+
+def _colon_ends(pieces: list[Piece], at: int) -> bool:
+    return at < len(pieces) and pieces[at].kind is K.COLON
 
 
 def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:

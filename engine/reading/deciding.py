@@ -159,7 +159,7 @@ def _doubt(
 
 
 def _number_doubt(ranked: Sequence[Candidate], best: Reading) -> Doubt:
-    return Doubt.UNLIKELY_LOAD if len(ranked) == 1 else ranked[0].doubt
+    return Doubt.UNLIKELY_LOAD if len(ranked) == 1 and not ranked[0].weak else ranked[0].doubt
 
 
 def _far(one: SetDone, known: Known) -> bool:

@@ -17,6 +17,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import Lexicon, Meaning, lexicon, plain_word
 from engine.reading.pieces import (
     DECIMAL_ENDINGS,
+    LAST_OF_THE_REPS,
     LETTERS,
     LOAD_LABELS,
     MOST_REPS_OF_A_LOADED_SET,
@@ -299,9 +300,14 @@ class Lexer:
             before = self.out.pop()
             return before._replace(value=before.value + HALF, end=end)
         text = token.text
+        if meaning.kind is K.LAST and self._ends_in_rep(token.start, end):
+            value = LAST_OF_THE_REPS
         if meaning.kind is K.EACH:  # which of them it is each of matters: "each leg" is not "each hand"
             text = " ".join(plain_word(one.text) for one in self.tokens if token.start <= one.start < end)
         return Piece(meaning.kind, token.start, end, token.glued, text, told=value)
+
+    def _ends_in_rep(self, start: int, end: int) -> bool:
+        return any(one.text in ("rep", "reps") for one in self.tokens if start <= one.start < end)
 
     def _counts_one(self, end: int) -> bool:
         """Whether "one" counts: "one rep", "100 for one", "left one in"; and not "the last one", "that one"."""

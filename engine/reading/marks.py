@@ -199,7 +199,7 @@ def _tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     for _ in range(TEMPO_DIGITS):
         if not _is_amount(pieces, at) or not (joined or _is_one_count(before, pieces[at])):
             break
-        if pieces[at].role is not Role.BARE or _kind(pieces, at + 1) in (K.KG, K.LB):
+        if pieces[at].role is not Role.BARE or _kind(pieces, at + 1) is K.TIMES:
             break
         before, at = pieces[at], at + 1
         joined = _kind(pieces, at) in TEMPO_SIGNS and _is_amount(pieces, at + 1)
@@ -213,7 +213,7 @@ def _is_one_count(before: Piece | None, piece: Piece) -> bool:
 
 
 SLOWEST_COUNT = 10
-TEMPO_SIGNS = frozenset((K.DASH, K.SLASH, K.TIMES, K.COLON))
+TEMPO_SIGNS = frozenset((K.DASH, K.SLASH, K.COLON))
 
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:

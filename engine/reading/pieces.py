@@ -100,6 +100,8 @@ LETTERS: Mapping[str, tuple[Role, Unit | None]] = {
     "min": (Role.SECONDS, None),
 }
 LOAD_LABELS = frozenset(("weight", "load", "gewicht", "peso", "poids", "charge", "carga", "вес", "vikt"))
+LAST_OF_THE_REPS = 1
+"""What a LAST piece tells where it says "last rep", and not "last one"."""
 SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.continuing import gone_on, in_hand
@@ -143,12 +144,15 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
 def _talk(pieces: list[Piece], prepared: Prepared, pain: bool) -> NoSets:
     """Talk, with the text unread where it is a set line with a question mark behind it: "rdl 3x8 8?"."""
     kinds = [piece.kind for piece in pieces]
-    doubted = kinds[0] in (K.NAME, K.NUMBER) and kinds[-1] is K.QUESTION and K.TIMES in kinds and K.ASKS not in kinds
+    marked = any(a is K.NUMBER and b is K.QUESTION for a, b in pairwise(kinds))
+    several = K.TIMES in kinds or kinds.count(K.NUMBER) > 1 or kinds[0] is K.NAME
+    doubted = kinds[0] in (K.NAME, K.NUMBER) and marked and several and not set(kinds) & TALKING
     if not doubted:
         return NoSets(pain=pain, why="talk: a question, a plan, a story or somebody else's lift")
     return NoSets(pain, (Unread(prepared.cleaned.strip(), DOUBTED),), DOUBTED)
 
 
+TALKING = frozenset((K.ASKS, K.FUTURE, K.TOMORROW, K.STORY, K.OTHERS, K.PLAIN))
 DOUBTED = "with a question mark behind it I am not sure that it is a set; send it without"
 
 
@@ -174,7 +178,7 @@ def _is_paste(parts: Sequence[Part], lost: Sequence[Part], prepared: Prepared) -
 
 def _unread(part: Part, prepared: Prepared) -> Unread:
     pieces = [piece for piece in part.entry.pieces if piece.kind is not K.LINE] if part.entry else []
-    if not pieces:
+    if not pieces or part.is_bare_name:
         return Unread(part.term, part.why)
     start = prepared.cleaned.rfind("\n", 0, pieces[0].start) + 1
     return Unread(prepared.cleaned[start : max(piece.end for piece in pieces)].strip(), part.why)
@@ -270,7 +274,7 @@ def _asked(
     ways = combined(parts)
     rivals = [sets for sets, _ in ways]
     readings = tuple(Reading(sets, weight, label_of(sets, rivals)) for sets, weight in ways)
-    doubtful = next((part for part in parts if part.doubt is not None), parts[0])
+    doubtful = next((part for part in parts if part.doubt is not None and not part.is_bare_name), parts[0])
     doubt = doubtful.doubt or Doubt.NUMBERS
     day = next((entry.day for entry in told if entry.day is not None), None)
     return Asked(question_of(doubt, doubtful.term, readings), readings, doubt, doubtful.term, day, note, pain)

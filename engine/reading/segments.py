@@ -185,6 +185,9 @@ class Segmenter:
         self.current = Entry(names, phrase, day=self.day, no_day=self.no_day)
         if self.warming_up is not None:
             self.current.pieces.append(self.warming_up)
+        if not self.lead.has_numbers and any(piece.kind is K.MISS for piece in self.lead.pieces):
+            self.current.pieces += self.lead.pieces  # "missed the last one, squat 3x5 100"
+            self.lead = Entry()
         self.entries.append(self.current)
         return self.current
 
