@@ -65,12 +65,12 @@ class Load:
         self._room = threading.Semaphore(window)
         cpu, began = _cpu(self._process.pid), time.perf_counter()
         for number in range(messages):
-            assert self._room.acquire(timeout=30), "no answer within 30 s"
+            assert self._room.acquire(timeout=30), f"no answer within 30 s; exit code {self._process.poll()}"
             chat = 1000 + number % CHATS
             self._sent[chat].append(time.perf_counter())
             self._server.says(chat, f"bench press {60 + (first + number) % 40} x {3 + number % 9}")
         for _ in range(window):
-            assert self._room.acquire(timeout=30), "no answer within 30 s"
+            assert self._room.acquire(timeout=30), f"no answer within 30 s; exit code {self._process.poll()}"
         wall = time.perf_counter() - began
         took = sorted(self._took)
         return Measured(
@@ -103,7 +103,7 @@ def _command(case: str, server: StandIn, folder: Path) -> list[str]:
 
 def measure(case: str, messages: int) -> tuple[dict[str, Measured], float]:
     """One round of one case: a figure for each load, and the memory in MiB."""
-    with StandIn(record=False) as server, tempfile.TemporaryDirectory() as folder:
+    with StandIn() as server, tempfile.TemporaryDirectory() as folder:
         process = subprocess.Popen(_command(case, server, Path(folder)), cwd=ROOT, env={**os.environ, "NO_PROXY": "*"})
         if (os.cpu_count() or 1) > 1:
             os.sched_setaffinity(process.pid, {1})
