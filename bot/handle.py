@@ -10,11 +10,13 @@ from __future__ import annotations
 import logging
 from dataclasses import replace
 from datetime import datetime
+from typing import Any
 
 from bot.conversation import respond
 from bot.envelopes import unwrap_inbound, wrap_inbound, wrap_outgoing
 from bot.memory import Memory
 from bot.messages import Inbound, Outgoing, OutgoingKind
+from bot.recording import PLAIN_SETS
 from bot.replies.trouble import broke
 from bot.schedule import run_due
 from bot.turn import Turn
@@ -48,9 +50,11 @@ class Product:
                     known = store.inbox.find(inbound.source, inbound.key)
                     return tuple(reply.id for reply in store.inbox.replies(known.id)) if known is not None else ()
                 event = replace(row, id=fresh[0])
-                said = self._answer(store, event)
+                turn = self._answer(store, event)
                 store.inbox.done(event.id, event.at)
-                return said
+                looked_up = self._looked_up(turn)
+            self.memory.keep_looked_up(turn.athlete, looked_up)
+            return tuple(turn.said)
         except Contended:
             raise
         except Exception:
@@ -68,8 +72,10 @@ class Product:
                 event = store.inbox.take_next(source, chat)
                 if event is None:
                     return False
-                self._answer(store, event)
+                turn = self._answer(store, event)
                 store.inbox.done(event.id, event.at)
+                looked_up = self._looked_up(turn)
+            self.memory.keep_looked_up(turn.athlete, looked_up)
         except Contended:
             # Another worker was in the way: nothing is kept, and the event is tried again.
             return True
@@ -85,13 +91,18 @@ class Product:
         """How many things were due and are done: reminders, summaries, digests and their like."""
         return run_due(self.database, self.memory, self.default_zone, now)
 
-    def _answer(self, store: Store, event: StoredInbound) -> tuple[OutboxId, ...]:
+    def _looked_up(self, turn: Turn) -> tuple[int, dict[str, Any]] | None:
+        """What the next message may take over: only behind plain sets, which change nothing but the log of the day."""
+        return self.memory.take_out(turn.store, turn.athlete) if turn.kept.get(PLAIN_SETS) else None
+
+    def _answer(self, store: Store, event: StoredInbound) -> Turn:
         inbound = unwrap_inbound(event)
         me = _person(store, inbound)
         store.people.lock(me.id)
+        self.memory.bring_in(store, me.id)
         turn = Turn(store, me, inbound, event.id, self.memory, self.default_zone)
         respond(turn)
-        return tuple(turn.said)
+        return turn
 
     def _admit(self, event: StoredInbound) -> tuple[OutboxId, ...]:
         with self.database.transaction() as store:

@@ -56,6 +56,23 @@ class Memory:
         settings: Mapping[str, Any] = store.kept[key]
         return settings
 
+    def bring_in(self, store: Store, athlete: AthleteId) -> None:
+        """Nothing; what the last message of hers looked up is known, where nothing in her records changed since."""
+        version, looked_up = self._kept.get(("looked up", athlete), (None, {}))
+        if looked_up and version == store.people.version(athlete):
+            store.kept.update(looked_up)
+
+    def take_out(self, store: Store, athlete: AthleteId) -> tuple[int, dict[str, Any]]:
+        """What a message looked up of her own records, with their version; to be kept once it is committed."""
+        own = {key: found for key, found in store.kept.items() if key.split(" ")[1] == str(athlete)}
+        return store.people.version(athlete), own
+
+    def keep_looked_up(self, athlete: AthleteId, looked_up: tuple[int, dict[str, Any]] | None) -> None:
+        """Nothing; the next message of hers need not look these up again. None: it must."""
+        self._kept.pop(("looked up", athlete), None)
+        if looked_up is not None:
+            self.recall(("looked up", athlete), lambda: looked_up)
+
     def own_of(
         self, store: Store, athlete: AthleteId
     ) -> tuple[tuple[Exercise, ...], tuple[tuple[str, ExerciseName], ...]]:

@@ -17,6 +17,9 @@ from engine.values.sets import SetDone, SetRecord
 from storage.envelopes import OutboxId
 from storage.records import Change, ChangeKind
 
+PLAIN_SETS = "plain sets"
+"""Under this name a turn keeps that it recorded sets for today and did nothing else."""
+
 
 def log(turn: Turn, logged: Logged) -> None:
     """Nothing; the sets are in the log and the receipt is said."""
@@ -24,6 +27,7 @@ def log(turn: Turn, logged: Logged) -> None:
     change = turn.begin(kind, label_of(logged.sets))
     record(turn, change, logged, turn.inbound.message)
     receipt(turn, logged, turn.inbound.message)
+    turn.kept[PLAIN_SETS] = not logged.pain and not logged.note and turn.kinds == {kind}
     if logged.pain:
         pain.respond(turn, pained_lift(turn, logged))
 

@@ -45,6 +45,8 @@ class Turn:
         """The change this turn made last: what the Undo button of its replies takes back, and nothing else."""
         self.about: AthleteId | None = None
         """A client whose records the replies tell: they are erased with hers."""
+        self.kinds: set[ChangeKind] = set()
+        """The kinds of all changes that this turn made."""
         self.kept: dict[str, Any] = {}
         """What other modules looked up for this turn, by their own names."""
 
@@ -87,6 +89,7 @@ class Turn:
         """A change that she makes in somebody's records: her own, or as a coach a client's."""
         by = self.athlete
         change = self.store.changes.begin(athlete, kind, label, self.at, by=by, inbound=self.event)
+        self.kinds.add(kind)
         if kind is not ChangeKind.ASIDE:
             self.step = change
         return change

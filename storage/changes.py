@@ -119,6 +119,7 @@ class Changes:
         undone = self.to_redo(athlete, by=by)
         if undone is None:
             return None
+        self._work.take_ids(athlete)  # nothing is numbered by it, but her records are not the version they were
         change = replace(undone, undone_at=None)
         self._update(change, undone_at=None, undone_place=None)
         self._settle(change)

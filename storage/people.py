@@ -41,6 +41,13 @@ class People:
             raise NoSuchPerson(athlete)
         return _person(row)
 
+    def version(self, athlete: AthleteId) -> int:
+        """A number that has grown whenever a fact in her records was added, undone or redone.
+
+        Errors: NoSuchPerson.
+        """
+        return self._work.last_id(athlete)
+
     def create(self, source: str, chat: int, name: str, at: datetime) -> Person:
         """A new person, an athlete at first; the one already there when the chat is known.
 

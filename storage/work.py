@@ -51,6 +51,15 @@ class Work:
 
         Errors: NoSuchPerson.
         """
+        first = self.last_id(athlete) + 1
+        self._last_ids[athlete] += count
+        return first
+
+    def last_id(self, athlete: int) -> int:
+        """The last id given out in a person's records, this transaction's own included.
+
+        Errors: NoSuchPerson.
+        """
         if athlete not in self._last_ids:
             # On PostgreSQL the row lock also keeps two workers from drawing the same ids.
             query = LAST_ID.with_for_update(key_share=True) if self.is_postgres else LAST_ID
@@ -58,9 +67,7 @@ class Work:
             if last is None:
                 raise NoSuchPerson(athlete)
             self._last_ids[athlete] = last
-        first = self._last_ids[athlete] + 1
-        self._last_ids[athlete] += count
-        return first
+        return self._last_ids[athlete]
 
     def finish(self) -> None:
         """Nothing; what was held back until the end of the transaction is written."""
