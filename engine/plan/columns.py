@@ -123,7 +123,7 @@ class Table:
         reps = row.get(column, "")
         if made := as_rep_range(reps):
             row[column] = made
-            expected = f"the sheet made a date of the reps; taken as {made}"
+            expected = f"reps; the sheet made a date of them, taken as {made}"
             warning = Problem(number, reps, expected, made, Severity.WARNING)
             self.warnings.append(warning)
         row["day"] = as_weekday(row.get("day", ""))

@@ -153,16 +153,23 @@ def _settled(found: Named | Unsure, words: str, at: int, report: Report) -> Exer
     match found:
         case Named(exercise, typo):
             if typo:
-                report.warn(at, words, f"taken as {exercise}", exercise)
+                report.warn(at, words, f"a known name; taken as {exercise}", exercise)
             return exercise
         case Unsure(candidates=()):
             remedy = f"another name for it, or first: new exercise: {words}, like leg press"
             report.error(at, words, "an exercise I know", remedy)
         case Unsure(candidates=candidates, inside=True):
-            report.error(at, words, f"an exercise I know, such as {' or '.join(candidates)}", f"{candidates[0]} 3x8")
+            remedy = _in_its_place(report, words, candidates[0])
+            report.error(at, words, f"an exercise I know, such as {' or '.join(candidates)}", remedy)
         case Unsure(candidates=candidates):
-            report.error(at, words, f"one of: {', '.join(candidates)}", f"{candidates[0]} 3x8")
+            report.error(at, words, f"one of: {', '.join(candidates)}", _in_its_place(report, words, candidates[0]))
     return None
+
+
+def _in_its_place(report: Report, words: str, name: str) -> str:
+    """The whole line with a name that is known; with sets and reps where the line tells no number at all."""
+    line = report.text.replace(words, name, 1)
+    return line if any(sign.isdigit() for sign in report.text.replace(words, "", 1)) else f"{line} 3x8"
 
 
 def _sets(bag: Bag, exercise: Exercise) -> int | None:
@@ -202,7 +209,10 @@ def _sets_missing(bag: Bag, exercise: Exercise) -> tuple[str, str]:
         return "how many sets", f"{exercise.name} 2x max"
     if aim is not None and isinstance(aim[0].target, Reps):
         return "how many sets", f"{exercise.name} 3x{aim[0].target.count}"
-    return "sets and reps", f"{exercise.name} 3x8"
+    words = next((word.text for word, _ in bag.every(Words)), "")
+    return "sets and reps", bag.report.text.replace(
+        words, f"{exercise.name} 3x8", 1
+    ) if aim is None else f"{exercise.name} 3x8"
 
 
 def _target(bag: Bag, exercise: Exercise) -> Target | None:
