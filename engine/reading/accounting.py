@@ -11,8 +11,8 @@ from collections.abc import Sequence
 
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
-from engine.reading.marks import is_bare_tempo
 from engine.reading.pieces import Piece, Role
+from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.values.exercise import Exercise, Loading, Measure
 from engine.values.sets import SetDone

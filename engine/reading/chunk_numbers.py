@@ -41,7 +41,7 @@ class NumberChunks:
 
     def _kind(self, ahead: int = 1) -> K | None:
         at = self.at + ahead
-        return self.pieces[at].kind if at < len(self.pieces) else None
+        return self.pieces[at].kind if 0 <= at < len(self.pieces) else None
 
     def _last(self) -> Chunk | None:
         return self.out.found[-1] if self.out.found else None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from engine.reading.chunk_lists import gather_loads, split_total
 from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
 from engine.reading.chunks import CARRIED, Chunk, Chunks, numbers_in
 from engine.reading.kinds import K
@@ -34,33 +35,10 @@ class Chunker(ResultChunks):
         if self.next_kind is SetKind.DROP:
             self.out.dangling = True
         if self.out.total:
-            self._split_total()
+            split_total(self.out)
         elif len(self.out.found) > 2:
-            self._gather_loads()
+            gather_loads(self.out)
         return self.out
-
-    def _gather_loads(self) -> None:
-        """ "4x8 80, 90, 100, 110": a load for each set."""
-        group, *rest = self.out.found
-        if group.size != 2 or group.at or any(chunk.size != 1 or chunk.at or chunk.counted for chunk in rest):
-            return
-        sets = group.factors[0][0].value if group.factors[0] else 0
-        loads = tuple(number for chunk in rest for number in chunk.factors[0])
-        if sets == len(loads) and all(one.role is Role.BARE and one.value > MOST_LOADED_REPS for one in loads):
-            self.out.found = [group, Chunk([loads], before=rest[0].before)]
-
-    def _split_total(self) -> None:
-        """ "40 total in sets of 8": five sets of eight; any other total is left without a place."""
-        numbers = [number for chunk in self.out.found for factor in chunk.factors for number in factor]
-        if len(numbers) > 1 and any(one.role is Role.PLURAL and one.value * 2 == numbers[0].value for one in numbers):
-            del self.out.found[0]  # "total 48 (24s)": the one in each hand is the load
-            return
-        whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
-        if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
-            self.out.loose += numbers[:1]
-            return
-        sets = whole._replace(value=whole.value / each.value, role=Role.SETS)
-        self.out.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]
 
     def at_load(self, piece: Piece) -> None:
         """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
@@ -260,7 +238,7 @@ class Chunker(ResultChunks):
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
-        if piece.text == "%" or (piece.text == "short" and self.pieces[self.at - 1].kind is K.NUMBER):
+        if piece.text == "%" or (piece.text == "short" and self._kind(-1) is K.NUMBER):
             self.out.pins = True  # a share of a maximum, or of a target, that is not known here
         if self.out.found and not piece.told:
             self.in_note = True

@@ -14,7 +14,7 @@ from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.kinds import K
-from engine.reading.lexicon import Lexicon, Meaning, lexicon, plain_word
+from engine.reading.lexicon import Meaning, plain_word
 from engine.reading.pieces import (
     DECIMAL_ENDINGS,
     LAST_OF_THE_REPS,
@@ -28,6 +28,7 @@ from engine.reading.pieces import (
     Piece,
     Role,
 )
+from engine.reading.token_walk import TokenWalk
 from engine.reading.tokens import HALF, Shape, Token
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -40,16 +41,14 @@ def folded(word: str) -> str:
 
 
 @dataclass(slots=True)
-class Lexer:
+class Lexer(TokenWalk):
     """One walk over the tokens of one message."""
 
-    tokens: list[Token]
     catalogue: Catalogue
     taught: Mapping[str, ExerciseName]
     comma_is_decimal: bool = False
     out: list[Piece] = field(default_factory=list)
     comma_in_doubt: bool = False
-    words: Lexicon = field(default_factory=lexicon)
 
     def run(self) -> list[Piece]:
         at = 0
@@ -187,10 +186,6 @@ class Lexer:
     def _behind_a_pair(self) -> bool:
         return len(self.out) >= 2 and self.out[-1].kind is K.NUMBER and self.out[-2].kind is K.TIMES
 
-    def _unit_of(self, token: Token) -> K | None:
-        meaning = self.words.phrases.get(plain_word(token.text)) if token.shape is Shape.WORD else None
-        return meaning.kind if meaning else None
-
     def _with_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         if after.shape is Shape.SIGN:
             return self._with_sign_suffix(piece, at, after)
@@ -242,11 +237,6 @@ class Lexer:
         role, unit = UNIT_ROLES[kind]
         value = piece.value * SIXTY if kind is K.MINUTES else piece.value
         return piece._replace(value=value, role=role, unit=unit, end=after.end)
-
-    def _phrase_begins(self, at: int) -> bool:
-        """A unit word that starts a longer phrase is no unit: "3 reps in reserve", "5 reps left"."""
-        found = self._longest_phrase(at)
-        return found is not None and found[1] - at > 1
 
     def _behind_second_unit(self, at: int) -> int:
         """Passes over the same load in the other unit: 70kg/154lb, 70 kg (154 lb)."""
@@ -335,10 +325,6 @@ class Lexer:
             at += 1
         return run
 
-    def _glued_word(self, at: int) -> bool:
-        token = self._token(at)
-        return token is not None and token.shape is Shape.WORD and token.glued
-
     def _longest_name(self, run: list[tuple[str, int]]) -> tuple[tuple[ExerciseName, ...], int, str] | None:
         phrases, taught = self.catalogue.phrases, self.taught
         found: tuple[tuple[ExerciseName, ...], int, str] | None = None
@@ -350,46 +336,6 @@ class Lexer:
             elif phrase in phrases:
                 found = phrases[phrase], end, phrase
         return found
-
-    def _longest_phrase(self, at: int) -> tuple[Meaning, int] | None:
-        longest = self.words.longest.get(plain_word(self.tokens[at].text), 0)
-        found, phrase = None, ""
-        for _ in range(longest):
-            at = self._next_word(at) if phrase else at
-            if at < 0:
-                break
-            word = plain_word(self.tokens[at].text)
-            phrase = f"{phrase} {word}" if phrase else word
-            meaning = self.words.phrases.get(phrase)
-            at += 1
-            if meaning is not None:
-                found = meaning, at
-        return found
-
-    def _next_word(self, at: int) -> int:
-        """The place of the next word of a phrase: past a glued hyphen or slash; -1 where the phrase must end."""
-        token = self._token(at)
-        if token is not None and token.text in "-/" and token.glued and self._glued_word(at + 1):
-            at, token = at + 1, self.tokens[at + 1]
-        if token is None or token.shape in (Shape.SIGN, Shape.LINE, Shape.CLOCK):
-            return -1
-        return at
-
-    # ---- looking ahead
-
-    def _token(self, at: int) -> Token | None:
-        return self.tokens[at] if at < len(self.tokens) else None
-
-    def _sign_at(self, at: int, sign: str) -> int:
-        token = self._token(at)
-        return 1 if token is not None and token.text == sign and token.shape is Shape.SIGN else 0
-
-    def _times_at(self, at: int) -> bool:
-        return bool(self._sign_at(at, "x"))
-
-    def _is_number(self, at: int) -> bool:
-        token = self._token(at)
-        return token is not None and token.shape is Shape.NUMBER
 
 
 LONGEST_RUN_ON = 3

@@ -1,0 +1,32 @@
+"""Lists that belong together although their chunks were told apart: a load for each set, a total and its parts."""
+
+from __future__ import annotations
+
+from engine.reading.chunk_results import MOST_LOADED_REPS
+from engine.reading.chunks import Chunk, Chunks
+from engine.reading.pieces import Role
+
+
+def gather_loads(chunks: Chunks) -> None:
+    """Makes a load for each set one list: "4x8 80, 90, 100, 110"."""
+    group, *rest = chunks.found
+    if group.size != 2 or group.at or any(chunk.size != 1 or chunk.at or chunk.counted for chunk in rest):
+        return
+    sets = group.factors[0][0].value if group.factors[0] else 0
+    loads = tuple(number for chunk in rest for number in chunk.factors[0])
+    if sets == len(loads) and all(one.role is Role.BARE and one.value > MOST_LOADED_REPS for one in loads):
+        chunks.found = [group, Chunk([loads], before=rest[0].before)]
+
+
+def split_total(chunks: Chunks) -> None:
+    """Makes five sets of eight of "40 total in sets of 8"; any other total is left without a place."""
+    numbers = [number for chunk in chunks.found for factor in chunk.factors for number in factor]
+    if len(numbers) > 1 and any(one.role is Role.PLURAL and one.value * 2 == numbers[0].value for one in numbers):
+        del chunks.found[0]  # "total 48 (24s)": the one in each hand is the load
+        return
+    whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
+    if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
+        chunks.loose += numbers[:1]
+        return
+    sets = whole._replace(value=whole.value / each.value, role=Role.SETS)
+    chunks.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]

@@ -1,0 +1,108 @@
+"""Efforts told beside sets, each gathered into one piece.
+
+effort = ( "rpe" | "rir" ) NUMBER+ | NUMBER ( "rpe" | "rir" | "in the tank" | "left" | "more" )
+A scale with a number that it does not have is unclear, and asked about.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from engine.reading.ahead import aside, is_amount
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.effort import TOP_OF_SCALE, Effort
+
+MOST_LEFT_IN_RESERVE = 5
+NOT_LAST_EFFORT = frozenset((K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS))
+EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
+
+
+def with_efforts(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with each effort and its numbers made one piece."""
+    out: list[Piece] = []
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        if piece.kind in (K.RPE, K.RIR):
+            at = _scaled(pieces, at, out)
+        elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out)):
+            at = _reserve(pieces, at, out)
+        else:
+            out.append(piece)
+            at += 1
+    return out
+
+
+def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    scale = pieces[at]
+    after = at + 1
+    while after < len(pieces) and pieces[after].kind in (K.COLON, K.EQUALS, K.OF, K.AT):
+        after += 1
+    if out and out[-1].kind is K.AT:
+        out.pop()
+    values, end = _effort_list(pieces, after)
+    if not values and out and _is_small(out[-1]):
+        scale = scale._replace(start=out[-1].start)
+        values, end = [out.pop().value], at + 1
+        if out and out[-1].kind is K.AT:
+            out.pop()
+    efforts = tuple(effort for value in values if (effort := _effort(scale.kind, value)) is not None)
+    if not efforts or len(efforts) < len(values):
+        unclear = bool(values) or (is_amount(pieces, after) and pieces[after].role is Role.BARE)
+        out.append(scale._replace(kind=K.UNCLEAR) if unclear else aside(scale))
+        return max(end, at + 1)
+    out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end))
+    return end
+
+
+def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
+    values: list[Decimal] = []
+    end = at
+    while at < len(pieces) and _is_small(pieces[at]):
+        after = pieces[at + 1].kind if at + 1 < len(pieces) else None
+        if after is K.TIMES or (
+            values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued)
+        ):
+            break
+        values.append(pieces[at].value)
+        at = end = at + 1
+        if at < len(pieces) and pieces[at].kind in (K.COMMA, K.SLASH):
+            at += 1
+    return values, end
+
+
+def _is_small(piece: Piece) -> bool:
+    return piece.kind is K.NUMBER and piece.role is Role.BARE and 0 <= piece.value <= TOP_OF_SCALE
+
+
+def _effort(scale: K, value: Decimal) -> Effort | None:
+    if scale is K.RIR:
+        return Effort(value) if value <= TOP_OF_SCALE else None
+    return Effort.from_rpe(value) if 1 <= value <= TOP_OF_SCALE else None
+
+
+def _left_over(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "had 3 left", "left one in", "2 more": reps in reserve, where it is not a side and not a request for sets."""
+    if pieces[at].kind is K.LEFT and at + 2 < len(pieces) and pieces[at + 2].text == "in":
+        return _is_small(pieces[at + 1])
+    if len(out) < 2 or not _is_small(out[-1]) or out[-1].glued:
+        return False
+    if pieces[at].kind is K.MORE:
+        return out[-2].kind is K.RESERVE_LEFT
+    return out[-2].kind in (K.RESERVE_LEFT, K.WITH, K.COMMA) and not any(p.kind is K.RIGHT for p in pieces)
+
+
+def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    piece, end = pieces[at], at + 1
+    if piece.kind is K.LEFT and end < len(pieces) and _is_small(pieces[end]) and not (out and _is_small(out[-1])):
+        value, end = pieces[end].value, end + 2
+    elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
+        value = out.pop().value
+    else:
+        out.append(aside(piece))
+        return end
+    while out and out[-1].kind in (K.RESERVE_LEFT, K.LEFT, K.WITH):
+        out.pop()
+    out.append(piece._replace(kind=K.EFFORT, efforts=(Effort(value),)))
+    return end

@@ -1,0 +1,100 @@
+"""Numbers with a scale or a count of their own beside the sets: so much out of ten, and a tempo.
+
+scale = NUMBER "/" 10     beside a word of body or feel
+tempo = "tempo" NUMBER ( "-" NUMBER )* | 4010 | 3-1-0
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import islice
+
+from engine.reading.ahead import HOLDS_A_NUMBER, aside, is_amount, kind_at, past_links
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+
+TEMPO_DIGITS = 4
+FASTEST_TEMPO, SLOWEST_TEMPO = 2, 6
+"""The seconds of a lowering that four digits on their own may tell: 4010. Common practice, no source."""
+YEARS = range(1990, 2100)
+SLOWEST_COUNT = 10
+TEMPO_SIGNS = frozenset((K.DASH, K.SLASH, K.COLON))
+TOP_OF_PAIN = 10
+NEAR_A_SCALE = 4
+"""How many pieces from "4/10" the word may stand that it rates."""
+RATED = frozenset((K.JOINT, K.PAIN, K.SORE, K.MUSCLE, K.NOTE, K.DENY, K.DENIED, K.UNRELATED))
+
+
+def rates(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "knee pain 3/10": so much on a scale of ten, where a word beside it says of what."""
+    if not is_amount(pieces, at + 2) or kind_at(pieces, at + 3) is K.TIMES:
+        return False
+    piece, slash, top = pieces[at : at + 3]
+    scale = top.value == TOP_OF_PAIN and top.role is Role.BARE and 0 <= piece.value <= TOP_OF_PAIN
+    if not scale or not slash.glued or not top.glued:
+        return False
+    beside = (*_words(reversed(out)), *_words(iter(pieces[at + 3 :])))
+    if not beside:
+        return False
+    joint = any(word.kind is K.JOINT for word in beside) and not any(word.kind is K.SORE for word in beside)
+    rated = piece._replace(kind=K.PAIN if joint and piece.value > 0 else K.NOTE, end=top.end, told=HOLDS_A_NUMBER)
+    out.append(rated)
+    return True
+
+
+def _words(pieces: Iterable[Piece]) -> list[Piece]:
+    """The words of body and feel among the next few pieces, up to a number or the end of the line."""
+    found = []
+    for piece in islice(pieces, NEAR_A_SCALE):
+        if piece.kind in (K.NUMBER, K.LINE, K.STOP):
+            break
+        if piece.kind in RATED:
+            found.append(piece)
+    return found
+
+
+def behind_bare_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind a bare tempo: "4010", or "3-1-0" with a zero in it."""
+    piece = pieces[at]
+    after = kind_at(pieces, at + 1)
+    if after is not K.DASH and len(piece.text) != TEMPO_DIGITS:
+        return at
+    linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
+    if piece.role is not Role.BARE or linked:
+        return at
+    if is_bare_tempo(piece) and after not in (K.TIMES, K.KG, K.LB):
+        return at + 1
+    end, values = at + 1, [piece.value]
+    while end + 1 < len(pieces) and pieces[end].kind is K.DASH and pieces[end].glued and is_amount(pieces, end + 1):
+        values.append(pieces[end + 1].value)
+        end += 2
+    return end if len(values) in (3, 4) and max(values) < 10 and 0 in values else at
+
+
+def is_bare_tempo(piece: Piece) -> bool:
+    """Whether four digits with no word to them may be a tempo: 3010, and not 1000, 2025 or 8080."""
+    digits = piece.text
+    if len(digits) != TEMPO_DIGITS or not digits.isdigit() or int(digits) in YEARS or digits.endswith("000"):
+        return False
+    return int(digits[0]) >= FASTEST_TEMPO and all(int(digit) <= SLOWEST_TEMPO for digit in digits)
+
+
+def tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "tempo 3-1-0", "tempo 4010", "tempo 3 1 0": up to four counts of a few seconds, and no number behind them."""
+    out.append(aside(pieces[at]))
+    at = past_links(pieces, at + 1)
+    joined, before = True, None
+    for _ in range(TEMPO_DIGITS):
+        if not is_amount(pieces, at) or not (joined or _is_one_count(before, pieces[at])):
+            break
+        if pieces[at].role is not Role.BARE or kind_at(pieces, at + 1) is K.TIMES:
+            break
+        before, at = pieces[at], at + 1
+        joined = kind_at(pieces, at) in TEMPO_SIGNS and is_amount(pieces, at + 1)
+        at += joined
+    return at
+
+
+def _is_one_count(before: Piece | None, piece: Piece) -> bool:
+    """ "3 1 0": single seconds, one after the other."""
+    return before is not None and max(before.value, piece.value) < SLOWEST_COUNT
