@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from enum import Enum
 
 from engine.progression.terms import Terms
-from engine.progression.work import session_of
+from engine.progression.work import loads_of
 from engine.values.load import Load
 from engine.values.prescription import Exposure, Prescription, Verdict
 
@@ -40,8 +40,7 @@ def last_lifted(terms: Terms, exposures: Sequence[Exposure], sets: int | None = 
     Shape: `exposures` oldest first; None where there is none with a load told.
     """
     for exposure in reversed(exposures):
-        session = session_of(exposure, terms)
-        if session is not None:
-            loads = sorted((work.lifted for work in session.works), reverse=True)
+        loads = loads_of(exposure, terms)
+        if loads:
             return loads[min(sets or terms.slot.sets, len(loads)) - 1]
     return None

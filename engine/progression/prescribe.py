@@ -103,8 +103,8 @@ def _as_loadable(laid: Laid, terms: Terms) -> Laid:
 
 def _told(rule: Ask, laid: Laid, deload: Deload | None, past: Sequence[Exposure], terms: Terms) -> Prescription:
     ask = laid.ask
-    heaviest = max((one.load for one in ask.sets if one.load is not None), default=None)
-    heavy = sum(one.load == heaviest for one in ask.sets)
+    heaviest = max((one.load.amount for one in ask.sets if one.load is not None), default=None)
+    heavy = sum(heaviest is None or (one.load is not None and one.load.amount == heaviest) for one in ask.sets)
     return Prescription(
         exercise=terms.slot.exercise,
         sets=ask.sets,

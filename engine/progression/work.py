@@ -115,6 +115,21 @@ def session_of(exposure: Exposure, terms: Terms) -> Session | None:
     return Session(exposure.on, tuple(works), exposure.evidence, exposure.asked) if works else None
 
 
+def loads_of(exposure: Exposure, terms: Terms) -> list[Load]:
+    """What was lifted in each work set that counts, heaviest first; without its reps, so quicker than a session."""
+    if any(record.done.side is not None for record in exposure.sets):
+        session = session_of(exposure, terms)
+        found = [] if session is None else [work.lifted for work in session.works]
+    else:
+        told = [
+            record.done.load
+            for record in exposure.sets
+            if record.done.kind is SetKind.WORK and (record.done.load is not None or terms.slot.load is None)
+        ]
+        found = [terms.load(NOTHING) if load is None else _meant(load, terms) for load in told]
+    return sorted(found, key=attrgetter("amount"), reverse=True)
+
+
 def _paired(left: list[Work], right: list[Work]) -> Iterator[Work]:
     for at in range(max(len(left), len(right))):
         sides = [side[at] for side in (left, right) if at < len(side)]

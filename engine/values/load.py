@@ -56,8 +56,7 @@ class Load:
             raise ValueError(f"no such load: {amount} {self.unit.value}; expected a number up to {HEAVIEST}")
         if amount < 0 and self.basis is not Basis.BODY:
             raise ValueError(f"no such load: {amount} {self.unit.value}; only help with body weight is negative")
-        exponent = amount.as_tuple().exponent
-        if isinstance(exponent, int) and exponent < -3 and amount != amount.quantize(SMALLEST_STEP):
+        if amount != amount.quantize(SMALLEST_STEP):
             raise ValueError(f"no such load: {amount} {self.unit.value}; expected steps of {SMALLEST_STEP}")
 
     def __add__(self, other: Load) -> Load:
