@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answer_numbers import has, with_known_load
-from engine.reading.answer_words import SHORT_FOR
+from engine.reading.answer_words import ANSWER_FILLERS, SHORT_FOR
 from engine.reading.answering import Answering, exercises, exercises_of, settle, settled
 from engine.reading.kinds import K
 from engine.reading.names import EQUIPMENT, of_equipment
@@ -26,9 +26,8 @@ def completed(told: Answering) -> Answer | None:
     named = [piece for piece in told.prepared.pieces if piece.kind is K.NAME]
     if told.asked.readings or not told.asked.text or len(named) != 1 or told.numbers():
         return None
-    outcome = read_sets(
-        prepare(f"{named[0].text} {told.asked.text}", told.context, told.catalogue), told.context, told.catalogue
-    )
+    text = f"{_name_told(told) or named[0].text} {told.asked.text}"
+    outcome = read_sets(prepare(text, told.context, told.catalogue), told.context, told.catalogue)
     if isinstance(outcome, Asked):
         return StillOpen(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain))
     if not isinstance(outcome, Logged):
@@ -36,6 +35,13 @@ def completed(told: Answering) -> Answer | None:
     term = told.asked.term
     teaches = {normalise(term): outcome.sets[0].exercise} if term and told.asked.doubt is Doubt.UNKNOWN_NAME else {}
     return Settled(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain), teaches)
+
+
+def _name_told(told: Answering) -> str:
+    """The longest end of the answer that is a name: "its a leg press" is no press."""
+    words = [word for word in told.words if word not in ("please", "pls", "sorry", "one", "then")]
+    ends = (" ".join(words[at:]) for at in range(len(words)))
+    return next((end for end in ends if told.catalogue.owners(end)), "")
 
 
 def by_exercise(told: Answering) -> Answer | None:
@@ -46,12 +52,24 @@ def by_exercise(told: Answering) -> Answer | None:
     offered = [reading for reading in told.asked.readings if named & set(exercises(reading))]
     if named and not offered and (told.numbers() or (another := _another_exercise(told, named)) is not None):
         return None if told.numbers() else another
-    chosen = offered if len(offered) == 1 else _by_words(told, offered or list(told.asked.readings))
+    chosen = offered if len(offered) == 1 else _by_phrase(told) or _by_words(told, offered or list(told.asked.readings))
     if len(chosen) != 1 and not named:
         chosen = _by_words(told, _not_offered(told)) or _by_equipment(told) or chosen
     if told.numbers():
         return _with_numbers(told, chosen[0]) if len(chosen) == 1 else None
     return settle(told, chosen)
+
+
+def _by_phrase(told: Answering) -> list[Reading]:
+    """ "bent over", "chest supported": words that make a name together with the one in doubt."""
+    said = " ".join(word for word in told.words if word not in ANSWER_FILLERS)
+    if not said or not told.asked.term or not told.asked.readings:
+        return []
+    owners = told.catalogue.owners(f"{said} {told.asked.term}")
+    if len(owners) != 1:
+        return []
+    offered = [reading for reading in told.asked.readings if owners[0] in exercises(reading)]
+    return offered or [_renamed_reading(told, owners[0])]
 
 
 def _differ(readings: Sequence[Reading]) -> bool:
@@ -116,9 +134,15 @@ def _by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
     shared = frozenset.intersection(*names.values()) if len(names) > 1 else frozenset()
     slips = slips_of(word for words in names.values() for word in words)
     said = {near for word in told.words for near in slips.near(word)} | set(told.words)
-    scores = {reading: len(said & (words - shared)) for reading, words in names.items()}
+    scores = {reading: 2 * len(said & (words - shared)) + _named(reading, said) for reading, words in names.items()}
     best = max(scores.values(), default=0)
     return [reading for reading, score in scores.items() if score == best] if best else []
+
+
+def _named(reading: Reading, said: set[str]) -> int:
+    """Whether the exercise bears the word in its name: "db" is the dumbbell lunge before the walking one."""
+    full = said | {word for word, short in SHORT_FOR.items() if said & short}
+    return int(any(word in full for name in exercises(reading) for word in name.split() if word in SHORT_FOR))
 
 
 def _words_of(reading: Reading, told: Answering) -> frozenset[str]:

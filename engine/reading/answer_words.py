@@ -42,3 +42,9 @@ PLACE_FILLERS = frozenset(
         "il",
     )
 )
+
+ANSWER_FILLERS = PLACE_FILLERS | frozenset(
+    ("with", "that", "those", "were", "i", "mean", "meant", "sorry", "on", "of", "course", "a", "an", "its", "thats",
+     "pls", "no", "oh", "yes", "yeah", "did", "used", "using", "in", "ones", "kind", "version", "variation", "type",
+     "this", "they", "for")
+)  # fmt: skip

@@ -21,6 +21,7 @@ from engine.values.load import Unit
 from engine.values.sets import SetRecord
 
 DEMONSTRATIVE = frozenset(("that", "it", "this", "those", "these", "them", "they", "all", "both", "everything"))
+OF_A_DAY = frozenset(("day", "session", "workout", "training", "gym"))
 NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
 MONTHS = 12
 ABOUT_DAYS = frozenset(
@@ -48,6 +49,8 @@ def moved(told: Told) -> Correction | None:
         return None
     rest = [piece for at, piece in enumerate(told.pieces) if not found.start <= at < found.end]
     if not all(piece.kind in ABOUT_DAYS or is_be(piece) or _is_move_word(piece, told) for piece in rest):
+        return None
+    if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
         return None
     part = part_told(rest, context)
     sets = [] if part.missing or part.named_unknown else _meant(told, part)

@@ -55,7 +55,17 @@ def _names_anew(told: Told) -> bool:
     if told.pieces[0].kind is K.ASKS or sum(1 for p in told.pieces if p.kind is K.PLAIN) > MOST_PLAIN:
         return False
     turned = K.NOT in kinds and K.NAME in kinds
-    return told.slipped or bool(verbs) or told.has("mean") or told.starts("make") > 0 or turned
+    return told.slipped or told.has("mean") or told.starts("make") > 0 or turned or _says_what_it_was(told)
+
+
+def _says_what_it_was(told: Told) -> bool:
+    """Whether another lift is told behind "was": "the rack was taken" tells none."""
+    verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), None)
+    if verb is None:
+        return False
+    named = any(piece.kind in NEWLY_NAMED for piece in told.pieces[verb:])
+    plain = any(piece.kind is K.PLAIN for piece in told.pieces)
+    return named and not plain or (plain and not any(piece.kind in NEWLY_NAMED for piece in told.pieces))
 
 
 def _old_name(told: Told) -> ExerciseName | None:

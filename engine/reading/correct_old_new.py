@@ -32,7 +32,8 @@ def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequen
 
 def from_to(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:
     """ "change 80 to 82.5", "80 -> 82.5"."""
-    if len(numbers) != 2 or not (told.starts("make") or told.slipped):
+    bare = [piece.kind for piece in clause] == [K.NUMBER, K.ARROW, K.NUMBER]
+    if len(numbers) != 2 or not (told.starts("make") or told.slipped or bare):
         return False
     first, last = (clause.index(number) for number in numbers)
     between = clause[first + 1 : last]

@@ -24,6 +24,10 @@ def restated(told: Told, clause: Sequence[Piece], part: Part) -> bool:
     """Whether the sets meant are as told again now, their number too."""
     exercise = part.named or told.context.recent[-1].done.exercise
     new = sets_read([piece for piece in clause if piece not in part.used], exercise, told.context, told.catalogue)
+    if part.both and new:
+        reached = part.reached(told.context)
+        names = list(dict.fromkeys(record.done.exercise for record in reached))
+        return all(become(told, [one for one in reached if one.done.exercise == name], new) for name in names)
     return bool(new) and become(told, _group(told, part, len(new)), new, bool(part.places))
 
 

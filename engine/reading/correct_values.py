@@ -34,7 +34,9 @@ def new_values(told: Told) -> Correction | None:
 
 def _may_correct(told: Told) -> bool:
     kinds = told.kinds()
-    if kinds & NO_CORRECTION or told.of_others() or any(p.role is Role.CHANGE for p in told.numbers()):
+    if kinds & NO_CORRECTION or told.of_others():
+        return False
+    if any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told):
         return False
     if not any(piece.kind in (K.NUMBER, K.COUNT) for piece in told.pieces):
         return False
@@ -45,11 +47,29 @@ def _may_correct(told: Told) -> bool:
         return False
     if told.slipped or told.starts("make") or told.has("mean") or K.NOT in kinds:
         return sum(1 for piece in told.pieces if piece.kind is K.PLAIN) <= MOST_PLAIN
-    return all(piece.kind not in TALK for piece in told.pieces) and (bool(verbs) or _is_pointed(told))
+    if any(piece.kind in TALK or piece.text in COMPARING for piece in told.pieces):
+        return False
+    return _says_after(told) if verbs else _is_pointed(told)
+
+
+def _on_body(told: Told) -> bool:
+    """Whether "+5" is an added load, and no change of one."""
+    load = told.context.recent[-1].done.load
+    return load is not None and load.basis is Basis.BODY
+
+
+def _says_after(told: Told) -> bool:
+    """Whether a number stands behind "was": "the 20s were taken" says none."""
+    verb = next(at for at, piece in enumerate(told.pieces) if is_be(piece))
+    return any(piece.kind in (K.NUMBER, K.COUNT) for piece in told.pieces[verb:])
 
 
 NO_CORRECTION = frozenset((K.QUESTION, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE))
-TALK = frozenset((K.PLAIN, K.UNRELATED, K.STORY, K.SAYING, K.FAR, K.JOINT, K.PAIN, K.REST, K.SORE, K.MUSCLE, K.DATE))
+TALK = frozenset(
+    (K.PLAIN, K.UNRELATED, K.STORY, K.SAYING, K.FAR, K.JOINT, K.PAIN, K.REST, K.SORE, K.MUSCLE, K.DATE, K.BAR, K.SETTING,
+     K.PLATE, K.PIN, K.BODY, K.PAUSE, K.TEMPO, K.ROUNDS, K.BAND, K.STORY, K.HEADING)
+)  # fmt: skip
+COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "above", "below", "better", "worse"))
 
 
 def _is_pointed(told: Told) -> bool:
@@ -57,13 +77,22 @@ def _is_pointed(told: Told) -> bool:
     first = told.pieces[0]
     part = part_told([first], told.context)
     pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
-    numbered = first.kind is K.SETS and bool(part_told(told.pieces, told.context).places)
+    whole = part_told(told.pieces, told.context)
+    numbered = first.kind is K.SETS and bool(whole.places)
+    several = first.kind is K.LAST and len(whole.places) > 1
+    behind = K.LAST in told.kinds() and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     plain = all(piece.kind in POINTED for piece in told.pieces)
-    return (part.whole or pointed or numbered) and plain
+    turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
+    return turned or ((part.whole or pointed or numbered or several or behind) and plain and not whole.missing)
+
+
+def _on_it(piece: Piece) -> bool:
+    """ "4 on the last": the place behind the number."""
+    return piece.text.split()[0] in ("on", "for", "in")
 
 
 POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER, K.COMMA, K.AND, K.FILLER, K.AT, K.KG,
-                     K.LB, K.REPS, K.SETS, K.EACH, K.BOTH, K.OF, K.WITH, K.STOP, K.EFFORT))  # fmt: skip
+                     K.LB, K.REPS, K.SETS, K.EACH, K.BOTH, K.OF, K.WITH, K.STOP, K.EFFORT, K.ONLY, K.GOT))  # fmt: skip
 
 
 def _apply(told: Told, clause: list[Piece]) -> bool:
@@ -101,7 +130,8 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
         return group
     if number.value != int(number.value) or number.value < 1:
         return []
-    several = part.places or part.whole or part.both or (told.plural and not part.named)
+    alike = len({record.done for record in group}) == 1
+    several = part.places or part.whole or part.both or (told.plural and (alike or not part.named))
     whole = group if several else group[-1:]
     if not all(_may_take(record.done, number) for record in whole):
         return []
@@ -122,7 +152,7 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
     timed = done.seconds is not None or done.metres is not None
     if (body or timed) and number.role is Role.BARE and not linked:
         return False
-    return number.role is Role.LOAD or linked or not fits_reps
+    return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
 
 
 def _may_take(done: SetDone, number: Piece) -> bool:

@@ -10,9 +10,10 @@ from dataclasses import dataclass, field, replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
+from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece
-from engine.reading.prepare import Prepared, gathered
+from engine.reading.prepare import Prepared, dated
 from engine.reading.tokens import Token
 from engine.reading.values import Context, Correction
 from engine.values.load import Basis, Load, Unit
@@ -93,9 +94,9 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first, last = _without_slips(words, book)
     starred = _is_starred(prepared.cleaned)
     slipped = bool(first) or last < len(words) or starred
-    pieces = _between(prepared, spoken, first, last, context) if slipped else prepared.pieces
+    pieces = _between(prepared, spoken, first, last, context)
     told = Told(words[first:last], _in_full(pieces, prepared.cleaned), context, catalogue, book)
-    told.slipped = slipped or told.has("wrongly")
+    told.slipped = slipped or told.has("wrongly") or told.has("swapped")
     return told
 
 
@@ -131,7 +132,7 @@ def _between(
         kept = [piece for piece in kept if prepared.cleaned[piece.start] != STAR]
     while kept and kept[0].kind in LOOSE:
         kept.pop(0)
-    return gathered(kept, context)
+    return without_asides(dated(kept, context))
 
 
 def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:

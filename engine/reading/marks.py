@@ -23,13 +23,19 @@ TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 
 def without_marks(pieces: list[Piece]) -> list[Piece]:
     """The pieces with efforts gathered into one piece each, and with numbers that are no sets taken out."""
+    pieces = without_asides(pieces)
+    return without_labels(pieces) if any(piece.kind in LABEL_KINDS for piece in pieces) else pieces
+
+
+def without_asides(pieces: list[Piece]) -> list[Piece]:
+    """The same, with the labels of lines and clauses left in: a correction points with "set 2"."""
     kinds = {piece.kind for piece in pieces}
     if kinds & EFFORT_WORDS:
         pieces = with_efforts(pieces)
     rated = K.SLASH in kinds and kinds & RATED
     if kinds & BESIDE_WORDS or rated or any(p.role in ODD_ROLES or len(p.text) == TEMPO_DIGITS for p in pieces):
         pieces = _beside(pieces)
-    return without_labels(pieces) if kinds & LABEL_KINDS else pieces
+    return pieces
 
 
 # ---- rest, pauses, tempo, settings

@@ -17,6 +17,7 @@ PUT_RIGHT = frozenset(
      K.AGO, K.EXCEPT, K.EXTREME)
 )  # fmt: skip
 PLAIN_WORDS = ("weight", "weights", "load", "reps", "were", "with", "both", "that", "those", "instead")
+LONG_ENOUGH = 6
 CUES = ("slip", "tail", "mean", "be", "make", "delete", "move", "only", "wrongly", "swapped", "undone")
 
 
@@ -36,7 +37,13 @@ def respelt(prepared: Prepared, catalogue: Catalogue) -> str:
             continue
         if piece.kind is K.NAME and catalogue.owners(piece.text):
             continue
-        near = slips.near(piece.text)
-        if near[0] != piece.text:
-            text = text[: piece.start] + near[0] + text[piece.end :]
+        near = next((word for word in slips.near(piece.text) if _is_slip(piece.text, word)), None)
+        if near is not None:
+            text = text[: piece.start] + near + text[piece.end :]
     return text if text != prepared.cleaned else ""
+
+
+def _is_slip(word: str, known: str) -> bool:
+    """Whether one is a slip of the other; of short words another letter makes another word: "list" is no "last"."""
+    changed = len(word) == len(known) and sorted(word) != sorted(known)
+    return word != known and (not changed or len(word) >= LONG_ENOUGH)

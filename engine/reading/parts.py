@@ -167,11 +167,23 @@ def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecor
                 break
         elif piece.kind not in (K.AND, K.COMMA, K.SETTING):
             break
+    verb = any(is_be(piece) for piece in pieces[at + 1 :])
     if not numbers or (plural and len(numbers) < 2):
         return
+    if not plural and verb:
+        numbers += _joined(pieces, pieces.index(numbers[-1]) + 1)
     part.used += [pieces[at], *numbers]
     for number in numbers:
         _point(part, int(number.value), group)
+
+
+def _joined(pieces: Sequence[Piece], at: int) -> list[Piece]:
+    """ "set 1 and 2 were 6": the second place."""
+    if at + 2 >= len(pieces) or pieces[at].kind not in (K.AND, K.COMMA):
+        return []
+    number = pieces[at + 1]
+    points = number.kind is K.NUMBER and number.role is Role.BARE and is_be(pieces[at + 2])
+    return [number] if points else []
 
 
 def _point(part: Part, place: int, group: list[SetRecord]) -> None:

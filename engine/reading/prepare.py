@@ -62,15 +62,15 @@ def _too_many(tokens: list[Token]) -> bool:
 
 def gathered(pieces: list[Piece], context: Context) -> list[Piece]:
     """The pieces with days and marks gathered, and without numbers that are no sets."""
+    return without_marks(dated(pieces, context))
+
+
+def dated(pieces: list[Piece], context: Context) -> list[Piece]:
+    """The pieces with the days that are told gathered into one piece each."""
     kinds = {piece.kind for piece in pieces}
-    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS or _heads_with_a_number(pieces):
-        pieces = with_dates(pieces, context.now, context.unit)
-    return without_marks(pieces)
-
-
-def _heads_with_a_number(pieces: list[Piece]) -> bool:
-    """ "17.9" on a line of its own."""
-    return len(pieces) > 2 and pieces[1].kind is K.LINE and "." in pieces[0].text
+    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS:
+        return with_dates(pieces, context.now, context.unit)
+    return pieces
 
 
 NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP))

@@ -18,7 +18,7 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE}
+CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN}
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
@@ -96,7 +96,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     first_number = next((at for at, piece in enumerate(clause) if piece.kind in COUNTED), None)
     if first_number is None:
         return any(piece.kind in AHEAD for piece in clause)
-    if _spelled_only(clause):
+    if _spelled_only(clause) or _counts_things(clause):
         return True
     ahead = clause[:first_number]
     if any(piece.kind in AHEAD for piece in ahead):
@@ -136,6 +136,31 @@ def _spelled_only(clause: list[Piece]) -> bool:
     """A number word among talk counts nothing: "my mate has two left feet"."""
     cued = any(piece.kind in AHEAD for piece in clause)
     return cued and all(piece.spelled for piece in clause if piece.kind is K.NUMBER)
+
+
+def _counts_things(clause: list[Piece]) -> bool:
+    """ "3 guys are waiting", "2 exercises left", "a twinge on rep 4": the only number counts no reps."""
+    numbers = [at for at, piece in enumerate(clause) if piece.kind in COUNTED]
+    if len(numbers) != 1 or any(piece.kind in SET_SIGNS for piece in clause):
+        return False
+    at = numbers[0]
+    if any(piece.kind is K.FOR for piece in clause[max(0, at - 1) : at + 2]):
+        return False
+    if any(piece.kind is K.PAIN for piece in clause[:at]):
+        return True
+    before, after = clause[at - 1] if at else None, clause[at + 1] if at + 1 < len(clause) else None
+    if before is not None and before.kind is K.REPS and not before.text.endswith("s"):
+        return True
+    if after is None or clause[at].role is not Role.BARE:
+        return False
+    if after.kind is K.MORE and at + 2 < len(clause):
+        after = clause[at + 2]
+    plural = after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
+    return plural or after.kind is K.OTHERS
+
+
+SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
+LEAST_PLURAL = 4
 
 
 def _asks(clause: list[Piece]) -> bool:
