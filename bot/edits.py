@@ -8,14 +8,14 @@ from __future__ import annotations
 
 from datetime import date
 
-from bot import asking, zones
+from bot import asking, talk, zones
 from bot.context import context_of_edit
 from bot.corrections import say
 from bot.dispatch import dispatch
 from bot.edited_steps import edited_step, step_of
 from bot.recording import label_of, record
 from bot.replies.correction import corrected, edit_unread
-from bot.sessions import forget_session
+from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.reading import read
 from engine.reading.values import Act, Asked, Correction, Logged, NoSets
@@ -54,6 +54,7 @@ def edited_sets(turn: Turn, message: int) -> None:
             turn.say(edit_unread(standing, unread[0].why))
         case NoSets():
             _to_chat(turn, standing)
+            _note_anew(turn, outcome, kept_before=not standing)
         case _:
             _said_anew(turn, standing, outcome)
 
@@ -89,8 +90,21 @@ def _to_chat(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
         return
     change = turn.begin(ChangeKind.EDIT, f"the edit that took {label_of([one.done for one in standing])} away")
     turn.store.sets.remove(change, [one.id for one in standing])
-    forget_session(turn)
+    notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
+    turn.store.notes.remove(change, [note.id for note in notes])
+    forget_plan(turn)
     turn.say(corrected(standing, (), None, turn.today))
+
+
+def _note_anew(turn: Turn, outcome: NoSets, *, kept_before: bool) -> None:
+    """A note follows the new words of its message, and pain that an edit tells of is answered as if said now."""
+    notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
+    if notes:
+        change = turn.begin(ChangeKind.ASIDE, "the edited note")
+        turn.store.notes.remove(change, [note.id for note in notes])
+        forget_plan(turn)
+    if outcome.pain or (notes and kept_before):
+        talk.no_sets(turn, outcome)
 
 
 def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Correction) -> None:
