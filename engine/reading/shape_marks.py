@@ -137,8 +137,10 @@ class Marked(ThreeFactors):
         draft.reps = max(0, (draft.reps if rep == LAST_REP else rep) - 1)
 
     def _mark_plus(self, chunk: Chunk) -> None:
-        if not chunk.plus or not self.touched:
+        if not chunk.plus:
             return
+        if not self.touched:
+            raise DoesNotFit("a sum of loads")
         head = self.touched[-1]
         self.weak = self.weak or (len(self.touched) > 1 and not self.listed)
         if self.traits.one_sided and len(chunk.plus) == 1 and chunk.plus[0].value == head.reps:

@@ -167,7 +167,8 @@ class OneFactor(Adding):
                 self._append(Draft(1, None, seconds=number.value))
             self.announced = None
             return
-        if self.drafts and not (self.traits.timed or self.traits.carried or self.traits.body):
+        holds = self.traits.timed or self.traits.body
+        if self.drafts and not self.traits.carried and (self.in_passing or not holds):
             self.weak = self.weak or not self.in_passing
             return  # "3x5 80 in 12 minutes"; without a word to it a time is asked about
         self._add_typed(number, None)

@@ -193,7 +193,7 @@ class TwoFactors(OneFactor):
         sets, reps = (first, second) if first.value <= MOST_SETS else (second, first)
         if not (whole(sets) and 1 <= sets.value <= MOST_SETS):
             raise DoesNotFit(f"neither {first.text} nor {second.text} counts sets")
-        carried = self.load is not None and not self.pending and not self.traits.body
+        carried = self.load is not None and not self.pending
         self._repeat(reps, int(sets.value))
         for draft in self.touched:
             draft.carried = carried

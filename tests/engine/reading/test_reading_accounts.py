@@ -1,0 +1,450 @@
+"""Every number of a message has its place, or the message is asked about or left unread."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading import read
+from engine.reading.values import Logged, NoSets
+from tests.engine.reading.saying import KNOWN, said, situation
+
+IN_HAND = situation(doing="push-up")
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("my left knee hurts on squats 4/10", "no sets, pain", id="my left knee hurts on squats 4/10"),
+        pytest.param("shoulder 3/10 after bench", "no sets, pain", id="shoulder 3/10 after bench"),
+        pytest.param("knee 6/10 after squats", "no sets, pain", id="knee 6/10 after squats"),
+        pytest.param(
+            "squat 3x5 100 knee pain 3/10", "barbell back squat 3×5 at 100 kg, pain", id="squat 3x5 100 knee pain 3/10"
+        ),
+        pytest.param(
+            "squat 3x5 100, shoulder 2/10", "barbell back squat 3×5 at 100 kg, pain", id="squat 3x5 100, shoulder 2/10"
+        ),
+        pytest.param(
+            "bench 3x8 60 (elbow pain 3/10)",
+            "barbell bench press 3×8 at 60 kg, pain",
+            id="bench 3x8 60 (elbow pain 3/10)",
+        ),
+        pytest.param("right hip was 5/10 on deadlifts", "no sets, pain", id="right hip was 5/10 on deadlifts"),
+        pytest.param(
+            "lower back 0/10, deadlift 140 5 5",
+            "conventional deadlift 2×5 at 140 kg",
+            id="lower back 0/10, deadlift 140 5 5",
+        ),
+        pytest.param(
+            "deadlift 3x5 120 felt 7/10", "conventional deadlift 3×5 at 120 kg", id="deadlift 3x5 120 felt 7/10"
+        ),
+        pytest.param("bench 60 8/10", "barbell bench press 8 at 60 kg, 10 at 60 kg", id="bench 60 8/10"),
+        pytest.param("pull ups 8/10", "pull-up 8, 10", id="pull ups 8/10"),
+    ],
+)
+def test_a_scale_of_ten_is_no_set(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "bench yesterday 60 3x5", "barbell bench press 3×5 at 60 kg on 2025-03-13", id="bench yesterday 60 3x5"
+        ),
+        pytest.param(
+            "bench 60 3x5 yesterday", "barbell bench press 3×5 at 60 kg on 2025-03-13", id="bench 60 3x5 yesterday"
+        ),
+        pytest.param(
+            "squat monday 100 5 5 5", "barbell back squat 3×5 at 100 kg on 2025-03-10", id="squat monday 100 5 5 5"
+        ),
+        pytest.param(
+            "squat 3x5 100 on 12/03", "barbell back squat 3×5 at 100 kg on 2025-03-12", id="squat 3x5 100 on 12/03"
+        ),
+        pytest.param(
+            "squat 3x5 100 on 3 march", "barbell back squat 3×5 at 100 kg on 2025-03-03", id="squat 3x5 100 on 3 march"
+        ),
+        pytest.param(
+            "squat 3x5 100 on 12.03.", "barbell back squat 3×5 at 100 kg on 2025-03-12", id="squat 3x5 100 on 12.03."
+        ),
+        pytest.param("17.2\nbench 3x5 80", "barbell bench press 3×5 at 80 kg on 2025-02-17", id="17.2 / bench 3x5 80"),
+        pytest.param(
+            "squat 100x5, bench 80x5 yesterday",
+            "barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg on 2025-03-13",
+            id="squat 100x5, bench 80x5 yesterday",
+        ),
+    ],
+)
+def test_a_day_counts_wherever_it_is_told(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("squat 3x5 3xx", "ask: barbell back squat 3×5 at 3 kg", id="squat 3x5 3xx"),
+        pytest.param("squat 3x5 @", "ask: barbell back squat 3×5", id="squat 3x5 @"),
+        pytest.param("squat 3x5 100 #2", "ask: ", id="squat 3x5 100 #2"),
+        pytest.param("squat 3x5 100 = 1500", "ask: ", id="squat 3x5 100 = 1500"),
+        pytest.param("bench 3x8 60 rpe 11", "ask: ", id="bench 3x8 60 rpe 11"),
+        pytest.param("bench 3x8 60 rpe 42", "ask: ", id="bench 3x8 60 rpe 42"),
+        pytest.param("squat 3x5 1500", "ask: barbell back squat 3×5 at 1500 kg", id="squat 3x5 1500"),
+        pytest.param("squat 3x5 2025", "ask: barbell back squat 3×5 at 2025 kg", id="squat 3x5 2025"),
+        pytest.param("squat 3x5 100 2010", "ask: ", id="squat 3x5 100 2010"),
+        pytest.param("squat 3x5 4010", "ask: barbell back squat 3×5", id="squat 3x5 4010"),
+        pytest.param("bench 3x8 60 8", "ask: ", id="bench 3x8 60 8"),
+        pytest.param("squat 100 3x5 4", "ask: barbell back squat 3×5 at 100 kg, 4 at 100 kg", id="squat 100 3x5 4"),
+        pytest.param("pull ups 3x8 6", "ask: ", id="pull ups 3x8 6"),
+        pytest.param("plank 3x45s 50", "ask: plank 3×45 s, 50 s", id="plank 3x45s 50"),
+        pytest.param("bench 3x8 60 x6", "ask: ", id="bench 3x8 60 x6"),
+        pytest.param(
+            "bench 3x8 60 + 3", "ask: barbell bench press 3×8 at 60 kg, 3 at 60 kg rest-pause", id="bench 3x8 60 + 3"
+        ),
+        pytest.param("bench 70 3x8 80", "ask: ", id="bench 70 3x8 80"),
+        pytest.param("bench 80 3x5 @ 100kg", "ask: ", id="bench 80 3x5 @ 100kg"),
+        pytest.param("squat 100x5 @ 120", "ask: ", id="squat 100x5 @ 120"),
+        pytest.param("bench 3x8 60 20m", "ask: barbell bench press 3×8 at 60 kg", id="bench 3x8 60 20m"),
+        pytest.param(
+            "squat 5x5 100 25 minutes", "ask: barbell back squat 5×5 at 100 kg", id="squat 5x5 100 25 minutes"
+        ),
+        pytest.param("squat 3x5 100 drop", "ask: barbell back squat 3×5 at 100 kg", id="squat 3x5 100 drop"),
+        pytest.param(
+            "leg extension 50x12 > 8", "ask: leg extension 12 at 50 kg, 8 at 50 kg drop", id="leg extension 50x12 > 8"
+        ),
+        pytest.param("bench x 3x8 60", "ask: barbell bench press 3 at 60 kg, 8 at 60 kg", id="bench x 3x8 60"),
+        pytest.param("@7 pull ups 3x8", "ask: pull-up 3×8 at +7 kg", id="@7 pull ups 3x8"),
+        pytest.param("squat 05 3x5 100", "ask: barbell back squat 4×5 at 100 kg", id="squat 05 3x5 100"),
+        pytest.param("squat 3x5 1?5", "ask: ", id="squat 3x5 1?5"),
+        pytest.param("squat 1e309 5", "ask: ", id="squat 1e309 5"),
+        pytest.param("squat 3x5 9q9", "ask: ", id="squat 3x5 9q9"),
+        pytest.param("squat 0 5", "ask: ", id="squat 0 5"),
+        pytest.param("0 squat 100", "ask: ", id="0 squat 100"),
+        pytest.param("squat 100 5 0 5", "ask: ", id="squat 100 5 0 5"),
+        pytest.param("did 2 of 3 sets of bench", "ask: barbell bench press 3×2", id="did 2 of 3 sets of bench"),
+        pytest.param("bench 5 reps short", "ask: barbell bench press 5", id="bench 5 reps short"),
+        pytest.param("squat 100 two reps short", "ask: barbell back squat 2 at 100 kg", id="squat 100 two reps short"),
+        pytest.param(
+            "missed the last one, squat 3x5 100",
+            "ask: barbell back squat 2×5 at 100 kg, 4 at 100 kg missed",
+            id="missed the last one, squat 3x5 100",
+        ),
+        pytest.param("sandbag shoulder 40 5", "ask: sandbag carry 5 at 40 kg", id="sandbag shoulder 40 5"),
+        pytest.param("squat quads 100 5", "ask: barbell back squat 5 at 100 kg", id="squat quads 100 5"),
+        pytest.param(
+            "80 5 grommet, squat 100 5", "ask: barbell back squat 5 at 100 kg", id="80 5 grommet, squat 100 5"
+        ),
+        pytest.param(
+            "db curl 12kg 3x10 7", "ask: dumbbell curl 3×10 at 12 kg each, 7 at 12 kg each", id="db curl 12kg 3x10 7"
+        ),
+        pytest.param("squat 140kg + 4 x 5", "ask: ", id="squat 140kg + 4 x 5"),
+    ],
+)
+def test_a_number_without_a_place_asks(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "squat 5x5 100 in 25 minutes", "barbell back squat 5×5 at 100 kg", id="squat 5x5 100 in 25 minutes"
+        ),
+        pytest.param("squat 3x5 100 3010", "barbell back squat 3×5 at 100 kg", id="squat 3x5 100 3010"),
+        pytest.param("squat 3x5 tempo 3-1-0 100", "barbell back squat 3×5 at 100 kg", id="squat 3x5 tempo 3-1-0 100"),
+        pytest.param("squat 3x5 tempo 3010 100", "barbell back squat 3×5 at 100 kg", id="squat 3x5 tempo 3010 100"),
+        pytest.param("squat tempo 3 1 0 3x5 100", "barbell back squat 3×5 at 100 kg", id="squat tempo 3 1 0 3x5 100"),
+        pytest.param("bench short rest 60 8 8", "barbell bench press 2×8 at 60 kg", id="bench short rest 60 8 8"),
+        pytest.param(
+            "squat 3x5 100, left glute cramped on set 2",
+            "barbell back squat 3×5 at 100 kg, pain",
+            id="squat 3x5 100, left glute cramped on set 2",
+        ),
+        pytest.param("7am session - ohp 3x8 40", "barbell overhead press 3×8 at 40 kg", id="7am session - ohp 3x8 40"),
+        pytest.param(
+            "40 min session, only deadlift 5x3 140",
+            "conventional deadlift 5×3 at 140 kg",
+            id="40 min session, only deadlift 5x3 140",
+        ),
+        pytest.param(
+            "#1 squat 100x5\n#2 bench 80x5",
+            "barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg",
+            id="#1 squat 100x5 / #2 bench 80x5",
+        ),
+        pytest.param(
+            "1/ squat 100 5 5 5\n2/ rdl 80 8 8",
+            "barbell back squat 3×5 at 100 kg; romanian deadlift 2×8 at 80 kg",
+            id="1/ squat 100 5 5 5 / 2/ rdl 80 8 8",
+        ),
+        pytest.param(
+            "1a) ohp 40 3x8\n1b) chins 3x6",
+            "barbell overhead press 3×8 at 40 kg; chin-up 3×6",
+            id="1a) ohp 40 3x8 / 1b) chins 3x6",
+        ),
+        pytest.param(
+            "round 1: kb swing 24k 15\nround 2: kb swing 24k 12",
+            "kettlebell swing 15 at 24 kg, 12 at 24 kg",
+            id="round 1: kb swing 24k 15 / round 2: kb swing 24k 12",
+        ),
+        pytest.param("csr 45 3x10 pad on 6", "chest-supported row 3×10 at 45 kg each", id="csr 45 3x10 pad on 6"),
+        pytest.param("pull ups (bw 81.4) 8 8 7", "pull-up 2×8, 7", id="pull ups (bw 81.4) 8 8 7"),
+        pytest.param(
+            "5 people here, squat 3x5 100", "barbell back squat 3×5 at 100 kg", id="5 people here, squat 3x5 100"
+        ),
+    ],
+)
+def test_a_number_with_its_word_is_left_aside(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("squat 80 5 each leg", "ask: barbell back squat 5 at 80 kg", id="squat 80 5 each leg"),
+        pytest.param("leg press 100 10 each leg", "ask: leg press 10 at 100 kg", id="leg press 100 10 each leg"),
+        pytest.param(
+            "deadlift 100 5 per side",
+            "ask: conventional deadlift 5 at 100 kg | conventional deadlift 5 at 220 kg",
+            id="deadlift 100 5 per side",
+        ),
+        pytest.param(
+            "bench 35 a side x 8",
+            "ask: barbell bench press 8 at 35 kg | barbell bench press 8 at 90 kg",
+            id="bench 35 a side x 8",
+        ),
+        pytest.param(
+            "squat 95x5x3 right hip pinching",
+            "barbell back squat 3×5 at 95 kg, pain",
+            id="squat 95x5x3 right hip pinching",
+        ),
+        pytest.param(
+            "bench 3x8 60 left pec tight", "barbell bench press 3×8 at 60 kg", id="bench 3x8 60 left pec tight"
+        ),
+        pytest.param(
+            "kb snatch 16k 8 each side x 4", "kettlebell snatch 4×8 at 16 kg", id="kb snatch 16k 8 each side x 4"
+        ),
+        pytest.param("step ups 20kg 10 each leg x3", "step-up 3×10 at 20 kg each", id="step ups 20kg 10 each leg x3"),
+        pytest.param("db curl 12 3x10 each arm", "dumbbell curl 3×10 at 12 kg each", id="db curl 12 3x10 each arm"),
+        pytest.param("reverse lunge 14s 8+8 x3", "ask: ", id="reverse lunge 14s 8+8 x3"),
+    ],
+)
+def test_sides_are_kept_or_asked(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("chin ups assisted 20 8", "chin-up 8 at −20 kg", id="chin ups assisted 20 8"),
+        pytest.param("dips assisted 15 8 8", "dip 2×8 at −15 kg", id="dips assisted 15 8 8"),
+        pytest.param("assisted dips 20kg 8 8", "dip 2×8 at −20 kg", id="assisted dips 20kg 8 8"),
+        pytest.param("weighted pull ups 20 8 8", "pull-up 2×8 at +20 kg", id="weighted pull ups 20 8 8"),
+        pytest.param("pull ups weighted 12.5 5 5 5", "pull-up 3×5 at +12.5 kg", id="pull ups weighted 12.5 5 5 5"),
+        pytest.param(
+            "pull ups weighted 10 8 7",
+            "ask: pull-up 10, 8, 7 | pull-up 8 at +10 kg, 7 at +10 kg",
+            id="pull ups weighted 10 8 7",
+        ),
+        pytest.param("weighted dips 5 8 8 8", "ask: dip 3×8 at +5 kg | dip 5, 3×8", id="weighted dips 5 8 8 8"),
+        pytest.param("weighted pull ups 3x8", "pull-up 3×8", id="weighted pull ups 3x8"),
+        pytest.param(
+            "pull ups 8 @ bw, 6 @ +5, 5 @ +10",
+            "pull-up 8, 6 at +5 kg, 5 at +10 kg",
+            id="pull ups 8 @ bw, 6 @ +5, 5 @ +10",
+        ),
+        pytest.param("dips +10kg 8 8, bw 14", "dip 2×8 at +10 kg, 14", id="dips +10kg 8 8, bw 14"),
+    ],
+)
+def test_weights_added_or_taken_off(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "farmers carry 24 40m 40m 40m", "farmer's walk 3×40 m at 24 kg each", id="farmers carry 24 40m 40m 40m"
+        ),
+        pytest.param("farmers walk 2x28 30m x2", "farmer's walk 2×30 m at 28 kg each", id="farmers walk 2x28 30m x2"),
+        pytest.param("suitcase carry 24 30m 30m", "suitcase carry 2×30 m at 24 kg", id="suitcase carry 24 30m 30m"),
+        pytest.param("sled push 100 20m x4", "sled push 4×20 m at 100 kg", id="sled push 100 20m x4"),
+        pytest.param("wall sit 1min 30", "wall sit 90 s", id="wall sit 1min 30"),
+        pytest.param("plank 1 min 20 s, 1 min", "plank 80 s, 60 s", id="plank 1 min 20 s, 1 min"),
+        pytest.param("hollow hold 3 times 30 seconds", "hollow hold 3×30 s", id="hollow hold 3 times 30 seconds"),
+        pytest.param("dead hang 75 s + 60 s", "dead hang 75 s, 60 s", id="dead hang 75 s + 60 s"),
+    ],
+)
+def test_carries_and_holds(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "bench 3x8 60 last set 6", "barbell bench press 2×8 at 60 kg, 6 at 60 kg", id="bench 3x8 60 last set 6"
+        ),
+        pytest.param(
+            "bench 3x8 60, last one only 5",
+            "barbell bench press 2×8 at 60 kg, 5 at 60 kg",
+            id="bench 3x8 60, last one only 5",
+        ),
+        pytest.param(
+            "squat 5x5 100 but only got 4 on the last",
+            "barbell back squat 4×5 at 100 kg, 4 at 100 kg",
+            id="squat 5x5 100 but only got 4 on the last",
+        ),
+        pytest.param(
+            "squat 5x5 100, fourth set only 3",
+            "barbell back squat 3×5 at 100 kg, 3 at 100 kg, 5 at 100 kg",
+            id="squat 5x5 100, fourth set only 3",
+        ),
+        pytest.param(
+            "squat 5x5 100, last set @9",
+            "barbell back squat 4×5 at 100 kg, 5 at 100 kg RPE 9",
+            id="squat 5x5 100, last set @9",
+        ),
+        pytest.param(
+            "ohp 3x8 40, 1 rir on the last set",
+            "barbell overhead press 2×8 at 40 kg, 8 at 40 kg 1 in reserve",
+            id="ohp 3x8 40, 1 rir on the last set",
+        ),
+        pytest.param("bench 85 x 5+ -> 8 reps", "barbell bench press 8 at 85 kg", id="bench 85 x 5+ -> 8 reps"),
+        pytest.param(
+            "leg press 3x12 @ 150 -> 12, 11, 9",
+            "leg press 12 at 150 kg, 11 at 150 kg, 9 at 150 kg",
+            id="leg press 3x12 @ 150 -> 12, 11, 9",
+        ),
+        pytest.param(
+            "bench 3x8 @ 70: 8/8/6", "barbell bench press 2×8 at 70 kg, 6 at 70 kg", id="bench 3x8 @ 70: 8/8/6"
+        ),
+        pytest.param(
+            "missed the last rep of squat 80x5",
+            "barbell back squat 4 at 80 kg missed",
+            id="missed the last rep of squat 80x5",
+        ),
+        pytest.param(
+            "failed the 3rd rep of squat 140x3",
+            "barbell back squat 2 at 140 kg missed",
+            id="failed the 3rd rep of squat 140x3",
+        ),
+        pytest.param(
+            "bench 90x3, 95x1 then failed 95",
+            "barbell bench press 3 at 90 kg, 1 at 95 kg, 0 at 95 kg missed",
+            id="bench 90x3, 95x1 then failed 95",
+        ),
+        pytest.param(
+            "hip thrust 4x8 80, 90, 100, 110",
+            "barbell hip thrust 8 at 80 kg, 8 at 90 kg, 8 at 100 kg, 8 at 110 kg",
+            id="hip thrust 4x8 80, 90, 100, 110",
+        ),
+    ],
+)
+def test_one_set_of_a_group_may_differ(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("left knee twinged on the last one", "no sets, pain", id="left knee twinged on the last one"),
+        pytest.param("that one felt heavy", "no sets", id="that one felt heavy"),
+        pytest.param("the seated one", "no sets", id="the seated one"),
+        pytest.param("the other one was easy", "no sets", id="the other one was easy"),
+        pytest.param("no one else here", "no sets", id="no one else here"),
+        pytest.param("bench 100 for one", "barbell bench press 1 at 100 kg", id="bench 100 for one"),
+        pytest.param("that one, 3 reps in the tank", "no sets", id="that one, 3 reps in the tank"),
+    ],
+)
+def test_one_counts_only_where_it_counts(text: str, meant: str) -> None:
+    assert said(text, IN_HAND) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("bodyweight 1e309", "no sets", id="bodyweight 1e309"),
+        pytest.param("bodyweight 0", "no sets", id="bodyweight 0"),
+        pytest.param("pause until 30 feb", "no sets", id="pause until 30 feb"),
+        pytest.param("pause 99", "no sets", id="pause 99"),
+        pytest.param("weight 64", "no sets", id="weight 64"),
+    ],
+)
+def test_a_request_half_said_is_no_set(text: str, meant: str) -> None:
+    assert said(text, IN_HAND) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "why"),
+    [
+        pytest.param("31/02 bench 60 3x5", "there is no such day", id="31/02 bench 60 3x5"),
+        pytest.param("feb 30: bench 60 3x5", "there is no such day", id="feb 30: bench 60 3x5"),
+        pytest.param("32/13: squat 100x5", "there is no such day", id="32/13: squat 100x5"),
+        pytest.param("29.02.2025 squat 100x5", "there is no such day", id="29.02.2025 squat 100x5"),
+        pytest.param("2025-13-01 squat 100x5", "there is no such day", id="2025-13-01 squat 100x5"),
+        pytest.param("squat 80 5 on 0000-00-00", "there is no such day", id="squat 80 5 on 0000-00-00"),
+        pytest.param("squat 3x5 100 on 31 april", "there is no such day", id="squat 3x5 100 on 31 april"),
+        pytest.param("squat 80 5 on 9999-12-31", "that day is still ahead", id="squat 80 5 on 9999-12-31"),
+        pytest.param("squat 100x5 on march 20 2030", "that day is still ahead", id="squat 100x5 on march 20 2030"),
+        pytest.param("01/01/2031 squat 100x5", "that day is still ahead", id="01/01/2031 squat 100x5"),
+        pytest.param("bench 3x5 60 on 1 march 1990", "that day is too long ago", id="bench 3x5 60 on 1 march 1990"),
+        pytest.param(
+            "rdl 3x8 8?",
+            "with a question mark behind it I am not sure that it is a set; send it without",
+            id="rdl 3x8 8?",
+        ),
+        pytest.param(
+            "squat 3x5 100?",
+            "with a question mark behind it I am not sure that it is a set; send it without",
+            id="squat 3x5 100?",
+        ),
+        pytest.param(
+            "squat 100 5 5 1o?",
+            "with a question mark behind it I am not sure that it is a set; send it without",
+            id="squat 100 5 5 1o?",
+        ),
+        pytest.param(
+            "bodyweight 1e309", "a body weight needs one number, for instance: bodyweight 80.5", id="bodyweight 1e309"
+        ),
+        pytest.param(
+            "pause until 30 feb",
+            "a pause needs a day ahead, for instance: pause until 24 june",
+            id="pause until 30 feb",
+        ),
+    ],
+)
+def test_what_cannot_be_recorded_is_left_unread_with_its_reason(text: str, why: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert [(one.text, one.why) for one in outcome.unread] == [(text, why)]
+
+
+@pytest.mark.parametrize(
+    ("text", "unread"),
+    [
+        pytest.param("squat 80kg x 5\nbench 60kg x 5\n\ndeadlift", ["deadlift"], id="a name alone on its line"),
+        pytest.param("squat 80 5, bench", ["bench"], id="a name alone behind a comma"),
+        pytest.param(
+            "mon: squat 3x5 100\n31/02: bench 3x5 60\nwed: ohp 3x5 40",
+            ["31/02: bench 3x5 60"],
+            id="one day of a paste that cannot be",
+        ),
+        pytest.param("squat 3x5 100\nbench 3x5 1?5\nohp 3x5 40", ["bench 3x5 1?5"], id="one broken number of a paste"),
+    ],
+)
+def test_one_bad_line_never_costs_the_good_ones(text: str, unread: list[str]) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [one.text for one in outcome.unread] == unread
+
+
+def test_a_message_of_more_sets_than_a_day_holds_is_asked() -> None:
+    assert said("squat 80 5\n" * 60).startswith("ask: ")
+    assert said("squat 80 5\n" * 10) == "barbell back squat 10×5 at 80 kg"
+
+
+def test_a_message_of_hundreds_of_numbers_is_not_read() -> None:
+    outcome = read("squat 80 5\n" * 300, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert "send it in parts" in outcome.unread[0].why
