@@ -153,9 +153,7 @@ def all_done() -> Reply:
 
 def not_worked_out() -> Reply:
     """A fault of ours in what is planned; the log is not touched by it."""
-    return Reply(
-        "I can't work out this session right now: a fault on my side, sorry. Sets you send are saved."
-    )
+    return Reply("I can't work out this session right now: a fault on my side, sorry. Sets you send are saved.")
 
 
 def no_session(coming: PlannedDay | None, today: date, *, has_plan: bool) -> Reply:
