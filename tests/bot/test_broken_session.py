@@ -27,10 +27,12 @@ def test_sets_are_saved_and_undone_while_the_session_cannot_be_worked_out(monkey
         product.receive(Inbound("test", 1, str(number), InboundKind.MESSAGE, number, text, at, "mia"))
         with database.transaction() as store:
             me = store.people.find("test", 1)
+            assert me is not None
             said.append(store.outbox.latest(me.id)[0].outgoing.text)
 
     with database.transaction() as store:
         assert store.inbox.failures() == ()
+        assert me is not None
         assert store.sets.count(me.id) == 1
     assert "can't work out" in said[2]
     assert "can't work out" in said[3]

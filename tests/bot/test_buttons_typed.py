@@ -6,6 +6,7 @@ import pytest
 
 from bot.taps import TAPS
 from storage.database import open_database
+from storage.envelopes import OutboxId
 from tests.bot.chatting import PLAN, Chats, buttons, said
 
 BEGUN = ["/start", "skip", "skip", PLAN]
@@ -61,7 +62,7 @@ def done(set_up, deed):
     chats = Chats(database)
     set_up(chats)
     with chats.store() as store:
-        latest = list(store.outbox.after(0))
+        latest = list(store.outbox.after(OutboxId(0)))
     shown = buttons(latest)
     chats.fresh()
     out = deed(chats, shown)

@@ -37,5 +37,9 @@ def test_a_change_made_by_another_process_is_seen_by_the_next_message(elsewhere,
     say(here, 9, "bench 60x8")
 
     with database.transaction() as store:
-        latest = store.sets.latest(store.people.find("test", 1).id)
+        me = store.people.find("test", 1)
+        assert me is not None
+        latest = store.sets.latest(me.id)
+        assert latest is not None
+        assert latest.done.load is not None
         assert latest.done.load.unit.value == unit
