@@ -79,7 +79,7 @@ def _goes_to_plan(told: Told) -> bool:
 
 def _is_move_word(piece: Piece, told: Told) -> bool:
     words = {word for phrase in told.book.cues["move"] for word in phrase.split()}
-    return all(word in words for word in piece.text.split())
+    return all(plain_word(word).replace("'", "") in words for word in piece.text.split())
 
 
 def _in_words(told: Told) -> Day | None:

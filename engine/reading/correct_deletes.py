@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from engine.reading.correcting import Told, run_of_it
 from engine.reading.kinds import K
+from engine.reading.lexicon import plain_word
 from engine.reading.parts import Part, part_told, sets_of
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
@@ -60,7 +61,7 @@ def _means_something_else(told: Told, undone: bool) -> bool:
 def _is_cue(piece: Piece, told: Told) -> bool:
     cues = told.book.cues["delete"] | told.book.cues["undone"]
     known = {word for phrase in cues for word in phrase.split()} | AWAY
-    return all(word.replace("'", "") in known for word in piece.text.split())
+    return all(plain_word(word).replace("'", "") in known for word in piece.text.split())
 
 
 def _counts(pieces: list[Piece]) -> tuple[int, list[Piece]]:

@@ -52,7 +52,7 @@ def _names_anew(told: Told) -> bool:
     verbs = [piece for piece in told.pieces if is_be(piece)]
     if any(p.kind in (K.FUTURE, K.ASKS, K.NEVER) and p not in verbs for p in told.pieces) or told.of_others():
         return False
-    if told.pieces[0].kind is K.ASKS or sum(1 for p in told.pieces if p.kind is K.PLAIN) > MOST_PLAIN:
+    if told.pieces[0].kind is K.ASKS or told.unknown() > MOST_PLAIN:
         return False
     turned = K.NOT in kinds and K.NAME in kinds
     return told.slipped or told.has("mean") or told.starts("make") > 0 or turned or _says_what_it_was(told)
@@ -65,7 +65,7 @@ def _says_what_it_was(told: Told) -> bool:
         return False
     named = any(piece.kind in NEWLY_NAMED for piece in told.pieces[verb:])
     plain = any(piece.kind is K.PLAIN for piece in told.pieces)
-    return named and not plain or (plain and not any(piece.kind in NEWLY_NAMED for piece in told.pieces))
+    return (named and not plain) or (plain and not any(piece.kind in NEWLY_NAMED for piece in told.pieces))
 
 
 def _old_name(told: Told) -> ExerciseName | None:

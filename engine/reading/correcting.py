@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
+from engine.reading.lexicon import plain_word
 from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece
@@ -25,6 +26,7 @@ LONGEST_CUE = 5
 STAR = "*"
 UNITS = {K.KG: Unit.KG, K.LB: Unit.LB}
 LOOSE = frozenset((K.COMMA, K.STOP, K.DASH, K.COLON))
+OWN_CUES = ("mean", "make", "slip", "tail", "be", "wrongly", "swapped")
 PLURALS = frozenset(("those", "they", "these", "them", "were", "waren", "eran", "fueron", "erano", "eram", "foram"))
 
 
@@ -54,6 +56,11 @@ class Told:
 
     def numbers(self) -> list[Piece]:
         return [piece for piece in self.pieces if piece.kind is K.NUMBER]
+
+    def unknown(self) -> int:
+        """How many words have no meaning, the words of the correction itself aside."""
+        own = {word for cue in OWN_CUES for phrase in self.book.cues[cue] for word in phrase.split()}
+        return sum(1 for piece in self.pieces if piece.kind is K.PLAIN and plain_word(piece.text) not in own)
 
     @property
     def plural(self) -> bool:
@@ -141,6 +148,8 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
     for piece in pieces:
         if piece.kind is K.SECONDS and piece.text == "second" and not (out and out[-1].kind is K.NUMBER):
             piece = piece._replace(kind=K.ORDINAL, told=2)
+        if piece.kind is K.DENY and out and out[-1].kind in (K.NUMBER, K.KG, K.LB):
+            piece = piece._replace(kind=K.NOT)
         if piece.kind not in AS_THEY_ARE and piece.end - piece.start > len(piece.text):
             piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
         out.append(piece)

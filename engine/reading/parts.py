@@ -79,7 +79,7 @@ def is_be(piece: Piece) -> bool:
     return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
 
 
-BE_KINDS = frozenset((K.FILLER, K.FUTURE, K.NEVER, K.ASKS, K.PLAIN, K.NOT, K.DENY))
+BE_KINDS = frozenset((K.FILLER, K.EACH, K.FUTURE, K.NEVER, K.ASKS, K.PLAIN, K.NOT, K.DENY))
 
 
 def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False) -> Part:
@@ -156,8 +156,13 @@ def _counts_sets(number: Piece, behind: K | None) -> bool:
     return number.spelled or number.role is Role.SETS or behind is not None
 
 
+PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME))
+
+
 def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:
     """ "set 2", "set number 2", "sets 2 and 3"."""
+    if at and pieces[at - 1].kind in PLACES:
+        return
     plural = pieces[at].text.endswith("s") and pieces[at].text != "s"
     numbers: list[Piece] = []
     for piece in pieces[at + 1 :]:
@@ -208,12 +213,18 @@ def _by_value(part: Part, pieces: Sequence[Piece], group: list[SetRecord], anywh
         return
     ahead = pieces if anywhere else pieces[:verb]
     told_behind = anywhere or any(piece.kind in TOLD_BEHIND for piece in pieces[verb or 0 :])
-    for number in ahead:
-        if number.kind is K.NUMBER and number not in part.used and told_behind:
-            found = having(number, part.places or group)
-            part.missing = part.missing or not found
-            part.used.append(number)
-            part.places = [*part.places, *found]
+    among, by_place = part.places or group, False
+    for number in ahead if told_behind else ():
+        if number.kind is not K.NUMBER or number in part.used:
+            continue
+        part.used.append(number)
+        by_place = by_place or number.role is Role.SETS
+        if by_place:
+            _point(part, int(number.value), group)
+            continue
+        found = having(number, among)
+        part.missing = part.missing or not found
+        part.places = [*(one for one in part.places if among is group), *found]
 
 
 TOLD_BEHIND = frozenset((K.NUMBER, K.COUNT, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS, K.DROP, K.NAME, K.VARIANT,
