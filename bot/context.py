@@ -40,8 +40,8 @@ def _taught(turn: Turn) -> Mapping[str, ExerciseName]:
     return settled | dict(turn.memory.own_of(turn.store, turn.athlete)[1])
 
 
-def context_of_edit(turn: Turn, standing: Sequence[SetRecord], day: date) -> Context:
-    """The context of an edited message: as it was said at first, on its day, with its own sets out of the way.
+def context_of_edit(turn: Turn, standing: Sequence[SetRecord], day: date, said_at: datetime) -> Context:
+    """The context of an edited message: as it was said at first (`said_at`), with its own sets out of the way.
 
     What it was about is known from the sets it made: their exercise is in hand, at the load they had.
     """
@@ -53,7 +53,7 @@ def context_of_edit(turn: Turn, standing: Sequence[SetRecord], day: date) -> Con
     before = [record for record in others if not standing or record.place < standing[0].place]
     return replace(
         now,
-        now=datetime.combine(day, now.now.time()) if now.now is not None else None,
+        now=said_at,
         doing=standing[0].done.exercise if standing else before[-1].done.exercise if before else None,
         plan=tuple(planned(one) for one in session.prescriptions),
         last={**now.last, **loads},

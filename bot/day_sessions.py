@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from bot.memory import Memory
+from bot.moved_days import next_day
 from bot.plans_in_force import PlanInForce, plan_in_force
 from bot.replies.receipt import Following
 from bot.session_frames import facts_of, frame_of
@@ -102,6 +103,7 @@ def session_at(store: Store, memory: Memory, athlete: AthleteId, on: date) -> Se
     if in_force is None:
         return Session(on, None, None, (), sets_today, None)
     frame = frame_of(store, memory, athlete, in_force, sets_today, on)
-    coming = in_force.next_day(on + timedelta(days=1))
-    choices = [one for one in facts_of(store, athlete, in_force, on).choices if one.on == on]
+    stored = facts_of(store, athlete, in_force, on).choices
+    coming = next_day(in_force, stored, on + timedelta(days=1))
+    choices = [one for one in stored if one.on == on]
     return Session(on, in_force, frame.planned, frame.slots, sets_today, coming, choices, frame.begun, frame.broken)

@@ -6,7 +6,7 @@ several ways, leaves the old sets standing until it is settled.
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime
 
 from bot import asking, talk, zones
 from bot.context import context_of_edit
@@ -43,8 +43,9 @@ def edited_sets(turn: Turn, message: int) -> None:
         turn.store.questions.close(about, QuestionState.DROPPED)
     standing = turn.store.sets.of_message(turn.athlete, message)
     day = turn.store.sets.day_of_message(turn.athlete, message)
-    said_on = day or _original_day(turn, about)
-    outcome = read(turn.inbound.text, context_of_edit(turn, standing, said_on), turn.catalogue)
+    said_at = _said_at(turn)
+    said_on = day or _day_of_question(about) or said_at.date()
+    outcome = read(turn.inbound.text, context_of_edit(turn, standing, said_on, said_at), turn.catalogue)
     match outcome:
         case Logged():
             _replace(turn, standing, outcome, said_on)
@@ -66,13 +67,14 @@ def _unchanged(turn: Turn) -> bool:
     return bool(earlier) and earlier[-1].text == turn.inbound.text
 
 
-def _original_day(turn: Turn, about: Question | None) -> date:
-    if about is not None and "on" in about.payload:
-        return date.fromisoformat(about.payload["on"])
+def _day_of_question(about: Question | None) -> date | None:
+    return date.fromisoformat(about.payload["on"]) if about is not None and "on" in about.payload else None
+
+
+def _said_at(turn: Turn) -> datetime:
+    """When the message was first sent, by her clock: what its "yesterday" is counted from."""
     versions = turn.store.inbox.of_message(turn.inbound.source, turn.inbound.chat, turn.inbound.message)
-    if versions:
-        return zones.local(versions[0].at, turn.preferences.zone).date()
-    return turn.today
+    return zones.local(versions[0].at, turn.preferences.zone) if versions else turn.now
 
 
 def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: date) -> None:

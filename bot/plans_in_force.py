@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
 from bot.memory import Memory
 from engine.catalogue.catalogue import Catalogue
-from engine.plan.calendar import days_of_week, next_planned, planned_days, planned_week, week_number
+from engine.plan.calendar import days_of_week, planned_week, week_number
 from engine.plan.text import parse_plan
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Unit
@@ -39,16 +39,6 @@ class PlanInForce:
         week = planned_week(self.plan, self.stored.starts_on, self.week(on) or 1)
         return self.plan.blocks.index(week.block) if week is not None else len(self.plan.blocks) - 1
 
-    def planned_days(self, first: date, last: date) -> tuple[PlannedDay, ...]:
-        """The dated training days between two dates, both included."""
-        return planned_days(self.plan, self.stored.starts_on, first, last)
-
-    def next_day(self, first: date) -> PlannedDay | None:
-        """The next training day from a date on, that date included."""
-        dated = next_planned(self.plan, self.stored.starts_on, first - timedelta(days=1))
-        undated = [day for day in self.days if day.on is None and day.week_first is not None]
-        coming = [day for day in undated if day.week_first is not None and day.week_first + timedelta(days=6) >= first]
-        return dated or next(iter(coming), None)
 
 
 def plan_in_force(store: Store, memory: Memory, athlete: AthleteId, on: date) -> PlanInForce | None:

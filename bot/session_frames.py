@@ -13,6 +13,7 @@ from functools import cache
 from typing import assert_never
 
 from bot.memory import Memory
+from bot.moved_days import moves_of
 from bot.pain_spans import PAIN_HELD_FOR, Spans, spans_of
 from bot.plans_in_force import PlanInForce
 from bot.preferences import GYM, PAIN_OVER, UNIT
@@ -201,8 +202,8 @@ def _planned_for(
 ) -> PlannedDay | None:
     """The training day of a date: one begun or moved here, else the first that is due and neither left nor moved."""
     begun = [session.planned for session in sessions if session.on == on and session.planned is not None]
-    moved_here = [one.on for one in stored if one.kind is ChoiceKind.MOVE and one.to_day == on]
-    here = [day for day in in_force.days if day.on in moved_here]
+    moves = moves_of(stored)
+    here = [day for day in in_force.days if day.on is not None and moves.get(day.on) == on]
     left = any(
         one.on == on and one.exercise is None and one.kind in (ChoiceKind.SKIP, ChoiceKind.MOVE) for one in stored
     )

@@ -11,6 +11,7 @@ from decimal import Decimal
 
 from bot.day_sessions import session_at
 from bot.memory import Memory
+from bot.moved_days import days_between, next_day
 from bot.plans_in_force import PlanInForce, plan_in_force
 from bot.week_values import Client, Moved, Week
 from engine.strength.stall import Direction, Trend, trend
@@ -41,7 +42,8 @@ def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
     before = store.sets.between(person.id, first - 5 * WEEK, first - timedelta(days=1))
     up, same, down = _compared(records, before)
     notes = store.notes.between(person.id, first, last)
-    days = plan.planned_days(first, last) if plan else ()
+    choices = store.choices.between(person.id, plan.stored.starts_on, last) if plan else ()
+    days = days_between(plan, choices, first, last) if plan else ()
     return Week(
         first=first,
         last=last,
@@ -55,7 +57,7 @@ def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
         down=down,
         pains=[note for note in notes if note.pain],
         shared=[note for note in notes if note.shared],
-        coming=plan.next_day(today + timedelta(days=1)) if plan else None,
+        coming=next_day(plan, choices, today + timedelta(days=1)) if plan else None,
         missed_days=_missed(plan, days, records, today),
         stalls=_stalls(store, memory, person, records, today),
     )

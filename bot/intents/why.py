@@ -30,7 +30,9 @@ def _next_time(turn: Turn, exercise: ExerciseName) -> Prescription | None:
     in_force = session_of(turn).in_force
     if in_force is None:
         return None
-    for day in in_force.planned_days(turn.today, turn.today + LOOK_AHEAD):
+    until = turn.today + LOOK_AHEAD
+    choices = turn.store.choices.between(turn.athlete, in_force.stored.starts_on, until)
+    for day in days_between(in_force, choices, turn.today, until):
         found = session_on(turn, day.on).prescription_of(exercise) if day.on is not None else None
         if found is not None:
             return found

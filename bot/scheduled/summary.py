@@ -40,7 +40,9 @@ def _coming(moment: Moment, sunday: date) -> Sequence[Prescription]:
     plan = plan_in_force(moment.store, moment.memory, moment.person.id, monday)
     if plan is None:
         return ()
-    days = plan.planned_days(monday, monday + timedelta(days=6))
+    next_sunday = monday + timedelta(days=6)
+    choices = moment.store.choices.between(moment.person.id, plan.stored.starts_on, next_sunday)
+    days = days_between(plan, choices, monday, next_sunday)
     sessions = [session_at(moment.store, moment.memory, moment.person.id, day.on) for day in days if day.on is not None]
     return [one for session in sessions for one in session.prescriptions]
 

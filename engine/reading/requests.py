@@ -13,6 +13,7 @@ from engine.reading.kinds import K
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared
+from engine.reading.requests_spelt import spelt
 from engine.reading.requests_told import ARGUMENTS, Said, adjusts, asks_history, repeat_told
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
@@ -27,6 +28,9 @@ COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "his
 def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
     """The intent that the message states, or None where it states none."""
     cleaned, pieces = prepared.cleaned, prepared.spoken
+    told = spelt(cleaned, context, catalogue)
+    if told is not None:
+        return told
     if cleaned.startswith("/"):
         return _command(cleaned, pieces, context, catalogue)
     if cleaned.strip() == "?":

@@ -1,0 +1,117 @@
+"""Requests that replies tell people to spell one way: switches, the clock, the gym, plates, a coach left, extra sets.
+
+line = ("summary" | "digest" | "reactions") ("on" | "off")
+     | "zone" PLACE | "leave coach" | "stop reminders" | "stop rest"
+     | "my gym" [":" WORDS] | "plates" [LOAD] | "warm up" [LIFT] | "best" LIFT
+     | "plan" ("text" | "from" DAY) | "help plan" | "check" ("with" | "without") WORDS
+     | ("more" | "less") MUSCLE | ["+" | "-"] N "sets" MUSCLE | NAME ":" any of the last two
+     | "rack taken" | "no barbell"
+
+One line, a few words; what is not spelt so goes on to the phrases of every language.
+"""
+
+from __future__ import annotations
+
+import re
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.values import Act, Context
+from engine.values.ids import ExerciseName
+from engine.values.muscles import Muscle
+
+LONGEST = 90
+SWITCH = re.compile(r"(summary|digest|reactions) (on|off)")
+ZONE = re.compile(r"(?:my )?(?:time ?zone|zone|clock)(?: is)?:? ([^\d]{2,40})")
+LEAVE = re.compile(r"/?(?:leave|stop|remove|quit|drop)(?: (?:my|the))? coach(?:ing)?|/leave")
+STOP_REMINDERS = re.compile(
+    r"(?:stop|no|no more|cancel)(?: (?:the|my|all))? reminders?|reminders? off|turn (?:off )?reminders?(?: off)?"
+)
+STOP_REST = re.compile(r"(?:stop|cancel)(?: the)? (?:rest|timer)|rest stop")
+GYM = re.compile(r"(?:my )?gym(?: is| has)?:? ?(.{0,80})")
+EQUIPMENT = re.compile(r"my (plates|bar|dumbbells|kettlebells|stack|collars)(?: are| is)?:? (.{1,60})")
+PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:kg|lb|lbs)?))?")
+WARM_UP = re.compile(r"/?warm[ -]?up(?: for)?(?: ([^\d]{2,50}))?")
+BEST = re.compile(r"best ([^\d]{2,50})")
+PLAN = re.compile(r"plan (text|all|whole|from [a-z]{3,12}|starts? [a-z]{3,12})")
+PLAN_HELP = re.compile(r"help (?:plan|plans|progression)|plan help|how do i (?:write|make|send) a plan")
+CHECK = re.compile(r"check (?:my |the )?(?:plan )?((?:with|without) .{2,50})")
+FEWER_OR_MORE = re.compile(r"(?:more|less|fewer) .{2,40}")
+SETS_OF = re.compile(r"[+-]? ?\d{1,2}(?: more| fewer| less)? sets?(?: of| for| to)? .{2,40}|.{2,40} [+-]\d{1,2}")
+TAKEN = re.compile(
+    r"(?:the )?(?:\w{3,12} )?(?:rack|machine|bench|bar|barbell|cables?|station) (?:is |are )?"
+    r"(?:taken|busy|occupied|in use)"
+    r"|no (?:rack|barbell|machine|bench|cables?|dumbbells)(?: free)?"
+    r"|someone(?: is|'s) (?:on|in) the (?:rack|machine|bench)"
+)
+GROUPS = ("arms", "legs", "shoulders", "back", "delts", "core", "traps")
+
+
+def spelt(cleaned: str, context: Context, catalogue: Catalogue) -> Act | None:
+    """The intent of a line spelt as a reply told; None for anything else."""
+    said = " ".join(cleaned.casefold().strip(" .!?").split())
+    if not said or len(said) > LONGEST or "\n" in cleaned.strip():
+        return None
+    return _settings(said, cleaned) or _gym(said, context, catalogue) or _plan(said) or _sets_of_a_muscle(said, cleaned)
+
+
+def _settings(said: str, cleaned: str) -> Act | None:
+    if found := SWITCH.fullmatch(said):
+        return Act("settings", text=f"{found[1]} {found[2]}")
+    if found := ZONE.fullmatch(said):
+        return Act("settings", text=f"zone {cleaned.strip()[-len(found[1]) :]}")
+    if LEAVE.fullmatch(said):
+        return Act("accept", text="leave coach")
+    if STOP_REMINDERS.fullmatch(said):
+        return Act("remind", text="stop")
+    if STOP_REST.fullmatch(said):
+        return Act("rest", text="stop")
+    return Act("erase") if said == "/deletedata" else None
+
+
+def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:
+    if (found := GYM.fullmatch(said)) and said.startswith(("my gym", "gym:")):
+        return Act("gym", text=found[1])
+    if found := EQUIPMENT.fullmatch(said):
+        return Act("gym", text=f"{found[1]} {found[2]}")
+    if found := PLATES.fullmatch(said):
+        return Act("plates", text=found[1] or "")
+    if found := WARM_UP.fullmatch(said):
+        return _of_lift("warmup", found[1], context, catalogue)
+    if found := BEST.fullmatch(said):
+        return _of_lift("best", found[1], context, catalogue)
+    return Act("swap", exercise=context.doing) if TAKEN.fullmatch(said) else None
+
+
+def _of_lift(name: str, words: str | None, context: Context, catalogue: Catalogue) -> Act | None:
+    """The intent with the lift that the words name; None where they name none, or several that nothing tells apart."""
+    if words is None:
+        return Act(name)
+    owners = catalogue.closest(words)
+    planned: list[ExerciseName] = [one.exercise for one in context.plan if one.exercise in owners]
+    fits = [context.taught[words]] if words in context.taught else planned or list(owners)
+    return Act(name, exercise=fits[0]) if len(fits) == 1 else None
+
+
+def _plan(said: str) -> Act | None:
+    if found := PLAN.fullmatch(said):
+        return Act("plan", text=found[1])
+    if PLAN_HELP.fullmatch(said):
+        return Act("help", text="plan")
+    found = CHECK.fullmatch(said)
+    return Act("check", text=found[1]) if found else None
+
+
+def _sets_of_a_muscle(said: str, cleaned: str) -> Act | None:
+    """Extra sets for a muscle: one's own, or a client's whose name stands before a colon."""
+    who, colon, what = said.partition(":")
+    what = what.strip() if colon else said
+    if not _names_a_muscle(what) or not (FEWER_OR_MORE.fullmatch(what) or SETS_OF.fullmatch(what)):
+        return None
+    if not colon:
+        return Act("more", text=said)
+    return Act("adjust", text=cleaned.strip()) if 0 < len(who.split()) <= 2 else None
+
+
+def _names_a_muscle(said: str) -> bool:
+    words = said.split()
+    return any(muscle.value in said for muscle in Muscle) or any(group in words for group in GROUPS)
