@@ -54,7 +54,8 @@ class Candidate(NamedTuple):
     weight: float
     doubt: Doubt = Doubt.NUMBERS
     weak: bool = False
-    """The numbers themselves are in doubt, however well the sets fit what is known."""
+    unplaced: bool = False
+    """A number of it has no plain place, however well the sets fit what is known."""
 
 
 Weighed = tuple[float, Choice]
@@ -86,7 +87,7 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
             continue
         weight = prior * evidence(sets, chunks, exercise, known, traits)
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
-            _add(found, Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak))
+            _add(found, Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak, shaper.unplaced))
     return found, why
 
 

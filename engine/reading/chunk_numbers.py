@@ -59,7 +59,7 @@ class NumberChunks:
         if following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL):
             self._partials()
             return
-        if self.in_note and following is not K.TIMES and self.separator is None and piece.role is Role.BARE:
+        if self.in_note and following is not K.TIMES and piece.role is Role.BARE:
             self.out.loose.append(piece)
             self.at += 1
             return

@@ -88,6 +88,7 @@ class ResultChunks(NumberChunks):
             self.out.miss_ahead = rep
             self.out.pins = self.out.pins or not of_a_rep  # "missed the last one": of what, and how many were made?
         else:
+            self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
 
     def _missed_load(self) -> bool:

@@ -240,6 +240,8 @@ class Chunker(ResultChunks):
         self.out.notes.append(piece)
         if piece.text == "%" or (piece.text == "short" and self._kind(-1) is K.NUMBER):
             self.out.pins = True  # a share of a maximum, or of a target, that is not known here
+        if piece.text == "no" and self._kind() is K.STOP and self._kind(2) is K.NUMBER:
+            self.out.dangling = True  # "no. 4"
         if self.out.found and not piece.told:
             self.in_note = True
         self.at += 1
@@ -256,6 +258,17 @@ class Chunker(ResultChunks):
             single or piece.kind is K.EQUALS or (piece.text == "#" and self.pieces[self.at + 1].glued)
         ):
             self.out.dangling = True
+        self.at += 1
+
+    def behind_number(self, piece: Piece) -> None:
+        """ "3 more": of reps, or of sets."""
+        self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
+        self.at += 1
+
+    def ahead_of_number(self, piece: Piece) -> None:
+        """ "8 8 8 for 3": joined to no load."""
+        bare = self._kind() is K.NUMBER and self.pieces[self.at + 1].role is Role.BARE
+        self.out.dangling = self.out.dangling or bare
         self.at += 1
 
     def flag(self, piece: Piece) -> None:
@@ -354,6 +367,8 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.PLUS: Chunker.plus,
     K.EACH: Chunker.each,
     K.SETS: Chunker.numbered,
+    K.MORE: Chunker.behind_number,
+    K.FOR: Chunker.ahead_of_number,
     K.EQUALS: Chunker.numbered,
     K.OTHER_SIGN: Chunker.numbered,
     K.BAR: Chunker.bar,

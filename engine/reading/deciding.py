@@ -19,7 +19,7 @@ from engine.reading.history import Known, is_far_off, known_of
 from engine.reading.names import exercises_meant
 from engine.reading.segments import Entry
 from engine.reading.values import Context, Doubt, Reading
-from engine.values.exercise import Exercise
+from engine.values.exercise import Exercise, Loading
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetKind
 
@@ -149,6 +149,8 @@ def _doubt(
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
         return Doubt.EXERCISE if several else _number_doubt(ranked, best)
+    if ranked[0].unplaced or _oddly_sided(best.sets, exercises):
+        return Doubt.NUMBERS
     if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]):
         return Doubt.NUMBERS
     if (strange := odd(best.sets)) is not None:
@@ -158,8 +160,20 @@ def _doubt(
     return None
 
 
+def _oddly_sided(sets: Sequence[SetDone], exercises: Mapping[ExerciseName, Exercise]) -> bool:
+    """ "bench 8 8 2 left": a side of a lift that has none."""
+    sided = next((one for one in sets if one.side is not None), None)
+    return (
+        sided is not None and exercises[sided.exercise].loading is Loading.BAR and not _is_one_sided(sided, exercises)
+    )
+
+
+def _is_one_sided(one: SetDone, exercises: Mapping[ExerciseName, Exercise]) -> bool:
+    return exercises[one.exercise].one_sided
+
+
 def _number_doubt(ranked: Sequence[Candidate], best: Reading) -> Doubt:
-    return Doubt.UNLIKELY_LOAD if len(ranked) == 1 and not ranked[0].weak else ranked[0].doubt
+    return Doubt.UNLIKELY_LOAD if len(ranked) == 1 and not (ranked[0].weak or ranked[0].unplaced) else ranked[0].doubt
 
 
 def _far(one: SetDone, known: Known) -> bool:

@@ -86,7 +86,7 @@ class Lexer(TokenWalk):
         after = self._token(at + 1)
         if after is None or after.shape is not Shape.NUMBER or not after.glued:
             return False
-        if not token.glued or not self.out:
+        if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
             return True
         return self.out[-1].kind is K.BODY or (self.out[-1].kind is K.OPEN and token.text == "+")
 
@@ -341,9 +341,7 @@ class Lexer(TokenWalk):
 LONGEST_RUN_ON = 3
 """Letters glued to a number that may be a slip of the thumb; a longer word is a word without its space."""
 KNOWN_LETTERS = frozenset(("x", "c", "z", "st", "nd", "rd", "th", "l", "a", "b", "d", "p", "h", "w", "pl", "pls"))
-ONE_BEHIND = frozenset(
-    (K.TIMES, K.PLUS, K.FOR, K.BY, K.LEFT, K.RESERVE_LEFT, K.RIR, K.RPE, K.AT, K.NUMBER, K.MORE, K.COMMA)
-)
+ONE_BEHIND = frozenset((K.TIMES, K.PLUS, K.FOR, K.BY, K.LEFT, K.RESERVE_LEFT, K.RIR, K.RPE, K.AT, K.MORE))
 ONE_AHEAD = frozenset(
     (K.KG, K.LB, K.SETS, K.REPS, K.TIMES_WORD, K.MINUTES, K.SECONDS, K.METRES, K.RESERVE, K.RIR, K.RPE, K.PLATE)
 ) | {K.MORE, K.PARTIAL, K.ROUNDS, K.FOR, K.AGO, K.WEEKS_AGO}

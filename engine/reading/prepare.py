@@ -68,9 +68,14 @@ def gathered(pieces: list[Piece], context: Context) -> list[Piece]:
 def dated(pieces: list[Piece], context: Context) -> list[Piece]:
     """The pieces with the days that are told gathered into one piece each."""
     kinds = {piece.kind for piece in pieces}
-    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS:
+    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS or _heads_with_a_number(pieces):
         return with_dates(pieces, context.now, context.unit)
     return pieces
+
+
+def _heads_with_a_number(pieces: list[Piece]) -> bool:
+    """ "17.9" on a line of its own."""
+    return len(pieces) > 2 and pieces[1].kind is K.LINE and "." in pieces[0].text
 
 
 NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP))

@@ -135,6 +135,8 @@ class Segmenter:
     rounds: int = 1
     day: date | None = None
     no_day: str = ""
+    day_alone: bool = False
+    """The day was the last thing told: it is that of what stands above it."""
     warming_up: Piece | None = None
     """A line that said only "warm up": it holds for the exercises below it, up to "work"."""
 
@@ -154,6 +156,7 @@ class Segmenter:
         if any(entry.has_numbers for entry in self.entries) and _is_aside(self.lead):
             self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
+        self._day_behind(found)
         for entry in found:
             entry.rounds = self.rounds
         return found
@@ -178,11 +181,18 @@ class Segmenter:
         for piece in clause.pieces:
             if piece.kind is K.DATE:
                 self.day, self.no_day = piece.day, WHY_NOT.get(piece.told, "")
+                self.day_alone = not clause.names and not clause.counts
                 if clause.cut is not None and clause.cut.kind is K.LINE and not clause.names and not clause.counts:
                     self.current = None
 
+    def _day_behind(self, found: list[Entry]) -> None:
+        for entry in found if self.day_alone else ():
+            if entry.day is None and not entry.no_day:
+                entry.day, entry.no_day = self.day, self.no_day
+
     def _open(self, names: tuple[ExerciseName, ...], phrase: str) -> Entry:
         self.current = Entry(names, phrase, day=self.day, no_day=self.no_day)
+        self.day_alone = False
         if self.warming_up is not None:
             self.current.pieces.append(self.warming_up)
         if not self.lead.has_numbers and any(piece.kind is K.MISS for piece in self.lead.pieces):
@@ -205,6 +215,7 @@ class Segmenter:
         if unknown:
             self.current = Entry(unknown=unknown, day=self.day, no_day=self.no_day)
             self.entries.append(self.current)
+        self.day_alone = self.day_alone and not clause.counts
         target = self.current or self.lead
         target.day, target.no_day = target.day or self.day, target.no_day or self.no_day
         if clause.cut is not None:

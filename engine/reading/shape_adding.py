@@ -35,6 +35,9 @@ class Adding:
     kind_ahead: SetKind | None = None
     """The kind told with a load whose reps follow: "drop 12kg 8"."""
     weak: bool = False
+    """Likely, but not certain: the plan or the load of last time may settle it."""
+    unplaced: bool = False
+    """A number or a mark has no plain place: asked, whatever else fits."""
     groups_at: frozenset[int] = frozenset()
     singles_at: frozenset[int] = frozenset()
     """The loads (by identity; 0 for none told yet) of groups told by counts, 3x8, and of reps that stood alone."""

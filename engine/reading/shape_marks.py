@@ -30,7 +30,7 @@ class Marked(ThreeFactors):
         kind, self.kind_ahead = chunk.kind or self.kind_ahead, None if self.touched else chunk.kind
         for draft in self.touched if kind is not None else ():
             draft.kind = kind or draft.kind
-        self.weak = self.weak or (kind is SetKind.DROP and self._drops_nothing())
+        self.unplaced = self.unplaced or (kind is SetKind.DROP and self._drops_nothing())
         for draft in self.touched:
             draft.side = chunk.side or draft.side
         if chunk.failure and self.touched:
@@ -118,7 +118,7 @@ class Marked(ThreeFactors):
         if not self.touched:
             raise DoesNotFit("nothing to repeat")
         group = list(self.touched)
-        self.weak = self.weak or (len(group) > 1 and not self.listed)
+        self.unplaced = self.unplaced or (len(group) > 1 and not self.listed)
         for _ in range(times - 1):
             self.touched += [copy_of(draft) for draft in group]
         self.drafts += self.touched[len(group) :]
@@ -142,7 +142,7 @@ class Marked(ThreeFactors):
         if not self.touched:
             raise DoesNotFit("a sum of loads")
         head = self.touched[-1]
-        self.weak = self.weak or (len(self.touched) > 1 and not self.listed)
+        self.unplaced = self.unplaced or (len(self.touched) > 1 and not self.listed)
         if self.traits.one_sided and len(chunk.plus) == 1 and chunk.plus[0].value == head.reps:
             raise DoesNotFit("each side once, or a set and some more")
         for more in chunk.plus:

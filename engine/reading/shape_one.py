@@ -112,7 +112,7 @@ class OneFactor(Adding):
             self.announced = None
             return
         self._note_single(self.chunk_at and not self._open_group())
-        self.weak = self.weak or self.bracketed
+        self.unplaced = self.unplaced or self.bracketed
         self.listed = True
         self._add(number)
 
@@ -169,7 +169,7 @@ class OneFactor(Adding):
             return
         holds = self.traits.timed or self.traits.body
         if self.drafts and not self.traits.carried and (self.in_passing or not holds):
-            self.weak = self.weak or not self.in_passing
+            self.unplaced = self.unplaced or not self.in_passing
             return  # "3x5 80 in 12 minutes"; without a word to it a time is asked about
         self._add_typed(number, None)
 

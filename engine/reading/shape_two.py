@@ -65,7 +65,7 @@ class TwoFactors(OneFactor):
         if not 1 <= rounds <= MOST_SETS:
             raise DoesNotFit(f"{rounds} rounds of a ladder")
         rising = all(low.value < high.value for low, high in pairwise(rungs))
-        self.weak = self.weak or not (rising or self.traits.body)
+        self.unplaced = self.unplaced or not (rising or self.traits.body)
         for _ in range(rounds):
             self._reps_list(rungs)
 

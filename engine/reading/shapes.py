@@ -68,8 +68,8 @@ class Shaper(Marked):
     def _finish(self) -> None:
         out = self.chunks
         self._check_complete()
-        if any(draft.carried for draft in self.drafts) or self._has_stray():
-            self.weak = True
+        self.weak = self.weak or any(draft.carried for draft in self.drafts)
+        self.unplaced = self.unplaced or self._has_stray()
         self._results()
         if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
             raise DoesNotFit("a set without a load beside sets with one")
@@ -121,6 +121,6 @@ class Shaper(Marked):
             for draft in self.drafts[1:]:
                 draft.kind = SetKind.REST_PAUSE
         if out.drops_ahead:
-            self.weak = self.weak or len({id(draft.load) for draft in self.drafts}) < 2
+            self.unplaced = self.unplaced or len({id(draft.load) for draft in self.drafts}) < 2
             for draft in self.drafts[1:]:
                 draft.kind = SetKind.DROP

@@ -438,6 +438,44 @@ def test_one_bad_line_never_costs_the_good_ones(text: str, unread: list[str]) ->
     assert [one.text for one in outcome.unread] == unread
 
 
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("3x8 10 min", "ask: barbell bench press 3×8 at 60 kg", id="a time without a word to it"),
+        pytest.param("3x8 7", "ask: barbell bench press 3×8 at 7 kg", id="a number beside a group"),
+        pytest.param("drop 3x8", "ask: barbell bench press 8 at 60 kg, 2×8 at 60 kg drop", id="a drop at one load"),
+        pytest.param("8 8 8, felt 7", "ask: barbell bench press 3×8 at 60 kg", id="a number behind a word of feel"),
+        pytest.param(
+            "8 8 8 for 3", "ask: barbell bench press 2×8 at 60 kg, 8×3 at 60 kg", id="for, with no load to it"
+        ),
+        pytest.param(
+            "8 8 8 3 more", "ask: barbell bench press 3×8 at 60 kg, 3 at 60 kg", id="more of what is not told"
+        ),
+        pytest.param("8 8 8 7", "barbell bench press 3×8 at 60 kg, 7 at 60 kg", id="one more set of a list belongs"),
+    ],
+)
+def test_the_plan_and_the_last_load_never_hide_a_leftover(text: str, meant: str) -> None:
+    context = situation(
+        doing="barbell bench press", last={"barbell bench press": "60"}, plan=[("barbell bench press", 3, 8, "60")]
+    )
+
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "squat 3x5 100\nyesterday", "barbell back squat 3×5 at 100 kg on 2025-03-13", id="a day on the last line"
+        ),
+        pytest.param("squat 3x5 100\n31/02", "no sets", id="a day that cannot be on the last line"),
+        pytest.param("squat 3x5 100\non 9999-12-31", "no sets", id="a day ahead on the last line"),
+    ],
+)
+def test_a_day_told_last_is_that_of_the_sets_above(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
 def test_a_message_of_more_sets_than_a_day_holds_is_asked() -> None:
     assert said("squat 80 5\n" * 60).startswith("ask: ")
     assert said("squat 80 5\n" * 10) == "barbell back squat 10×5 at 80 kg"
