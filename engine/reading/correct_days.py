@@ -26,7 +26,7 @@ NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
 MONTHS = 12
 ABOUT_DAYS = frozenset(
     (K.FILLER, K.NAME, K.BOTH, K.LAST, K.FIRST, K.ORDINAL, K.NOT, K.AND, K.SETS, K.HEADING, K.STOP, K.COMMA, K.ONLY,
-     K.FOR, K.OF, K.NOT_DATE, K.MIDDLE, K.COLON, K.WITH, K.OTHERS, K.DATE, K.TODAY, K.THEN, K.EXTRA, K.FROM_LAST)
+     K.FOR, K.OF, K.NOT_DATE, K.MIDDLE, K.COLON, K.WITH, K.OTHERS, K.NEVER, K.DATE, K.TODAY, K.THEN, K.EXTRA, K.FROM_LAST)
 )  # fmt: skip
 
 
@@ -52,7 +52,7 @@ def moved(told: Told) -> Correction | None:
         return None
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
         return None
-    part = part_told(rest, context)
+    part = part_told([piece for piece in rest if piece.text != "log"], context)
     sets = [] if part.missing or part.named_unknown else _meant(told, part)
     day = found.day
     if found.returns and sets and day == sets[-1].on == context.now.date():

@@ -5,7 +5,7 @@ from __future__ import annotations
 from engine.reading.correcting import Told, run_of_it
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
-from engine.reading.parts import Part, part_told, sets_of
+from engine.reading.parts import MOST_PARTS, Part, part_told, sets_of
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
 from engine.values.sets import SetKind, SetRecord
@@ -30,12 +30,18 @@ def deleted(told: Told) -> Correction | None:
     counts, pieces = _counts(told.pieces)
     part = part_told(pieces, told.context, by_value=True)
     _warm_ups(part, pieces, told)
-    if part.missing or part.named_unknown or not (part.points or counts):
+    if part.missing or part.named_unknown or not (part.points or counts) or _one_of_many(part, counts, pieces, told):
         return None
     reached = part.reached(told.context) if not part.whole or part.places else run_of_it(told.context)
     if counts and not part.places:
         reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+def _one_of_many(part: Part, counts: int, pieces: list[Piece], told: Told) -> bool:
+    """ "remove the bench set" where there are several."""
+    single = any(piece.kind is K.SETS and not piece.text.endswith("s") for piece in pieces)
+    return single and not part.places and not counts and len(part.reached(told.context)) > 1
 
 
 def deletes(told: Told) -> bool:
@@ -67,7 +73,12 @@ def _is_cue(piece: Piece, told: Told) -> bool:
 def _counts(pieces: list[Piece]) -> tuple[int, list[Piece]]:
     """ "one bench set", "two sets": how many from the end; and the pieces without that number."""
     sets = any(piece.kind is K.SETS for piece in pieces)
+    if sets and any(piece.text == "one" for piece in pieces):
+        return 1, pieces
     for at, piece in enumerate(pieces):
+        ends = piece.kind is K.NUMBER and at == len(pieces) - 1 and at and pieces[at - 1].kind in (K.LAST, K.FIRST)
+        if ends and piece.role is Role.BARE and piece.value <= MOST_PARTS:
+            return 0, [*pieces[:at], piece._replace(spelled=True)]
         if piece.kind is not K.NUMBER or (at and pieces[at - 1].kind in (K.LAST, K.FIRST, K.SETS)):
             continue
         if piece.role is Role.SETS or (piece.spelled and sets):

@@ -29,7 +29,7 @@ def marked_later(told: Told) -> Correction | None:
         part = part_told(clause, told.context, by_value=_may_point(clause))
         if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
             return None
-        if not mark(told, marks_of(clause), part):
+        if _asks_for_a_ramp(told, clause, part) or not mark(told, marks_of(clause), part):
             return None
     return told.correction()
 
@@ -40,6 +40,16 @@ ABOUT_MARKS = MARKS | frozenset(
      K.COMMA, K.OF, K.REPS, K.NOTE, K.BOTH, K.AND, K.COLON, K.GOT, K.DASH, K.ONLY, K.WITH, K.RESERVE_LEFT, K.WORKING,
      K.EXCEPT, K.FOR, K.AT, K.EACH, K.KG, K.LB, K.OPEN, K.CLOSE, K.OTHERS, K.NOT_DATE)
 )  # fmt: skip
+
+
+def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
+    """ "warm up", "warm up squat": no set is said to have been one."""
+    if any(piece.kind is not K.WARMUP for piece in marks_of(clause)) or told.slipped or part.places or part.whole:
+        return False
+    return not any(is_be(piece) or piece.text in POINTING for piece in clause)
+
+
+POINTING = frozenset(("that", "those", "these", "this", "it", "they", "just", "only"))
 
 
 def _asserts(pieces: Sequence[Piece]) -> bool:

@@ -164,22 +164,27 @@ def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecor
     if at and pieces[at - 1].kind in PLACES:
         return
     plural = pieces[at].text.endswith("s") and pieces[at].text != "s"
-    numbers: list[Piece] = []
-    for piece in pieces[at + 1 :]:
-        if piece.kind is K.NUMBER and piece.role is Role.BARE and piece.value == int(piece.value):
-            numbers.append(piece)
-            if not plural:
-                break
-        elif piece.kind not in (K.AND, K.COMMA, K.SETTING):
-            break
-    verb = any(is_be(piece) for piece in pieces[at + 1 :])
-    if not numbers or (plural and len(numbers) < 2):
+    numbers = _listed(pieces[at + 1 :], plural)
+    if len(numbers) < (2 if plural else 1):
         return
-    if not plural and verb:
+    if not plural and any(is_be(piece) for piece in pieces[at + 1 :]):
         numbers += _joined(pieces, pieces.index(numbers[-1]) + 1)
     part.used += [pieces[at], *numbers]
     for number in numbers:
         _point(part, int(number.value), group)
+
+
+def _listed(pieces: Sequence[Piece], several: bool) -> list[Piece]:
+    """The numbers that follow at once; only the first, unless several are announced."""
+    numbers: list[Piece] = []
+    for piece in pieces:
+        if piece.kind is K.NUMBER and piece.role is Role.BARE and piece.value == int(piece.value):
+            numbers.append(piece)
+            if not several:
+                break
+        elif piece.kind not in (K.AND, K.COMMA, K.SETTING):
+            break
+    return numbers
 
 
 def _joined(pieces: Sequence[Piece], at: int) -> list[Piece]:

@@ -72,7 +72,22 @@ def phrasebook() -> Phrasebook:
     return Phrasebook(said, heads, labelled, slips_of(typo_words), openers, copulas)
 
 
-MENDED_CUES = ("slip", "tail", "mean", "be", "make", "delete", "move", "only", "forget", "yes", "wrongly", "swapped")
+MENDED_CUES = (
+    "slip",
+    "tail",
+    "mean",
+    "be",
+    "make",
+    "delete",
+    "move",
+    "only",
+    "forget",
+    "yes",
+    "wrongly",
+    "swapped",
+    "toomany",
+    "undone",
+)
 
 
 def _lines(file: str, text: str) -> list[tuple[str, str, str]]:
