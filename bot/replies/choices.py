@@ -86,9 +86,9 @@ def unknown_exercise(text: str) -> Reply:
 def moved(label: str, to: date, today: date, clash: str = "") -> Reply:
     """A session on another day."""
     lines = (
-        [f"{label} moved to {near(to, today)}, {day(to, today)}."]
+        [f"{title(label)} moved to {near(to, today)}, {day(to, today)}."]
         if (to - today).days in (0, 1)
-        else [f"{label} moved to {day(to, today)}."]
+        else [f"{title(label)} moved to {day(to, today)}."]
     )
     if clash:
         lines.append(clash)

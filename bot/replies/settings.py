@@ -9,7 +9,7 @@ from datetime import datetime
 from bot.messages import Button
 from bot.preferences import Preferences
 from bot.replies.dates import DAYS, clock
-from bot.replies.names import listed
+from bot.replies.names import counted, listed
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fitting
 
@@ -46,7 +46,7 @@ def settings_card(known: Known) -> Reply:
 
 def _words(words: Sequence[tuple[str, str]], most: int) -> list[str]:
     told = [f"“{term}” means {answer} (forget {term})" for term, answer in words[:most]]
-    return [*told, f"and {len(words) - most} more words"] if len(words) > most else told
+    return [*told, f"and {counted(len(words) - most, 'more word')}"] if len(words) > most else told
 
 
 def switched(name: str, on: bool) -> Reply:

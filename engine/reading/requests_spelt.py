@@ -1,7 +1,7 @@
 """Requests that replies tell people to spell one way: switches, the clock, the gym, plates, a coach left, extra sets.
 
 line = ("summary" | "digest" | "reactions") ("on" | "off")
-     | "zone" PLACE | "leave coach" | "stop reminders" | "stop rest"
+     | "forget" WORD | "zone" PLACE | "leave coach" | "stop reminders" | "stop rest"
      | "my gym" [":" WORDS] | "plates" [LOAD] | "warm up" [LIFT] | "best" LIFT
      | "plan" ("text" | "from" DAY) | "help plan" | "check" ("with" | "without") WORDS
      | ("more" | "less") MUSCLE | ["+" | "-"] N "sets" MUSCLE | NAME ":" any of the last two
@@ -27,6 +27,11 @@ STOP_REMINDERS = re.compile(
     r"(?:stop|no|no more|cancel)(?: (?:the|my|all))? reminders?|reminders? off|turn (?:off )?reminders?(?: off)?"
 )
 STOP_REST = re.compile(r"(?:stop|cancel)(?: the)? (?:rest|timer)|rest stop")
+FORGET = re.compile(r"forget ([^\d]{1,40})")
+POINTING = frozenset(
+    ("the", "that", "it", "last", "this", "my", "about", "what", "everything", "me", "set", "those", "them")
+)
+"""Words behind "forget" that point at sets, not at a word that was taught."""
 GYM = re.compile(r"(?:my )?gym(?: is| has)?:? ?(.{0,80})")
 EQUIPMENT = re.compile(r"my (plates|bar|dumbbells|kettlebells|stack|collars)(?: are| is)?:? (.{1,60})")
 PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:kg|lb|lbs)?))?")
@@ -65,6 +70,8 @@ def _settings(said: str, cleaned: str) -> Act | None:
         return Act("remind", text="stop")
     if STOP_REST.fullmatch(said):
         return Act("rest", text="stop")
+    if (found := FORGET.fullmatch(said)) and found[1].split()[0] not in POINTING:
+        return Act("forget", text=found[1])
     return Act("erase") if said == "/deletedata" else None
 
 
