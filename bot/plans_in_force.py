@@ -40,7 +40,6 @@ class PlanInForce:
         return self.plan.blocks.index(week.block) if week is not None else len(self.plan.blocks) - 1
 
 
-
 def plan_in_force(store: Store, memory: Memory, athlete: AthleteId, on: date) -> PlanInForce | None:
     """The plan that an athlete is on, or about to start; None without one."""
     key = f"plan {athlete} {on}"

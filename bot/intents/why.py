@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from bot.moved_days import days_between
 from bot.replies.why import nothing_to_explain, reasons
 from bot.sessions import session_of, session_on
 from bot.turn import Turn

@@ -7,6 +7,7 @@ from datetime import date, time, timedelta
 
 from bot.day_sessions import session_at
 from bot.due_kind import Coming, Kind, Moment, next_weekly
+from bot.moved_days import days_between
 from bot.plans_in_force import plan_in_force
 from bot.replies.week import next_week_asks, summary
 from bot.weeks import week_of
