@@ -23,9 +23,10 @@ from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
+from engine.reading.requests_spelt import forgets
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import without_talk
-from engine.reading.values import Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
+from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.wording import label_of
 from engine.values.sets import SetDone
 
@@ -56,10 +57,10 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     prepared = prepare(text, context, catalogue)
     if prepared.is_too_much:
         return NoSets(False, (Unread(f"{prepared.cleaned[:SHOWN_OF_A_LONG_ONE].strip()}…", TOO_MUCH),), TOO_MUCH)
-    correction = None
+    correction: Outcome | None = None
     if context.recent:
-        correction = correction_of(prepared, context, catalogue)
-        if isinstance(correction, Correction):
+        correction = forgets(prepared.cleaned) or correction_of(prepared, context, catalogue)
+        if isinstance(correction, Correction | Act):
             return correction
     asked = request_of(prepared, context, catalogue)
     if asked is not None:

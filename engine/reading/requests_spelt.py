@@ -70,9 +70,13 @@ def _settings(said: str, cleaned: str) -> Act | None:
         return Act("remind", text="stop")
     if STOP_REST.fullmatch(said):
         return Act("rest", text="stop")
-    if (found := FORGET.fullmatch(said)) and found[1].split()[0] not in POINTING:
-        return Act("forget", text=found[1])
-    return Act("erase") if said == "/deletedata" else None
+    return forgets(cleaned) or (Act("erase") if said == "/deletedata" else None)
+
+
+def forgets(cleaned: str) -> Act | None:
+    """A taught word taken back; also where a lift of that name was just logged, whose sets another word deletes."""
+    found = FORGET.fullmatch(" ".join(cleaned.casefold().strip(" .!?").split()))
+    return Act("forget", text=found[1]) if found and found[1].split()[0] not in POINTING else None
 
 
 def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:

@@ -8,9 +8,10 @@ import pytest
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
-from engine.reading.values import Act, Context, Planned
-from engine.values.ids import ExerciseName
+from engine.reading.values import Act, Context, Logged, Planned
+from engine.values.ids import ExerciseName, SetId
 from engine.values.plan import Reps
+from engine.values.sets import SetRecord
 
 NOW = datetime.fromisoformat("2026-03-04T18:00")
 SQUAT = Planned(ExerciseName("barbell back squat"), 3, Reps(5), None)
@@ -72,3 +73,14 @@ def test_a_hint_is_understood(name, hint):
 
     assert isinstance(outcome, Act), outcome
     assert outcome.name == name
+
+
+@pytest.mark.parametrize(
+    "hint", [hint for name in ("forget", "settings", "accept", "plan", "help", "teach") for hint in HINTS[name]]
+)
+def test_a_hint_about_words_and_settings_is_no_correction_of_the_sets_just_logged(hint):
+    logged = read("squat 3x5 100", Context(now=NOW), catalogue())
+    assert isinstance(logged, Logged)
+    sets = [SetRecord(SetId(at), one, NOW.date(), NOW, at, 1) for at, one in enumerate(logged.sets)]
+
+    assert isinstance(read(hint, Context(now=NOW, recent=tuple(sets)), catalogue()), Act)
