@@ -17,7 +17,7 @@ from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.sets import SetDone, SetRecord
 
-MOST_SWAPPED_REPS = 50
+MOST_SWAPPED_REPS = 30
 MOST_PLAIN = 2
 NEWLY_NAMED = frozenset((K.NAME, K.VARIANT, *EQUIPMENT))
 ABOUT_NAMES = NEWLY_NAMED | frozenset(

@@ -31,6 +31,7 @@ from engine.reading.values import Context, Correction, NoSets, Unread
 
 REQUESTS = frozenset(("redo", "erase", "undo"))
 SHORT = 4
+MOST_TURNED = 7
 
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     deleted,
@@ -97,7 +98,8 @@ def _is_correcting(told: Told) -> bool:
     if K.NOT in kinds and len(counts) >= 2:
         return True
     if not counts:
-        return _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
+        turned = told.has("swapped") and len(told.words) <= MOST_TURNED
+        return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True

@@ -95,6 +95,8 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
             part.both = True
         elif piece.text in SINGLE:
             part.single = True
+    if part.both and part.places and part.places == group[-1:]:
+        part.places = group[-2:]  # "both last sets"
     _by_value(part, pieces, group, by_value)
     _excepted(part, pieces, context)
     return part

@@ -301,6 +301,9 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
     """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
     kinds = {piece.kind for piece in pieces}
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    often = [piece.told for piece in pieces if piece.kind is K.ONCE]
+    if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE} and kinds <= REPEAT_KINDS | {K.ONCE}:
+        return Act("repeat", count=often[0])
     if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > 6:
         return None
     asked = kinds & {K.SAME, K.MORE} or (K.ANOTHER in kinds and numbers[0].role is Role.SETS)

@@ -7,6 +7,9 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from decimal import Decimal
 
+import pytest
+from _pytest.mark.structures import ParameterSet
+
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read, read_answer
 from engine.reading.resolve import BASES
@@ -121,7 +124,8 @@ class Conversation:
             case Correction():
                 self._correct(outcome)
             case Act(name="repeat"):
-                self._add([self.log[-1].done] * (outcome.count or 1), self.now.date())
+                meant = [one.done for one in self.log if outcome.exercise in (None, one.done.exercise)]
+                self._add(meant[-1:] * (outcome.count or 1), self.now.date())
             case _:
                 pass
 
@@ -153,6 +157,14 @@ class Conversation:
         days = sorted({record.on for record in self.log} - {self.now.date()})
         return words + "".join(f" on {day}" for day in days)
 
+    def by_day(self) -> str:
+        """The log in words, the sets of each day apart; those of an earlier day carry its date."""
+        days = sorted({record.on for record in self.log}, reverse=True)
+        told = [describe([record.done for record in self.log if record.on == day]) for day in days]
+        return "; ".join(
+            words if day == self.now.date() else f"{words} on {day}" for words, day in zip(told, days, strict=True)
+        )
+
 
 def log_after(*messages: str) -> str:
     """The sets that stand after these messages, in words."""
@@ -162,4 +174,21 @@ def log_after(*messages: str) -> str:
     return conversation.standing()
 
 
-__all__ = ["NOW", "Conversation", "load", "log_after", "numbers_of", "said", "situation"]
+def dialogues(table: str) -> list[ParameterSet]:
+    """A line for each dialogue: the messages, parted by bars, then "=>" and the sets that stand after them."""
+    rows = []
+    for line in table.strip().splitlines():
+        told, _, standing = line.partition("=>")
+        rows.append(pytest.param(told.strip(), standing.strip(), id=told.strip()))
+    return rows
+
+
+def standing_after(told: str) -> str:
+    """The sets that stand after messages parted by bars; two slashes part the lines of one message."""
+    conversation = Conversation()
+    for message in told.split(" | "):
+        conversation.say(message.strip().replace(" // ", "\n"))
+    return conversation.by_day()
+
+
+__all__ = ["NOW", "Conversation", "dialogues", "load", "log_after", "numbers_of", "said", "situation", "standing_after"]

@@ -1,0 +1,67 @@
+"""Sets moved to another day, and what is no such move."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+DIALOGUES = """
+squat 3x5 95 | bench 3x5 70 | both were yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | all of that was yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | those were both on tuesday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-11
+squat 3x5 95 | bench 3x5 70 | the squats were yesterday => barbell bench press 3×5 at 70 kg; barbell back squat 3×5 at 95 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | the squat was yesterday => barbell bench press 3×5 at 70 kg; barbell back squat 3×5 at 95 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | move both to monday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-10
+squat 3x5 95 | bench 3x5 70 | move everything to monday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-10
+squat 3x5 95 | bench 3x5 70 | all yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | that was all yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | everything today was actually yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
+squat 3x5 95 | bench 3x5 70 | that was yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
+bench 4x6 70 | move that to 12/03 => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was 12/03 => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was on 12/3 => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | it was on the 12th => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | move it to 12.3. => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | move it to 2025-03-12 => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was 2025-03-12 => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | move it to march 12 => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was on 12 march => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was the 12th of march => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was 2 days ago => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was two days ago => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | that was last tuesday => barbell bench press 4×6 at 70 kg on 2025-03-11
+bench 4x6 70 | that was tuesday not today => barbell bench press 4×6 at 70 kg on 2025-03-11
+bench 4x6 70 | wrong day, it was yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | wrong date, should be wednesday => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | sory that was yesterady => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | that was yesteday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | put it on tusday => barbell bench press 4×6 at 70 kg on 2025-03-11
+bench 4x6 70 | that was wedensday => barbell bench press 4×6 at 70 kg on 2025-03-12
+bench 4x6 70 | oops yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | sorry, yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | i did that yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | this was from monday => barbell bench press 4×6 at 70 kg on 2025-03-10
+bench 4x6 70 | monday's session that was => barbell bench press 4×6 at 70 kg on 2025-03-10
+bench 4x6 70 | log that for yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | date that yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | should be yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | that belongs to yesterday => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | that was this morning => barbell bench press 4×6 at 70 kg
+bench 4x6 70 | that was last night => barbell bench press 4×6 at 70 kg on 2025-03-13
+yesterday bench 4x6 70 | that was today => barbell bench press 4×6 at 70 kg
+yesterday: bench 4x6 70 | no that was today => barbell bench press 4×6 at 70 kg
+yesterday: bench 4x6 70 | no wait, monday => barbell bench press 4×6 at 70 kg on 2025-03-10
+bench 4x6 70 | das war gestern => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | das war am dienstag => barbell bench press 4×6 at 70 kg on 2025-03-11
+bench 4x6 70 | eso fue ayer => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | c'etait hier => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | era ieri => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | foi ontem => barbell bench press 4×6 at 70 kg on 2025-03-13
+bench 4x6 70 | dat was gisteren => barbell bench press 4×6 at 70 kg on 2025-03-13
+"""  # noqa: E501 — one dialogue a line
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(DIALOGUES))
+def test_what_stands_after_days(told: str, standing: str) -> None:
+    assert standing_after(told) == standing

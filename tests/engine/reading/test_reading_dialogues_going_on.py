@@ -1,0 +1,82 @@
+"""Sets that go on from the latest one."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+DIALOGUES = """
+bench 80x5 | and another at 60 => barbell bench press 5 at 80 kg, 5 at 60 kg
+bench 80x5 | one more => barbell bench press 2×5 at 80 kg
+bench 80x5 | again => barbell bench press 2×5 at 80 kg
+bench 80x5 | two more with 50 => barbell bench press 5 at 80 kg, 2×5 at 50 kg
+bench 80x5 | two more at 60 => barbell bench press 5 at 80 kg, 2×5 at 60 kg
+bench 80x5 | same but 8 => barbell bench press 5 at 80 kg, 8 at 80 kg
+bench 80x5 | same but 8 reps => barbell bench press 5 at 80 kg, 8 at 80 kg
+bench 80x5 | same but 85 => barbell bench press 5 at 80 kg, 5 at 85 kg
+bench 80x5 | same reps at 85 => barbell bench press 5 at 80 kg, 5 at 85 kg
+bench 80x5 | same at 85 => barbell bench press 5 at 80 kg, 5 at 85 kg
+bench 80x5 | same with 85kg => barbell bench press 5 at 80 kg, 5 at 85 kg
+bench 80x5 | next 5 at 100 => barbell bench press 5 at 80 kg, 5 at 100 kg
+bench 80x5 | -10, 8 => barbell bench press 5 at 80 kg, 8 at 70 kg
+bench 80x5 | -10 for 8 => barbell bench press 5 at 80 kg, 8 at 70 kg
+bench 80x5 | -10 x 8 => barbell bench press 5 at 80 kg, 8 at 70 kg
+bench 80x5 | minus 10 for 8 => barbell bench press 5 at 80 kg, 8 at 70 kg
+bench 80x5 | plus 5 for 3 => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | up 5 for 3 => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | 10 more for 3 => barbell bench press 5 at 80 kg, 3 at 90 kg
+bench 80x5 | added 5kg, 3 reps => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | squat 100x5 | back to bench, 7 => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 7 at 80 kg
+bench 80x5 | squat 100x5 | bench again, 7 => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 7 at 80 kg
+bench 80x5 | squat 100x5 | bench 7 => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 7 at 80 kg
+bench 80x5 | squat 100x5 | bench same => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg
+bench 80x5 | squat 100x5 | another bench set => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg
+bench 80x5 | squat 100x5 | one more bench => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg
+bench 80x5 | squat 100x5 | bench again => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg
+bench 80x5 | squat 100x5 | bench x7 => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 7 at 80 kg
+bench 80x5 | another 5 => barbell bench press 2×5 at 80 kg
+bench 80x5 | another set of 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | another one, 4 this time => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | x2 more => barbell bench press 3×5 at 80 kg
+bench 80x5 | 3 more sets => barbell bench press 4×5 at 80 kg
+bench 80x5 | same x3 => barbell bench press 4×5 at 80 kg
+bench 80x5 | same again x2 => barbell bench press 3×5 at 80 kg
+bench 80x5 | twice more => barbell bench press 3×5 at 80 kg
+bench 80x5 | and again => barbell bench press 2×5 at 80 kg
+bench 80x5 | ditto => barbell bench press 2×5 at 80 kg
+bench 80x5 | did the same again => barbell bench press 2×5 at 80 kg
+bench 80x5 | repeat => barbell bench press 2×5 at 80 kg
+bench 80x5 | next set same => barbell bench press 2×5 at 80 kg
+bench 80x5 | then 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | then 4 then 3 => barbell bench press 5 at 80 kg, 4 at 80 kg, 3 at 80 kg
+bench 80x5 | 5, 4, 4 => barbell bench press 2×5 at 80 kg, 2×4 at 80 kg
+bench 80x5 | 5 5 4 => barbell bench press 3×5 at 80 kg, 4 at 80 kg
+bench 80x5 | then 85 for 3 => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | 85 for 3 => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | got 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | only got 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | only 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | just 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | only 4 this time => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | managed 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | 4 this time => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | last set 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | back off 60x10 => barbell bench press 5 at 80 kg, 10 at 60 kg
+bench 135lb x 8 | +10 for 5 => barbell bench press 8 at 135 lb, 5 at 145 lb
+bench 135lb x 8 | +10 for 5 | another 5 => barbell bench press 8 at 135 lb, 2×5 at 145 lb
+bench 135lb x 8 | +10lb for 5 => barbell bench press 8 at 135 lb, 5 at 145 lb
+bench 135lb x 8 | 5 => barbell bench press 8 at 135 lb, 5 at 135 lb
+bench 135lb x 8 | -20 x 10 => barbell bench press 8 at 135 lb, 10 at 115 lb
+dips +10 x8 | +15 x 6 | 6 => dip 8 at +10 kg, 2×6 at +15 kg
+pull ups 10 | 9 | another 8 => pull-up 10, 9, 8
+plank 60s | another 45 => plank 60 s, 45 s
+plank 60s | 45s => plank 60 s, 45 s
+plank 60s | same => plank 2×60 s
+curl bb 30x10 | same but 8 => barbell curl 10 at 30 kg, 8 at 30 kg
+"""  # noqa: E501 — one dialogue a line
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(DIALOGUES))
+def test_what_stands_after_going_on(told: str, standing: str) -> None:
+    assert standing_after(told) == standing

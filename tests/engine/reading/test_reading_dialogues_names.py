@@ -1,0 +1,73 @@
+"""Sets under another name, and sets taken away."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+DIALOGUES = """
+leg press 3x12 140 | leg ext 3x15 50 | the leg press was hack squat => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
+leg press 3x12 140 | leg ext 3x15 50 | leg press was actually hack squat => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
+leg press 3x12 140 | the leg press was hack squat => hack squat 3×12 at 140 kg
+leg press 3x12 140 | leg ext 3x15 50 | hack squat not leg press => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
+leg press 3x12 140 | leg ext 3x15 50 | i meant hack squat not leg press => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
+leg press 3x12 140 | leg ext 3x15 50 | change leg press to hack squat => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
+leg press 3x12 140 | leg ext 3x15 50 | the leg ext was leg curl => leg press 3×12 at 140 kg; leg extension 3×15 at 50 kg
+bb curl 3x10 30 | the curls were hammer curls => hammer curl 3×10 at 30 kg each
+bench 3x10 60 | squat 3x5 100 | the bench was incline => incline barbell bench press 3×10 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x10 60 | squat 3x5 100 | bench was close grip => close-grip bench press 3×10 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x10 22 | squat 3x5 100 | the bench was dumbbells => dumbbell bench press 3×10 at 22 kg each; barbell back squat 3×5 at 100 kg
+bench 3x10 60 | that was incline => incline barbell bench press 3×10 at 60 kg
+bench 3x10 60 | no, incline => incline barbell bench press 3×10 at 60 kg
+bench 3x10 60 | incline, sorry => incline barbell bench press 3×10 at 60 kg
+bench 3x10 60 | *incline => incline barbell bench press 3×10 at 60 kg
+bench 3x10 60 | incline* => incline barbell bench press 3×10 at 60 kg
+bench 60x10 | 60x9 | last one was incline => barbell bench press 10 at 60 kg; incline barbell bench press 9 at 60 kg
+bench 60x10 | 60x9 | those were close grip => close-grip bench press 10 at 60 kg, 9 at 60 kg
+bench 60x10 | 60x9 | both were incline => incline barbell bench press 10 at 60 kg, 9 at 60 kg
+squat 3x5 100 | wrong exercise, front squat => barbell front squat 3×5 at 100 kg
+squat 3x5 100 | wrong lift, that was deadlift => conventional deadlift 3×5 at 100 kg
+squat 3x5 100 | it was front squats not back squats => barbell front squat 3×5 at 100 kg
+squat 3x5 100 | that was deadlift not squat => conventional deadlift 3×5 at 100 kg
+squat 3x5 100 | meant deadlift => conventional deadlift 3×5 at 100 kg
+squat 3x5 100 | should be deadlift => conventional deadlift 3×5 at 100 kg
+squat 3x5 100 | make that deadlift => conventional deadlift 3×5 at 100 kg
+bench 3x5 80 | squat 3x5 100 | remove the bench => barbell back squat 3×5 at 100 kg
+bench 3x5 80 | delete the last two => barbell bench press 5 at 80 kg
+bench 3x5 80 | delete the last 2 sets => barbell bench press 5 at 80 kg
+bench 3x5 80 | delete last 2 => barbell bench press 5 at 80 kg
+bench 3x5 80 | remove the second set => barbell bench press 2×5 at 80 kg
+bench 80x5 | 82.5x4 | 85x3 | delete the second one => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | 82.5x4 | 85x3 | delete the 82.5 => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | 82.5x4 | 85x3 | remove the 85 one => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | 85x3 | delete the first two => barbell bench press 3 at 85 kg
+bench 80x5 | 82.5x4 | 85x3 | delete the middle one => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5 | 82.5x4 | 85x3 | remove all of them =>
+bench 80x5 | 82.5x4 | 85x3 | delete both => barbell bench press 5 at 80 kg
+bench 80x5 | 82.5x4 | squat 100x5 | delete the bench sets => barbell back squat 5 at 100 kg
+bench 80x5 | 82.5x4 | squat 100x5 | delete last bench set => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg
+bench 80x5 | 82.5x4 | squat 100x5 | remove the last set of bench => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg
+bench 80x5 | 82.5x4 | squat 100x5 | delete one bench set => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg
+bench 80x5 | 82.5x4 | squat 100x5 | drop the squat => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | squat 100x5 | get rid of the squats => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | squat 100x5 | take the squats out => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | squat 100x5 | i didn't do the squats => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | squat 100x5 | the squat never happened => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | squat 100x5 | delete the deadlift => barbell bench press 5 at 80 kg, 4 at 82.5 kg; barbell back squat 5 at 100 kg
+bench 80x5 | 82.5x4 | squat 100x5 | delet the squat => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | squat 100x5 | remvoe the squat => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | scrap the last one => barbell bench press 5 at 80 kg
+bench 80x5 | 82.5x4 | the last one doesn't count => barbell bench press 5 at 80 kg
+bench 80x5 | 82.5x4 | scratch the last set => barbell bench press 5 at 80 kg
+bench 80x5 | 82.5x4 | ignore the last set => barbell bench press 5 at 80 kg
+bench 80x5 | 82.5x4 | delete set 1 => barbell bench press 4 at 82.5 kg
+bench 80x5 | 82.5x4 | remove the warm up => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | that was wrong => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+bench 80x5 | 82.5x4 | that's wrong => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+"""  # noqa: E501 — one dialogue a line
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(DIALOGUES))
+def test_what_stands_after_names(told: str, standing: str) -> None:
+    assert standing_after(told) == standing

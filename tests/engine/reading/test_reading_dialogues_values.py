@@ -1,0 +1,150 @@
+"""New values, with slips of every kind around them and in them."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+DIALOGUES = """
+ohp 45x6 | it was 5 nto 6 => barbell overhead press 5 at 45 kg
+ohp 45x6 | it ws 5 not 6 => barbell overhead press 5 at 45 kg
+ohp 45x6 | 5 nt 6 => barbell overhead press 5 at 45 kg
+ohp 45x6 | 5 not 6 => barbell overhead press 5 at 45 kg
+ohp 45x6 | 47.5 nto 45 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | 47.5 instead of 45 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | meant 47.5 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | i ment 47.5 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | i maent 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | soryy 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | srry 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | sry 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | ooops, 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | whops 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | actualy 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | acutally 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | shuold be 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | shoud be 47.5 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | corection 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | mistkae, 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | wrogn, 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | no 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | no, 4 => barbell overhead press 4 at 45 kg
+ohp 45x6 | nope 4 => barbell overhead press 4 at 45 kg
+ohp 45x6 | sorry 10 => barbell overhead press 10 at 45 kg
+ohp 45x6 | i mean 82.5 => barbell overhead press 6 at 82.5 kg
+ohp 45x6 | *8 => barbell overhead press 8 at 45 kg
+ohp 45x6 | 8* => barbell overhead press 8 at 45 kg
+ohp 45x6 | * 8 => barbell overhead press 8 at 45 kg
+ohp 45x6 | *47.5 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | *47.5kg => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | 8 i meant => barbell overhead press 8 at 45 kg
+ohp 45x6 | 8 i mean => barbell overhead press 8 at 45 kg
+ohp 45x6 | 8 sorry => barbell overhead press 8 at 45 kg
+ohp 45x6 | 47.5 sorry => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | 5 actually => barbell overhead press 5 at 45 kg
+ohp 45x6 | make it 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | make that 47.5 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | mkae it 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | got the weight wrong, 60 => barbell overhead press 6 at 60 kg
+ohp 45x6 | wrong weight, 47.5 => barbell overhead press 6 at 47.5 kg
+ohp 45x6 | weight was 50 => barbell overhead press 6 at 50 kg
+ohp 45x6 | the weight was 50 not 45 => barbell overhead press 6 at 50 kg
+ohp 45x6 | the load should be 50 => barbell overhead press 6 at 50 kg
+ohp 45x6 | wrong reps, 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | i got the reps wrong, it was 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | rep count was 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | typo, 5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | it was with 50 => barbell overhead press 6 at 50 kg
+ohp 45x6 | it was 50 kilos => barbell overhead press 6 at 50 kg
+ohp 45x6 | other way round => barbell overhead press 6 at 45 kg
+ohp 45x6 | sorry 45x5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | sorry, ohp 45x5 => barbell overhead press 5 at 45 kg
+ohp 45x6 | i meant 50x5 => barbell overhead press 5 at 50 kg
+ohp 45x6 | no 50 for 5 => barbell overhead press 5 at 50 kg
+ohp 45x6 | no, 3 sets => barbell overhead press 3×6 at 45 kg
+ohp 45x6 | it was 3 sets => barbell overhead press 3×6 at 45 kg
+ohp 3x6 45 | only did 2 => barbell overhead press 2×6 at 45 kg
+ohp 3x6 45 | just 2 sets => barbell overhead press 2×6 at 45 kg
+ohp 3x6 45 | only two sets => barbell overhead press 2×6 at 45 kg
+ohp 3x6 45 | it was 3x5 => barbell overhead press 3×5 at 45 kg
+ohp 3x6 45 | it was 4x6 => barbell overhead press 4×6 at 45 kg
+ohp 3x6 45 | 4x6 not 3x6 => barbell overhead press 4×6 at 45 kg
+ohp 3x6 45 | i only did two => barbell overhead press 2×6 at 45 kg
+ohp 3x6 45 | did 4 sets not 3 => barbell overhead press 4×6 at 45 kg
+ohp 3x6 45 | four sets not three => barbell overhead press 4×6 at 45 kg
+ohp 3x6 45 | there were 4 sets => barbell overhead press 4×6 at 45 kg
+bench 80x5 | make it 6 reps => barbell bench press 6 at 80 kg
+bench 80x5 | make that a 6 => barbell bench press 6 at 80 kg
+bench 80x5 | change that to 6 => barbell bench press 6 at 80 kg
+bench 80x5 | change it to 82.5 => barbell bench press 5 at 82.5 kg
+bench 80x5 | change reps to 6 => barbell bench press 6 at 80 kg
+bench 80x5 | change the reps from 5 to 6 => barbell bench press 6 at 80 kg
+bench 80x5 | change the weight to 85 => barbell bench press 5 at 85 kg
+bench 80x5 | weight should be 85 => barbell bench press 5 at 85 kg
+bench 80x5 | the weight should have been 85 => barbell bench press 5 at 85 kg
+bench 80x5 | set the weight to 85 => barbell bench press 5 at 85 kg
+bench 80x5 | fix: 6 reps => barbell bench press 6 at 80 kg
+bench 80x5 | fix that, 85kg => barbell bench press 5 at 85 kg
+bench 80x5 | correct to 6 => barbell bench press 6 at 80 kg
+bench 80x5 | correction: 85x6 => barbell bench press 6 at 85 kg
+bench 80x5 | edit: 85x6 => barbell bench press 6 at 85 kg
+bench 80x5 | update weight 85 => barbell bench press 5 at 85 kg
+bench 80x5 | it was actually 85 => barbell bench press 5 at 85 kg
+bench 80x5 | actually it was 6 => barbell bench press 6 at 80 kg
+bench 80x5 | i actually did 6 => barbell bench press 6 at 80 kg
+bench 80x5 | got 6 actually => barbell bench press 6 at 80 kg
+bench 80x5 | was 6 reps => barbell bench press 6 at 80 kg
+bench 80x5 | that should say 6 => barbell bench press 6 at 80 kg
+bench 80x5 | should read 6 => barbell bench press 6 at 80 kg
+bench 80x5 | no no 6 => barbell bench press 6 at 80 kg
+bench 80x5 | no wait 6 => barbell bench press 6 at 80 kg
+bench 80x5 | wait, 6 => barbell bench press 6 at 80 kg
+bench 80x5 | wait no, 85 => barbell bench press 5 at 85 kg
+bench 80x5 | oops, meant 85 => barbell bench press 5 at 85 kg
+bench 80x5 | sorry i meant 6 reps => barbell bench press 6 at 80 kg
+bench 80x5 | sorry that's 6 => barbell bench press 6 at 80 kg
+bench 80x5 | that's 6 not 5 => barbell bench press 6 at 80 kg
+bench 80x5 | not 5, 6 => barbell bench press 6 at 80 kg
+bench 80x5 | not 5 but 6 => barbell bench press 6 at 80 kg
+bench 80x5 | not 80, 85 => barbell bench press 5 at 85 kg
+bench 80x5 | not 80 but 85 => barbell bench press 5 at 85 kg
+bench 80x5 | wasn't 80, was 85 => barbell bench press 5 at 85 kg
+bench 80x5 | 80 -> 85 => barbell bench press 5 at 85 kg
+bench 80x5 | 80 should be 85 => barbell bench press 5 at 85 kg
+bench 80x5 | 5 should be 6 => barbell bench press 6 at 80 kg
+bench 80x5 | the 5 should be a 6 => barbell bench press 6 at 80 kg
+bench 80x5 | the 80 was 85 => barbell bench press 5 at 85 kg
+bench 80x5 | 85 sorry => barbell bench press 5 at 85 kg
+bench 80x5 | 85, my bad => barbell bench press 5 at 85 kg
+bench 80x5 | my bad 85 => barbell bench press 5 at 85 kg
+bench 80x5 | my bad, 6 reps => barbell bench press 6 at 80 kg
+bench 80x5 | typo: 85 => barbell bench press 5 at 85 kg
+bench 80x5 | typo should be 6 => barbell bench press 6 at 80 kg
+bench 80x5 | fat fingers, 85 => barbell bench press 5 at 85 kg
+bench 80x5 | that was supposed to be 85 => barbell bench press 5 at 85 kg
+bench 80x5 | supposed to be 6 => barbell bench press 6 at 80 kg
+bench 80x5 | it was 85x6 => barbell bench press 6 at 85 kg
+bench 80x5 | that was 85x6 => barbell bench press 6 at 85 kg
+bench 80x5 | i meant 85x6 => barbell bench press 6 at 85 kg
+bench 80x5 | bench was 85x6 => barbell bench press 6 at 85 kg
+bench 80x5 | the bench was 85 => barbell bench press 5 at 85 kg
+bench 80x5 | bench should be 85 => barbell bench press 5 at 85 kg
+bench 80x5 | bench 85 not 80 => barbell bench press 5 at 85 kg
+bench 80x5 | bench 85x5 not 80x5 => barbell bench press 5 at 85 kg
+bench 80x5 | bench: 6 not 5 => barbell bench press 6 at 80 kg
+bench 80x5 | lb not kg => barbell bench press 5 at 80 lb
+bench 80x5 | that was lbs => barbell bench press 5 at 80 lb
+bench 80x5 | it was in pounds => barbell bench press 5 at 80 lb
+bench 80x5 | pounds sorry => barbell bench press 5 at 80 lb
+bench 80x5 | sorry lbs => barbell bench press 5 at 80 lb
+bench 80x5 | oops kg => barbell bench press 5 at 80 kg
+bench 180lb x5 | kg not lb => barbell bench press 5 at 180 kg
+bench 80x5 | it was 180lb => barbell bench press 5 at 180 lb
+bench 80x5 | no, 180 lb => barbell bench press 5 at 180 lb
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(DIALOGUES))
+def test_what_stands_after_values(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
