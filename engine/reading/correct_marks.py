@@ -8,8 +8,8 @@ from dataclasses import replace
 from engine.reading.correct_clauses import clauses
 from engine.reading.correcting import Told
 from engine.reading.kinds import K
-from engine.reading.parts import Part, is_be, part_told
-from engine.reading.pieces import Piece
+from engine.reading.parts import Part, having, is_be, part_told, sets_of
+from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
 from engine.values.sets import SetDone, SetKind, SetRecord
 
@@ -21,6 +21,8 @@ ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "d
 def marked_later(told: Told) -> Correction | None:
     """Effort, failure, a warm-up or a miss told later, and no new numbers with it."""
     kinds = told.kinds()
+    if (paired := _of_a_pair(told)) is not None:
+        return paired
     if kinds & NO_MARKS or told.of_others() or (K.ASKS in kinds and not _asserts(told.pieces)):
         return None
     for clause in clauses(told.pieces):
@@ -40,6 +42,22 @@ ABOUT_MARKS = MARKS | frozenset(
      K.COMMA, K.OF, K.REPS, K.NOTE, K.BOTH, K.AND, K.COLON, K.GOT, K.DASH, K.ONLY, K.WITH, K.RESERVE_LEFT, K.WORKING,
      K.EXCEPT, K.FOR, K.AT, K.EACH, K.KG, K.LB, K.OPEN, K.CLOSE, K.OTHERS, K.NOT_DATE)
 )  # fmt: skip
+
+
+def _of_a_pair(told: Told) -> Correction | None:
+    """ "60x10 was a warm up": the sets at that load with those reps."""
+    verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), 0)
+    pair = [piece for piece in told.pieces[:verb] if piece.kind is K.NUMBER]
+    behind = told.pieces[verb:]
+    marks = marks_of(behind)
+    if K.TIMES not in {piece.kind for piece in told.pieces[:verb]} or len(pair) != 2 or not marks:
+        return None
+    if not all(piece.kind in ABOUT_MARKS or is_be(piece) for piece in behind) or K.QUESTION in told.kinds():
+        return None
+    group = sets_of(part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context), told.context)
+    at_load, with_reps = having(pair[0]._replace(role=Role.LOAD), group), pair[1].value
+    part = Part(places=[record for record in at_load if record.done.reps == with_reps])
+    return told.correction() if part.places and mark(told, marks, part) else None
 
 
 def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
@@ -62,7 +80,11 @@ def _may_point(clause: Sequence[Piece]) -> bool:
     if any(is_be(piece) or piece.text in FELT for piece in clause):
         return True
     numbers = [at for at, piece in enumerate(clause) if piece.kind is K.NUMBER]
-    return bool(numbers) and numbers[0] > 0 and clause[numbers[0] - 1].text in ARTICLES
+    return bool(numbers) and numbers[0] > 0 and _leads_to(clause[numbers[0] - 1])
+
+
+def _leads_to(piece: Piece) -> bool:
+    return piece.text in ARTICLES or piece.text.endswith(" the")
 
 
 def marks_of(clause: Sequence[Piece]) -> list[Piece]:

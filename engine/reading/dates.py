@@ -1,6 +1,7 @@
 """Days told in words or numbers: an anchored grammar, and one way out to a general parser behind an explicit marker.
 
 day = "today" | "yesterday" | WEEKDAY | NUMBER "days ago" | ISO | d/m | d.m. | NUMBER MONTH | MONTH NUMBER
+    | ORDINAL [ "of" ] MONTH | ORDINAL ( ":" | line end ) NAME | "on" ORDINAL NAME
 A day counts where it stands at the start of a line, or behind the sets; "sore from monday" is no day.
 The general parser costs hundreds of microseconds and takes "80.5" for a date: it never sees set text.
 """
@@ -22,6 +23,7 @@ BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
 )
 ON_A_DAY = frozenset(("on", "am", "vom", "le", "el", "il", "op", "em", "dnia", "den", "of", "the"))
+BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
 NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
 WHY_NOT = {
     NO_SUCH_DAY: "there is no such day",
@@ -87,6 +89,9 @@ Found = tuple[date | Slip | None, int]
 
 def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     piece = pieces[at]
+    if piece.kind is K.ORDINAL:
+        in_figures = piece.text[:1].isdigit() and piece.end - piece.start == len(piece.text)  # not "2nd set"
+        return in_figures and (anchored or _said_on(pieces, at))
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
     return anchored or len(piece.text) == 4 or _said_on(pieces, at)
@@ -104,6 +109,8 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
     today = now.date() if now else None
     if piece.kind is K.NUMBER:
         return _numeric(pieces, at, today, unit, anchored)
+    if piece.kind is K.ORDINAL:
+        return _of_this_month(pieces, at, today)
     placed = anchored or _ends_here(pieces, at + 1) or _between_name_and_number(pieces, at)
     if not placed and not (piece.kind is K.MONTH and _said_on(pieces, at)):
         return None
@@ -160,6 +167,31 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
     if not anchored:
         return None
     return _dotted(numbers, pieces, at, today) or _slashed(numbers, signs, pieces, end, today, unit, said_on)
+
+
+def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | None:
+    """ "12th march", "on the 12th: squat": the latest such day. "2nd set", "the 3rd: 9" tell of sets."""
+    day, end = pieces[at].told, at + 1
+    month = end + (end < len(pieces) and pieces[end].kind is K.OF)
+    if month < len(pieces) and pieces[month].kind is K.MONTH:
+        return _behind_month(pieces, month + 1, day, pieces[month].told, today)
+    ahead = end
+    while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
+        ahead += 1
+    parted = ahead > end or any(piece.text == "on" for piece in pieces[max(at - 2, 0) : at])
+    if not parted or [piece.kind for piece in pieces[ahead : ahead + 1]] != [K.NAME]:
+        return None
+    if ahead + 1 < len(pieces) and pieces[ahead + 1].kind is K.SETS:
+        return None
+    return (_latest_of_month(day, today) or NO_DAY if today else None), end
+
+
+def _latest_of_month(day: int, today: date) -> date | None:
+    """That day of this month or, while it is still ahead, of the month before that has one."""
+    before = today.replace(day=1) - timedelta(days=1)
+    months = (today, before, before.replace(day=1) - timedelta(days=1))
+    found = (_day(month.year, month.month, day) for month in months)
+    return next((one for one in found if one is not None and one <= today), None)
 
 
 def _behind_month(pieces: list[Piece], end: int, day: int, month: int, today: date | None) -> Found | None:

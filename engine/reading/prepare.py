@@ -78,7 +78,7 @@ def _heads_with_a_number(pieces: list[Piece]) -> bool:
     return len(pieces) > 2 and pieces[1].kind is K.LINE and "." in pieces[0].text
 
 
-NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP))
+NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP, K.ORDINAL))
 
 
 def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
