@@ -83,6 +83,18 @@ squat 80x5 | 90x5 | 100x5 | that was a warm up => barbell back squat 5 at 80 kg,
 squat 80x5 | 90x5 | 100x5 | the lightest was a warm up => barbell back squat 5 at 80 kg warmup, 5 at 90 kg, 5 at 100 kg
 squat 80x5 | 90x5 | 100x5 | the 100 was rpe 9 => barbell back squat 5 at 80 kg, 5 at 90 kg, 5 at 100 kg RPE 9
 squat 80x5 | 90x5 | 100x5 | the 70 was a warm up => barbell back squat 5 at 80 kg, 5 at 90 kg, 5 at 100 kg
+bench 60x10, 80x5 | 60x10 was a warm up => barbell bench press 10 at 60 kg warmup, 5 at 80 kg
+bench 60x10, 80x5 | the 60x10 was just warm up => barbell bench press 10 at 60 kg warmup, 5 at 80 kg
+bench 60x10, 80x5 | mark the first as warm up => barbell bench press 10 at 60 kg warmup, 5 at 80 kg
+bench 60x10 | warm up that was => barbell bench press 10 at 60 kg warmup
+bench 80x5 85x3 90x1 | missed the 90 => barbell bench press 5 at 80 kg, 3 at 85 kg, 1 at 90 kg missed
+bench 80x5 85x3 90x1 | the 85 was for 4 => barbell bench press 5 at 80 kg, 4 at 85 kg, 1 at 90 kg
+bench 80x5 85x3 90x1 | all but the last were warm ups => barbell bench press 5 at 80 kg warmup, 3 at 85 kg warmup, 1 at 90 kg
+bench 80x5 | dips 10 | 9 | the dips were 12 and 11 => barbell bench press 5 at 80 kg; dip 12, 11
+bench 80x5 | dips 12 10 8 | last two dips were 9 and 7 => barbell bench press 5 at 80 kg; dip 12, 9, 7
+leg press 3x12 150 | it was 160 for the last one => leg press 2×12 at 150 kg, 12 at 160 kg
+leg press 3x12 150 | 10 not 12 on the last set => leg press 2×12 at 150 kg, 10 at 150 kg
+leg press 3x12 150 | last one 160 not 150 => leg press 2×12 at 150 kg, 12 at 160 kg
 """  # noqa: E501 — one dialogue a line
 
 
