@@ -37,6 +37,7 @@ class NumberChunks:
     side: Side | None = None
     side_before: bool = False
     in_note: bool = False
+    joiner: K | None = None
     depth: int = 0
 
     def _kind(self, ahead: int = 1) -> K | None:
@@ -91,6 +92,10 @@ class NumberChunks:
         last = self._last()
         if last is None or piece.role is not Role.CHANGE or not self.depth or piece.value <= 0:
             return False
+        if piece.unit is not None:  # "8 (+5kg)": a load
+            last.at, last.at_own = (*last.at, piece), True
+            self.at += 1
+            return True
         last.plus += (piece,)
         self.at += 1
         while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
@@ -104,9 +109,14 @@ class NumberChunks:
         self.at += 2
 
     def chunk(self) -> None:
+        opened = self._kind(-1) is K.OPEN
         chunk = Chunk([self.factor(None)], before=self.separator)
+        chunk.joiner = self.joiner
         if self.depth:
             chunk.in_brackets = True
+            chunk.alone_in_brackets = opened and self._kind(0) is K.CLOSE
+        if opened and self.depth and self._kind(0) is K.TIMES and self._kind(2) is K.CLOSE:
+            chunk.alone_in_brackets = self._kind(3) is not K.TIMES
         before = self.pieces[self.at - 2].text if self.at > 1 else ""
         chunk.in_passing = before in PASSING_WORDS and chunk.factors[0][0].role in AMOUNTS
         self._rest_of_chunk(chunk)
@@ -237,8 +247,10 @@ class NumberChunks:
         if first.kind is K.BODY:
             return (first._replace(kind=K.NUMBER, role=Role.BODY),)
         numbers = [first]
+        self.joiner = None
         while self._joined_number(numbers, chunk):
             numbers.append(self.pieces[self.at + 1])
+            self.joiner = self.pieces[self.at].kind
             if chunk is not None:
                 chunk.joiner = self.pieces[self.at].kind
             self.at += 2
@@ -282,6 +294,9 @@ class NumberChunks:
 
     def _plus(self, chunk: Chunk) -> None:
         while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
+            if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
+                self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
+                return
             if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL):
                 return  # "75 s + 60 s": two holds
             chunk.plus += (self.pieces[self.at + 1],)

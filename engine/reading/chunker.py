@@ -12,6 +12,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.segments import HEADING
 from engine.values.effort import TOP_OF_SCALE, Effort
+from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 MOST_REPEATS = 20
@@ -20,6 +21,8 @@ MOST_REPEATS = 20
 @dataclass(slots=True)
 class Chunker(ResultChunks):
     """One walk over the pieces of one exercise."""
+
+    units: frozenset[Unit] = frozenset()
 
     def run(self) -> Chunks:
         self.side_before = self._sides_stand_before()
@@ -33,12 +36,28 @@ class Chunker(ResultChunks):
             else:
                 handler(self, piece)
         if self.next_kind is SetKind.DROP:
-            self.out.dangling = True
+            self._drop_behind()
+        units = {piece.unit for piece in self.pieces if piece.unit is not None} | self.units
+        self.out.unit = units.pop() if len(units) == 1 else None
         if self.out.total:
             split_total(self.out)
         elif len(self.out.found) > 2:
             gather_loads(self.out)
         return self.out
+
+    def _drop_behind(self) -> None:
+        """ "100x3, 80x8 drop": the set before the word is the drop, where it has a load of its own."""
+        last = self._last()
+        own = last is not None and last.size == 2 and bool(last.factors[0]) and len(self.out.found) > 1
+        if last is not None and own and last.factors[0][0].value > MOST_LOADED_REPS:
+            last.kind = SetKind.DROP
+        else:
+            self.out.dangling = True
+
+    def unit_word(self, piece: Piece) -> None:
+        """ "lb: bench 135 5 5 5": a unit on its own."""
+        self.units |= {Unit.KG if piece.kind is K.KG else Unit.LB}
+        self.at += 1
 
     def at_load(self, piece: Piece) -> None:
         """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
@@ -366,6 +385,8 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.MISS: Chunker.miss,
     K.PLUS: Chunker.plus,
     K.EACH: Chunker.each,
+    K.KG: Chunker.unit_word,
+    K.LB: Chunker.unit_word,
     K.SETS: Chunker.numbered,
     K.MORE: Chunker.behind_number,
     K.FOR: Chunker.ahead_of_number,

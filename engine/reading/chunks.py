@@ -10,6 +10,7 @@ from __future__ import annotations
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.values.effort import Effort
+from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 JOINERS = frozenset((K.SLASH, K.DASH, K.COMMA))
@@ -34,6 +35,8 @@ class Chunk:
     plus: tuple[Piece, ...] = ()
     at: tuple[Piece, ...] = ()
     at_sign: bool = False
+    at_own: bool = False
+    """The load in brackets behind one set is that one's: "10, 8 (+5kg)"."""
     efforts: tuple[Effort, ...] = ()
     effort_apart: bool = False
     failure: bool = False
@@ -49,6 +52,7 @@ class Chunk:
     counted: bool = False
     """The reps were written as a word that names them: a triple, fives."""
     in_brackets: bool = False
+    alone_in_brackets: bool = False
     in_passing: bool = False
     """A time behind "in": "3x5 80 in 12 minutes"."""
 
@@ -96,6 +100,8 @@ class Chunks:
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
     miss_ahead: int | None = None
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
+    unit: Unit | None = None
+    """The only unit that was told: it holds for the numbers without one."""
     per_side: bool = False
     """The load was told for each side of the bar."""
     of_a_bar: bool = False

@@ -13,7 +13,7 @@ from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import LABEL_KINDS, SEPARATORS, without_labels
 from engine.reading.pieces import LOAD_LABELS, Piece, Role
-from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, rates, tempo
+from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tempo
 
 LEAST_BODY_WEIGHT = 35
 ENDS = SEPARATORS | {K.OPEN, K.CLOSE, K.TODAY, K.DATE}
@@ -101,19 +101,15 @@ def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "seat 5", "30 degrees"."""
+    measure = pieces[at].text.startswith(("deg", "inch", "cm"))
+    if measure and out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE:
+        out[-1] = aside(out[-1])
+        return at + 1
     after = past_links(pieces, at + 1)
-    if is_amount(pieces, after) and kind_at(pieces, after + 1) is not K.TIMES:
-        out.append(aside(pieces[at]))
-        return after + 1
-    if (
-        out
-        and out[-1].kind is K.NUMBER
-        and out[-1].role is Role.BARE
-        and pieces[at].text.startswith(("deg", "inch", "cm"))
-    ):
-        out.pop()
     out.append(aside(pieces[at]))
-    return at + 1
+    numbered = is_amount(pieces, after) and pieces[after].role is Role.BARE
+    return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
 
 
 def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -223,6 +219,9 @@ SESSIONS = frozenset(("session", "workout", "training", "exercise"))
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
     if kind_at(pieces, at + 1) is K.SLASH and rates(pieces, at, out):
+        return at + 3
+    if is_x_tempo(pieces, at):
+        out.append(aside(piece))
         return at + 3
     if _is_of_the_day(pieces, at):
         out.append(aside(piece))

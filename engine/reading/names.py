@@ -43,10 +43,17 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
         return _unnamed(context)
     names = _narrowed(entry.names, context)
     if chunks.equipment is not None:
-        names = of_equipment(names, chunks.equipment, entry.phrase, catalogue)
+        names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
     if len(names) > 1:
         names = _by_numbers(names, chunks, catalogue)
     return names
+
+
+def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "goblet squat with a kettlebell": one implement in the hand is as good as the other."""
+    held = (Equipment.DUMBBELL, Equipment.KETTLEBELL)
+    alike = chunks.equipment in (K.DUMBBELL, K.KETTLEBELL) and len(names) == 1
+    return names if alike and catalogue.exercises[names[0]].equipment in held else ()
 
 
 def _unnamed(context: Context) -> tuple[ExerciseName, ...]:

@@ -79,9 +79,9 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     if piece.text == "plates":
         return _plates(piece, exercise, context.unit)
     if chunks.per_side and piece.role in ON_THE_BAR:
-        piece = piece._replace(value=EMPTY_BAR[piece.unit or context.unit] + 2 * piece.value)
+        piece = piece._replace(value=EMPTY_BAR[piece.unit or chunks.unit or context.unit] + 2 * piece.value)
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
-    unit = piece.unit or context.unit
+    unit = piece.unit or chunks.unit or context.unit
     if piece.role is Role.CHANGE and not body:
         return _changed(amount, piece.unit, known)
     try:

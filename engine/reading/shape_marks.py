@@ -13,7 +13,7 @@ from engine.reading.choices import (
 from engine.reading.chunks import LAST_REP, Chunk
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_three import ThreeFactors
-from engine.values.effort import Effort
+from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind
 
 
@@ -51,10 +51,11 @@ class Marked(ThreeFactors):
         if not self.touched and not self.drafts:
             raise DoesNotFit("a load and no reps")
         if len(chunk.at) > 1:
-            self._loads_each(chunk.at)
+            self._each_of_the_sets(chunk)
             return
         self._check_loads(chunk.at[0])
-        still_open = [draft for draft in self.drafts if draft.load is None or draft.carried]
+        waiting = [draft for draft in self.drafts if draft.load is None or draft.carried]
+        still_open = [] if chunk.at_own and self.traits.body else waiting
         for draft in (*still_open, *self.touched):
             draft.load, draft.carried = chunk.at[0], False
         self.last_load = chunk.at[0]
@@ -71,6 +72,15 @@ class Marked(ThreeFactors):
         told += [self.load] if self.pending and self.load is not None else []
         if any(other.value != load.value or other.role is Role.CHANGE for other in told):
             raise DoesNotFit("two loads for one set")
+
+    def _each_of_the_sets(self, chunk: Chunk) -> None:
+        """ "3x5 @ 70, 75, 80": a load for each set; "120 3x5 @7,7.5,8": an effort for each."""
+        rated = all(one.role is Role.BARE and 1 <= one.value <= TOP_OF_SCALE for one in chunk.at)
+        loaded = all(draft.load is not None for draft in self.touched) or self.pending or self.load is not None
+        if chunk.at_sign and rated and (loaded or self.traits.body):
+            self._give_effort(tuple(Effort.from_rpe(one.value) for one in chunk.at))
+        else:
+            self._loads_each(chunk.at)
 
     def _loads_each(self, loads: tuple[Piece, ...]) -> None:
         if len(loads) != len(self.touched):

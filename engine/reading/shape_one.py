@@ -27,7 +27,7 @@ class OneFactor(Adding):
     def _one(self, chunk: Chunk, place: int) -> None:
         numbers = chunk.factors[0]
         self.in_passing, self.chunk_at = chunk.in_passing, bool(chunk.at)
-        self.bracketed = chunk.in_brackets and bool(self.drafts)
+        self.bracketed = chunk.alone_in_brackets and bool(self.drafts) and not self.pending
         if any(number.value == 0 and number.role is Role.BARE for number in numbers) and not chunk.missed:
             raise DoesNotFit("0 reps and no miss told")
         if chunk.counted:

@@ -22,6 +22,7 @@ class TwoFactors(OneFactor):
     """Chunks of two factors."""
 
     def _pair(self, chunk: Chunk) -> None:
+        self.unplaced = self.unplaced or (chunk.alone_in_brackets and bool(self.groups_at))
         first, second = chunk.factors
         if not first:
             self._carry(second)

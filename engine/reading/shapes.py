@@ -115,11 +115,18 @@ class Shaper(Marked):
         if self.chunks.miss_ahead is not None:
             self._miss(self.drafts[-1], self.chunks.miss_ahead)
 
+    def _warms_up_to_work(self) -> bool:
+        """ "w/u 40x8, 60x5, 80 3x5": a group behind single warm-ups may be the work."""
+        told = [chunk for chunk in self.chunks.found if chunk.size]
+        pairs = any(chunk.size == 2 and chunk.factors[0] and self._is_load(chunk.factors[0][0]) for chunk in told)
+        return bool(self.groups_at) and pairs and all(draft.kind is SetKind.WARMUP for draft in self.drafts)
+
     def _kinds_ahead(self) -> None:
         out = self.chunks
         if out.rest_pause and self.listed and not any(chunk.plus for chunk in out.found):
             for draft in self.drafts[1:]:
                 draft.kind = SetKind.REST_PAUSE
+        self.unplaced = self.unplaced or self._warms_up_to_work()
         if out.drops_ahead:
             self.unplaced = self.unplaced or len({id(draft.load) for draft in self.drafts}) < 2
             for draft in self.drafts[1:]:

@@ -441,6 +441,53 @@ def test_one_bad_line_never_costs_the_good_ones(text: str, unread: list[str]) ->
 @pytest.mark.parametrize(
     ("text", "meant"),
     [
+        pytest.param(
+            "pull ups 10, 8 (+5kg), 6 (+10kg)",
+            "pull-up 10, 8 at +5 kg, 6 at +10 kg",
+            id="a load in brackets is that set's",
+        ),
+        pytest.param(
+            "deadlift 225 lb x 5, 245 x 3",
+            "conventional deadlift 5 at 225 lb, 3 at 245 lb",
+            id="a unit holds for the line",
+        ),
+        pytest.param("lb: bench 135 5 5 5", "barbell bench press 3×5 at 135 lb", id="a unit ahead of the line"),
+        pytest.param(
+            "bench 8-10 reps 60",
+            "ask: barbell bench press 10 at 60 kg | barbell bench press 8 at 60 kg",
+            id="a range with its word",
+        ),
+        pytest.param(
+            "squat 100 5+ 8", "ask: barbell back squat 5 at 100 kg, 8 at 100 kg", id="an open set and a number"
+        ),
+        pytest.param(
+            "w/u 40x8, 60x5, 80 3x5 bench",
+            "ask: barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 3×5 at 80 kg warmup",
+            id="warm-ups that run into the work",
+        ),
+        pytest.param(
+            "bench 100x3, 80x8 drop", "barbell bench press 3 at 100 kg, 8 at 80 kg drop", id="the drop told behind it"
+        ),
+        pytest.param(
+            "squat 120 3x5 @7,7.5,8",
+            "barbell back squat 5 at 120 kg RPE 7, 5 at 120 kg RPE 7.5, 5 at 120 kg RPE 8",
+            id="an effort for each set",
+        ),
+        pytest.param("tempo squat 31x1 80 3x5", "barbell back squat 3×5 at 80 kg", id="a tempo with an x"),
+        pytest.param(
+            "squat 80 3x5 (31X1)", "ask: barbell back squat 3×5 at 80 kg, 1 at 31 kg", id="a pair in brackets"
+        ),
+        pytest.param("db bench 30 degrees 24s 3x10", "dumbbell bench press 3×10 at 24 kg each", id="degrees behind"),
+        pytest.param("goblet squat 24kg kb 3x10", "goblet squat 3×10 at 24 kg", id="the other implement in the hand"),
+    ],
+)
+def test_marks_reach_the_sets_they_are_told_of(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
         pytest.param("3x8 10 min", "ask: barbell bench press 3×8 at 60 kg", id="a time without a word to it"),
         pytest.param("3x8 7", "ask: barbell bench press 3×8 at 7 kg", id="a number beside a group"),
         pytest.param("drop 3x8", "ask: barbell bench press 8 at 60 kg, 2×8 at 60 kg drop", id="a drop at one load"),
