@@ -178,11 +178,18 @@ class NumberChunks:
         return not self._sides_repeated(chunk) and self._times_joins(chunk, 1)
 
     def _sides_repeated(self, chunk: Chunk) -> bool:
-        """ "16k 8 each side x 4": so many reps a side, and so many sets."""
-        reps, count = chunk.factors[-1][-1:], self.pieces[self.at + 2] if self._kind(2) is K.NUMBER else None
+        """ "16k 8 each side x 4", "8 each leg x 4 at 16": so many reps a side, and so many sets."""
+        sides = chunk.factors[-1]
+        if len(sides) == 2 and sides[0].value == sides[1].value:
+            sides = sides[:1]  # "10/10 per arm"
+        reps, count = sides[-1:], self.pieces[self.at + 2] if self._kind(2) is K.NUMBER else None
         bare = bool(reps) and reps[0].role in (Role.BARE, Role.REPS) and count is not None and count.role is Role.BARE
-        if not bare or count is None or not tells_a_side(self.pieces[self.at]) or not self.out.found:
+        if not bare or count is None or not tells_a_side(self.pieces[self.at]):
             return False
+        of_a_bar = tells_a_side(self.pieces[self.at], SIDES_OF_A_BAR)  # "35 a side x 8" may be plates
+        if not self.out.found and (of_a_bar or reps[0].value <= count.value):
+            return False
+        chunk.factors[-1] = sides
         chunk.times = int(count.value)
         self.out.each = self.out.sides = True
         self.at += 3

@@ -30,12 +30,24 @@ def without_marks(pieces: list[Piece]) -> list[Piece]:
 def without_asides(pieces: list[Piece]) -> list[Piece]:
     """The same, with the labels of lines and clauses left in: a correction points with "set 2"."""
     kinds = {piece.kind for piece in pieces}
+    if K.SLASH in kinds and K.EACH in kinds:
+        pieces = _without_slash_of_each(pieces)
     if kinds & EFFORT_WORDS:
         pieces = with_efforts(pieces)
     rated = K.SLASH in kinds and kinds & RATED
     if kinds & BESIDE_WORDS or rated or any(p.role in ODD_ROLES or len(p.text) == TEMPO_DIGITS for p in pieces):
         pieces = _beside(pieces)
     return pieces
+
+
+def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
+    """ "8/side" is "8 a side"."""
+    behind: list[Piece | None] = [*pieces[1:], None]
+    return [
+        piece
+        for piece, after in zip(pieces, behind, strict=True)
+        if piece.kind is not K.SLASH or after is None or after.kind is not K.EACH
+    ]
 
 
 # ---- rest, pauses, tempo, settings

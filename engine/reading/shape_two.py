@@ -24,6 +24,10 @@ class TwoFactors(OneFactor):
     def _pair(self, chunk: Chunk) -> None:
         self.unplaced = self.unplaced or (chunk.alone_in_brackets and bool(self.groups_at))
         first, second = chunk.factors
+        if self._rounds_of_sides(first, second):
+            return
+        if chunk.joiner is K.SLASH and len(first) == 1 and self._both_sides(second):
+            second = second[:1]  # "3 x 15/15": each side once a set
         if not first:
             self._carry(second)
         elif len(first) > 1:
@@ -32,6 +36,22 @@ class TwoFactors(OneFactor):
             self._listed_second(first[0], second, chunk)
         else:
             self._two(first[0], second[0], chunk)
+
+    def _both_sides(self, numbers: tuple[Piece, ...]) -> bool:
+        equal = len(numbers) == 2 and numbers[0].value == numbers[1].value
+        return equal and self.traits.one_sided and may_be_reps(numbers[0], self.traits)
+
+    def _rounds_of_sides(self, first: tuple[Piece, ...], second: tuple[Piece, ...]) -> bool:
+        """ "20kg 10/10 x3" of a one-sided lift: three sets, each side once a set."""
+        if len(second) != 1 or not self._both_sides(first):
+            return False
+        rounds = second[0]
+        known = self.load is not None or self.traits.body
+        if not known or rounds.role not in (Role.BARE, Role.SETS) or not 1 <= rounds.value <= MOST_SETS:
+            return False
+        for _ in range(int(rounds.value)):
+            self._reps_list(first[:1])
+        return True
 
     def _carry(self, reps: tuple[Piece, ...]) -> None:
         """ "x8": the load of the set before."""

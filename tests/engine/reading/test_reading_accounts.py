@@ -224,6 +224,26 @@ def test_a_number_with_its_word_is_left_aside(text: str, meant: str) -> None:
         pytest.param("step ups 20kg 10 each leg x3", "step-up 3×10 at 20 kg each", id="step ups 20kg 10 each leg x3"),
         pytest.param("db curl 12 3x10 each arm", "dumbbell curl 3×10 at 12 kg each", id="db curl 12 3x10 each arm"),
         pytest.param("reverse lunge 14s 8+8 x3", "ask: ", id="reverse lunge 14s 8+8 x3"),
+        pytest.param(
+            "sl rdl 20kg 8/side x3", "single-leg romanian deadlift 3×8 at 20 kg each", id="sl rdl 20kg 8/side x3"
+        ),
+        pytest.param(
+            "single arm pulldown 20kg 10/10 per arm x3",
+            "single-arm lat pulldown 3×10 at 20 kg",
+            id="single arm pulldown 20kg 10/10 per arm x3",
+        ),
+        pytest.param(
+            "single arm pulldown 10/arm x3 20kg",
+            "single-arm lat pulldown 3×10 at 20 kg",
+            id="single arm pulldown 10/arm x3 20kg",
+        ),
+        pytest.param(
+            "cable glute kickback 12.5 3 x 15/15",
+            "cable glute kickback 3×15 at 12.5 kg",
+            id="cable glute kickback 12.5 3 x 15/15",
+        ),
+        pytest.param("pistol squat 5/5 x3", "pistol squat 3×5", id="pistol squat 5/5 x3"),
+        pytest.param("bench 80 8/8 x3", "ask: barbell bench press 6×8 at 80 kg", id="bench 80 8/8 x3"),
     ],
 )
 def test_sides_are_kept_or_asked(text: str, meant: str) -> None:
@@ -533,3 +553,24 @@ def test_a_message_of_hundreds_of_numbers_is_not_read() -> None:
 
     assert isinstance(outcome, NoSets)
     assert "send it in parts" in outcome.unread[0].why
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        pytest.param("on the 12th: squat 3x5 100", "2025-03-12", id="on and a colon"),
+        pytest.param("the 12th: squat 3x5 100", "2025-03-12", id="a colon"),
+        pytest.param("on the 2nd squat 3x5 100", "2025-03-02", id="on"),
+        pytest.param("the 30th\nsquat 3x5 100", "2025-01-30", id="a line, a month without that day"),
+        pytest.param("the 15th: squat 3x5 100", "2025-02-15", id="still ahead this month"),
+        pytest.param("12th march: squat 3x5 100", "2025-03-12", id="a month behind"),
+        pytest.param("on the 12th of march: squat 3x5 100", "2025-03-12", id="of a month"),
+    ],
+)
+def test_an_ordinal_in_figures_is_a_day(text: str, on: str) -> None:
+    assert said(text) == f"barbell back squat 3×5 at 100 kg on {on}"
+
+
+@pytest.mark.parametrize("text", ["3rd set of squat 100x5", "2nd set: squat 100x5", "the 3rd squat 100x5"])
+def test_an_ordinal_of_a_set_is_no_day(text: str) -> None:
+    assert said(text) == "barbell back squat 5 at 100 kg"
