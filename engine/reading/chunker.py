@@ -273,9 +273,8 @@ class Chunker(ResultChunks):
     def numbered(self, piece: Piece) -> None:
         """ "#4", "= 24", "set 2" inside a line: a number that tells which, and not how many."""
         single = piece.kind is K.SETS and not piece.text.endswith("s")
-        if self._kind() is K.NUMBER and (
-            single or piece.kind is K.EQUALS or (piece.text == "#" and self.pieces[self.at + 1].glued)
-        ):
+        comes_to = piece.kind is K.EQUALS and bool(self.out.found)
+        if self._kind() is K.NUMBER and (single or comes_to or (piece.text == "#" and self.pieces[self.at + 1].glued)):
             self.out.dangling = True
         self.at += 1
 

@@ -99,6 +99,8 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
 
 def _said_on(pieces: list[Piece], at: int) -> bool:
     """ "on 12/03", "on 1 march 1990": an "on" stands before it."""
+    if at > 0 and pieces[at - 1].kind is K.OPEN:
+        return at + 1 < len(pieces) and K.MONTH in (pieces[at].kind, pieces[at + 1].kind)
     return at > 0 and pieces[at - 1].kind in (K.FILLER, K.OF) and pieces[at - 1].text in ON_A_DAY
 
 
@@ -125,7 +127,8 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
 def _between_name_and_number(pieces: list[Piece], at: int) -> bool:
     """ "bench yesterday 60 3x5"."""
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    return pieces[at - 1].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
+    named = at - 1 - (at > 1 and pieces[at - 1].text in ON_A_DAY)
+    return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
 
 
 def _said_last(pieces: list[Piece], at: int) -> bool:

@@ -88,7 +88,7 @@ class Lexer(TokenWalk):
             return False
         if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
             return True
-        return self.out[-1].kind is K.BODY or (self.out[-1].kind is K.OPEN and token.text == "+")
+        return self.out[-1].kind in (K.BODY, K.AT) or (self.out[-1].kind is K.OPEN and token.text == "+")
 
     def _change(self, at: int, token: Token) -> int:
         end = self.number(at + 1, self.tokens[at + 1])

@@ -39,7 +39,7 @@ SILENT = frozenset(
         K.WORKING,
     )
 )
-SIGNS = frozenset((K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
+SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 HEADING = "a heading"
 

@@ -443,6 +443,7 @@ def test_what_cannot_be_recorded_is_left_unread_with_its_reason(text: str, why: 
     [
         pytest.param("squat 80kg x 5\nbench 60kg x 5\n\ndeadlift", ["deadlift"], id="a name alone on its line"),
         pytest.param("squat 80 5, bench", ["bench"], id="a name alone behind a comma"),
+        pytest.param("squat 5x5 102.5, bench same", ["bench"], id="a name with nothing but same"),
         pytest.param(
             "mon: squat 3x5 100\n31/02: bench 3x5 60\nwed: ohp 3x5 40",
             ["31/02: bench 3x5 60"],
@@ -498,6 +499,15 @@ def test_one_bad_line_never_costs_the_good_ones(text: str, unread: list[str]) ->
             "squat 80 3x5 (31X1)", "ask: barbell back squat 3×5 at 80 kg, 1 at 31 kg", id="a pair in brackets"
         ),
         pytest.param("db bench 30 degrees 24s 3x10", "dumbbell bench press 3×10 at 24 kg each", id="degrees behind"),
+        pytest.param("* bench 60 3x8", "barbell bench press 3×8 at 60 kg", id="a star for a bullet"),
+        pytest.param("pull ups 5x5 @+10kg", "pull-up 5×5 at +10 kg", id="a weight added behind the sign"),
+        pytest.param("bench=60x8x3", "barbell bench press 3×8 at 60 kg", id="an equals sign behind the name"),
+        pytest.param(
+            "bench on monday 60 3x8", "barbell bench press 3×8 at 60 kg on 2025-03-10", id="a day behind the name"
+        ),
+        pytest.param(
+            "bench 60 3x8 (10 march)", "barbell bench press 3×8 at 60 kg on 2025-03-10", id="a day in brackets"
+        ),
         pytest.param("goblet squat 24kg kb 3x10", "goblet squat 3×10 at 24 kg", id="the other implement in the hand"),
     ],
 )
