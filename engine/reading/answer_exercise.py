@@ -48,7 +48,7 @@ def by_exercise(told: Answering) -> Answer | None:
     """The equipment, the variant or the name; alone, or with the numbers told again."""
     if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) and not _differ(told.asked.readings):
         return None
-    named = {name for piece in told.prepared.pieces if piece.kind is K.NAME for name in piece.names}
+    named = told.names()
     offered = [reading for reading in told.asked.readings if named & set(exercises(reading))]
     if named and not offered and (told.numbers() or (another := _another_exercise(told, named)) is not None):
         return None if told.numbers() else another

@@ -96,7 +96,7 @@ def _reps_told(told: Answering, numbers: list[Piece]) -> Answer | None:
     reps = [
         int(number.value)
         for number in numbers
-        if number.role in (Role.BARE, Role.REPS) and number.value == int(number.value)
+        if number.role in (Role.BARE, Role.REPS, Role.PLURAL) and number.value == int(number.value)
     ]
     if len(reps) != len(numbers) or not all(1 <= one <= 100 for one in reps):
         return None
@@ -130,7 +130,7 @@ def restated(told: Answering) -> Answer | None:
     if not told.numbers() or not told.asked.readings:
         return None
     asked_about = list(dict.fromkeys(name for reading in told.asked.readings for name in exercises(reading)))
-    named = {name for piece in told.prepared.pieces if piece.kind is K.NAME for name in piece.names}
+    named = told.names()
     if named and not named & set(asked_about):
         return None
     doing = next((name for name in asked_about if name in named), asked_about[0])

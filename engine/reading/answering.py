@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared
 from engine.reading.read import question_of
@@ -28,12 +29,25 @@ class Answering:
     catalogue: Catalogue
 
     def numbers(self) -> list[Piece]:
-        """The numbers said; "the cable one" says none."""
+        """The numbers said; "the cable one" says none, nor does "all three"."""
+        pieces = self.prepared.pieces
         return [
-            p
-            for p in self.prepared.pieces
-            if p.kind is K.NUMBER and not (p.spelled and p.value == 1 and p.role is Role.BARE)
+            piece
+            for at, piece in enumerate(pieces)
+            if piece.kind is K.NUMBER and not (piece.spelled and _says_none(piece, pieces[at - 1] if at else None))
         ]
+
+    def names(self) -> set[ExerciseName]:
+        """The exercises named; the "oh" in front names none."""
+        chatter = phrasebook().cues["polite"] | phrasebook().cues["slip"]
+        named = (piece for piece in self.prepared.pieces if piece.kind is K.NAME and piece.text not in chatter)
+        return {name for piece in named for name in piece.names}
+
+
+def _says_none(number: Piece, before: Piece | None) -> bool:
+    if number.role is not Role.BARE:
+        return False
+    return number.value == 1 or (before is not None and before.text in ("all", "of", "both"))
 
 
 def settle(told: Answering, readings: Sequence[Reading]) -> Answer | None:

@@ -52,7 +52,34 @@ def gone_on(pieces: Sequence[Piece], context: Context) -> Logged | Act | None:
     latest = _latest(pieces, context)
     if latest is None:
         return None
-    return _changed(pieces, latest.done) or _again(pieces, latest.done)
+    return _changed(pieces, latest.done) or _lowered(pieces, latest.done) or _again(pieces, latest.done)
+
+
+def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
+    """ "dropped to 60 for 10", "backed off to 60, got 10"; and "one more for 3", at the load of the latest set."""
+    numbers = [(at, piece) for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
+    if not 1 <= len(numbers) <= 2 or not all(piece.kind in LOWERING or piece.text in DOWN for piece in pieces):
+        return None
+    at, reps = numbers[-1]
+    linked = at > 0 and pieces[at - 1].kind in (K.FOR, K.COMMA, K.GOT)
+    if not linked or not _may_be_reps(reps):
+        return None
+    if len(numbers) == 1:
+        asked = any(piece.kind in (*ASKS_FOR_MORE, K.NAME, K.LAST) for piece in pieces[:at]) or at == 1
+        again = asked and pieces[at - 1].kind is K.FOR
+        return Logged((_anew(done, int(reps.value)),), why="reps of the latest set's load") if again else None
+    down = any(piece.kind is K.DROP or piece.text in DOWN for piece in pieces[: numbers[0][0]])
+    if not down or numbers[0][1].role not in (Role.BARE, Role.LOAD) or numbers[0][1].value <= MOST_LOADED_REPS:
+        return None
+    return Logged((_anew(_at(done, numbers[0][1]), int(reps.value)),), why="the latest lift at another load")
+
+
+LOWERING = BESIDE | frozenset((K.DROP, K.GOT, K.NUMBER, K.ASSISTED, K.NAME, K.ANOTHER, K.MORE, K.LAST))
+
+
+def _anew(done: SetDone, reps: int) -> SetDone:
+    kind = SetKind.WORK if done.kind is SetKind.WARMUP else done.kind
+    return SetDone(done.exercise, reps, done.load, kind=kind, side=done.side)
 
 
 def _latest(pieces: Sequence[Piece], context: Context) -> SetRecord | None:
@@ -71,6 +98,8 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     if not kinds & ASKS_FOR_MORE or not kinds <= ASKS_FOR_MORE | BESIDE | {K.NUMBER, K.NAME} or len(numbers) > 2:
         return None
+    if (several := _more_sets_of(pieces, numbers, done)) is not None:
+        return several
     loads = [number for number in numbers if _is_load(number, pieces, done)]
     counts = [number for number in numbers if number not in loads]
     if len(loads) > 1 or len(counts) > 1 or not all(_counts_sets(number, pieces) for number in counts):
@@ -79,6 +108,17 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
     if loads:
         return Logged((_at(done, loads[0]),) * count, why="the latest set at another load")
     return Act("repeat", exercise=done.exercise, count=count if counts else None) if K.NAME in kinds else None
+
+
+def _more_sets_of(pieces: Sequence[Piece], numbers: Sequence[Piece], done: SetDone) -> Logged | None:
+    """ "two more sets of 4"."""
+    if len(numbers) != 2 or K.MORE not in {piece.kind for piece in pieces}:
+        return None
+    count, reps = numbers
+    before = pieces[pieces.index(reps) - 1]
+    if before.kind not in (K.OF, K.MORE) or not _counts_sets(count, pieces) or not _may_be_reps(reps):
+        return None
+    return Logged((_anew(done, int(reps.value)),) * int(count.value), why="more sets at the latest load")
 
 
 def _is_load(number: Piece, pieces: Sequence[Piece], done: SetDone) -> bool:

@@ -57,23 +57,29 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     prepared = prepare(text, context, catalogue)
     if prepared.is_too_much:
         return NoSets(False, (Unread(f"{prepared.cleaned[:SHOWN_OF_A_LONG_ONE].strip()}…", TOO_MUCH),), TOO_MUCH)
-    correction: Outcome | None = None
-    if context.recent:
-        correction = forgets(prepared.cleaned) or correction_of(prepared, context, catalogue)
-        if isinstance(correction, Correction | Act):
-            return correction
-    asked = request_of(prepared, context, catalogue)
+    meant = _about_what_stands(prepared, context, catalogue)
+    if isinstance(meant, Correction | Act):
+        return meant
+    asked = _by_name(prepared, context) or request_of(prepared, context, catalogue)
     if asked is not None:
         return asked
-    if isinstance(correction, NoSets):
-        return replace(correction, pain=tells_pain(prepared.pieces))
-    more = gone_on(prepared.spoken, context)
-    if more is not None:
-        return more
-    planned = as_planned(prepared.spoken, context, catalogue)
-    if planned is not None:
-        return planned
-    return read_sets(prepared, context, catalogue)
+    if isinstance(meant, NoSets):
+        return replace(meant, pain=tells_pain(prepared.pieces))
+    told = gone_on(prepared.spoken, context) or as_planned(prepared.spoken, context, catalogue)
+    return told if told is not None else read_sets(prepared, context, catalogue)
+
+
+def _about_what_stands(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:
+    """A correction of the standing sets, or that it is none that can be told."""
+    if not context.recent:
+        return None
+    return forgets(prepared.cleaned) or correction_of(prepared, context, catalogue)
+
+
+def _by_name(prepared: Prepared, context: Context) -> Outcome | None:
+    """ "bench again, same": with a lift named, "same" is that lift's latest set."""
+    named = any(piece.kind is K.NAME for piece in prepared.spoken)
+    return gone_on(prepared.spoken, context) if named else None
 
 
 SHOWN_OF_A_LONG_ONE = 40

@@ -310,12 +310,7 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
     only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
     if not (asked or only_times) or numbers[0].role not in (Role.BARE, Role.SETS, Role.TIMES):
         return None
-    if (
-        K.MORE in kinds
-        and not kinds & {K.TIMES, K.SAME}
-        and numbers[0].role is Role.BARE
-        and numbers[0].value > FEW_SETS
-    ):
+    if K.MORE in kinds and K.TIMES not in kinds and numbers[0].role is Role.BARE and numbers[0].value > FEW_SETS:
         return None  # "8 more" is a set of eight
     if K.SAME in kinds and not kinds & {K.TIMES, K.MORE} and numbers[0].role is Role.BARE:
         return None  # "same, 8" is a set of eight

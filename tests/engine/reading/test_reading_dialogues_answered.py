@@ -157,6 +157,16 @@ squat 100x3x5 | three sets => barbell back squat 3×5 at 100 kg
 squat 100x3x5 | 5x3 => barbell back squat 5×3 at 100 kg
 squat 100x3x5 | 3x5 => barbell back squat 3×5 at 100 kg
 squat 100x3x5 | the first => barbell back squat 5×3 at 100 kg
+row 3x10 60 | oh the barbell ones => barbell row 3×10 at 60 kg
+row 3x10 60 | i did it on the machine => machine row 3×10 at 60 kg
+row 3x10 60 | mashine => machine row 3×10 at 60 kg
+row 3x10 60 | dumbbell, 3x10 with 60 => dumbbell row 3×10 at 60 kg each
+row 3x10 60 | dumbbell 3x10 62.5 => dumbbell row 3×10 at 62.5 kg each
+row 3x10 60 | actually forget it =>
+row 3x10 60 | nah leave it =>
+bench 3x8-10 60 | 10s => barbell bench press 3×10 at 60 kg
+bench 3x8-10 60 | got 9 on all three => barbell bench press 3×9 at 60 kg
+bench 3x8-10 60 | 9 reps each => barbell bench press 3×9 at 60 kg
 """
 
 

@@ -74,6 +74,19 @@ plank 60s | another 45 => plank 60 s, 45 s
 plank 60s | 45s => plank 60 s, 45 s
 plank 60s | same => plank 2×60 s
 curl bb 30x10 | same but 8 => barbell curl 10 at 30 kg, 8 at 30 kg
+bench 80x5 | drop to 60 for 10 => barbell bench press 5 at 80 kg, 10 at 60 kg
+bench 80x5 | then dropped to 60 for 10 => barbell bench press 5 at 80 kg, 10 at 60 kg
+bench 80x5 | went down to 60, got 10 => barbell bench press 5 at 80 kg, 10 at 60 kg
+bench 80x5 | two more sets of 4 => barbell bench press 5 at 80 kg, 2×4 at 80 kg
+bench 80x5 | another two sets of 4 => barbell bench press 5 at 80 kg, 2×4 at 80 kg
+bench 80x5 | and one more for 3 => barbell bench press 5 at 80 kg, 3 at 80 kg
+bench 80x5 | last one for 3 => barbell bench press 5 at 80 kg, 3 at 80 kg
+bench 80x5 | for 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | did another => barbell bench press 2×5 at 80 kg
+bench 80x5 | next set 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | rest for 3 => barbell bench press 5 at 80 kg
+bench 80x5 | squat 100x5 | bench again, same => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg
+bench 80x5 | squat 100x5 | back to bench for 4 => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 4 at 80 kg
 """  # noqa: E501 — one dialogue a line
 
 
