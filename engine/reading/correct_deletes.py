@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from engine.reading.correcting import Told, run_of_it
+from engine.reading.correcting import Told, cue_at, run_of_it
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
 from engine.reading.parts import MOST_PARTS, Part, part_told, sets_of
@@ -25,7 +25,8 @@ ABOUT_DELETES = frozenset(
 def deleted(told: Told) -> Correction | None:
     """The sets pointed at, away."""
     undone = told.has("undone")
-    if not (told.starts("delete") or undone or _taken_out(told)) or _means_something_else(told, undone):
+    asked = told.starts("delete") or _verb_last(told) or _taken_out(told)
+    if not (asked or undone) or _means_something_else(told, undone):
         return None
     counts, pieces = _counts(told.pieces)
     part = part_told(pieces, told.context, by_value=True)
@@ -47,6 +48,11 @@ def _one_of_many(part: Part, counts: int, pieces: list[Piece], told: Told) -> bo
 def deletes(told: Told) -> bool:
     """Whether the message wants something away, and says so plainly."""
     return told.starts("delete") > 0 and told.words[0] not in WEAK and K.TIMES not in told.kinds()
+
+
+def _verb_last(told: Told) -> bool:
+    """ "letzten Satz löschen": the verb at the end."""
+    return bool(told.words) and told.words[-1] not in WEAK and cue_at(told.words[-1:], 0, told.book.cues["delete"]) > 0
 
 
 def _taken_out(told: Told) -> bool:

@@ -73,17 +73,20 @@ COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "abo
 
 
 def _is_pointed(told: Told) -> bool:
-    """ "all at 57.5", "second 7, third 6": parts with their numbers, and nothing else."""
+    """ "all at 57.5", "last at 65", "second 7, third 6": parts with their numbers, and nothing else."""
     first = told.pieces[0]
     part = part_told([first], told.context)
     pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
     whole = part_told(told.pieces, told.context)
     numbered = first.kind is K.SETS and bool(whole.places)
     several = first.kind is K.LAST and len(whole.places) > 1
+    linked = first.kind is K.LAST and bool(whole.places) and bool(told.kinds() & {K.AT, K.WITH})
     behind = K.LAST in told.kinds() and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     plain = all(piece.kind in POINTED for piece in told.pieces)
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
-    return turned or ((part.whole or pointed or numbered or several or behind) and plain and not whole.missing)
+    return turned or (
+        (part.whole or pointed or numbered or several or linked or behind) and plain and not whole.missing
+    )
 
 
 def _on_it(piece: Piece) -> bool:
@@ -152,6 +155,8 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
     timed = done.seconds is not None or done.metres is not None
     if (body or timed) and number.role is Role.BARE and not linked:
         return False
+    if timed and number.role is Role.PLURAL:
+        return False  # "no, 50s" of a hold
     return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
 
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
-from engine.reading.names import EQUIPMENT, of_equipment
+from engine.reading.names import ALL_WORDS, EQUIPMENT, of_equipment
 from engine.reading.pieces import Piece
 from engine.reading.resolve import BASES
 from engine.reading.values import Context
@@ -30,6 +30,9 @@ BARE_LIFT = (
     "incline",
     "decline",
 )
+
+
+SLOPES = frozenset(("incline", "decline"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,14 +68,32 @@ def _same_kind(owners: tuple[ExerciseName, ...], old: ExerciseName, catalogue: C
 
 
 def _by_word(pieces: Sequence[Piece], old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    if any(piece.text.startswith("smith") for piece in pieces):
+        return _on_a_smith_machine(old, catalogue)
     for piece in pieces:
         if piece.kind in EQUIPMENT:
-            return of_equipment((old,), piece.kind, _bare(old), catalogue)
+            # The whole name first, so that an incline stays one.
+            return of_equipment((old,), piece.kind, old, catalogue) or of_equipment(
+                (old,), piece.kind, _bare(old), catalogue
+            )
         if piece.kind in (K.VARIANT, K.PLAIN, K.PAUSE):
             found = catalogue.owners(f"{piece.text} {_bare(old)}") or catalogue.owners(f"{piece.text} {old}")
             if found:
                 return found
     return ()
+
+
+def _on_a_smith_machine(old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "barbell back squat" is "smith machine squat": the longest end of the name that is known with those words.
+
+    The slope of a bench is never dropped, its name may be.
+    """
+    words = [word for word in old.split() if word not in ALL_WORDS]
+    sloped = next((at for at, word in enumerate(words) if word in SLOPES), len(words) - 1)
+    whole = [words[at:] for at in range(sloped + 1)]
+    short = [[word for word in end if word != "bench"] for end in whole]
+    ends = (" ".join(end) for end in (*whole, *short))
+    return next((owners for end in ends if (owners := catalogue.owners(f"smith machine {end}"))), ())
 
 
 def _bare(name: str) -> str:

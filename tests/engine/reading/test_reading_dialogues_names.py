@@ -7,6 +7,14 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+plank 60s | no, 50s => plank 50 s
+barbell row 3x8 70 | last at 65 => barbell row 2×8 at 70 kg, 8 at 65 kg
+barbell row 3x8 70 | last set at 65 => barbell row 2×8 at 70 kg, 8 at 65 kg
+incline bench 3x8 24 | those were dumbbells => incline dumbbell bench press 3×8 at 24 kg each
+squat 4x6 80 | that was on the smith machine => smith machine squat 4×6 at 80 kg
+incline bench 4x6 80 | that was on the smith => smith machine incline press 4×6 at 80 kg
+beinpresse 150kg 3x12 | letzten Satz löschen => leg press 2×12 at 150 kg
+beinpresse 150kg 3x12 | letzten Satz bitte löschen => leg press 2×12 at 150 kg
 leg press 3x12 140 | leg ext 3x15 50 | the leg press was hack squat => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
 leg press 3x12 140 | leg ext 3x15 50 | leg press was actually hack squat => hack squat 3×12 at 140 kg; leg extension 3×15 at 50 kg
 leg press 3x12 140 | the leg press was hack squat => hack squat 3×12 at 140 kg
