@@ -43,8 +43,11 @@ def unreadable(pieces: Sequence[Piece]) -> str:
 
 def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:
     """Whether a number or a sign of these pieces found no place in the sets."""
-    if chunks.loose or chunks.pins or chunks.dangling or any(_is_day_or_code(piece) for piece in pieces):
+    if chunks.loose or chunks.pins or chunks.dangling:
         return True
+    for piece in pieces:
+        if piece.text[0] == "0" and _is_day_or_code(piece):
+            return True
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)

@@ -13,9 +13,15 @@ STARRED = (K.TIMES, K.NAME)
 """A star in front of a name is a bullet, although it reads as an x."""
 LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
-LABEL_KINDS = frozenset(
-    (K.TIMES, K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH, K.SLASH, K.ROUNDS)
-)
+LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH, K.ROUNDS))
+AT_A_LINE_START = frozenset((K.SLASH, K.TIMES))
+
+
+def may_hold_labels(kinds: set[K], first: K) -> bool:
+    """Whether a message of these kinds of pieces, and this one in front, may hold a label or a bullet."""
+    if kinds & LABEL_KINDS:
+        return True
+    return bool(kinds & AT_A_LINE_START) and (K.LINE in kinds or first is K.TIMES or first is K.NUMBER)
 
 
 def without_labels(pieces: list[Piece]) -> list[Piece]:

@@ -25,11 +25,12 @@ SETS_TOLD = frozenset((K.NAME, K.TIMES))
 
 def begun_request(prepared: Prepared) -> str:
     """What the request that the message begins needs; empty where it begins none."""
-    if not any(piece.kind is K.NUMBER for piece in prepared.spoken):
+    kinds = {piece.kind for piece in prepared.spoken}
+    if K.NUMBER not in kinds or kinds & SETS_TOLD:
         return ""
     words = [word for word, _ in spoken_words(prepared.tokens[: MOST_WORDS_OF_A_PHRASE + 1])]
     intent = _begun(words)
-    if not intent or any(piece.kind in SETS_TOLD for piece in prepared.spoken):
+    if not intent:
         return ""
     numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
     return NEEDS[intent] if intent != "bodyweight" or numbers == 1 else ""

@@ -117,9 +117,11 @@ class Shaper(Marked):
 
     def _warms_up_to_work(self) -> bool:
         """ "w/u 40x8, 60x5, 80 3x5": a group behind single warm-ups may be the work."""
+        if not self.groups_at or self.drafts[-1].kind is not SetKind.WARMUP:
+            return False
         told = [chunk for chunk in self.chunks.found if chunk.size]
         pairs = any(chunk.size == 2 and chunk.factors[0] and self._is_load(chunk.factors[0][0]) for chunk in told)
-        return bool(self.groups_at) and pairs and all(draft.kind is SetKind.WARMUP for draft in self.drafts)
+        return pairs and all(draft.kind is SetKind.WARMUP for draft in self.drafts)
 
     def _kinds_ahead(self) -> None:
         out = self.chunks

@@ -1,0 +1,181 @@
+"""Marks told of one set or group: its load behind a sign, effort, failure, a repeat, a drop, a warm-up."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
+from engine.reading.chunks import CARRIED, Chunk, numbers_in
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.effort import TOP_OF_SCALE, Effort
+from engine.values.sets import SetKind
+
+MOST_REPEATS = 20
+BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
+
+
+@dataclass(slots=True)
+class MarkedChunks(ResultChunks):
+    """The part of the walk that puts marks on the chunks told so far."""
+
+    def at_load(self, piece: Piece) -> None:
+        """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
+        if piece.text == "w" and self.depth and self._kind() is K.CLOSE:
+            self._bracketed_warm_up()
+            return
+        self.at += 1
+        self._skip(frozenset((K.FILLER, K.COLON, K.OPEN, K.EACH)))
+        sign = piece.kind is K.AT
+        last = self._last()
+        if self._kind(0) is K.BODY and last is not None and not last.at:
+            self.out.body = True
+            last.at = (self.pieces[self.at]._replace(kind=K.NUMBER, role=Role.BODY),)
+            self.at += 1
+            return
+        if self._kind(0) is not K.NUMBER:
+            self.out.dangling = self.out.dangling or (sign and self._kind(0) not in BEHIND_AN_AT)
+            return
+        role = self.pieces[self.at].role
+        if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
+            return
+        numbers = self.factor(Chunk([CARRIED]))
+        if sign and last is not None and last.at and _is_effort(numbers):
+            last.efforts += (Effort.from_rpe(numbers[0].value),)
+            return
+        if last is None or last.at:
+            self.out.dangling = self.out.dangling or (sign and _is_effort(numbers))
+            head = numbers[0]._replace(role=Role.LOAD) if numbers[0].role is Role.BARE else numbers[0]
+            self._place(Chunk([(head, *numbers[1:])], before=self.separator))
+            return
+        last.at, last.at_sign = numbers, sign
+        if numbers[-1].failure:
+            last.failure = True
+
+    def _bracketed_warm_up(self) -> None:
+        """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
+        last = self._last()
+        if last is not None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.next_kind = SetKind.WARMUP
+        self.at += 1
+
+    def effort(self, piece: Piece) -> None:
+        last = self._last()
+        if self._of_the_last_set(piece):
+            return
+        if last is None:
+            alone = Chunk([])
+            alone.efforts = piece.efforts
+            self.out.found.append(alone)
+        else:
+            last.efforts += piece.efforts
+            last.effort_apart = self.separator is not None
+        self.at += 1
+
+    def _of_the_last_set(self, piece: Piece) -> bool:
+        """ "1 rir on the last set"."""
+        ahead = 1
+        while self._kind(ahead) in (K.FILLER, K.FOR):
+            ahead += 1
+        if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self._group_told():
+            return False
+        self.out.last_effort = piece.efforts[0]
+        self.at += ahead + 1
+        return True
+
+    def failure(self, piece: Piece) -> None:
+        last = self._last()
+        bracketed = self.depth > 0 and piece.text in ("f", "fail")
+        if last is None:
+            self.out.failure_ahead = True
+        elif bracketed and last.size >= 2 and last.factors[-1][-1].value == 1:
+            last.missed, last.missed_rep = True, 1
+        elif bracketed and last.size == 1 and last.factors[0][-1].value > MOST_LOADED_REPS:
+            last.missed = True  # "155 (fail)"
+        elif self.pieces[self.at - 1].kind is K.LAST or self._last_said():
+            self.out.last_to_failure = True
+        elif self.separator is not None and self._kind() in (K.COLON, K.NUMBER):
+            self.out.notes.append(piece)
+        else:
+            last.failure = True
+        self.at += 1
+
+    def _last_said(self) -> bool:
+        return any(p.kind is K.LAST for p in self.pieces[max(0, self.at - 4) : self.at])
+
+    def same(self, piece: Piece) -> None:
+        """ "same" on its own behind a set repeats it; "same weight 8 8" carries the load on."""
+        last = self._last()
+        alone = self._kind() in (None, K.LINE, K.COMMA, K.STOP, K.THEN) or self._kind() is K.TIMES
+        if last is None or last.size < 2 or (self.separator is None and self._kind() is not K.TIMES) or not alone:
+            self.out.same_load = True
+            self.at += 1
+            return
+        count = 1
+        if self._kind() is K.TIMES and self._kind(2) is K.NUMBER:
+            count = min(int(self.pieces[self.at + 2].value), MOST_REPEATS)
+            self.at += 2
+        self.out.found += [last] * count
+        self.at += 1
+
+    def plus(self, piece: Piece) -> None:
+        self.at += 1
+
+    def bar(self, piece: Piece) -> None:
+        self.out.barred = True
+        if self._kind() is K.TIMES or self._kind() is K.NUMBER or (self._kind() is K.FOR and self._number_behind(2)):
+            self.chunk()
+        else:
+            self.at += 1
+            last = self._last()
+            if last is not None and not last.at:
+                last.at = (piece._replace(kind=K.NUMBER, role=Role.BAR),)
+
+    def body(self, piece: Piece) -> None:
+        self.out.body = True
+        loaded = any(number.role in (Role.CHANGE, Role.LOAD) for number in numbers_in(self.out))
+        if self._kind() is K.TIMES and self._number_behind(2):
+            self.chunk()
+        elif loaded and self._kind() is K.NUMBER:
+            self.at += 1
+            self._place(Chunk([(piece._replace(kind=K.NUMBER, role=Role.BODY),)], before=self.separator))
+        else:
+            self.at += 1
+
+    def count_word(self, piece: Piece) -> None:
+        chunk = Chunk([(self._counted_piece(),)], before=self.separator, counted=True)
+        self._place(chunk)
+
+    def once(self, piece: Piece) -> None:
+        last = self._last()
+        if last is not None:
+            last.times = piece.told
+        self.at += 1
+
+    def drop(self, piece: Piece) -> None:
+        if self.out.found:
+            self.next_kind = SetKind.DROP
+        else:
+            self.out.drops_ahead = True
+        self.at += 1
+
+    def warm_up(self, piece: Piece) -> None:
+        last = self._last()
+        behind = last is not None and self._kind() in (K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN)
+        if last is not None and behind and self.separator is None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.kind = SetKind.WARMUP
+        self.at += 1
+
+    def working(self, piece: Piece) -> None:
+        self.kind = None
+        if self.out.found and self.out.work_from is None:
+            self.out.work_from = len(self.out.found)
+        self.at += 1
+
+
+def _is_effort(numbers: tuple[Piece, ...]) -> bool:
+    return len(numbers) == 1 and numbers[0].role is Role.BARE and 1 <= numbers[0].value <= TOP_OF_SCALE
