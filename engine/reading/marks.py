@@ -16,6 +16,8 @@ from engine.reading.pieces import LOAD_LABELS, Piece, Role
 from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tempo
 
 LEAST_BODY_WEIGHT = 35
+"""Less than this is taken for a load, as a person seldom weighs it. Common practice, no source."""
+I_AM = frozenset(("i'm", "im", "am"))
 ENDS = SEPARATORS | {K.OPEN, K.CLOSE, K.TODAY, K.DATE}
 
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
@@ -184,8 +186,13 @@ FIELDS = {K.SETS: Role.SETS, K.REPS: Role.REPS}
 
 
 def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "weight 77.2 this morning" tells what she weighs; "reps 8 weight 55" is a load."""
+    """ "weight 77.2 this morning", "i'm 79kg now" tell what she weighs; "reps 8 weight 55" is a load."""
     piece, end = pieces[at], at + 2
+    if piece.text in I_AM and is_amount(pieces, at + 1) and kind_at(pieces, end) in (None, K.FILLER, *ENDS):
+        weight = pieces[at + 1]
+        if weight.role is Role.LOAD and weight.value >= LEAST_BODY_WEIGHT:
+            out.append(piece._replace(kind=K.UNRELATED))
+            return end
     starts = not out or out[-1].kind in SEPARATORS or out[-1].kind is K.FILLER
     weighed = piece.text in ("weight", "gewicht", "peso", "poids") and starts and is_amount(pieces, at + 1)
     if weighed and (kind_at(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0):

@@ -152,3 +152,14 @@ from tests.engine.reading.saying import said, situation
 )
 def test_body_weight_dumbbells_and_sides(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    "told", ["(i weigh 79kg)", ", i'm 79 kg", "(i'm 79kg now)", "im 81.5kg", "bw 79kg", "weighed in at 80.2kg"]
+)
+def test_what_she_weighs_is_no_load(told: str) -> None:
+    assert said(f"push ups 20 18 16 {told}") == "push-up 20, 18, 16"
+
+
+def test_a_load_behind_i_am_stays_a_load() -> None:
+    assert said("bench i'm at 80kg 3x5") == "barbell bench press 3×5 at 80 kg"
