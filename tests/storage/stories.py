@@ -6,6 +6,8 @@ from datetime import UTC, date, datetime
 from decimal import Decimal
 from typing import Any
 
+import pytest
+
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Load, Unit
 from engine.values.sets import SetDone, SetRecord
@@ -13,6 +15,8 @@ from storage.envelopes import StoredInbound, StoredOutgoing
 from storage.records import ChangeKind
 from storage.store import Store
 
+SEVERAL_WRITERS = pytest.mark.parametrize("url", ["postgres"], indirect=True)
+"""For tests of what SQLite, which has one writer at a time, cannot do."""
 AT = datetime(2026, 3, 2, 18, 5, tzinfo=UTC)
 MONDAY = date(2026, 3, 2)
 ROW, BENCH = ExerciseName("barbell row"), ExerciseName("bench press")

@@ -7,12 +7,10 @@ from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from datetime import timedelta
 
-import pytest
-
 from engine.values.ids import AthleteId
 from storage.database import Database, open_database
 from storage.records import ChangeKind
-from tests.storage.stories import AT, MONDAY, answer, log, row, said
+from tests.storage.stories import AT, MONDAY, SEVERAL_WRITERS, answer, log, row, said
 
 LEASE = timedelta(seconds=30)
 
@@ -115,9 +113,8 @@ def test_two_senders_never_claim_the_same_message_nor_two_of_one_chat(database: 
     assert sent == {chat: ["0", "1", "2"] for chat in range(20)}
 
 
-def test_claims_are_disjoint_while_both_transactions_are_open(database: Database, url: str) -> None:
-    if url.startswith("sqlite"):
-        pytest.skip("SQLite has one writer at a time")
+@SEVERAL_WRITERS
+def test_claims_are_disjoint_while_both_transactions_are_open(database: Database) -> None:
     with database.transaction() as store:
         for chat in range(4):
             person = store.people.create("telegram", chat, f"person {chat}", AT)

@@ -14,7 +14,7 @@ from engine.values.ids import AthleteId
 from storage.connections import connect
 from storage.database import open_database
 from storage.errors import Contended
-from tests.storage.stories import AT, log, row
+from tests.storage.stories import AT, SEVERAL_WRITERS, log, row
 
 
 @pytest.mark.parametrize(
@@ -70,9 +70,8 @@ def test_a_transaction_inside_another_does_not_hang_in_memory(monkeypatch: pytes
     database.close()
 
 
+@SEVERAL_WRITERS
 def test_a_deadlock_is_told_as_contention(url: str) -> None:
-    if url.startswith("sqlite"):
-        pytest.skip("SQLite has one writer at a time")
     database = open_database(url)
     with database.transaction() as store:
         ana, ben = (store.people.create("telegram", chat, "someone", AT).id for chat in (1, 2))

@@ -14,6 +14,7 @@ import argparse
 import os
 import signal
 import sys
+import threading
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
@@ -36,13 +37,16 @@ class Steps:
         self._die_at = die_at
         self._log = log
         self._count = 0
+        self._one_at_a_time = threading.Lock()
 
     def step(self) -> None:
-        self._count += 1
-        if self._log is not None:
-            self._log.write_text(str(self._count))
-        if self._count == self._die_at:
-            os.kill(os.getpid(), signal.SIGKILL)
+        # Commits come from several threads: each must see its own number, or the one to die at is passed over.
+        with self._one_at_a_time:
+            self._count += 1
+            if self._log is not None:
+                self._log.write_text(str(self._count))
+            if self._count == self._die_at:
+                os.kill(os.getpid(), signal.SIGKILL)
 
     def watch(self) -> None:
         self._watch_commits()

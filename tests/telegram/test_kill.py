@@ -119,7 +119,7 @@ def test_killed_anywhere_it_ends_at_the_same_place(
             killed += run.killed
 
     # A run that happens to fetch more at once has fewer steps and ends before a late death; the early ones happen.
-    assert killed
+    assert killed > len(deaths) // 2
 
 
 def _nothing_twice(run: Run, death: int) -> None:

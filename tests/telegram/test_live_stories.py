@@ -6,6 +6,7 @@ Compared: every table, but for what only a live bot has (delivery states, the pl
 from __future__ import annotations
 
 import itertools
+import os
 import random
 import sqlite3
 from collections.abc import Iterator
@@ -59,8 +60,10 @@ def _replayed(story: Path, folder: Path) -> Path:
 
 
 def _deaths(seed: int) -> Iterator[int]:
+    """After how many steps each start dies: ten deaths in four weeks, with CHALKWIRE_TEST_THOROUGH a hundred."""
     chance = random.Random(seed)
-    return (chance.randint(14, 40) for _ in itertools.count())
+    between = (14, 40) if os.environ.get("CHALKWIRE_TEST_THOROUGH") else (60, 150)
+    return (chance.randint(*between) for _ in itertools.count())
 
 
 @pytest.mark.parametrize("story", [pytest.param(story, id=story.parent.name) for story in STORIES])
