@@ -28,6 +28,9 @@ COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "his
 def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
     """The intent that the message states, or None where it states none."""
     cleaned, pieces = prepared.cleaned, prepared.spoken
+    book = phrasebook()
+    if pieces and _is_plainly_sets(pieces, book):
+        return None
     told = spelt(cleaned, context, catalogue)
     if told is not None:
         return told
@@ -36,9 +39,6 @@ def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Ac
     if cleaned.strip() == "?":
         return Act("help")
     if len(pieces) > LONGEST_REQUEST * 2:
-        return None
-    book = phrasebook()
-    if _is_plainly_sets(pieces, prepared, book):
         return None
     words = spoken_words(prepared.tokens)
     if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
@@ -52,7 +52,7 @@ def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Ac
     )
 
 
-def _is_plainly_sets(pieces: Sequence[Piece], prepared: Prepared, book: Phrasebook) -> bool:
+def _is_plainly_sets(pieces: Sequence[Piece], book: Phrasebook) -> bool:
     """Whether a message with sets in it begins in a way that no request does."""
     kinds = {piece.kind for piece in pieces}
     if K.TIMES not in kinds or kinds & REQUEST_KINDS:

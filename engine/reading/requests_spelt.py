@@ -116,7 +116,7 @@ def _sets_of_a_muscle(said: str, cleaned: str) -> Act | None:
     """Extra sets for a muscle: one's own, or a client's whose name stands before a colon."""
     who, colon, what = said.partition(":")
     what = what.strip() if colon else said
-    if not _names_a_muscle(what) or not (FEWER_OR_MORE.fullmatch(what) or SETS_OF.fullmatch(what)):
+    if not (FEWER_OR_MORE.fullmatch(what) or SETS_OF.fullmatch(what)) or not _names_a_muscle(what):
         return None
     if not colon:
         return Act("more", text=said)

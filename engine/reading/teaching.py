@@ -56,6 +56,8 @@ def taught_of(text: str, catalogue: Catalogue, plainly: bool = False) -> Act | N
 
 def _without_lasting(said: str) -> tuple[str, bool]:
     lasting = False
+    if not said.startswith(LASTING) and not said.endswith(LASTING):
+        return said, lasting
     for _ in range(2):
         for phrase in LASTING:
             if said.startswith((f"{phrase} ", f"{phrase}, ", f"{phrase}: ")):
