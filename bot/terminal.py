@@ -2,7 +2,7 @@
 
     row 3x12 55        a message                :1              the first button of the last reply
     :edit row 3x12 60  edits the last message   :send plan.txt  sends a document
-    :as kit            be somebody else         :quit           leave (or Ctrl-D)
+    :as kit            be somebody else         :quit           leave (quit, exit, Ctrl-D)
 
 With standard input not a terminal it reads lines and prints replies plainly.
 """
@@ -175,10 +175,19 @@ def _database(url: str | None, demo: bool) -> Iterator[tuple[Database, Callable[
             database.close()
 
 
+LEAVING = frozenset((":quit", "quit", "exit"))
+"""In a messenger "quit" stops the messages; at a prompt it means what it means at every prompt."""
+
+
+def leaves(line: str) -> bool:
+    """Whether a line typed at the terminal leaves the chat."""
+    return line.strip().lower() in LEAVING
+
+
 def _plain(terminal: Terminal) -> int:
     line = None
     for line in sys.stdin:
-        if line.strip() == ":quit":
+        if leaves(line):
             break
         for text in terminal.enter(line.rstrip("\n")):
             print(text, flush=True)
@@ -208,7 +217,7 @@ def _edited(terminal: Terminal, demo: bool) -> int:
     with patch_stdout():
         scheduler.start()
         try:
-            while (line := session.prompt(f"{terminal.name}> ").rstrip()) != ":quit":
+            while not leaves(line := session.prompt(f"{terminal.name}> ").rstrip()):
                 for text in terminal.enter(line):
                     print(text)
         except EOFError:

@@ -182,6 +182,15 @@ def test_the_demo_keeps_what_the_readme_promises_on_any_day(away):
     database.close()
 
 
+@pytest.mark.parametrize("word", ["quit", "Exit", ":quit"])
+def test_a_word_that_leaves_a_prompt_leaves_and_pauses_nothing(monkeypatch, capsys, tmp_path, word):
+    status, out = piped(monkeypatch, capsys, f"hello\n{word}\nsquat 3x5 100\n", "--db", str(tmp_path / "log.db"))
+
+    assert status == 0
+    assert "Paused" not in out
+    assert "Saved" not in out
+
+
 def test_the_command_opens_the_demo_and_keeps_nothing(monkeypatch, capsys, tmp_path):
     monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path))
     status, out = piped(monkeypatch, capsys, "today\n:quit\n", "--demo")
