@@ -1,0 +1,75 @@
+"""The day of sets, wherever and however it is told."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import said
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "bench yesterday 60 3x5", "barbell bench press 3×5 at 60 kg on 2025-03-13", id="bench yesterday 60 3x5"
+        ),
+        pytest.param(
+            "bench 60 3x5 yesterday", "barbell bench press 3×5 at 60 kg on 2025-03-13", id="bench 60 3x5 yesterday"
+        ),
+        pytest.param(
+            "squat monday 100 5 5 5", "barbell back squat 3×5 at 100 kg on 2025-03-10", id="squat monday 100 5 5 5"
+        ),
+        pytest.param(
+            "squat 3x5 100 on 12/03", "barbell back squat 3×5 at 100 kg on 2025-03-12", id="squat 3x5 100 on 12/03"
+        ),
+        pytest.param(
+            "squat 3x5 100 on 3 march", "barbell back squat 3×5 at 100 kg on 2025-03-03", id="squat 3x5 100 on 3 march"
+        ),
+        pytest.param(
+            "squat 3x5 100 on 12.03.", "barbell back squat 3×5 at 100 kg on 2025-03-12", id="squat 3x5 100 on 12.03."
+        ),
+        pytest.param("17.2\nbench 3x5 80", "barbell bench press 3×5 at 80 kg on 2025-02-17", id="17.2 / bench 3x5 80"),
+        pytest.param(
+            "squat 100x5, bench 80x5 yesterday",
+            "barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg on 2025-03-13",
+            id="squat 100x5, bench 80x5 yesterday",
+        ),
+    ],
+)
+def test_a_day_counts_wherever_it_is_told(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param(
+            "squat 3x5 100\nyesterday", "barbell back squat 3×5 at 100 kg on 2025-03-13", id="a day on the last line"
+        ),
+        pytest.param("squat 3x5 100\n31/02", "no sets", id="a day that cannot be on the last line"),
+        pytest.param("squat 3x5 100\non 9999-12-31", "no sets", id="a day ahead on the last line"),
+    ],
+)
+def test_a_day_told_last_is_that_of_the_sets_above(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        pytest.param("on the 12th: squat 3x5 100", "2025-03-12", id="on and a colon"),
+        pytest.param("the 12th: squat 3x5 100", "2025-03-12", id="a colon"),
+        pytest.param("on the 2nd squat 3x5 100", "2025-03-02", id="on"),
+        pytest.param("the 30th\nsquat 3x5 100", "2025-01-30", id="a line, a month without that day"),
+        pytest.param("the 15th: squat 3x5 100", "2025-02-15", id="still ahead this month"),
+        pytest.param("12th march: squat 3x5 100", "2025-03-12", id="a month behind"),
+        pytest.param("on the 12th of march: squat 3x5 100", "2025-03-12", id="of a month"),
+    ],
+)
+def test_an_ordinal_in_figures_is_a_day(text: str, on: str) -> None:
+    assert said(text) == f"barbell back squat 3×5 at 100 kg on {on}"
+
+
+@pytest.mark.parametrize("text", ["3rd set of squat 100x5", "2nd set: squat 100x5", "the 3rd squat 100x5"])
+def test_an_ordinal_of_a_set_is_no_day(text: str) -> None:
+    assert said(text) == "barbell back squat 5 at 100 kg"
