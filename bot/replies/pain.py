@@ -29,15 +29,18 @@ def is_urgent(text: str) -> bool:
 
 def noted(exercise: ExerciseName | None, text: str) -> Reply:
     """What to do now, and where help is."""
-    lines = []
     if is_urgent(text):
-        lines.append(
-            "Stop training now. Chest pain, fainting, new numbness or trouble breathing: call emergency services."
-        )
-    stop = f"Stop or ease {exercise} today" if exercise else "Stop what hurts today"
-    lines.append(f"{stop}. I can't judge an injury: if it stays or gets worse, see a doctor or physiotherapist.")
-    if not is_urgent(text):
-        lines.append("Chest pain, fainting or new numbness: get medical help now.")
+        # Nothing softer may stand behind this.
+        lines = [
+            "Stop training now. Chest pain, fainting, new numbness or trouble breathing: call emergency services.",
+            "I can't judge this. Train again once a doctor says you may.",
+        ]
+    else:
+        stop = f"Stop or ease {exercise} today" if exercise else "Stop what hurts today"
+        lines = [
+            f"{stop}. I can't judge an injury: if it stays or gets worse, see a doctor or physiotherapist.",
+            "Chest pain, fainting or new numbness: get medical help now.",
+        ]
     lines.append("I won't push its load until you tell me the pain is gone. Only you see this note.")
     return Reply("\n".join(lines), _buttons(exercise))
 
