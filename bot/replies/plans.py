@@ -76,7 +76,7 @@ def given(coach: str, plan: Plan, starts_on: date) -> Reply:
 def overview(plan: Plan, week: int | None) -> Reply:
     """The plan in force."""
     where = f", week {week} of {plan.weeks}" if week else f", {counted(plan.weeks, 'week')}"
-    ways = "/plan text sends all of it; preview 6 looks ahead."
+    ways = f"/plan text sends all of it; preview {min(plan.weeks, (week or 1) + 1)} looks ahead."
     return Reply("\n".join(fitting(lambda most: [f"{plan.name}{where}", *day_lines(plan, 7, most), ways])))
 
 
