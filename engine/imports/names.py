@@ -65,6 +65,9 @@ class Names:
             return Met(NameMatch.UNKNOWN, ())
         if (settled := self.taught.get(plain)) is not None and settled in self.catalogue.exercises:
             return Met(NameMatch.AS_WRITTEN, (settled,))
+        if (exact := ExerciseName(written)) in self.catalogue.exercises:
+            # An export writes whole names: one that is another lift's shorthand too comes back as it was.
+            return Met(NameMatch.AS_WRITTEN, (exact,))
         if owners := self.catalogue.owners(written):
             return _met(owners, NameMatch.AS_WRITTEN)
         for way in _reordered(written):

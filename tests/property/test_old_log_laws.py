@@ -93,6 +93,14 @@ days = st.integers(0, 900).map(lambda back: TODAY - timedelta(days=back))
 logs = st.lists(st.tuples(days, performed()), min_size=1, max_size=8)
 
 
+def test_every_name_that_an_export_writes_is_read_back_as_that_lift():
+    rows = [HEADINGS, *([TODAY.isoformat(), name, "5", *[""] * (len(HEADINGS) - 3)] for name in NAMES)]
+    found = read_log("log.csv", as_csv(rows), HABITS, catalogue())
+
+    assert found is not None
+    assert [one.why for one in found.left_out if "which one" in one.why or "unknown" in one.why] == []
+
+
 @settings(max_examples=60)
 @given(logs, st.sampled_from(",;\t"))
 def test_what_is_written_row_by_row_is_read_back_equal(sets, delimiter):
