@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from bot.replies.names import counted
 from bot.replies.privacy import exported
 from bot.turn import Turn
+from engine.progression.words import counted
 from engine.reading.values import Act
 
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from bot.replies.reply import Reply
-from bot.replies.sets import target_text
 from bot.replies.structured import prescription_json
+from engine.progression.words import target
 from engine.values.plan import RepRange
 from engine.values.prescription import Prescription
 
 
 def needs_reps(prescription: Prescription) -> Reply:
     """A range or a maximum was planned: how many were done has to be told."""
-    asked = target_text(prescription.sets[0].target)
+    asked = target(prescription.sets[0].target)
     first = prescription.sets[0].target
     reps = first.high if isinstance(first, RepRange) else 10
     example = " ".join(str(max(1, reps - place)) for place in range(len(prescription.sets)))

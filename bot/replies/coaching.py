@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from typing import assert_never
 
 from bot.messages import Button
-from bot.replies.names import counted, listed
+from bot.replies.names import listed
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.trouble import quoted
+from engine.progression.words import counted
 from storage.records import InvitationTrouble
 
 

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 
 from bot.messages import Button
 from bot.replies.dates import day
-from bot.replies.names import counted, listed
+from bot.replies.names import listed
 from bot.replies.reply import Reply, row
 from bot.replies.trouble import quoted
 from bot.replies.week import volume_json, week_so_far
 from bot.week_values import Client, Week
+from engine.progression.words import counted
 
 LOOKED_AT = 6
 

@@ -9,12 +9,13 @@ from datetime import date
 
 from bot.messages import Attachment, Button
 from bot.replies.dates import MONTHS
-from bot.replies.names import counted, title
+from bot.replies.names import title
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fits_card
 from bot.replies.trouble import quoted
 from engine.catalogue.catalogue import normalise
 from engine.imports.values import NameMatch, OldLog, OldNote, OldSet, WrittenName
+from engine.progression.words import counted
 
 CHECK_FILE = "old-log-check.txt"
 MOST_NAMES = 4

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.messages import Attachment, Button
-from bot.replies.names import counted
 from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
 from bot.replies.trouble import quoted
+from engine.progression.words import counted
 from engine.values.problem import Problem
 
 PROBLEMS_SHOWN = 3

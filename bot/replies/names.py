@@ -10,11 +10,6 @@ def title(name: str) -> str:
     return name[:1].upper() + name[1:]
 
 
-def counted(count: int, noun: str) -> str:
-    """1 set, 3 sets."""
-    return f"{count} {noun}" if count == 1 else f"{count} {noun}s"
-
-
 def listed(words: Sequence[str], most: int = 6) -> str:
     """squat, bench press and row; a long list is cut with how many more."""
     if len(words) > most:

@@ -8,10 +8,11 @@ from datetime import date
 from bot.messages import Attachment
 from bot.replies.dates import DAYS, near
 from bot.replies.mending import guesses, read_as
-from bot.replies.names import counted, listed, title
+from bot.replies.names import listed, title
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fitting
 from engine.plan.finish import DAY_NAMES
+from engine.progression.words import counted
 from engine.values.plan import Plan, TrainingDay
 from engine.values.problem import Problem
 

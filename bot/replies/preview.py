@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from bot.messages import Attachment, Button
 from bot.replies.dates import DAYS, day
-from bot.replies.names import counted, listed
+from bot.replies.names import listed
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fits_card, fitting
 from bot.replies.sets import targets_text
@@ -16,6 +16,7 @@ from engine.plan.finish import DAY_NAMES
 from engine.plan.invented import FIRST_MAXIMUM
 from engine.plan.projection import ProjectedDay
 from engine.plan.what_if import WhatIf
+from engine.progression.words import counted
 from engine.values.load import plain
 from engine.values.muscles import Muscle
 from engine.values.plan import Plan, TrainingDay, VolumeTarget, WeekKind

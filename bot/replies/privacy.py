@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from bot.messages import Attachment, Button
-from bot.replies.names import counted
 from bot.replies.reply import Reply, row
+from engine.progression.words import counted
 
 CONFIRM = "erase all"
 

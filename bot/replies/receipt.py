@@ -7,11 +7,12 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from bot.replies.dates import near
-from bot.replies.names import counted, title
+from bot.replies.names import title
 from bot.replies.reply import UNDO, Reply, row
-from bot.replies.sets import sets_text, target_text, targets_text
+from bot.replies.sets import sets_text, targets_text
 from bot.replies.structured import prescription_json
 from bot.replies.trouble import unread_lines
+from engine.progression.words import counted, target
 from engine.reading.values import Unread
 from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription, SetTarget
@@ -119,4 +120,4 @@ def following_text(following: Following, in_hand: ExerciseName | None = None) ->
 
 def short_target(one: SetTarget) -> str:
     """What one set aims at, without its load."""
-    return target_text(one.target)
+    return target(one.target)

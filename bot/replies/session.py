@@ -9,13 +9,14 @@ from typing import Protocol
 
 from bot.messages import Button
 from bot.replies.dates import day, near
-from bot.replies.names import counted, listed, title
+from bot.replies.names import listed, title
 from bot.replies.receipt import Following
 from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
 from bot.replies.sets import targets_text
 from bot.replies.structured import prescription_json
 from engine.progression.sessions import Change, change_since
+from engine.progression.words import counted
 from engine.values.exercise import Exercise, FailureGuard
 from engine.values.ids import ExerciseName
 from engine.values.plan import MaxReps, PlannedDay, Slot

@@ -10,9 +10,9 @@ from decimal import Decimal
 from itertools import groupby
 from typing import assert_never
 
+from engine.progression.words import target
 from engine.values.effort import Effort
 from engine.values.load import Basis, Load, plain
-from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Target
 from engine.values.prescription import SetTarget
 from engine.values.sets import SetDone, SetKind, Side
 
@@ -141,23 +141,6 @@ def _behind(sets: Sequence[SetDone], same: bool) -> str:
     return "".join(f", {word}" for word in words)
 
 
-def target_text(target: Target) -> str:
-    """What a set aims at: 12, 8-10, max, 45 s, 40 m."""
-    match target:
-        case Reps(count):
-            return str(count)
-        case RepRange(low, high):
-            return f"{low}-{high}"
-        case MaxReps():
-            return "max"
-        case Seconds(count):
-            return f"{plain(count)} s"
-        case Metres(count):
-            return f"{plain(count)} m"
-        case _:
-            assert_never(target)
-
-
 def targets_text(targets: Sequence[SetTarget]) -> str:
     """A prescription's sets in one line: 3×12 at 55 kg, RIR 2."""
     groups = [list(group) for _, group in groupby(targets, key=lambda one: (one.load, one.effort))]
@@ -165,7 +148,7 @@ def targets_text(targets: Sequence[SetTarget]) -> str:
 
 
 def _target_group(targets: Sequence[SetTarget]) -> str:
-    counts = [target_text(one.target) for one in targets]
+    counts = [target(one.target) for one in targets]
     words = f"{len(targets)}×{counts[0]}" if len(set(counts)) == 1 else "/".join(counts)
     load = load_text(targets[0].load)
     body = targets[0].load is not None and targets[0].load.basis is Basis.BODY

@@ -9,9 +9,10 @@ from datetime import datetime
 from bot.messages import Button
 from bot.preferences import Preferences
 from bot.replies.dates import DAYS, clock
-from bot.replies.names import counted, listed
+from bot.replies.names import listed
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fitting
+from engine.progression.words import counted
 
 SHOWN = 4
 

@@ -13,6 +13,7 @@ from engine.plan.defaults import basis_of, goes_without_load
 from engine.plan.finish import DAY_NAMES, EVERY_WEEK, LETTERS
 from engine.plan.free_words import quoted
 from engine.plan.heading_words import WEEKDAY, is_rest, reads_as_clause
+from engine.progression.words import target as told
 from engine.values.effort import Effort
 from engine.values.exercise import Exercise, Measure
 from engine.values.load import Basis, Load, plain
@@ -22,9 +23,7 @@ from engine.values.plan import (
     Deload,
     FindIt,
     MaxReps,
-    Metres,
     Plan,
-    RepRange,
     Reps,
     Seconds,
     Slot,
@@ -143,16 +142,10 @@ def _target(target: Target, exercise: Exercise | None) -> str:
         case Reps(count):
             # On a timed exercise a bare number would be seconds.
             return f"{count}" if exercise is None or exercise.measure is Measure.REPS else f"{count} reps"
-        case RepRange(low, high):
-            return f"{low}-{high}"
         case MaxReps():
             return " max"
-        case Seconds(count):
-            return f"{plain(count)} s"
-        case Metres(count):
-            return f"{plain(count)} m"
         case _:
-            assert_never(target)
+            return told(target)
 
 
 def _load(slot: Slot, exercise: Exercise | None) -> str:

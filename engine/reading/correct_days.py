@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from engine.reading.calendar_days import in_year, latest_of_month
 from engine.reading.correcting import Told, cue_at, last_message, run_of_it
 from engine.reading.dates import DATE_KINDS, DAYS_OF_A_WEEK, with_dates
 from engine.reading.kinds import K
@@ -121,7 +122,8 @@ def _slashed(pieces: Sequence[Piece], today: date, context: Context) -> Day | No
         return None
     first, second = int(pieces[0].value), int(pieces[2].value)
     day, month = (second, first) if context.unit is Unit.LB else (first, second)
-    return _latest(*((month, day) if month > MONTHS else (day, month)), today, 3)
+    day, month = (month, day) if month > MONTHS else (day, month)
+    return _told(in_year(day, month, None, today), 3)
 
 
 def _dotted(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
@@ -132,7 +134,7 @@ def _dotted(pieces: Sequence[Piece], today: date, context: Context) -> Day | Non
     if behind not in ([], [K.STOP]):
         return None
     day, month = piece.text.split(".")
-    return _latest(int(day), int(month), today, 1 + len(behind)) if day.isdigit() and month.isdigit() else None
+    return _told(in_year(int(day), int(month), None, today), 1 + len(behind)) if (day + month).isdigit() else None
 
 
 def _ordinal(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
@@ -140,32 +142,20 @@ def _ordinal(pieces: Sequence[Piece], today: date, context: Context) -> Day | No
     piece = pieces[0]
     month = next((at for at, one in enumerate(pieces) if one.kind is K.MONTH), None)
     if month is not None and piece.kind in (K.ORDINAL, K.NUMBER) and piece.role is Role.BARE:
-        return _latest(piece.told or int(piece.value), pieces[month].told, today, month + 1)
+        return _told(in_year(piece.told or int(piece.value), pieces[month].told, None, today), month + 1)
     if piece.kind is not K.ORDINAL or len(pieces) > 1 or not piece.text[0].isdigit():
         return None
-    return _latest(piece.told, today.month, today, 1) if piece.told <= today.day else _last_month(piece.told, today)
+    return _told(latest_of_month(piece.told, today), 1)
 
 
 def _month_first(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
     if len(pieces) < 2 or pieces[0].kind is not K.MONTH or pieces[1].kind not in (K.NUMBER, K.ORDINAL):
         return None
-    return _latest(pieces[1].told or int(pieces[1].value), pieces[0].told, today, 2)
+    return _told(in_year(pieces[1].told or int(pieces[1].value), pieces[0].told, None, today), 2)
 
 
-def _last_month(day: int, today: date) -> Day | None:
-    before = today.replace(day=1) - timedelta(days=1)
-    return _latest(day, before.month, today, 1)
-
-
-def _latest(day: int, month: int, today: date, end: int) -> Day | None:
-    for year in (today.year, today.year - 1):
-        try:
-            found = date(year, month, day)
-        except ValueError:
-            return None
-        if found <= today:
-            return Day(found, False, 0, end)
-    return None
+def _told(day: date | None, end: int) -> Day | None:
+    return None if day is None else Day(day, False, 0, end)
 
 
 def _meant(told: Told, part: Part) -> list[SetRecord]:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date, datetime, timedelta
 
+from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.load import Unit
@@ -186,15 +187,7 @@ def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | 
         return None
     if ahead + 1 < len(pieces) and pieces[ahead + 1].kind is K.SETS:
         return None
-    return (_latest_of_month(day, today) or NO_DAY if today else None), end
-
-
-def _latest_of_month(day: int, today: date) -> date | None:
-    """That day of this month or, while it is still ahead, of the month before that has one."""
-    before = today.replace(day=1) - timedelta(days=1)
-    months = (today, before, before.replace(day=1) - timedelta(days=1))
-    found = (_day(month.year, month.month, day) for month in months)
-    return next((one for one in found if one is not None and one <= today), None)
+    return (latest_of_month(day, today) or NO_DAY if today else None), end
 
 
 def _behind_month(pieces: list[Piece], end: int, day: int, month: int, today: date | None) -> Found | None:
@@ -204,7 +197,7 @@ def _behind_month(pieces: list[Piece], end: int, day: int, month: int, today: da
     number = pieces[end] if end < len(pieces) else None
     after = pieces[end + 1].kind if end + 1 < len(pieces) else None
     year = int(number.text) if number is not None and _is_year(number) and after is not K.TIMES else None
-    found = _in_year(day, month, year, today)
+    found = in_year(day, month, year, today)
     return (found if found or today is None else NO_DAY), end + (year is not None)
 
 
@@ -230,7 +223,7 @@ def _iso(numbers: list[Piece], end: int) -> Found | None:
     if len(numbers) != 3:
         return None
     year, month, day = (int(number.value) for number in numbers)
-    return _day(year, month, day) or NO_DAY, end
+    return day_of(year, month, day) or NO_DAY, end
 
 
 def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | None) -> Found | None:
@@ -245,11 +238,11 @@ def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | No
     if alone and not (1 <= int(day) <= LAST_DAY_OF_A_MONTH and 1 <= int(month) <= MONTHS_OF_A_YEAR):
         return None
     if alone:
-        return _in_year(int(day), int(month), None, today), at + 1
+        return in_year(int(day), int(month), None, today), at + 1
     year, end = None, at + 2
     if end < len(pieces) and pieces[end].kind is K.NUMBER and pieces[end].glued:
         year, end = _year(pieces[end].text), end + 1
-    found = _in_year(int(day), int(month), year, today)
+    found = in_year(int(day), int(month), year, today)
     if found is None and year is not None:
         return NO_DAY, end
     return (found, end) if found or today is None else None
@@ -270,7 +263,7 @@ def _slashed(
     day, month = (second, first) if unit is Unit.LB else (first, second)
     if month > 12:
         day, month = month, day
-    found = _in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
+    found = in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
     if found or today is None:
         return found, end
     may_be = 1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR
@@ -309,23 +302,6 @@ def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | No
 
 def _year(text: str) -> int | None:
     return None if not text.isdigit() else int(text) + (2000 if len(text) <= 2 else 0)
-
-
-def _in_year(day: int, month: int, year: int | None, today: date | None) -> date | None:
-    """The day of that year, or the latest such day that is not in the future."""
-    if year is not None:
-        return _day(year, month, day)
-    if today is None:
-        return None
-    this = _day(today.year, month, day)
-    return this if this and this <= today else _day(today.year - 1, month, day)
-
-
-def _day(year: int, month: int, day: int) -> date | None:
-    try:
-        return date(year, month, day)
-    except ValueError:
-        return None
 
 
 def said_freely(text: str, now: datetime, unit: Unit) -> date | None:

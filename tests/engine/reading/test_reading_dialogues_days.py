@@ -7,6 +7,7 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+bench 3x5 70 | that was the 31st => barbell bench press 3×5 at 70 kg on 2025-01-31
 squat 3x5 95 | bench 3x5 70 | both were yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
 squat 3x5 95 | bench 3x5 70 | all of that was yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
 squat 3x5 95 | bench 3x5 70 | those were both on tuesday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-11
