@@ -12,7 +12,7 @@ from engine.reading.correct_old_new import from_to, old_and_new
 from engine.reading.correct_restated import restated
 from engine.reading.correcting import Told, with_load
 from engine.reading.kinds import K
-from engine.reading.parts import Part, is_be, part_told
+from engine.reading.parts import Part, first_word, is_be, part_told
 from engine.reading.pieces import LOAD_LABELS, Piece, Role
 from engine.reading.values import Correction
 from engine.values.load import Basis
@@ -91,7 +91,7 @@ def _is_pointed(told: Told) -> bool:
 
 def _on_it(piece: Piece) -> bool:
     """ "4 on the last": the place behind the number."""
-    return piece.text.split()[0] in ("on", "for", "in")
+    return first_word(piece) in ("on", "for", "in")
 
 
 POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER, K.COMMA, K.AND, K.FILLER, K.AT, K.KG,

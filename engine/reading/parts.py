@@ -120,7 +120,12 @@ def _place(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord])
 
 
 def _all_said(piece: Piece) -> bool:
-    return piece.kind is not K.LAST and piece.text.split()[0] in ALL_WORDS
+    return piece.kind is not K.LAST and first_word(piece) in ALL_WORDS
+
+
+def first_word(piece: Piece) -> str:
+    """The first word of the piece; empty for a line end, which has none."""
+    return next(iter(piece.text.split()), "")
 
 
 def _name(part: Part, pieces: Sequence[Piece], context: Context) -> None:

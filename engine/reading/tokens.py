@@ -87,7 +87,7 @@ PATTERN = re.compile(
   | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?![\w.,]|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
-  | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}+(?:['&]{LETTER}+)*)
+  | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}(?:{LETTER}|['&](?={LETTER}))*)
   | (?P<line>\n)
   | (?P<sign>->|=>|>|[@,/\-+():;|=?!.#%&~"'\[\]°])
     """,

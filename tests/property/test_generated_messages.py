@@ -1,0 +1,48 @@
+"""A few of the messages that `tests/bench/reading_fuzz.py` reads by the million: none of them raises."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import islice
+
+import pytest
+
+from engine.catalogue.catalogue import catalogue
+from engine.reading import read
+from engine.reading.values import Asked, Context, Correction, Logged, NoSets
+from tests.bench.generated_messages import messages
+
+KNOWN = catalogue()
+AFTER_SETS = next(context for _, context in messages(1) if context.recent)
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_no_generated_message_raises(seed):
+    outcomes = {type(read(text, context, KNOWN)) for text, context in islice(messages(seed), 500)}
+
+    assert outcomes >= {Logged, Asked, NoSets}
+
+
+def test_one_seed_gives_the_same_messages_again():
+    assert list(islice(messages(3), 50)) == list(islice(messages(3), 50))
+
+
+@pytest.mark.parametrize(
+    "text", ["12", "first", "squat", "17.5 kg", "delete the squat", "set 2 was 6", "4 on the\nlast"]
+)
+def test_a_line_end_around_a_message_behind_sets_changes_nothing(text):
+    context = replace(AFTER_SETS, plan=())
+
+    assert read(f"{text}\n", context, KNOWN) == read(text, context, KNOWN)
+
+
+@pytest.mark.parametrize("text", ["\n12", "\u2028squat", "first\n\n"])
+def test_a_line_end_alone_points_at_no_set(text):
+    assert not isinstance(read(text, AFTER_SETS, KNOWN), Correction)
+
+
+def test_the_messages_are_read_against_sets_that_stand_and_against_none():
+    known = [context for _, context in islice(messages(2), 50)]
+
+    assert Context() in known
+    assert any(context.recent for context in known)
