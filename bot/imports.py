@@ -19,6 +19,7 @@ from engine.catalogue.catalogue import normalise
 from engine.imports.document import read_log
 from engine.imports.doubles import not_yet, notes_not_yet
 from engine.imports.values import Habits, OldLog, OldNote, OldSet
+from engine.sheets.unreadable import Unreadable
 from engine.values.ids import ExerciseName
 from storage.envelopes import InboundId
 from storage.records import ChangeKind, Question, QuestionId, QuestionState
@@ -33,8 +34,12 @@ NO = frozenset(("cancel", "/cancel", "no", "n", "forget it", "never mind", "don'
 
 
 def received(turn: Turn, name: str, content: bytes) -> bool:
-    """Whether the document was an old log; it is shown, and waits for approval."""
-    log = _read(turn, name, content)
+    """Whether the document was an old log, or none of any kind; it is shown, and waits for approval."""
+    try:
+        log = _read(turn, name, content)
+    except Unreadable as unreadable:
+        turn.say(replies.unreadable(unreadable.problem))
+        return True
     if log is None:
         return False
     _offer(turn, name, log, turn.event)

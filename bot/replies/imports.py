@@ -16,12 +16,20 @@ from bot.replies.trouble import quoted
 from engine.catalogue.catalogue import normalise
 from engine.imports.values import NameMatch, OldLog, OldNote, OldSet, WrittenName
 from engine.progression.words import counted
+from engine.values.problem import Problem
 
 CHECK_FILE = "old-log-check.txt"
 MOST_NAMES = 4
+MOST_COLUMNS = 3
 SHORT = 24
 QUOTED = 24
+QUOTED_LINE = 17
 NAME_ORDER = (NameMatch.MENDED, NameMatch.REORDERED, NameMatch.AS_WRITTEN)
+
+
+def unreadable(problem: Problem) -> Reply:
+    """A file that is neither a plan nor an old log to us."""
+    return Reply(f"Not saved: {problem}")
 
 
 def preview(name: str, log: OldLog, sets: Sequence[OldSet], notes: Sequence[OldNote], number: int) -> Reply:
@@ -31,6 +39,7 @@ def preview(name: str, log: OldLog, sets: Sequence[OldSet], notes: Sequence[OldN
     if held:
         lines.append(f"{counted(held, 'set')} of it {'is' if held == 1 else 'are'} in your log already.")
     lines += _read_as(log)
+    lines += _not_read(log)
     other = _other_names(log.names)
     most = 1 if log.left_out else MOST_NAMES
     lines += _names(other, most)
@@ -95,6 +104,15 @@ def _read_as(log: OldLog) -> list[str]:
     return [f"{title(', '.join(told))}."] if told else []
 
 
+def _not_read(log: OldLog) -> list[str]:
+    """The columns that hold something and were passed over: what they tell is not taken."""
+    if not log.not_read:
+        return []
+    shown = ", ".join(header[:SHORT] for header in log.not_read[:MOST_COLUMNS])
+    more = len(log.not_read) - MOST_COLUMNS
+    return [f"Columns not read: {shown}{f' and {more} more' if more > 0 else ''}."]
+
+
 def _other_names(names: Sequence[WrittenName]) -> list[WrittenName]:
     """The names that stand for an exercise called otherwise, the boldest matches first."""
     other = [name for name in names if len(name.meant) == 1 and normalise(name.written) != normalise(name.meant[0])]
@@ -116,7 +134,9 @@ def _left_out(log: OldLog) -> list[str]:
     meant = {normalise(name.written): name for name in log.names}
     lines = [f"Left out: {counted(len(log.left_out), 'line')}."]
     lines += [_doubtful(meant[name], count) for name, count in doubtful.items()]
-    return lines + [f"{quoted(one.text, QUOTED)}: {one.why}" for one in log.left_out if not one.name]
+    return lines + [
+        f"Line {one.line} {quoted(one.text, QUOTED_LINE)}: {one.why}" for one in log.left_out if not one.name
+    ]
 
 
 def _doubtful(name: WrittenName, count: int) -> str:
@@ -129,13 +149,17 @@ def _doubtful(name: WrittenName, count: int) -> str:
 
 def check_text(name: str, log: OldLog, sets: Sequence[OldSet], notes: Sequence[OldNote]) -> str:
     """All of the preview as plain text: each name with its exercise, each line left out with its reason."""
-    lines = [f"{name}: {_extent(sets, notes)}", *_read_as(log), "", "Names"]
+    lines = [f"{name}: {_extent(sets, notes)}", *_read_as(log), *_columns(log), "", "Names"]
     lines += [
         f"{one.written}: {' or '.join(one.meant) or 'unknown'} ({counted(one.lines, 'line')})" for one in log.names
     ]
     lines += ["", f"Left out: {counted(len(log.left_out), 'line')}"]
     lines += [f"line {one.line}: {one.text}: {one.why}" for one in log.left_out]
     return "\n".join(lines) + "\n"
+
+
+def _columns(log: OldLog) -> list[str]:
+    return [f"Columns not read: {', '.join(log.not_read)}"] if log.not_read else []
 
 
 def taken_over(name: str, sets: Sequence[OldSet], notes: Sequence[OldNote], held: int, left_out: int) -> Reply:

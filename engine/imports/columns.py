@@ -10,22 +10,27 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from engine.imports.headers import Field, plain_header, words
+from engine.imports.headers import Field, Says, plain_header, units_said, words
 from engine.values.load import Unit
 
-UNITS = frozenset(
+OF_EACH_SET = frozenset(
     (
-        *("kg", "kgs", "kilo", "kilos", "lb", "lbs", "pounds"),
-        *("s", "sec", "secs", "seconds", "min", "mins", "minutes"),
-        *("m", "metres", "meters", "km", "yd", "yards", "ft", "feet", "mi", "miles"),
+        *(Field.REPS, Field.WORK, Field.LOAD_REPS, Field.REPS_LOAD, Field.LOAD, Field.RPE, Field.RIR, Field.EFFORT),
+        *(Field.SECONDS, Field.METRES, Field.NOTES),
     )
 )
-OF_EACH_SET = frozenset(
-    (Field.REPS, Field.WORK, Field.LOAD, Field.RPE, Field.RIR, Field.EFFORT, Field.SECONDS, Field.METRES, Field.NOTES)
-)
 OF_WORK = frozenset(
-    (Field.REPS, Field.WORK, Field.SECONDS, Field.DURATION, Field.METRES, Field.DISTANCE, Field.SETS, Field.LOAD)
+    (
+        *(Field.REPS, Field.WORK, Field.LOAD_REPS, Field.REPS_LOAD, Field.REPS_SETS, Field.SETS, Field.LOAD),
+        *(Field.SECONDS, Field.DURATION, Field.METRES, Field.DISTANCE),
+    )
 )
+PARTS_OF = {
+    Field.LOAD_REPS: (Field.LOAD, Field.REPS),
+    Field.REPS_LOAD: (Field.REPS, Field.LOAD),
+    Field.REPS_SETS: (Field.REPS, Field.SETS),
+}
+"""What the two numbers of a cell are, under a header that says so."""
 MOST_NUMBERED = 20
 
 
@@ -45,12 +50,18 @@ def meaning_of(header: str) -> tuple[Field, int, str, int] | None:
     """Field, rank, unit and number of the set that a header names; None where it names none."""
     told = plain_header(header)
     if told in words().fields:
-        return (*words().fields[told], told if told in UNITS else "", 0)
+        return (*words().fields[told], told if units_said(told) else "", 0)
     parts = told.split()
-    if len(parts) > 1 and parts[-1] in UNITS:
+    if len(parts) > 1 and units_said(parts[-1]):
         known = meaning_of(" ".join(parts[:-1]))
         return known and (known[0], known[1], parts[-1], known[3])
-    return _numbered(parts)
+    return _numbered(parts) or _without_fillers(parts)
+
+
+def _without_fillers(parts: Sequence[str]) -> tuple[Field, int, str, int] | None:
+    """ "weight in", "number of the set": what is left without words that mean nothing in a header."""
+    kept = [part for part in parts if part not in words().fillers]
+    return meaning_of(" ".join(kept)) if kept and len(kept) < len(parts) else None
 
 
 def _numbered(parts: Sequence[str]) -> tuple[Field, int, str, int] | None:
@@ -104,7 +115,7 @@ def _apart(columns: Sequence[Column]) -> list[Column]:
 
 def unit_of(word: str) -> Unit | None:
     """The unit of mass that a word names."""
-    plain = plain_header(word) or word.strip()
-    if plain in ("kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "кг"):
+    units = units_said(word)
+    if Says.KG in units:
         return Unit.KG
-    return Unit.LB if plain in ("lb", "lbs", "pound", "pounds", "#") else None
+    return Unit.LB if Says.LB in units or word.strip() == "#" else None

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
 from itertools import pairwise
 
-from engine.imports.headers import Says, said
+from engine.imports.headers import Says, said, units_said
 from engine.imports.numbers import Comma, number_of, whole
 from engine.values.sets import MOST_REPS
 
@@ -25,17 +25,14 @@ A_DATE = re.compile(r"\d{4}-\d{2}-\d{2}")
 A_MINUTE = 60
 MOST_AGREE = 4
 """A column is taken for what four in five of its days say."""
-OF_TIME = {
-    **dict.fromkeys(("", "s", "sec", "secs", "second", "seconds"), 1),
-    **dict.fromkeys(("min", "mins", "minute", "minutes"), A_MINUTE),
-}
+OF_TIME = {Says.SECONDS: Decimal(1), Says.MINUTES: Decimal(A_MINUTE)}
 OF_LENGTH = {
-    **dict.fromkeys(("", "m", "metre", "metres", "meter", "meters"), Decimal(1)),
-    "km": Decimal(1000),
+    Says.METRES: Decimal(1),
+    Says.KILOMETRES: Decimal(1000),
     # Exact by definition of the international yard. Source: NIST SP 811 (2008), appendix B.
-    **dict.fromkeys(("yd", "yard", "yards"), Decimal("0.9144")),
-    **dict.fromkeys(("ft", "foot", "feet"), Decimal("0.3048")),
-    **dict.fromkeys(("mi", "mile", "miles"), Decimal("1609.344")),
+    Says.YARDS: Decimal("0.9144"),
+    Says.FEET: Decimal("0.3048"),
+    Says.MILES: Decimal("1609.344"),
 }
 
 
@@ -134,19 +131,23 @@ def seconds_in(cell: str, unit: str) -> Decimal | None:
     """Seconds: 45, 1:30, 1 min; None where the cell is no length of time."""
     if clock := CLOCK.fullmatch(cell):
         return Decimal(int(clock[1] or 0) * 3600 + int(clock[2]) * A_MINUTE + int(clock[3]))
-    found = AMOUNT.fullmatch(cell)
-    word = found[2].casefold() if found else ""
-    amount = number_of(found[1], Comma.DECIMAL) if found else None
-    factor = OF_TIME.get(word or unit)
-    return None if amount is None or factor is None else amount * factor
+    return _measured(cell, unit, OF_TIME)
 
 
 def metres_in(cell: str, unit: str) -> Decimal | None:
     """Metres: 40, 40 m, 50 yd; None where the cell is no length."""
+    return _measured(cell, unit, OF_LENGTH)
+
+
+def _measured(cell: str, unit: str, factors: Mapping[Says, Decimal]) -> Decimal | None:
+    """The amount in the first unit of the factors: by the unit in the cell, else by that of its header."""
     found = AMOUNT.fullmatch(cell)
     amount = number_of(found[1], Comma.DECIMAL) if found else None
-    factor = OF_LENGTH.get((found[2].casefold() if found else "") or unit)
-    return None if amount is None or factor is None else amount * factor
+    if found is None or amount is None:
+        return None
+    word = found[2] or unit
+    known = [factor for says, factor in factors.items() if says in units_said(word)]
+    return amount * known[0] if known else amount if not word else None
 
 
 class SetColumn(Enum):

@@ -1,7 +1,8 @@
 """Whole columns of dates: which number is the month, which year is meant, and which dates cannot be.
 
 The order of day and month is settled by the column: a number over 12, a weekday that fits one way only, dates that
-would lie in the future one way only; else by the habit that goes with the writer's unit (dotted dates: day first).
+would lie in the future one way only; dates that go forward (or back) row by row one way only, or that lie days apart
+one way and months the other; else by the habit that goes with the writer's unit (dotted dates: day first).
 Where the column holds both orders, a date that fits both ways stays open.
 """
 
@@ -21,6 +22,12 @@ A_YEAR = 12 * MOST_DAYS
 OUT_OF_ORDER = 6
 YEARS_BACK = 8
 """A 29th of February without a year lies at most so many years back (1900 and 2100 are no leap years)."""
+FEWEST_TOLD = 3
+OFTEN = 10
+FAR_APART = 3
+"""From three dates on, those at most ten days apart on average, and three times as far apart when read the other way,
+are read as the nearer ones: people train more often than they skip to the same day of another month. Common practice,
+no source."""
 SHORT_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 Day = date | str
@@ -61,9 +68,29 @@ def _likely(pairs: Sequence[Pair], unit: Unit, today: date) -> DateOrder:
     dotted = all(pair.dotted for pair in pairs)
     habit = DateOrder.MONTH_FIRST if unit is Unit.LB and not dotted else DateOrder.DAY_FIRST
     other = DateOrder.DAY_FIRST if habit is DateOrder.MONTH_FIRST else DateOrder.MONTH_FIRST
-    if _ahead(pairs, habit, today) and not _ahead(pairs, other, today):
-        return other
-    return habit
+    if _ahead(pairs, habit, today) != _ahead(pairs, other, today):
+        return other if _ahead(pairs, habit, today) else habit
+    return other if _goes_better(_days(pairs, other), _days(pairs, habit)) else habit
+
+
+def _days(pairs: Sequence[Pair], order: DateOrder) -> list[date]:
+    found = [_in_year(_ordered(pair, order), pair.year) for pair in pairs if pair.year is not None]
+    return [day for day in found if isinstance(day, date)]
+
+
+def _goes_better(one: Sequence[date], other: Sequence[date]) -> bool:
+    """Whether dates make a diary in one order rather than in the other."""
+    if len(one) < FEWEST_TOLD or not _in_turn(one):
+        return False
+    if not _in_turn(other):
+        return True
+    gap, other_gap = ((max(days) - min(days)).days / (len(days) - 1) for days in (one, other))
+    return gap <= OFTEN and other_gap >= FAR_APART * gap
+
+
+def _in_turn(days: Sequence[date]) -> bool:
+    """Whether each day lies after the one before, or each before it."""
+    return list(days) in (sorted(days), sorted(days, reverse=True))
 
 
 def _ahead(pairs: Sequence[Pair], order: DateOrder, today: date) -> bool:

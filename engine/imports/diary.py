@@ -15,7 +15,7 @@ from datetime import date, datetime, time
 from engine.catalogue.catalogue import Catalogue
 from engine.imports.dates import Day, date_order, days_of
 from engine.imports.diary_days import DiaryLine, Opening, diary_lines, is_label
-from engine.imports.entries import Entries, Entry, old_log, too_long
+from engine.imports.entries import Entries, Entry, old_log, refuse_too_long
 from engine.imports.names import Names
 from engine.imports.pain import tells_pain
 from engine.imports.said_sets import is_unit_assumed, odd_measure, why_not
@@ -37,6 +37,8 @@ CARRIED = re.compile(r"[x×]\s*\d", re.IGNORECASE)
 OPENS_NOTE = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.DENY, K.NOT))
 NOTED = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT))
 REPEATS = frozenset((K.SAME, K.ANOTHER, K.MORE, K.EXTRA))
+SAID_OF = frozenset((K.NOTE, K.FUTURE))
+"""Beside these, "same" and "more" are talk: "felt heavy, more next time"."""
 LABELS = frozenset((K.MUSCLE, K.HEADING, K.AND, K.PLUS, K.COMMA, K.SLASH, K.DASH, K.FILLER, K.OTHER_SIGN))
 """What names a session by what it trains: "legs", "chest and triceps"."""
 KEEPS = frozenset((K.WARMUP, K.WORKING, K.SUPERSET, K.THEN, K.AND, K.SETS))
@@ -44,15 +46,17 @@ KEEPS = frozenset((K.WARMUP, K.WORKING, K.SUPERSET, K.THEN, K.AND, K.SETS))
 
 
 def read_diary(text: str, habits: Habits, catalogue: Catalogue) -> OldLog | None:
-    """The log that a diary holds; None where it is none: no dates gone by, or most of its sets stand under none."""
+    """The log that a diary holds; None where it is none: no dates gone by, or most of its sets stand under none.
+
+    Errors: Unreadable for more lines than are read at once.
+    """
     lines = diary_lines(text)
     written = [line.opens.written for line in lines if line.opens is not None and line.opens.written is not None]
     order = date_order(written, habits.unit, habits.today)
     days = days_of(written, order, habits.today)
     if _is_plan(text) or not any(isinstance(day, date) for day in days):
         return None
-    if len(lines) > MOST_LINES:
-        return too_long(len(lines), MOST_LINES)
+    refuse_too_long(len(lines), MOST_LINES)
     diary = _Diary(catalogue, habits, Names(catalogue, habits.taught))
     diary.run(lines, days)
     undated = sum(one.why == NO_DATE for one in diary.entries.left_out)
@@ -126,9 +130,9 @@ class _Diary:
         if len(named) == 1 and K.PLAIN not in kinds and self._names_one(named[0]):
             if kinds & NOTED:
                 self._note(line)
-        elif kinds & REPEATS and self.doing is not None:
+        elif kinds & REPEATS and self.doing is not None and not kinds & SAID_OF:
             self._leave_out(line, "which sets are meant?")
-        elif pieces and pieces[0].kind in OPENS_NOTE and not kinds <= LABELS:
+        elif _is_note(pieces):
             self._note(line)
         elif kinds & KEEPS and not named and K.PLAIN not in kinds:
             self.warming_up = K.WARMUP in kinds
@@ -229,6 +233,13 @@ class _Diary:
         if isinstance(self.day, date) and not is_label(line.text):
             note = OldNote(line.number, self.day, line.text, self.doing, tells_pain(line.text, self.catalogue))
             self.entries.read.append(Entry(line.number, line.text, self.day, (), (note,)))
+
+
+def _is_note(pieces: Sequence[Piece]) -> bool:
+    """Whether words without sets are a note by what they say; a label of a session is none."""
+    kinds = {piece.kind for piece in pieces}
+    opens = bool(pieces) and pieces[0].kind in OPENS_NOTE and not kinds <= LABELS
+    return opens or bool(kinds & REPEATS and kinds & SAID_OF)
 
 
 def _as_warm_up(done: SetDone) -> SetDone:

@@ -16,18 +16,21 @@ MOST_ROWS_WITH_GAPS = 200_000
 
 
 def read_log(file_name: str, content: bytes, habits: Habits, catalogue: Catalogue) -> OldLog | None:
-    """The old log that a document holds; None where it holds none (a plan, say) or cannot be read at all."""
-    try:
-        kind = document_kind(file_name, content)
-        if kind is DocumentKind.TEXT and not _holds_table(text := decoded(content)):
-            return read_diary(text, habits, catalogue)
-        kind = DocumentKind.CSV if kind is DocumentKind.TEXT else kind
-        return read_sheets(sheets_of(kind, content, is_header, MOST_ROWS_WITH_GAPS), habits, catalogue)
-    except Unreadable:
-        return None
+    """The old log that a document holds; None where it holds none: a plan, say.
+
+    Errors: Unreadable for what no reader of ours can read.
+    """
+    kind = document_kind(file_name, content)
+    if kind is DocumentKind.TEXT and not _holds_table(text := decoded(content)):
+        return read_diary(text, habits, catalogue)
+    kind = DocumentKind.CSV if kind is DocumentKind.TEXT else kind
+    return read_sheets(sheets_of(kind, content, is_header, MOST_ROWS_WITH_GAPS), habits, catalogue)
 
 
 def _holds_table(text: str) -> bool:
     """Whether one of the first lines of a text heads a table, as when the rows of a sheet are pasted."""
     first = "\n".join(text.splitlines()[:HEADER_WITHIN])
-    return any(is_header(cells) for _, cells in csv_rows(first, is_header))
+    try:
+        return any(is_header(cells) for _, cells in csv_rows(first, is_header, HEADER_WITHIN))
+    except Unreadable:
+        return False

@@ -8,6 +8,7 @@ from datetime import date
 from decimal import Decimal
 
 from engine.imports.values import DateOrder, LeftOut, OldLog, OldNote, OldSet, WrittenName
+from engine.sheets.unreadable import Unreadable
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
 from engine.values.sets import SetDone
@@ -37,9 +38,13 @@ class Entries:
         self.left_out.append(LeftOut(line, text, why, name))
 
 
-def too_long(count: int, most: int) -> OldLog:
-    """A document of more lines than are read at once: all of it is left out."""
-    return OldLog((), (), (), (LeftOut(0, f"{count} lines", f"I read up to {most} at once; send it in parts"),))
+def refuse_too_long(count: int, most: int) -> None:
+    """Refuse a document of more lines than are read at once.
+
+    Errors: Unreadable.
+    """
+    if count > most:
+        raise Unreadable(f"{count} lines", f"up to {most} at once", "send it in parts")
 
 
 def old_log(

@@ -1,7 +1,8 @@
 """What a column is called and what a cell may say in words, in the languages of `headers/`, one file a language.
 
-A line is `field: header, header`; `is value: word, word` names what words in a cell mean. A word belongs to the first
-file and line that claims it, English first. To add a language, add a file: its name is all that code needs.
+A line is `field: header, header`; `is value: word, word` names what words in a cell, and units behind a header, mean;
+`filler: word, word` those of a header that mean nothing alone. A header belongs to the first file and line that claims
+it, English first. To add a language, add a file: its name is all that code needs.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from importlib.resources import files
 from engine.catalogue.phrases import fold_accents
 
 FIRST_LANGUAGE = "en.txt"
+FILLER = "filler"
 NOT_A_WORD = re.compile(r"[^\w%]+|_")
 
 
@@ -29,6 +31,9 @@ class Field(Enum):
     SET_NUMBER = "set number"
     REPS = "reps"
     WORK = "work"  # sets, reps and perhaps the load in one cell
+    LOAD_REPS = "load x reps"  # both in one cell, in the order that the header says
+    REPS_LOAD = "reps x load"
+    REPS_SETS = "reps x sets"
     LOAD = "load"
     UNIT = "unit"
     RPE = "rpe"
@@ -65,6 +70,24 @@ class Says(Enum):
     EACH = "each"
     NOTHING = "nothing"
     REPS = "reps"
+    TOTAL = "total"
+    KG = "kg"
+    LB = "lb"
+    SECONDS = "seconds"
+    MINUTES = "minutes"
+    METRES = "metres"
+    KILOMETRES = "kilometres"
+    YARDS = "yards"
+    FEET = "feet"
+    MILES = "miles"
+
+
+UNITS = frozenset(
+    (
+        *(Says.KG, Says.LB, Says.SECONDS, Says.MINUTES),
+        *(Says.METRES, Says.KILOMETRES, Says.YARDS, Says.FEET, Says.MILES),
+    )
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +96,7 @@ class Words:
 
     fields: Mapping[str, tuple[Field, int]]
     says: Mapping[str, frozenset[Says]]
+    fillers: frozenset[str] = frozenset()
 
 
 class MalformedHeaders(ValueError):
@@ -108,15 +132,18 @@ def assemble(texts: list[tuple[str, str]]) -> Words:
     """
     fields: dict[str, tuple[Field, int]] = {}
     says: dict[str, frozenset[Says]] = {}
+    fillers: set[str] = set()
     for meaning, word, rank in (found for file, text in texts for found in _listed(file, text)):
         if isinstance(meaning, Field):
             fields.setdefault(word, (meaning, rank))
-        else:
+        elif isinstance(meaning, Says):
             says[word] = says.get(word, frozenset()) | {meaning}
-    return Words(fields, says)
+        else:
+            fillers.add(word)
+    return Words(fields, says, frozenset(fillers))
 
 
-def _listed(file: str, text: str) -> Iterator[tuple[Field | Says, str, int]]:
+def _listed(file: str, text: str) -> Iterator[tuple[Field | Says | str, str, int]]:
     for number, line in enumerate(text.splitlines(), start=1):
         if not line.strip() or line.startswith("#"):
             continue
@@ -129,11 +156,18 @@ def _listed(file: str, text: str) -> Iterator[tuple[Field | Says, str, int]]:
                 yield meaning, plain_header(word), rank
 
 
-def _meaning(label: str) -> Field | Says | None:
+def _meaning(label: str) -> Field | Says | str | None:
+    if label == FILLER:
+        return label
     if label.startswith("is "):
         value = label.removeprefix("is ")
         return Says(value) if value in Says._value2member_map_ else None
     return Field(label) if label in Field._value2member_map_ else None
+
+
+def units_said(word: str) -> frozenset[Says]:
+    """The units that a word may name; empty where it names none."""
+    return said(word) & UNITS
 
 
 @lru_cache(maxsize=8_192)

@@ -1,7 +1,8 @@
 """The names of an old log: each met once, whatever the number of rows under it.
 
 Order: what this athlete settled, a name or shorthand as written, the same with its bracket or tail in front ("row
-(barbell)", "row, seated cable"), a slip of the thumb. A name of several exercises stays open; nothing is guessed.
+(barbell)", "row, seated cable"), the same without its word for help ("assisted dip"), a slip of the thumb. A name of
+several exercises stays open; nothing is guessed.
 """
 
 from __future__ import annotations
@@ -70,7 +71,7 @@ class Names:
             return Met(NameMatch.AS_WRITTEN, (exact,))
         if owners := self.catalogue.owners(written):
             return _met(owners, NameMatch.AS_WRITTEN)
-        for way in _reordered(written):
+        for way in (*_reordered(written), *_unaided(written)):
             if owners := self.catalogue.owners(way):
                 return _met(owners, NameMatch.REORDERED)
         return _met(self.catalogue.closest(written), NameMatch.MENDED)
@@ -91,6 +92,15 @@ def _reordered(written: str) -> Iterator[str]:
     if len(parts) == 2:
         yield f"{parts[1]} {parts[0]}"
         yield f"{parts[0]} {parts[1]}"
+
+
+def _unaided(written: str) -> Iterator[str]:
+    """ "band assisted pull-up" as "pull-up": the word for help, and what stands ahead of it, left away."""
+    parts = normalise(written).split()
+    for place, part in enumerate(parts):
+        if is_assisted(part):
+            yield " ".join((*parts[:place], *parts[place + 1 :]))
+            yield " ".join(parts[place + 1 :])
 
 
 def is_assisted(written: str) -> bool:

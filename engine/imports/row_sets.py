@@ -15,8 +15,8 @@ from engine.imports.efforts import Scale, efforts_in
 from engine.imports.headers import Field, Says, said
 from engine.imports.loads import LoadColumn, Loads, loads_in
 from engine.imports.numbers import Comma
+from engine.imports.old_rows import Cell, Cells, Row
 from engine.imports.said_sets import SaidSets, is_unit_assumed
-from engine.imports.table import Cell, Cells, Row
 from engine.values.effort import Effort
 from engine.values.exercise import Exercise, Measure
 from engine.values.load import Basis, Load, Unit
@@ -44,6 +44,8 @@ class TableHabits:
     sets: SetColumn
     comma: Comma
     effort: Scale | None
+    session_times: bool = False
+    """The column of times is filled beside lifts counted in reps, too: it may be the time of day, or the session's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,9 +91,9 @@ def _text(cells: Cells, kind: Field) -> str:
 def _counted(cells: Cells, exercise: Exercise, habits: TableHabits, said_sets: SaidSets) -> tuple[SetDone, ...]:
     """The sets with their reps, seconds and metres; loads only where the same cell tells them."""
     if work := _text(cells, Field.WORK):
-        return _said(work, Field.WORK, cells, exercise, habits, said_sets)
+        return _agreeing(_said(work, Field.WORK, cells, exercise, habits, said_sets), cells)
     reps = _text(cells, Field.REPS)
-    timed = _timed(cells, exercise)
+    timed = _timed(cells, exercise, habits)
     if not reps or (reps == "0" and timed is not None and exercise.measure is not Measure.REPS):
         return _untold(cells, timed, exercise, habits, said_sets)
     listed = reps_in(reps)
@@ -104,6 +106,19 @@ def _counted(cells: Cells, exercise: Exercise, habits: TableHabits, said_sets: S
     if listed.failed:
         sets[-1] = replace(sets[-1], failure=True)
     return tuple(sets)
+
+
+def _agreeing(sets: tuple[SetDone, ...], cells: Cells) -> tuple[SetDone, ...]:
+    """The sets, where a column of reps beside them says the same: one of the two may be what was planned.
+
+    Errors: CannotBe.
+    """
+    reps = _text(cells, Field.REPS)
+    listed = reps_in(reps) if reps else None
+    told = tuple(done.reps for done in sets)
+    if listed is not None and listed.reps not in (told, told[:1]):
+        raise CannotBe(f"“{_text(cells, Field.WORK)}”, or reps {reps}?")
+    return sets
 
 
 def _untold(
@@ -147,8 +162,14 @@ def _sets_told(cells: Cells, habits: TableHabits) -> int | None:
     return listed.sets if listed is not None and listed.sets else set_count(told)
 
 
-def _timed(cells: Cells, exercise: Exercise) -> SetDone | None:
-    """A set with the seconds and metres that the row tells, where they can be of this exercise."""
+def _timed(cells: Cells, exercise: Exercise, habits: TableHabits) -> SetDone | None:
+    """A set with the seconds and metres that the row tells, where they can be of this exercise.
+
+    Errors: CannotBe.
+    """
+    duration = _text(cells, Field.DURATION)
+    if duration and habits.session_times and exercise.measure is Measure.TIME and not _text(cells, Field.SECONDS):
+        raise CannotBe(f"is {duration} how long it was held, or a time of the session?")
     seconds = _amount(cells, Field.SECONDS) or (
         _amount(cells, Field.DURATION) if exercise.measure is Measure.TIME else None
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from engine.catalogue.catalogue import Catalogue
@@ -12,45 +12,72 @@ from engine.imports.columns import is_header, meaning_of
 from engine.imports.counts import CannotBe, SetColumn, set_column
 from engine.imports.dates import Day, date_order, days_of
 from engine.imports.efforts import scale_of
-from engine.imports.entries import Entries, Entry, old_log, too_long
+from engine.imports.entries import Entries, Entry, old_log, refuse_too_long
 from engine.imports.headers import Field
 from engine.imports.names import Names, is_assisted
 from engine.imports.numbers import comma_of
+from engine.imports.old_rows import Row
 from engine.imports.pain import tells_pain
 from engine.imports.row_sets import TableHabits, row_sets, runs_of_sets
 from engine.imports.said_sets import SaidSets
-from engine.imports.table import Row, rows_of
+from engine.imports.table import table_of
 from engine.imports.values import Habits, NameMatch, OldLog, OldNote
+from engine.imports.written_dates import is_weekday
 from engine.sheets.rows import HEADER_WITHIN, Sheet
-from engine.values.exercise import Exercise
+from engine.values.exercise import Exercise, Measure
 
 MOST_ROWS = 30_000
 MOST = 0.5
+SHOWN = 20
 
 
 def read_sheets(sheets: Sequence[Sheet], habits: Habits, catalogue: Catalogue) -> OldLog | None:
-    """The log that sheets hold; None where they hold none: no table of sets, or one without days gone by."""
+    """The log that sheets hold; None where they hold none: no table of sets, or one without days gone by.
+
+    Errors: Unreadable for more rows than are read at once.
+    """
     names = Names(catalogue, habits.taught)
-    tables = [sheet for sheet in sheets if sheet.has_header(is_header)]
-    if not tables:
-        tables = [turned for sheet in sheets if (turned := row_by_row(sheet, names)) is not None]
-    count = sum(len(sheet.rows) for sheet in tables)
-    if count > MOST_ROWS:
-        return too_long(count, MOST_ROWS)
-    rows = [row for sheet in tables for row in rows_of(sheet, habits.unit)]
+    tables, not_read = _tables(sheets, names)
+    refuse_too_long(sum(len(sheet.rows) for sheet in tables), MOST_ROWS)
+    read = [table_of(sheet, habits.unit) for sheet in tables]
+    not_read += [header for table in read for header in table.not_read]
+    rows = [row for table in read for row in table.rows]
     written = [row.written for row in rows]
     dated = [one for one in written if one is not None]
-    if not rows or len(dated) < MOST * len(rows):
+    if not _is_dated(tables, rows, len(dated)):
         return None
     order = date_order(dated, habits.unit, habits.today)
     days = days_of(dated, order, habits.today)
     if _is_plan(tables, days):
         return None
-    reader = _Rows(_table_habits(rows, habits), names, SaidSets(catalogue, habits))
+    reader = _Rows(_table_habits(rows, habits, names), names, SaidSets(catalogue, habits))
     each = iter(days)
     for row, one in zip(rows, written, strict=True):
         reader.read(row, next(each) if one is not None else _no_date(row))
-    return old_log(reader.entries, reader.names.written(), order, habits.unit if reader.assumed_unit else None)
+    assumed = habits.unit if reader.assumed_unit else None
+    log = old_log(reader.entries, reader.names.written(), order, assumed)
+    return replace(log, not_read=tuple(dict.fromkeys(not_read)))
+
+
+def _tables(sheets: Sequence[Sheet], names: Names) -> tuple[list[Sheet], list[str]]:
+    """The sheets that hold sets row by row, and the headers of columns left behind in writing them so."""
+    tables = [sheet for sheet in sheets if sheet.has_header(is_header)]
+    if tables:
+        return tables, []
+    found = [one for sheet in sheets if (one := row_by_row(sheet, names)) is not None]
+    return [one.sheet for one in found], [header for one in found for header in one.not_read]
+
+
+def _is_dated(tables: Sequence[Sheet], rows: Sequence[Row], dated: int) -> bool:
+    """Whether the rows stand under days, as those of a log do and those of most plans do not.
+
+    Under a header of dates they are a log's, whatever the cells hold, unless those name days of the week.
+    """
+    sets = sum(not row.why for row in rows)
+    if sets and dated >= MOST * sets:
+        return True
+    headed = Field.DATE in _headed(tables) and Field.PLANNED not in _headed(tables)
+    return headed and bool(tables) and not any(is_weekday(row.date) for row in rows)
 
 
 def _no_date(row: Row) -> str:
@@ -59,24 +86,39 @@ def _no_date(row: Row) -> str:
 
 def _is_plan(tables: Sequence[Sheet], days: Sequence[Day]) -> bool:
     """Whether the dates are those of a plan: all to come, or under a column of days beside columns of a plan alone."""
-    if all(isinstance(day, str) for day in days):
+    if days and all(isinstance(day, str) for day in days):
         return any(day == "the date is in the future" for day in days)
-    meanings = (meaning_of(cell.strip()) for sheet in tables for cell in _header(sheet))
-    headed = {meaning[0] for meaning in meanings if meaning is not None}
+    headed = _headed(tables)
     return Field.PLANNED in headed and Field.DATE not in headed
+
+
+def _headed(tables: Sequence[Sheet]) -> frozenset[Field]:
+    """What the tables have columns for."""
+    meanings = (meaning_of(cell.strip()) for sheet in tables for cell in _header(sheet) if cell.strip())
+    return frozenset(meaning[0] for meaning in meanings if meaning is not None)
 
 
 def _header(sheet: Sheet) -> Sequence[str]:
     return next((cells for _, cells in sheet.rows[:HEADER_WITHIN] if is_header(cells)), ())
 
 
-def _table_habits(rows: Sequence[Row], habits: Habits) -> TableHabits:
+def _table_habits(rows: Sequence[Row], habits: Habits, names: Names) -> TableHabits:
     return TableHabits(
         unit=habits.unit,
         sets=_set_column(rows),
         comma=comma_of(_cells(rows, Field.LOAD)),
         effort=scale_of(_cells(rows, Field.EFFORT)),
+        session_times=any(_has_other_time(row, names) for row in rows),
     )
+
+
+def _has_other_time(row: Row, names: Names) -> bool:
+    """Whether a lift that is counted in reps alone has a time beside it."""
+    cell = row.cells.get(Field.DURATION)
+    if cell is None or not cell.text.strip("0:.,-"):
+        return False
+    measures = [names.catalogue.exercises[meant].measure for meant in names.look_up(row.exercise).meant]
+    return bool(measures) and all(measure is Measure.REPS for measure in measures)
 
 
 def _set_column(rows: Sequence[Row]) -> SetColumn:
@@ -104,6 +146,13 @@ class _Rows:
     assisted: dict[str, bool] = field(default_factory=dict)
 
     def read(self, row: Row, day: Day) -> None:
+        formula = next((cell for cell in row.raw if cell.startswith("=")), "")
+        if row.why:
+            self.entries.leave_out(row.line, row.text, row.why)
+            return
+        if formula:
+            self.entries.leave_out(row.line, row.text, f"a formula without its result: {formula[:SHOWN]}")
+            return
         if not row.exercise:
             self.entries.leave_out(row.line, row.text, "no exercise")
             return

@@ -1,56 +1,29 @@
 """The rows of a table of sets: what each cell holds, with what merged and empty cells carry down from above.
 
 An empty date is that of the row above; an empty name too, inside one day. A row of one cell that is a date opens a day.
-Header rows may come again.
+Header rows may come again. A sheet that has no column of names is of the exercise that it is called by.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+import re
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 
-from engine.imports.columns import OF_WORK, Column, columns_of, meaning_of
+from engine.imports.columns import OF_WORK, PARTS_OF, Column, columns_of, meaning_of
 from engine.imports.headers import Field
-from engine.imports.written_dates import Written, written_date
+from engine.imports.old_rows import Cell, Cells, Row
+from engine.imports.totals import MAY_BE, NOT_A_SET, says_total, unnamed_totals
+from engine.imports.written_dates import written_date
 from engine.sheets.rows import Rows, Sheet
 from engine.values.load import Unit
 
-SHOWN_CELLS = 8
+TWO = re.compile(
+    r"([+-]?\d[\d.,]*(?: ?(?:kg|lbs?))?|bw)\s*[x×*хХ@/]\s*([+-]?\d[\d.,]*(?: ?(?:kg|lbs?))?|bw)", re.IGNORECASE
+)
 SAMPLE = 200
 """So many rows below a header tell what its columns hold."""
 MOST = 0.5
-
-
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """What a cell says, and the unit that its header names."""
-
-    text: str
-    unit: str = ""
-
-
-Cells = Mapping[Field, Cell]
-
-
-@dataclass(frozen=True, slots=True)
-class Row:
-    """One row with an exercise. `sets` are the cells of single sets, in order, where columns are numbered."""
-
-    line: int
-    date: str
-    exercise: str
-    cells: Cells
-    sets: tuple[Cells, ...]
-    raw: tuple[str, ...]
-
-    @property
-    def text(self) -> str:
-        """The row as a person would quote it."""
-        return " | ".join([cell for cell in self.raw if cell][:SHOWN_CELLS])
-
-    @property
-    def written(self) -> Written | None:
-        return written_date(self.date)
 
 
 @dataclass(slots=True)
@@ -64,19 +37,36 @@ class Reader:
     date: str = ""
     exercise: str = ""
     rows: list[Row] = field(default_factory=list)
+    unread: dict[int, str] = field(default_factory=dict)
+    used: set[int] = field(default_factory=set)
 
     def run(self) -> None:
         for place, (line, raw) in enumerate(self.sheet.rows):
             cells = tuple(cell.strip() for cell in raw)
             if not self._is_header(cells, place):
                 self._read(line, cells)
+        for place in unnamed_totals(self.rows):
+            self.rows[place] = replace(self.rows[place], why=MAY_BE)
+
+    @property
+    def columns_not_read(self) -> tuple[str, ...]:
+        """The headers of columns that hold something and are none of ours."""
+        return tuple(header for place, header in self.unread.items() if place in self.used)
 
     def _read(self, line: int, cells: tuple[str, ...]) -> None:
         filled = [cell for cell in cells if cell]
-        if len(filled) == 1 and written_date(filled[0]) is not None:
+        if self.columns and says_total(self._labels(cells)):
+            if any(letter.isdigit() for cell in cells for letter in cell):
+                self.rows.append(Row(line, "", "", {}, (), cells, why=NOT_A_SET))
+        elif len(filled) == 1 and written_date(filled[0]) is not None:
             self.date, self.exercise = filled[0], ""
         elif self.columns and any(cell.strip("-:= ") for cell in filled):
             self._take(line, cells)
+
+    def _labels(self, cells: tuple[str, ...]) -> list[str]:
+        """The cells that may say what a row is: names, dates, and those of columns that are none of ours."""
+        told = {column.place for column in self.columns if column.field not in (Field.EXERCISE, Field.DATE)}
+        return [cell for place, cell in enumerate(cells) if cell and place not in told]
 
     def _is_header(self, cells: tuple[str, ...], place: int) -> bool:
         if self.columns and not self._repeats(cells):
@@ -84,6 +74,8 @@ class Reader:
         found = columns_of(cells)
         if found is None:
             return False
+        known = {column.place for column in found}
+        self.unread |= {at: cell for at, cell in enumerate(cells) if cell and at not in known and at not in self.unread}
         self.columns = _in_order(_with_one_date(found, self.sheet.rows[place + 1 : place + 1 + SAMPLE]), self.unit)
         self.name_place = next(column.place for column in self.columns if column.field is Field.EXERCISE)
         return True
@@ -102,8 +94,9 @@ class Reader:
         name = told.get(Field.EXERCISE)
         exercise = name.text if name else self.exercise if date == self.date else ""
         self.date, self.exercise = date, exercise
+        self.used |= {place for place in self.unread if place < len(cells) and cells[place]}
         if sets or Field.NOTES in told or any(kind in OF_WORK for kind in told):
-            self.rows.append(Row(line, date, exercise, told, sets, cells))
+            self.rows.append(Row(line, date, exercise, told, sets, cells, name is not None, opened is not None))
 
     def _told(self, cells: tuple[str, ...]) -> tuple[dict[Field, Cell], tuple[Cells, ...]]:
         told: dict[Field, Cell] = {}
@@ -112,12 +105,24 @@ class Reader:
             if column.place >= len(cells) or not (text := cells[column.place]):
                 continue
             into = numbered.setdefault(column.number, {}) if column.number else told
-            if column.field not in into:
+            if column.field in PARTS_OF:
+                into.update(_two(column, text))
+            elif column.field not in into:
                 into[column.field] = Cell(text, column.unit)
             elif column.field is Field.NOTES:
                 into[column.field] = Cell(f"{into[column.field].text}; {text}")
         in_order = (numbered[number] for number in sorted(numbered))
         return told, tuple(cells for cells in in_order if any(kind in OF_WORK for kind in cells))
+
+
+def _two(column: Column, text: str) -> Cells:
+    """A cell of two numbers in the order of its header; any other is read as people write sets."""
+    found = TWO.fullmatch(text)
+    if found is None:
+        return {Field.WORK: Cell(text, column.unit)}
+    return {
+        kind: Cell(part, column.unit) for kind, part in zip(PARTS_OF[column.field], (found[1], found[2]), strict=True)
+    }
 
 
 def _in_order(columns: Sequence[Column], unit: Unit) -> tuple[Column, ...]:
@@ -148,8 +153,16 @@ def _share_of_dates(column: Column, rows: Rows) -> float:
     return sum(written_date(cell) is not None for cell in filled) / len(filled) if filled else 0.0
 
 
-def rows_of(sheet: Sheet, unit: Unit) -> tuple[Row, ...]:
-    """The rows of a sheet that name work, or hold a note beside an exercise."""
+@dataclass(frozen=True, slots=True)
+class Table:
+    """The rows of a sheet that name work, hold a note beside an exercise, or are no sets though they look so."""
+
+    rows: tuple[Row, ...]
+    not_read: tuple[str, ...]
+
+
+def table_of(sheet: Sheet, unit: Unit) -> Table:
+    """The rows of a sheet, and the headers of its columns that are not read."""
     reader = Reader(sheet, unit)
     reader.run()
-    return tuple(reader.rows)
+    return Table(tuple(reader.rows), reader.columns_not_read)

@@ -89,6 +89,7 @@ class OldLog:
     """Shape: sets by day and then as written; names as first met; what is left out in the order of the document.
 
     `order` is None where no date needed one; `assumed_unit` where every load names its unit or there is none.
+    `not_read` are the headers of columns that hold something and were passed over.
     """
 
     sets: tuple[OldSet, ...]
@@ -97,3 +98,4 @@ class OldLog:
     left_out: tuple[LeftOut, ...]
     order: DateOrder | None = None
     assumed_unit: Unit | None = None
+    not_read: tuple[str, ...] = ()

@@ -18,7 +18,9 @@ from engine.reading.lexicon import lexicon, plain_word
 
 LONGEST = 48
 TIME_BEHIND = re.compile(
-    r"[T ,]+\d{1,2}:\d{2}(:\d{2}([.,]\d+)?)? ?([ap]\.?m\.?)? ?(z|utc|[+-]\d{2}:?\d{2})?$", re.IGNORECASE
+    r"[T ,]+((at|um|om|kl|kl\.|a las|alle|às|à|o|в) )?\d{1,2}:\d{2}(:\d{2}([.,]\d+)?)?"
+    r" ?([ap]\.?m\.?|uhr)? ?(z|utc|[+-]\d{2}:?\d{2})?$",
+    re.IGNORECASE,
 )
 PART = re.compile(r"[^\W\d_]+|\d+")
 NUMERIC = re.compile(r"\D*\d{1,2} ?[./\-–] ?\d{1,2}(?: ?[./\-–] ?\d{4}|[./\-–]\d{2}|\.)?\D*$")
@@ -74,6 +76,12 @@ def written_date(text: str, *, cell: bool = True) -> Written | None:
     if BETWEEN.fullmatch("".join(PART.split(bare))) is None:
         return None
     return _from_parts(parts, bare)
+
+
+def is_weekday(text: str) -> bool:
+    """Whether the text is the name of a day of the week and nothing more."""
+    meaning = lexicon().phrases.get(plain_word(text.strip().casefold()))
+    return meaning is not None and meaning.kind is K.WEEKDAY
 
 
 def _serial(text: str) -> Told | None:

@@ -62,7 +62,7 @@ def _from_rows(rows: Rows, catalogue: Catalogue, unit: Unit) -> ParsedPlan:
     if len(rows) > MOST_ROWS:
         raise Unreadable(f"{len(rows)} rows", f"a sheet of up to {MOST_ROWS} rows", "send one block a file")
     if not has_header(rows, _is_header):
-        expected = "a row of headers with at least exercise, sets and reps"
+        expected = "a row of headers: for a plan exercise, sets and reps; for an old log a date, too"
         raise Unreadable(" | ".join(rows[0][1])[:60] if rows else "an empty sheet", expected, "exercise,sets,reps,load")
     table = Table()
     lines: list[PlanLine] = [line for number, cells in rows for line in table.lines(number, cells)]

@@ -11,6 +11,10 @@ from engine.sheets.unreadable import Unreadable
 from engine.sheets.workbook import workbook_sheets
 
 LARGEST_FILE = 5_000_000
+PACKED = b"PK\x03\x04"
+"""How every .xlsx file begins. Source: ISO/IEC 21320-1, a file of this kind is a ZIP archive."""
+COMPOUND = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
+"""How workbooks of the older kind begin, and those under a password. Source: [MS-CFB] 2.2, header signature."""
 
 
 class DocumentKind(Enum):
@@ -27,9 +31,9 @@ KINDS = {
 
 
 def document_kind(file_name: str, content: bytes) -> DocumentKind:
-    """The kind of a document, by its name.
+    """The kind of a document: by its name, unless its first bytes say that it was renamed.
 
-    Errors: Unreadable for another kind of file, or one too large.
+    Errors: Unreadable for another kind of file, an empty one, or one too large.
     """
     if len(content) > LARGEST_FILE:
         raise Unreadable(f"{len(content)} bytes", f"a file of up to {LARGEST_FILE} bytes", "send it in parts")
@@ -37,7 +41,15 @@ def document_kind(file_name: str, content: bytes) -> DocumentKind:
     if suffix not in KINDS:
         expected = f"another kind of file: I can't read {suffix} files"
         raise Unreadable(file_name, expected, "send .csv, .xlsx or paste the text")
-    return KINDS[suffix]
+    if not content.strip(b"\xef\xbb\xff\xfe\xbf\x00 \t\r\n"):
+        raise Unreadable("an empty file", "a plan or an old log", "save it again and send it")
+    if content.startswith(COMPOUND):
+        raise Unreadable(
+            "an older or a locked workbook", "an .xlsx file without a password", "save it as .xlsx or .csv"
+        )
+    if content.startswith(PACKED):
+        return DocumentKind.WORKBOOK
+    return DocumentKind.CSV if KINDS[suffix] is DocumentKind.WORKBOOK else KINDS[suffix]
 
 
 def sheets_of(kind: DocumentKind, content: bytes, is_header: IsHeader, most_rows: int) -> tuple[Sheet, ...]:
@@ -47,4 +59,4 @@ def sheets_of(kind: DocumentKind, content: bytes, is_header: IsHeader, most_rows
     """
     if kind is DocumentKind.WORKBOOK:
         return workbook_sheets(content, most_rows)
-    return (Sheet("", csv_rows(decoded(content), is_header)),)
+    return (Sheet("", csv_rows(decoded(content), is_header, most_rows)),)

@@ -1,36 +1,41 @@
 """A workbook's visible sheets as rows of text.
 
-Only values are read: no formulas are worked out, no macros run, no links followed.
+Only values are read: no formulas are worked out, no macros run, no links followed. A formula whose result the file
+does not keep stands as it is written, "=50+50", so that its cell is not taken for an empty one.
 """
 
 from __future__ import annotations
 
 import io
-import zipfile
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 
-from openpyxl import load_workbook
+from openpyxl import Workbook, load_workbook
 
+from engine.sheets.packed import looked_into
 from engine.sheets.rows import MOST_COLUMNS, Rows, Sheet
 from engine.sheets.unreadable import Unreadable
 from engine.values.load import plain
 
-LARGEST_UNPACKED = 50_000_000
 SECONDS_AN_HOUR = 3600
+TEXT_RESULT = "str"
+"""The kind of a cell whose formula came to a text, perhaps an empty one."""
+
+Values = tuple[object, ...]
 
 
 def workbook_sheets(content: bytes, most_rows: int) -> tuple[Sheet, ...]:
     """The visible sheets in their order.
 
-    Errors: Unreadable for a broken workbook, or a sheet of more than `most_rows` rows.
+    Errors: Unreadable for a broken workbook, or one of more than `most_rows` rows.
     """
-    _refuse_bombs(content)
+    packed = looked_into(content, most_rows)
     try:
-        book = load_workbook(io.BytesIO(content), read_only=True, data_only=True, keep_links=False)
+        book = _opened(content, results=True)
+        formulas = _opened(content, results=False) if packed.formulas else None
         sheets = tuple(
-            Sheet(sheet.title, _rows(sheet.iter_rows(max_col=MOST_COLUMNS, values_only=True), most_rows))
+            Sheet(sheet.title, _rows(_told(book, formulas, sheet.title), most_rows))
             for sheet in book.worksheets
             if sheet.sheet_state == "visible"
         )
@@ -43,24 +48,35 @@ def workbook_sheets(content: bytes, most_rows: int) -> tuple[Sheet, ...]:
     return sheets
 
 
-def _refuse_bombs(content: bytes) -> None:
-    try:
-        with zipfile.ZipFile(io.BytesIO(content)) as archive:
-            size = sum(entry.file_size for entry in archive.infolist())
-    except (zipfile.BadZipFile, ValueError, OSError) as error:
-        raise Unreadable("the workbook", "a whole .xlsx file", "save it again, or as .csv") from error
-    if size > LARGEST_UNPACKED:
-        raise Unreadable(f"{size} bytes unpacked", f"up to {LARGEST_UNPACKED}", "send the one sheet alone, as .csv")
+def _opened(content: bytes, *, results: bool) -> Workbook:
+    return load_workbook(io.BytesIO(content), read_only=True, data_only=results, keep_links=False)
 
 
-def _rows(rows: Iterable[tuple[object, ...]], most_rows: int) -> Rows:
+def _told(book: Workbook, formulas: Workbook | None, name: str) -> Iterator[Values]:
+    """The values of each row; of a formula its result, or the formula where none is kept."""
+    if formulas is None:
+        yield from book[name].iter_rows(max_col=MOST_COLUMNS, values_only=True)
+        return
+    results = book[name].iter_rows(max_col=MOST_COLUMNS)
+    written = formulas[name].iter_rows(max_col=MOST_COLUMNS, values_only=True)
+    for cells, formed in zip(results, written, strict=True):
+        yield tuple(
+            formula if cell.value is None and cell.data_type != TEXT_RESULT else cell.value
+            for cell, formula in zip(cells, formed, strict=True)
+        )
+
+
+def _rows(rows: Iterable[Values], most_rows: int) -> Rows:
+    """The rows that hold something, with their numbers in the sheet."""
     found = []
     for number, cells in enumerate(rows, start=1):
+        if cells.count(None) == len(cells):
+            continue
         told = tuple(_cell(value) for value in cells)
-        if number > most_rows:
-            raise Unreadable(f"more than {most_rows} rows", f"a sheet of up to {most_rows} rows", "send it in parts")
         if any(told):
             found.append((number, told))
+        if len(found) > most_rows:
+            raise Unreadable(f"more than {most_rows} rows", f"a sheet of up to {most_rows} rows", "send it in parts")
     return found
 
 
@@ -82,7 +98,7 @@ def _cell(value: object) -> str:
         case timedelta():
             return _clock(int(value.total_seconds()))
         case _:
-            return str(value).replace("\n", "; ")
+            return "; ".join(str(value).splitlines())
 
 
 def _clock(seconds: int) -> str:

@@ -171,6 +171,33 @@ def test_a_log_without_one_set_says_why():
     assert "“glorp” ×1: unknown exercise" in told.last
 
 
+@pytest.mark.parametrize(
+    ("name", "content", "said"),
+    [
+        ("empty.csv", "", "expected a plan or an old log"),
+        (
+            "long.csv",
+            "date,exercise,reps\n" + "2024-03-05,squat,5\n" * 30_001,
+            "read “30002 lines”, expected up to 30000",
+        ),
+        ("list.csv", "name,phone\nx,1\n", "for an old log a date, too"),
+        ("log.ods", "x", "I can't read .ods files"),
+    ],
+)
+def test_a_file_that_cannot_be_read_is_answered_once_and_saves_nothing(name, content, said):
+    told = Told(f" sends {name}", **{name: content})
+
+    assert told.last.lstrip().startswith("Not saved: ")
+    assert said in told.last
+    assert told.records == ()
+
+
+def test_columns_that_are_passed_over_are_shown():
+    told = Told(" sends log.csv", **{"log.csv": "date,exercise,reps,poundage\n2024-03-05,squat,5,100\n"})
+
+    assert "Columns not read: poundage." in told.last
+
+
 def test_a_plan_is_a_plan():
     told = Told(" sends plan.txt")
 

@@ -19,6 +19,7 @@ TODAY = date(2026, 6, 1)
         pytest.param("2024-03-05", Told(2024, 3, 5), id="ISO"),
         pytest.param("2024-03-05T18:00:00Z", Told(2024, 3, 5), id="ISO with a time"),
         pytest.param("2024/3/5", Told(2024, 3, 5), id="year first with slashes"),
+        pytest.param("Mar 5, 2024 at 6:30 PM", Told(2024, 3, 5), id="a time behind a small word"),
         pytest.param("20240305", Told(2024, 3, 5), id="without separators"),
         pytest.param("05/03/24 6:30 PM", Pair(5, 3, 2024, False), id="two figures for the year, a time behind"),
         pytest.param("5.3.2024", Pair(5, 3, 2024, True), id="points"),
@@ -121,3 +122,20 @@ def test_a_year_that_is_not_written_follows_from_the_days_around(texts, told):
 )
 def test_a_date_that_cannot_be_says_why(text, why):
     assert days(text)[1] == [why]
+
+
+@pytest.mark.parametrize(
+    ("texts", "unit", "order"),
+    [
+        pytest.param("3/5/24 3/7/24 4/2/24", Unit.KG, DateOrder.MONTH_FIRST, id="row by row forward one way only"),
+        pytest.param("5/3/24 7/3/24 2/4/24", Unit.LB, DateOrder.DAY_FIRST, id="the same for pounds"),
+        pytest.param("4/2/24 3/7/24 3/5/24", Unit.KG, DateOrder.MONTH_FIRST, id="newest first"),
+        pytest.param("3/5/24 3/7/24 3/9/24", Unit.KG, DateOrder.MONTH_FIRST, id="days apart, not months"),
+        pytest.param("3/5/24 3/7/24", Unit.KG, DateOrder.DAY_FIRST, id="two dates tell too little"),
+        pytest.param("1/2/24 2/3/24 3/4/24", Unit.KG, DateOrder.DAY_FIRST, id="as far apart both ways"),
+        pytest.param("2/7/24 9/3/24 1/5/24", Unit.KG, DateOrder.DAY_FIRST, id="in no turn either way"),
+        pytest.param("1/3/24 8/3/24 10/3/24", Unit.KG, DateOrder.DAY_FIRST, id="days apart by habit already"),
+    ],
+)
+def test_the_order_by_how_the_dates_go_on(texts, unit, order):
+    assert date_order([written_date(text) for text in texts.split()], unit, TODAY) is order

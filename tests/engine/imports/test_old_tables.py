@@ -362,19 +362,7 @@ def test_dates_and_units_that_were_taken_for_granted_are_told():
         pytest.param(sheet("day|exercise|sets|reps|progression", "2024-03-05|squat|3|5|+2.5"), id="a plan by dates"),
         pytest.param(sheet("date|exercise|sets|reps", "2026-07-01|squat|3|5"), id="days to come"),
         pytest.param(sheet("a|b|c", "1|2|3"), id="something else"),
-        pytest.param("", id="nothing"),
     ],
 )
 def test_what_is_no_log_is_left_to_others(content):
     assert read("log.tsv", content) is None
-
-
-def test_a_sheet_that_is_too_long_is_left_out_whole():
-    log = log_of("log.tsv", sheet("date|exercise|reps", *["2024-03-05|squat|5"] * 30_001))
-
-    assert (log.sets, left_out(log)) == ((), [(0, "I read up to 30000 at once; send it in parts")])
-
-
-@pytest.mark.parametrize("name", ["log.xlsx", "log.pdf"])
-def test_what_cannot_be_read_is_no_log(name):
-    assert read(name, b"%PDF-1.4") is None

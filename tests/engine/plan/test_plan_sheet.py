@@ -164,9 +164,9 @@ def test_a_problem_names_the_row_of_the_sheet():
     [
         pytest.param("plan.pages", b"PK", "can't read .pages files", id="another kind of file"),
         pytest.param("plan.xls", b"\xd0\xcf", "can't read .xls files", id="an old workbook"),
-        pytest.param("plan.xlsx", b"not a zip", "a whole .xlsx file", id="a broken workbook"),
+        pytest.param("plan.xlsx", b"PK\x03\x04 no more", "a whole .xlsx file", id="a broken workbook"),
         pytest.param("plan.xlsx", as_workbook(("hello", "world")), "a row of headers", id="no headers"),
-        pytest.param("plan.csv", b"", "a row of headers", id="an empty file"),
+        pytest.param("plan.csv", b"", "a plan or an old log", id="an empty file"),
         pytest.param(
             "plan.csv", b"exercise,sets,reps\n" + b"plank,3,45\n" * 2_001, "up to 2000 rows", id="too many rows"
         ),
