@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from enum import Enum
+from typing import TYPE_CHECKING
+
+from engine.reading.members import members_of
 
 
-class K(Enum):
+class Kind(Enum):
     """Kinds of pieces. The values are the names that the language files use; signs and computed kinds stand first."""
 
     # Members are singletons: hashing them by identity saves a call for each look-up in the inner loops.
@@ -130,3 +133,9 @@ class K(Enum):
     NOTE = "note"
     FILLER = "filler"
     HEADING = "heading"
+
+
+if TYPE_CHECKING:
+    K = Kind
+else:
+    K = members_of(Kind)

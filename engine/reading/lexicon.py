@@ -15,7 +15,7 @@ from functools import lru_cache
 from importlib.resources import files
 
 from engine.catalogue.phrases import fold_accents
-from engine.reading.kinds import K
+from engine.reading.kinds import K, Kind
 from engine.reading.tokens import Shape, clean, tokenize
 
 FIRST_LANGUAGE = "en.txt"
@@ -82,9 +82,9 @@ def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:
         name, _, value = label.strip().partition(" ")
         if name in PHRASEBOOK:
             continue
-        if not colon or name not in K._value2member_map_ or (value and not value.isdigit()):
+        if not colon or name not in Kind._value2member_map_ or (value and not value.isdigit()):
             raise MalformedWords(file, number, line)
-        meaning = Meaning(K(name), int(value) if value else None)
+        meaning = Meaning(Kind(name), int(value) if value else None)
         for phrase in listed.split(","):
             words = phrase_words(phrase)
             if words:

@@ -11,15 +11,16 @@ from collections.abc import Mapping
 from datetime import date
 from decimal import Decimal
 from enum import Enum
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from engine.reading.kinds import K
+from engine.reading.members import members_of
 from engine.values.effort import Effort
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
 
 
-class Role(Enum):
+class Counted(Enum):
     """What a number counts, as far as its own spelling says."""
 
     __hash__ = object.__hash__
@@ -37,6 +38,12 @@ class Role(Enum):
     BODY = "body weight"
     UNREADABLE = "unreadable"  # 1?5
     NOT_A_SET = "not a set"  # a percentage, a height, a distance run
+
+
+if TYPE_CHECKING:
+    Role = Counted
+else:
+    Role = members_of(Counted)
 
 
 class Piece(NamedTuple):

@@ -16,7 +16,9 @@ import unicodedata
 from decimal import Decimal
 from enum import Enum
 from functools import lru_cache
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
+
+from engine.reading.members import members_of
 
 LONGEST_TEXT = 4_096
 LONGEST_NUMBER = 9
@@ -26,7 +28,7 @@ TOO_BIG = Decimal(10) ** LONGEST_NUMBER
 HALF = Decimal("0.5")
 
 
-class Shape(Enum):
+class TokenShape(Enum):
     __hash__ = object.__hash__
 
     NUMBER = "number"
@@ -35,6 +37,12 @@ class Shape(Enum):
     WORD = "word"
     SIGN = "sign"
     LINE = "line"
+
+
+if TYPE_CHECKING:
+    Shape = TokenShape
+else:
+    Shape = members_of(TokenShape)
 
 
 class Token(NamedTuple):
