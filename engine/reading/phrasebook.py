@@ -28,8 +28,12 @@ class Phrasebook:
     heads: Mapping[str, tuple[str, ...]]
     cues: Mapping[str, frozenset[str]]
     slips: Slips
+    head_slips: Slips
+    """The words of heads, apart: a head is only mended where what it needs stands behind it."""
     openers: frozenset[str]
     """First words of phrases and heads."""
+    cued: frozenset[str]
+    """Words of the cues that make a request wherever they stand: without one of them none is looked for."""
     copulas: frozenset[str]
     """ "was", "were", "is" in all languages: the last words of the phrases that say what a set was."""
 
@@ -37,11 +41,12 @@ class Phrasebook:
 def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
     """The words and numbers of a message, plain and without apostrophes, each with its token."""
     shapes = (Shape.WORD, Shape.NUMBER, Shape.CLOCK, Shape.ORDINAL)
-    return [(_plain(token.text), token) for token in tokens if token.shape in shapes]
+    return [(spoken(token.text), token) for token in tokens if token.shape in shapes]
 
 
 @lru_cache(maxsize=8_192)
-def _plain(word: str) -> str:
+def spoken(word: str) -> str:
+    """The word as the phrasebook keeps it: plain, without apostrophes."""
     return plain_word(word).replace("'", "")
 
 
@@ -69,7 +74,11 @@ def phrasebook() -> Phrasebook:
     openers = frozenset(phrase.split()[0] for phrase in (*said, *heads))
     copulas = frozenset(phrase.split()[-1] for phrase in cues["be"])
     labelled = {label: frozenset(found) for label, found in cues.items()}
-    return Phrasebook(said, heads, labelled, slips_of(typo_words), openers, copulas)
+    cued = frozenset(word for label in FREE_CUES for phrase in labelled[label] for word in phrase.split())
+    return Phrasebook(said, heads, labelled, slips_of(typo_words), slips_of(heads), openers, cued, copulas)
+
+
+FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout")
 
 
 MENDED_CUES = (

@@ -7,21 +7,34 @@ The intent's word in other uses is talk: "what a week" is no request for the wee
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
+from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece
-from engine.reading.prepare import Prepared
+from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests_free import again_told, is_done, told_freely
+from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_told import ARGUMENTS, Said, adjusts, asks_history, repeat_told
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
 from engine.reading.values import Act, Context
+from engine.reading.when import day_told
 
 LONGEST_REQUEST = 24
 LONGEST_MENDED = 4
 PLANNED = "planned"
+MENDABLE = frozenset(
+    ("swap", "skip", "why", "history", "best", "rest", "bodyweight", "pause", "remind", "units", "move", "snooze",
+     "week", "volume", "plan", "today", "check", "preview", "digest", "plan_for", "more", "export", "add_exercise",
+     "what_if", "warmup", "plates", "done", "repeat")
+)  # fmt: skip
+"""Requests that a mistyped word may be mended to: none that takes away, falls silent, or writes to somebody."""
+LIFTS_NAMED = frozenset(("swap", "skip"))
+"""Requests whose lifts show that a short word with another letter in it was meant so: "swsp squat for leg press"."""
 COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "history"}
 
 
@@ -44,11 +57,11 @@ def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Ac
     if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
         return None
     bare = _without_politeness(words, book)
-    told = _by_phrase(bare, cleaned, pieces, context, catalogue, book)
     return (
-        told
+        _by_phrase(bare, cleaned, pieces, context, catalogue, book)
         or _last_clause(cleaned, pieces, context, catalogue, book)
-        or _mended(bare, cleaned, pieces, context, catalogue, book)
+        or _mended(bare, pieces, context, book)
+        or _head_mended(bare, cleaned, pieces, context, catalogue)
     )
 
 
@@ -107,6 +120,9 @@ def _by_phrase(
     name = book.said.get(phrase) or book.said.get(" ".join(cleaned.lower().split()))
     if name is not None:
         return _plain(name, "", context)
+    plain = [word for word, _ in words]
+    if is_done(plain, pieces, book):
+        return Act("done")
     for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):
         head = " ".join(word for word, _ in words[:length])
         for named in book.heads.get(head, ()):
@@ -120,6 +136,8 @@ def _by_phrase(
                 return found
     return (
         repeat_told(words, pieces, context)
+        or again_told(plain, pieces, book)
+        or told_freely(plain, pieces, context, book)
         or taught_of(cleaned, catalogue)
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
@@ -130,8 +148,8 @@ def _last_clause(
     cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue, book: Phrasebook
 ) -> Act | None:
     """ "rack is taken, swap squat for leg press": a request behind a reason, where no numbers stand in front."""
-    at = max(cleaned.rfind(mark) for mark in (",", ".", ";", " - ", "!"))
-    if at <= 0 or at >= len(cleaned) - 2 or any(p.kind is K.NUMBER and p.start < at for p in pieces):
+    at = max(cleaned.rfind(mark) for mark in (", ", ". ", "; ", " - ", "! "))
+    if at <= 0 or at >= len(cleaned.rstrip()) - 2 or any(p.kind is K.NUMBER and p.start < at for p in pieces):
         return None
     behind = [piece for piece in pieces if piece.start > at]
     words = _without_politeness([(w, t) for w, t in spoken_words(tokenize(cleaned)) if t.start > at], book)
@@ -140,33 +158,60 @@ def _last_clause(
     # The clause keeps its place in the text, so that the pieces still fit it.
     clause = " " * (at + 1) + cleaned[at + 1 :]
     found = _by_phrase(words, clause, behind, context, catalogue, book)
-    return found if found is not None and found.name in BEHIND_A_REASON else None
+    if found is None or found.name not in BEHIND_A_REASON:
+        return None
+    return _with_reason(found, words, [piece for piece in pieces if piece.start < at], context)
 
 
+def _with_reason(found: Act, words: list[tuple[str, Token]], reason: Sequence[Piece], context: Context) -> Act:
+    """The request with what the reason in front says of it: "no time for curls, skip them", "away until may, pause"."""
+    if found.name == "pause" and found.when is None:
+        return replace(found, when=day_told(reason, context))
+    named = {narrowed(piece.names, context)[0] for piece in reason if piece.kind is K.NAME}
+    if found.name == "swap" and len(named) == 1 and found.exercise == context.doing and found.to not in named:
+        return replace(found, exercise=named.pop())
+    pointing = all(word in POINTING for word, _ in words[1:])
+    if found.name == "skip" and pointing and len(named) == 1:
+        return replace(found, exercise=named.pop())
+    return found
+
+
+POINTING = frozenset(("it", "them", "this", "that", "these", "those", "today", "please", "now"))
 BEHIND_A_REASON = frozenset(
     ("swap", "skip", "undo", "redo", "next", "today", "done", "repeat", "why", "rest", "pause", "snooze")
 )
 
 
-def _mended(
-    words: list[tuple[str, Token]],
-    cleaned: str,
-    pieces: Sequence[Piece],
-    context: Context,
-    catalogue: Catalogue,
-    book: Phrasebook,
-) -> Act | None:
-    """A short message with a slip of the thumb in it: "udno", "nxet"."""
+def _mended(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """A short message with a slip of the thumb in it: "udno", "nxet"; or with letters held down: "undooo"."""
     if len(words) > LONGEST_MENDED or any(piece.kind in (K.NUMBER, K.NAME) for piece in pieces):
         return None
     if not any(piece.kind is K.PLAIN for piece in pieces):
         return None
-    mended = book.slips.mended([word for word, _ in words], book.said)
+    typed = [word for word, _ in words]
+    stressed = book.said.get(" ".join(map(without_stress, typed)))
+    if stressed is not None:
+        return _plain(stressed, "", context)
+    mended = [phrase for phrase in book.slips.mended(typed, book.said) if is_sure_of_all(typed, phrase.split())]
     names = {book.said[phrase] for phrase in mended}
-    return _plain(names.pop(), "", context) if len(names) == 1 else None
+    return replace(_plain(names.pop(), "", context), mended=mended[0]) if len(names) == 1 else None
 
 
-def _plain(name: str, rest: str, context: Context) -> Act | None:
+def _head_mended(
+    words: list[tuple[str, Token]], cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue
+) -> Act | None:
+    """A request whose first words hold a slip, where what it needs stands behind them: "untis lb", "hisory squat"."""
+    book = phrasebook()
+    for text, sure in head_mended(words, cleaned, pieces, book):
+        prepared = prepare(text, context, catalogue)
+        bare = _without_politeness(spoken_words(prepared.tokens), book)
+        told = spelt(text, context, catalogue) or _by_phrase(bare, text, prepared.spoken, context, catalogue, book)
+        if told is not None and told.name in (MENDABLE if sure else LIFTS_NAMED):
+            return replace(told, mended=" ".join(text.split()))
+    return None
+
+
+def _plain(name: str, rest: str, context: Context) -> Act:
     if name == PLANNED:
         return Act("done", exercise=context.doing, as_planned=True)
     if name == "skip" and not rest:

@@ -3,7 +3,7 @@
 line = ("summary" | "digest" | "reactions") ("on" | "off")
      | "forget" WORD | "zone" PLACE | "leave coach" | "stop reminders" | "stop rest"
      | "my gym" [":" WORDS] | "plates" [LOAD] | "warm up" [LIFT] | "best" LIFT
-     | "plan" ("text" | "from" DAY) | "help plan" | "check" ("with" | "without") WORDS
+     | "plan" (["as"] "text" | "from" DAY) | "help plan" | "check" ("with" | "without") WORDS
      | ("more" | "less") MUSCLE | ["+" | "-"] N "sets" MUSCLE | NAME ":" any of the last two
      | "rack taken" | "no barbell"
 
@@ -37,7 +37,10 @@ EQUIPMENT = re.compile(r"my (plates|bar|dumbbells|kettlebells|stack|collars)(?: 
 PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:kg|lb|lbs)?))?")
 WARM_UP = re.compile(r"/?warm[ -]?up(?: for)?(?: ([^\d]{2,50}))?")
 BEST = re.compile(r"best ([^\d]{2,50})")
-PLAN = re.compile(r"plan (text|all|whole|from [a-z]{3,12}|starts? [a-z]{3,12})")
+PLAN = re.compile(
+    r"(?:show (?:me )?|send (?:me )?|print |give me )?(?:my |the )?plan "
+    r"(?:(?:as |in )?(?:a |plain )?(text|words|message)|(all|whole|from [a-z]{3,12}|starts? [a-z]{3,12}))"
+)
 PLAN_HELP = re.compile(r"help (?:plan|plans|progression)|plan help|how do i (?:write|make|send) a plan")
 CHECK = re.compile(r"check (?:my |the )?(?:plan )?((?:with|without) .{2,50})")
 FEWER_OR_MORE = re.compile(r"(?:more|less|fewer) .{2,40}")
@@ -105,7 +108,7 @@ def _of_lift(name: str, words: str | None, context: Context, catalogue: Catalogu
 
 def _plan(said: str) -> Act | None:
     if found := PLAN.fullmatch(said):
-        return Act("plan", text=found[1])
+        return Act("plan", text="text" if found[1] else found[2])
     if PLAN_HELP.fullmatch(said):
         return Act("help", text="plan")
     found = CHECK.fullmatch(said)

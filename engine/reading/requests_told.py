@@ -163,6 +163,8 @@ def asks_history(words: list[tuple[str, Token]], pieces: Sequence[Piece], contex
     phrase = " ".join(word for word, _ in words)
     if len(named) != 1 or any(piece.kind is K.NUMBER for piece in pieces) or len(words) > 9:
         return None
+    if any(piece.kind in (K.NOTE, K.PAIN) for piece in pieces):
+        return None  # "squats felt heavy last time" tells, and asks for nothing
     if (
         phrase.endswith((" last time", " history", " last session", " log", " last week"))
         and " last " not in phrase[:4]
@@ -220,6 +222,19 @@ def _teach(said: Said) -> Act | None:
 
 def _text(said: Said) -> Act | None:
     return Act(said.name, text=said.rest) if said.rest else None
+
+
+def _what_if(said: Said) -> Act | None:
+    """A change of the plan; "what if i can't get 5 at 100?" is a question."""
+    changed = any(piece.kind in (K.NAME, K.MUSCLE, K.JOINT, K.WEEKDAY, K.VARIANT) for piece in said.pieces)
+    return Act(said.name, text=said.rest) if changed and not PLAN_CHANGES.isdisjoint(said.rest_words) else None
+
+
+PLAN_CHANGES = frozenset(
+    ("swap", "swapped", "replace", "replaced", "change", "changed", "add", "added", "drop", "dropped", "remove",
+     "removed", "skip", "skipped", "cut", "move", "moved", "shift", "shifted", "train", "trained", "leave", "left",
+     "stop", "stopped", "lose", "delete", "take", "without", "more", "fewer", "less", "extra", "instead", "set", "sets")
+)  # fmt: skip
 
 
 def _short_text(said: Said) -> Act | None:
@@ -280,7 +295,18 @@ def _person(said: Said) -> Act | None:
     first = said.pieces[0] if said.pieces else None
     if first is None or first.kind not in (K.PLAIN, K.NAME, K.FILLER, K.OTHERS, K.MONTH, K.WEEKDAY):
         return None
-    return Act(said.name, text=said.rest)
+    told = ":" in said.rest or "\n" in said.rest
+    if first.kind is K.WEEKDAY and not told:
+        return None
+    return None if not told and any(piece.kind is K.TIMES for piece in said.pieces) else Act(said.name, text=said.rest)
+
+
+def _plan_for(said: Said) -> Act | None:
+    """A client's plan; "the plan for friday" is the session of that day."""
+    days = [piece for piece in said.pieces if piece.kind in (K.WEEKDAY, K.TODAY, K.TOMORROW)]
+    if len(days) == 1 and all(piece in days or piece.kind is K.FILLER for piece in said.pieces):
+        return Act("today", text=days[0].text)
+    return _person(said)
 
 
 def _told_person(said: Said) -> Act | None:
@@ -342,10 +368,10 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "quiet": _short_text,
     "check": _dated_text,
     "preview": _short_text,
-    "what_if": _text,
+    "what_if": _what_if,
     "more": _muscle_text,
     "digest": _person,
-    "plan_for": _person,
+    "plan_for": _plan_for,
     "note_to": _told_person,
     "accept": _short_text,
     "forget": _short_text,

@@ -131,6 +131,8 @@ class Act:
     as_planned: bool = False
     text: str = ""
     """Whatever else was said behind the intent's word, as typed."""
+    mended: str = ""
+    """The request as it was read, where a word of it was mistyped; empty where nothing was mended."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
@@ -15,26 +16,49 @@ from engine.values.load import Unit
 HALF_DAY = 12
 LAST_HOUR = 23
 DAY_AFTER_TOMORROW = frozenset(("übermorgen", "послезавтра", "overmorgen", "pojutrze"))
+COUNTED_WEEKDAYS = {"segunda": 0}
+"""Weekdays whose word counts sets as well: Monday in Portuguese."""
 SPANS = {"day": 1, "days": 1, "week": 7, "weeks": 7, "tag": 1, "tage": 1, "wochen": 7, "woche": 7}
 FURTHEST_AHEAD = 730
 
 
 def day_told(pieces: Sequence[Piece], context: Context) -> date | None:
     """The day ahead that is told, or None."""
-    today = context.now.date() if context.now else None
+    if context.now is None:
+        return None
+    today = context.now.date()
     for at, piece in enumerate(pieces):
-        if today is None:
-            return None
-        if piece.kind is K.TOMORROW:
-            return today + timedelta(days=2 if piece.text in DAY_AFTER_TOMORROW else 1)
-        if piece.kind is K.TODAY:
-            return today
-        if piece.kind is K.WEEKDAY:
-            return weekday_after(today, piece.told)
-        found = _counted(pieces, at, today) or _calendar(pieces, at, today, context.unit)
+        found = _by_word(piece, today) or _counted(pieces, at, today) or _calendar(pieces, at, today, context.unit)
         if found is not None:
             return found
     return None
+
+
+def _by_word(piece: Piece, today: date) -> date | None:
+    """ "tomorrow", "monday", "next week"."""
+    if piece.kind is K.TOMORROW:
+        return today + timedelta(days=2 if piece.text in DAY_AFTER_TOMORROW else 1)
+    if piece.kind is K.TODAY:
+        return today
+    if piece.kind is K.WEEKDAY:
+        return weekday_after(today, piece.told)
+    if piece.kind is K.ORDINAL and piece.text in COUNTED_WEEKDAYS:
+        return weekday_after(today, COUNTED_WEEKDAYS[piece.text])
+    return _next(piece.told, today) if piece.kind is K.FUTURE and piece.told else None
+
+
+def _next(told: int, today: date) -> date:
+    """The day of "next thursday"; of "next week" its Monday, of "next month" its first."""
+    if told == NEXT_WEEK:
+        return weekday_after(today, 0)
+    if told == NEXT_MONTH:
+        return (today.replace(day=1) + timedelta(days=LONGEST_MONTH)).replace(day=1)
+    return weekday_after(today, told - 1)
+
+
+NEXT_WEEK, NEXT_MONTH = 8, 9
+"""What a FUTURE piece tells where no weekday is named; 1 to 7 are the weekdays from Monday."""
+LONGEST_MONTH = 31
 
 
 def _counted(pieces: Sequence[Piece], at: int, today: date) -> date | None:
@@ -56,6 +80,10 @@ def _calendar(pieces: Sequence[Piece], at: int, today: date, unit: Unit) -> date
         return _ahead(behind[1].told or int(behind[1].value), piece.told, today)
     if piece.kind is K.ORDINAL and any(p.kind is K.MONTH for p in behind):
         return _ahead(piece.told, next(p.told for p in behind if p.kind is K.MONTH), today)
+    if piece.kind is K.ORDINAL and piece.told and piece.text[0].isdigit():
+        return _of_month(piece.told, today)
+    if piece.kind is K.NUMBER and (dotted := DOTTED.fullmatch(piece.text)):
+        return _ahead(int(dotted[1]), int(dotted[2]), today)
     numbers = [p for p in behind if p.kind is K.NUMBER]
     if piece.kind is K.NUMBER and len(behind) > 4 and behind[1].kind is K.DASH and len(numbers) == 3:
         return _exactly(*(int(min(n.value, Decimal(9_999))) for n in numbers))
@@ -68,6 +96,17 @@ def _calendar(pieces: Sequence[Piece], at: int, today: date, unit: Unit) -> date
 def _ahead(day: int, month: int, today: date) -> date | None:
     found = _exactly(today.year, month, day)
     return found if found is None or found >= today else _exactly(today.year + 1, month, day)
+
+
+def _of_month(day: int, today: date) -> date | None:
+    """The next day with this number, this month or in one of those after it: "back on the 24th"."""
+    firsts = (today.replace(day=1) + timedelta(days=LONGEST_MONTH * months) for months in range(3))
+    days = (_exactly(first.year, first.month, day) for first in firsts)
+    return next((found for found in days if found is not None and found > today), None)
+
+
+DOTTED = re.compile(r"(\d{1,2})\.(\d{1,2})")
+""" "24.3.", a day and a month as most of the continent writes them."""
 
 
 def _exactly(year: int, month: int, day: int) -> date | None:
@@ -103,7 +142,8 @@ def _in_a_while(pieces: Sequence[Piece], now: datetime) -> datetime | None:
             or pieces[at - 1].text not in ("in", "for", "dans", "en", "om", "через", "za", "tra")
         ):
             continue
-        if piece.role is Role.SECONDS and piece.value < 86_400:
+        clock = ":" in piece.text and pieces[at - 1].text not in ("in", "for")
+        if piece.role is Role.SECONDS and piece.value < 86_400 and not clock:
             return now + timedelta(seconds=int(piece.value))
         if piece.role is Role.NOT_A_SET and piece.value <= 48:
             return now + timedelta(hours=float(piece.value))

@@ -1,0 +1,167 @@
+"""Requests told in no fixed order: the words that make them stand anywhere in a short sentence.
+
+skip    = LEAVE name ... OUT | name ... SKIP
+swap    = [ name ] INSTEAD-OF name ... [ name ] | "rather" name "than" name | name ... name "instead"
+history = name and LAST-TIME, asked or on their own | name HISTORY
+done    = the gym, the session, I  FINISHED
+repeat  = AGAIN words around it, with at most one number of sets
+
+Each part in capitals is a cue of the language files. A sentence with other numbers in it is
+none of these.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.kinds import K
+from engine.reading.names import narrowed
+from engine.reading.phrasebook import Phrasebook, spoken
+from engine.reading.pieces import Piece, Role
+from engine.reading.values import Act, Context
+from engine.values.ids import ExerciseName
+
+LONGEST = 12
+MOST_UNKNOWN = 4
+COUNTED = frozenset((K.NUMBER, K.COUNT, K.TIMES))
+TALK = frozenset((K.PAIN, K.STORY, K.OTHERS, K.SAYING, K.UNRELATED, K.YESTERDAY, K.DATE, K.TOMORROW))
+
+
+def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """The request that the sentence makes, by its cues; None where it makes none."""
+    if len(words) > LONGEST or book.cued.isdisjoint(words) or any(piece.kind in COUNTED for piece in pieces):
+        return None
+    named = [piece for piece in pieces if piece.kind is K.NAME]
+    if not named:
+        return None
+    phrase = f" {' '.join(words)} "
+    return (
+        _history(phrase, pieces, named, context, book)
+        or _swap(phrase, pieces, named, context, book)
+        or _skip(words, pieces, named, context, book)
+    )
+
+
+def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> bool:
+    """Whether the sentence says no more than that the session is over: "gym done", "I am finished for today"."""
+    finished = book.cues["finished"]
+    if finished.isdisjoint(words) or len(words) > LONGEST:
+        return False
+    if any(piece.kind in COUNTED or piece.kind in (K.NAME, K.QUESTION) for piece in pieces):
+        return False
+    parts = {part for piece in pieces if piece.kind is K.HEADING for part in piece.text.split()} - NO_SESSION
+    return all(word in finished or word in book.cues["session"] or word in parts for word in words)
+
+
+NO_SESSION = frozenset(
+    ("warm", "warmup", "up", "week", "main", "accessories", "accessory", "lifts", "lift", "finisher")
+)
+"""Words of headings that are a part of a session, or more than one."""
+
+
+def again_told(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
+    """The latest set again, once or so many times: "and another one the same", "another two sets like that"."""
+    core, around = book.cues["again"], book.cues["aroundagain"]
+    if core.isdisjoint(words) or len(words) > LONGEST or any(piece.kind in NO_REPEAT for piece in pieces):
+        return None
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    counted = {part for piece in numbers for part in spoken(piece.text).split()}
+    if len(numbers) > 1 or not all(word in core or word in around or word in counted for word in words):
+        return None
+    if not numbers:
+        return Act("repeat") if set(words) - {"more"} & core or "one" in words else None
+    several = numbers[0].role is Role.SETS or (numbers[0].role is Role.BARE and numbers[0].value <= FEW_SETS)
+    asked = any(piece.kind in (K.MORE, K.ANOTHER) for piece in pieces) or numbers[0].role is Role.SETS
+    if any(piece.kind in (K.FOR, K.AT, K.WITH) for piece in pieces):
+        return None  # "one more for 3" is a set of three
+    whole = numbers[0].value == int(numbers[0].value) and 1 <= numbers[0].value <= MOST_SETS
+    return Act("repeat", count=int(numbers[0].value)) if several and asked and whole else None
+
+
+FEW_SETS = 3
+MOST_SETS = 20
+NO_REPEAT = frozenset((K.NAME, K.TIMES, K.COUNT, K.QUESTION, K.AT, K.YESTERDAY, K.WEEKDAY, K.DATE))
+
+
+def _holds(phrase: str, cues: frozenset[str]) -> str:
+    """The longest cue in the phrase; empty where none is."""
+    return max((cue for cue in cues if f" {cue} " in phrase), key=len, default="")
+
+
+def _exercise(piece: Piece, context: Context) -> ExerciseName:
+    return narrowed(piece.names, context)[0]
+
+
+def _unknown(pieces: Sequence[Piece]) -> int:
+    return sum(1 for piece in pieces if piece.kind is K.PLAIN)
+
+
+def _history(
+    phrase: str, pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
+) -> Act | None:
+    if len(named) != 1 or any(piece.kind in (K.PAIN, K.OTHERS) for piece in pieces):
+        return None
+    last = _holds(phrase, book.cues["lasttime"])
+    told = last or _holds(phrase, book.cues["history"])
+    if not told:
+        return None
+    others = len(phrase.split()) - len(told.split()) - len(named[0].text.split())
+    asked = phrase.strip().split()[0] in book.cues["asking"] or any(piece.kind is K.QUESTION for piece in pieces)
+    felt = any(piece.kind is K.NOTE for piece in pieces)
+    if (asked and last) or (others <= 1 and not felt):
+        return Act("history", exercise=_exercise(named[0], context))
+    return None
+
+
+def _swap(
+    phrase: str, pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
+) -> Act | None:
+    if len(named) != 2 or _unknown(pieces) > MOST_UNKNOWN or any(piece.kind in TALK for piece in pieces):
+        return None
+    words = set(phrase.split())
+    asked = any(piece.kind in (K.ASKS, K.QUESTION) for piece in pieces) or not words.isdisjoint(PAST)
+    old = None if asked else _behind_instead(phrase, pieces, book) or _behind_than(phrase, named)
+    old = old or _before_instead(phrase, named)
+    if old is None:
+        return None
+    new = next((piece for piece in named if piece is not old), None)
+    if new is None or new.names == old.names:
+        return None
+    return Act("swap", exercise=_exercise(old, context), to=_exercise(new, context))
+
+
+PAST = frozenset(("did", "done", "was", "were", "went", "used", "had", "not"))
+NO_WISH = frozenset(("did", "done", "went", "used", "should", "why", "how", "would", "when"))
+
+
+def _behind_instead(phrase: str, pieces: Sequence[Piece], book: Phrasebook) -> Piece | None:
+    """The lift right behind "instead of": the one to be swapped."""
+    cue = _holds(phrase, book.cues["insteadof"])
+    if not cue:
+        return None
+    first = cue.split()[0]
+    place = next((at for at, one in enumerate(pieces) if one.kind is K.NOT and spoken(one.text) == first), None)
+    behind = [] if place is None else [one for one in pieces[place + 1 : place + 3] if one.kind is K.NAME]
+    return behind[0] if behind else None
+
+
+def _behind_than(phrase: str, named: Sequence[Piece]) -> Piece | None:
+    return named[1] if " rather " in phrase and " than " in phrase else None
+
+
+def _before_instead(phrase: str, named: Sequence[Piece]) -> Piece | None:
+    """ "bench is taken, can i use the chest press instead"."""
+    return named[0] if phrase.endswith(" instead ") and NO_WISH.isdisjoint(phrase.split()) else None
+
+
+def _skip(
+    words: Sequence[str], pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
+) -> Act | None:
+    if any(piece.kind in TALK or piece.kind is K.QUESTION for piece in pieces) or _unknown(pieces) > MOST_UNKNOWN:
+        return None
+    leaves = words[0] in book.cues["leave"] or " ".join(words[:2]) in book.cues["leave"]
+    out = leaves and not book.cues["out"].isdisjoint(words[2:])
+    behind = pieces[-1].kind is not K.NAME and not book.cues["leftout"].isdisjoint(words[1:])
+    if not (out or behind):
+        return None
+    return Act("skip", exercise=_exercise(named[0], context))
