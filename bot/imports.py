@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
 
 from bot import zones
@@ -16,11 +17,13 @@ from bot.replies.trouble import stale_button
 from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.catalogue.catalogue import normalise
+from engine.imports.columns import unit_of
 from engine.imports.document import read_log
 from engine.imports.doubles import not_yet, notes_not_yet
-from engine.imports.values import Habits, OldLog, OldNote, OldSet
+from engine.imports.values import DateOrder, Habits, OldLog, OldNote, OldSet
 from engine.sheets.unreadable import Unreadable
 from engine.values.ids import ExerciseName
+from engine.values.load import Unit
 from storage.envelopes import InboundId
 from storage.records import ChangeKind, Question, QuestionId, QuestionState
 
@@ -33,27 +36,86 @@ YES = frozenset(
 NO = frozenset(("cancel", "/cancel", "no", "n", "forget it", "never mind", "don't", "do not"))
 
 
+SAID_AROUND = frozenset(
+    (
+        "those",
+        "these",
+        "they",
+        "they're",
+        "are",
+        "it's",
+        "its",
+        "it",
+        "is",
+        "in",
+        "all",
+        "the",
+        "loads",
+        "weights",
+        "no",
+    )
+)
+MONTH_FIRST = frozenset(("month first", "month/day", "mm/dd", "m/d", "month day", "american dates", "us dates"))
+DAY_FIRST = frozenset(("day first", "day/month", "dd/mm", "d/m", "day month", "european dates"))
+
+
+@dataclass(frozen=True, slots=True)
+class ReadAs:
+    """How the bare dates and loads of a document are read; None: by her own habit."""
+
+    order: DateOrder | None = None
+    unit: Unit | None = None
+
+
 def received(turn: Turn, name: str, content: bytes) -> bool:
     """Whether the document was an old log, or none of any kind; it is shown, and waits for approval."""
     try:
-        log = _read(turn, name, content)
+        log = _read(turn, name, content, ReadAs())
     except Unreadable as unreadable:
         turn.say(replies.unreadable(unreadable.problem))
         return True
     if log is None:
         return False
-    _offer(turn, name, log, turn.event)
+    _offer(turn, name, log, turn.event, ReadAs())
     return True
 
 
 def answered(turn: Turn, question: Question, text: str) -> bool:
-    """Whether the words approved or declined an old log."""
+    """Whether the words approved or declined an old log, or said how it is to be read."""
     said = " ".join(text.casefold().split()).rstrip(".!")
+    read_as = _read_otherwise(_read_as(question), said)
     if said in YES:
         _take_over(turn, question)
     elif said in NO:
         _cancel(turn, question)
-    return said in YES or said in NO
+    elif read_as is not None:
+        _show_again(turn, question, read_as)
+    return said in YES or said in NO or read_as is not None
+
+
+def _read_otherwise(before: ReadAs, said: str) -> ReadAs | None:
+    """What the words say of the document's dates or loads; None where they say nothing of them."""
+    told = " ".join(word for word in said.replace("’", "'").split() if word not in SAID_AROUND)
+    if told in MONTH_FIRST or told in DAY_FIRST:
+        return replace(before, order=DateOrder.MONTH_FIRST if told in MONTH_FIRST else DateOrder.DAY_FIRST)
+    unit = unit_of(told)
+    return replace(before, unit=unit) if unit is not None else None
+
+
+def _read_as(question: Question) -> ReadAs:
+    order, unit = question.payload.get("order"), question.payload.get("unit")
+    return ReadAs(DateOrder(order) if order else None, Unit(unit) if unit else None)
+
+
+def _show_again(turn: Turn, question: Question, read_as: ReadAs) -> None:
+    name = question.payload["name"]
+    event = turn.store.inbox.get(InboundId(question.payload["inbound"]))
+    log = _read(turn, name, event.document, read_as) if event is not None and event.document is not None else None
+    turn.store.questions.close(question, QuestionState.ANSWERED)
+    if event is None or log is None:
+        turn.say(replies.gone(name))
+    else:
+        _offer(turn, name, log, event.id, read_as)
 
 
 def tapped_yes(turn: Turn, arguments: list[str]) -> None:
@@ -83,12 +145,13 @@ def _question(turn: Turn, arguments: list[str]) -> Question | None:
     return question
 
 
-def _read(turn: Turn, name: str, content: bytes) -> OldLog | None:
+def _read(turn: Turn, name: str, content: bytes, read_as: ReadAs) -> OldLog | None:
     settled = {normalise(one.term): ExerciseName(one.answer) for one in turn.store.taught.settled(turn.athlete)}
-    return read_log(name, content, Habits(turn.unit, turn.today, settled), turn.catalogue)
+    habits = Habits(read_as.unit or turn.unit, turn.today, settled, read_as.order)
+    return read_log(name, content, habits, turn.catalogue)
 
 
-def _offer(turn: Turn, name: str, log: OldLog, inbound: InboundId) -> None:
+def _offer(turn: Turn, name: str, log: OldLog, inbound: InboundId, read_as: ReadAs) -> None:
     sets, notes = _fresh(turn, log)
     if not log.sets:
         turn.say(replies.nothing_read(name, log))
@@ -96,6 +159,8 @@ def _offer(turn: Turn, name: str, log: OldLog, inbound: InboundId) -> None:
         turn.say(replies.nothing_new(name, log))
     else:
         payload = {"kind": IMPORT, "name": name, "inbound": inbound, "print": _print(log)}
+        payload |= {"order": read_as.order.value} if read_as.order is not None else {}
+        payload |= {"unit": read_as.unit.value} if read_as.unit is not None else {}
         question = turn.store.questions.ask(
             turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=turn.inbound.message
         )
@@ -125,12 +190,13 @@ def _fresh(turn: Turn, log: OldLog) -> tuple[tuple[OldSet, ...], tuple[OldNote, 
 def _take_over(turn: Turn, question: Question) -> None:
     name = question.payload["name"]
     event = turn.store.inbox.get(InboundId(question.payload["inbound"]))
-    log = _read(turn, name, event.document) if event is not None and event.document is not None else None
+    read_as = _read_as(question)
+    log = _read(turn, name, event.document, read_as) if event is not None and event.document is not None else None
     turn.store.questions.close(question, QuestionState.ANSWERED)
     if event is None or log is None:
         turn.say(replies.gone(name))
     elif _print(log) != question.payload["print"]:
-        _offer(turn, name, log, event.id)
+        _offer(turn, name, log, event.id, read_as)
     else:
         _record(turn, name, log)
 

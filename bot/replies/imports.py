@@ -14,13 +14,15 @@ from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fits_card
 from bot.replies.trouble import quoted
 from engine.catalogue.catalogue import normalise
-from engine.imports.values import NameMatch, OldLog, OldNote, OldSet, WrittenName
+from engine.imports.values import DateOrder, NameMatch, OldLog, OldNote, OldSet, WrittenName
 from engine.progression.words import counted
+from engine.values.load import Unit
 from engine.values.problem import Problem
 
 CHECK_FILE = "old-log-check.txt"
 MOST_NAMES = 4
 MOST_COLUMNS = 3
+OTHERWISE = {DateOrder.DAY_FIRST: "month first", DateOrder.MONTH_FIRST: "day first"}
 SHORT = 24
 QUOTED = 24
 QUOTED_LINE = 17
@@ -95,13 +97,17 @@ def _span(first: date, last: date) -> str:
 
 
 def _read_as(log: OldLog) -> list[str]:
-    """How numbers were read that could have been meant otherwise."""
-    told = []
+    """How numbers were read that could have been meant otherwise, and what to say where they were."""
+    told, else_say = [], []
     if log.order is not None:
         told.append(f"dates {log.order.value}")
+    if log.order_assumed and log.order in OTHERWISE:
+        else_say.append(OTHERWISE[log.order])
     if log.assumed_unit is not None:
         told.append(f"bare loads {log.assumed_unit.value}")
-    return [f"{title(', '.join(told))}."] if told else []
+        else_say.append(Unit.LB.value if log.assumed_unit is Unit.KG else Unit.KG.value)
+    otherwise = f"; else say {' or '.join(else_say)}" if else_say else ""
+    return [f"{title(', '.join(told))}{otherwise}."] if told else []
 
 
 def _not_read(log: OldLog) -> list[str]:

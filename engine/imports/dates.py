@@ -45,6 +45,12 @@ def date_order(written: Iterable[Written | None], unit: Unit, today: date) -> Da
     return DateOrder.MIXED if told else _likely(pairs, unit, today)
 
 
+def is_settled(written: Iterable[Written | None]) -> bool:
+    """Whether the dates themselves settle their order, or need none."""
+    pairs = [one for one in written if isinstance(one, Pair)]
+    return not pairs or any(_says(pair) is not None for pair in pairs)
+
+
 def _says(pair: Pair) -> DateOrder | None:
     """The one order in which a date can be; None where both will do, or neither."""
     ways = [order for order in (DateOrder.DAY_FIRST, DateOrder.MONTH_FIRST) if _exists(pair, order)]
@@ -148,6 +154,8 @@ def _by_order(pair: Pair, order: DateOrder | None) -> Told | str:
             first, second = (f"{day} {SHORT_MONTHS[month - 1]}" for day, month in ways)
             return f"could be {first} or {second}: this document writes dates both ways"
         order = says
+    elif order is not None and not _exists(pair, order):
+        order = _says(pair) or order
     return _ordered(pair, order if order is not None and order is not DateOrder.MIXED else DateOrder.DAY_FIRST)
 
 

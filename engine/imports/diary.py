@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date, datetime, time
 
 from engine.catalogue.catalogue import Catalogue
-from engine.imports.dates import Day, date_order, days_of
+from engine.imports.dates import Day, date_order, days_of, is_settled
 from engine.imports.diary_days import DiaryLine, Opening, diary_lines, is_label
 from engine.imports.entries import Entries, Entry, old_log, refuse_too_long
 from engine.imports.names import Names
@@ -53,6 +53,8 @@ def read_diary(text: str, habits: Habits, catalogue: Catalogue) -> OldLog | None
     lines = diary_lines(text)
     written = [line.opens.written for line in lines if line.opens is not None and line.opens.written is not None]
     order = date_order(written, habits.unit, habits.today)
+    if order is not None:
+        order = habits.order or order
     days = days_of(written, order, habits.today)
     if _is_plan(text) or not any(isinstance(day, date) for day in days):
         return None
@@ -63,7 +65,8 @@ def read_diary(text: str, habits: Habits, catalogue: Catalogue) -> OldLog | None
     told = len(diary.entries.left_out) + sum(bool(entry.sets) for entry in diary.entries.read)
     if told == 0 or undated > MOST * told:
         return None
-    return old_log(diary.entries, diary.names.written(), order, habits.unit if diary.assumed_unit else None)
+    log = old_log(diary.entries, diary.names.written(), order, habits.unit if diary.assumed_unit else None)
+    return replace(log, order_assumed=not is_settled(written))
 
 
 def _is_plan(text: str) -> bool:

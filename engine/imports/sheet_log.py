@@ -10,7 +10,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.imports.by_column import row_by_row
 from engine.imports.columns import is_header, meaning_of
 from engine.imports.counts import CannotBe, SetColumn, set_column
-from engine.imports.dates import Day, date_order, days_of
+from engine.imports.dates import Day, date_order, days_of, is_settled
 from engine.imports.efforts import scale_of
 from engine.imports.entries import Entries, Entry, old_log, refuse_too_long
 from engine.imports.headers import Field
@@ -47,6 +47,8 @@ def read_sheets(sheets: Sequence[Sheet], habits: Habits, catalogue: Catalogue) -
     if not _is_dated(tables, rows, len(dated)):
         return None
     order = date_order(dated, habits.unit, habits.today)
+    if order is not None:
+        order = habits.order or order
     days = days_of(dated, order, habits.today)
     if _is_plan(tables, days):
         return None
@@ -56,7 +58,7 @@ def read_sheets(sheets: Sequence[Sheet], habits: Habits, catalogue: Catalogue) -
         reader.read(row, next(each) if one is not None else _no_date(row))
     assumed = habits.unit if reader.assumed_unit else None
     log = old_log(reader.entries, reader.names.written(), order, assumed)
-    return replace(log, not_read=tuple(dict.fromkeys(not_read)))
+    return replace(log, not_read=tuple(dict.fromkeys(not_read)), order_assumed=not is_settled(dated))
 
 
 def _tables(sheets: Sequence[Sheet], names: Names) -> tuple[list[Sheet], list[str]]:

@@ -25,12 +25,13 @@ class Habits:
     """What is taken for granted of the writer.
 
     `unit` is that of a load without one; `today` her local day; `taught` maps normalised words to what she settled them
-    to.
+    to; `order` is what she said of this document's dates.
     """
 
     unit: Unit
     today: date
     taught: Mapping[str, ExerciseName] = field(default_factory=dict)
+    order: DateOrder | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,8 +89,9 @@ class LeftOut:
 class OldLog:
     """Shape: sets by day and then as written; names as first met; what is left out in the order of the document.
 
-    `order` is None where no date needed one; `assumed_unit` where every load names its unit or there is none.
-    `not_read` are the headers of columns that hold something and were passed over.
+    `order` is None where no date needed one, `order_assumed` where none of them settles it; `assumed_unit` is None
+    where every load names its unit or there is none. `not_read` are the headers of columns that hold something and
+    were passed over.
     """
 
     sets: tuple[OldSet, ...]
@@ -99,3 +101,4 @@ class OldLog:
     order: DateOrder | None = None
     assumed_unit: Unit | None = None
     not_read: tuple[str, ...] = ()
+    order_assumed: bool = False

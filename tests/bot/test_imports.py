@@ -60,7 +60,6 @@ def test_nothing_is_saved_before_it_is_approved():
 
     assert told.records == ()
     assert "not saved yet: 7 sets, 3 days, 3 lifts, 1 note, 5 Mar to 14 Mar 2024." in told.last
-    assert "Dates day/month, bare loads kg." in told.last
     assert "“row” ×1 is open. Send: row means barbell row" in told.last
     assert "[Take over] [Cancel]" in told.last
 
@@ -115,6 +114,59 @@ def test_sets_told_in_the_chat_are_not_doubled_by_a_sheet_that_has_them_too():
     told = Told(": squat 100x5", " sends today.csv", ": take over")
 
     assert len(told.records) == 2
+
+
+@pytest.mark.parametrize(
+    ("told", "rows"),
+    [
+        pytest.param("squat 2x5 100 rpe 8", "squat,5,100\n2026-03-02,squat,5,100", id="effort told in the chat alone"),
+        pytest.param("pull ups 8 8, last to failure", "pull up,8,\n2026-03-02,pull up,8,", id="failure"),
+        pytest.param("squat 2x5 220lb", "squat,5,100\n2026-03-02,squat,5,100", id="in another unit, rounded"),
+        pytest.param("squat 2x5 100", "squat,5,\n2026-03-02,squat,5,", id="without the load"),
+    ],
+)
+def test_a_row_that_tells_less_of_a_set_in_the_log_is_that_set(told, rows):
+    table = f"date,exercise,reps,weight\n2026-03-02,{rows}\n2026-03-02,bench press,8,60\n"
+    after = Told(f": {told}", " sends same.csv", ": take over", **{"same.csv": table})
+
+    assert len(after.records) == 3
+    assert "2 sets of it are in your log already." in after.replies[-2]
+
+
+@pytest.mark.parametrize("row", ["squat,5,102.5", "squat,4,100", "front squat,5,100"])
+def test_another_set_of_the_same_day_is_another_set(row):
+    table = f"date,exercise,reps,weight\n2026-03-02,{row}\n"
+
+    assert len(Told(": squat 1x5 100", " sends more.csv", ": take over", **{"more.csv": table}).records) == 2
+
+
+BARE = "date,exercise,reps,weight\n1/2/2026,squat,5,100\n2/3/2026,squat,5,100\n"
+
+
+@pytest.mark.parametrize(
+    ("answers", "first", "load"),
+    [
+        pytest.param((), (1, 2), "100 kg", id="by habit"),
+        pytest.param((": month first",), (2, 1), "100 kg", id="the order of dates"),
+        pytest.param((": month first", ": day first"), (1, 2), "100 kg", id="and back"),
+        pytest.param((": those are pounds",), (2, 1), "100 lb", id="the unit, and the order that goes with it"),
+        pytest.param((": lb", ": day first"), (1, 2), "100 lb", id="both"),
+    ],
+)
+def test_she_may_say_what_the_dates_and_loads_are(answers, first, load):
+    told = Told(" sends bare.csv", *answers, ": take over", **{"bare.csv": BARE})
+
+    assert (told.records[0].on.day, told.records[0].on.month) == first
+    assert str(told.records[0].done.load) == load
+    assert len(told.records) == 2
+
+
+def test_what_is_taken_for_granted_says_how_to_change_it():
+    assert (
+        "Dates day/month, bare loads kg; else say month first or lb."
+        in Told(" sends bare.csv", **{"bare.csv": BARE}).last
+    )
+    assert "Dates day/month, bare loads kg; else say lb." in Told(" sends log.csv").last
 
 
 def test_a_row_corrected_since_is_not_brought_back():
