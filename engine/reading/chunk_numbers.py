@@ -21,6 +21,8 @@ from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
+JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
+BEHIND_THE_END = (None,) * 8
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
@@ -40,9 +42,11 @@ class NumberChunks:
     joiner: K | None = None
     depth: int = 0
 
+    kinds: list[K | None] = field(default_factory=list)
+    """The kinds of the pieces, and None behind them, as far as anything looks ahead; the last stands in front, too."""
+
     def _kind(self, ahead: int = 1) -> K | None:
-        at = self.at + ahead
-        return self.pieces[at].kind if 0 <= at < len(self.pieces) else None
+        return self.kinds[self.at + ahead]
 
     def _last(self) -> Chunk | None:
         return self.out.found[-1] if self.out.found else None
@@ -114,12 +118,16 @@ class NumberChunks:
         chunk.joiner = self.joiner
         if self.depth:
             chunk.in_brackets = True
-            chunk.alone_in_brackets = opened and self._kind(0) is K.CLOSE
-        if opened and self.depth and self._kind(0) is K.TIMES and self._kind(2) is K.CLOSE:
-            chunk.alone_in_brackets = self._kind(3) is not K.TIMES
-        before = self.pieces[self.at - 2].text if self.at > 1 else ""
-        chunk.in_passing = before in PASSING_WORDS and chunk.factors[0][0].role in AMOUNTS
+            chunk.alone_in_brackets = self._stands_alone(opened)
+        if chunk.factors[0][0].role in AMOUNTS:
+            chunk.in_passing = self.at > 1 and self.pieces[self.at - 2].text in PASSING_WORDS
         self._rest_of_chunk(chunk)
+
+    def _stands_alone(self, opened: bool) -> bool:
+        """Whether the brackets hold this number or pair and nothing else: "(6)", "(60x5)"."""
+        if opened and self._kind(0) is K.TIMES and self._kind(2) is K.CLOSE:
+            return self._kind(3) is not K.TIMES
+        return opened and self._kind(0) is K.CLOSE
 
     def _rest_of_chunk(self, chunk: Chunk) -> None:
         while self._joins_next(chunk):
@@ -129,10 +137,13 @@ class NumberChunks:
                 self._open_sets(chunk)
                 break
             chunk.factors.append(self._full_reps(self.factor(chunk)))
-        if chunk.size == 1 and self._counted_next():
+        following = self.kinds[self.at]
+        if following is K.COUNT and chunk.size == 1 and self._kind(-1) is K.NUMBER:
             chunk.factors.append((self._counted_piece(),))
             chunk.counted = True
-        self._plus(chunk)
+            following = self.kinds[self.at]
+        if following is K.PLUS:
+            self._plus(chunk)
         if not self._restates(chunk):
             self._place(chunk)
 
@@ -163,7 +174,9 @@ class NumberChunks:
         return True
 
     def _joins_next(self, chunk: Chunk) -> bool:
-        kind = self._kind(0)
+        kind = self.kinds[self.at]
+        if kind not in JOINING:
+            return False
         if kind is K.TIMES or kind is K.BY:
             return self._times_joins(chunk)
         if kind is K.OF and chunk.size == 1 and self._number_behind(1):
@@ -236,16 +249,13 @@ class NumberChunks:
         kind = self._kind(ahead)
         return kind in (K.NUMBER, K.BAR, K.BODY, K.MAX) or (kind is K.OPEN and self._kind(ahead + 1) is K.NUMBER)
 
-    def _counted_next(self) -> bool:
-        return self._kind(0) is K.COUNT and self.pieces[self.at - 1].kind is K.NUMBER
-
     def _counted_piece(self) -> Piece:
         piece = self.pieces[self.at]
         self.at += 1
         return piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=Role.REPS)
 
     def factor(self, chunk: Chunk | None) -> tuple[Piece, ...]:
-        if self._kind(0) is K.OPEN:
+        if self.kinds[self.at] is K.OPEN:
             return self._bracketed(chunk)
         first = self.pieces[self.at]
         self.at += 1
@@ -264,8 +274,8 @@ class NumberChunks:
         return tuple(numbers)
 
     def _joined_number(self, numbers: list[Piece], chunk: Chunk | None) -> bool:
-        sign, kind = self._kind(0), self._kind(1)
-        if sign not in JOINERS or kind is not K.NUMBER:
+        sign = self.kinds[self.at]
+        if sign not in JOINERS or self._kind(1) is not K.NUMBER:
             return False
         if not self.pieces[self.at].glued or not self.pieces[self.at + 1].glued:
             return False
@@ -318,7 +328,9 @@ class NumberChunks:
             chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
         self.separator = None
         self.in_note = False
-        chunk.failure = any(number.failure for factor in chunk.factors for number in factor)
+        for factor in chunk.factors:
+            for number in factor:
+                chunk.failure = chunk.failure or number.failure
         self.out.found.append(chunk)
 
     def carried(self, piece: Piece) -> None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from engine.reading.chunk_lists import gather_loads, split_total
 from engine.reading.chunk_marks import MarkedChunks
+from engine.reading.chunk_numbers import BEHIND_THE_END
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
@@ -23,10 +24,12 @@ class Chunker(MarkedChunks):
     units: frozenset[Unit] = frozenset()
 
     def run(self) -> Chunks:
+        self.kinds = [*[piece.kind for piece in self.pieces], *BEHIND_THE_END]
         self.side_before = self._sides_stand_before()
-        if any(piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces):
+        if any([piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces]):
             self.pieces = [_as_sets(piece) for piece in self.pieces]
-        while self.at < len(self.pieces):
+        end = len(self.pieces)
+        while self.at < end:
             piece = self.pieces[self.at]
             handler = HANDLERS.get(piece.kind)
             if handler is None:
@@ -43,10 +46,7 @@ class Chunker(MarkedChunks):
         return self.out
 
     def _only_unit(self) -> Unit | None:
-        units = set(self.units)
-        for piece in self.pieces:
-            if piece.unit is not None:
-                units.add(piece.unit)
+        units = {*self.units, *[piece.unit for piece in self.pieces if piece.unit is not None]}
         return units.pop() if len(units) == 1 else None
 
     def _drop_behind(self) -> None:
@@ -96,11 +96,10 @@ class Chunker(MarkedChunks):
 
     def _sides_stand_before(self) -> bool:
         """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
-        for at in range(len(self.pieces) - 1, -1, -1):
-            if self.pieces[at].kind in (K.LEFT, K.RIGHT):
-                rest = self.pieces[at + 1 : at + 4]
-                return any(piece.kind is K.NUMBER for piece in rest)
-        return False
+        if K.LEFT not in self.kinds and K.RIGHT not in self.kinds:
+            return False
+        last = max(at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT)
+        return K.NUMBER in self.kinds[last + 1 : last + 4]
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
