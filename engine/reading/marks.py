@@ -12,7 +12,7 @@ from engine.reading.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
-from engine.reading.pieces import LOAD_LABELS, Piece, Role
+from engine.reading.pieces import LOAD_LABELS, Piece, Role, kinds_of
 from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tempo
 
 LEAST_BODY_WEIGHT = 35
@@ -26,8 +26,7 @@ TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 def without_marks(pieces: list[Piece]) -> list[Piece]:
     """The pieces with efforts gathered into one piece each, and with numbers that are no sets taken out."""
     pieces = without_asides(pieces)
-    kinds = {piece.kind for piece in pieces}
-    return without_labels(pieces) if pieces and may_hold_labels(kinds, pieces[0].kind) else pieces
+    return without_labels(pieces) if pieces and may_hold_labels(kinds_of(pieces), pieces[0].kind) else pieces
 
 
 def without_asides(pieces: list[Piece]) -> list[Piece]:

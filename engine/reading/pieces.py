@@ -7,7 +7,7 @@ word   = the longest phrase of the lexicon; anything else is PLAIN
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from datetime import date
 from decimal import Decimal
 from enum import Enum
@@ -63,6 +63,11 @@ class Piece(NamedTuple):
     spelled: bool = False
     efforts: tuple[Effort, ...] = ()
     day: date | None = None
+
+
+def kinds_of(pieces: Iterable[Piece]) -> set[K]:
+    """The kinds that these pieces are of."""
+    return {piece.kind for piece in pieces}
 
 
 SIGN_KINDS = {

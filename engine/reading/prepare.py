@@ -12,7 +12,7 @@ from engine.reading.lexer import Lexer
 from engine.reading.marks import without_marks
 from engine.reading.mending import mended
 from engine.reading.names import EQUIPMENT, of_equipment
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, kinds_of
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.values import Context
 
@@ -21,6 +21,8 @@ class Prepared(NamedTuple):
     """`spoken`: the pieces before dates and marks were gathered, as intents and corrections want them.
 
     `other`: the same message with its commas read the other way, where "52,5" may be one number or two.
+    `told`: the kinds of the spoken pieces; most messages hold few, and most questions about a message are settled by
+    them alone.
     """
 
     cleaned: str
@@ -28,6 +30,7 @@ class Prepared(NamedTuple):
     spoken: list[Piece]
     pieces: list[Piece]
     other: list[Piece] | None = None
+    told: frozenset[K] = frozenset()
 
     @property
     def is_too_much(self) -> bool:
@@ -47,12 +50,21 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if len(tokens) > MOST_NUMBERS and _too_many(tokens):
         return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
-    spoken = with_equipment(mended(lexer.run(), cleaned, catalogue), catalogue)
+    spoken = _named(lexer, cleaned, catalogue)
     other = None
     if lexer.comma_in_doubt:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
-        other = gathered(with_equipment(mended(again.run(), cleaned, catalogue), catalogue), context)
-    return Prepared(cleaned, tokens, spoken, gathered(spoken, context), other)
+        other = gathered(_named(again, cleaned, catalogue), context)
+    return Prepared(cleaned, tokens, spoken, gathered(spoken, context), other, frozenset(kinds_of(spoken)))
+
+
+def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> list[Piece]:
+    """The pieces of a walk with slips of the thumb put right, and equipment put to its names."""
+    pieces = lexer.run()
+    kinds = kinds_of(pieces)
+    if K.PLAIN in kinds:
+        pieces = mended(pieces, cleaned, catalogue)
+    return pieces if kinds.isdisjoint(EQUIPMENT) else with_equipment(pieces, catalogue)
 
 
 def _too_many(tokens: list[Token]) -> bool:
@@ -67,8 +79,7 @@ def gathered(pieces: list[Piece], context: Context) -> list[Piece]:
 
 def dated(pieces: list[Piece], context: Context) -> list[Piece]:
     """The pieces with the days that are told gathered into one piece each."""
-    kinds = {piece.kind for piece in pieces}
-    if kinds & DATE_KINDS or kinds & NUMERIC_DATE_SIGNS or _heads_with_a_number(pieces):
+    if not kinds_of(pieces).isdisjoint(MAY_TELL_A_DAY) or _heads_with_a_number(pieces):
         return with_dates(pieces, context.now, context.unit)
     return pieces
 
@@ -78,13 +89,11 @@ def _heads_with_a_number(pieces: list[Piece]) -> bool:
     return len(pieces) > 2 and pieces[1].kind is K.LINE and "." in pieces[0].text
 
 
-NUMERIC_DATE_SIGNS = frozenset((K.SLASH, K.DASH, K.STOP, K.ORDINAL))
+MAY_TELL_A_DAY = DATE_KINDS | {K.SLASH, K.DASH, K.STOP, K.ORDINAL}
 
 
 def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
     """ "dumbbell bench": the equipment in front of a name is part of it, where such an exercise is known."""
-    if not any(piece.kind in EQUIPMENT for piece in pieces):
-        return pieces
     out: list[Piece] = []
     for piece in pieces:
         before = out[-1] if out else None

@@ -17,15 +17,15 @@ from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
 from engine.reading.deciding import Part, combined, crowded, part_of
 from engine.reading.kinds import K
-from engine.reading.pain import tells_pain
-from engine.reading.pieces import Piece
+from engine.reading.pain import SIGNS, tells_pain
+from engine.reading.pieces import Piece, kinds_of
 from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
 from engine.reading.segments import Entry, entries
-from engine.reading.talk import without_talk
+from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.wording import label_of
 from engine.values.sets import SetDone
@@ -65,7 +65,9 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
         return asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
-    told = gone_on(prepared.spoken, context) or as_planned(prepared.spoken, context, catalogue)
+    told: Outcome | None = gone_on(prepared.spoken, context)
+    if told is None and K.PLANNED in prepared.told:
+        told = as_planned(prepared.spoken, context, catalogue)
     return told if told is not None else read_sets(prepared, context, catalogue)
 
 
@@ -78,8 +80,7 @@ def _about_what_stands(prepared: Prepared, context: Context, catalogue: Catalogu
 
 def _by_name(prepared: Prepared, context: Context) -> Outcome | None:
     """ "bench again, same": with a lift named, "same" is that lift's latest set."""
-    named = any(piece.kind is K.NAME for piece in prepared.spoken)
-    return gone_on(prepared.spoken, context) if named else None
+    return gone_on(prepared.spoken, context) if K.NAME in prepared.told else None
 
 
 SHOWN_OF_A_LONG_ONE = 40
@@ -131,10 +132,11 @@ def _readings(outcome: Logged | Asked) -> tuple[Reading, ...]:
 
 
 def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
-    pain = tells_pain(pieces)
-    if not any(piece.kind in COUNTS for piece in pieces):
+    kinds = kinds_of(pieces)
+    pain = not kinds.isdisjoint(SIGNS) and tells_pain(pieces)
+    if kinds.isdisjoint(COUNTS):
         return NoSets(pain=pain, why="no numbers that could be sets")
-    spoken, talk = without_talk(pieces)
+    spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
     told = entries(spoken)
     if not told:
         return _talk(pieces, prepared, pain) if talk else NoSets(pain=pain, why="no sets")
@@ -144,7 +146,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
         part = part_of(entry, context, catalogue, before)
         parts.append(part)
         before += part.readings[0].sets if part.readings else ()
-    note = _note(pieces, prepared.cleaned)
+    note = None if kinds.isdisjoint(NOTED) else _note(pieces, prepared.cleaned)
     return _outcome(parts, told, note, pain, prepared, context)
 
 

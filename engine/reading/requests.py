@@ -6,14 +6,14 @@ The intent's word in other uses is talk: "what a week" is no request for the wee
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_free import again_told, is_done, told_freely
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
@@ -40,10 +40,16 @@ COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "his
 
 def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
     """The intent that the message states, or None where it states none."""
+    pieces, book = prepared.spoken, phrasebook()
+    if pieces and is_plainly_sets(pieces, prepared.told, book):
+        return None
+    return asked_for(prepared, context, catalogue)
+
+
+def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
+    """The intent of a message that may tell sets or ask for something; None where it asks for nothing."""
     cleaned, pieces = prepared.cleaned, prepared.spoken
     book = phrasebook()
-    if pieces and _is_plainly_sets(pieces, book):
-        return None
     told = spelt(cleaned, context, catalogue)
     if told is not None:
         return told
@@ -65,15 +71,27 @@ def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Ac
     )
 
 
-def _is_plainly_sets(pieces: Sequence[Piece], book: Phrasebook) -> bool:
-    """Whether a message with sets in it begins in a way that no request does."""
-    kinds = {piece.kind for piece in pieces}
-    if K.TIMES not in kinds or kinds & REQUEST_KINDS:
-        return False
+def is_plainly_sets(pieces: Sequence[Piece], kinds: Set[K], book: Phrasebook) -> bool:
+    """Whether a message tells sets in a way that no request is told: it begins like none, or it has no word in it but
+    the names of lifts.
+    """
     first = pieces[0]
-    return first.kind is K.NUMBER or (first.kind in (K.NAME, K.DATE) and first.text.split()[0] not in book.openers)
+    if kinds & REQUEST_KINDS or not (first.kind is K.NUMBER or (first.kind in NAMING and not _opens(first, book))):
+        return False
+    return K.TIMES in kinds or (K.NUMBER in kinds and kinds <= WORDLESS and not any(_asks(p, book) for p in pieces))
 
 
+def _asks(piece: Piece, book: Phrasebook) -> bool:
+    """Whether the piece may belong to a request: a lift whose name begins one, or a number with a sign: "back +2"."""
+    return piece.role is Role.CHANGE if piece.kind is K.NUMBER else piece.kind is K.NAME and _opens(piece, book)
+
+
+def _opens(piece: Piece, book: Phrasebook) -> bool:
+    return piece.text.split()[0] in book.openers
+
+
+NAMING = frozenset((K.NAME, K.DATE))
+WORDLESS = frozenset((K.NAME, K.NUMBER, K.COMMA, K.SLASH, K.AT, K.LINE))
 REQUEST_KINDS = frozenset((K.EQUALS, K.MORE, K.SAME, K.SAYING, K.QUESTION))
 
 

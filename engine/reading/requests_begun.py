@@ -25,8 +25,7 @@ SETS_TOLD = frozenset((K.NAME, K.TIMES))
 
 def begun_request(prepared: Prepared) -> str:
     """What the request that the message begins needs; empty where it begins none."""
-    kinds = {piece.kind for piece in prepared.spoken}
-    if K.NUMBER not in kinds or kinds & SETS_TOLD:
+    if K.NUMBER not in prepared.told or prepared.told & SETS_TOLD:
         return ""
     words = [word for word, _ in spoken_words(prepared.tokens[: MOST_WORDS_OF_A_PHRASE + 1])]
     intent = _begun(words)

@@ -23,8 +23,6 @@ CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     """The pieces without the clauses that are talk, and whether any numbers went with them."""
-    if not any(piece.kind in CUES for piece in pieces):
-        return pieces, False
     out: list[Piece] = []
     dropped = False
     whole_message = False

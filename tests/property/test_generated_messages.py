@@ -9,6 +9,9 @@ import pytest
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
+from engine.reading.phrasebook import phrasebook
+from engine.reading.prepare import prepare
+from engine.reading.requests import asked_for, is_plainly_sets
 from engine.reading.values import Asked, Context, Correction, Logged, NoSets
 from tests.bench.generated_messages import messages
 
@@ -46,3 +49,15 @@ def test_the_messages_are_read_against_sets_that_stand_and_against_none():
 
     assert Context() in known
     assert any(context.recent for context in known)
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_what_is_passed_over_as_plain_sets_asks_for_nothing(seed):
+    plain = 0
+    for text, context in islice(messages(seed), 500):
+        prepared = prepare(text, context, KNOWN)
+        if prepared.spoken and is_plainly_sets(prepared.spoken, prepared.told, phrasebook()):
+            plain += 1
+
+            assert asked_for(prepared, context, KNOWN) is None, text
+    assert plain > 50
