@@ -6,8 +6,12 @@ from typing import assert_never
 
 from bot import asking, corrections, recording, talk
 from bot.intents.registry import act_on
+from bot.replies.talk import did_you_mean, read_as
 from bot.turn import Turn
 from engine.reading.values import Act, Asked, Correction, Logged, NoSets, Outcome
+
+NEVER_GUESSED = frozenset(("undo", "erase", "quiet", "forget", "accept"))
+"""What takes something away, or ends something, is not done on a mistyped word: it is asked."""
 
 
 def dispatch(turn: Turn, outcome: Outcome) -> None:
@@ -19,7 +23,10 @@ def dispatch(turn: Turn, outcome: Outcome) -> None:
             asking.ask(turn, outcome)
         case NoSets():
             talk.no_sets(turn, outcome)
-        case Act():
+        case Act(mended=mended) if mended and outcome.name in NEVER_GUESSED:
+            turn.say(did_you_mean(outcome.name, mended))
+        case Act(mended=mended):
+            turn.heading = "\n".join(filter(None, (turn.heading, read_as(mended) if mended else "")))
             act_on(turn, outcome)
         case Correction():
             corrections.correct(turn, outcome)

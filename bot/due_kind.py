@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
@@ -42,8 +42,8 @@ class Moment:
         until = self.preferences.paused_until
         return until is not None and self.today < until
 
-    def send(self, reply: Reply, *, silent: bool, about: AthleteId | None = None) -> OutboxId:
-        """The id of a message nobody asked for just now; `about`: another person whose records it tells."""
+    def send(self, reply: Reply, *, silent: bool, about: Sequence[AthleteId] = ()) -> OutboxId:
+        """The id of a message nobody asked for just now; `about`: the other people whose records it tells."""
         outgoing = Outgoing(
             OutgoingKind.SEND,
             reply.text,
@@ -55,7 +55,12 @@ class Moment:
             volume=reply.volume,
         )
         return self.store.outbox.add(
-            self.person.id, wrap_outgoing(outgoing), self.at, lane=Lane.UNPROMPTED, about=about
+            self.person.id,
+            wrap_outgoing(outgoing),
+            self.at,
+            lane=Lane.UNPROMPTED,
+            about=about[0] if len(about) == 1 else None,
+            beside=about if len(about) > 1 else (),
         )
 
 

@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
-from bot import asking, talk, zones
-from bot.context import context_of_edit
+from bot import asking, edited_requests, talk, zones
+from bot.context import context_of, context_of_edit
 from bot.corrections import say
 from bot.dispatch import dispatch
 from bot.edited_steps import edited_step, step_of
 from bot.recording import label_of, record
-from bot.replies.correction import corrected, edit_unread
+from bot.replies.correction import corrected, edit_unread, taken_back
+from bot.replies.reply import Reply
 from bot.sessions import forget_plan
 from bot.turn import Turn
 from engine.reading import read
@@ -29,11 +30,26 @@ def edited(turn: Turn) -> None:
     if _unchanged(turn):
         return
     step = step_of(turn)
+    if step is None and edited_requests.made(turn):
+        _request_edited(turn)
+        return
     if step is not None and not turn.store.sets.of_message(turn.athlete, message):
         if not edited_step(turn, step):
             turn.say(edit_unread((), ""))
         return
     edited_sets(turn, message)
+
+
+def _request_edited(turn: Turn) -> None:
+    """What the request did is taken back, and the new words count as if first said so."""
+    outcome = read(turn.inbound.text, context_of(turn), turn.catalogue)
+    if isinstance(outcome, NoSets) and outcome.unread:
+        turn.say(edit_unread((), outcome.unread[0].why))
+        return
+    turn.heading = taken_back(edited_requests.take_back(turn))
+    edited_sets(turn, turn.inbound.message)
+    if turn.heading:
+        turn.say(Reply(""))
 
 
 def edited_sets(turn: Turn, message: int) -> None:

@@ -6,6 +6,7 @@ What is looked up is looked up once, on first use.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from functools import cached_property
 from typing import Any
@@ -47,6 +48,10 @@ class Turn:
         """A client whose records the replies tell: they are erased with hers."""
         self.kinds: set[ChangeKind] = set()
         """The kinds of all changes that this turn made."""
+        self.heading = ""
+        """A line that stands over her next message: what a mistyped request was read as, what an edit took back."""
+        self.beside: Sequence[AthleteId] = ()
+        """Several clients whose records the replies tell: erased with any of them."""
         self.kept: dict[str, Any] = {}
         """What other modules looked up for this turn, by their own names."""
 
@@ -133,9 +138,12 @@ class Turn:
         message: int | None = None,
         silent: bool = False,
     ) -> OutboxId:
+        text = reply.text
+        if self.heading and kind is OutgoingKind.SEND:
+            text, self.heading = f"{self.heading}\n{text}".rstrip(), ""
         outgoing = Outgoing(
             kind,
-            reply.text,
+            text,
             own_undo(reply.buttons, self.step),
             edits=edits,
             message=message,
@@ -145,7 +153,13 @@ class Turn:
             volume=reply.volume,
         )
         sent = self.store.outbox.add(
-            self.athlete, wrap_outgoing(outgoing), self.at, lane=Lane.REPLY, inbound=self.event, about=self.about
+            self.athlete,
+            wrap_outgoing(outgoing),
+            self.at,
+            lane=Lane.REPLY,
+            inbound=self.event,
+            about=self.about,
+            beside=self.beside,
         )
         self.said.append(sent)
         return sent

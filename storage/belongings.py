@@ -8,11 +8,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from sqlalchemy import ColumnElement, Table, delete, or_, select, text, update
+from sqlalchemy import ColumnElement, Table, Text, cast, delete, or_, select, text, update
 
 from engine.values.ids import AthleteId
 from storage.bring_back import bring_back
+from storage.envelopes import BESIDE, Delivery
 from storage.portable import write_export
+from storage.queue_mapping import DELIVERIES, delivery
 from storage.sheets import sheets
 from storage.tables import CHANGES, COACH_LINKS, INBOUND, METADATA, OUTBOX, PEOPLE, PLANS
 from storage.work import NOBODY, Work
@@ -59,10 +61,18 @@ class Belongings:
         deleted = sum(
             run(delete(table).where(_belongs(table, athlete))).rowcount for table in reversed(tables_of_a_person())
         )
+        for message in self.told_beside(athlete):
+            deleted += run(delete(OUTBOX).where(OUTBOX.c.id == message.id)).rowcount
         run(update(CHANGES).where(CHANGES.c.by == athlete).values(by=NOBODY))
         run(update(PLANS).where(PLANS.c.coach == athlete).values(coach=None))
         self._work.forget(athlete)
         return deleted
+
+    def told_beside(self, athlete: AthleteId) -> tuple[Delivery, ...]:
+        """The messages to others that tell her records among those of several people, sent or not."""
+        several = DELIVERIES.where(cast(OUTBOX.c.extras, Text).contains(f'"{BESIDE}"')).order_by(OUTBOX.c.id)
+        found = map(delivery, self._work.connection.execute(several))
+        return tuple(one for one in found if athlete in one.outgoing.extras[BESIDE])
 
     def _rows(self, table: Table, athlete: AthleteId) -> list[Mapping[str, Any]]:
         own = PEOPLE.c.id if table is PEOPLE else table.c.athlete_id

@@ -104,6 +104,12 @@ class Changes:
         self._settle(change)
         return replace(change, undone_at=at)
 
+    def take_back(self, change: Change, at: datetime) -> Change:
+        """The change, out of force wherever it stands among the later ones: the message that made it says otherwise."""
+        self._update(change, undone_at=at, undone_place=self._work.take_ids(change.athlete))
+        self._settle(change)
+        return replace(change, undone_at=at)
+
     def to_redo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
         """The change of the latest undo; None when there is none or a new change came since."""
         row = self._work.connection.execute(LAST_UNDONE_BY, {"athlete": athlete, "by": by or athlete}).one_or_none()

@@ -19,6 +19,9 @@ SEND, EDIT, REACT = "send", "edit", "react"
 """The kinds of outgoing message."""
 
 
+BESIDE = "beside"
+"""The key, among what an outgoing message carries beside its text, of the people whose records it tells together."""
+
 TAP = "tap"
 """The kind of inbound event whose `message` is one of the bot's."""
 

@@ -6,6 +6,7 @@ each chat keeps its order; replies go before what nobody asked for.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -14,7 +15,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 
 from engine.values.ids import AthleteId
 from storage import outbox_queries as queries
-from storage.envelopes import Delivery, InboundId, Lane, OutboxId, OutboxState, StoredOutgoing
+from storage.envelopes import BESIDE, Delivery, InboundId, Lane, OutboxId, OutboxState, StoredOutgoing
 from storage.queue_mapping import DELIVERIES, delivery, outgoing_columns
 from storage.tables.queues import OUTBOX, SOURCES
 from storage.work import Work
@@ -33,17 +34,20 @@ class Outbox:
         lane: Lane = Lane.REPLY,
         inbound: InboundId | None = None,
         about: AthleteId | None = None,
+        beside: Sequence[AthleteId] = (),
         dedupe_key: str | None = None,
         not_before: datetime | None = None,
     ) -> OutboxId:
         """The id of the message in the outbox; with a `dedupe_key` used before, the id of the one already there.
 
-        `about`: another person whose records the text tells (a client, in a coach's digest): erased with them.
+        `about`: another person whose records the text tells (a client, in a coach's digest): erased with them;
+        `beside`: several such people, with any of whom it is erased.
         Where the person is not reachable, the row is kept as dropped.
         """
         contact = self._work.contact(athlete)
         row = {
             **outgoing_columns(outgoing),
+            "extras": {**outgoing.extras, BESIDE: list(beside)} if beside else dict(outgoing.extras),
             "athlete_id": athlete,
             "about": about,
             "source": contact.source,

@@ -10,4 +10,6 @@ from engine.reading.values import Act
 
 def clients(turn: Turn, act: Act) -> None:
     """Nothing; the clients are listed."""
-    turn.say(client_list([person.name for person in clients_of(turn)]))
+    people = clients_of(turn)
+    turn.beside = [person.id for person in people]
+    turn.say(client_list([person.name for person in people]))

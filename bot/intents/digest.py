@@ -14,6 +14,7 @@ def digest(turn: Turn, act: Act) -> None:
     """Nothing; the digest is said."""
     people = clients_of(turn)
     if not act.text.strip():
+        turn.beside = [person.id for person in people]
         turn.say(digest_card(coach_week(turn.store, turn.memory, people, turn.today)))
         return
     client, _ = client_named(turn, act.text)

@@ -10,8 +10,10 @@ import re
 from bot.coachs_clients import client_named, clients_of
 from bot.muscle_words import Asked, asked
 from bot.proposals import propose
+from bot.replies.coaching import which_client
 from bot.replies.preview import which_muscle
 from bot.replies.trouble import needs
+from bot.sessions import session_of
 from bot.turn import Turn
 from engine.reading.values import Act
 from engine.values.muscles import Muscle
@@ -27,7 +29,16 @@ def more(turn: Turn, act: Act) -> None:
     if not said.fewer and asked(turn.inbound.text).fewer:
         said = asked(turn.inbound.text)
     person = _client_behind(turn, said.rest)
+    if person is None and _is_only_a_coach(turn):
+        names = [one.name for one in clients_of(turn)]
+        turn.say(which_client(f"{{}}: {act.text or turn.inbound.text.strip()}", names, ""))
+        return
     propose_to(turn, person or turn.me, said)
+
+
+def _is_only_a_coach(turn: Turn) -> bool:
+    """Whether she has clients and no plan of her own, so that it must be somebody else's sets."""
+    return bool(clients_of(turn)) and session_of(turn).in_force is None
 
 
 def propose_to(turn: Turn, person: Person, said: Asked) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
 from bot.replies.choices import moved, no_plan_to_change
 from bot.replies.trouble import needs
@@ -20,6 +20,9 @@ def move(turn: Turn, act: Act) -> None:
         turn.say(no_plan_to_change("move"))
         return
     to = _day(turn, act)
+    if to is not None and _names_today(turn, act, to):
+        turn.say(needs(f"another day: today is {to:%A}", f"move to {to.day} {to:%b}".lower()))
+        return
     if to is None or to <= turn.today:
         turn.say(needs("a day to come", "move to fri"))
         return
@@ -36,3 +39,12 @@ def _day(turn: Turn, act: Act) -> date | None:
     if isinstance(act.when, datetime):
         return act.when.date()
     return act.when or day_named(act.text, turn.today)
+
+
+def _names_today(turn: Turn, act: Act, to: date) -> bool:
+    """ "move to fri" on a Friday may mean today: a week on is only taken where it says next."""
+    return (
+        to == turn.today + timedelta(days=7)
+        and "next" not in act.text.casefold().split()
+        and not any(letter.isdigit() for letter in act.text)
+    )

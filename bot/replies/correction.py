@@ -74,3 +74,8 @@ def edit_unread(standing: Sequence[SetRecord], why: str) -> Reply:
         exercise = standing[0].done.exercise
         lines.append(f"Still saved: {title(exercise)} {sets_text([record.done for record in standing])}.")
     return Reply("\n".join(lines))
+
+
+def taken_back(labels: Sequence[str]) -> str:
+    """What an edited request no longer does, over the answer to its new words."""
+    return f"Taken back: {', '.join(labels)}."

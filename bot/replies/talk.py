@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.replies.reply import Reply
-from bot.replies.trouble import EXAMPLE
+from bot.replies.reply import UNDO, Reply, row
+from bot.replies.trouble import EXAMPLE, quoted
 
 
 def kept() -> Reply:
@@ -16,3 +16,14 @@ def lost() -> Reply:
     return Reply(
         f"I only log sets and tell what is next. Nothing saved. A set looks like {EXAMPLE}. /help shows the rest."
     )
+
+
+def read_as(mended: str) -> str:
+    """What a mistyped request was read as, over its answer."""
+    return f"Read as: {mended}"
+
+
+def did_you_mean(name: str, mended: str) -> Reply:
+    """A mistyped request that takes something away: nothing was done."""
+    said = f"Did you mean {quoted(mended)}? Nothing changed."
+    return Reply(said, row(UNDO)) if name == "undo" else Reply(f"{said} If so, send: {mended}")

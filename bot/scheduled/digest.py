@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import time, timedelta
+from datetime import date, time, timedelta
 
 from bot.coachs_clients import told_apart
 from bot.due_kind import Coming, Kind, Moment, next_weekly
@@ -23,14 +23,19 @@ def _next_at(moment: Moment) -> Coming | None:
 def _run(moment: Moment, due: Due) -> bool:
     if moment.is_paused or not moment.preferences.digest:
         return False
+    return send(moment, due.local_date)
+
+
+def send(moment: Moment, on: date) -> bool:
+    """Whether there were clients to tell of; the digest of the week of a day is on its way."""
     links = moment.store.coaching.clients(moment.person.id)
     people = told_apart([moment.store.people.get(link.athlete) for link in links])
     seen = {link.athlete for link in links if Permission.SEE_LOG in link.permissions}
     clients = [person for person in people if person.id in seen]
     if not clients:
         return False
-    card = digest_card(coach_week(moment.store, moment.memory, clients, due.local_date))
-    moment.send(card, silent=True, about=clients[0].id if len(clients) == 1 else None)
+    card = digest_card(coach_week(moment.store, moment.memory, clients, on))
+    moment.send(card, silent=True, about=[person.id for person in clients])
     return True
 
 

@@ -207,7 +207,7 @@ def _mended(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Co
     if not any(piece.kind is K.PLAIN for piece in pieces):
         return None
     typed = [word for word, _ in words]
-    stressed = book.said.get(" ".join(map(without_stress, typed)))
+    stressed = book.said.get(" ".join(word if word in book.slips.words else without_stress(word) for word in typed))
     if stressed is not None:
         return _plain(stressed, "", context)
     mended = [phrase for phrase in book.slips.mended(typed, book.said) if is_sure_of_all(typed, phrase.split())]

@@ -19,12 +19,12 @@ SHORT = 3
 LONG_ENOUGH = 5
 """From so many letters on one may be another: "test" is no "rest". Common practice, no source."""
 INFLECTED = ("d", "s", "r", "n", "ed", "es")
-HELD_DOWN = re.compile(r"(.)\1{2,}")
+HELD_DOWN = re.compile(r"([^\W\d])\1+$|([^\W\d])\2{2,}")
 
 
 def without_stress(word: str) -> str:
-    """The word with letters that were held down told once: "undooo"."""
-    return HELD_DOWN.sub(r"\1", word)
+    """The word with letters that were held down told once: "undooo", "undoo", "neeext"."""
+    return HELD_DOWN.sub(lambda held: held[1] or held[2], word)
 
 
 def head_mended(

@@ -226,8 +226,8 @@ def _text(said: Said) -> Act | None:
 
 def _what_if(said: Said) -> Act | None:
     """A change of the plan; "what if i can't get 5 at 100?" is a question."""
-    changed = any(piece.kind in (K.NAME, K.MUSCLE, K.JOINT, K.WEEKDAY, K.VARIANT) for piece in said.pieces)
-    return Act(said.name, text=said.rest) if changed and not PLAN_CHANGES.isdisjoint(said.rest_words) else None
+    changes = not said.numbers() or not PLAN_CHANGES.isdisjoint(said.rest_words)
+    return Act(said.name, text=said.rest) if said.rest and changes else None
 
 
 PLAN_CHANGES = frozenset(
@@ -284,10 +284,12 @@ def _move(said: Said) -> Act | None:
         return None
     day = day_told(said.pieces, said.context)
     ahead = day is not None and said.context.now is not None and day > said.context.now.date()
-    told = any(piece.kind in (K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING) for piece in said.pieces)
-    return (
-        Act("move", when=day if ahead else None, text=said.rest) if told and "it" not in said.rest_words[:1] else None
-    )
+    told = any(piece.kind in DAYS_TO_MOVE_TO or (piece.kind is K.FUTURE and piece.told) for piece in said.pieces)
+    pointed = "it" in said.rest_words[:1] or any(piece.kind is K.NAME for piece in said.pieces)
+    return Act("move", when=day if ahead else None, text=said.rest) if told and not pointed else None
+
+
+DAYS_TO_MOVE_TO = frozenset((K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING, K.MONTH, K.ORDINAL))
 
 
 def _person(said: Said) -> Act | None:

@@ -244,3 +244,34 @@ def test_the_digest_tells_namesakes_apart_and_its_buttons_open_the_one_meant(cha
 def test_a_coach_without_clients_is_told_how_to_get_one(chats):
     for words in ("clients", "digest", "digest ann", "plan for ann", "note to ann: hi"):
         assert "invite" in said(chats.says("kit", words))
+
+
+def test_a_coach_without_a_plan_is_asked_whose_sets_are_meant(chats):
+    linked(chats, "ana", "bea")
+    chats.says("ana", PLAN)
+
+    out = said(chats.says("kit", "+2 sets quads"))
+    assert "No plan" not in out
+    assert "Send: ana: +2 sets quads" in out
+
+
+def test_a_coach_who_trains_herself_changes_her_own_plan(chats):
+    linked(chats, "ana")
+    chats.says("kit", PLAN)
+
+    assert "ana" not in said(chats.says("kit", "+2 sets quads"))
+
+
+def test_a_digest_that_waits_is_made_again_without_the_client_who_erased_herself(chats):
+    linked(chats, "ana", "bea")
+    sunday = chats.at + timedelta(days=6)
+    digest = [one for one in chats.until(sunday.replace(hour=23)) if "ana" in one.outgoing.text]
+    assert [one.athlete for one in digest if "bea" in one.outgoing.text] == [chats.person("kit").id]
+
+    kit = chats.person("kit").id
+    chats.says("ana", "erase everything", "erase all")
+    with chats.store() as store:
+        told = [one.outgoing.text for one in store.outbox.latest(kit, 100)]
+
+    assert not [text for text in told if "ana" in text and "bea" in text]
+    assert [text for text in told if "bea" in text and "ana" not in text and text.startswith("Week 10")]
