@@ -15,6 +15,7 @@ from bot.recording import label_of, receipt, record
 from bot.replies.question import dropped, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, Turn
+from engine.catalogue.catalogue import normalise
 from engine.reading import read_answer
 from engine.reading.values import Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
 from engine.values.ids import ExerciseName
@@ -94,11 +95,15 @@ def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, Ex
         turn.store.sets.remove(change, [one.id for one in standing])
         place = standing[0].place if standing else None
     record(turn, change, chosen, known.message, on=date.fromisoformat(known.payload["on"]), place=place)
-    receipt(turn, chosen, known.message, learn(turn, change, teaches))
+    receipt(turn, chosen, known.message, learn(turn, change, teaches, asked_from_json(known.payload["asked"])))
 
 
-def learn(turn: Turn, change: Change, teaches: Mapping[str, ExerciseName]) -> list[str]:
+def learn(turn: Turn, change: Change, teaches: Mapping[str, ExerciseName], asked: Asked) -> list[str]:
     """What the bot will take for granted from now on, in words; empty where the answer teaches nothing."""
+    typed = asked.typed.casefold()
+    words = {term: typed if normalise(typed) == normalise(term) else term for term in teaches}
     for term, exercise in teaches.items():
         turn.store.taught.settle(change, Doubt.EXERCISE.value, term, exercise)
-    return [f"“{term}” means {exercise} from now on (forget {term})." for term, exercise in teaches.items()]
+    return [
+        f"“{words[term]}” means {exercise} from now on (forget {words[term]})." for term, exercise in teaches.items()
+    ]

@@ -65,6 +65,7 @@ def asked_to_json(asked: Asked) -> dict[str, Any]:
         "note": asked.note,
         "pain": asked.pain,
         "text": asked.text,
+        "typed": asked.typed,
     }
 
 
@@ -79,6 +80,7 @@ def asked_from_json(stored: Mapping[str, Any]) -> Asked:
         note=stored["note"],
         pain=stored["pain"],
         text=stored.get("text", ""),
+        typed=stored.get("typed", ""),
     )
 
 

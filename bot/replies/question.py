@@ -27,7 +27,7 @@ def question(asked: Asked, number: int, text: str, *, stands: bool = False) -> R
 def _head(asked: Asked, text: str) -> str:
     match asked.doubt:
         case Doubt.EXERCISE:
-            return f"Which {quoted(asked.term or text, 30)}?"
+            return f"Which {quoted(asked.typed or asked.term or text, 30)}?"
         case Doubt.UNLIKELY_LOAD:
             return f"{quoted(text)} is far from what you lift. Is it right?"
         case Doubt.RANGE:

@@ -59,7 +59,9 @@ def settle(told: Answering, readings: Sequence[Reading]) -> Answer | None:
         rivals = [reading.sets for reading in readings]
         left = tuple(replace(reading, label=label_of(reading.sets, rivals)) for reading in readings)
         doubt = Doubt.NUMBERS if len({exercises(reading) for reading in left}) == 1 else Doubt.EXERCISE
-        return StillOpen(replace(asked, readings=left, doubt=doubt, question=question_of(doubt, asked.term, left)))
+        return StillOpen(
+            replace(asked, readings=left, doubt=doubt, question=question_of(doubt, asked.typed or asked.term, left))
+        )
     return None
 
 

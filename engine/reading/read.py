@@ -188,7 +188,7 @@ def _is_paste(parts: Sequence[Part], lost: Sequence[Part], prepared: Prepared) -
 def _unread(part: Part, prepared: Prepared) -> Unread:
     pieces = [piece for piece in part.entry.pieces if piece.kind is not K.LINE] if part.entry else []
     if not pieces or part.is_bare_name:
-        return Unread(part.term, part.why)
+        return Unread(as_typed(part.term, prepared), part.why)
     start = prepared.cleaned.rfind("\n", 0, pieces[0].start) + 1
     return Unread(prepared.cleaned[start : max(piece.end for piece in pieces)].strip(), part.why)
 
@@ -223,27 +223,35 @@ def _day(told: Sequence[Entry], context: Context) -> date | None:
 def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcome:
     part = lost[0]
     shown = prepared.cleaned.strip()
+    typed = as_typed(part.term, prepared)
     if part.doubt is Doubt.EXERCISE and part.entry is not None and any(p.kind in ELSEWHERE for p in part.entry.pieces):
         return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
     if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and _is_whole_set(part):
         return Asked(
-            question_of(Doubt.UNKNOWN_NAME, part.term, ()),
+            question_of(Doubt.UNKNOWN_NAME, typed, ()),
             (),
             Doubt.UNKNOWN_NAME,
             part.term,
             pain=pain,
             text=_numbers_of(part, prepared),
+            typed=typed,
         )
     if part.doubt is Doubt.EXERCISE:
         asked = "Which exercise was that? I have saved nothing yet."
         return Asked(asked, (), Doubt.EXERCISE, pain=pain, text=_numbers_of(part, prepared) if len(lost) == 1 else "")
     if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
-        told = part.term or shown
+        told = typed or shown
         question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
-        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain)
+        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, typed=typed)
     if part.doubt is Doubt.UNKNOWN_NAME:
         return NoSets(pain, (Unread(shown, part.why),), part.why)
     return NoSets(pain, (Unread(shown, part.why),), part.why)
+
+
+def as_typed(term: str, prepared: Prepared) -> str:
+    """The word in doubt as it stands in the message: names are known by their stems, "shrug" for "shrugs"."""
+    found = next((piece for piece in prepared.pieces if piece.kind is K.NAME and piece.text == term), None)
+    return term if found is None else prepared.cleaned[found.start : found.end]
 
 
 def _numbers_of(part: Part, prepared: Prepared) -> str:
@@ -286,7 +294,8 @@ def _asked(
     doubtful = next((part for part in parts if part.doubt is not None and not part.is_bare_name), parts[0])
     doubt = doubtful.doubt or Doubt.NUMBERS
     day = next((entry.day for entry in told if entry.day is not None), None)
-    return Asked(question_of(doubt, doubtful.term, readings), readings, doubt, doubtful.term, day, note, pain)
+    typed = as_typed(doubtful.term, prepared)
+    return Asked(question_of(doubt, typed, readings), readings, doubt, doubtful.term, day, note, pain, typed=typed)
 
 
 def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:

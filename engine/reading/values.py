@@ -109,6 +109,8 @@ class Asked:
     pain: bool = False
     text: str = ""
     """The message's numbers as typed, where only its exercise is missing: an answer that names it completes them."""
+    typed: str = ""
+    """`term` as she typed it: "shrugs" where the term is known by its stem."""
 
 
 @dataclass(frozen=True, slots=True)
