@@ -8,8 +8,8 @@ from decimal import Decimal
 
 from bot.memory import Memory
 from bot.plans_in_force import plan_in_force
-from bot.session_frames import Loadables, choices_of, facts_of, gym_of
-from engine.plan.projection import Assumptions, ProjectedDay, project, success_share
+from bot.session_frames import Loadables, choices_of, facts_of, gym_of, strengths
+from engine.plan.projection import EVERY_SESSION, Assumptions, ProjectedDay, project, success_share
 from engine.progression.sessions import (
     assign,
     exposures,
@@ -29,13 +29,15 @@ def projected(
         return ()
     facts = facts_of(store, athlete, in_force, today)
     log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    slots = tuple(dict.fromkeys(slot for day in in_force.days for slot in day.day.slots))
+    strength = strengths(store, memory, athlete, slots, today)
     return project(
         in_force.plan,
         in_force.stored.starts_on,
         Loadables(memory.catalogue_of(store, athlete), facts.unit, gym_of(facts.gym, facts.unit)),
         since=max(today, in_force.stored.starts_on),
         sessions=assign(in_force.days, log, choices_of(facts.choices)),
-        assumptions=Assumptions() if share is None else Assumptions(success=share),
+        assumptions=Assumptions(EVERY_SESSION if share is None else share, strength),
         last_week=last_week,
         unit=facts.unit,
     )

@@ -10,7 +10,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cache
-from typing import assert_never
 
 from bot.memory import Memory
 from bot.moved_days import moves_of
@@ -22,6 +21,7 @@ from engine.loading.exercises import loadable_for
 from engine.loading.gym import Gym
 from engine.loading.gym_words import read_gym
 from engine.loading.loadable import Loadable
+from engine.progression.maxima import maxima_for
 from engine.progression.sessions import (
     Athlete,
     Choices,
@@ -33,11 +33,9 @@ from engine.progression.sessions import (
     due_on,
     session_for,
 )
-from engine.strength.current import current_strength
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Load, Unit
-from engine.values.plan import MaxReps, Metres, PlannedDay, RepRange, Reps, Seconds, Slot
-from engine.values.schemes import EffortTarget
+from engine.values.plan import PlannedDay, Slot
 from engine.values.sets import SetRecord
 from storage.records import Choice, ChoiceKind
 from storage.store import Store
@@ -139,7 +137,7 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
         log=_log(store, athlete, log, planned, choices, on),
         loadable=Loadables(memory.catalogue_of(store, athlete), facts.unit, gym_of(facts.gym, facts.unit)),
         pain=dict(facts.pain),
-        strength=_strengths(store, memory, athlete, planned, on),
+        strength=strengths(store, memory, athlete, planned.day.slots, on),
         choices=choices,
         unit=facts.unit,
     )
@@ -148,39 +146,15 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
     return Frame(planned, days[0][1], days[1:] or days[:1])
 
 
-def _strengths(
-    store: Store, memory: Memory, athlete: AthleteId, planned: PlannedDay, on: date
-) -> dict[ExerciseName, Load]:
-    """Estimated maxima of the lifts whose load follows strength, from all their sets before the day."""
-    exercises = memory.catalogue_of(store, athlete).exercises
+def strengths(store: Store, memory: Memory, athlete: AthleteId, slots: Sequence[Slot], on: date) -> dict[Slot, Load]:
+    """Maxima of the slots whose load follows strength, from all their sets before the day."""
     weighed = store.body_weights.at(athlete, on)
-    found = {}
-    for slot in planned.day.slots:
-        if not isinstance(slot.scheme, EffortTarget):
-            continue
-        history = store.sets.history(athlete, slot.exercise, until=on - timedelta(days=1), days=STRENGTH_DAYS)
-        if not history:
-            continue
-        # As of the last session: time away is taken off once, by the lay-off rule, and not by the estimate as well.
-        body_weight = weighed.load if weighed else None
-        current = current_strength(history, exercises[slot.exercise], history[-1].on, body_weight)
-        reps = _reps(slot)
-        if current is not None and reps is not None:
-            found[slot.exercise] = current.maximum_for(reps, slot.scheme.effort.rir)
-    return found
-
-
-def _reps(slot: Slot) -> int | None:
-    """The most repetitions a slot asks of a set; None where it counts none."""
-    match slot.target:
-        case Reps(count):
-            return count
-        case RepRange(_, high):
-            return high
-        case MaxReps() | Seconds() | Metres():
-            return None
-        case _:
-            assert_never(slot.target)
+    return maxima_for(
+        slots,
+        lambda lift: store.sets.history(athlete, lift, until=on - timedelta(days=1), days=STRENGTH_DAYS),
+        memory.catalogue_of(store, athlete).exercises,
+        weighed.load if weighed else None,
+    )
 
 
 def choices_of(stored: Sequence[Choice]) -> Choices:

@@ -32,13 +32,14 @@ HALF = Decimal("0.5")
 
 @dataclass(frozen=True, slots=True)
 class Assumptions:
-    """`success` is the share of sessions made, 0 to 1; `strength` are estimated maxima that stay as they are.
+    """`success` is the share of sessions made, 0 to 1; `strength` are the maxima that slots by
+    effort follow, which stay as they are.
 
     Errors: ValueError for a share outside 0 to 1.
     """
 
     success: Decimal = EVERY_SESSION
-    strength: Mapping[ExerciseName, Load] = field(default_factory=dict)
+    strength: Mapping[Slot, Load] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         if not 0 <= self.success <= 1:
@@ -171,7 +172,7 @@ def _projected(
             today=on,
             loadable=loadable(slot.exercise),
             deload=planned.deload,
-            strength=assumptions.strength.get(slot.exercise),
+            strength=assumptions.strength.get(slot) if assumptions.strength else None,
             last_trained=run.last.get(slot.exercise),
             unit=unit,
         )

@@ -5,9 +5,10 @@ a miss     lowers the estimate, nothing else
 skipped, extra sets   the best estimate of the session counts, however many sets it took
 heavier, lighter      the estimate takes any load
 
-Without an estimate given, the last session's best set stands in: load times the mean of seven published equations at
-its reps and those told in reserve (`engine/strength/one_rep_max.py`). Reps in reserve count up to 3, for past that
-calls miss by more than two; an untold effort counts as none in reserve, which says too little rather than too much.
+The estimate is the steady one of `engine/strength/working.py`, never lower for a repetition more. Without one given,
+the last session's best set stands in: load times the mean of seven published equations at its reps and those told in
+reserve (`engine/strength/one_rep_max.py`). Reps in reserve count up to 3, for past that calls miss by more than two; an
+untold effort counts as none in reserve, which says too little rather than too much.
 """
 
 from __future__ import annotations
@@ -69,13 +70,13 @@ def ask(state: State) -> Ask:
         return started(terms, sets, NEXT_STEP)
     load = terms.nearest(terms.load(strength.amount / _multiple(_capped(top_reps(slot.target) + effort.rir))))
     asked = f"{target(slot.target)} at {_effort_told(effort)}"
-    reason = f"Your one-rep maximum is estimated at {_whole(strength)}, which gives {stated(load)} for {asked}."
+    by = "By your sets of late" if terms.strength is not None or last is None else f"By your sets on {day(last.on)}"
+    reason = f"{by} your one-rep maximum is about {_whole(strength)}, which gives {stated(load)} for {asked}."
     sets = (SetTarget(slot.target, load, effort),) * slot.sets
     if last is None:
         return Ask(sets, Verdict.FOLLOW, reason, NEXT_STEP)
     came = last.came(slot.sets, reaches(least_reps(slot.target)))
-    since = "" if terms.strength is not None else f" The estimate is from {day(last.on)}."
-    return Ask(sets, Verdict.FOLLOW, reason + since, NEXT_STEP, last.evidence, anchor_of(last, slot.sets, came))
+    return Ask(sets, Verdict.FOLLOW, reason, NEXT_STEP, last.evidence, anchor_of(last, slot.sets, came))
 
 
 def _as_last_time(state: State, last: Session) -> Ask:

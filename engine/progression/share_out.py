@@ -1,15 +1,19 @@
 """Sets of one exercise shared out among the slots of a day that ask for it: a heavy slot, then a light one.
 
-Decided: in the order done, each slot takes a run of sets; of all ways to cut, the one whose reps lie nearest to
-what the slots ask, then whose numbers of sets do.
+Decided: in the order done, each slot takes a run of sets. Of all ways to cut, the one that comes nearest to the numbers
+of sets asked, with the fewest changes of load inside a run and the fewest sets whose load is nearer to what another
+slot starts at. Repetitions have no say: else one more of them could move a set into another slot and cost the first
+its step.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 from itertools import combinations_with_replacement, pairwise
 
-from engine.values.plan import MaxReps, Metres, RepRange, Reps, Seconds, Slot, Target
+from engine.values.load import Load
+from engine.values.plan import Slot
 from engine.values.sets import SetKind, SetRecord
 
 
@@ -28,19 +32,20 @@ def _cuts(records: Sequence[SetRecord], parts: int) -> Iterator[tuple[tuple[SetR
         yield tuple(tuple(records[start:end]) for start, end in pairwise((0, *cuts, len(records))))
 
 
-def _misfit(parts: Sequence[Sequence[SetRecord]], slots: Sequence[Slot]) -> tuple[int, int]:
-    works = [[record for record in part if record.done.kind is SetKind.WORK] for part in parts]
-    reps = sum(_away(record.done.reps, slot.target) for part, slot in zip(works, slots, strict=True) for record in part)
-    sets = sum(abs(len(part) - slot.sets) for part, slot in zip(works, slots, strict=True))
-    # A set too many or too few weighs as one rep: else an early stop would push reps into the wrong slot.
-    return reps + sets, sets
+def _misfit(parts: Sequence[Sequence[SetRecord]], slots: Sequence[Slot]) -> int:
+    loads = [[record.done.load for record in part if record.done.kind is SetKind.WORK] for part in parts]
+    numbers = sum(abs(len(part) - slot.sets) for part, slot in zip(loads, slots, strict=True))
+    changes = sum(one != other for part in loads for one, other in pairwise(part))
+    starts = [slot.load.kilograms() if isinstance(slot.load, Load) else None for slot in slots]
+    strays = sum(_strays(load, at, starts) for at, part in enumerate(loads) for load in part)
+    # A change of load weighs twice: a set too many here is one too few there, and both are counted.
+    return numbers + 2 * changes + strays
 
 
-def _away(reps: int, target: Target) -> int:
-    match target:
-        case Reps(count):
-            return abs(reps - count)
-        case RepRange(low, high):
-            return max(low - reps, reps - high, 0)
-        case MaxReps() | Seconds() | Metres():
-            return 0
+def _strays(load: Load | None, at: int, starts: Sequence[Decimal | None]) -> bool:
+    """Whether a load is nearer to what another slot starts at."""
+    mine = starts[at]
+    if load is None or mine is None:
+        return False
+    mass = load.kilograms()
+    return any(other is not None and abs(mass - other) < abs(mass - mine) for other in starts)

@@ -34,14 +34,14 @@ class Athlete:
     """What today's session needs to know of the one who trains.
 
     `log` is every standing set, oldest first; `loadable` tells what can be loaded for an exercise; `pain` when each
-    exercise hurt, first and last day included; `strength` estimated maxima.
+    exercise hurt, first and last day included; `strength` the maxima that slots by effort follow.
     Units: loads are asked in `unit`; None: in the plan's.
     """
 
     log: Sequence[SetRecord]
     loadable: Callable[[ExerciseName], Loadable]
     pain: Mapping[ExerciseName, Sequence[Span]] = field(default_factory=dict)
-    strength: Mapping[ExerciseName, Load] = field(default_factory=dict)
+    strength: Mapping[Slot, Load] = field(default_factory=dict)
     choices: Choices = field(default_factory=Choices)
     unit: Unit | None = None
 
@@ -147,7 +147,7 @@ def _ask(
         loadable=athlete.loadable(slot.exercise),
         deload=planned.deload,
         pain=hurts(spans, today),
-        strength=athlete.strength.get(slot.exercise),
+        strength=athlete.strength.get(slot) if athlete.strength else None,
         last_trained=last[-1].on if last else None,
         unit=athlete.unit,
     )

@@ -24,7 +24,18 @@ from math import exp, sqrt
 from engine.strength.kalman import Belief, Step, corrected, corrected_in_part, innovation, moved, spread
 from engine.strength.mass import as_told, load_told
 from engine.strength.rep_curve import log_multiple
-from engine.strength.session_evidence import CALL, CURVE, DRIFT, LEVEL, RESERVE, SHIFT, Seen, observe, seen_sets
+from engine.strength.session_evidence import (
+    CALL,
+    CURVE,
+    DRIFT,
+    LEVEL,
+    RESERVE,
+    SHIFT,
+    Seen,
+    called_share,
+    observe,
+    seen_sets,
+)
 from engine.values.exercise import Exercise
 from engine.values.ids import SetId
 from engine.values.load import Load
@@ -77,15 +88,6 @@ class CurrentStrength:
         mean, _ = self._log_load_for(reps, float(left))
         return _told(mean, self.one_rep_max, self.exercise, self.body_weight)
 
-    def maximum_for(self, reps: int, left: Decimal = Decimal(0)) -> Load:
-        """The maximum from which the mean of the seven equations leads to `load_for`.
-
-        For rules that work from a maximum: it carries what is known of this lifter's own repetitions and calls.
-        """
-        mean, _ = self._log_load_for(reps, float(left))
-        bend = log_multiple(reps + float(left))[0]
-        return _told(mean + bend, self.one_rep_max, self.exercise, self.body_weight)
-
     def interval_for(self, reps: int, left: Decimal = Decimal(0)) -> tuple[Load, Load]:
         """The loads that bound `load_for` with 90 % on an average day."""
         mean, sd = self._log_load_for(reps, float(left))
@@ -96,7 +98,7 @@ class CurrentStrength:
 
     def _log_load_for(self, reps: int, left: float) -> tuple[float, float]:
         mean = self.belief.mean
-        called = min(1.0, 0.5 + left / 2) if left else 0.0
+        called = called_share(left) if left else 0.0
         to_failure = max(1.0, reps + left + called * mean[CALL])
         gain, slope = log_multiple(to_failure)
         several = min(1.0, to_failure - 1)
@@ -210,7 +212,7 @@ def forward(belief: Belief, days: int) -> Belief:
         return belief
     kept = 0.5 ** (days / DRIFT_HALF_LIFE)
     drifting = min(days, KEPT_DAYS)
-    lost = min(MOST_LOST, LOST_A_DAY * max(0, days - KEPT_DAYS))
+    lost = lost_in(days)
     steps = (Step(LEVEL, DRIFT, float(drifting)), Step(DRIFT, DRIFT, kept - 1))
     habit = HABIT_SD**2 * days
     noise = (WANDER_SD**2 * days + lost**2, DRIFT_SD**2 * (1 - kept**2), CURVE_WANDER_SD**2 * days, 0.0, habit, habit)
@@ -219,6 +221,11 @@ def forward(belief: Belief, days: int) -> Belief:
     mean[LEVEL] -= lost
     mean[DRIFT] += (1 - kept) * DRIFT_MEAN
     return Belief(tuple(mean), later.cov)
+
+
+def lost_in(days: int) -> float:
+    """The share of strength that so many days away take."""
+    return min(MOST_LOST, LOST_A_DAY * max(0, days - KEPT_DAYS))
 
 
 def with_session(belief: Belief, seen: Sequence[Seen]) -> tuple[Belief, float]:

@@ -150,13 +150,18 @@ def _voice(done: SetDone) -> Voice:
     return Voice.SILENT if done.effort is None else Voice.CALLED
 
 
+def called_share(left: float) -> float:
+    """How much of the bias in calling shows where so many are called: half of it at none in reserve, all from one."""
+    return min(1.0, 0.5 + left / 2)
+
+
 def _loads_on(one: Seen) -> tuple[float, float]:
     """How much a set hangs on the bias in calling and on the reserve kept when silent."""
     match one.voice:
         case Voice.FAILED | Voice.MISSED:
             return 0.0, 0.0
         case Voice.CALLED:
-            return min(1.0, 0.5 + one.left / 2), 0.0
+            return called_share(one.left), 0.0
         case Voice.SILENT:
             return 0.0, 1.0
         case _:

@@ -10,7 +10,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-from tests.engine.strength.judged import GROUPS, Judged, judge
+from tests.engine.strength.judged import GROUPS, Judged, JudgedLoads, judge, judge_loads
 
 NOT_TUNED_ON = 90_000
 """The first seed: the filter's constants were chosen on athletes 50 000 to 50 020."""
@@ -25,6 +25,16 @@ def main() -> None:
     for name, habits in GROUPS.items():
         print(f"{name:<15}" + _line(judge([habits], athletes, NOT_TUNED_ON)))
     print(f"{'all':<15}" + _line(judge(list(GROUPS.values()), athletes, NOT_TUNED_ON)))
+
+    print("\nThe load for a target, a day ahead; errors in %.")
+    print(f"{'group':<15}{'asked':>10}{'learning':>10}{'last day':>10}")
+    for name, habits in GROUPS.items():
+        print(f"{name:<15}" + _loads_line(judge_loads([habits], athletes, NOT_TUNED_ON)))
+    print(f"{'all':<15}" + _loads_line(judge_loads(list(GROUPS.values()), athletes, NOT_TUNED_ON)))
+
+
+def _loads_line(one: JudgedLoads) -> str:
+    return "".join(f"{100 * share:>10.1f}" for share in (one.working, one.learning, one.last_session))
 
 
 def _line(one: Judged) -> str:

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from engine.strength.current import CurrentStrength, current_strength
 from engine.strength.set_estimate import SetEstimate, estimate
 from engine.strength.stall import trend
+from engine.strength.working import working_strength
 from engine.values.load import Load, Unit
 from engine.values.sets import SetDone
 from tests.engine.volume.invented import BENCH, MONDAY, SQUAT, done, kg, records
@@ -84,6 +85,24 @@ def test_more_reps_in_the_last_session_never_lower_it(sessions, which: int, more
     better[last] = replace(log[last], done=replace(log[last].done, reps=log[last].done.reps + more))
 
     assert float(current(better).one_rep_max.amount) >= float(current(log).one_rep_max.amount) - 0.002
+
+
+@given(days, st.data(), st.integers(1, 20), st.booleans())
+def test_more_reps_in_any_set_never_lower_what_loads_are_asked_from(sessions, data, more: int, still: bool) -> None:
+    """However old the set, and whether or not it then counts as missed."""
+    log = list(log_of(sessions))
+    at = data.draw(st.integers(0, len(log) - 1))
+    one = log[at].done
+    better = [*log]
+    better[at] = replace(log[at], done=replace(one, reps=one.reps + more, missed=one.missed and still))
+
+    assert working(better) >= working(log)
+
+
+def working(log) -> Decimal:
+    found = working_strength(log, BENCH, log[-1].on)
+    assert found is not None
+    return found.maximum_for(5, Decimal(2)).amount
 
 
 @given(days)

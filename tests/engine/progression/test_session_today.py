@@ -167,13 +167,27 @@ def test_alternating_weeks_that_differ_progress_apart() -> None:
     assert [prescribed(one) for one in asked_next] == ["3×5 at 42.5 kg", "3×10 at 32.5 kg"]
 
 
-def test_one_exercise_in_two_slots_is_shared_out_by_reps() -> None:
+@pytest.mark.parametrize(
+    ("done", "shares"),
+    [
+        pytest.param("80: 5 4; 50: 12 12 11", [[5, 4], [12, 12, 11]], id="as asked"),
+        pytest.param("80: 5; 50: 12 12 11", [[5], [12, 12, 11]], id="one heavy set left out"),
+        pytest.param("80: 5 5 5; 50: 12 12", [[5, 5, 5], [12, 12]], id="one heavy set more"),
+        pytest.param("80: 5 12; 50: 12 12 11", [[5, 12], [12, 12, 11]], id="repetitions move no set"),
+        pytest.param("50: 12 12 12", [[], [12, 12, 12]], id="the heavy sets left out"),
+        pytest.param("80: 5 4", [[5, 4], []], id="the light sets left out"),
+        pytest.param("40: 6; 60: 3; 80: 5 5; 50: 12 12 12", [[6, 3, 5, 5], [12, 12, 12]], id="a ramp nobody marked"),
+        pytest.param("95: 5 5; 65: 12 12 12", [[5, 5], [12, 12, 12]], id="both heavier by now"),
+    ],
+)
+def test_one_exercise_in_two_slots_is_shared_out_by_loads_and_numbers_of_sets(
+    done: str, shares: list[list[int]]
+) -> None:
     heavy, light = slot(ROW, LoadStep(kg(5)), 2, 5, "80"), slot(ROW, LoadStep(kg(5)), 3, 12, "50")
-    twice = replace(DAY_A, slots=(heavy, light))
-    planned = replace(day(1, 0), day=twice)
-    done = records("80: 5 4; 50: 12 12 11", exercise=ROW)
+    planned = replace(day(1, 0), day=replace(DAY_A, slots=(heavy, light)))
+    sets = records(done, exercise=ROW)
 
-    assert [[r.done.reps for r in records_of(one, planned, done)] for one in (heavy, light)] == [[5, 4], [12, 12, 11]]
+    assert [[r.done.reps for r in records_of(one, planned, sets)] for one in (heavy, light)] == shares
 
 
 def test_a_swap_takes_the_load_last_used_for_the_other_exercise() -> None:

@@ -79,6 +79,13 @@ def athlete(seed: int, habits: Habits, lift: ExerciseName) -> Athlete:
     return made
 
 
+def true_load(seed: int, habits: Habits, maximum: float, reps: int, called: Decimal) -> float:
+    """The load at which the athlete of this seed, strong by so much, does the repetitions and calls so many left."""
+    person = _Person(Random(seed), habits)
+    left = float(called) + person.bias * min(1.0, 0.5 + float(called) / 2)
+    return maximum / exp(person._log_multiple(reps + left))
+
+
 class _Person:
     def __init__(self, chance: Random, habits: Habits) -> None:
         self.chance, self.habits = chance, habits

@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from math import sqrt
+from decimal import Decimal
+from math import log, sqrt
 from statistics import fmean
 
 from engine.strength.current import current_strength
+from engine.strength.one_rep_max import multiples
+from engine.strength.set_estimate import SetEstimate, estimate
+from engine.strength.working import working_strength
 from engine.values.sets import SetRecord
-from tests.engine.strength.invented_athletes import Habits, athlete
+from tests.engine.strength.invented_athletes import Habits, athlete, true_load
 from tests.engine.volume.invented import BENCH
 
+CALLED = Decimal(2)
 SETTLING = 6
 """Sessions before an athlete is judged: nobody trusts the first week."""
 
@@ -53,6 +58,54 @@ class Judged:
     @property
     def better_by_rms(self) -> float:
         return 1 - self.rms / min(self.last_set_rms, self.last_set_called_rms)
+
+
+@dataclass(frozen=True)
+class JudgedLoads:
+    """How far loads for a target lie from the athlete's true one: mean absolute errors of the logarithm.
+
+    `working` from the strength that loads are asked from, `learning` from the filter, `last_session` from the best set
+    of the last session by the mean of the seven equations.
+    """
+
+    loads: int
+    working: float
+    learning: float
+    last_session: float
+
+
+def judge_loads(groups: Sequence[Habits], athletes: int, first_seed: int, every: int = 1) -> JudgedLoads:
+    """The errors of the load for the athlete's middle number of repetitions at two called in reserve, a day ahead."""
+    working: list[float] = []
+    learning: list[float] = []
+    last: list[float] = []
+    seeds = iter(range(first_seed, first_seed + athletes * len(groups)))
+    for habits in groups:
+        reps = sorted(habits.reps)[len(habits.reps) // 2]
+        for seed in [next(seeds) for _ in range(athletes)]:
+            one = athlete(seed, habits, BENCH.name)
+            for on, truth in one.truth[SETTLING::every]:
+                known = [record for record in one.records if record.on < on]
+                right = true_load(seed, habits, truth, reps, CALLED)
+                steady, learned = working_strength(known, BENCH, on), current_strength(known, BENCH, on)
+                assert steady is not None
+                assert learned is not None
+                asked = steady.maximum_for(reps, CALLED).amount / multiples(reps + CALLED).mean
+                working.append(_off(asked, right))
+                learning.append(_off(learned.load_for(reps, CALLED).amount, right))
+                last.append(_off(_best_of_last(known) / multiples(reps + CALLED).mean, right))
+    return JudgedLoads(len(working), _mean_size(working), _mean_size(learning), _mean_size(last))
+
+
+def _off(load: Decimal, right: float) -> float:
+    return log(float(load) / right)
+
+
+def _best_of_last(records: Sequence[SetRecord]) -> Decimal:
+    """The best set of the last session by the mean of the seven equations, a missed single as half a repetition."""
+    found = [estimate(record.done, BENCH) for record in records if record.on == records[-1].on]
+    loads = [record.done.load.amount for record in records if record.on == records[-1].on and record.done.load]
+    return max((one.load.amount for one in found if isinstance(one, SetEstimate)), default=min(loads))
 
 
 def last_set_epley(records: Sequence[SetRecord], *, called: bool) -> float:

@@ -6,7 +6,7 @@ import pytest
 
 from engine.strength.stall import A_GAIN, Direction, trend
 from tests.engine.strength.invented_athletes import athlete
-from tests.engine.strength.judged import GROUPS, judge
+from tests.engine.strength.judged import GROUPS, judge, judge_loads
 from tests.engine.volume.invented import BENCH
 
 FIRST_SEED = 70_000
@@ -28,6 +28,14 @@ def test_in_each_group_the_error_is_below_the_last_sets(group):
 
     assert one.better_by >= 0.15
     assert one.covered >= 0.75
+
+
+def test_loads_asked_from_the_steady_strength_are_as_near_as_those_of_the_learning_filter():
+    one = judge_loads(list(GROUPS.values()), 6, FIRST_SEED + 2_000, every=4)
+
+    assert one.loads > 600
+    assert one.working <= 1.05 * one.learning
+    assert one.working <= 0.75 * one.last_session
 
 
 def test_a_trend_is_as_often_right_as_it_says():

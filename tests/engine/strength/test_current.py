@@ -8,7 +8,6 @@ from decimal import Decimal
 import pytest
 
 from engine.strength.current import RECENT_SESSIONS, current_strength
-from engine.strength.one_rep_max import multiples
 from engine.values.load import Basis
 from engine.values.sets import SetKind
 from tests.engine.volume.invented import BENCH, MONDAY, PLANK, PULL_UP, SQUAT, done, kg, lb, records
@@ -134,16 +133,6 @@ def test_the_load_for_what_was_done_is_what_was_done():
     assert kilograms(found.load_for(5, Decimal(2))) == pytest.approx(100, rel=0.02)
     assert low < found.load_for(5, Decimal(2)) < high
     assert found.load_for(8, Decimal(2)) < found.load_for(5, Decimal(2)) < found.load_for(3, Decimal(2))
-
-
-def test_the_maximum_for_a_target_leads_to_its_load_by_the_equations():
-    log = records(
-        *every_third_day(done(BENCH, 5, kg("100"), rir="2"), done(BENCH, 9, kg("90"), failure=True), sessions=9)
-    )
-    found = estimate(log, BENCH, log[-1].on)
-    by_equations = found.maximum_for(5, Decimal(2)).amount / multiples(Decimal(7)).mean
-
-    assert abs(by_equations - found.load_for(5, Decimal(2)).amount) < Decimal("0.01")
 
 
 @pytest.mark.parametrize(
