@@ -34,6 +34,9 @@ from engine.values.ids import ExerciseName
 from engine.values.load import Unit
 
 
+NOTHING = Decimal(0)
+
+
 @lru_cache(maxsize=8_192)
 def folded(word: str) -> str:
     """The word as the catalogue keeps it."""
@@ -52,7 +55,8 @@ class Lexer(TokenWalk):
 
     def run(self) -> list[Piece]:
         at = 0
-        while at < len(self.tokens):
+        end = len(self.tokens)
+        while at < end:
             token = self.tokens[at]
             at = READERS[token.shape](self, at, token)
         return self.out
@@ -75,10 +79,10 @@ class Lexer(TokenWalk):
     # ---- signs
 
     def sign(self, at: int, token: Token) -> int:
-        if token.text in "+-" and self._signs_a_change(at, token):
+        _, text, start, end, glued, _ = token
+        if text in "+-" and self._signs_a_change(at, token):
             return self._change(at, token)
-        kind = SIGN_KINDS.get(token.text, K.OTHER_SIGN)
-        self.out.append(Piece(kind, token.start, token.end, token.glued, token.text))
+        self.out.append(Piece(SIGN_KINDS.get(text, K.OTHER_SIGN), start, end, glued, text))
         return at + 1
 
     def _signs_a_change(self, at: int, token: Token) -> bool:
@@ -100,31 +104,37 @@ class Lexer(TokenWalk):
     # ---- numbers
 
     def number(self, at: int, token: Token) -> int:
-        if token.value == 1 and self._one_as_word(at):
+        after = self.ahead[at + 1]
+        if after is not None and token.value == 1 and self._one_as_word(at):
             return self.word(at, token)
-        broken = self._broken(at)
-        if broken:
-            return broken
-        value, at = self._with_decimals(at, token)
-        if self._sign_at(at, "?") and self.tokens[at].glued and self._is_number(at + 1) and self.tokens[at + 1].glued:
-            text = f"{token.text}?{self.tokens[at + 1].text}"
-            end = self.tokens[at + 1].end
-            self.out.append(Piece(K.NUMBER, token.start, end, token.glued, text, value, Role.UNREADABLE))
-            return at + 2
+        value, at = token.value or NOTHING, at + 1
+        if after is not None and after.glued:
+            if after.shape is Shape.WORD and (broken := self._broken(at - 1, after)):
+                return broken
+            if after.text == ",":
+                value, at = self._with_decimals(at - 1, token)
+            if self._sign_at(at, "?") and self._questions_a_digit(at, token, value):
+                return at + 2
+            after = self.ahead[at]
         piece = Piece(K.NUMBER, token.start, token.end, token.glued, token.text, value)
-        after = self._token(at)
         if after is not None:
             piece, at = self._with_suffix(piece, at, after)
         self.out.append(piece)
         return at
 
-    def _broken(self, at: int) -> int:
+    def _questions_a_digit(self, at: int, token: Token, value: Decimal) -> bool:
+        """ "1?5": a digit that the writer could not read."""
+        digit = self._token(at + 1)
+        if digit is None or digit.shape is not Shape.NUMBER or not (digit.glued and self.tokens[at].glued):
+            return False
+        text = f"{token.text}?{digit.text}"
+        self.out.append(Piece(K.NUMBER, token.start, digit.end, token.glued, text, value, Role.UNREADABLE))
+        return True
+
+    def _broken(self, at: int, letters: Token) -> int:
         """The place behind a number that letters run into ("1e309", "80qq"): whatever it was meant to be, it is no
         number that can be read. 0 where it is whole.
         """
-        letters = self._token(at + 1)
-        if letters is None or letters.shape is not Shape.WORD or not letters.glued:
-            return 0
         digits = self._token(at + 2)
         runs_on = digits is not None and digits.shape is Shape.NUMBER and digits.glued
         if not (runs_on and letters.text == "e"):
@@ -145,11 +155,9 @@ class Lexer(TokenWalk):
         return after is not None and after.text in ("arm", "leg", "hand")
 
     def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
-        value = token.value or Decimal(0)
+        value = token.value or NOTHING
         digits = self._token(at + 2)
-        if digits is None or not digits.glued or digits.text not in DECIMAL_ENDINGS:
-            return value, at + 1
-        if not self._sign_at(at + 1, ",") or not self.tokens[at + 1].glued or value != int(value):
+        if digits is None or not digits.glued or digits.text not in DECIMAL_ENDINGS or value != int(value):
             return value, at + 1
         whole = value + Decimal(f"0.{digits.text}")
         if self._comma_joins(at, value, whole):
@@ -199,9 +207,9 @@ class Lexer(TokenWalk):
                 return self._with_seconds(piece._replace(value=piece.value * SIXTY, role=role, end=after.end), at + 1)
             return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
         kind = self._unit_of(after)
-        if self._is_label(kind) or (after.text == "с" and self._is_number(at + 1)):
+        if kind is None or kind not in UNIT_ROLES or self._is_label(kind) or self._phrase_begins(at):
             return piece, at
-        if kind is None or kind not in UNIT_ROLES or self._phrase_begins(at) or self._numbers_a_set(piece, at, after):
+        if self._numbers_a_set(piece, at, after) or (after.text == "с" and self._is_number(at + 1)):
             return piece, at
         counted = self._with_unit(piece, kind, after)
         return self._with_seconds(counted, at + 1) if kind is K.MINUTES else (counted, self._behind_second_unit(at + 1))

@@ -9,12 +9,20 @@ from engine.reading.lexicon import Lexicon, Meaning, lexicon, plain_word
 from engine.reading.tokens import Shape, Token
 
 
+BEHIND_THE_END = (None,) * 8
+
+
 @dataclass(slots=True)
 class TokenWalk:
     """The tokens of a message, and what stands at a place of them."""
 
     tokens: list[Token]
     words: Lexicon = field(default_factory=lexicon, kw_only=True)
+    ahead: list[Token | None] = field(init=False)
+    """The tokens, and None behind them, as far as anything looks ahead."""
+
+    def __post_init__(self) -> None:
+        self.ahead = [*self.tokens, *BEHIND_THE_END]
 
     def _unit_of(self, token: Token) -> K | None:
         meaning = self.words.phrases.get(plain_word(token.text)) if token.shape is Shape.WORD else None
@@ -26,16 +34,18 @@ class TokenWalk:
         return found is not None and found[1] - at > 1
 
     def _longest_phrase(self, at: int) -> tuple[Meaning, int] | None:
-        longest = self.words.longest.get(plain_word(self.tokens[at].text), 0)
-        found, phrase = None, ""
-        for _ in range(longest):
-            at = self._next_word(at) if phrase else at
+        phrase = plain_word(self.tokens[at].text)
+        longest = self.words.longest.get(phrase, 0)
+        if not longest:
+            return None
+        meaning, at = self.words.phrases.get(phrase), at + 1
+        found = (meaning, at) if meaning is not None else None
+        for _ in range(longest - 1):
+            at = self._next_word(at)
             if at < 0:
                 break
-            word = plain_word(self.tokens[at].text)
-            phrase = f"{phrase} {word}" if phrase else word
-            meaning = self.words.phrases.get(phrase)
-            at += 1
+            phrase = f"{phrase} {plain_word(self.tokens[at].text)}"
+            meaning, at = self.words.phrases.get(phrase), at + 1
             if meaning is not None:
                 found = meaning, at
         return found
@@ -54,7 +64,7 @@ class TokenWalk:
         return token is not None and token.shape is Shape.WORD and token.glued
 
     def _token(self, at: int) -> Token | None:
-        return self.tokens[at] if at < len(self.tokens) else None
+        return self.ahead[at]
 
     def _sign_at(self, at: int, sign: str) -> int:
         token = self._token(at)
