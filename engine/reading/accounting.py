@@ -45,9 +45,8 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
     """Whether a number or a sign of these pieces found no place in the sets."""
     if chunks.loose or chunks.pins or chunks.dangling:
         return True
-    for piece in pieces:
-        if piece.text[0] == "0" and _is_day_or_code(piece):
-            return True
+    if any([_is_day_or_code(piece) for piece in pieces if piece.text[0] == "0"]):
+        return True
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)
@@ -60,7 +59,7 @@ def _is_day_or_code(piece: Piece) -> bool:
 
 def _is_wordless_tempo(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:
     """Four digits taken for a tempo with no word to them, where no load was told: they may be anything."""
-    if exercise.loading is Loading.BODY or not any(p.kind is K.NOTE and is_bare_tempo(p) for p in pieces):
+    if exercise.loading is Loading.BODY or not any([is_bare_tempo(p) for p in pieces if p.kind is K.NOTE]):
         return False
     told = any(number.role in TOLD_LOADS or number.value > MOST_LOADED_REPS_RECORDED for number in numbers_in(chunks))
     return not told and not any(chunk.at for chunk in chunks.found) and len(numbers_in(chunks)) < LEAST_WITH_A_LOAD

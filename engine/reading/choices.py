@@ -21,6 +21,8 @@ MOST_LOADED_REPS = 30
 """A number above this is a load on a loaded lift, not reps. Common practice, no source."""
 
 MOST_OUT = 200
+ON_THE_BODY = (Loading.BODY, Loading.BAND)
+IN_THE_HANDS = (Loading.PER_HAND, Loading.IMPLEMENT)
 LOADS = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE, Role.BAR, Role.BODY))
 
 
@@ -93,10 +95,10 @@ class Traits(NamedTuple):
     @classmethod
     def of(cls, exercise: Exercise) -> Traits:
         return cls(
-            body=exercise.loading in (Loading.BODY, Loading.BAND),
+            body=exercise.loading in ON_THE_BODY,
             timed=exercise.measure is Measure.TIME,
             carried=exercise.measure is Measure.DISTANCE,
-            two_implements=exercise.loading in (Loading.PER_HAND, Loading.IMPLEMENT),
+            two_implements=exercise.loading in IN_THE_HANDS,
             light=exercise.is_isolation,
             barbell=exercise.equipment is Equipment.BARBELL,
             explosive=exercise.pattern is Pattern.EXPLOSIVE,
@@ -110,9 +112,8 @@ def whole(piece: Piece) -> bool:
 
 def may_be_reps(piece: Piece, traits: Traits) -> bool:
     """Whether a bare number may count reps of one set."""
-    if not whole(piece) or piece.value < 0:
-        return False
-    return piece.value <= (MOST_REPS if traits.body else MOST_LOADED_REPS)
+    count = piece.value
+    return 0 <= count <= (MOST_REPS if traits.body else MOST_LOADED_REPS) and count == int(count)
 
 
 def copy_of(draft: Draft) -> Draft:

@@ -12,6 +12,7 @@ from engine.reading.choices import (
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.history import Known
 from engine.reading.pieces import Role
+from engine.reading.values import Planned
 from engine.values.exercise import Equipment, Exercise, Loading
 from engine.values.load import Load
 from engine.values.plan import MaxReps, RepRange, Reps
@@ -28,13 +29,18 @@ HEAVIEST_KG = Decimal(500)
 SUITS_PLAN = 12.0
 
 
+IN_HAND = (Equipment.DUMBBELL, Equipment.KETTLEBELL)
+
+
 # ---- evidence
 
 
 def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known: Known, traits: Traits) -> float:
     """How well the sets fit what is known; 1 is neither for nor against."""
-    weight = _suits_plan(sets, known) * _suits_equipment(sets, chunks, exercise, traits)
     loads = _loads(sets)
+    weight = _suits_equipment(loads, chunks, exercise, traits)
+    if known.planned is not None:
+        weight *= _suits_plan(sets, known.planned)
     if known.load is not None and known.load.amount > 0:
         told = (load for load, kind in loads if kind is SetKind.WORK and load.amount > 0)
         weight *= min((_suits_last(load, known.load) for load in told), default=1.0)
@@ -59,9 +65,8 @@ def _suits_last(load: Load, last: Load) -> float:
     return 0.5 if ABOUT[0] <= ratio <= ABOUT[1] else 0.2
 
 
-def _suits_plan(sets: Sequence[SetDone], known: Known) -> float:
-    slot = known.planned
-    if slot is None or len(sets) != slot.sets:
+def _suits_plan(sets: Sequence[SetDone], slot: Planned) -> float:
+    if len(sets) != slot.sets:
         return 1.0
     reps = {one.reps for one in sets}
     match slot.target:
@@ -76,15 +81,15 @@ def _suits_plan(sets: Sequence[SetDone], known: Known) -> float:
     return SUITS_PLAN if fits else 1.0
 
 
-def _suits_equipment(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, traits: Traits) -> float:
+def _suits_equipment(
+    loads: Sequence[tuple[Load, SetKind]], chunks: Chunks, exercise: Exercise, traits: Traits
+) -> float:
     weight = 1.0
-    plural = any(number.role is Role.PLURAL for number in numbers_in(chunks))
-    in_hand = (
-        exercise.equipment in (Equipment.DUMBBELL, Equipment.KETTLEBELL) or traits.two_implements or traits.carried
-    )
-    if (plural or chunks.dumbbells) and not in_hand and not traits.timed and not traits.body:
-        weight *= 0.03
-    for load, kind in _loads(sets):
+    if not (traits.two_implements or traits.carried or traits.timed or traits.body):
+        plural = chunks.dumbbells or Role.PLURAL in [number.role for number in numbers_in(chunks)]
+        if plural and exercise.equipment not in IN_HAND:
+            weight *= 0.03
+    for load, kind in loads:
         if kind is SetKind.WARMUP:
             continue
         mass = load.kilograms()

@@ -30,7 +30,8 @@ class Shaper(Marked):
         if self.traits.explosive and self._only_loads():
             self.shared = 1  # weightlifters write singles bare: 60, 65, 70
         for place, chunk in enumerate(self.chunks.found):
-            self._turn(place)
+            if place == self.chunks.result_from or place == self.chunks.work_from:
+                self._turn(place)
             self.touched, self.filled = [], False
             self._read(chunk, place)
             self._mark(chunk)
@@ -54,26 +55,27 @@ class Shaper(Marked):
                 draft.kind = SetKind.WARMUP
 
     def _read(self, chunk: Chunk, place: int) -> None:
-        if chunk.size == 0:
-            self.waiting += chunk.efforts
-        elif chunk.size == 1:
+        size = len(chunk.factors)
+        if size == 1:
             self._one(chunk, place)
-        elif chunk.size == 2:
+        elif size == 2:
             self._pair(chunk)
-        elif chunk.size == 3:
+        elif size == 3:
             self._triple(chunk)
+        elif size == 0:
+            self.waiting += chunk.efforts
         else:
             self._many(chunk)
 
     def _finish(self) -> None:
         out = self.chunks
         self._check_complete()
-        self.weak = self.weak or any(draft.carried for draft in self.drafts)
+        self.weak = self.weak or True in [draft.carried for draft in self.drafts]
         self.unplaced = self.unplaced or self._has_stray()
         self._results()
         if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
             raise DoesNotFit("a set without a load beside sets with one")
-        if len({draft.seconds is None and draft.metres is None for draft in self.drafts}) > 1:
+        if len({(draft.seconds or draft.metres) is None for draft in self.drafts}) > 1:
             raise DoesNotFit("sets counted in reps beside sets that are not")
         if out.failure_ahead:
             for draft in self.drafts:
