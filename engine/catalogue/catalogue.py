@@ -7,7 +7,7 @@ never a slip for a name.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 
@@ -26,12 +26,14 @@ class Catalogue:
     """What can be trained, and by which phrases it is met.
 
     `phrases` maps a normalised phrase to all exercises that own it; most phrases have one owner.
-    `longest_phrase` is the number of words in the longest of them.
+    `longest_phrase` is the number of words in the longest of them; `longest` that of the longest that begins with a
+    word.
     """
 
     exercises: Mapping[ExerciseName, Exercise]
     phrases: Mapping[str, tuple[ExerciseName, ...]]
     longest_phrase: int
+    longest: Mapping[str, int] = field(repr=False)
     typos: TypoIndex = field(repr=False)
     own_typos: TypoIndex | None = field(default=None, repr=False)
 
@@ -70,7 +72,8 @@ class Catalogue:
         return Catalogue(
             exercises=known,
             phrases={**self.phrases, **own},
-            longest_phrase=max(self.longest_phrase, _longest(own)),
+            longest_phrase=max(self.longest_phrase, *(len(phrase.split()) for phrase in own), 0),
+            longest=_longest(own, self.longest),
             typos=self.typos,
             # One slip: her own names change often, and the index of two costs ten times as much to make.
             own_typos=index_of(own, self.typos.ordinary, most_slips=1),
@@ -84,13 +87,20 @@ def catalogue() -> Catalogue:
     Errors: MalformedData, naming file and line, where a data file cannot be used.
     """
     found = read_data()
+    longest = _longest(found.phrases, {})
     return Catalogue(
         exercises=found.exercises,
         phrases=found.phrases,
-        longest_phrase=_longest(found.phrases),
+        longest_phrase=max(longest.values(), default=0),
+        longest=longest,
         typos=index_of(found.phrases, found.ordinary),
     )
 
 
-def _longest(phrases: Mapping[str, object]) -> int:
-    return max((len(phrase.split()) for phrase in phrases), default=0)
+def _longest(phrases: Iterable[str], known: Mapping[str, int]) -> Mapping[str, int]:
+    longest = dict(known)
+    for phrase in phrases:
+        words = phrase.split()
+        if words and longest.get(words[0], 0) < len(words):
+            longest[words[0]] = len(words)
+    return longest

@@ -38,7 +38,7 @@ HELD_IN_ONE_HAND = frozenset((Loading.PER_HAND, Loading.IMPLEMENT, Loading.BODY,
 
 def unreadable(pieces: Sequence[Piece]) -> str:
     """The first number that cannot be read ("1?5", "1e309", "80qq"), as typed; empty where there is none."""
-    return next((piece.text for piece in pieces if piece.role is Role.UNREADABLE), "")
+    return next(iter([piece.text for piece in pieces if piece.role is Role.UNREADABLE]), "")
 
 
 def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:

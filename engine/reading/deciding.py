@@ -116,9 +116,9 @@ def _decided(
 ) -> Part:
     if entry.rounds > 1:
         found = [_in_rounds(one, entry.rounds) for one in found]
-    ranked = sorted(found, key=lambda one: -one.weight)
-    total = sum(one.weight for one in ranked) + NONE_OF_THESE
-    readings = tuple(Reading(one.sets, one.weight / total) for one in ranked)
+    ranked = sorted(found, key=lambda one: -one.weight) if len(found) > 1 else found
+    total = sum([one.weight for one in ranked]) + NONE_OF_THESE
+    readings = tuple([Reading(one.sets, one.weight / total) for one in ranked])
     if not readings:
         return Part((), Doubt.NO_REPS, entry.phrase, why or "no sets in it", (), chunks, entry)
     doubt = _doubt(entry, chunks, readings, ranked, names, known, exercises)
@@ -153,16 +153,22 @@ def _doubt(
         return Doubt.NUMBERS
     if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]):
         return Doubt.NUMBERS
-    if (strange := odd(best.sets)) is not None:
+    each = _each_once(best.sets)
+    if (strange := odd(each)) is not None:
         return strange
-    if any(_far(one, known[one.exercise]) for one in best.sets):
+    if any(_far(one, known[one.exercise]) for one in each):
         return Doubt.UNLIKELY_LOAD
     return None
 
 
+def _each_once(sets: Sequence[SetDone]) -> list[SetDone]:
+    """The sets, those of one group once: they are one value."""
+    return list({id(one): one for one in sets}.values())
+
+
 def _oddly_sided(sets: Sequence[SetDone], exercises: Mapping[ExerciseName, Exercise]) -> bool:
     """ "bench 8 8 2 left": a side of a lift that has none."""
-    sided = next((one for one in sets if one.side is not None), None)
+    sided = next(iter([one for one in sets if one.side is not None]), None)
     return (
         sided is not None and exercises[sided.exercise].loading is Loading.BAR and not _is_one_sided(sided, exercises)
     )
@@ -194,6 +200,8 @@ def _one_each(readings: Sequence[Reading]) -> tuple[Reading, ...]:
 
 def crowded(parts: Sequence[Part]) -> bool:
     """Whether the message tells more sets than anyone does in a day."""
+    if sum([len(part.readings[0].sets) for part in parts if part.readings]) <= MOST_SETS_RECORDED:
+        return False
     counted = Counter(one.exercise for part in parts if part.readings for one in part.readings[0].sets)
     return bool(counted) and (max(counted.values()) > MOST_SETS_RECORDED or counted.total() > MOST_SETS_OF_A_MESSAGE)
 

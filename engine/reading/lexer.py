@@ -33,7 +33,6 @@ from engine.reading.tokens import HALF, Shape, Token
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
 
-
 NOTHING = Decimal(0)
 
 
@@ -271,8 +270,7 @@ class Lexer(TokenWalk):
     # ---- words
 
     def word(self, at: int, token: Token) -> int:
-        run = self._word_run(at)
-        name = self._longest_name(run)
+        name = self._longest_name(at)
         phrase = self._longest_phrase(at)
         if name is not None and (phrase is None or name[1] >= phrase[1]):
             owners, end, text = name
@@ -318,10 +316,9 @@ class Lexer(TokenWalk):
     def _spelled(self, value: int, token: Token, end: int) -> Piece:
         return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)
 
-    def _word_run(self, at: int) -> list[tuple[str, int]]:
+    def _word_run(self, at: int, longest: int) -> list[tuple[str, int]]:
         """The folded words from here on, each with the place behind it; a glued hyphen or an "&" does not end them."""
         run: list[tuple[str, int]] = []
-        longest = self.catalogue.longest_phrase
         while at < len(self.tokens) and len(run) < longest:
             token = self.tokens[at]
             if token.shape is Shape.WORD or (not run and token.shape is Shape.NUMBER):
@@ -333,11 +330,15 @@ class Lexer(TokenWalk):
             at += 1
         return run
 
-    def _longest_name(self, run: list[tuple[str, int]]) -> tuple[tuple[ExerciseName, ...], int, str] | None:
+    def _longest_name(self, at: int) -> tuple[tuple[ExerciseName, ...], int, str] | None:
         phrases, taught = self.catalogue.phrases, self.taught
+        first = folded(self.tokens[at].text).partition(" ")[0]
+        longest = self.catalogue.longest_phrase if taught else self.catalogue.longest.get(first, 0)
+        if not longest:
+            return None
         found: tuple[tuple[ExerciseName, ...], int, str] | None = None
         phrase = ""
-        for word, end in run:
+        for word, end in self._word_run(at, longest):
             phrase = f"{phrase} {word}" if phrase else word
             if taught and phrase in taught:
                 found = (taught[phrase],), end, phrase

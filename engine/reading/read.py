@@ -196,11 +196,11 @@ def _unread(part: Part, prepared: Prepared) -> Unread:
 def _logged(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context, prepared: Prepared
 ) -> Logged:
-    unread = tuple(_unread(part, prepared) for part in parts if not part.readings)
+    unread = tuple([_unread(part, prepared) for part in parts if not part.readings])
     told = [entry for part, entry in zip(parts, told, strict=True) if part.readings]
     parts = [part for part in parts if part.readings]
-    sets = tuple(one for part in parts for one in part.readings[0].sets)
-    rejected = tuple(reading for part in parts for reading in part.rejected)
+    sets = tuple([one for part in parts for one in part.readings[0].sets])
+    rejected = tuple([reading for part in parts for reading in part.rejected])
     days = _days(parts, told)
     why = "the only reading" if not rejected else "the plainest reading"
     return Logged(sets, _day(told, context), note, pain, unread, rejected, why, days)

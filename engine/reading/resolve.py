@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from operator import attrgetter
 
 from engine.reading.choices import DoesNotFit, Draft
 from engine.reading.chunks import Chunks
@@ -23,6 +24,7 @@ BASES = {
     Loading.BAND: Basis.BODY,
     Loading.STACK: Basis.STACK,
 }
+TOLD = attrgetter("reps", "seconds", "metres", "effort", "kind", "failure", "missed", "side", "carried")
 ZERO = Decimal(0)
 ON_THE_BAR = frozenset((Role.BARE, Role.LOAD))
 
@@ -38,7 +40,7 @@ def resolved(
     sets: list[SetDone] = []
     before: Draft | None = None
     for draft in drafts:
-        if before is not None and draft.load is before.load and draft == before:
+        if before is not None and draft.load is before.load and TOLD(draft) == TOLD(before):
             sets.append(sets[-1])  # the sets of one group are one value
             continue
         before = draft

@@ -10,6 +10,7 @@ from engine.reading.choices import (
     DoesNotFit,
     Draft,
     Traits,
+    copy_of,
 )
 from engine.reading.chunks import Chunks
 from engine.reading.pieces import Piece, Role
@@ -104,6 +105,14 @@ class Adding:
         self.pending = self.pending and draft.load is None
         self.drafts.append(draft)
         self.touched.append(draft)
+
+    def _append_alike(self, count: int) -> None:
+        """The set just told, so many times more."""
+        if len(self.drafts) + count > MOST_OUT:
+            raise DoesNotFit("more sets than anyone does")
+        alike = [copy_of(self.drafts[-1]) for _ in range(count)]
+        self.drafts += alike
+        self.touched += alike
 
     def _set_load(self, load: Piece, forward: bool = False) -> None:
         self.last_load = load

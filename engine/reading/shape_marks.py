@@ -14,35 +14,49 @@ from engine.reading.chunks import LAST_REP, Chunk
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_three import ThreeFactors
 from engine.values.effort import TOP_OF_SCALE, Effort
-from engine.values.sets import SetKind
+from engine.values.sets import SetKind, Side
 
 
 class Marked(ThreeFactors):
     """What stands behind a chunk."""
 
     def _mark(self, chunk: Chunk) -> None:
-        self._mark_load(chunk)
-        self._mark_effort(chunk)
+        if chunk.at:
+            self._mark_load(chunk)
+        if chunk.efforts or self.waiting:
+            self._mark_effort(chunk)
         if chunk.times is not None:
             self._mark_times(chunk.times)
+        if chunk.kind is not None or self.kind_ahead is not None:
+            self._mark_kind(chunk)
+        if chunk.side is not None:
+            self._mark_side(chunk.side)
+        if (chunk.failure or chunk.missed) and self.touched:
+            self._mark_end(chunk)
+        if chunk.plus:
+            self._mark_plus(chunk)
+
+    def _mark_side(self, side: Side) -> None:
+        for draft in self.touched:
+            draft.side = side
+
+    def _mark_end(self, chunk: Chunk) -> None:
+        """How the sets ended: at failure, or with a rep missed."""
+        if chunk.failure:
+            for draft in self.touched if not self.listed else self.touched[-1:]:
+                draft.failure = True
+        if chunk.missed:
+            self._mark_miss(chunk)
+
+    def _mark_kind(self, chunk: Chunk) -> None:
         if chunk.kind is SetKind.DROP and (len(self.touched) == len(self.drafts) or self.filled):
             raise DoesNotFit("a drop with no set before it")
         kind, self.kind_ahead = chunk.kind or self.kind_ahead, None if self.touched else chunk.kind
         for draft in self.touched if kind is not None else ():
             draft.kind = kind or draft.kind
         self.unplaced = self.unplaced or (kind is SetKind.DROP and self._drops_nothing())
-        for draft in self.touched:
-            draft.side = chunk.side or draft.side
-        if chunk.failure and self.touched:
-            for draft in self.touched if not self.listed else self.touched[-1:]:
-                draft.failure = True
-        if chunk.missed and self.touched:
-            self._mark_miss(chunk)
-        self._mark_plus(chunk)
 
     def _mark_load(self, chunk: Chunk) -> None:
-        if not chunk.at:
-            return
         if chunk.at_sign and self.choice.at_is_effort and len(chunk.at) == 1 and chunk.at[0].role is Role.BARE:
             if not 1 <= chunk.at[0].value <= 10:
                 raise DoesNotFit("no effort")
@@ -147,8 +161,6 @@ class Marked(ThreeFactors):
         draft.reps = max(0, (draft.reps if rep == LAST_REP else rep) - 1)
 
     def _mark_plus(self, chunk: Chunk) -> None:
-        if not chunk.plus:
-            return
         if not self.touched:
             raise DoesNotFit("a sum of loads")
         head = self.touched[-1]

@@ -133,8 +133,9 @@ class OneFactor(Adding):
         self.touched = []
         if count > 1 and self.announced is None:
             self._note_group()
-        for _ in range(count):
-            self._add(reps, load)
+        self._add(reps, load)
+        if count > 1:
+            self._append_alike(count - 1)
 
     def _typed_reps(self, number: Piece) -> None:
         self._reps(number._replace(role=Role.REPS))

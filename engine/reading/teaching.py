@@ -34,11 +34,19 @@ OPENINGS = (
 )  # fmt: skip
 ARTICLES = ("the ", "a ", "an ", "my ")
 CALLED = ("i call", "call", "let's call", "lets call")
+TEACHING = frozenset(phrase.split()[0] for phrase in (*LASTING, *OPENINGS, *CALLED, *PLAIN_LINKS))
+"""A message that teaches has one of these words in it."""
 
 
 def taught_of(text: str, catalogue: Catalogue, plainly: bool = False) -> Act | None:
     """The shorthand and its exercise; None where the message teaches none. `plainly`: its beginning has said so."""
-    said, lasting = _without_lasting(" ".join(text.lower().split()).strip(" .!"))
+    words = text.lower().split()
+    may_teach = plainly or not TEACHING.isdisjoint([word.strip(",:.!") for word in words])
+    return _taught(" ".join(words).strip(" .!"), catalogue, plainly) if may_teach else None
+
+
+def _taught(said: str, catalogue: Catalogue, plainly: bool) -> Act | None:
+    said, lasting = _without_lasting(said)
     for opening in OPENINGS:
         if said.startswith(f"{opening} "):
             said, plainly = said[len(opening) + 1 :], True

@@ -8,7 +8,6 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import Lexicon, Meaning, lexicon, plain_word
 from engine.reading.tokens import Shape, Token
 
-
 BEHIND_THE_END = (None,) * 8
 
 

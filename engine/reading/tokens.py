@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections.abc import Callable, Mapping
 from decimal import Decimal
 from enum import Enum
 from functools import lru_cache
@@ -103,6 +104,9 @@ PATTERN = re.compile(
 )
 
 SHAPES = {
+    "clock": Shape.CLOCK,
+    "ordinal": Shape.ORDINAL,
+    "number": Shape.NUMBER,
     "times": Shape.SIGN,
     "label": Shape.WORD,
     "unitword": Shape.WORD,
@@ -127,25 +131,17 @@ def tokenize(cleaned: str) -> list[Token]:
     before = -1
     for match in PATTERN.finditer(cleaned):
         start, end = match.span()
-        group, text = match.lastgroup or "", match.group()
-        shape = SHAPES.get(group)
+        group, text = match.lastgroup or "", match[0]
+        shape, value = SHAPES[group], None
         if shape is Shape.WORD:
-            found.append(Token(shape, text.lower(), start, end, start == before))
-        elif shape is not None:
-            sign = "x" if group == "times" else ONE_SIGN.get(text, text)
-            found.append(Token(shape, sign, start, end, start == before))
-        else:
-            found.append(_counted(group, text, start, end, start == before))
+            text = text.lower()
+        elif shape is Shape.SIGN:
+            text = "x" if group == "times" else ONE_SIGN.get(text, text)
+        elif shape is not Shape.LINE:
+            value = COUNTED[shape](text)
+        found.append(Token(shape, text, start, end, start == before, value))
         before = end
     return found
-
-
-def _counted(group: str, text: str, start: int, end: int, glued: bool) -> Token:
-    if group == "number":
-        return Token(Shape.NUMBER, text, start, end, glued, amount(text))
-    if group == "ordinal":
-        return Token(Shape.ORDINAL, text, start, end, glued, Decimal(text[:-2]))
-    return Token(Shape.CLOCK, text, start, end, glued, _clock_seconds(text))
 
 
 @lru_cache(maxsize=4_096)
@@ -164,3 +160,14 @@ def _clock_seconds(text: str) -> Decimal:
         minutes, _, seconds = text.rstrip("\"'").replace(":", "'").partition("'")
         return Decimal(int(minutes) * 60 + int(seconds or 0))
     return Decimal(int(text.rstrip("\"'")))
+
+
+def _place_counted(text: str) -> Decimal:
+    return Decimal(text[:-2])
+
+
+COUNTED: Mapping[TokenShape, Callable[[str], Decimal]] = {
+    Shape.NUMBER: amount,
+    Shape.CLOCK: _clock_seconds,
+    Shape.ORDINAL: _place_counted,
+}
