@@ -15,7 +15,7 @@ from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
-from engine.reading.requests_free import again_told, is_done, told_freely
+from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_told import ARGUMENTS, Said, adjusts, asks_history, repeat_told
@@ -141,6 +141,8 @@ def _by_phrase(
     plain = [word for word, _ in words]
     if is_done(plain, pieces, book):
         return Act("done")
+    if (asked := asked_freely(plain, pieces, book)) is not None:
+        return asked
     for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):
         head = " ".join(word for word, _ in words[:length])
         for named in book.heads.get(head, ()):

@@ -42,6 +42,19 @@ def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context,
     )
 
 
+def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
+    """What is on today, what comes next, how the week went: asked with any words that only ask."""
+    if len(words) < 2 or len(words) > LONGEST or book.cues["askword"].isdisjoint(words):
+        return None
+    if any(piece.kind in COUNTED or piece.kind is K.NAME for piece in pieces):
+        return None
+    for name in ("today", "next", "week"):
+        core, around = book.cues[f"asked{name}"], book.cues[f"around{name}"]
+        if not core.isdisjoint(words) and all(word in core or word in around for word in words):
+            return Act(name)
+    return None
+
+
 def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> bool:
     """Whether the sentence says no more than that the session is over: "gym done", "I am finished for today"."""
     finished = book.cues["finished"]

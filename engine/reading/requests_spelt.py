@@ -32,7 +32,7 @@ POINTING = frozenset(
     ("the", "that", "it", "last", "this", "my", "about", "what", "everything", "me", "set", "those", "them")
 )
 """Words behind "forget" that point at sets, not at a word that was taught."""
-GYM = re.compile(r"(?:my )?gym(?: is| has)?:? ?(.{0,80})")
+GYM = re.compile(r"(?:my )?gym(?:(?: is| has|:) ?(.{1,80}))?")
 EQUIPMENT = re.compile(r"my (plates|bar|dumbbells|kettlebells|stack|collars)(?: are| is)?:? (.{1,60})")
 PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:kg|lb|lbs)?))?")
 WARM_UP = re.compile(r"/?warm[ -]?up(?: for)?(?: ([^\d]{2,50}))?")
@@ -84,7 +84,7 @@ def forgets(cleaned: str) -> Act | None:
 
 def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:
     if (found := GYM.fullmatch(said)) and said.startswith(("my gym", "gym:")):
-        return Act("gym", text=found[1])
+        return Act("gym", text=found[1] or "")
     if found := EQUIPMENT.fullmatch(said):
         return Act("gym", text=f"{found[1]} {found[2]}")
     if found := PLATES.fullmatch(said):

@@ -298,7 +298,7 @@ def _person(said: Said) -> Act | None:
     if first is None or first.kind not in (K.PLAIN, K.NAME, K.FILLER, K.OTHERS, K.MONTH, K.WEEKDAY):
         return None
     told = ":" in said.rest or "\n" in said.rest
-    if first.kind is K.WEEKDAY and not told:
+    if first.kind is K.WEEKDAY and (not told or said.name == "plan_for"):
         return None
     return None if not told and any(piece.kind is K.TIMES for piece in said.pieces) else Act(said.name, text=said.rest)
 

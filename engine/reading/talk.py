@@ -9,6 +9,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
@@ -66,26 +67,72 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
         return sentence
     kept: list[Piece] = []
     plans = False
+    named: Piece | None = None
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
+        if place and clause and _turns(clause[0]):
+            plans, clause = False, _with_name(clause, named)
+        elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
+            plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
-            if not kept or _reaches_back(clause):
+            if not kept or (_reaches_back(clause) and not _turns(clause[0])):
                 kept = []
             plans = plans or _opens_plans(clause)
+            named = _name_for_what_was_done(clause)
             continue
         kept += clause
     return kept
 
 
 def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
-    """The sentence's clauses, each with the separator that opens it."""
+    """The sentence's clauses, each with the separator that opens it; behind talk, "but" opens one that tells what was
+    done ("skipped the extensions but did leg press").
+    """
     found: list[list[Piece]] = [[]]
-    for piece in sentence:
-        if piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued):
+    for at, piece in enumerate(sentence):
+        if (piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)) or _opens_another(sentence, at):
             found.append([piece])
         else:
             found[-1].append(piece)
     return found
+
+
+def _opens_another(sentence: list[Piece], at: int) -> bool:
+    """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
+    piece, behind = sentence[at], sentence[at + 1 :]
+    if _turns(piece):
+        ahead = sentence[:at]
+        cued = any(one.kind in AHEAD for one in ahead)
+        return _tells_what_was_done(behind) if cued else _counts(ahead) > 0 and any(one.kind in AHEAD for one in behind)
+    if piece.kind is not K.OTHERS or not _counts(sentence[:at]) or not _counts(behind):
+        return False
+    return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
+
+
+def _turns(piece: Piece) -> bool:
+    return piece.kind is K.FILLER and piece.text in phrasebook().cues["but"]
+
+
+def _tells_what_was_done(clause: list[Piece]) -> bool:
+    did = any(piece.kind in (K.GOT, K.ONLY) for piece in clause)
+    did = did or not phrasebook().cues["didso"].isdisjoint(piece.text for piece in clause)
+    return did and _counts(clause) > 0
+
+
+DONE_INSTEAD = ("did", "instead")
+
+
+def _name_for_what_was_done(clause: list[Piece]) -> Piece | None:
+    """The lift that a wish names, for what was done instead: "wanted bench 3x8 but did 3x6"; none of one left out."""
+    if any(piece.kind is K.NEVER for piece in clause):
+        return None
+    return next((piece for piece in reversed(clause) if piece.kind is K.NAME), None)
+
+
+def _with_name(clause: list[Piece], named: Piece | None) -> list[Piece]:
+    if named is None or any(piece.kind is K.NAME for piece in clause):
+        return clause
+    return [clause[0], named._replace(start=clause[0].end, end=clause[0].end), *clause[1:]]
 
 
 def _is_talk(clause: list[Piece], asked: bool) -> bool:
@@ -119,15 +166,23 @@ def _somebody_did(ahead: list[Piece]) -> bool:
     for subject, verb in pairwise(ahead):
         if subject.kind is K.PLAIN and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
             return True
-    return False
+    told = ahead[1:] if ahead and ahead[0].kind in (K.COMMA, K.AND, K.THEN) else ahead
+    return len(told) > 1 and told[1].text == "did" and _is_somebody(told[0])
+
+
+def _is_somebody(piece: Piece) -> bool:
+    """ "tom did bench 3x8": a word that no list knows, and no adverb."""
+    return piece.kind is K.PLAIN and piece.text.isalpha() and not piece.text.endswith("ly")
 
 
 def _is_ahead(ahead: list[Piece]) -> bool:
-    """ "friday i'm doing 5x3": a day, and what is on for it."""
+    """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"."""
+    if len(ahead) > 1 and ahead[1].kind is K.COLON and ahead[0].text in phrasebook().cues["heading"]:
+        return True
     for day, who, doing in zip(ahead, ahead[1:], ahead[2:], strict=False):
         if day.kind is K.DATE and who.text in ("i'm", "im", "we're") and doing.text in ("doing", "lifting", "hitting"):
             return True
-    return False
+    return any(day.kind is K.DATE and verb.text == "is" for day, verb in pairwise(ahead))
 
 
 def _spelled_only(clause: list[Piece]) -> bool:
@@ -181,7 +236,9 @@ def _reaches_back(clause: list[Piece]) -> bool:
 
 def _opens_plans(clause: list[Piece]) -> bool:
     """Whether the clauses behind this one are part of the same plan: "tomorrow squat 5x5, bench 5x5"."""
-    return any(piece.kind in BEHIND for piece in clause) and any(piece.kind is K.NAME for piece in clause)
+    cues = {piece.kind for piece in clause if piece.kind in BEHIND}
+    left_out = cues == {K.NEVER} and not _counts(clause)  # "didn't do squats, leg press 3x12 160"
+    return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
 
 
 def _counts(pieces: list[Piece]) -> int:

@@ -47,6 +47,11 @@ IN_OTHER_WORDS = (
     ("undooo plz", "undo"),
     ("annule le dernier", "undo"),
     ("show me the plan for today", "today"),
+    ("what have i got on today", "today"),
+    ("which exercise is next", "next"),
+    ("how many sets have i done this week?", "week"),
+    ("how's the week going so far", "week"),
+    ("past front squats please", "history barbell front squat"),
 )
 
 
