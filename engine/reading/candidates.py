@@ -14,7 +14,6 @@ Then evidence: the plan's slot, the load of last time, what the equipment can we
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from decimal import Decimal
 from typing import NamedTuple
 
@@ -121,12 +120,14 @@ MUCH_MORE = Decimal("1.5")
 
 def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
     """ "4 6 70": sets, reps and load, or two sets' reps and their load; here told as sets x reps."""
+    if len(chunks.found) != 3 or traits.body or traits.timed:
+        return None
     plain = [
         chunk
         for chunk in chunks.found
         if chunk.size == 1 and not chunk.at and chunk.before is None and not chunk.counted and chunk.side is None
     ]
-    if len(plain) != 3 or len(chunks.found) != 3 or traits.body or traits.timed:
+    if len(plain) != 3:
         return None
     sets, reps, load = (chunk.factors[0][0] for chunk in plain)
     bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE
@@ -152,25 +153,21 @@ def _alternatives(
     context: Context,
     choice: Choice,
     sets: tuple[SetDone, ...],
-) -> Iterator[tuple[tuple[SetDone, ...], float, Doubt | None]]:
+) -> list[tuple[tuple[SetDone, ...], float, Doubt | None]]:
     """The reading itself, or two of it where it met a range, or an effort that may be one set's or all sets'."""
     if shaper.saw_range:
         other, doubt = choice._replace(high_of_range=True), Doubt.RANGE
     elif shaper.saw_list_effort:
         other, doubt = choice._replace(effort_for_all=False), Doubt.NUMBERS
     elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
-        return
+        return []
     elif shaper.saw_sides:
         other, doubt = choice._replace(sides_in_one=True), Doubt.NUMBERS
-    elif shaper.weak:
-        yield sets, UNSETTLED / 10, Doubt.NUMBERS
-        return
     else:
-        yield sets, 1.0, None
-        return
+        return [(sets, UNSETTLED / 10, Doubt.NUMBERS)] if shaper.weak else [(sets, 1.0, None)]
     try:
         drafts = Shaper(chunks, other, shaper.traits).run()
-        yield tuple(resolved(drafts, chunks, exercise, known, context)), UNSETTLED, doubt
+        rival = tuple(resolved(drafts, chunks, exercise, known, context))
     except DoesNotFit:
-        pass
-    yield sets, UNSETTLED, doubt
+        return [(sets, UNSETTLED, doubt)]
+    return [(rival, UNSETTLED, doubt), (sets, UNSETTLED, doubt)]

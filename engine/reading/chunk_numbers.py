@@ -22,6 +22,8 @@ from engine.values.sets import SetKind, Side
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
+PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
+PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
 BEHIND_THE_END = (None,) * 8
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -52,6 +54,29 @@ class NumberChunks:
         return self.out.found[-1] if self.out.found else None
 
     def number(self, piece: Piece) -> None:
+        if not self._plain(piece):
+            self._told_otherwise(piece)
+
+    def _plain(self, first: Piece) -> bool:
+        """ "60", "3x8", "82.5kg x 5", where nothing beside them may change what they are: most numbers stand so."""
+        kinds, at = self.kinds, self.at
+        if first.role not in PLAIN_ROLES or self.depth or self.in_note or first.text[-1] == "½":
+            return False
+        factors: list[tuple[Piece, ...]] = [(first,)]
+        end = at + 1
+        if kinds[end] is K.TIMES and kinds[end + 1] is K.NUMBER:
+            second = self.pieces[end + 1]
+            factors.append((second,))
+            end += 2
+            if second.text[-1] == "½" or (kinds[end] is K.COMMA and self.pieces[end].glued):
+                return False
+        if kinds[end] not in PLAIN_ENDS:
+            return False
+        self.at = end
+        self._place(Chunk(factors, before=self.separator))
+        return True
+
+    def _told_otherwise(self, piece: Piece) -> None:
         if piece.role is Role.UNREADABLE:
             self.out.loose.append(piece)
             self.at += 1

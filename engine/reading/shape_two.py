@@ -24,10 +24,11 @@ class TwoFactors(OneFactor):
     def _pair(self, chunk: Chunk) -> None:
         self.unplaced = self.unplaced or (chunk.alone_in_brackets and bool(self.groups_at))
         first, second = chunk.factors
-        if self._rounds_of_sides(first, second):
-            return
-        if chunk.joiner is K.SLASH and len(first) == 1 and self._both_sides(second):
-            second = second[:1]  # "3 x 15/15": each side once a set
+        if self.traits.one_sided:
+            if self._rounds_of_sides(first, second):
+                return
+            if chunk.joiner is K.SLASH and len(first) == 1 and self._both_sides(second):
+                second = second[:1]  # "3 x 15/15": each side once a set
         if not first:
             self._carry(second)
         elif len(first) > 1:
@@ -112,14 +113,14 @@ class TwoFactors(OneFactor):
     def _two(self, first: Piece, second: Piece, chunk: Chunk) -> None:
         if self._typed_two(first, second):
             return
-        settled = self._settled(first, second, chunk)
-        match settled or self.choice.pair:
+        pair = self._settled(first, second, chunk) or self.choice.pair
+        match pair:
+            case PairAs.COUNTS:
+                self._counts(first, second)
             case PairAs.LOAD_REPS:
                 self._load_reps(first, second)
             case PairAs.REPS_LOAD:
                 self._load_reps(second, first)
-            case PairAs.COUNTS:
-                self._counts(first, second)
 
     def _typed_two(self, first: Piece, second: Piece) -> bool:
         """Two factors of which a unit or a word says what they are."""

@@ -35,37 +35,28 @@ SUITS_PLAN = 12.0
 
 
 PLAIN_WAY = (1.0, Choice(), Doubt.NUMBERS)
+PLAIN_PAIRS = ((1.0, PairAs.COUNTS),)
 FAR_BEHIND = 0.03
 """A way this much less likely than the likeliest is not tried. Common practice, no source."""
 
 
 def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> list[tuple[float, Choice, Doubt]]:
     """The open ways, each with how likely it is and what a question about it would be about."""
-    open_pairs = [chunk for chunk in chunks.found if _is_open_pair(chunk, traits)]
+    sizes = [len(chunk.factors) for chunk in chunks.found]
     ways: list[tuple[float, Choice, Doubt]] = [PLAIN_WAY]
-    if open_pairs:
-        ways = [
-            (p * q, c._replace(pair=as_), d)
-            for p, c, d in ways
-            for q, as_ in _pair_ways(open_pairs, chunks, traits, known, context)
-        ]
-    triples = [chunk for chunk in chunks.found if chunk.size == 3]
-    if triples:
-        ways = [
-            (p * q, c._replace(triple=as_), d) for p, c, d in ways for q, as_ in _triple_ways(triples[0], traits, known)
-        ]
+    if 2 in sizes and (open_pairs := [chunk for chunk in chunks.found if _is_open_pair(chunk, traits)]):
+        pair_ways = _pair_ways(open_pairs, chunks, traits, known, context)
+        if pair_ways is not PLAIN_PAIRS:
+            ways = [(p * q, c._replace(pair=as_), d) for p, c, d in ways for q, as_ in pair_ways]
+    if 3 in sizes:
+        triple_ways = _triple_ways(chunks.found[sizes.index(3)], traits, known)
+        ways = [(p * q, c._replace(triple=as_), d) for p, c, d in ways for q, as_ in triple_ways]
     if _first_is_open(chunks, traits):
-        ways = [
-            (p * q, c._replace(first=as_), d)
-            for p, c, d in ways
-            for q, as_ in _first_ways(chunks, traits, known, context)
-        ]
-    if any(_may_be_effort(chunk) for chunk in chunks.found):
-        ways = [
-            (p * q, c._replace(at_is_effort=e), Doubt.EFFORT_OR_LOAD)
-            for p, c, _ in ways
-            for q, e in _at_ways(chunks, traits, known)
-        ]
+        first_ways = _first_ways(chunks, traits, known, context)
+        ways = [(p * q, c._replace(first=as_), d) for p, c, d in ways for q, as_ in first_ways]
+    if any([chunk.at_sign and _may_be_effort(chunk) for chunk in chunks.found]):
+        at_ways = _at_ways(chunks, traits, known)
+        ways = [(p * q, c._replace(at_is_effort=e), Doubt.EFFORT_OR_LOAD) for p, c, _ in ways for q, e in at_ways]
     if len(ways) == 1:
         return ways
     likeliest = max(way[0] for way in ways)
@@ -73,18 +64,20 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> l
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
-    if chunk.size != 2 or traits.body or traits.timed or chunk.counted:
+    if len(chunk.factors) != 2 or traits.body or traits.timed or chunk.counted:
         return False
-    if len(chunk.factors[0]) != 1 or len(chunk.factors[1]) != 1:
+    left, right = chunk.factors
+    if len(left) != 1 or len(right) != 1:
         return False
-    first, second = chunk.factors[0][0], chunk.factors[1][0]
+    (first,), (second,) = left, right
     bare = first.role is Role.BARE and second.role is Role.BARE
     return bare and may_be_reps(first, traits) and may_be_reps(second, traits)
 
 
 def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     """Whether a load stands outside the open pairs, so that those count sets and reps."""
-    if any(_is_pair_of_implements(chunk, traits) for chunk in chunks.found):
+    held = traits.two_implements or traits.carried
+    if held and any(_is_pair_of_implements(chunk, traits) for chunk in chunks.found):
         return True
     for place, chunk in enumerate(chunks.found):
         if chunk.at and not _may_be_effort(chunk):
@@ -116,15 +109,12 @@ def _small_load_behind(pairs: Sequence[Chunk], chunks: Chunks) -> float:
 
 def _pair_ways(
     pairs: Sequence[Chunk], chunks: Chunks, traits: Traits, known: Known, context: Context
-) -> list[tuple[float, PairAs]]:
+) -> Sequence[tuple[float, PairAs]]:
     firsts = [chunk.factors[0][0].value for chunk in pairs]
     seconds = [chunk.factors[1][0].value for chunk in pairs]
     if _load_told_elsewhere(chunks, traits):
-        return (
-            [(0.95, PairAs.COUNTS), (0.02, PairAs.LOAD_REPS)]
-            if len(pairs) == len(chunks.found)
-            else [(1.0, PairAs.COUNTS)]
-        )
+        alone = len(pairs) == len(chunks.found)
+        return [(0.95, PairAs.COUNTS), (0.02, PairAs.LOAD_REPS)] if alone else PLAIN_PAIRS
     small = _small_load_behind(pairs, chunks)
     if small:
         return [(small, PairAs.COUNTS), (1.02 - small, PairAs.LOAD_REPS)]
@@ -241,7 +231,7 @@ def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
     """Whether a list of small bare numbers may begin with its load."""
     if traits.body or traits.timed or not chunks.found or chunks.same_load or chunks.found[0].size != 1:
         return False
-    plain_list = all(chunk.size == 1 and not chunk.at and not chunk.counted for chunk in chunks.found)
+    plain_list = all([chunk.size == 1 and not chunk.at and not chunk.counted for chunk in chunks.found])
     numbers = numbers_in(chunks)
     bare = all(number.role is Role.BARE and may_be_reps(number, traits) for number in numbers)
     if plain_list:

@@ -9,9 +9,13 @@ import pytest
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
+from engine.reading.chunker import Chunker
+from engine.reading.chunks import Chunk, Chunks
 from engine.reading.phrasebook import phrasebook
+from engine.reading.pieces import Piece
 from engine.reading.prepare import prepare
 from engine.reading.requests import asked_for, is_plainly_sets
+from engine.reading.segments import entries
 from engine.reading.values import Asked, Context, Correction, Logged, NoSets
 from tests.bench.generated_messages import messages
 
@@ -61,3 +65,26 @@ def test_what_is_passed_over_as_plain_sets_asks_for_nothing(seed):
 
             assert asked_for(prepared, context, KNOWN) is None, text
     assert plain > 50
+
+
+class Thorough(Chunker):
+    """A walk that takes no number for plain."""
+
+    def _plain(self, first: Piece) -> bool:
+        return False
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_numbers_taken_for_plain_are_gathered_as_by_the_whole_grammar(seed):
+    plain = 0
+    for text, context in islice(messages(seed), 500):
+        for entry in entries(prepare(text, context, KNOWN).pieces):
+            short, long = Chunker(list(entry.pieces)).run(), Thorough(list(entry.pieces)).run()
+            plain += len(short.found)
+
+            assert _as_told(short) == _as_told(long), text
+    assert plain > 500
+
+
+def _as_told(chunks: Chunks) -> dict[str, object]:
+    return {**vars(chunks), "found": [{**vars(Chunk), **vars(chunk)} for chunk in chunks.found]}
