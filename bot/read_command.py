@@ -17,6 +17,7 @@ from engine.reading.prepare import seen
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Planned, Reading
 from engine.reading.wording import describe
+from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, Unit, plain
 from engine.values.plan import MaxReps, RepRange, Reps, Target
@@ -143,10 +144,16 @@ def _marks(one: SetDone) -> dict[str, Any]:
         "kind": None if one.kind is SetKind.WORK else one.kind.value,
         "failure": one.failure,
         "per_hand": basis is Basis.PER_HAND,
-        "body": basis is Basis.BODY,
+        "body": basis is Basis.BODY or (basis is None and _is_body_lift(one)),
         "side": one.side.value if one.side else None,
         "missed": one.missed,
     }
+
+
+def _is_body_lift(one: SetDone) -> bool:
+    """Whether the body is what this lift moves: a set without a known load says so too ("with a green band")."""
+    exercise = catalogue().get(one.exercise)
+    return exercise is not None and exercise.loading is Loading.BODY
 
 
 def explanation(text: str, outcome: Outcome, known: Catalogue, context: Context) -> str:

@@ -1,8 +1,8 @@
 """All the ways to write a name.
 
-From a phrase in a data file follow: German ae, oe, ue for its dots; the short forms ("db" for dumbbell); all in one
-word ("legpress"); and, for English names, the equipment said before it ("cable pushdown", "dumbbell lunge"), which at a
-shared name leaves only the owners that use that equipment.
+From a phrase in a data file follow: German ae, oe, ue for its dots; the short forms ("db" for dumbbell) and, where a
+phrase has one, what it is short for; all in one word ("legpress"); and, for English names, the equipment said before it
+("cable pushdown", "dumbbell lunge"), which at a shared name leaves only the owners that use that equipment.
 """
 
 from __future__ import annotations
@@ -53,6 +53,11 @@ def all_spellings(
         for spelling in spellings(name.phrase, short_forms):
             found.setdefault(spelling, written[normalise(name.phrase)])
     for name in named:
+        long = _written_out(normalise(name.phrase), short_forms)
+        several = name.is_english and " " in long
+        for spelling in _shortened(long, short_forms) if several else ():
+            found.setdefault(spelling, written[normalise(name.phrase)])
+    for name in named:
         for phrase, owners in _with_equipment(name, exercises) if name.is_english else ():
             for spelling in _shortened(normalise(phrase), short_forms):
                 found.setdefault(spelling, owners)
@@ -90,6 +95,12 @@ def spellings(phrase: str, short_forms: ShortForms) -> Iterator[str]:
             yield spelling.replace(" ", "")
     # Written as one word, an inner plural stands: "farmerswalk".
     yield normalise("".join(folded_words(phrase)))
+
+
+def _written_out(spelling: str, short_forms: ShortForms) -> str:
+    """The spelling with its one-word short forms written out: "incline db press" is the incline dumbbell press."""
+    long = {shorts[0]: piece for piece, shorts in short_forms.items() if " " not in shorts[0]}
+    return " ".join(long.get(word, word) for word in spelling.split())
 
 
 def _shortened(spelling: str, short_forms: ShortForms) -> tuple[str, ...]:

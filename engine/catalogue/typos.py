@@ -115,7 +115,8 @@ def index_of(phrases: Iterable[str], ordinary: Collection[str], most_slips: int 
     words: dict[str, str] = {}
     for word in dict.fromkeys(word for phrase in phrases for word in phrase.split()):
         words[word] = word
-        words.setdefault(f"{word}s", word)
+        if not word.endswith("s"):  # "presss" is a slip of "press", not several of it
+            words.setdefault(f"{word}s", word)
     found: dict[str, list[str]] = {}
     for word in filter(lambda word: len(word) <= LONGEST_MENDED, words):
         for left in remainders(word, most_slips if len(word) >= TWO_SLIPS_FROM - 1 else 1):

@@ -65,6 +65,12 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
 
     Shape: readings that come to the same sets are one candidate.
     """
+    if chunks.last_told:
+        return _last_either_way(chunks, exercise, known, context)
+    return _candidates(chunks, exercise, known, context)
+
+
+def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
     traits = Traits.of(exercise)
     found: list[Candidate] = []
     why = "the numbers do not add up"
@@ -88,6 +94,19 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
             _add(found, Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak, shaper.unplaced))
     return found, why
+
+
+def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    """ "8 8 8, last 4": one more set, or what the last of them came to."""
+    place, found, why = chunks.last_told, list(chunks.found), ""
+    out: list[Candidate] = []
+    for kept in (found, found[: place - 1] + found[place:]):
+        other = chunks.with_found(kept)
+        other.last_told = 0
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]
+    return out, why
 
 
 def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunks import Chunk, Chunks
-from engine.reading.pieces import Role
+from engine.reading.pieces import Piece, Role
 
 
 def gather_loads(chunks: Chunks) -> None:
@@ -24,9 +26,29 @@ def split_total(chunks: Chunks) -> None:
     if len(numbers) > 1 and any(one.role is Role.PLURAL and one.value * 2 == numbers[0].value for one in numbers):
         del chunks.found[0]  # "total 48 (24s)": the one in each hand is the load
         return
+    for place, chunk in enumerate(chunks.found):
+        others = chunks.with_found(chunks.found[:place] + chunks.found[place + 1 :])
+        if chunk.size == 1 and len(others.found) > 1 and sums_up(others, chunk.factors[0][0]):
+            del chunks.found[place]  # "8 8 8, total 24"
+            return
     whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
     if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
         chunks.loose += numbers[:1]
         return
     sets = whole._replace(value=whole.value / each.value, role=Role.SETS)
     chunks.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]
+
+
+def sums_up(chunks: Chunks, total: Piece) -> bool:
+    """Whether a number is what all reps told come to: "8 8 8 = 24", "3x8 60, 24 total"."""
+    told = [chunk for chunk in chunks.found if chunk.size in (1, 2)]
+    if total.role not in (Role.BARE, Role.REPS) or len(told) != len(chunks.found) or not told:
+        return False
+    reps = [_reps_of(chunk) for chunk in told]
+    ways = (sum(reps), sum(reps[1:]), sum(reps[:-1]))  # the first or the last may be the load
+    return (len(told) > 1 and total.value in ways) or (len(told) == 1 and total.value == reps[0] and told[0].size == 2)
+
+
+def _reps_of(chunk: Chunk) -> Decimal:
+    numbers = [factor[0].value for factor in chunk.factors if factor]
+    return numbers[0] * numbers[1] if len(numbers) == 2 else sum((n.value for n in chunk.factors[0]), Decimal(0))

@@ -11,7 +11,11 @@ from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind
 
+LOWERED = frozenset(("dropped", "down", "runter", "abgenommen", "dann", "then"))
+"""First words that only say that the load went down: several sets behind them are back-off sets and no drops."""
 MOST_REPEATS = 20
+MOST_REPS_OF_A_COUNT = 20
+"""Behind "three sets with": more than this is rather a load. Common practice, no source."""
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
 
@@ -39,6 +43,13 @@ class MarkedChunks(ResultChunks):
         role = self.pieces[self.at].role
         if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
             return
+        if not sign and last is not None and self._counts_reps(last):
+            self._rest_of_sets(last)
+        else:
+            self._put_behind(last, sign)
+
+    def _put_behind(self, last: Chunk | None, sign: bool) -> None:
+        """The load or the effort that stands here is the last chunk's, or else opens one."""
         numbers = self.factor(Chunk([CARRIED]))
         if sign and last is not None and last.at and _is_effort(numbers):
             last.efforts += (Effort.from_rpe(numbers[0].value),)
@@ -51,6 +62,20 @@ class MarkedChunks(ResultChunks):
         last.at, last.at_sign = numbers, sign
         if numbers[-1].failure:
             last.failure = True
+
+    def _counts_reps(self, last: Chunk) -> bool:
+        """ "drei Sätze mit acht, 80 Kilo": reps behind a count of sets, where a load is told besides."""
+        number = self.pieces[self.at]
+        sets = last.size == 1 and len(last.factors[0]) == 1 and last.factors[0][0].role is Role.SETS
+        few = number.role is Role.BARE and number.value <= MOST_REPS_OF_A_COUNT and not last.at
+        told = [one for one in self.pieces if one.kind is K.NUMBER and one is not number]
+        loaded = any(one.role is Role.LOAD or one.value > MOST_LOADED_REPS for one in told)
+        return sets and few and (number.spelled or loaded) and not any(one.role is Role.REPS for one in told)
+
+    def _rest_of_sets(self, sets: Chunk) -> None:
+        self.out.found.pop()
+        sets.factors.append(self.factor(None))
+        self._rest_of_chunk(sets)
 
     def _bracketed_warm_up(self) -> None:
         """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
@@ -157,6 +182,7 @@ class MarkedChunks(ResultChunks):
     def drop(self, piece: Piece) -> None:
         if self.out.found:
             self.next_kind = SetKind.DROP
+            self.out.lowered = self.out.lowered or piece.text in LOWERED
         else:
             self.out.drops_ahead = True
         self.at += 1

@@ -20,11 +20,15 @@ from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
+ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
 BEHIND_THE_END = (None,) * 8
+LEAST_OF_A_SUM = 10
+"""From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
+COUNTABLE = AMOUNTS | {Role.BARE, Role.REPS}
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
@@ -43,6 +47,8 @@ class NumberChunks:
     in_note: bool = False
     joiner: K | None = None
     depth: int = 0
+    sets_added: bool = False
+    """Sets were told with a "+" between them: "20 + 18 + 15"."""
 
     kinds: list[K | None] = field(default_factory=list)
     """The kinds of the pieces, and None behind them, as far as anything looks ahead; the last stands in front, too."""
@@ -81,11 +87,13 @@ class NumberChunks:
             self.out.loose.append(piece)
             self.at += 1
             return
-        if self._repeats_last() or self._times_a_hold(piece):
+        if self._times_what(piece) or self._repeats_last():
             return
         if self._goes_to_rest_pause(piece):
             return
         following = self._kind()
+        if following in ASKING_FOR_MORE and self._takes_repeat():
+            return
         if following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL):
             self._partials()
             return
@@ -95,13 +103,19 @@ class NumberChunks:
             return
         self.chunk()
 
-    def _times_a_hold(self, piece: Piece) -> bool:
-        """ "3 times 30 seconds"."""
+    def _takes_repeat(self) -> bool:
+        raise NotImplementedError
+
+    def _times_what(self, piece: Piece) -> bool:
+        """ "3 times 30 seconds", "3 times 8 with 50": so many sets of it."""
         ahead = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
-        if piece.role is not Role.TIMES or ahead is None or ahead.kind is not K.NUMBER or ahead.role not in AMOUNTS:
+        if piece.role is not Role.TIMES or ahead is None or ahead.kind is not K.NUMBER or ahead.role not in COUNTABLE:
+            return False
+        if self._kind(2) is K.TIMES:
             return False
         self.at += 1
-        self._rest_of_chunk(Chunk([(piece._replace(role=Role.BARE),), self.factor(None)], before=self.separator))
+        sets = piece._replace(role=Role.BARE if ahead.role in AMOUNTS else Role.SETS)
+        self._rest_of_chunk(Chunk([(sets,), self.factor(None)], before=self.separator))
         return True
 
     def _repeats_last(self) -> bool:
@@ -110,7 +124,8 @@ class NumberChunks:
         if last is None or piece.value != int(piece.value):
             return False
         behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX, K.OPEN)
-        if behind or (piece.role is Role.TIMES and last.size >= 2):
+        amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in AMOUNTS
+        if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount)):
             last.times = int(piece.value)
             self.at += 2 if behind else 1
             return True
@@ -161,7 +176,7 @@ class NumberChunks:
             if self._kind(0) is K.MAX:
                 self._open_sets(chunk)
                 break
-            chunk.factors.append(self._full_reps(self.factor(chunk)))
+            chunk.factors.append(self._full_reps(chunk, self.factor(chunk)))
         following = self.kinds[self.at]
         if following is K.COUNT and chunk.size == 1 and self._kind(-1) is K.NUMBER:
             chunk.factors.append((self._counted_piece(),))
@@ -180,9 +195,12 @@ class NumberChunks:
         if head is not None and head.role is Role.BARE and head.value <= MOST_SETS_BY_REPEAT:
             chunk.factors[0] = (head._replace(role=Role.SETS),)
 
-    def _full_reps(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
-        """ "7½" reps: only the full ones count."""
+    def _full_reps(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
+        """ "60x7½": of reps only the full ones count. "5x82½" holds a load."""
         if not any(number.text.endswith("½") and number.role is Role.BARE for number in numbers):
+            return numbers
+        head = chunk.factors[0][-1] if chunk.factors[0] else None
+        if head is not None and head.role is Role.BARE and max(number.value for number in numbers) > head.value:
             return numbers
         self.out.notes.append(numbers[-1])
         return tuple(number._replace(value=number.value // 1 or number.value) for number in numbers)
@@ -208,6 +226,7 @@ class NumberChunks:
             return self._counts_of(chunk)
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
+            chunk.counts_behind = self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued
             chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
             return chunk.spoken_for and ahead.role is not Role.SETS
         if kind is not K.EACH or self._kind(1) is not K.TIMES:
@@ -339,12 +358,22 @@ class NumberChunks:
             if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
                 self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
                 return
-            if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL):
-                return  # "75 s + 60 s": two holds
+            if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
+                return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
+
+    def _is_next_set(self, chunk: Chunk) -> bool:
+        """Whether a number behind a "+" with spaces is a set of its own: more than half of the one before it."""
+        head = chunk.factors[-1][-1] if chunk.factors and chunk.factors[-1] else None
+        sign, number = self.pieces[self.at], self.pieces[self.at + 1]
+        spaced = not sign.glued and not number.glued and not chunk.plus and not self.out.rest_pause
+        if head is None or not spaced or chunk.size != 1 or number.value * 2 <= head.value:
+            return False
+        self.sets_added = self.sets_added or head.value >= LEAST_OF_A_SUM
+        return self.sets_added
 
     def _place(self, chunk: Chunk) -> None:
         chunk.kind = self.next_kind or self.kind
@@ -365,6 +394,8 @@ class NumberChunks:
             self.at += 1
             return
         last = self._last()
+        if self._kind(2) is K.MORE and self._takes_repeat():
+            return
         if self.depth and last is not None and last.size >= 2 and self._kind(2) is K.CLOSE:
             last.times = int(self.pieces[self.at + 1].value)
             self.at += 2

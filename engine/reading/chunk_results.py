@@ -19,6 +19,7 @@ MOST_LISTED = 20
 MOST_LOADED_REPS = 30
 """A number above this is a load, not reps. Common practice, no source."""
 BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR))
+BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
@@ -37,7 +38,10 @@ class ResultChunks(NumberChunks):
         """ "3x10 80, third set only 8"."""
         self.at += 1
         if self._kind(0) in (K.SETS, K.ONLY, K.COLON):
+            told = len(self.out.found)  # the load in front may be one of them
             self._one_of_the_sets(piece.told)
+            if not told or (piece.told in (told, told + 1) and not self._group_told()):
+                self._skip(BEHIND_AN_ORDINAL)  # "1st set 8, 2nd set 7": labels
 
     def _one_of_the_sets(self, place: int) -> None:
         at = self.at
@@ -45,6 +49,7 @@ class ResultChunks(NumberChunks):
         number = self.pieces[self.at] if self.at < len(self.pieces) else None
         if number is None or not self._group_told():
             self.at = at
+            self._doubt_last(place, number)
         elif number.kind is K.EFFORT and len(number.efforts) == 1 and place == LAST_SET:
             self.out.last_effort = number.efforts[0]
             self.at += 1
@@ -56,6 +61,13 @@ class ResultChunks(NumberChunks):
             self.at += 1
         else:
             self.at = at
+
+    def _doubt_last(self, place: int, number: Piece | None) -> None:
+        """ "8 8 8, last 4": a fourth set, or what the third came to."""
+        counts = number is not None and number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS)
+        listed = [chunk for chunk in self.out.found if chunk.size == 1 and not chunk.at][-2:]
+        if place == LAST_SET and counts and len(listed) > 1 and self._kind() not in PAIRED:
+            self.out.last_told = len(self.out.found)
 
     def _rated_behind_sign(self) -> bool:
         rating = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None

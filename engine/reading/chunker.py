@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from decimal import Decimal
 
-from engine.reading.chunk_lists import gather_loads, split_total
-from engine.reading.chunk_marks import MarkedChunks
+from engine.reading.chunk_lists import gather_loads, split_total, sums_up
 from engine.reading.chunk_numbers import BEHIND_THE_END
+from engine.reading.chunk_repeats import RepeatedChunks
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
@@ -18,7 +19,7 @@ from engine.values.sets import SetKind, Side
 
 
 @dataclass(slots=True)
-class Chunker(MarkedChunks):
+class Chunker(RepeatedChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
@@ -118,11 +119,23 @@ class Chunker(MarkedChunks):
 
     def numbered(self, piece: Piece) -> None:
         """ "#4", "= 24", "set 2" inside a line: a number that tells which, and not how many."""
+        if piece.kind is K.EQUALS and self._kind() is K.NUMBER and sums_up(self.out, self.pieces[self.at + 1]):
+            self.at += 2
+            return
         single = piece.kind is K.SETS and not piece.text.endswith("s")
         comes_to = piece.kind is K.EQUALS and bool(self.out.found)
         if self._kind() is K.NUMBER and (single or comes_to or (piece.text == "#" and self.pieces[self.at + 1].glued)):
             self.out.dangling = True
         self.at += 1
+
+    def again(self, piece: Piece) -> None:
+        """ "another one", "same again twice": the set before once more."""
+        if self._takes_repeat():
+            return
+        if piece.kind is K.SAME:
+            self.same(piece)
+        else:
+            self.at += 1
 
     def behind_number(self, piece: Piece) -> None:
         """ "3 more": of reps, or of sets."""
@@ -133,6 +146,16 @@ class Chunker(MarkedChunks):
         """ "8 8 8 for 3": joined to no load."""
         bare = self._kind() is K.NUMBER and self.pieces[self.at + 1].role is Role.BARE
         self.out.dangling = self.out.dangling or bare
+        self.at += 1
+
+    def no_place(self, piece: Piece) -> None:
+        """ "5 out of 10": of reps wanted, or a scale that no word names."""
+        self.out.dangling = True
+        self.at += 1
+
+    def help_told(self, piece: Piece) -> None:
+        """ "15kg off", "with 10 assist"; and not "finished off with dips"."""
+        self.out.assisted = self.out.assisted or piece.text != "off" or self._kind(-1) is K.NUMBER
         self.at += 1
 
     def flag(self, piece: Piece) -> None:
@@ -147,6 +170,12 @@ class Chunker(MarkedChunks):
         """ "2 plates": the number before, or one, in plates a side."""
         last = self._last()
         self.out.plates = True
+        if last is None and self._kind() in (K.FOR, K.TIMES, K.NUMBER):
+            one = piece._replace(
+                kind=K.NUMBER, value=Decimal(1), role=Role.LOAD, text="plates"
+            )  # "a plate a side for 10"
+            self._place(Chunk([(one,)], before=self.separator))
+            last = self._last()
         if last is not None and last.size == 1 and len(last.factors[0]) == 1:
             number = last.factors[0][0]
             if number.unit is not None:  # "with a 10kg plate"
@@ -203,7 +232,6 @@ def _as_sets(piece: Piece) -> Piece:
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",
-    K.ASSISTED: "assisted",
     K.ADDED: "added",
     K.EXTRA: "added",
     K.MAX: "maximum",
@@ -215,7 +243,8 @@ FLAGS = {
 HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.NUMBER: Chunker.number,
     K.LAST: Chunker.last_set,
-    K.SAME: Chunker.same,
+    K.SAME: Chunker.again,
+    K.ANOTHER: Chunker.again,
     K.TIMES: Chunker.carried,
     K.BY: Chunker.plus,
     K.AT: Chunker.at_load,
@@ -231,7 +260,9 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.MORE: Chunker.behind_number,
     K.FOR: Chunker.ahead_of_number,
     K.EQUALS: Chunker.numbered,
+    K.OUT_OF: Chunker.no_place,
     K.OTHER_SIGN: Chunker.numbered,
+    K.ASSISTED: Chunker.help_told,
     K.BAR: Chunker.bar,
     K.BODY: Chunker.body,
     K.COUNT: Chunker.count_word,

@@ -55,6 +55,14 @@ class Chunk:
     alone_in_brackets: bool = False
     in_passing: bool = False
     """A time behind "in": "3x5 80 in 12 minutes"."""
+    counts_behind: bool = False
+    """Sets and reps stood behind "for": "150 for 2x5"."""
+    restates: bool = False
+    """A word said that it tells the sets before it once more: "5 5 5 at 80, so 3x5"."""
+    again: int = 0
+    """How many more sets like the one before it: "another two sets like that"."""
+    whole_again: bool = False
+    """All that was told was done again, and not its last set alone."""
 
     def __init__(self, factors: list[tuple[Piece, ...]], before: K | None = None, counted: bool = False) -> None:
         self.factors = factors
@@ -79,6 +87,8 @@ class Chunks:
     last_to_failure: bool = False
     rest_pause: bool = False
     drops_ahead: bool = False
+    lowered: bool = False
+    """A drop was told as a lower load, "dropped to 110", and not as a drop set."""
     each: bool = False
     dumbbells: bool = False
     assisted: bool = False
@@ -98,6 +108,8 @@ class Chunks:
     """(place, reps) of sets of a group that differ: "3x8 70, last set 6"."""
     last_effort: Effort | None = None
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
+    last_told: int = 0
+    """The place among the chunks of reps behind "last", where it may be the set before them or one more; 0 for none."""
     miss_ahead: int | None = None
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
     unit: Unit | None = None

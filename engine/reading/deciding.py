@@ -102,7 +102,7 @@ def _barred(entry: Entry) -> Part | None:
 def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone]) -> Known:
     known = known_of(ExerciseName(name), context)
     same = next((one.load for one in reversed(before) if one.exercise == name or chunks.same_load), None)
-    return Known(same, known.planned, known.heaviest, same) if same is not None else known
+    return Known(same, known.planned, known.heaviest, same, known.last) if same is not None else known
 
 
 def _decided(

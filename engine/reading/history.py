@@ -23,6 +23,8 @@ class Known(NamedTuple):
     planned: Planned | None
     heaviest: Load | None
     today: Load | None
+    last: Load | None = None
+    """The load of the session before, whatever is planned."""
 
 
 def known_of(exercise: ExerciseName, context: Context) -> Known:
@@ -34,7 +36,7 @@ def known_of(exercise: ExerciseName, context: Context) -> Known:
     load = told or (planned.load if planned else None) or last
     seen = [one for one in (context.best.get(exercise), last, told) if one is not None]
     heaviest = max(seen, key=Load.kilograms) if seen else None
-    return Known(load, planned, heaviest, told)
+    return Known(load, planned, heaviest, told, last)
 
 
 def latest_today(exercise: ExerciseName, context: Context) -> SetRecord | None:

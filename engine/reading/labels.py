@@ -50,13 +50,20 @@ def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -
         return at + 1
     if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in ("#", "round", "r", "runde", "ronda"):
         return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
-    if piece.kind is K.NUMBER and line_start:
+    if piece.kind is K.NUMBER and (line_start or _is_lettered(pieces, at)):
         return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH)) or at
     if piece.kind is K.SETS and after is K.NUMBER and not piece.text.endswith("s"):
         return _set_number(pieces, at)
     if _is_label_word(piece) and after is not None and after is not K.TIMES:
         return _behind_label(pieces, at + 1, piece)
     return at
+
+
+def _is_lettered(pieces: list[Piece], at: int) -> bool:
+    """ "2a)": a number that a letter makes a label of, also inside a line."""
+    behind = pieces[at + 1 : at + 3]
+    closed = len(behind) == 2 and behind[1].kind in (K.CLOSE, K.STOP) and behind[1].glued
+    return closed and behind[0].glued and len(behind[0].text) == 1 and behind[0].text in LABEL_LETTERS
 
 
 def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:

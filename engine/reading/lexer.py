@@ -65,9 +65,20 @@ class Lexer(TokenWalk):
         return at + 1
 
     def clock(self, at: int, token: Token) -> int:
+        after = self._token(at + 1)
+        if after is not None and after.text in HOUR_WORDS and ":" in token.text:
+            value = Decimal(token.text.replace(":", "."))
+            self.out.append(Piece(K.NUMBER, token.start, after.end, token.glued, token.text, value, Role.NOT_A_SET))
+            return at + 2
         self.out.append(
             Piece(K.NUMBER, token.start, token.end, token.glued, token.text, token.value or Decimal(0), Role.SECONDS)
         )
+        return at + 1
+
+    def hours(self, at: int, token: Token) -> int:
+        """ "trained 1h10", "18h30": hours hold no set."""
+        value = token.value or Decimal(0)
+        self.out.append(Piece(K.NUMBER, token.start, token.end, token.glued, token.text, value, Role.NOT_A_SET))
         return at + 1
 
     def ordinal(self, at: int, token: Token) -> int:
@@ -199,12 +210,7 @@ class Lexer(TokenWalk):
         if after.shape is not Shape.WORD:
             return piece, at
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
-            role, unit = LETTERS[after.text]
-            if after.text in ("e", "ea") and self._times_at(at + 1):
-                role = Role.LOAD
-            if after.text == "min":
-                return self._with_seconds(piece._replace(value=piece.value * SIXTY, role=role, end=after.end), at + 1)
-            return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
+            return self._with_letter(piece, at, after)
         kind = self._unit_of(after)
         if kind is None or kind not in UNIT_ROLES or self._is_label(kind) or self._phrase_begins(at):
             return piece, at
@@ -212,6 +218,16 @@ class Lexer(TokenWalk):
             return piece, at
         counted = self._with_unit(piece, kind, after)
         return self._with_seconds(counted, at + 1) if kind is K.MINUTES else (counted, self._behind_second_unit(at + 1))
+
+    def _with_letter(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
+        role, unit = LETTERS[after.text]
+        if after.text == "k" and at + 1 < len(self.tokens) and self._unit_of(self.tokens[at + 1]) is K.UNRELATED:
+            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1  # "a 5k run"
+        if after.text in ("e", "ea") and self._times_at(at + 1):
+            role = Role.LOAD
+        if after.text == "min":
+            return self._with_seconds(piece._replace(value=piece.value * SIXTY, role=role, end=after.end), at + 1)
+        return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
 
     def _with_seconds(self, minutes: Piece, at: int) -> tuple[Piece, int]:
         """ "1 min 20 s", "1min 30": one time in two units."""
@@ -234,6 +250,8 @@ class Lexer(TokenWalk):
         if kind not in (K.SETS, K.REPS) or not self.out:
             return False
         before = self.out[-2] if self.out[-1].kind in (K.COLON, K.EQUALS) and len(self.out) > 1 else self.out[-1]
+        if before.kind is K.SETS and len(self.out) > 1 and self.out[-2].kind is K.ORDINAL:
+            return False  # "2nd set 9 reps"
         return before.kind in (K.SETS, K.REPS) or before.text in LOAD_LABELS
 
     def _is_right(self, after: Token) -> bool:
@@ -261,7 +279,8 @@ class Lexer(TokenWalk):
         if after.text == "#" and after.glued:
             return piece._replace(role=Role.LOAD, unit=Unit.LB, end=after.end), at + 1
         if after.text in "%°" and after.glued:
-            return piece._replace(role=Role.NOT_A_SET, end=after.end, text=after.text), at + 1
+            text = after.text if after.text == "%" else f"{piece.text}{after.text}"
+            return piece._replace(role=Role.NOT_A_SET, end=after.end, text=text), at + 1
         letter = self._token(at + 1)
         if after.text == "'" and letter is not None and letter.text == "s" and letter.glued:
             return piece._replace(role=Role.PLURAL, end=letter.end), at + 2
@@ -294,13 +313,22 @@ class Lexer(TokenWalk):
             return self._spelled(value, token, end)
         if meaning.kind is K.HALF and self.out and self.out[-1].kind is K.NUMBER:
             before = self.out.pop()
-            return before._replace(value=before.value + HALF, end=end)
+            if before.role is Role.SECONDS:  # "a minute and a half", "90.5 s"
+                half = SIXTY / 2 if before.value % SIXTY == 0 else HALF
+                return before._replace(value=before.value + half, end=end)
+            return before._replace(value=before.value + HALF, end=end, text=f"{before.text}½")
         text = token.text
+        if meaning.kind is K.MINUTES and self._counts_one_time():
+            return Piece(K.NUMBER, token.start, end, token.glued, text, SIXTY, Role.SECONDS, spelled=True)
         if meaning.kind is K.LAST and self._ends_in_rep(token.start, end):
             value = LAST_OF_THE_REPS
-        if meaning.kind is K.EACH:  # which of them it is each of matters: "each leg" is not "each hand"
+        if meaning.kind in (K.EACH, K.VARIANT):  # which of them it is each of matters: "each leg" is not "each hand"
             text = " ".join(plain_word(one.text) for one in self.tokens if token.start <= one.start < end)
         return Piece(meaning.kind, token.start, end, token.glued, text, told=value)
+
+    def _counts_one_time(self) -> bool:
+        """ "a minute", "plank for a minute": one, where no number stands before it."""
+        return bool(self.out) and self.out[-1].text in ARTICLES
 
     def _ends_in_rep(self, start: int, end: int) -> bool:
         return any(one.text in ("rep", "reps") for one in self.tokens if start <= one.start < end)
@@ -310,8 +338,11 @@ class Lexer(TokenWalk):
         before = self.out[-1].kind if self.out else None
         if before in ONE_BEHIND:
             return True
-        after = next((token for token in self.tokens if token.start >= end), None)
-        return after is not None and (after.text in "x@" or self._unit_of(after) in ONE_AHEAD)
+        at = next((place for place, token in enumerate(self.tokens) if token.start >= end), None)
+        if at is None:
+            return False
+        phrase = self._longest_phrase(at) if self.tokens[at].shape is Shape.WORD else None
+        return self.tokens[at].text in "x@" or (phrase is not None and phrase[0].kind in ONE_AHEAD)
 
     def _spelled(self, value: int, token: Token, end: int) -> Piece:
         return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)
@@ -347,6 +378,8 @@ class Lexer(TokenWalk):
         return found
 
 
+ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
+HOUR_WORDS = frozenset(("h", "hr", "hrs", "hours", "uhr", "std", "uur", "godz", "ч"))
 LONGEST_RUN_ON = 3
 """Letters glued to a number that may be a slip of the thumb; a longer word is a word without its space."""
 KNOWN_LETTERS = frozenset(("x", "c", "z", "st", "nd", "rd", "th", "l", "a", "b", "d", "p", "h", "w", "pl", "pls"))
@@ -360,5 +393,6 @@ READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.SIGN: Lexer.sign,
     Shape.LINE: Lexer.line,
     Shape.CLOCK: Lexer.clock,
+    Shape.HOURS: Lexer.hours,
     Shape.ORDINAL: Lexer.ordinal,
 }

@@ -71,6 +71,12 @@ def assemble(texts: list[tuple[str, str]]) -> Lexicon:
         for meaning, words in _said(file, text):
             phrases.setdefault(" ".join(words), meaning)
             longest[words[0]] = max(longest.get(words[0], 0), len(words))
+    for phrase, meaning in [(phrase, meaning) for phrase, meaning in phrases.items() if "'" in phrase]:
+        bare = phrase.replace("'", "")  # "thats", "couldnt": typed on a telephone
+        if bare not in phrases:
+            words = bare.split()
+            phrases[bare] = meaning
+            longest[words[0]] = max(longest.get(words[0], 0), len(words))
     return Lexicon(phrases, longest)
 
 

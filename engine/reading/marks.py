@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from engine.reading.ahead import aside, is_amount, kind_at, past_links
+from engine.reading.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
 from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
@@ -36,10 +37,14 @@ def without_asides(pieces: list[Piece]) -> list[Piece]:
         pieces = _without_slash_of_each(pieces)
     if kinds & EFFORT_WORDS:
         pieces = with_efforts(pieces)
-    rated = K.SLASH in kinds and kinds & RATED
-    if kinds & BESIDE_WORDS or rated or any(p.role in ODD_ROLES or len(p.text) == TEMPO_DIGITS for p in pieces):
+    rated = kinds & {K.SLASH, K.OF, K.OUT_OF} and kinds & RATED
+    if kinds & BESIDE_WORDS or rated or any(_is_odd(piece) for piece in pieces):
         pieces = _beside(pieces)
     return pieces
+
+
+def _is_odd(piece: Piece) -> bool:
+    return piece.role in ODD_ROLES or len(piece.text) == TEMPO_DIGITS or piece.text in HALVES_OF_THE_DAY
 
 
 def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
@@ -134,13 +139,38 @@ def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         is_amount(pieces, after)
         and pieces[after].value >= LEAST_BODY_WEIGHT
         and (end >= len(pieces) or pieces[end].kind in ENDS or pieces[after].role is Role.LOAD)
-        and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or not out or out[-1].kind in ENDS)
+        and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or _stands_apart(pieces[after], out))
     )
     if told:
         out.append(pieces[at]._replace(kind=K.UNRELATED))
         return _behind_a_change(pieces, end)
+    if out and _weighs(out, pieces, at):
+        if out[-1].kind is K.OF:
+            out.pop()
+        out[-1] = aside(out[-1])
+        if len(out) > 1 and out[-2].kind in (K.AT, K.WITH):
+            del out[-2]
+        return at + 1
     out.append(pieces[at])
     return at + 1
+
+
+def _stands_apart(weight: Piece, out: list[Piece]) -> bool:
+    """Whether nothing, or only counts of reps, stands before it: "pull ups 8 8 8 bodyweight 79"."""
+    if not out or out[-1].kind in ENDS:
+        return True
+    told = [piece.value for piece in out if piece.kind is K.NUMBER]
+    return out[-1].kind is K.NUMBER and max(told) * 2 < weight.value
+
+
+def _weighs(out: list[Piece], pieces: list[Piece], at: int) -> bool:
+    """ "dips 8 8 8 at 79kg bodyweight": what she weighs; and not "push ups 40 bodyweight", "79kg bodyweight squats"."""
+    weight = out[-2] if out[-1].kind is K.OF and len(out) > 1 else out[-1]
+    if weight.kind is not K.NUMBER or weight.value < LEAST_BODY_WEIGHT or kind_at(pieces, at + 1) is K.TIMES:
+        return False
+    linked = len(out) > 1 and out[out.index(weight) - 1].kind in (K.AT, K.WITH)
+    told = weight.role is Role.LOAD or (weight.role is Role.BARE and linked)
+    return told and kind_at(pieces, at + 1) in (None, K.FILLER, *ENDS)
 
 
 def _behind_a_change(pieces: list[Piece], end: int) -> int:
@@ -159,6 +189,9 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(piece))
         return at + 2
     after = at + 1 + (kind_at(pieces, at + 1) in (K.COLON, K.EQUALS))
+    if piece.kind is K.SETS and out and out[-1].kind is K.ORDINAL:
+        out.append(piece)  # "2nd set: 9 reps"
+        return at + 1
     plural = piece.kind in (K.REPS, K.FILLER) or piece.text.endswith("s") or after > at + 1
     if (
         plural
@@ -221,36 +254,23 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 
-def _is_of_the_day(pieces: list[Piece], at: int) -> bool:
-    """ "7am", "40 min session", "10 min warm up": when and how long, and no set."""
-    if at + 1 >= len(pieces):
-        return False
-    piece, after = pieces[at], pieces[at + 1]
-    if piece.role is Role.BARE:
-        return after.glued and after.text in HOURS
-    return piece.role is Role.SECONDS and (after.kind in (K.WARMUP, K.UNRELATED) or after.text in SESSIONS)
-
-
-HOURS = frozenset(("am", "pm"))
-SESSIONS = frozenset(("session", "workout", "training", "exercise"))
-
-
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
-    if kind_at(pieces, at + 1) is K.SLASH and rates(pieces, at, out):
+    if kind_at(pieces, at + 1) in (K.SLASH, K.OF, K.OUT_OF) and rates(pieces, at, out):
         return at + 3
     if is_x_tempo(pieces, at):
         out.append(aside(piece))
         return at + 3
-    if _is_of_the_day(pieces, at):
+    behind = of_the_day(pieces, at, out)
+    if behind > at:
         out.append(aside(piece))
-        return at + 2
+        return behind
     if piece.role is Role.BARE:
         behind_tempo = behind_bare_tempo(pieces, at, out)
         if behind_tempo > at:
             piece, at = aside(piece), behind_tempo - 1
     elif piece.role is Role.NOT_A_SET:
-        piece = aside(piece)
+        piece, at = aside(piece), past_total(pieces, at + 1) - 1
     elif piece.role is Role.PLURAL:
         piece = _shared_reps(piece, pieces, at)
     out.append(piece)
@@ -273,4 +293,4 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
 
 
 BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
-ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL))
+ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL, Role.SECONDS))

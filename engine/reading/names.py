@@ -33,6 +33,9 @@ WORDS = {
     K.KETTLEBELL: "kettlebell",
 }
 
+BARS = frozenset(
+    ("smith", "smith machine", "ez", "ez bar", "trap bar", "hex bar", "safety bar", "ssb", "swiss bar", "landmine")
+)
 SHORT_WORDS = {K.DUMBBELL: "db", K.BARBELL: "bb", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kb"}
 ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "bar"))
 
@@ -41,12 +44,24 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
     if not entry.names:
         return _unnamed(context)
-    names = _narrowed(entry.names, context)
+    names = _narrowed(_of_variant(entry, catalogue), context)
     if chunks.equipment is not None:
         names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
     if len(names) > 1:
         names = _by_numbers(names, chunks, catalogue)
     return names
+
+
+def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "curls on the ez bar" are ez-bar curls; a bar that no such lift is known for leaves it in doubt."""
+    for piece in entry.pieces:
+        if piece.kind is not K.VARIANT:
+            continue
+        owners = catalogue.owners(f"{piece.text} {_without_equipment(entry.phrase)}")
+        if owners:
+            return owners
+        entry.doubtful = entry.doubtful or piece.text in BARS
+    return entry.names
 
 
 def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -13,7 +13,7 @@ NEAR_DENIAL = 4
 NEAR_JOINT = 4
 SIGNS = frozenset((K.PAIN, K.SORE))
 SENTENCE = frozenset((K.LINE, K.STOP, K.COMMA, K.QUESTION))
-EARLIER = frozenset((K.NOT_DATE, K.YESTERDAY, K.WEEKDAY))
+EARLIER = frozenset((K.NOT_DATE, K.LAST_TIME, K.SAYING, K.YESTERDAY, K.WEEKDAY))
 
 
 def tells_pain(pieces: list[Piece]) -> bool:

@@ -40,7 +40,7 @@ class Phrasebook:
 
 def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
     """The words and numbers of a message, plain and without apostrophes, each with its token."""
-    shapes = (Shape.WORD, Shape.NUMBER, Shape.CLOCK, Shape.ORDINAL)
+    shapes = (Shape.WORD, Shape.NUMBER, Shape.CLOCK, Shape.HOURS, Shape.ORDINAL)
     return [(spoken(token.text), token) for token in tokens if token.shape in shapes]
 
 

@@ -72,6 +72,8 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
     fewer = numbers[0] if len(numbers) == 1 and numbers[0].role is Role.SETS else None
     if fewer is not None and any(piece.kind is K.ONLY for piece in pieces) and 1 <= fewer.value < len(sets):
         return tuple(sets[: int(fewer.value)])
+    if fewer is not None and 1 <= fewer.value <= 2 * len(sets) and _says_count(pieces):
+        return (sets[0],) * int(fewer.value)
     instead = _instead(sets, pieces, numbers)
     if instead is not None:
         return tuple(replace(one, load=instead) for one in sets)
@@ -87,6 +89,13 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
     out = list(sets)
     out[place] = replace(out[place], reps=int(reps.value))
     return tuple(out)
+
+
+def _says_count(pieces: Sequence[Piece]) -> bool:
+    """ "as planned except i did 4 sets": a count of sets, and not one of them."""
+    return any(piece.kind is K.EXCEPT for piece in pieces) and not any(
+        piece.kind in (K.LAST, K.FIRST, K.ORDINAL, K.MORE, K.ANOTHER) for piece in pieces
+    )
 
 
 def _instead(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece]) -> Load | None:

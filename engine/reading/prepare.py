@@ -7,12 +7,14 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.dates import DATE_KINDS, with_dates
+from engine.reading.days_misspelt import with_days_mended
 from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import without_marks
 from engine.reading.mending import mended
-from engine.reading.names import EQUIPMENT, of_equipment
+from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.pieces import Piece, kinds_of
+from engine.reading.relative_loads import with_relative_loads
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.values import Context
 
@@ -63,7 +65,9 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> list[Piece]:
     pieces = lexer.run()
     kinds = kinds_of(pieces)
     if K.PLAIN in kinds:
-        pieces = mended(pieces, cleaned, catalogue)
+        pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
+    if len([piece for piece in pieces if piece.kind is K.NAME]) > 1:
+        pieces = _with_bars(pieces)
     return pieces if kinds.isdisjoint(EQUIPMENT) else with_equipment(pieces, catalogue)
 
 
@@ -74,6 +78,8 @@ def _too_many(tokens: list[Token]) -> bool:
 
 def gathered(pieces: list[Piece], context: Context) -> list[Piece]:
     """The pieces with days and marks gathered, and without numbers that are no sets."""
+    if K.LAST_TIME in kinds_of(pieces):
+        pieces = with_relative_loads(pieces)
     return without_marks(dated(pieces, context))
 
 
@@ -104,6 +110,23 @@ def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
                 piece = piece._replace(names=names, start=before.start, text=f"{before.text} {piece.text}")
         out.append(piece)
     return out
+
+
+def _with_bars(pieces: list[Piece]) -> list[Piece]:
+    """ "rows with the trap bar", "bench 3x8 60 incline": a name that only tells how the lift before it was done."""
+    out: list[Piece] = []
+    named = False
+    for place, piece in enumerate(pieces):
+        after = pieces[place + 1].kind if place + 1 < len(pieces) else None
+        how = piece.kind is K.NAME and piece.text in TELLS_HOW and named
+        linked = any(one.kind is K.WITH or one.text == "on" for one in out[-2:])
+        out.append(piece._replace(kind=K.VARIANT, names=()) if how and (linked or after in CLAUSE_ENDS) else piece)
+        named = piece.kind is K.NAME or (named and piece.kind not in CLAUSE_ENDS)
+    return out
+
+
+TELLS_HOW = BARS | {"incline", "decline"}
+CLAUSE_ENDS = frozenset((None, K.LINE, K.COMMA, K.STOP, K.THEN))
 
 
 def seen(text: str, context: Context, catalogue: Catalogue) -> str:

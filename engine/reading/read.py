@@ -226,7 +226,8 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
     typed = as_typed(part.term, prepared)
     if part.doubt is Doubt.EXERCISE and part.entry is not None and any(p.kind in ELSEWHERE for p in part.entry.pieces):
         return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
-    if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and _is_whole_set(part):
+    elsewhere = any(piece.kind is K.UNRELATED for piece in prepared.pieces)
+    if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and not elsewhere and _is_whole_set(part):
         return Asked(
             question_of(Doubt.UNKNOWN_NAME, typed, ()),
             (),

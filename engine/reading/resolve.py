@@ -13,6 +13,7 @@ from engine.reading.choices import DoesNotFit, Draft
 from engine.reading.chunks import Chunks
 from engine.reading.history import EMPTY_BAR, PLATE, Known
 from engine.reading.pieces import Piece, Role
+from engine.reading.relative_loads import AGAINST_LAST
 from engine.reading.values import Context
 from engine.values.exercise import Exercise, Loading
 from engine.values.load import Basis, Load, Unit
@@ -26,6 +27,7 @@ BASES = {
 }
 TOLD = attrgetter("reps", "seconds", "metres", "effort", "kind", "failure", "missed", "side", "carried")
 ZERO = Decimal(0)
+HELD = frozenset((Loading.PER_HAND, Loading.IMPLEMENT))
 ON_THE_BAR = frozenset((Role.BARE, Role.LOAD))
 
 
@@ -73,7 +75,7 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     basis = BASES.get(exercise.loading, Basis.TOTAL)
     body = basis is Basis.BODY
     if piece is None or (piece.role is Role.BODY and not body):
-        return _untold(chunks, known, context, body)
+        return _untold(chunks, known, context, exercise)
     if piece.role is Role.BODY:
         return Load(ZERO, context.unit, Basis.BODY)
     if piece.role is Role.BAR:
@@ -83,17 +85,27 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     if chunks.per_side and piece.role in ON_THE_BAR:
         piece = piece._replace(value=EMPTY_BAR[piece.unit or chunks.unit or context.unit] + 2 * piece.value)
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
-    unit = piece.unit or chunks.unit or context.unit
-    if piece.role is Role.CHANGE and not body:
-        return _changed(amount, piece.unit, known)
+    if piece.role is Role.CHANGE and (not body or piece.told == AGAINST_LAST):
+        return _change_of_known(piece, amount, known, body)
     try:
-        return Load(amount, unit, basis)
+        return Load(amount, piece.unit or chunks.unit or context.unit, basis)
     except ValueError as slip:
         raise DoesNotFit(str(slip)) from slip
 
 
-def _untold(chunks: Chunks, known: Known, context: Context, body: bool) -> Load | None:
-    if not body:
+def _change_of_known(piece: Piece, amount: Decimal, known: Known, body: bool) -> Load:
+    """ "+2.5" counts from what is known, "2.5 more than last time" from the last time alone."""
+    if piece.told != AGAINST_LAST:
+        return _changed(amount, piece.unit, known.load)
+    if body and piece.unit is None and amount == int(amount):
+        raise DoesNotFit("so much more weight, or so many reps more")
+    return _changed(amount, piece.unit, known.last)
+
+
+def _untold(chunks: Chunks, known: Known, context: Context, exercise: Exercise) -> Load | None:
+    if chunks.body and exercise.loading in HELD and not (chunks.added or chunks.assisted):
+        return Load(ZERO, context.unit, Basis.BODY)  # "walking lunges 3x12 bodyweight": nothing in the hands
+    if BASES.get(exercise.loading) is not Basis.BODY:
         return known.load
     if chunks.assisted or chunks.band or chunks.added:
         return None if known.load is None or known.load.amount == 0 else known.load
@@ -112,11 +124,11 @@ def _plates(piece: Piece, exercise: Exercise, unit: Unit) -> Load:
         raise DoesNotFit(str(slip)) from slip
 
 
-def _changed(by: Decimal, unit: Unit | None, known: Known) -> Load:
-    if known.load is None or unit not in (None, known.load.unit):
+def _changed(by: Decimal, unit: Unit | None, load: Load | None) -> Load:
+    if load is None or unit not in (None, load.unit):
         raise DoesNotFit("a change of a load that is not known")
     try:
-        return Load(known.load.amount + by, known.load.unit, known.load.basis)
+        return Load(load.amount + by, load.unit, load.basis)
     except ValueError as slip:
         raise DoesNotFit(str(slip)) from slip
 

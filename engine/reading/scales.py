@@ -1,6 +1,6 @@
 """Numbers with a scale or a count of their own beside the sets: so much out of ten, and a tempo.
 
-scale = NUMBER "/" 10     beside a word of body or feel
+scale = NUMBER ( "/" | "out of" ) 10     beside a word of body or feel
 tempo = "tempo" NUMBER ( "-" NUMBER )* | 4010 | 3-1-0
 """
 
@@ -29,9 +29,9 @@ def rates(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     """ "knee pain 3/10": so much on a scale of ten, where a word beside it says of what."""
     if not is_amount(pieces, at + 2) or kind_at(pieces, at + 3) is K.TIMES:
         return False
-    piece, slash, top = pieces[at : at + 3]
+    piece, link, top = pieces[at : at + 3]
     scale = top.value == TOP_OF_PAIN and top.role is Role.BARE and 0 <= piece.value <= TOP_OF_PAIN
-    if not scale or not slash.glued or not top.glued:
+    if not scale or (link.kind is K.SLASH and not (link.glued and top.glued)):
         return False
     beside = (*_words(reversed(out)), *_words(iter(pieces[at + 3 :])))
     if not beside:

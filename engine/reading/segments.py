@@ -17,6 +17,7 @@ from typing import NamedTuple
 from engine.reading.dates import WHY_NOT
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
+from engine.reading.shared_sets import SAID_TOGETHER, shares
 from engine.values.ids import ExerciseName
 
 CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
@@ -235,7 +236,7 @@ class Segmenter:
     def _named(self, clause: Clause) -> None:
         at = clause.names[0]
         name = clause.pieces[at]
-        rest = clause.pieces[:at] + clause.pieces[at + 1 :]
+        rest = _without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
         if not clause.counts and self._names_the_lead(clause):
             self.lead.names, self.lead.phrase = name.names, name.text
             self.current = self.lead
@@ -294,15 +295,42 @@ class Segmenter:
             if kinds.count(K.NUMBER) + kinds.count(K.BODY) == 1 and K.TIMES not in kinds:
                 other.pieces += shared
 
+    def _share_out(self, place: int, entry: Entry) -> bool:
+        """ "squat and bench 3x5, 100 and 80": the same sets at a load each; or a pair each."""
+        first = place
+        while first and not self.entries[first - 1].has_numbers and self.entries[first - 1].names:
+            first -= 1
+        together = bool(entry.pieces) and entry.pieces[0].kind in SAID_TOGETHER
+        parts = shares(entry.pieces, place - first + 1) if first < place and together else []
+        for one, part in zip(self.entries[first : place + 1], parts, strict=False):
+            one.pieces = part
+        return bool(parts)
+
     def _share_both(self) -> None:
         """ "curls and pushdowns, both 3x15": the numbers are each one's."""
         for place, entry in enumerate(self.entries):
             self._share_each(place, entry)
+            if self._share_out(place, entry):
+                continue
             if entry.both or any(piece.kind is K.BOTH for piece in entry.pieces):
                 for other in reversed(self.entries[:place]):
                     if other.has_numbers:
                         break
                     other.pieces = list(entry.pieces)
+
+
+def _without_count_ahead(ahead: list[Piece], behind: list[Piece]) -> list[Piece]:
+    """ "3x db curl 12kg 10" counts sets; in "3x db curl 12kg 3x10" they are told again, else joined to nothing."""
+    kinds = [piece.kind for piece in behind]
+    if [piece.kind for piece in ahead[-2:]] != [K.NUMBER, K.TIMES] or K.NUMBER not in kinds:
+        return ahead + behind
+    if K.TIMES not in kinds:
+        load_next = behind[kinds.index(K.NUMBER)].role is Role.LOAD
+        return [*ahead[:-2], ahead[-2]._replace(role=Role.SETS), *behind] if load_next else ahead + behind
+    counts = behind[kinds.index(K.TIMES) - 1]
+    if counts.kind is K.NUMBER and counts.value == ahead[-2].value:
+        return ahead[:-2] + behind
+    return [*ahead[:-1], *behind]
 
 
 def _shared_clause(pieces: list[Piece]) -> list[Piece]:

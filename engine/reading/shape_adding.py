@@ -35,6 +35,8 @@ class Adding:
     listed: bool = False
     kind_ahead: SetKind | None = None
     """The kind told with a load whose reps follow: "drop 12kg 8"."""
+    dropping: bool = False
+    """The sets before were drops; a lighter one in the same breath is one more."""
     weak: bool = False
     """Likely, but not certain: the plan or the load of last time may settle it."""
     unplaced: bool = False

@@ -11,6 +11,7 @@ from engine.reading.choices import (
     whole,
 )
 from engine.reading.chunks import LAST_REP, Chunk
+from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_three import ThreeFactors
 from engine.values.effort import TOP_OF_SCALE, Effort
@@ -27,7 +28,7 @@ class Marked(ThreeFactors):
             self._mark_effort(chunk)
         if chunk.times is not None:
             self._mark_times(chunk.times)
-        if chunk.kind is not None or self.kind_ahead is not None:
+        if chunk.kind is not None or self.kind_ahead is not None or self.dropping:
             self._mark_kind(chunk)
         if chunk.side is not None:
             self._mark_side(chunk.side)
@@ -51,9 +52,13 @@ class Marked(ThreeFactors):
     def _mark_kind(self, chunk: Chunk) -> None:
         if chunk.kind is SetKind.DROP and (len(self.touched) == len(self.drafts) or self.filled):
             raise DoesNotFit("a drop with no set before it")
-        kind, self.kind_ahead = chunk.kind or self.kind_ahead, None if self.touched else chunk.kind
+        told = chunk.kind or self.kind_ahead or self._drops_on(chunk)
+        kind, self.kind_ahead = told, None if self.touched else chunk.kind
+        if kind is SetKind.DROP and self.chunks.lowered and len(self.touched) > 1 and not self.listed:
+            kind = None  # "140x3, dropped to 110 for 3x8"
         for draft in self.touched if kind is not None else ():
             draft.kind = kind or draft.kind
+        self.dropping = kind is SetKind.DROP
         self.unplaced = self.unplaced or (kind is SetKind.DROP and self._drops_nothing())
 
     def _mark_load(self, chunk: Chunk) -> None:
@@ -61,6 +66,9 @@ class Marked(ThreeFactors):
             if not 1 <= chunk.at[0].value <= 10:
                 raise DoesNotFit("no effort")
             self._give_effort((Effort.from_rpe(chunk.at[0].value),))
+            return
+        if not self.touched and not self.drafts and self.announced is not None and len(chunk.at) == 1:
+            self._set_load(chunk.at[0])  # "three sets of pulldowns at 45, twelve reps each"
             return
         if not self.touched and not self.drafts:
             raise DoesNotFit("a load and no reps")
@@ -74,6 +82,15 @@ class Marked(ThreeFactors):
             draft.load, draft.carried = chunk.at[0], False
         self.last_load = chunk.at[0]
         self.pending = False
+
+    def _drops_on(self, chunk: Chunk) -> SetKind | None:
+        """ "20x12, dropset 15x10, 10x9": lighter still in the same breath, so one more drop."""
+        before = len(self.drafts) - len(self.touched) - 1
+        if chunk.size != 2 or chunk.before not in (K.COMMA, K.SLASH) or len(self.touched) != 1 or before < 1:
+            return None
+        last, now = self.drafts[before].load, self.touched[0].load
+        lighter = last is not None and now is not None and last.role is now.role and 0 < now.value < last.value
+        return SetKind.DROP if lighter and self.drafts[before].kind is SetKind.DROP else None
 
     def _drops_nothing(self) -> bool:
         """A drop at the load of the set before it."""
@@ -114,21 +131,25 @@ class Marked(ThreeFactors):
         if not self.touched:
             raise DoesNotFit("an effort and no set")
         if len(efforts) > 1:
-            if len(efforts) > len(self.drafts):
-                raise DoesNotFit("more efforts than sets")
-            several = self.touched if len(self.touched) == len(efforts) else self.drafts
-            if len(several) != len(efforts):
-                raise DoesNotFit("as many efforts as sets")
-            for draft, effort in zip(several, efforts, strict=True):
-                draft.effort = effort
+            self._give_one_each(efforts)
             return
         group = self.touched
         same = [draft for draft in self.drafts if draft.load is self.touched[-1].load]
         if self.listed and len(same) > 1 and len(self.touched) <= len(same) and not self._one_pair_each():
-            self.saw_list_effort = True
-            group = same if self.choice.effort_for_all else self.touched[-1:]
+            alike = len({draft.reps for draft in same}) == 1  # "65 5 5 5 @8" is told of the group, as "65 3x5 @8"
+            self.saw_list_effort = self.saw_list_effort or not alike
+            group = same if alike or self.choice.effort_for_all else self.touched[-1:]
         for draft in group:
             draft.effort = efforts[0]
+
+    def _give_one_each(self, efforts: tuple[Effort, ...]) -> None:
+        if len(efforts) > len(self.drafts):
+            raise DoesNotFit("more efforts than sets")
+        several = self.touched if len(self.touched) == len(efforts) else self.drafts
+        if len(several) != len(efforts):
+            raise DoesNotFit("as many efforts as sets")
+        for draft, effort in zip(several, efforts, strict=True):
+            draft.effort = effort
 
     def _one_pair_each(self) -> bool:
         """Each set was told with its own load: an effort behind one is that one's."""

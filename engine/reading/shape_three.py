@@ -26,6 +26,9 @@ class ThreeFactors(TwoFactors):
         if len(first) > 1 or len(second) > 1 or len(third) > 1:
             self._triple_with_list(first, second, third)
             return
+        if chunk.counts_behind and first[0].role in (Role.BARE, Role.LOAD) and not self.traits.body:
+            self._repeat_at(first[0], third[0], second[0])
+            return
         self._three(first[0], second[0], third[0])
 
     def _triple_with_list(self, first: tuple[Piece, ...], second: tuple[Piece, ...], third: tuple[Piece, ...]) -> None:

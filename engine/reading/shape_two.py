@@ -17,6 +17,11 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_one import OneFactor
 
+LIGHTEST_BAR, FEW_SETS = 15, 5
+"""On a barbell 30x8 is a load and its reps, not reps and sets. Common practice, no source."""
+FEWEST_RUNGS = 3
+"""Two numbers at a slash may be a scale or two sides: "140 4/10 x 5". Common practice, no source."""
+
 
 class TwoFactors(OneFactor):
     """Chunks of two factors."""
@@ -87,7 +92,8 @@ class TwoFactors(OneFactor):
         if not 1 <= rounds <= MOST_SETS:
             raise DoesNotFit(f"{rounds} rounds of a ladder")
         rising = all(low.value < high.value for low, high in pairwise(rungs))
-        self.unplaced = self.unplaced or not (rising or self.traits.body)
+        climbs = rising and len(rungs) >= FEWEST_RUNGS
+        self.unplaced = self.unplaced or not (climbs or self.traits.body)
         for _ in range(rounds):
             self._reps_list(rungs)
 
@@ -196,7 +202,8 @@ class TwoFactors(OneFactor):
             return PairAs.LOAD_REPS
         if not may_be_reps(second, self.traits):
             return PairAs.REPS_LOAD
-        if chunk.spoken_for and first.value > MOST_SETS:
+        heavy = self.traits.barbell and not self.traits.light and first.value >= LIGHTEST_BAR
+        if first.value > MOST_SETS and (chunk.spoken_for or (heavy and second.value > FEW_SETS)):
             return PairAs.LOAD_REPS
         return None
 

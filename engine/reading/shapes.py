@@ -12,11 +12,17 @@ from engine.reading.choices import (
     MOST_OUT,
     DoesNotFit,
     Draft,
+    copy_of,
     may_be_reps,
 )
 from engine.reading.chunks import Chunk
+from engine.reading.kinds import K
+from engine.reading.pieces import Role
 from engine.reading.shape_marks import Marked
 from engine.values.sets import SetKind
+
+SETS_OF_ITS_OWN = frozenset((K.THEN, K.AND, K.PLUS, K.LINE))
+"""Behind these a count of sets tells new ones."""
 
 
 class Shaper(Marked):
@@ -56,6 +62,8 @@ class Shaper(Marked):
 
     def _read(self, chunk: Chunk, place: int) -> None:
         size = len(chunk.factors)
+        if size == 2 and self._is_restated(chunk, place):
+            return
         if size == 1:
             self._one(chunk, place)
         elif size == 2:
@@ -64,8 +72,35 @@ class Shaper(Marked):
             self._triple(chunk)
         elif size == 0:
             self.waiting += chunk.efforts
+            if chunk.again:
+                self._again(chunk)
         else:
             self._many(chunk)
+
+    def _again(self, chunk: Chunk) -> None:
+        """ "another two sets like that": the last set; "same again": all that was told, where that is one set."""
+        if not self.drafts or self.pending:
+            raise DoesNotFit("nothing to repeat")
+        before = self.drafts[-1]
+        alike = all(one.reps == before.reps for one in self.drafts if one.load is before.load)
+        single = len(self.drafts) == 1 or self._last_alone()
+        self.unplaced = self.unplaced or not (single or (alike and not chunk.whole_again))
+        self.touched = [copy_of(before) for _ in range(chunk.again)]
+        self.drafts += self.touched
+
+    def _is_restated(self, chunk: Chunk, place: int) -> bool:
+        """ "5 5 5 at 80, so three fives": the sets told, counted once more in words."""
+        if chunk.size != 2 or chunk.at or not self.drafts or self.pending or chunk.before in SETS_OF_ITS_OWN:
+            return False
+        if len(chunk.factors[0]) != 1 or len(chunk.factors[1]) != 1 or self.traits.timed:
+            return False
+        sets, reps = chunk.factors[0][0], chunk.factors[1][0]
+        worded = chunk.counted or sets.role is Role.SETS or sets.spelled or chunk.restates
+        behind = self.chunks.found[place + 1] if place + 1 < len(self.chunks.found) else None
+        if not (worded or chunk.alone_in_brackets) or (behind is not None and behind.size == 1):
+            return False
+        alike = all(one.reps == reps.value and one.load is self.drafts[0].load for one in self.drafts)
+        return alike and len(self.drafts) > 1 and len(self.drafts) == sets.value
 
     def _finish(self) -> None:
         out = self.chunks

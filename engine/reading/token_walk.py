@@ -54,7 +54,7 @@ class TokenWalk:
         token = self._token(at)
         if token is not None and token.text in "-/" and token.glued and self._glued_word(at + 1):
             at, token = at + 1, self.tokens[at + 1]
-        if token is None or token.shape in (Shape.SIGN, Shape.LINE, Shape.CLOCK):
+        if token is None or token.shape in (Shape.SIGN, Shape.LINE, Shape.CLOCK, Shape.HOURS):
             return -1
         return at
 

@@ -1,6 +1,7 @@
 """Text to tokens, in one pass: numbers, clock times, words, signs and line ends, each with its place.
 
 number = digits [ "." digits ]        a letter O among digits is a zero; a half sign adds a half
+hours  = 1h10 | 1 h 10 min                hours and minutes: 1.10
 clock  = 1:30 | 1'30" | 40"           in seconds
 word   = letters, with ' or & inside (farmer's, c&j), or a letter and a digit (A1, t2b)
 sign   = x @ , / - + > ( ) : ; | = ? ! . # % & ~
@@ -34,6 +35,7 @@ class TokenShape(Enum):
 
     NUMBER = "number"
     CLOCK = "clock"
+    HOURS = "hours"
     ORDINAL = "ordinal"
     WORD = "word"
     SIGN = "sign"
@@ -83,18 +85,19 @@ SIGNS = {
 CLEAN = str.maketrans(SIGNS)
 CONTROL = {code: " " for code in (*range(9), *range(14, 32), 127)}
 
-LETTER = r"[^\W\d_]"
+LETTER = r"[^\W\d_½]"
 UNITS_AHEAD = (r"\dkg", r"\dkgs", r"\dlb", r"\dlbs", r"\dкг", r"\ds", r"\dm", "bw", "bar")
 AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNITS_AHEAD))) + ")"
 """An x counts as the sign behind a unit too: 80kgx5."""
 
 PATTERN = re.compile(
     rf"""
-    (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
+    (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
+  | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
-  | (?P<label>[A-Za-z]\d(?![\w.,]|\ ?[xXхХ×]\ ?\d))
+  | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}(?:{LETTER}|['&](?={LETTER}))*)
   | (?P<line>\n)
@@ -104,6 +107,7 @@ PATTERN = re.compile(
 )
 
 SHAPES = {
+    "hours": Shape.HOURS,
     "clock": Shape.CLOCK,
     "ordinal": Shape.ORDINAL,
     "number": Shape.NUMBER,
@@ -162,6 +166,12 @@ def _clock_seconds(text: str) -> Decimal:
     return Decimal(int(text.rstrip("\"'")))
 
 
+def _hours(text: str) -> Decimal:
+    """ "1h10" is 1.10: hours, then minutes."""
+    hours, _, minutes = text.lower().partition("h")
+    return Decimal(f"{hours.strip()}.{int(minutes.strip('min ')):02}")
+
+
 def _place_counted(text: str) -> Decimal:
     return Decimal(text[:-2])
 
@@ -169,5 +179,6 @@ def _place_counted(text: str) -> Decimal:
 COUNTED: Mapping[TokenShape, Callable[[str], Decimal]] = {
     Shape.NUMBER: amount,
     Shape.CLOCK: _clock_seconds,
+    Shape.HOURS: _hours,
     Shape.ORDINAL: _place_counted,
 }

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.reading.choices import (
     LOADS,
@@ -19,6 +20,7 @@ from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.history import Known
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Context, Doubt
+from engine.values.sets import SetKind
 
 LIGHT_PAIR = 20
 FEW_SETS = 5
@@ -36,6 +38,8 @@ SUITS_PLAN = 12.0
 
 PLAIN_WAY = (1.0, Choice(), Doubt.NUMBERS)
 PLAIN_PAIRS = ((1.0, PairAs.COUNTS),)
+ONE, STEEPER = Decimal(1), Decimal("1.2")
+"""How much steeper than the other side the loads of a chain of drops fall. Common practice, no source."""
 FAR_BEHIND = 0.03
 """A way this much less likely than the likeliest is not tried. Common practice, no source."""
 
@@ -118,7 +122,7 @@ def _pair_ways(
     small = _small_load_behind(pairs, chunks)
     if small:
         return [(small, PairAs.COUNTS), (1.02 - small, PairAs.LOAD_REPS)]
-    settled = _settled_pairs(chunks, traits)
+    settled = _settled_pairs(chunks, traits) or _falling_loads(chunks, firsts, seconds)
     if settled is not None:
         return [(1.0, settled), (0.05, PairAs.COUNTS)]
     counts, load_first, load_last = _bare_pair_priors(firsts, seconds, traits, pairs[0].spoken_for)
@@ -128,6 +132,22 @@ def _pair_ways(
         load_first *= _nearness(firsts, known.load.amount)
         load_last *= _nearness(seconds, known.load.amount)
     return [(counts, PairAs.COUNTS), (load_first, PairAs.LOAD_REPS), (load_last, PairAs.REPS_LOAD)]
+
+
+def _falling_loads(chunks: Chunks, firsts: Sequence[Decimal], seconds: Sequence[Decimal]) -> PairAs | None:
+    """Which side of a chain of drops falls as loads do: "20x12, drop 15x10, 10x9"; reps fall less than loads."""
+    if len(firsts) < 2 or not any(chunk.kind is SetKind.DROP for chunk in chunks.found):
+        return None
+    falls = [_fall(side) for side in (firsts, seconds)]
+    if falls[0] > STEEPER * max(falls[1], ONE):
+        return PairAs.LOAD_REPS
+    return PairAs.REPS_LOAD if falls[1] > STEEPER * max(falls[0], ONE) else None
+
+
+def _fall(side: Sequence[Decimal]) -> Decimal:
+    """How many times the first is the last, where each is less than the one before it; 0 where they do not fall so."""
+    falling = min(side) > 0 and all(high > low for high, low in pairwise(side))
+    return side[0] / side[-1] if falling else Decimal(0)
 
 
 def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import said
+from engine.reading import read
+from engine.reading.values import Logged
+from tests.engine.reading.saying import KNOWN, said, situation
 
 
 @pytest.mark.parametrize(
@@ -73,3 +75,41 @@ def test_an_ordinal_in_figures_is_a_day(text: str, on: str) -> None:
 @pytest.mark.parametrize("text", ["3rd set of squat 100x5", "2nd set: squat 100x5", "the 3rd squat 100x5"])
 def test_an_ordinal_of_a_set_is_no_day(text: str) -> None:
     assert said(text) == "barbell back squat 5 at 100 kg"
+
+
+@pytest.mark.parametrize("heading", ["16/9", "mon 16/9", "legs 16/09", "16.9.", "Pull day - 16/09"])
+def test_a_date_alone_on_the_first_line_heads_the_sets_below(heading: str) -> None:
+    assert said(f"{heading}\nsquat 3x5 100") == "barbell back squat 3×5 at 100 kg on 2024-09-16"
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [("10/3", "12/3"), ("Mon 10/3", "Wed 12/3"), ("10.3.", "12.3."), ("Mo 10.3.", "Mi 12.3."), ("monday", "wednesday"),
+     ("lunes", "miércoles"), ("lundi", "mercredi"), ("3/10/25", "3/12/25"), ("2025-03-10", "2025-03-12"),
+     ("10 march", "12 march")],
+)  # fmt: skip
+@pytest.mark.parametrize("between", ["\n", "\n\n"])
+def test_each_day_of_a_paste_keeps_its_date(first: str, second: str, between: str) -> None:
+    context = situation(unit="lb") if first == "3/10/25" else situation()
+    read_as = read(f"{first}\nsquat 3x5 100{between}{second}\nbench 2x5 80", context, KNOWN)
+
+    assert isinstance(read_as, Logged)
+    assert [str(day) for day in read_as.days] == ["2025-03-10"] * 3 + ["2025-03-12"] * 2
+
+
+def test_reps_under_a_name_are_no_date() -> None:
+    assert said("squat 80\n10/8\nbench 60\n8/8") == (
+        "barbell back squat 10 at 80 kg, 8 at 80 kg; barbell bench press 2×8 at 60 kg"
+    )
+
+
+@pytest.mark.parametrize(
+    ("typed", "on"),
+    [("yestreday", "2025-03-13"), ("yesteday", "2025-03-13"), ("mondya", "2025-03-10"), ("wensdey", "2025-03-12"),
+     ("gesten", "2025-03-13"), ("mitwoch", "2025-03-12"), ("mercerdi", "2025-03-12"), ("miercloes", "2025-03-12"),
+     ("western", None)],
+)  # fmt: skip
+def test_a_slip_in_the_name_of_a_day(typed: str, on: str | None) -> None:
+    read_as = read(f"{typed}: squat 3x5 100", situation(), KNOWN)
+
+    assert (str(read_as.on) if isinstance(read_as, Logged) and read_as.on else None) == on

@@ -320,7 +320,7 @@ from tests.engine.reading.saying import said, situation
         pytest.param(
             "squat 3x5 100 20 min total",
             situation(),
-            "ask: barbell back squat 3×5 at 100 kg",
+            "barbell back squat 3×5 at 100 kg",
             id="squat 3x5 100 20 min total",
         ),
         pytest.param(

@@ -1,0 +1,107 @@
+"""Loads told against the last time: "2.5 more than last time", "last weight + 2.5", "up 5 from last time".
+
+change = ( "up" | "down" | "+" | "-" ) NUMBER LAST | NUMBER ( "more" | "less" ) LAST | LAST ( "+" | "-" ) NUMBER
+What is told of the last time without a change is a story: "last time 80". "last weight" alone is that load.
+"""
+
+from __future__ import annotations
+
+from engine.reading.ahead import aside
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+
+AGAINST_LAST = 1
+"""What a CHANGE piece's `told` says of a change that counts from the last time, and not from the plan."""
+SAYS_WEIGHT, COMPARES = 1, 2
+LEFT_OVER = {SAYS_WEIGHT: K.FILLER, COMPARES: K.NOTE}
+"""What words of the last time are where no change stands beside them; else they open a story."""
+UP = frozenset(
+    ("up", "plus", "+", "heavier", "over", "above", "más", "hoch", "rauf", "schwerer", "mer", "upp", "zwaarder",
+     "omhoog", "cięższe", "тяжелее")
+)  # fmt: skip
+DOWN = frozenset(
+    ("down", "minus", "-", "less", "lighter", "under", "below", "weniger", "leichter", "runter", "menos", "moins",
+     "meno", "minder", "lichter", "mindre", "ner", "mniej", "меньше", "легче", "fewer")
+)  # fmt: skip
+BETWEEN = frozenset((K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS))
+REACH = 4
+
+
+def with_relative_loads(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with each change against the last time made one number."""
+    out = list(pieces)
+    for at in range(len(out) - 1, -1, -1):
+        if at < len(out) and out[at].kind is K.LAST_TIME:
+            _gather(out, at)
+    return out
+
+
+def _gather(out: list[Piece], at: int) -> None:
+    if _change_behind(out, at) or _change_ahead(out, at):
+        return
+    if out[at].told == COMPARES:
+        _aside_reps(out, at)
+    out[at] = out[at]._replace(kind=LEFT_OVER.get(out[at].told, K.SAYING))
+
+
+def _aside_reps(out: list[Piece], at: int) -> None:
+    """ "one rep more than last time": a remark, and no set."""
+    place = at - 1
+    while place >= 0 and at - place <= REACH and out[place].kind in BETWEEN | {K.REPS}:
+        place -= 1
+    counted = place >= 0 and out[place].kind is K.NUMBER and out[place].role in (Role.REPS, Role.SETS, Role.BARE)
+    compared = any(_direction(piece) for piece in out[place + 1 : at])
+    if counted and compared and (out[place].role is not Role.BARE or K.REPS in [one.kind for one in out[place:at]]):
+        out[place] = aside(out[place])
+
+
+def _change_behind(out: list[Piece], at: int) -> bool:
+    """ "last weight + 2.5", "last time plus 5"."""
+    end = at + 1
+    while end < len(out) and out[end].kind is K.FILLER and out[end].text not in UP:
+        end += 1
+    sign = out[end] if end < len(out) else None
+    if sign is None:
+        return False
+    if sign.kind is K.NUMBER and sign.role is Role.CHANGE:
+        out[at : end + 1] = [sign._replace(told=AGAINST_LAST)]
+        return True
+    direction = _direction(sign)
+    number = out[end + 1] if end + 1 < len(out) else None
+    if not direction or number is None or not _is_amount(number):
+        return False
+    out[at : end + 2] = [_changed(number, direction)]
+    return True
+
+
+def _change_ahead(out: list[Piece], at: int) -> bool:
+    """ "2.5 more than last time", "up 5 from last time"."""
+    start = at - 1
+    while start >= 0 and at - start <= REACH and out[start].kind in BETWEEN:
+        start -= 1
+    if start < 0 or not _is_amount(out[start]):
+        return False
+    number, before = out[start], out[start - 1] if start else None
+    direction = next((way for piece in out[start + 1 : at] if (way := _direction(piece))), 0)
+    signed = number.role is Role.CHANGE
+    if not direction and not signed and before is not None:
+        direction = _direction(before)
+        start -= bool(direction)
+    if not direction and not signed:
+        return False
+    out[start : at + 1] = [_changed(number, direction or 1)]
+    return True
+
+
+def _direction(piece: Piece) -> int:
+    if piece.kind in (K.MORE, K.PLUS) or piece.text in UP:
+        return 1
+    return -1 if piece.text in DOWN else 0
+
+
+def _is_amount(piece: Piece) -> bool:
+    return piece.kind is K.NUMBER and piece.role in (Role.BARE, Role.LOAD, Role.CHANGE)
+
+
+def _changed(number: Piece, direction: int) -> Piece:
+    return number._replace(role=Role.CHANGE, value=direction * number.value, told=AGAINST_LAST)
