@@ -13,7 +13,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
 from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, kinds_of
 from engine.reading.prepare import Prepared, dated
 from engine.reading.tokens import Token
 from engine.reading.values import Context, Correction
@@ -139,7 +139,8 @@ def _between(
         kept = [piece for piece in kept if prepared.cleaned[piece.start] != STAR]
     while kept and kept[0].kind in LOOSE:
         kept.pop(0)
-    return without_asides(dated(kept, context))
+    days = dated(kept, kinds_of(kept), context)
+    return without_asides(days, kinds_of(days))
 
 
 def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:

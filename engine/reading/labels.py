@@ -13,15 +13,22 @@ STARRED = (K.TIMES, K.NAME)
 """A star in front of a name is a bullet, although it reads as an x."""
 LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
-LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.PLAIN, K.FILLER, K.EACH, K.ROUNDS))
+LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.ROUNDS))
+LABEL_WORDS = frozenset((K.PLAIN, K.FILLER, K.EACH))
+NUMBERED = ("#", "round", "r", "runde", "ronda")
+LONGEST_LABEL = 2
 AT_A_LINE_START = frozenset((K.SLASH, K.TIMES))
 
 
-def may_hold_labels(kinds: set[K], first: K) -> bool:
-    """Whether a message of these kinds of pieces, and this one in front, may hold a label or a bullet."""
-    if kinds & LABEL_KINDS:
+def may_hold_labels(pieces: list[Piece], kinds: set[K]) -> bool:
+    """Whether these pieces, which are of these kinds, may hold a label or a bullet."""
+    if not kinds.isdisjoint(LABEL_KINDS):
         return True
-    return bool(kinds & AT_A_LINE_START) and (K.LINE in kinds or first is K.TIMES or first is K.NUMBER)
+    words = [piece.text for piece in pieces if piece.kind in LABEL_WORDS]
+    if any([len(word) <= LONGEST_LABEL or word in NUMBERED for word in words]):
+        return True
+    starts = K.LINE in kinds or pieces[0].kind in (K.TIMES, K.NUMBER)
+    return starts and not kinds.isdisjoint(AT_A_LINE_START)
 
 
 def without_labels(pieces: list[Piece]) -> list[Piece]:
@@ -48,7 +55,7 @@ def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -
     piece, after = pieces[at], _kind(pieces, at + 1)
     if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or (piece.kind, after) == STARRED):
         return at + 1
-    if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in ("#", "round", "r", "runde", "ronda"):
+    if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in NUMBERED:
         return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
     if piece.kind is K.NUMBER and (line_start or _is_lettered(pieces, at)):
         return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH)) or at

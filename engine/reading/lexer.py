@@ -51,6 +51,8 @@ class Lexer(TokenWalk):
     comma_is_decimal: bool = False
     out: list[Piece] = field(default_factory=list)
     comma_in_doubt: bool = False
+    tells_left: bool | None = None
+    """Whether a left side is told anywhere; None: not looked for yet."""
 
     def run(self) -> list[Piece]:
         at = 0
@@ -256,7 +258,11 @@ class Lexer(TokenWalk):
 
     def _is_right(self, after: Token) -> bool:
         """ "6L 6R": beside an L, the R is a side and not reps."""
-        return after.text == "r" and any(token.text in ("l", "left") for token in self.tokens)
+        if after.text != "r":
+            return False
+        if self.tells_left is None:
+            self.tells_left = any(token.text in ("l", "left") for token in self.tokens)
+        return self.tells_left
 
     def _with_unit(self, piece: Piece, kind: K, after: Token) -> Piece:
         role, unit = UNIT_ROLES[kind]
@@ -299,16 +305,16 @@ class Lexer(TokenWalk):
             self.out.append(Piece(K.PLAIN, token.start, token.end, token.glued, token.text))
             return at + 1
         meaning, end = phrase
-        piece = self._meant(meaning, token, self.tokens[end - 1].end)
+        piece = self._meant(meaning, at, end)
         if piece.kind is K.NUMBER and piece.spelled and (after := self._token(end)) is not None and not after.glued:
             piece, end = self._with_suffix(piece, end, after)
         self.out.append(piece)
         return end
 
-    def _meant(self, meaning: Meaning, token: Token, end: int) -> Piece:
-        value = meaning.value or 0
+    def _meant(self, meaning: Meaning, at: int, behind: int) -> Piece:
+        value, token, end = meaning.value or 0, self.tokens[at], self.tokens[behind - 1].end
         if meaning.kind is K.NUMBER_WORD:
-            if value == 1 and not self._counts_one(end):
+            if value == 1 and not self._counts_one(behind):
                 return Piece(K.FILLER, token.start, end, token.glued, token.text)
             return self._spelled(value, token, end)
         if meaning.kind is K.HALF and self.out and self.out[-1].kind is K.NUMBER:
@@ -320,29 +326,24 @@ class Lexer(TokenWalk):
         text = token.text
         if meaning.kind is K.MINUTES and self._counts_one_time():
             return Piece(K.NUMBER, token.start, end, token.glued, text, SIXTY, Role.SECONDS, spelled=True)
-        if meaning.kind is K.LAST and self._ends_in_rep(token.start, end):
+        if meaning.kind is K.LAST and any(one.text in ("rep", "reps") for one in self.tokens[at:behind]):
             value = LAST_OF_THE_REPS
         if meaning.kind in (K.EACH, K.VARIANT):  # which of them it is each of matters: "each leg" is not "each hand"
-            text = " ".join(plain_word(one.text) for one in self.tokens if token.start <= one.start < end)
+            text = " ".join(plain_word(one.text) for one in self.tokens[at:behind])
         return Piece(meaning.kind, token.start, end, token.glued, text, told=value)
 
     def _counts_one_time(self) -> bool:
         """ "a minute", "plank for a minute": one, where no number stands before it."""
         return bool(self.out) and self.out[-1].text in ARTICLES
 
-    def _ends_in_rep(self, start: int, end: int) -> bool:
-        return any(one.text in ("rep", "reps") for one in self.tokens if start <= one.start < end)
-
-    def _counts_one(self, end: int) -> bool:
+    def _counts_one(self, at: int) -> bool:
         """Whether "one" counts: "one rep", "100 for one", "left one in"; and not "the last one", "that one"."""
         before = self.out[-1].kind if self.out else None
         if before in ONE_BEHIND:
             return True
-        at = next((place for place, token in enumerate(self.tokens) if token.start >= end), None)
-        if at is None:
-            return False
-        phrase = self._longest_phrase(at) if self.tokens[at].shape is Shape.WORD else None
-        return self.tokens[at].text in "x@" or (phrase is not None and phrase[0].kind in ONE_AHEAD)
+        after = self._token(at)
+        phrase = self._longest_phrase(at) if after is not None and after.shape is Shape.WORD else None
+        return after is not None and (after.text in "x@" or (phrase is not None and phrase[0].kind in ONE_AHEAD))
 
     def _spelled(self, value: int, token: Token, end: int) -> Piece:
         return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)

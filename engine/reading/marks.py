@@ -14,7 +14,7 @@ from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
 from engine.reading.pieces import LOAD_LABELS, Piece, Role, kinds_of
-from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tempo
+from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tells_tempo, tempo
 
 LEAST_BODY_WEIGHT = 35
 """Less than this is taken for a load, as a person seldom weighs it. Common practice, no source."""
@@ -24,27 +24,34 @@ ENDS = SEPARATORS | {K.OPEN, K.CLOSE, K.TODAY, K.DATE}
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 
 
-def without_marks(pieces: list[Piece]) -> list[Piece]:
-    """The pieces with efforts gathered into one piece each, and with numbers that are no sets taken out."""
-    pieces = without_asides(pieces)
-    return without_labels(pieces) if pieces and may_hold_labels(kinds_of(pieces), pieces[0].kind) else pieces
+def without_marks(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with efforts gathered into one piece each, and with numbers that are no
+    sets taken out.
+    """
+    left = without_asides(pieces, kinds)
+    if left is not pieces:
+        kinds = kinds_of(left)
+    return without_labels(left) if left and may_hold_labels(left, kinds) else left
 
 
-def without_asides(pieces: list[Piece]) -> list[Piece]:
+def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The same, with the labels of lines and clauses left in: a correction points with "set 2"."""
-    kinds = {piece.kind for piece in pieces}
     if K.SLASH in kinds and K.EACH in kinds:
         pieces = _without_slash_of_each(pieces)
     if kinds & EFFORT_WORDS:
         pieces = with_efforts(pieces)
     rated = kinds & {K.SLASH, K.OF, K.OUT_OF} and kinds & RATED
-    if kinds & BESIDE_WORDS or rated or any(_is_odd(piece) for piece in pieces):
+    if rated or not kinds.isdisjoint(BESIDE_WORDS) or _holds_odd_numbers(pieces):
         pieces = _beside(pieces)
     return pieces
 
 
-def _is_odd(piece: Piece) -> bool:
-    return piece.role in ODD_ROLES or len(piece.text) == TEMPO_DIGITS or piece.text in HALVES_OF_THE_DAY
+def _holds_odd_numbers(pieces: list[Piece]) -> bool:
+    """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if any([piece.role in ODD_ROLES or len(piece.text) == TEMPO_DIGITS for piece in numbers]):
+        return True
+    return not HALVES_OF_THE_DAY.isdisjoint([piece.text for piece in pieces])
 
 
 def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
@@ -63,8 +70,9 @@ def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
 def _beside(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] = []
     at = 0
+    readers = BESIDE_TEMPOS if any([tells_tempo(piece) for piece in pieces]) else BESIDE
     while at < len(pieces):
-        gather = BESIDE.get(pieces[at].kind)
+        gather = readers.get(pieces[at].kind)
         if gather is None:
             out.append(pieces[at])
             at += 1
@@ -254,12 +262,17 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 
+def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "31x1", in a message that speaks of tempo."""
+    if not is_x_tempo(pieces, at):
+        return _no_set(pieces, at, out)
+    out.append(aside(pieces[at]))
+    return at + 3
+
+
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
     if kind_at(pieces, at + 1) in (K.SLASH, K.OF, K.OUT_OF) and rates(pieces, at, out):
-        return at + 3
-    if is_x_tempo(pieces, at):
-        out.append(aside(piece))
         return at + 3
     behind = of_the_day(pieces, at, out)
     if behind > at:
@@ -292,5 +305,6 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
 }
 
 
+BESIDE_TEMPOS = {**BESIDE, K.NUMBER: _x_tempo}
 BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
 ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL, Role.SECONDS))

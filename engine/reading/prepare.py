@@ -52,23 +52,25 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if len(tokens) > MOST_NUMBERS and _too_many(tokens):
         return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
-    spoken = _named(lexer, cleaned, catalogue)
+    spoken, told = _named(lexer, cleaned, catalogue)
     other = None
     if lexer.comma_in_doubt:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
-        other = gathered(_named(again, cleaned, catalogue), context)
-    return Prepared(cleaned, tokens, spoken, gathered(spoken, context), other, frozenset(kinds_of(spoken)))
+        other = gathered(*_named(again, cleaned, catalogue), context)
+    return Prepared(cleaned, tokens, spoken, gathered(spoken, told, context), other, frozenset(told))
 
 
-def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> list[Piece]:
-    """The pieces of a walk with slips of the thumb put right, and equipment put to its names."""
-    pieces = lexer.run()
+def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece], set[K]]:
+    """The pieces of a walk with slips of the thumb put right, and equipment put to its names; and their kinds."""
+    pieces = walked = lexer.run()
     kinds = kinds_of(pieces)
     if K.PLAIN in kinds:
         pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
     if len([piece for piece in pieces if piece.kind is K.NAME]) > 1:
         pieces = _with_bars(pieces)
-    return pieces if kinds.isdisjoint(EQUIPMENT) else with_equipment(pieces, catalogue)
+    if not kinds.isdisjoint(EQUIPMENT):
+        pieces = with_equipment(pieces, catalogue)
+    return pieces, kinds if pieces is walked else kinds_of(pieces)
 
 
 def _too_many(tokens: list[Token]) -> bool:
@@ -76,16 +78,18 @@ def _too_many(tokens: list[Token]) -> bool:
     return shapes[Shape.NUMBER] + shapes[Shape.CLOCK] > MOST_NUMBERS or shapes[Shape.SIGN] > MOST_SIGNS
 
 
-def gathered(pieces: list[Piece], context: Context) -> list[Piece]:
-    """The pieces with days and marks gathered, and without numbers that are no sets."""
-    if K.LAST_TIME in kinds_of(pieces):
+def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
+    """The pieces, which are of these kinds, with days and marks gathered, and without numbers that are no sets."""
+    if K.LAST_TIME in kinds:
         pieces = with_relative_loads(pieces)
-    return without_marks(dated(pieces, context))
+        kinds = kinds_of(pieces)
+    told = dated(pieces, kinds, context)
+    return without_marks(told, kinds if told is pieces else kinds_of(told))
 
 
-def dated(pieces: list[Piece], context: Context) -> list[Piece]:
-    """The pieces with the days that are told gathered into one piece each."""
-    if not kinds_of(pieces).isdisjoint(MAY_TELL_A_DAY) or _heads_with_a_number(pieces):
+def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
+    """The pieces, which are of these kinds, with the days that are told gathered into one piece each."""
+    if not kinds.isdisjoint(MAY_TELL_A_DAY) or _heads_with_a_number(pieces):
         return with_dates(pieces, context.now, context.unit)
     return pieces
 

@@ -101,10 +101,15 @@ def _is_one_count(before: Piece | None, piece: Piece) -> bool:
 
 
 def is_x_tempo(pieces: list[Piece], at: int) -> bool:
-    """Whether "31x1" stands here, in a message that speaks of tempo."""
+    """Whether "31x1" stands here."""
     if not is_amount(pieces, at + 2) or kind_at(pieces, at + 1) is not K.TIMES:
         return False
     head, sign, tail = pieces[at : at + 3]
     glued = sign.glued and tail.glued and kind_at(pieces, at + 3) is not K.TIMES
     counts = len(head.text) == 2 and len(tail.text) == 1 and (head.text + tail.text).isdigit()
-    return glued and counts and any(piece.kind is K.TEMPO or piece.text == "tempo" for piece in pieces)
+    return glued and counts
+
+
+def tells_tempo(piece: Piece) -> bool:
+    """Whether the piece speaks of tempo."""
+    return piece.kind is K.TEMPO or piece.text == "tempo"
