@@ -11,13 +11,14 @@ from engine.reading.answer_words import ANSWER_FILLERS, SHORT_FOR
 from engine.reading.answering import Answering, exercises, exercises_of, settle, settled
 from engine.reading.kinds import K
 from engine.reading.names import EQUIPMENT, of_equipment
+from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
-from engine.reading.read import read_sets
+from engine.reading.read import question_of, read_sets
 from engine.reading.resolve import BASES
 from engine.reading.slips import slips_of
 from engine.reading.values import Answer, Asked, Doubt, Logged, Reading, Settled, StillOpen
 from engine.values.ids import ExerciseName
-from engine.values.load import Basis
+from engine.values.load import Basis, Load
 from engine.values.sets import SetDone
 
 
@@ -52,9 +53,9 @@ def by_exercise(told: Answering) -> Answer | None:
     offered = [reading for reading in told.asked.readings if named & set(exercises(reading))]
     if named and not offered and (told.numbers() or (another := _another_exercise(told, named)) is not None):
         return None if told.numbers() else another
-    chosen = offered if len(offered) == 1 else _by_phrase(told) or _by_words(told, offered or list(told.asked.readings))
+    chosen = offered if len(offered) == 1 else _by_phrase(told) or by_words(told, offered or list(told.asked.readings))
     if len(chosen) != 1 and not named:
-        chosen = _by_words(told, _not_offered(told)) or _by_equipment(told) or chosen
+        chosen = by_words(told, _not_offered(told)) or _by_equipment(told) or chosen
     if told.numbers():
         return _with_numbers(told, chosen[0]) if len(chosen) == 1 else None
     return settle(told, chosen)
@@ -62,11 +63,12 @@ def by_exercise(told: Answering) -> Answer | None:
 
 def _by_phrase(told: Answering) -> list[Reading]:
     """ "bent over", "chest supported": words that make a name together with the one in doubt."""
-    said = " ".join(word for word in told.words if word not in ANSWER_FILLERS)
-    if not said or not told.asked.term or not told.asked.readings:
+    if not told.asked.term or not told.asked.readings:
         return []
-    owners = told.catalogue.owners(f"{said} {told.asked.term}")
-    if len(owners) != 1:
+    bare = " ".join(word for word in told.words if word not in ANSWER_FILLERS)
+    ways = (told.catalogue.owners(f"{said} {told.asked.term}") for said in (bare, " ".join(told.words)) if said)
+    owners = next((found for found in ways if len(found) == 1), ())
+    if not owners:
         return []
     offered = [reading for reading in told.asked.readings if owners[0] in exercises(reading)]
     return offered or [_renamed_reading(told, owners[0])]
@@ -109,6 +111,8 @@ def _with_numbers(told: Answering, chosen: Reading) -> Answer | None:
     names = exercises(chosen)
     if len(names) != 1:
         return None
+    if len(told.numbers()) == 1 and not told.tells_sets():
+        return _with_one_number(told, chosen)
     loads = {one.load for one in chosen.sets}
     load = chosen.sets[0].load if len(loads) == 1 else None
     known = dict([(names[0], load)] if load is not None else [])
@@ -121,6 +125,30 @@ def _with_numbers(told: Answering, chosen: Reading) -> Answer | None:
     return settled(told, chosen.sets) if len(told_before) == len(told.numbers()) else None
 
 
+def _with_one_number(told: Answering, chosen: Reading) -> Answer | None:
+    """ "dumbbell but 16kg" is another load; a number of which nothing tells what it counts leaves the question open."""
+    number = told.numbers()[0]
+    if has(chosen, number):
+        return settled(told, chosen.sets)
+    if number.role not in (Role.LOAD, Role.PLURAL):
+        alone = len(chosen.sets) == 1 and number.role in (Role.BARE, Role.REPS) and number.value == int(number.value)
+        return settled(told, [replace(chosen.sets[0], reps=int(number.value))]) if alone else _only(told, chosen)
+    sets = [with_amount(one, number) for one in chosen.sets]
+    return settled(told, [one for one in sets if one is not None]) if all(sets) else None
+
+
+def _only(told: Answering, chosen: Reading) -> StillOpen:
+    asked = replace(told.asked, readings=(chosen,))
+    return StillOpen(replace(asked, question=question_of(asked.doubt, asked.typed or asked.term, asked.readings)))
+
+
+def with_amount(one: SetDone, number: Piece) -> SetDone | None:
+    """The set at the load that was said; None where it has none."""
+    if one.load is None:
+        return None
+    return replace(one, load=Load(number.value, number.unit or one.load.unit, one.load.basis))
+
+
 def _number_text(told: Answering) -> list[str]:
     """The parts of the answer that are no words for an exercise."""
     dropped = frozenset((K.NAME, K.VARIANT, K.PLAIN, K.FILLER, K.WITH, K.NOTE, *EQUIPMENT))
@@ -128,7 +156,7 @@ def _number_text(told: Answering) -> list[str]:
     return [text[piece.start : piece.end] for piece in told.prepared.spoken if piece.kind not in dropped]
 
 
-def _by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
+def by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
     """The readings whose exercise has most of the answer's words, where the words tell them apart."""
     names = {reading: _words_of(reading, told) for reading in readings}
     shared = frozenset.intersection(*names.values()) if len(names) > 1 else frozenset()

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from engine.reading.answer_parts import names_parts, reps_by_parts
 from engine.reading.answer_words import EFFORT_WORDS, LOAD_WORDS
 from engine.reading.answering import Answering, exercises, settle, settled
 from engine.reading.kinds import K
@@ -13,7 +14,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.slips import slips_of
-from engine.reading.values import Answer, Doubt, Logged, Reading
+from engine.reading.values import Answer, Doubt, Logged, Reading, StillOpen
 from engine.values.load import Load
 from engine.values.sets import SetDone
 
@@ -38,6 +39,8 @@ def by_number(told: Answering) -> Answer | None:
     """ "12 kg", "10 reps", "9": a number that only one reading has in that place."""
     numbers = told.numbers()
     kinds = {piece.kind for piece in told.prepared.pieces}
+    if told.asked.doubt is Doubt.RANGE and names_parts(told.prepared.pieces):
+        return _by_parts(told)
     if K.COUNT in kinds and told.asked.doubt is not Doubt.RANGE:
         return _by_count_word(told, numbers)
     numbers += [_as_reps(piece) for piece in told.prepared.pieces if piece.kind is K.COUNT]
@@ -51,6 +54,15 @@ def by_number(told: Answering) -> Answer | None:
     if told.asked.doubt is Doubt.UNLIKELY_LOAD and len(numbers) == 1:
         return _load_told(told, numbers[0])
     return settle(told, chosen)
+
+
+def _by_parts(told: Answering) -> Answer:
+    """ "8 on the first two, 7 then 6"; where the parts do not fit the sets, the question stands."""
+    sets = told.asked.readings[0].sets
+    reps = reps_by_parts(told.prepared.pieces, len(sets))
+    if reps is None:
+        return StillOpen(told.asked)
+    return settled(told, [replace(one, reps=count) for one, count in zip(sets, reps, strict=True)])
 
 
 def _as_reps(piece: Piece) -> Piece:
@@ -139,7 +151,7 @@ def restated(told: Answering) -> Answer | None:
         for reading in told.asked.readings
         for one in reading.sets
         for name in [one.exercise]
-        if one.load is not None
+        if one.load is not None and told.asked.doubt is not Doubt.UNLIKELY_LOAD
     }
     context = replace(told.context, doing=doing, plan=(), recent=(), last={**told.context.last, **loads})
     outcome = read_sets(prepare(told.text, context, told.catalogue), context, told.catalogue)

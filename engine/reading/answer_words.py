@@ -6,7 +6,19 @@ LOAD_WORDS = frozenset(("load", "weight", "kilos", "kg", "gewicht", "peso", "poi
 EFFORT_WORDS = frozenset(("effort", "rpe", "rir", "intensity", "anstrengung", "esfuerzo"))
 
 SHORT_FOR = {
-    "dumbbell": {"db", "dbs", "dumbbells", "dumbells", "kurzhantel", "mancuernas", "hantel"},
+    "dumbbell": {
+        "db",
+        "dbs",
+        "dumbbells",
+        "dumbells",
+        "dumbel",
+        "dumbels",
+        "dumbles",
+        "dumble",
+        "kurzhantel",
+        "mancuernas",
+        "hantel",
+    },
     "barbell": {"bb", "bar", "langhantel", "barra"},
     "cable": {"cables", "pulley", "kabel"},
     "machine": {"maschine"},

@@ -37,11 +37,18 @@ class Answering:
             if piece.kind is K.NUMBER and not (piece.spelled and _says_none(piece, pieces[at - 1] if at else None))
         ]
 
+    def tells_sets(self) -> bool:
+        """Whether sets are told by their signs: "3x12", "4 sets", "12 at 15"."""
+        return any(piece.kind in SET_SIGNS or piece.role is Role.SETS for piece in self.prepared.pieces)
+
     def names(self) -> set[ExerciseName]:
         """The exercises named; the "oh" in front names none."""
         chatter = phrasebook().cues["polite"] | phrasebook().cues["slip"]
         named = (piece for piece in self.prepared.pieces if piece.kind is K.NAME and piece.text not in chatter)
         return {name for piece in named for name in piece.names}
+
+
+SET_SIGNS = frozenset((K.TIMES, K.FOR, K.AT, K.SETS, K.COUNT))
 
 
 def _says_none(number: Piece, before: Piece | None) -> bool:

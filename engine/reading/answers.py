@@ -9,14 +9,15 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.answer_exercise import by_exercise, completed
+from engine.reading.answer_exercise import by_exercise, by_words, completed
 from engine.reading.answer_numbers import by_effort_or_load, by_number, restated
 from engine.reading.answer_words import PLACE_FILLERS, PLACES
-from engine.reading.answering import Answering, settled
+from engine.reading.answering import Answering, settle, settled
 from engine.reading.kinds import K
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.read import read
+from engine.reading.tokens import clean, tokenize
 from engine.reading.values import (
     Act,
     Answer,
@@ -40,6 +41,9 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     words = tuple(word for word, _ in spoken_words(prepared.tokens))
     if _drops(words, book):
         return Dropped()
+    behind = _behind_a_pause(text, words, book)
+    if behind is not None:
+        return read_answer(behind, asked, context, catalogue) if behind else StillOpen(asked)
     answering = Answering(text, _without_denied(words, prepared), prepared, asked, context, catalogue)
     if words and len(words) <= MOST_WORDS and "?" not in text:
         for way in WAYS:
@@ -49,7 +53,26 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
                 continue
             if found is not None:
                 return found
-    return _otherwise(answering)
+    meant = _behind_a_slip(prepared, book)
+    return read_answer(meant, asked, context, catalogue) if meant else _otherwise(answering)
+
+
+def _behind_a_pause(text: str, words: tuple[str, ...], book: Phrasebook) -> str | None:
+    """What stands behind "hang on, ..."; None where the message begins otherwise. A pause names no exercise."""
+    for length in (4, 3, 2, 1):
+        if " ".join(words[:length]) in book.cues["wait"] and len(words) >= length:
+            tokens = spoken_words(tokenize(clean(text)))
+            return text[tokens[length - 1][1].end :].strip(" ,.;:!-")
+    return None
+
+
+def _behind_a_slip(prepared: Prepared, book: Phrasebook) -> str:
+    """What stands behind "i meant ..."; empty where nothing does."""
+    words = spoken_words(prepared.tokens)
+    for length in (3, 2, 1):
+        if len(words) > length and " ".join(word for word, _ in words[:length]) in book.cues["mean"]:
+            return prepared.cleaned[words[length - 1][1].end :].strip(" ,.;:!-")
+    return ""
 
 
 def _drops(words: tuple[str, ...], book: Phrasebook) -> bool:
@@ -61,6 +84,18 @@ def _drops(words: tuple[str, ...], book: Phrasebook) -> bool:
     while len(bare) > 1 and bare[-1] in book.cues["polite"] and " ".join(bare) not in book.cues["forget"]:
         bare.pop()
     return bool(book.slips.mended(bare, book.cues["forget"]))
+
+
+def _denied(told: Answering) -> Answer | None:
+    """ "not the barbell": the others are left."""
+    first = told.prepared.pieces[0] if told.prepared.pieces else None
+    if first is None or first.kind is not K.NOT or told.numbers() or len(told.asked.readings) < 2:
+        return None
+    if len(told.words) < len(spoken_words(told.prepared.tokens)):
+        return None  # something is left beside what is denied
+    denied = by_words(told, list(told.asked.readings))
+    left = [reading for reading in told.asked.readings if reading not in denied]
+    return settle(told, left) or StillOpen(told.asked)
 
 
 def _without_denied(words: tuple[str, ...], prepared: Prepared) -> tuple[str, ...]:
@@ -108,6 +143,7 @@ def _yes_or_no(told: Answering) -> Answer | None:
 WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     completed,
     _yes_or_no,
+    _denied,
     by_exercise,
     by_effort_or_load,
     by_number,

@@ -69,7 +69,8 @@ def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
         again = asked and pieces[at - 1].kind is K.FOR
         return Logged((_anew(done, int(reps.value)),), why="reps of the latest set's load") if again else None
     down = any(piece.kind is K.DROP or piece.text in DOWN for piece in pieces[: numbers[0][0]])
-    if not down or numbers[0][1].role not in (Role.BARE, Role.LOAD) or numbers[0][1].value <= MOST_LOADED_REPS:
+    low = numbers[0][1].value <= MOST_LOADED_REPS and not any(_goes_to(piece) for piece in pieces[: numbers[0][0]])
+    if not down or low or numbers[0][1].role not in (Role.BARE, Role.LOAD):
         return None
     return Logged((_anew(_at(done, numbers[0][1]), int(reps.value)),), why="the latest lift at another load")
 
@@ -171,11 +172,16 @@ CHANGING = BESIDE | frozenset((K.MORE, K.TIMES, K.NAME, K.SAME))
 
 
 def _sign(pieces: Sequence[Piece], first: int) -> int:
-    before = pieces[first - 1].text if first else ""
+    before = pieces[first - 1].text if first and not _goes_to(pieces[first - 1]) else ""
     after = pieces[first + 1] if first + 1 < len(pieces) else None
     if before in UP or (after is not None and (after.kind is K.MORE or after.text in HEAVIER)):
         return 1
     return -1 if before in DOWN or (after is not None and after.text in DOWN) else 0
+
+
+def _goes_to(piece: Piece) -> bool:
+    """ "dropped to 50" names the load itself, and no change of one."""
+    return piece.kind is K.DROP and piece.end - piece.start > len(piece.text)
 
 
 def _says_change(piece: Piece) -> bool:

@@ -127,7 +127,8 @@ def new_unit(told: Told) -> Correction | None:
     if not units or told.numbers() or not told.kinds() <= ABOUT_UNITS or told.pieces[0].kind is K.ASKS:
         return None
     turned = K.NOT in told.kinds()
-    if not (len(told.pieces) == 1 or turned or told.slipped or _is_said(told)):
+    short = len(told.pieces) == 2 and told.pieces[0].text in ("in", "en", "i", "w", "em", "в", "as")
+    if not (len(told.pieces) == 1 or turned or told.slipped or short or _is_said(told)):
         return None
     place = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NOT), -1)
     kept = [piece.kind for at, piece in enumerate(told.pieces) if piece.kind in UNITS and not (0 <= place < at)]
@@ -150,7 +151,7 @@ ABOUT_UNITS = frozenset(
 
 def _is_said(told: Told) -> bool:
     said = any(is_be(piece) for piece in told.pieces) or told.has("mean") or told.starts("make")
-    return bool(said) and K.PLAIN not in told.kinds()
+    return bool(said) and told.unknown() == 0
 
 
 def swapped(told: Told) -> Correction | None:

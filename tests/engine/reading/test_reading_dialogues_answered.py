@@ -167,6 +167,19 @@ row 3x10 60 | nah leave it =>
 bench 3x8-10 60 | 10s => barbell bench press 3×10 at 60 kg
 bench 3x8-10 60 | got 9 on all three => barbell bench press 3×9 at 60 kg
 bench 3x8-10 60 | 9 reps each => barbell bench press 3×9 at 60 kg
+bench 4x6-8 60 | 8 on the first two, 7 then 6 => barbell bench press 2×8 at 60 kg, 7 at 60 kg, 6 at 60 kg
+bench 4x6-8 60 | 8s but the last was 6 => barbell bench press 3×8 at 60 kg, 6 at 60 kg
+bench 4x6-8 60 | first three 8, last one 7 => barbell bench press 3×8 at 60 kg, 7 at 60 kg
+bench 4x6-8 60 | 6 on the last, rest 8 => barbell bench press 3×8 at 60 kg, 6 at 60 kg
+bench 4x6-8 60 | 8 on the first five =>
+calves 3x20 40 | hang on, tying my shoe | standing => standing calf raise 3×20 at 40 kg
+curls 3x12 15 | hang on, its the ez one => ez-bar curl 3×12 at 15 kg
+curls 3x12 15 | not the barbell | dumbbell => dumbbell curl 3×12 at 15 kg each
+curls 3x12 15 | not the barbell =>
+curls 3x12 15 | dumbbell but 16kg => dumbbell curl 3×12 at 16 kg each
+curls 3x12 15 | dumbbells, and it was 14 | yes => dumbbell curl 3×12 at 15 kg each
+bench 1000x5 | i meant 100x5 => barbell bench press 5 at 100 kg
+row 3x10 50 | one arm => dumbbell row 3×10 at 50 kg each
 """
 
 

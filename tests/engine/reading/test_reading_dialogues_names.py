@@ -7,6 +7,8 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+bench 3x8 60 | in pounds => barbell bench press 3×8 at 60 lb
+bench 3x8 60 | i meant lbs => barbell bench press 3×8 at 60 lb
 plank 60s | no, 50s => plank 50 s
 barbell row 3x8 70 | last at 65 => barbell row 2×8 at 70 kg, 8 at 65 kg
 barbell row 3x8 70 | last set at 65 => barbell row 2×8 at 70 kg, 8 at 65 kg
