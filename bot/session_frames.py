@@ -140,6 +140,7 @@ def _work_out(store: Store, memory: Memory, athlete: AthleteId, in_force: PlanIn
         strength=strengths(store, memory, athlete, planned.day.slots, on),
         choices=choices,
         unit=facts.unit,
+        exercises=memory.catalogue_of(store, athlete).exercises,
     )
     begun = [session.planned for session in sessions if session.on == on and session.planned is not None]
     days = [(day, session_for(day, sessions, on, athletes_own)) for day in (planned, *begun)]

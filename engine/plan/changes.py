@@ -8,14 +8,24 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from decimal import Decimal
 from typing import assert_never
 
-from engine.plan.defaults import MISSES, RESET_SHARE, basis_of, goes_without_load, step_of
+from engine.plan.defaults import MISSES, RESET_SHARE, basis_of, step_of
 from engine.plan.session_time import planned_sets
 from engine.values.exercise import Exercise, Measure
 from engine.values.load import Load, Unit
-from engine.values.plan import FindIt, Metres, Plan, RepRange, Reps, Seconds, Slot, TrainingDay
+from engine.values.plan import (
+    HALF_A_MINUTE,
+    TWENTY_METRES,
+    FindIt,
+    Metres,
+    Plan,
+    RepRange,
+    Reps,
+    Seconds,
+    Slot,
+    TrainingDay,
+)
 from engine.values.schemes import (
     DoubleProgression,
     EffortTarget,
@@ -29,8 +39,6 @@ from engine.values.schemes import (
     TimeOrDistance,
     TopSetBackOff,
 )
-
-HALF_A_MINUTE, TWENTY = Decimal(30), Decimal(20)
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -104,7 +112,7 @@ def slot_with_exercise(slot: Slot, new: Exercise, unit: Unit) -> Slot | None:
     timed = isinstance(slot.target, Seconds | Metres)
     if timed != (new.measure is not Measure.REPS):
         return None
-    load = None if goes_without_load(new) and not isinstance(slot.load, Load) else FindIt()
+    load = None if new.goes_without_load and not isinstance(slot.load, Load) else FindIt()
     step = step_of(new, unit, basis_of(new))
     scheme = _with_step(slot.scheme, step)
     if isinstance(scheme, LoadStep | DoubleProgression) and load is None:
@@ -142,15 +150,15 @@ def new_slot(exercise: Exercise, sets: int, unit: Unit) -> Slot:
     Common practice, no source.
     """
     step = step_of(exercise, unit, basis_of(exercise))
-    load = None if goes_without_load(exercise) else FindIt()
+    load = None if exercise.goes_without_load else FindIt()
     match exercise.measure:
         case Measure.REPS:
             scheme: Scheme = RepGoal() if load is None else DoubleProgression(step)
             target = Reps(10) if load is None else RepRange(10, 15)
             return Slot(exercise.name, sets, target, scheme, load)
         case Measure.TIME:
-            return Slot(exercise.name, sets, Seconds(HALF_A_MINUTE), Hold(), load)
+            return Slot(exercise.name, sets, HALF_A_MINUTE, Hold(), load)
         case Measure.DISTANCE:
-            return Slot(exercise.name, sets, Metres(TWENTY), Hold(), load)
+            return Slot(exercise.name, sets, TWENTY_METRES, Hold(), load)
         case _:
             assert_never(exercise.measure)

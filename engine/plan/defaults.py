@@ -17,7 +17,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from decimal import Decimal
 
-from engine.values.exercise import Exercise, Loading, Measure
+from engine.values.exercise import Exercise, Loading
 from engine.values.load import Basis, Load, Unit
 
 WEEKS = 8
@@ -54,8 +54,3 @@ def basis_of(exercise: Exercise) -> Basis:
 def step_of(exercise: Exercise, unit: Unit, basis: Basis) -> Load:
     """The step where a line names a rule and no step."""
     return Load(STEPS[exercise.loading][unit], unit, basis)
-
-
-def goes_without_load(exercise: Exercise) -> bool:
-    """Whether a line that tells no load means that there is none."""
-    return exercise.loading in (Loading.BODY, Loading.BAND) or exercise.measure is Measure.TIME

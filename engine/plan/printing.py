@@ -9,7 +9,7 @@ from typing import assert_never
 
 from engine.catalogue.catalogue import Catalogue, catalogue
 from engine.plan.amounts import SECONDS_A_MINUTE
-from engine.plan.defaults import basis_of, goes_without_load
+from engine.plan.defaults import basis_of
 from engine.plan.finish import DAY_NAMES, EVERY_WEEK, LETTERS
 from engine.plan.free_words import quoted
 from engine.plan.heading_words import WEEKDAY, is_rest, reads_as_clause
@@ -151,7 +151,7 @@ def _target(target: Target, exercise: Exercise | None) -> str:
 def _load(slot: Slot, exercise: Exercise | None) -> str:
     match slot.load:
         case None:
-            silent = exercise is None or goes_without_load(exercise) or isinstance(slot.scheme, PercentageWave)
+            silent = exercise is None or exercise.goes_without_load or isinstance(slot.scheme, PercentageWave)
             return "" if silent else ", no load"
         case FindIt():
             return ", find the load"

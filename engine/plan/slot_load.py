@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from engine.plan.defaults import basis_of, goes_without_load, step_of
+from engine.plan.defaults import basis_of, step_of
 from engine.plan.limits import HEAVIEST_KG
 from engine.plan.parts import AtTop, Exertion, LoadOrEffort, Mass, Misses, NoLoad, Step, ToFind, Wave, Weight, WhenMade
 from engine.plan.report import Bag, Placed, Report
@@ -112,7 +112,7 @@ def default_step(exercise: Exercise, loads: Loads) -> Load:
 def _load(bag: Bag, exercise: Exercise, unit: Unit) -> Load | FindIt | None:
     told = bag.one("load", Weight, ToFind, NoLoad)
     if told is None:
-        return None if goes_without_load(exercise) or bag.has(Wave) else FindIt()
+        return None if exercise.goes_without_load or bag.has(Wave) else FindIt()
     part, at = told
     if isinstance(part, Weight):
         if exercise.loading is Loading.BODY and LONE_DASH.search(bag.report.text, 0, at):

@@ -1,8 +1,6 @@
 """Today's session: what each slot of a planned day asks for, with swaps and skips.
 
-Decided: a swapped-in exercise asks the slot's sets and target at the load last used for that exercise, whatever session
-that was in; where it has none within a year, the load is to be found. It advances nothing, neither its own slots nor
-this one.
+What a swapped-in exercise asks stands in `stand_in.py`.
 """
 
 from __future__ import annotations
@@ -18,12 +16,13 @@ from engine.progression.choices import Choices
 from engine.progression.circumstances import Span, hurts, with_circumstances
 from engine.progression.exposures import exposures
 from engine.progression.prescribe import prescribe
-from engine.progression.words import day as day_told
+from engine.progression.stand_in import as_stand_in, stand_in_slot
+from engine.values.exercise import Exercise
 from engine.values.ids import ExerciseName
 from engine.values.load import Load, Unit
-from engine.values.plan import FindIt, PlannedDay, Slot
-from engine.values.prescription import Exposure, Prescription, Verdict
-from engine.values.schemes import Hold
+from engine.values.plan import PlannedDay, Slot
+from engine.values.prescription import Exposure, Prescription, SetTarget
+from engine.values.schemes import SetWave
 from engine.values.sets import SetRecord
 
 YEAR = timedelta(days=365)
@@ -34,7 +33,8 @@ class Athlete:
     """What today's session needs to know of the one who trains.
 
     `log` is every standing set, oldest first; `loadable` tells what can be loaded for an exercise; `pain` when each
-    exercise hurt, first and last day included; `strength` the maxima that slots by effort follow.
+    exercise hurt, first and last day included; `strength` the maxima that slots by effort follow; `exercises` what is
+    known of lifts swapped in.
     Units: loads are asked in `unit`; None: in the plan's.
     """
 
@@ -44,6 +44,7 @@ class Athlete:
     strength: Mapping[Slot, Load] = field(default_factory=dict)
     choices: Choices = field(default_factory=Choices)
     unit: Unit | None = None
+    exercises: Mapping[ExerciseName, Exercise] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,20 +115,29 @@ def _prescribed(
     latest: Mapping[ExerciseName, tuple[SetRecord, ...]],
 ) -> Prescription:
     past = exposures(slot, planned, sessions, today)
+    asked = _ask(slot, past, planned, today, athlete, latest)
     if instead is None:
-        return _ask(slot, past, planned, today, athlete, latest)
-    sets = len(_ask(slot, past, replace(planned, deload=None), today, athlete, latest).sets)
-    last = latest.get(instead, ())
-    bare = bool(last) and all(record.done.load is None for record in last)
-    stand_in = replace(slot, exercise=instead, sets=sets, scheme=Hold(), load=None if bare else FindIt())
-    used = (Exposure(last[-1].on, last),) if last else ()
-    asked = _ask(stand_in, used, planned, today, athlete, latest)
-    if not last or asked.verdict is Verdict.FIND_LOAD:
         return asked
-    how = "as last done" if bare else "at the load last used for it"
-    reason = f"Instead of {slot.exercise}, {how} on {day_told(last[-1].on)}."
-    notes = asked.reason.partition(". ")[2]
-    return replace(asked, verdict=Verdict.FOLLOW, reason=f"{reason} {notes}".strip())
+    last, known = latest.get(instead, ()), athlete.exercises.get(instead)
+    # A wave's sets grow with what is made: the load of the lift swapped in must not hang on how many they are.
+    sets = slot.sets if isinstance(slot.scheme, SetWave) else len(_full(slot, past, planned, today, athlete, latest))
+    stand_in = stand_in_slot(slot, instead, known, last, sets)
+    used = (Exposure(last[-1].on, last),) if last else ()
+    swapped = _ask(stand_in, used, planned, today, athlete, latest)
+    swapped = replace(swapped, sets=swapped.sets[:1] * len(asked.sets))
+    return as_stand_in(swapped, slot, known, last)
+
+
+def _full(
+    slot: Slot,
+    past: Sequence[Exposure],
+    planned: PlannedDay,
+    today: date,
+    athlete: Athlete,
+    latest: Mapping[ExerciseName, tuple[SetRecord, ...]],
+) -> Sequence[SetTarget]:
+    """The slot's sets as they are without a deload."""
+    return _ask(slot, past, replace(planned, deload=None), today, athlete, latest).sets
 
 
 def _ask(

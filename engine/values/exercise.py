@@ -102,3 +102,8 @@ class Exercise:
     @property
     def is_isolation(self) -> bool:
         return self.pattern is Pattern.ISOLATION
+
+    @property
+    def goes_without_load(self) -> bool:
+        """Whether a plan that tells no load means that there is none. Common practice, no source."""
+        return self.loading in (Loading.BODY, Loading.BAND) or self.measure is Measure.TIME

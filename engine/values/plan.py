@@ -62,6 +62,9 @@ class Metres:
 
 Target = Reps | RepRange | MaxReps | Seconds | Metres
 
+HALF_A_MINUTE, TWENTY_METRES = Seconds(Decimal(30)), Metres(Decimal(20))
+"""What a hold and a carry ask where nothing says how long. Common practice, no source."""
+
 
 @dataclass(frozen=True, slots=True)
 class FindIt:

@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 
 from engine.catalogue.catalogue import catalogue
 from engine.loading import loadable_for
-from engine.plan.defaults import basis_of, goes_without_load
+from engine.plan.defaults import basis_of
 from engine.progression.maxima import maxima_for
 from engine.progression.sessions import Athlete, Choices, SlotToday, Swap, assign, session_for
 from engine.values.effort import Effort
@@ -111,6 +111,7 @@ class Training:
             maxima_for(day.day.slots, history, EXERCISES),
             self.choices,
             Unit.KG,
+            EXERCISES,
         )
 
 
@@ -133,7 +134,7 @@ def slots(draw: st.DrawFn, rule: type[Scheme] | None = None) -> Slot:
         target = Seconds(Decimal(30))
     sets = 1 if kind is TopSetBackOff else draw(st.integers(1, 4))
     lift = draw(st.sampled_from(LIFTS))
-    bare = goes_without_load(EXERCISES[lift]) and draw(st.booleans())
+    bare = EXERCISES[lift].goes_without_load and draw(st.booleans())
     load = None if bare else draw(lift_loads(lift) | st.just(FindIt()))
     return Slot(lift, sets, target, draw(RULES[kind]), load)
 

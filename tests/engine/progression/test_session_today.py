@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from engine.catalogue.catalogue import catalogue
 from engine.progression.explain import prescribed
 from engine.progression.exposures import records_of
 from engine.progression.sessions import (
@@ -242,6 +243,53 @@ def test_a_swap_of_body_weight_asks_for_no_load_to_be_found() -> None:
     slots = session_for(day(2, 0), assign(DAYS, entries, choices), on(7), athlete(entries, choices=choices))
 
     assert slots[0].prescription.reason == f"Instead of {PRESS}, as last done on Thu 5 Mar."
+
+
+@pytest.mark.parametrize(
+    ("swapped", "to", "asks"),
+    [
+        pytest.param(ROW, "nordic curl", "3×8-12", id="the body is the load"),
+        pytest.param(ROW, "band pull-apart", "3×8-12", id="a band has none to tell"),
+        pytest.param(ROW, "plank", "3×30 s", id="a hold lasts, it counts no repetitions"),
+        pytest.param(ROW, "farmer's walk", "3×20 m", id="a carry goes its way"),
+    ],
+)
+def test_a_swap_never_done_goes_without_load_where_the_catalogue_says_so(
+    swapped: ExerciseName, to: str, asks: str
+) -> None:
+    choices = Choices(swaps=(Swap(on(7), swapped, ExerciseName(to)),))
+    who = athlete(FIRST_WEEK, choices=choices, exercises=catalogue().exercises)
+
+    slots = session_for(day(2, 0), assign(DAYS, FIRST_WEEK, choices), on(7), who)
+    asked_for = slots[1].prescription
+
+    assert prescribed(asked_for) == asks
+    assert (asked_for.verdict is Verdict.FIND_LOAD) is (to == "farmer's walk")
+    if to != "farmer's walk":
+        assert asked_for.reason == (
+            f"Instead of {swapped}, without added load: you have not done it within a year, so see how it goes."
+        )
+
+
+def test_a_hold_swapped_in_again_lasts_what_it_last_lasted() -> None:
+    plank = ExerciseName("plank")
+    entries = (*FIRST_WEEK, *log((3, plank, "?: 45s 40s")))
+    choices = Choices(swaps=(Swap(on(7), ROW, plank),))
+    who = athlete(entries, choices=choices, exercises=catalogue().exercises)
+
+    slots = session_for(day(2, 0), assign(DAYS, entries, choices), on(7), who)
+
+    assert prescribed(slots[1].prescription) == "3×40 s"
+
+
+def test_the_load_of_a_lift_swapped_in_does_not_hang_on_how_many_sets_the_wave_asks() -> None:
+    other = ExerciseName("machine row")
+    entries = (*FIRST_WEEK, *log((3, other, "70: 6 6 6; 50: 6")))
+    choices = Choices(swaps=(Swap(on(7), PRESS, other),))
+
+    slots = session_for(day(2, 0), assign(DAYS, entries, choices), on(7), athlete(entries, choices=choices))
+
+    assert prescribed(slots[0].prescription) == "4×6 at 70 kg"
 
 
 def test_pain_that_is_over_lets_the_movement_go_on_from_where_it_stood() -> None:
