@@ -23,6 +23,7 @@ from engine.values.sets import SetRecord
 
 DEMONSTRATIVE = frozenset(("that", "it", "this", "those", "these", "them", "they", "all", "both", "everything"))
 OF_A_DAY = frozenset(("day", "session", "workout", "training", "gym"))
+OF_ALL = frozenset(("whole", "entire"))
 NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
 MONTHS = 12
 ABOUT_DAYS = frozenset(
@@ -55,6 +56,7 @@ def moved(told: Told) -> Correction | None:
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
         return None
     part = part_told([piece for piece in rest if piece.text != "log"], context)
+    part.whole = part.whole or not OF_ALL.isdisjoint(told.words)
     sets = [] if part.missing or part.named_unknown else _meant(told, part)
     day = found.day
     if found.returns and sets and day == sets[-1].on == context.now.date():

@@ -64,7 +64,8 @@ def _means_something_else(told: Told, undone: bool) -> bool:
     if kinds & (NOT_DELETED - {K.NEVER} if undone else NOT_DELETED):
         return True
     weak = told.words[0] in WEAK and not undone
-    if weak and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
+    pointed = told.words[1:2] in (["the"], ["that"], ["my"])  # "drop the 60", and not "drop to 60"
+    if weak and not pointed and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
         return True
     others = [piece for piece in told.pieces if piece.kind not in ABOUT_DELETES and not _is_cue(piece, told)]
     return bool(others) if weak or undone else any(piece.kind is not K.NOTE for piece in others)

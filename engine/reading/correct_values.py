@@ -81,7 +81,8 @@ def _is_pointed(told: Told) -> bool:
     numbered = first.kind is K.SETS and bool(whole.places)
     several = first.kind is K.LAST and len(whole.places) > 1
     linked = first.kind is K.LAST and bool(whole.places) and bool(told.kinds() & {K.AT, K.WITH})
-    behind = K.LAST in told.kinds() and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
+    placed = K.LAST in told.kinds() or (K.ORDINAL in told.kinds() and bool(whole.places))
+    behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     plain = all(piece.kind in POINTED for piece in told.pieces)
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
     return turned or (

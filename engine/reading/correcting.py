@@ -15,7 +15,7 @@ from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.prepare import Prepared, dated
-from engine.reading.tokens import Token
+from engine.reading.tokens import Shape, Token
 from engine.reading.values import Context, Correction
 from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone, SetRecord
@@ -99,11 +99,12 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
         return None
     words = mended_words([word for word, _ in spoken], prepared.spoken, book)
     first, last = _without_slips(words, book)
+    first += _taken_back(words[first:], spoken[first:], book)
     starred = _is_starred(prepared.cleaned)
     slipped = bool(first) or last < len(words) or starred
     pieces = _between(prepared, spoken, first, last, context)
     told = Told(words[first:last], _in_full(pieces, prepared.cleaned), context, catalogue, book)
-    told.slipped = slipped or told.has("wrongly") or told.has("swapped")
+    told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
 
 
@@ -121,6 +122,17 @@ def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:
         if first < last - length and " ".join(words[last - length : last]) in book.cues["tail"]:
             return first, last - length
     return first, last
+
+
+def _only_some_count(told: Told) -> bool:
+    """ "only 4 counted", "only 4 were good": of the reps that were told, no new ones."""
+    return told.has("only") and not told.book.cues["counted"].isdisjoint(told.words)
+
+
+def _taken_back(words: list[str], spoken: list[tuple[str, Token]], book: Phrasebook) -> int:
+    """How many words of "scratch that, 145" stand in front of the number that is told instead."""
+    length = cue_at(words, 0, book.cues["retake"])
+    return length if 0 < length < len(spoken) and spoken[length][1].shape is Shape.NUMBER else 0
 
 
 def _is_starred(cleaned: str) -> bool:

@@ -51,6 +51,9 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
     None where the message is no correction.
     """
+    earlier = _of_an_earlier_day(prepared, context, catalogue)
+    if earlier is not None:
+        return earlier
     told = told_of(prepared, context, catalogue) if context.recent else None
     if told is None or _is_request(told):
         return None
@@ -58,6 +61,22 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     if found is None and (other := _respelt(prepared, context, catalogue)) is not None:
         found, told = _worked_out(other), other
     return found or (_unclear(prepared) if _is_correcting(told) else None)
+
+
+def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | None:
+    """ "yesterday's bench was 85": one new number for the sets that stand on the day named."""
+    day = next((piece for piece in prepared.pieces if piece.kind is K.DATE and piece.day is not None), None)
+    if day is None or context.now is None or day.day is None or day.day >= context.now.date():
+        return None
+    numbers = sum(piece.kind is K.NUMBER for piece in prepared.pieces)
+    recent = tuple(one for one in context.recent if one.on == day.day)
+    if not recent or not (numbers == 1 or any(piece.kind is K.NOT for piece in prepared.pieces)):
+        return None
+    text = prepared.cleaned[: day.start] + " " * (day.end - day.start) + prepared.cleaned[day.end :]
+    then = replace(context, recent=recent)
+    told = told_of(prepare(text, then, catalogue), then, catalogue)
+    named = told is not None and any(piece.kind is K.NAME for piece in told.pieces)
+    return _worked_out(told) if told is not None and named and any(map(is_be, told.pieces)) else None
 
 
 def _is_request(told: Told) -> bool:

@@ -7,6 +7,9 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+squat 3x5 100 | bench 3x5 80 | whole session was yesterday => barbell back squat 3×5 at 100 kg; barbell bench press 3×5 at 80 kg on 2025-03-13
+bench 80x5 yesterday | squat 100x5 | yesterday's bench was 85 => barbell back squat 5 at 100 kg; barbell bench press 5 at 85 kg on 2025-03-13
+bench 80x5 yesterday | squat 100x5 | yesterday bench should be 6 not 5 => barbell back squat 5 at 100 kg; barbell bench press 6 at 80 kg on 2025-03-13
 bench 3x5 70 | that was the 31st => barbell bench press 3×5 at 70 kg on 2025-01-31
 squat 3x5 95 | bench 3x5 70 | both were yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13
 squat 3x5 95 | bench 3x5 70 | all of that was yesterday => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 70 kg on 2025-03-13

@@ -7,6 +7,12 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+deadlift 60x5 100x5 140x5 | drop the 60 => conventional deadlift 5 at 100 kg, 5 at 140 kg
+deadlift 3x5 140 | only got 4 on the third => conventional deadlift 2×5 at 140 kg, 4 at 140 kg
+deadlift 3x5 140 | 4 on the 2nd => conventional deadlift 5 at 140 kg, 4 at 140 kg, 5 at 140 kg
+deadlift 140x5 | only 4 counted => conventional deadlift 4 at 140 kg
+deadlift 140x5 | only 4 were good => conventional deadlift 4 at 140 kg
+deadlift 3x5 140 | only 2 counted => conventional deadlift 2×5 at 140 kg
 bench 80x5 | that one rpe 8 => barbell bench press 5 at 80 kg RPE 8
 bench 80x5 | rpe 8 on that one => barbell bench press 5 at 80 kg RPE 8
 bench 80x5 | that was an rpe 9 => barbell bench press 5 at 80 kg RPE 9

@@ -7,6 +7,10 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+deadlift 140x5 | scratch that, 145 => conventional deadlift 5 at 145 kg
+deadlift 140x5 | scratch that 145x5 => conventional deadlift 5 at 145 kg
+deadlift 140x5 | should've been 145 => conventional deadlift 5 at 145 kg
+deadlift 140x5 | shouldve said 6 reps => conventional deadlift 6 at 140 kg
 ohp 45x6 | it was 5 nto 6 => barbell overhead press 5 at 45 kg
 ohp 45x6 | it ws 5 not 6 => barbell overhead press 5 at 45 kg
 ohp 45x6 | 5 nt 6 => barbell overhead press 5 at 45 kg
