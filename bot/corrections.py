@@ -8,7 +8,7 @@ from bot.recording import lifts_in_order
 from bot.replies.correction import corrected
 from bot.sessions import forget_session, session_of
 from bot.turn import Turn
-from engine.reading.values import Correction
+from engine.reading.values import Correction, Unread
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetRecord
 from storage.records import Change, ChangeKind
@@ -23,8 +23,8 @@ def correct(turn: Turn, asked: Correction) -> None:
     say(turn, before, after)
 
 
-def say(turn: Turn, before: Sequence[SetRecord], after: Sequence[SetRecord]) -> None:
-    """Nothing; before and after are said, and lines of lifts on screen brought up to date."""
+def say(turn: Turn, before: Sequence[SetRecord], after: Sequence[SetRecord], unread: Sequence[Unread] = ()) -> None:
+    """Nothing; before, after and what was not read are said, and lines of lifts on screen brought up to date."""
     following = session_of(turn).next_up()
     turn.say(
         corrected(
@@ -32,6 +32,7 @@ def say(turn: Turn, before: Sequence[SetRecord], after: Sequence[SetRecord]) -> 
             after,
             following if _touches_today(turn, (*before, *after)) else None,
             turn.today,
+            unread,
         )
     )
     refresh_day(turn, (*before, *after))

@@ -100,7 +100,7 @@ def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: d
     turn.store.sets.remove(change, [one.id for one in standing])
     place = standing[0].place if standing else None
     after = record(turn, change, logged, turn.inbound.message, on=day, place=place)
-    say(turn, standing, tuple(after))
+    say(turn, standing, tuple(after), logged.unread)
 
 
 def _to_chat(turn: Turn, standing: tuple[SetRecord, ...]) -> None:

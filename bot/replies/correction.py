@@ -11,16 +11,22 @@ from bot.replies.receipt import Following, following_text
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.sets import sets_text
 from bot.replies.structured import prescription_json
+from bot.replies.trouble import unread_lines
+from engine.reading.values import Unread
 from engine.values.ids import ExerciseName
-from engine.values.sets import SetRecord
+from engine.values.sets import SetDone, SetRecord
 
 
 def corrected(
-    before: Sequence[SetRecord], after: Sequence[SetRecord], following: Following | None, today: date
+    before: Sequence[SetRecord],
+    after: Sequence[SetRecord],
+    following: Following | None,
+    today: date,
+    unread: Sequence[Unread] = (),
 ) -> Reply:
-    """Changed: what it is now, and what it was."""
+    """Changed: what it is now, what it was, and what of an edit was not read."""
     lines = ["Changed." if after else "Deleted."]
-    lines += difference(before, after, today)
+    lines += [*difference(before, after, today), *unread_lines(unread)]
     if following is None:
         return Reply("\n".join(lines), row(UNDO))
     lines.append(following_text(following))
@@ -28,18 +34,25 @@ def corrected(
 
 
 def difference(before: Sequence[SetRecord], after: Sequence[SetRecord], today: date) -> list[str]:
-    """One line for what was and one for what is, lift by lift."""
+    """One line for what was and one for what is, lift by lift; lifts of a paste that stayed as they were go unsaid."""
+    was, now = _by_lift(before), _by_lift(after)
+    same = {lift for lift, sets in was.items() if now.get(lift) == sets}
+    if len(same) == len(was) == len(now):
+        same = set()
     lines = []
-    for record_list, word in ((before, "Was"), (after, "Now")):
-        for exercise, on in _lifts(record_list):
-            sets = [record.done for record in record_list if record.done.exercise == exercise and record.on == on]
+    for lifts, word in ((was, "Was"), (now, "Now")):
+        for (exercise, on), sets in lifts.items():
             when = "" if on == today else f" {near(on, today)}"
-            lines.append(f"{word}: {exercise} {sets_text(sets)}{when}")
+            if (exercise, on) not in same:
+                lines.append(f"{word}: {exercise} {sets_text(sets)}{when}")
     return lines
 
 
-def _lifts(records: Sequence[SetRecord]) -> list[tuple[ExerciseName, date]]:
-    return list(dict.fromkeys((record.done.exercise, record.on) for record in records))
+def _by_lift(records: Sequence[SetRecord]) -> dict[tuple[ExerciseName, date], list[SetDone]]:
+    found: dict[tuple[ExerciseName, date], list[SetDone]] = {}
+    for record in records:
+        found.setdefault((record.done.exercise, record.on), []).append(record.done)
+    return found
 
 
 def undone(label: str, lines: Sequence[str]) -> Reply:

@@ -18,7 +18,7 @@ from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription, SetTarget
 from engine.values.sets import SetDone
 
-LIFTS_SHOWN = 10
+LIFTS_SHOWN = 40
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,7 @@ from engine.reading.values import Unread
 
 EXAMPLE = "row 3x12 55"
 SHOWN = 3
+MOST_UNREAD = 12
 
 
 def broke() -> Reply:
@@ -28,9 +29,9 @@ def not_read(unread: Sequence[Unread]) -> Reply:
 
 def unread_lines(unread: Sequence[Unread]) -> list[str]:
     """The lines of a paste that were not read, each with its reason."""
-    lines = [f"Not read: {quoted(one.text)}: {one.why}" for one in unread[:SHOWN]]
-    if len(unread) > SHOWN:
-        lines.append(f"and {len(unread) - SHOWN} more not read")
+    lines = [f"Not read: {quoted(one.text)}: {one.why}" for one in unread[:MOST_UNREAD]]
+    if len(unread) > MOST_UNREAD:
+        lines.append(f"and {len(unread) - MOST_UNREAD} more not read")
     return lines
 
 

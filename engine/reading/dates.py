@@ -12,6 +12,7 @@ from collections.abc import Callable
 from datetime import date, datetime, timedelta
 
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
+from engine.reading.day_headings import in_turn
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.load import Unit
@@ -68,7 +69,7 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
         out.append(piece)
         anchored = piece.kind is K.LINE or (anchored and piece.kind in BEFORE_A_DAY)
         at += 1
-    return out
+    return in_turn(out, now.date()) if now is not None else out
 
 
 def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
+from datetime import date
 from itertools import product
 from typing import NamedTuple
 
@@ -199,11 +200,17 @@ def _one_each(readings: Sequence[Reading]) -> tuple[Reading, ...]:
 
 
 def crowded(parts: Sequence[Part]) -> bool:
-    """Whether the message tells more sets than anyone does in a day."""
+    """Whether the message tells more sets of a day than anyone does in one."""
     if sum([len(part.readings[0].sets) for part in parts if part.readings]) <= MOST_SETS_RECORDED:
         return False
-    counted = Counter(one.exercise for part in parts if part.readings for one in part.readings[0].sets)
-    return bool(counted) and (max(counted.values()) > MOST_SETS_RECORDED or counted.total() > MOST_SETS_OF_A_MESSAGE)
+    told = [part for part in parts if part.readings]
+    of_lifts = Counter((_day(part), one.exercise) for part in told for one in part.readings[0].sets)
+    of_days = Counter(_day(part) for part in told for _ in part.readings[0].sets)
+    return max(of_lifts.values()) > MOST_SETS_RECORDED or max(of_days.values()) > MOST_SETS_OF_A_MESSAGE
+
+
+def _day(part: Part) -> date | None:
+    return part.entry.day if part.entry is not None else None
 
 
 def combined(parts: Sequence[Part]) -> list[tuple[tuple[SetDone, ...], float]]:

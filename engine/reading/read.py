@@ -18,6 +18,7 @@ from engine.reading.dates import said_freely
 from engine.reading.deciding import Part, combined, crowded, part_of
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
+from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import Prepared, prepare
@@ -84,7 +85,7 @@ def _by_name(prepared: Prepared, context: Context) -> Outcome | None:
 
 
 SHOWN_OF_A_LONG_ONE = 40
-TOO_MUCH = "more numbers than one message can hold; send it in parts, a few exercises each"
+TOO_MUCH = "more numbers than one message can hold; send it in parts, a few exercises each, or all of it as a .txt file"
 
 
 def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
@@ -168,25 +169,28 @@ DOUBTED = "with a question mark behind it I am not sure that it is a set; send i
 def _outcome(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared, context: Context
 ) -> Outcome:
+    parts = settled(parts, told, prepared) or parts
     lost = [part for part in parts if not part.readings and not part.is_bare_name]
     if not any(part.readings for part in parts):
         return _nothing_read(lost or parts, pain, prepared)
     clear = all(part.doubt is None for part in parts if part.readings) and not crowded(parts)
-    if clear and (not lost or _is_paste(parts, lost, prepared)):
+    if clear and (not lost or _is_paste(parts, lost, told, prepared)):
         return _logged(parts, told, note, pain, context, prepared)
     return _asked(parts, lost, told, note, pain, prepared)
 
 
-LEAST_OF_A_PASTE = 3
+def _is_paste(parts: Sequence[Part], lost: Sequence[Part], told: Sequence[Entry], prepared: Prepared) -> bool:
+    """A workout of several lines or days: one bad line never costs the good lines around it."""
+    several_days = len({entry.day for entry in told}) > 1
+    lines = lines_of(prepared) >= LEAST_OF_A_PASTE and len(parts) - len(lost) >= LEAST_CLEAR
+    return several_days or lines
 
 
-def _is_paste(parts: Sequence[Part], lost: Sequence[Part], prepared: Prepared) -> bool:
-    """A workout of several lines: one bad line never costs the good lines around it."""
-    return prepared.cleaned.strip().count("\n") + 1 >= LEAST_OF_A_PASTE and len(parts) - len(lost) >= 2
+BETWEEN_LINES = frozenset((K.LINE, K.STOP, K.QUESTION))
 
 
 def _unread(part: Part, prepared: Prepared) -> Unread:
-    pieces = [piece for piece in part.entry.pieces if piece.kind is not K.LINE] if part.entry else []
+    pieces = [piece for piece in part.entry.pieces if piece.kind not in BETWEEN_LINES] if part.entry else []
     if not pieces or part.is_bare_name:
         return Unread(as_typed(part.term, prepared), part.why)
     start = prepared.cleaned.rfind("\n", 0, pieces[0].start) + 1
@@ -196,7 +200,7 @@ def _unread(part: Part, prepared: Prepared) -> Unread:
 def _logged(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context, prepared: Prepared
 ) -> Logged:
-    unread = tuple([_unread(part, prepared) for part in parts if not part.readings])
+    unread = tuple([_unread(part, prepared) for part in parts if not part.readings]) + passed_over(told, prepared)
     told = [entry for part, entry in zip(parts, told, strict=True) if part.readings]
     parts = [part for part in parts if part.readings]
     sets = tuple([one for part in parts for one in part.readings[0].sets])

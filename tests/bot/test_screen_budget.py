@@ -33,8 +33,9 @@ CARDS = re.compile(
 )
 SAFETY = re.compile(r"Stop training now|Stop or ease|Stop what hurts")
 """What to do about pain, where help is, and the choice: longer than a question may be, and read for once."""
-MAY_BE_LONGER = re.compile(r"Log: row|plan: |No plan yet\. Send one")
-"""The examples of help, a plan's own text and the example of a plan: they are asked for, and read at leisure."""
+MAY_BE_LONGER = re.compile(r"Log: row|plan: |No plan yet\. Send one|Saved \d+ sets:\n(?s:.)*\nNot read: ")
+"""The examples of help, a plan's own text and the example of a plan: they are asked for, and read at leisure. So is the
+answer to a pasted workout with lines that were not read: each is quoted, however many there are."""
 MARKUP = re.compile(r"</?[a-zA-Z][^>]*>|\*\*|__|```|&(?:lt|gt|amp|quot);")
 
 
