@@ -8,6 +8,9 @@ from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.pieces import Piece, Role
 
+TOTALS = (Role.BARE, Role.REPS)
+LEAST_WITH_A_TOTAL = 3
+
 
 def gather_loads(chunks: Chunks) -> None:
     """Makes a load for each set one list: "4x8 80, 90, 100, 110"."""
@@ -26,11 +29,10 @@ def split_total(chunks: Chunks) -> None:
     if len(numbers) > 1 and any(one.role is Role.PLURAL and one.value * 2 == numbers[0].value for one in numbers):
         del chunks.found[0]  # "total 48 (24s)": the one in each hand is the load
         return
-    for place, chunk in enumerate(chunks.found):
-        others = chunks.with_found(chunks.found[:place] + chunks.found[place + 1 :])
-        if chunk.size == 1 and len(others.found) > 1 and sums_up(others, chunk.factors[0][0]):
-            del chunks.found[place]  # "8 8 8, total 24"
-            return
+    total = _place_of_total(chunks)
+    if total is not None:
+        del chunks.found[total]  # "8 8 8, total 24"
+        return
     whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
     if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
         chunks.loose += numbers[:1]
@@ -39,10 +41,25 @@ def split_total(chunks: Chunks) -> None:
     chunks.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]
 
 
+def _place_of_total(chunks: Chunks) -> int | None:
+    """The chunk that is what the reps of all the others come to."""
+    if len(chunks.found) < LEAST_WITH_A_TOTAL or any(chunk.size not in (1, 2) for chunk in chunks.found):
+        return None
+    reps = [_reps_of(chunk) for chunk in chunks.found]
+    whole, last = sum(reps), len(reps) - 1
+    for place, chunk in enumerate(chunks.found):
+        if chunk.size == 1 and chunk.factors[0][0].role in TOTALS:
+            others = whole - reps[place]
+            ways = (others, others - reps[place == 0], others - reps[last - (place == last)])
+            if chunk.factors[0][0].value in ways:
+                return place
+    return None
+
+
 def sums_up(chunks: Chunks, total: Piece) -> bool:
     """Whether a number is what all reps told come to: "8 8 8 = 24", "3x8 60, 24 total"."""
     told = [chunk for chunk in chunks.found if chunk.size in (1, 2)]
-    if total.role not in (Role.BARE, Role.REPS) or len(told) != len(chunks.found) or not told:
+    if total.role not in TOTALS or len(told) != len(chunks.found) or not told:
         return False
     reps = [_reps_of(chunk) for chunk in told]
     ways = (sum(reps), sum(reps[1:]), sum(reps[:-1]))  # the first or the last may be the load

@@ -21,6 +21,7 @@ FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
 DAYS_OF_A_WEEK = 7
 DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
+BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
 BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
 )
@@ -58,7 +59,9 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
     anchored = True
     while at < len(pieces):
         piece = pieces[at]
-        found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(pieces, at, anchored) else None
+        found = None
+        if piece.kind in BEGINNING_A_DAY and _may_be_date(pieces, at, anchored):
+            found = _date_at(pieces, at, now, unit, anchored)
         if found is not None:
             day, end = found
             if out and out[-1].kind is K.LAST:

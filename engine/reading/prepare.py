@@ -66,7 +66,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     kinds = kinds_of(pieces)
     if K.PLAIN in kinds:
         pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
-    if len([piece for piece in pieces if piece.kind is K.NAME]) > 1:
+    names = [piece.text for piece in pieces if piece.kind is K.NAME]
+    if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT):
         pieces = with_equipment(pieces, catalogue)

@@ -19,6 +19,9 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS))
+LONGEST_SENTENCE = 120
+"""Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
 CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN}
 
 
@@ -31,7 +34,7 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
         kept = [] if whole_message else _kept(sentence, end)
         if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
             kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
-        dropped = dropped or _counts(sentence) > _counts(kept)
+        dropped = dropped or (kept is not sentence and _counts(sentence) > _counts(kept))
         if _announces_plans(sentence, end):
             whole_message = True
         out += kept
@@ -55,16 +58,17 @@ def _sentences(pieces: list[Piece]) -> list[tuple[list[Piece], Piece | None]]:
 
 def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
     """ "tomorrow:" on its own line: all that follows is a plan."""
+    if end is None or not sentence or sentence[-1].kind is not K.COLON:
+        return False
     planned = any(piece.kind in (K.FUTURE, K.TOMORROW) for piece in sentence)
-    heading = bool(sentence) and sentence[-1].kind is K.COLON
-    return planned and heading and not _counts(sentence) and end is not None
+    return planned and not _counts(sentence)
 
 
 def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     asked = end is not None and end.kind is K.QUESTION
-    clauses = _clauses(sentence)
-    if not asked and not any(piece.kind in CUES for piece in sentence):
+    if not asked and CUES.isdisjoint([piece.kind for piece in sentence]):
         return sentence
+    clauses = _clauses(sentence)
     kept: list[Piece] = []
     plans = False
     named: Piece | None = None
@@ -89,8 +93,10 @@ def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
     done ("skipped the extensions but did leg press").
     """
     found: list[list[Piece]] = [[]]
+    turning = len(sentence) <= LONGEST_SENTENCE
     for at, piece in enumerate(sentence):
-        if (piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)) or _opens_another(sentence, at):
+        ends = piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)
+        if ends or (turning and piece.kind in OPENING_ANOTHER and _opens_another(sentence, at)):
             found.append([piece])
         else:
             found[-1].append(piece)
@@ -99,12 +105,15 @@ def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
 
 def _opens_another(sentence: list[Piece], at: int) -> bool:
     """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
-    piece, behind = sentence[at], sentence[at + 1 :]
-    if _turns(piece):
-        ahead = sentence[:at]
+    piece = sentence[at]
+    turns = _turns(piece)
+    if not turns and piece.kind is not K.OTHERS:
+        return False
+    ahead, behind = sentence[:at], sentence[at + 1 :]
+    if turns:
         cued = any(one.kind in AHEAD for one in ahead)
         return _tells_what_was_done(behind) if cued else _counts(ahead) > 0 and any(one.kind in AHEAD for one in behind)
-    if piece.kind is not K.OTHERS or not _counts(sentence[:at]) or not _counts(behind):
+    if not _counts(ahead) or not _counts(behind):
         return False
     return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
 
@@ -242,4 +251,4 @@ def _opens_plans(clause: list[Piece]) -> bool:
 
 
 def _counts(pieces: list[Piece]) -> int:
-    return sum(1 for piece in pieces if piece.kind in COUNTED)
+    return len([piece for piece in pieces if piece.kind in COUNTED])
