@@ -7,23 +7,22 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
-from decimal import Decimal
 
 from bot.day_sessions import session_at
 from bot.memory import Memory
 from bot.moved_days import days_between, next_day
+from bot.moved_lifts import compared_weeks
 from bot.plans_in_force import PlanInForce, plan_in_force
-from bot.week_values import Client, Moved, Week
+from bot.week_values import Client, Week
 from engine.strength.stall import Direction, Trend, trend
 from engine.values.ids import ExerciseName
 from engine.values.plan import PlannedDay
-from engine.values.sets import SetDone, SetRecord
+from engine.values.sets import SetRecord
 from engine.volume.tally import tally
 from storage.records import Permission, Person
 from storage.store import Store
 
 WEEK = timedelta(days=7)
-NONE = Decimal(0)
 SUNDAY = 6
 TREND_DAYS = 40
 """More training days of a lift than its trend looks at."""
@@ -40,7 +39,7 @@ def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
     targets = plan.plan.targets if plan else {}
     volume = tally(records, exercises, targets, weighed.load if weighed else None)
     before = store.sets.between(person.id, first - 5 * WEEK, first - timedelta(days=1))
-    up, same, down = _compared(records, before)
+    moved = compared_weeks(store, memory, person.id, records, before)
     notes = store.notes.between(person.id, first, last)
     choices = store.choices.between(person.id, plan.stored.starts_on, last) if plan else ()
     days = days_between(plan, choices, first, last) if plan else ()
@@ -52,9 +51,9 @@ def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
         sets=sum(record.done.counts_as_work for record in records),
         asked=_asked(store, memory, person, days),
         volume=volume,
-        up=up,
-        same=same,
-        down=down,
+        up=moved.up,
+        same=moved.same,
+        down=moved.down,
         pains=[note for note in notes if note.pain],
         shared=[note for note in notes if note.shared],
         coming=next_day(plan, choices, today + timedelta(days=1)) if plan else None,
@@ -101,50 +100,6 @@ def _asked(store: Store, memory: Memory, person: Person, days: Sequence[PlannedD
     """How many sets the week's sessions ask, waves and deloads worked out."""
     sessions = [session_at(store, memory, person.id, day.on) for day in days if day.on is not None]
     return sum(len(one.sets) for session in sessions for one in session.prescriptions)
-
-
-def _compared(
-    records: Sequence[SetRecord], before: Sequence[SetRecord]
-) -> tuple[list[Moved], list[ExerciseName], list[Moved]]:
-    """Each lift's best set against that of the last calendar week it was trained in: load first, then reps."""
-    up, same, down = [], [], []
-    earlier = _last_bests(before)
-    for exercise, best in _bests(records).items():
-        if exercise not in earlier:
-            continue
-        moved = Moved(exercise, best, earlier[exercise])
-        if _rank(moved.before) < _rank(best):
-            up.append(moved)
-        elif _rank(best) < _rank(moved.before):
-            down.append(moved)
-        else:
-            same.append(exercise)
-    return up, same, down
-
-
-def _rank(done: SetDone) -> tuple[Decimal, Decimal, Decimal, int]:
-    mass = done.load.kilograms() if done.load is not None else NONE
-    return mass, done.seconds or NONE, done.metres or NONE, done.reps
-
-
-def _bests(records: Sequence[SetRecord]) -> dict[ExerciseName, SetDone]:
-    """Each lift's best hard set."""
-    bests: dict[ExerciseName, SetDone] = {}
-    for record in records:
-        done = record.done
-        if done.is_hard and (done.exercise not in bests or _rank(bests[done.exercise]) < _rank(done)):
-            bests[done.exercise] = done
-    return bests
-
-
-def _last_bests(before: Sequence[SetRecord]) -> dict[ExerciseName, SetDone]:
-    """Each lift's best hard set of the last calendar week it was trained in."""
-    weeks: dict[ExerciseName, tuple[date, list[SetRecord]]] = {}
-    for record in before:
-        monday = record.on - timedelta(days=record.on.weekday())
-        latest, sets = weeks.get(record.done.exercise, (monday, []))
-        weeks[record.done.exercise] = (monday, [record] if monday > latest else [*sets, record])
-    return _bests([record for _, sets in weeks.values() for record in sets])
 
 
 def _stalls(

@@ -12,7 +12,7 @@ from bot.replies.names import listed
 from bot.replies.records import trend_text
 from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
-from bot.replies.sets import change_text, count_text, load_text, targets_text
+from bot.replies.sets import change_text, count_text, load_text, sets_text, targets_text
 from bot.replies.structured import number
 from bot.week_values import Moved, Week
 from engine.progression.sessions import Change, change_since
@@ -60,11 +60,11 @@ def _lines(head: str, week: Week, most: int) -> list[str]:
     if week.volume:
         lines.append(_muscles(week.volume, 2 * most))
     if week.up:
-        lines.append("Up: " + listed([_moved(one) for one in week.up], most))
+        lines.append("Up: " + listed([_moved(one, up=True) for one in week.up], most))
     if week.same:
         lines.append(f"Same: {listed(week.same, most)}")
     if week.down:
-        lines.append("Down: " + listed([_moved(one) for one in week.down], most))
+        lines.append("Down: " + listed([_moved(one, up=False) for one in week.down], most))
     stalls = [trend_text(name, trend) for name, trend in week.stalls[: min(most, 2)]]
     lines += [f"Look at: {line}" for line in stalls if line]
     if week.pains:
@@ -72,10 +72,12 @@ def _lines(head: str, week: Week, most: int) -> list[str]:
     return lines
 
 
-def _moved(one: Moved) -> str:
-    """By load where the load moved, else by what was counted."""
+def _moved(one: Moved, *, up: bool) -> str:
+    """By load where the load moved that way, both sets where it moved the other way, else by what was counted."""
     now, before = one.now.load, one.before.load
     if now is not None and before is not None and now != before:
+        if (before < now) is not up:
+            return f"{one.exercise} {sets_text([one.now])} (from {sets_text([one.before])})"
         return f"{one.exercise} {load_text(now)} ({change_text(before, now)})"
     if one.now.seconds is not None or one.now.metres is not None:
         return f"{one.exercise} {count_text(one.now)} (from {count_text(one.before)})"
