@@ -14,6 +14,7 @@ from engine.progression.sessions import SlotToday
 from engine.progression.terms import least_reps
 from engine.strength.compared import Against, against
 from engine.values.ids import AthleteId, ExerciseName
+from engine.values.prescription import Held
 from engine.values.sets import SetDone, SetRecord
 from storage.store import Store
 
@@ -61,7 +62,9 @@ def compared_weeks(
 
 
 def _made(done: SetDone, slot: SlotToday) -> bool:
-    """Whether a set made what one of the slot's sets asked."""
+    """Whether a set made what one of the slot's sets asked; a deload week asks nobody to prove anything."""
+    if Held.DELOAD in slot.prescription.held:
+        return True
     return not done.missed and any(
         done.reps >= least_reps(one.target) and (one.load is None or (done.load is not None and done.load >= one.load))
         for one in slot.prescription.sets

@@ -29,6 +29,7 @@ def projected(
         return ()
     facts = facts_of(store, athlete, in_force, today)
     log = store.sets.between(athlete, in_force.stored.starts_on, today)
+    choices = choices_of(facts.choices)
     slots = tuple(dict.fromkeys(slot for day in in_force.days for slot in day.day.slots))
     strength = strengths(store, memory, athlete, slots, today)
     return project(
@@ -36,8 +37,9 @@ def projected(
         in_force.stored.starts_on,
         Loadables(memory.catalogue_of(store, athlete), facts.unit, gym_of(facts.gym, facts.unit)),
         since=max(today, in_force.stored.starts_on),
-        sessions=assign(in_force.days, log, choices_of(facts.choices)),
+        sessions=assign(in_force.days, log, choices),
         assumptions=Assumptions(EVERY_SESSION if share is None else share, strength),
+        choices=choices,
         last_week=last_week,
         unit=facts.unit,
     )

@@ -14,6 +14,7 @@ from bot.moved_days import days_between, next_day
 from bot.moved_lifts import compared_weeks
 from bot.plans_in_force import PlanInForce, plan_in_force
 from bot.week_values import Client, Week
+from engine.progression.words import counted
 from engine.strength.stall import Direction, Trend, trend
 from engine.values.ids import ExerciseName
 from engine.values.plan import PlannedDay
@@ -82,7 +83,7 @@ def attention(week: Week) -> list[str]:
     if any(note.pain for note in week.shared):
         reasons.append("shared a pain note")
     if week.missed_days:
-        reasons.append(f"{week.sessions} of {week.planned} sessions")
+        reasons.append(f"{week.sessions} of {counted(week.planned, 'session')}")
     if week.stalls:
         reasons.append(f"no gain: {', '.join(name for name, _ in week.stalls[:2])}")
     elif week.down:

@@ -9,7 +9,7 @@ from bot.replies.dates import day
 from bot.replies.names import listed
 from bot.replies.reply import Reply, row
 from bot.replies.trouble import quoted
-from bot.replies.week import volume_json, week_so_far
+from bot.replies.week import sessions_text, volume_json, week_so_far
 from bot.week_values import Client, Week
 from engine.progression.words import counted
 
@@ -40,9 +40,8 @@ def digest_card(clients: Sequence[Client]) -> Reply:
 
 def _line(week: Week) -> str:
     """One client's week in one line."""
-    sessions = f"{week.sessions} of {week.planned} sessions" if week.planned else counted(week.sessions, "session")
     up = f", up: {listed([moved.exercise for moved in week.up], 2)}" if week.up else ""
-    return f"{sessions}, {counted(week.sets, 'set')}{up}"
+    return f"{sessions_text(week)}, {counted(week.sets, 'set')}{up}"
 
 
 def _volume(clients: Sequence[Client]) -> dict[str, object]:

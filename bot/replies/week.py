@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from decimal import Decimal
 from typing import Any
 
@@ -16,6 +17,7 @@ from bot.replies.sets import change_text, count_text, load_text, sets_text, targ
 from bot.replies.structured import number
 from bot.week_values import Moved, Week
 from engine.progression.sessions import Change, change_since
+from engine.progression.words import counted
 from engine.values.load import plain
 from engine.values.muscles import Muscle
 from engine.values.prescription import Held, Prescription, Verdict
@@ -27,31 +29,30 @@ TENTH = Decimal("0.1")
 
 def week_so_far(week: Week) -> Reply:
     """This week up to now."""
-    head = f"This week so far: {_sessions(week)}"
+    head = f"This week so far: {sessions_text(week)}"
     return Reply("\n".join(fitting(lambda most: _lines(head, week, most))), volume=volume_json(week.volume))
 
 
-def summary(week: Week, asks: Sequence[str]) -> Reply:
+def summary(week: Week, coming: NextWeek) -> Reply:
     """The Sunday summary: sessions, sets by muscle, what went up, what next week asks."""
-    head = f"Week {week.first.isocalendar().week}: {_sessions(week)}"
+    head = f"Week {week.first.isocalendar().week}: {sessions_text(week)}"
     buttons = row(Button("Volume", "v1:volume"), Button("Stop these", "v1:stop-summary"))
-    lines = fitting(lambda most: [*_lines(head, week, most), *_next(week, asks, most)], len(buttons))
+    lines = fitting(lambda most: [*_lines(head, week, most), *_next(week, coming, most)], len(buttons))
     return Reply("\n".join(lines), buttons, volume=volume_json(week.volume))
 
 
-def _next(week: Week, asks: Sequence[str], most: int) -> list[str]:
-    if asks:
-        more = [f"{len(asks) - most} more"] if len(asks) > most else []
-        return ["Next week: " + "; ".join([*asks[:most], *more])]
-    if week.coming is not None and week.coming.on is not None:
+def _next(week: Week, coming: NextWeek, most: int) -> list[str]:
+    told = coming.told(most)
+    if not told and week.coming is not None and week.coming.on is not None:
         return [f"Next: {day(week.coming.on, week.last)}, {week.coming.day.label}"]
-    return []
+    return told
 
 
-def _sessions(week: Week) -> str:
+def sessions_text(week: Week) -> str:
+    """The week's sessions against those planned: 2 of 3 sessions, 1 of 1 session."""
     if week.planned:
-        return f"{week.sessions} of {week.planned} sessions"
-    return f"{week.sessions} {'session' if week.sessions == 1 else 'sessions'}"
+        return f"{week.sessions} of {counted(week.planned, 'session')}"
+    return counted(week.sessions, "session")
 
 
 def _lines(head: str, week: Week, most: int) -> list[str]:
@@ -146,15 +147,44 @@ def volume_json(volume: Mapping[Muscle, MuscleWeek]) -> dict[str, Any]:
     }
 
 
-def next_week_asks(prescriptions: Sequence[Prescription]) -> list[str]:
-    """What changes next week: a deload, else lifts heavier than last lifted or with a set more, then lighter ones."""
+@dataclass(frozen=True, slots=True)
+class NextAsk:
+    """What changes in one lift next week."""
+
+    lift: str
+    sets: str
+    up: bool
+
+
+@dataclass(frozen=True, slots=True)
+class NextWeek:
+    """What changes next week: a deload, or lifts heavier than last lifted or with a set more, then lighter ones."""
+
+    asks: Sequence[NextAsk] = ()
+    deload: bool = False
+
+    def told(self, most: int) -> list[str]:
+        """With what each asks where there are few, else by name."""
+        if self.deload:
+            return ["Next week: deload, fewer sets and less load"]
+        if len(self.asks) <= most:
+            whole = [f"{one.lift}{'' if one.up else ' lighter,'} {one.sets}" for one in self.asks]
+            return [f"Next week: {'; '.join(whole)}"] if whole else []
+        parts = (
+            ("up", [one.lift for one in self.asks if one.up]),
+            ("lighter", [o.lift for o in self.asks if not o.up]),
+        )
+        return [f"Next week {how}: {listed(lifts, 2 * most)}" for how, lifts in parts if lifts]
+
+
+def next_week(prescriptions: Sequence[Prescription]) -> NextWeek:
+    """What next week's sessions change."""
     if any(Held.DELOAD in one.held for one in prescriptions):
-        return ["deload, fewer sets and less load"]
+        return NextWeek(deload=True)
     up = [one for one in prescriptions if _goes_up(one)]
     down = [one for one in prescriptions if change_since(one) is Change.LIGHTER and not _goes_up(one)]
-    heavier = [f"{one.exercise} {targets_text(one.sets)}" for one in up]
-    lighter = [f"{one.exercise} lighter, {targets_text(one.sets)}" for one in down]
-    return list(dict.fromkeys([*heavier, *lighter]))
+    asks = [NextAsk(one.exercise, targets_text(one.sets), one in up) for one in [*up, *down]]
+    return NextWeek(tuple(dict.fromkeys(asks)))
 
 
 def _goes_up(one: Prescription) -> bool:

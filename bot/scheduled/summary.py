@@ -9,7 +9,7 @@ from bot.day_sessions import session_at
 from bot.due_kind import Coming, Kind, Moment, next_weekly
 from bot.moved_days import days_between
 from bot.plans_in_force import plan_in_force
-from bot.replies.week import next_week_asks, summary
+from bot.replies.week import next_week, summary
 from bot.weeks import week_of
 from engine.values.prescription import Prescription
 from storage.records import Due
@@ -31,7 +31,7 @@ def _run(moment: Moment, due: Due) -> bool:
     week = week_of(moment.store, moment.memory, moment.person, due.local_date)
     if not week.sets and not week.planned:
         return False
-    moment.send(summary(week, next_week_asks(_coming(moment, due.local_date))), silent=True)
+    moment.send(summary(week, next_week(_coming(moment, due.local_date))), silent=True)
     return True
 
 

@@ -9,7 +9,7 @@ Days without a weekday are taken to be spread evenly over their week.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from decimal import Decimal
 
@@ -17,7 +17,9 @@ from engine.loading.loadable import Loadable
 from engine.plan.calendar import DAYS_A_WEEK, PlannedWeek, days_of_week, planned_week
 from engine.plan.invented import invented
 from engine.progression import prescribe
-from engine.progression.sessions import SessionDone, exposures
+from engine.progression.exposures import records_of
+from engine.progression.inside import work_sets
+from engine.progression.sessions import Choices, SessionDone, exposures
 from engine.progression.terms import least_reps
 from engine.values.ids import ExerciseName
 from engine.values.load import Load, Unit
@@ -88,18 +90,24 @@ def project(
     since: date | None = None,
     sessions: Sequence[SessionDone] = (),
     assumptions: Assumptions = Assumptions(),
+    choices: Choices = Choices(),  # noqa: B008 - frozen
     last_week: int | None = None,
     unit: Unit | None = None,
 ) -> tuple[ProjectedDay, ...]:
     """Every planned day from `since` on to the end of the block it falls in, or to plan week `last_week`.
 
     Shape: `sessions` are the log's, as assigned to the plan, oldest first. Days on which one of them was done already
-    are left out. `since` None: from the plan's start.
+    are left out; one begun on `since` itself is taken to be finished as assumed, but for what `choices` skip or swap.
+    `since` None: from the plan's start.
     Units: loads are asked in `unit`; None: in the plan's.
     """
     first = since or starts_on
     run = _Run(list(sessions), _last_trained(sessions))
     done = {(session.planned.week_first, session.planned.day.label) for session in sessions if session.planned}
+    run.sessions = [
+        _finished(run, session, loadable, assumptions, choices, unit) if session.on == first else session
+        for session in run.sessions
+    ]
     found = []
     for week, on, planned in _days(plan, starts_on, first, last_week):
         if (planned.week_first, planned.day.label) in done:
@@ -153,6 +161,27 @@ def _spread(week: PlannedWeek, at: int, days: int) -> date:
     return week.first + timedelta(days=at * DAYS_A_WEEK // days)
 
 
+def _finished(
+    run: _Run,
+    session: SessionDone,
+    loadable: Callable[[ExerciseName], Loadable],
+    assumptions: Assumptions,
+    choices: Choices,
+    unit: Unit | None,
+) -> SessionDone:
+    """A session under way with the sets that are still to do."""
+    planned = session.planned
+    if planned is None:
+        return session
+    rest: list[SetRecord] = []
+    for slot in planned.day.slots:
+        if choices.skipped(slot.exercise, session.on) or choices.instead_of(slot.exercise, session.on):
+            continue
+        asked, records = _session_of(run, slot, session.on, planned, loadable, assumptions, unit)
+        rest.extend(records[min(work_sets(records_of(slot, planned, session.records)), len(asked.sets)) :])
+    return replace(session, records=(*session.records, *rest))
+
+
 def _projected(
     run: _Run,
     week: PlannedWeek,
@@ -165,25 +194,39 @@ def _projected(
     asked: list[Prescription] = []
     logged: list[SetRecord] = []
     for slot in planned.day.slots:
-        past = exposures(slot, planned, run.sessions, on)
-        prescription = prescribe(
-            slot,
-            past,
-            today=on,
-            loadable=loadable(slot.exercise),
-            deload=planned.deload,
-            strength=assumptions.strength.get(slot) if assumptions.strength else None,
-            last_trained=run.last.get(slot.exercise),
-            unit=unit,
-        )
-        made = planned.deload is not None or run.makes(slot.exercise, assumptions.success)
-        records = invented(prescription, slot, past, on, run.next_id, made=made)
-        run.next_id -= len(records)
+        prescription, records = _session_of(run, slot, on, planned, loadable, assumptions, unit)
         asked.append(prescription)
         logged.extend(records)
     run.last.update({slot.exercise: on for slot in planned.day.slots})
     run.sessions.append(SessionDone(on, planned, tuple(logged)))
     return ProjectedDay(week.number, on, planned, tuple(asked))
+
+
+def _session_of(
+    run: _Run,
+    slot: Slot,
+    on: date,
+    planned: PlannedDay,
+    loadable: Callable[[ExerciseName], Loadable],
+    assumptions: Assumptions,
+    unit: Unit | None,
+) -> tuple[Prescription, tuple[SetRecord, ...]]:
+    """What a slot asks on a day, and the sets that the assumptions make of it."""
+    past = exposures(slot, planned, run.sessions, on)
+    prescription = prescribe(
+        slot,
+        past,
+        today=on,
+        loadable=loadable(slot.exercise),
+        deload=planned.deload,
+        strength=assumptions.strength.get(slot) if assumptions.strength else None,
+        last_trained=run.last.get(slot.exercise),
+        unit=unit,
+    )
+    made = planned.deload is not None or run.makes(slot.exercise, assumptions.success)
+    records = invented(prescription, slot, past, on, run.next_id, made=made)
+    run.next_id -= len(records)
+    return prescription, records
 
 
 def _last_trained(sessions: Sequence[SessionDone]) -> dict[ExerciseName, date]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, date, datetime
 from decimal import Decimal
 
@@ -9,7 +10,7 @@ import pytest
 
 from bot.pain_spans import spans_of
 from bot.replies.sets import change_text
-from bot.replies.week import next_week_asks
+from bot.replies.week import next_week
 from engine.values.ids import ExerciseName
 from engine.values.load import Load, Unit
 from engine.values.plan import Reps
@@ -69,20 +70,33 @@ def asks(load: str, lifted: str | None, verdict: Verdict, held: tuple[Held, ...]
 @pytest.mark.parametrize(
     ("prescription", "told"),
     [
-        pytest.param(asks("82.5", "80", Verdict.ADD_LOAD), [f"{SQUAT} 3×5 at 82.5 kg"], id="heavier"),
-        pytest.param(asks("105", "90", Verdict.FOLLOW), [f"{SQUAT} 3×5 at 105 kg"], id="heavier by a percentage"),
+        pytest.param(asks("82.5", "80", Verdict.ADD_LOAD), [f"Next week: {SQUAT} 3×5 at 82.5 kg"], id="heavier"),
         pytest.param(
-            asks("80", "85", Verdict.ADD_LOAD), [f"{SQUAT} lighter, 3×5 at 80 kg"], id="lighter after time off"
+            asks("105", "90", Verdict.FOLLOW), [f"Next week: {SQUAT} 3×5 at 105 kg"], id="heavier by a percentage"
+        ),
+        pytest.param(
+            asks("80", "85", Verdict.ADD_LOAD),
+            [f"Next week: {SQUAT} lighter, 3×5 at 80 kg"],
+            id="lighter after time off",
         ),
         pytest.param(asks("80", "80", Verdict.ADD_LOAD), [], id="as last time whatever the rule says"),
         pytest.param(
-            asks("72.5", "80", Verdict.ADD_LOAD, (Held.DELOAD,)), ["deload, fewer sets and less load"], id="a deload"
+            asks("72.5", "80", Verdict.ADD_LOAD, (Held.DELOAD,)),
+            ["Next week: deload, fewer sets and less load"],
+            id="a deload",
         ),
         pytest.param(asks("80", None, Verdict.START), [], id="never lifted"),
     ],
 )
 def test_next_week_asks_by_what_was_lifted(prescription, told):
-    assert next_week_asks([prescription]) == told
+    assert next_week([prescription]).told(3) == told
+
+
+def test_a_week_with_many_changes_names_every_lift():
+    lifts = [replace(asks("82.5", "80", Verdict.ADD_LOAD), exercise=ExerciseName(name)) for name in ("row", "press")]
+    light = replace(asks("70", "80", Verdict.ADD_LOAD), exercise=ExerciseName("curl"))
+
+    assert next_week([*lifts, light]).told(1) == ["Next week up: row and press", "Next week lighter: curl"]
 
 
 def test_a_change_of_load_is_told_in_the_unit_it_has_now():

@@ -10,7 +10,7 @@ from engine.loading.exercises import loadable_for
 from engine.plan import parse_plan
 from engine.plan.calendar import planned_days
 from engine.plan.projection import Assumptions, project, success_share
-from engine.progression.sessions import assign
+from engine.progression.sessions import Choices, Skip, Swap, assign
 from engine.values.ids import ExerciseName, SetId
 from engine.values.load import Load, Unit, plain
 from engine.values.plan import Metres, RepRange, Reps, Seconds
@@ -124,6 +124,40 @@ def test_it_goes_on_from_the_log():
 
     assert [(day.number, told(day.asked[0].sets[0])) for day in days] == [(2, "8@52.5"), (3, "8@55"), (4, "8@57.5")]
     assert days[0].asked[0].evidence == (SetId(0), SetId(1), SetId(2))
+
+
+def begun(lines, *reps, choices=Choices()):  # noqa: B008 - frozen
+    """What next week's session asks of each lift when today so many sets of the row at 40 kg are in."""
+    plan = plan_of(lines, 2)
+    log = [done(MONDAY, place, one, "40") for place, one in enumerate(reps)]
+    sessions = assign(planned_days(plan, MONDAY, MONDAY, date(2026, 4, 1)), log, choices)
+    (day,) = project(plan, MONDAY, loadable, since=MONDAY, sessions=sessions, choices=choices)
+    return [told(one.sets[0]) for one in day.asked]
+
+
+@pytest.mark.parametrize(
+    ("reps", "asked"),
+    [
+        pytest.param((8,), "8@42.5", id="the sets still to do are made"),
+        pytest.param((8, 8), "8@42.5", id="one still to do"),
+        pytest.param((8, 8, 8), "8@42.5", id="all done"),
+        pytest.param((8, 6), "8@40", id="one missed already"),
+        pytest.param((8, 6, 8, 8), "8@42.5", id="one more than asked"),
+    ],
+)
+def test_a_session_under_way_is_finished_as_assumed(reps, asked):
+    assert begun("barbell row 3x8 at 40 kg, then +2.5 kg", *reps) == [asked]
+
+
+def test_lifts_of_a_session_under_way_not_begun_yet_are_made_too_unless_skipped_or_swapped():
+    lines = "barbell row 3x8 at 40 kg, then +2.5 kg\nbarbell curl 3x8 at 30 kg, then +2.5 kg"
+    curl = ExerciseName("barbell curl")
+    skipped = Choices(skips=(Skip(MONDAY, curl),))
+    swapped = Choices(swaps=(Swap(MONDAY, curl, ExerciseName("hammer curl")),))
+
+    assert begun(lines, 8) == ["8@42.5", "8@32.5"]
+    assert begun(lines, 8, choices=skipped) == ["8@42.5", "8@30"]
+    assert begun(lines, 8, choices=swapped) == ["8@42.5", "8@30"]
 
 
 def test_it_ends_with_the_block_it_begins_in():
