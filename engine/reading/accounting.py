@@ -29,6 +29,9 @@ MOST_SETS_RECORDED = 40
 MOST_SETS_OF_A_MESSAGE = 120
 """More sets than this in one message are asked about. Common practice, no source."""
 
+MOST_NUMBERS_OF_A_LIFT = 150
+"""More numbers than this behind one name are not read: no list of sets is as long. Common practice, no source."""
+
 LONGEST_HOLD_RECORDED = 3_600
 """Seconds; a longer hold is asked about. Common practice, no source."""
 

@@ -12,11 +12,19 @@ from itertools import product
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.accounting import MOST_SETS_OF_A_MESSAGE, MOST_SETS_RECORDED, left_over, odd, unreadable
+from engine.reading.accounting import (
+    MOST_NUMBERS_OF_A_LIFT,
+    MOST_SETS_OF_A_MESSAGE,
+    MOST_SETS_RECORDED,
+    left_over,
+    odd,
+    unreadable,
+)
 from engine.reading.candidates import Candidate, candidates
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunks
 from engine.reading.history import Known, is_far_off, known_of
+from engine.reading.kinds import K
 from engine.reading.names import exercises_meant
 from engine.reading.segments import Entry
 from engine.reading.values import Context, Doubt, Reading
@@ -61,6 +69,8 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
 
     Shape: `before` holds the sets read just before it, for "same weight".
     """
+    if len(entry.pieces) > MOST_NUMBERS_OF_A_LIFT and _is_endless(entry):
+        return Part((), Doubt.NO_REPS, entry.phrase, "more numbers than one exercise can have", entry=entry)
     chunks = Chunker(entry.pieces).run()
     chunks.assisted = chunks.assisted or "assist" in entry.phrase
     chunks.added = chunks.added or "weighted" in entry.phrase
@@ -84,6 +94,10 @@ def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequen
         found += ways
         why = why or misfit
     return _decided(entry, chunks, found, names, why, known, catalogue.exercises)
+
+
+def _is_endless(entry: Entry) -> bool:
+    return len([piece for piece in entry.pieces if piece.kind is K.NUMBER]) > MOST_NUMBERS_OF_A_LIFT
 
 
 def _barred(entry: Entry) -> Part | None:

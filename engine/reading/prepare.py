@@ -36,13 +36,12 @@ class Prepared(NamedTuple):
 
     @property
     def is_too_much(self) -> bool:
-        """Whether the message holds more numbers or signs than a workout does; none of it was read."""
+        """Whether the message holds more numbers, signs or lifts than a week of workouts; none of it was read."""
         return bool(self.tokens) and not self.spoken
 
 
-MOST_NUMBERS = 300
-"""Numbers of one message, about 100 sets. Common practice, no source."""
-MOST_SIGNS = 600
+MOST_NUMBERS, MOST_SIGNS, MOST_NAMES = 900, 1_200, 100
+"""What one message may hold: more than fits into a week's training, pasted. Common practice, no source."""
 
 
 def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
@@ -53,6 +52,8 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
     spoken, told = _named(lexer, cleaned, catalogue)
+    if len(spoken) > MOST_NAMES and len([piece for piece in spoken if piece.kind is K.NAME]) > MOST_NAMES:
+        return Prepared(cleaned, tokens, [], [])
     other = None
     if lexer.comma_in_doubt:
         again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)

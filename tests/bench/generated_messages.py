@@ -230,6 +230,31 @@ NOW = datetime(2025, 3, 14, 18, 20)  # noqa: DTZ001 — the athlete's local time
 LONGEST = 4_096
 
 
+DAYS = ("Monday", "Tuesday", "Thursday", "Friday", "Saturday")
+LIFTS = {
+    "squat": 100,
+    "bench press": 75,
+    "barbell row": 70,
+    "romanian deadlift": 90,
+    "lat pulldown": 65,
+    "leg press": 150,
+    "hip thrust": 110,
+    "seated leg curl": 60,
+}
+
+
+def pasted_week() -> str:
+    """Forty lines on five days, 320 sets, as somebody pastes them: about as long as a message may be."""
+    lines = []
+    for heavier, day in enumerate(DAYS):
+        lines.append(day)
+        for lift, usual in LIFTS.items():
+            load = usual + heavier
+            work = f"3x5 {load} @8, 3x8 {load * 9 // 10}kg, last set to failure, felt ok"
+            lines.append(f"{lift}: wu {load // 2}kg x10, {load * 7 // 10}x5, then {work}, rest 2 min")
+    return "\n".join(lines)
+
+
 def messages(seed: int) -> Iterator[tuple[str, Context]]:
     """Messages without end, each with what is known before it."""
     dice = Random(seed)

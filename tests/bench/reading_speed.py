@@ -29,6 +29,7 @@ from bot.read_command import context_from
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
 from engine.reading.values import Context
+from tests.bench.generated_messages import pasted_week
 
 OWN = (
     "bench 4x6 77.5 @8",
@@ -40,32 +41,8 @@ OWN = (
     "swap squat for leg press",
     "squat 90x5\nbench 70 8 8 7\nrow 4x10 55",
 )
-DAYS = ("Monday", "Tuesday", "Thursday", "Friday", "Saturday")
-LIFTS = (
-    "squat",
-    "bench press",
-    "barbell row",
-    "romanian deadlift",
-    "lat pulldown",
-    "incline db press",
-    "lying leg curl",
-    "hammer curls",
-)
-WEEK = "\n".join(
-    line
-    for number, day in enumerate(DAYS)
-    for line in (
-        day,
-        *(
-            f"{lift}: wu {40 + number}x10, {60 + number}x5, then 3x5 {100 + number} @8, 3x8 {92.5 + number}kg"
-            ", last set to failure, felt good, rest 2 min"
-            for lift in LIFTS
-        ),
-    )
-)
-"""Forty lines on five days, as somebody pastes them."""
 LONG = {
-    "a pasted week": WEEK,
+    "a pasted week": pasted_week(),
     "lines of two lifts": "bench press 82.5kg 3x8 @8 felt good\nlateral raise 9s 15 15 12\n" * 70,
     "one line of pairs": "bench " + "82.5x5, " * 600,
     "groups side by side": "row 3x8 60, " * 400,

@@ -6,6 +6,7 @@ import pytest
 
 from engine.reading import read
 from engine.reading.values import Logged, NoSets
+from tests.bench.generated_messages import pasted_week
 from tests.engine.reading.saying import KNOWN, said, situation
 
 IN_HAND = situation(doing="push-up")
@@ -394,3 +395,29 @@ def test_a_message_of_hundreds_of_numbers_is_not_read() -> None:
 
     assert isinstance(outcome, NoSets)
     assert "send it in parts" in outcome.unread[0].why
+
+
+def test_a_week_pasted_up_to_what_a_message_may_hold_is_read_in_full() -> None:
+    text = pasted_week()
+    outcome = read(text, situation(), KNOWN)
+
+    assert 3_900 < len(text) <= 4_096
+    assert isinstance(outcome, Logged)
+    assert outcome.unread == ()
+    assert len(outcome.sets) == 320
+    assert len(set(outcome.days)) == 5
+
+
+def test_a_lift_with_hundreds_of_numbers_costs_no_other_line() -> None:
+    endless = "bench " + "60 " * 200
+    outcome = read(f"squat 3x5 80\n{endless}\nbarbell row 3x8 60", situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [one.exercise for one in outcome.sets] == ["barbell back squat"] * 3 + ["barbell row"] * 3
+    assert [(piece.text, piece.why) for piece in outcome.unread] == [
+        (endless.strip(), "more numbers than one exercise can have")
+    ]
+
+
+def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
+    assert said("bench " + "60 " * 200).startswith(("ask: ", "no sets"))
