@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from decimal import Decimal
 
+from engine.reading.chunk_numbers import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
 from engine.reading.chunks import CARRIED, Chunk, numbers_in
 from engine.reading.kinds import K
@@ -115,7 +117,7 @@ class MarkedChunks(ResultChunks):
         bracketed = self.depth > 0 and piece.text in ("f", "fail")
         if last is None:
             self.out.failure_ahead = True
-        elif bracketed and last.size >= 2 and last.factors[-1][-1].value == 1:
+        elif bracketed and last.size and last.factors[-1][-1].value == 1:
             last.missed, last.missed_rep = True, 1
         elif bracketed and last.size == 1 and last.factors[0][-1].value > MOST_LOADED_REPS:
             last.missed = True  # "155 (fail)"
@@ -175,9 +177,22 @@ class MarkedChunks(ResultChunks):
 
     def once(self, piece: Piece) -> None:
         last = self._last()
+        if (last is None or last.size < 2) and self._once_what(piece):
+            return
         if last is not None:
             last.times = piece.told
         self.at += 1
+
+    def _once_what(self, piece: Piece) -> bool:
+        """ "dreimal acht", "drei mal 45 Sekunden": so many sets of what stands behind."""
+        ahead = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
+        if ahead is None or ahead.kind is not K.NUMBER or ahead.role not in COUNTABLE or self._kind(2) is K.TIMES:
+            return False
+        self.at += 1
+        role = Role.BARE if ahead.role in TIMED_OR_HEAVY else Role.SETS
+        sets = piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=role)
+        self._rest_of_chunk(Chunk([(sets,), self.factor(None)], before=self.separator))
+        return True
 
     def drop(self, piece: Piece) -> None:
         if self.out.found:

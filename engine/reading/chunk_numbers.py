@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from decimal import Decimal
 
+from engine.reading.chunk_sums import AMOUNTS, SummedChunks
 from engine.reading.chunks import (
     CARRIED,
     GAPS,
@@ -12,52 +13,23 @@ from engine.reading.chunks import (
     MOST_SETS_BY_REPEAT,
     SIDES_OF_A_BAR,
     Chunk,
-    Chunks,
     tells_a_side,
 )
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
-from engine.values.sets import SetKind, Side
 
-BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
-AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
-BEHIND_THE_END = (None,) * 8
-LEAST_OF_A_SUM = 10
-"""From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
-COUNTABLE = AMOUNTS | {Role.BARE, Role.REPS}
+TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
+COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
 @dataclass(slots=True)
-class NumberChunks:
-    """One walk over the pieces of one exercise."""
-
-    pieces: list[Piece]
-    out: Chunks = field(default_factory=Chunks)
-    at: int = 0
-    separator: K | None = None
-    kind: SetKind | None = None
-    next_kind: SetKind | None = None
-    side: Side | None = None
-    side_before: bool = False
-    in_note: bool = False
-    joiner: K | None = None
-    depth: int = 0
-    sets_added: bool = False
-    """Sets were told with a "+" between them: "20 + 18 + 15"."""
-
-    kinds: list[K | None] = field(default_factory=list)
-    """The kinds of the pieces, and None behind them, as far as anything looks ahead; the last stands in front, too."""
-
-    def _kind(self, ahead: int = 1) -> K | None:
-        return self.kinds[self.at + ahead]
-
-    def _last(self) -> Chunk | None:
-        return self.out.found[-1] if self.out.found else None
+class NumberChunks(SummedChunks):
+    """The part of the walk that gathers numbers around one "x"."""
 
     def number(self, piece: Piece) -> None:
         if not self._plain(piece):
@@ -114,7 +86,7 @@ class NumberChunks:
         if self._kind(2) is K.TIMES:
             return False
         self.at += 1
-        sets = piece._replace(role=Role.BARE if ahead.role in AMOUNTS else Role.SETS)
+        sets = piece._replace(role=Role.BARE if ahead.role in TIMED_OR_HEAVY else Role.SETS)
         self._rest_of_chunk(Chunk([(sets,), self.factor(None)], before=self.separator))
         return True
 
@@ -130,22 +102,6 @@ class NumberChunks:
             self.at += 2 if behind else 1
             return True
         return False
-
-    def _goes_to_rest_pause(self, piece: Piece) -> bool:
-        """ "(+4+2)" behind a chunk."""
-        last = self._last()
-        if last is None or piece.role is not Role.CHANGE or not self.depth or piece.value <= 0:
-            return False
-        if piece.unit is not None:  # "8 (+5kg)": a load
-            last.at, last.at_own = (*last.at, piece), True
-            self.at += 1
-            return True
-        last.plus += (piece,)
-        self.at += 1
-        while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
-            last.plus += (self.pieces[self.at + 1],)
-            self.at += 2
-        return True
 
     def _partials(self) -> None:
         """ "12 + 4 partials": the four are a note."""
@@ -352,40 +308,6 @@ class NumberChunks:
         second = self.pieces[self.at + 1]
         self.at += 2 + (self._kind(2) is K.CLOSE)
         return (second,)
-
-    def _plus(self, chunk: Chunk) -> None:
-        while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
-            if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
-                self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
-                return
-            if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
-                return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
-            chunk.plus += (self.pieces[self.at + 1],)
-            self.at += 2
-        if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
-            self.out.maximum = True
-
-    def _is_next_set(self, chunk: Chunk) -> bool:
-        """Whether a number behind a "+" with spaces is a set of its own: more than half of the one before it."""
-        head = chunk.factors[-1][-1] if chunk.factors and chunk.factors[-1] else None
-        sign, number = self.pieces[self.at], self.pieces[self.at + 1]
-        spaced = not sign.glued and not number.glued and not chunk.plus and not self.out.rest_pause
-        if head is None or not spaced or chunk.size != 1 or number.value * 2 <= head.value:
-            return False
-        self.sets_added = self.sets_added or head.value >= LEAST_OF_A_SUM
-        return self.sets_added
-
-    def _place(self, chunk: Chunk) -> None:
-        chunk.kind = self.next_kind or self.kind
-        self.next_kind = None
-        if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():
-            chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
-        self.separator = None
-        self.in_note = False
-        for factor in chunk.factors:
-            for number in factor:
-                chunk.failure = chunk.failure or number.failure
-        self.out.found.append(chunk)
 
     def carried(self, piece: Piece) -> None:
         """ "x8": the load is carried on; "(x3)": a multiplier."""

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.chunk_lists import gather_loads, split_total, sums_up
-from engine.reading.chunk_numbers import BEHIND_THE_END
 from engine.reading.chunk_repeats import RepeatedChunks
 from engine.reading.chunk_results import MOST_LOADED_REPS
+from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -122,6 +122,8 @@ class Chunker(RepeatedChunks):
         if piece.kind is K.EQUALS and self._kind() is K.NUMBER and sums_up(self.out, self.pieces[self.at + 1]):
             self.at += 2
             return
+        if piece.kind is K.SETS and self._kind() is K.OF and len(self.out.found) == 1 and self.out.found[0].size == 1:
+            self.out.total = True  # "100 push ups in sets of 20"
         single = piece.kind is K.SETS and not piece.text.endswith("s")
         comes_to = piece.kind is K.EQUALS and bool(self.out.found)
         if self._kind() is K.NUMBER and (single or comes_to or (piece.text == "#" and self.pieces[self.at + 1].glued)):
@@ -138,7 +140,9 @@ class Chunker(RepeatedChunks):
             self.at += 1
 
     def behind_number(self, piece: Piece) -> None:
-        """ "3 more": of reps, or of sets."""
+        """ "3 more": of reps, or of sets. "mais duas séries" tells sets."""
+        if self._takes_repeat():
+            return
         self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
         self.at += 1
 
@@ -205,6 +209,7 @@ class Chunker(RepeatedChunks):
                 self.depth -= 1
                 return
         else:
+            self.in_note = False
             self.depth = max(0, self.depth - 1)
             last = self._last()
             if last is not None and self._kind() is K.TIMES and self._kind(2) is K.NUMBER and last.in_brackets:

@@ -13,6 +13,7 @@ from datetime import date, datetime, timedelta
 
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.day_headings import in_turn
+from engine.reading.headed_days import heads_a_day, stands_apart
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.load import Unit
@@ -36,7 +37,6 @@ WHY_NOT = {
 """What a DATE piece's `told` says of a day that nothing can be recorded for."""
 FIRST_YEAR = 2000
 """A day before this year is a slip. Common practice, no source."""
-WORDS_OF_A_HEADING = frozenset((K.HEADING, K.MUSCLE, K.NOTE, K.FILLER, K.PLAIN, K.DASH, K.AND, K.VARIANT, K.WEEKDAY))
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
 
@@ -100,23 +100,7 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
         return in_figures and (anchored or _said_on(pieces, at))
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
-    return anchored or len(piece.text) == 4 or _said_on(pieces, at) or _ends_a_heading(pieces, at)
-
-
-def _ends_a_heading(pieces: list[Piece], at: int) -> bool:
-    """ "legs 11/03" on a line of its own: only words in front of the number, and more lines below."""
-    sign = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    dotted = "." in pieces[at].text and sign in (K.STOP, K.LINE)
-    if not dotted and not (sign is K.SLASH and pieces[at + 1].glued):
-        return False
-    start = at
-    while start and pieces[start - 1].kind in WORDS_OF_A_HEADING:
-        start -= 1
-    end = at + (1 if dotted else 3)
-    while end < len(pieces) and pieces[end].kind in (K.STOP, K.COLON):
-        end += 1
-    heads = start < at and (start == 0 or pieces[start - 1].kind is K.LINE)
-    return heads and end + 1 < len(pieces) and pieces[end].kind is K.LINE
+    return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
 
 
 def _said_on(pieces: list[Piece], at: int) -> bool:
@@ -183,7 +167,7 @@ WORD_DAYS: dict[K, Callable[[Piece, date, bool], date]] = {
 
 
 def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool) -> Found | None:
-    said_on = _said_on(pieces, at) or _ends_a_heading(pieces, at)
+    said_on = _said_on(pieces, at) or (today is not None and stands_apart(pieces, at))
     anchored = anchored or said_on
     numbers, signs, end = _joined(pieces, at)
     after = pieces[end].kind if end < len(pieces) else None
@@ -287,7 +271,7 @@ def _slashed(
 ) -> Found | None:
     if not signs or set(signs) != {"/"}:
         return None
-    if not (said_on or _reads_as_date(numbers, pieces, end) or _heads_a_day(numbers, pieces, end)):
+    if not (said_on or _reads_as_date(numbers, pieces, end) or heads_a_day(numbers, pieces, end)):
         return None
     first, second = int(numbers[0].value), int(numbers[1].value)
     day, month = (second, first) if unit is Unit.LB else (first, second)
@@ -318,29 +302,6 @@ def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
             break
         line.append(piece.kind)
     return K.NAME in line[:4] and (K.TIMES in line or line.count(K.NUMBER) >= 2)
-
-
-def _heads_a_day(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
-    """ "16/9" alone on the first line or behind an empty one, a lift on the next; or behind a weekday: "mon 16/9"."""
-    start = pieces.index(numbers[0])
-    before = pieces[start - 1].kind if start else None
-    if before is K.WEEKDAY:
-        return True
-    at = end
-    while at < len(pieces) and pieces[at].kind is K.LINE:
-        at += 1
-    lone = before in (None, K.LINE) and at > end and at < len(pieces) and pieces[at].kind in BELOW_A_DAY
-    return lone and (start == 0 or _opens_a_day(pieces, start))
-
-
-def _opens_a_day(pieces: list[Piece], start: int) -> bool:
-    """Whether an empty line stands above, or the message began with such a line itself."""
-    empty = start > 1 and pieces[start - 2].kind is K.LINE
-    head = [piece.kind for piece in pieces[:4]]
-    return empty or head == [K.NUMBER, K.SLASH, K.NUMBER, K.LINE]
-
-
-BELOW_A_DAY = frozenset((K.NAME, K.WARMUP, K.HEADING))
 
 
 def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | None:

@@ -9,6 +9,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 MOST_LABEL = 30
+FEWEST_NUMBERED = 2
 STARRED = (K.TIMES, K.NAME)
 """A star in front of a name is a bullet, although it reads as an x."""
 LABEL_LETTERS = "abcdefgh"
@@ -33,6 +34,7 @@ def may_hold_labels(pieces: list[Piece], kinds: set[K]) -> bool:
 
 def without_labels(pieces: list[Piece]) -> list[Piece]:
     """The pieces without the labels and bullets that lines and clauses begin with."""
+    pieces = _without_numbers_of_sets(pieces)
     out: list[Piece] = []
     at = 0
     line_start = clause_start = True
@@ -48,6 +50,19 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
         clause_start = line_start or piece.kind in SEPARATORS or piece.kind in (K.COLON, K.SLASH, K.NAME, K.PLUS)
         at += 1
     return out
+
+
+def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
+    """ "bench: 1) 80x5 2) 80x5 3) 80x4": numbers that count up, each with a bracket that nothing opened."""
+    kinds = [piece.kind for piece in pieces]
+    if kinds.count(K.CLOSE) < FEWEST_NUMBERED or K.OPEN in kinds:
+        return pieces
+    closed = [at for at, kind in enumerate(kinds) if kind is K.CLOSE and pieces[at].glued and at]
+    told = [(pieces[at - 1].kind, int(pieces[at - 1].value)) for at in closed]
+    if len(closed) < FEWEST_NUMBERED or told != [(K.NUMBER, count) for count in range(1, len(closed) + 1)]:
+        return pieces
+    parting = {at - 1: pieces[at]._replace(kind=K.COMMA, text=",") for at in closed}
+    return [parting.get(at, piece) for at, piece in enumerate(pieces) if at not in closed]
 
 
 def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:

@@ -33,6 +33,7 @@ WORDS = {
     K.KETTLEBELL: "kettlebell",
 }
 
+TELLING = frozenset((K.NOTE, K.VARIANT))
 BARS = frozenset(
     ("smith", "smith machine", "ez", "ez bar", "trap bar", "hex bar", "safety bar", "ssb", "swiss bar", "landmine")
 )
@@ -48,8 +49,15 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if chunks.equipment is not None:
         names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
     if len(names) > 1:
-        names = _by_numbers(names, chunks, catalogue)
+        names = _by_numbers(_by_words(names, entry), chunks, catalogue)
     return names
+
+
+def _by_words(names: tuple[ExerciseName, ...], entry: Entry) -> tuple[ExerciseName, ...]:
+    """ "calf raise 4x15 80 standing": a word that stands in the name of one of them alone."""
+    told = {piece.text for piece in entry.pieces if piece.kind in TELLING}
+    fits = tuple(name for name in names if told & set(name.split())) if told else ()
+    return fits if len(fits) == 1 else names
 
 
 def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

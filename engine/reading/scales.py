@@ -31,8 +31,10 @@ def rates(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         return False
     piece, link, top = pieces[at : at + 3]
     scale = top.value == TOP_OF_PAIN and top.role is Role.BARE and 0 <= piece.value <= TOP_OF_PAIN
-    if not scale or (link.kind is K.SLASH and not (link.glued and top.glued)):
+    if not scale or piece.role is not Role.BARE or (link.kind is K.SLASH and not (link.glued and top.glued)):
         return False
+    if link.kind is K.OF and not (out and out[-1].kind in RATED):
+        return False  # "tight today, 2 of 10 at 30"
     beside = (*_words(reversed(out)), *_words(iter(pieces[at + 3 :])))
     if not beside:
         return False

@@ -235,6 +235,9 @@ class Segmenter:
 
     def _named(self, clause: Clause) -> None:
         at = clause.names[0]
+        if self._goes_on_before(clause, at):
+            clause = _clause(None, clause.pieces[at:])
+            at = 0
         name = clause.pieces[at]
         rest = _without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
         if not clause.counts and self._names_the_lead(clause):
@@ -251,6 +254,17 @@ class Segmenter:
             entry.pieces.append(clause.cut)
         entry.pieces += rest
         entry.both = any(piece.kind is K.BOTH for piece in rest)
+
+    def _goes_on_before(self, clause: Clause, at: int) -> bool:
+        """ "bench 80: 8, 8, 7 fly 15: 12, 12": the bare number in front of the next name is the last one's."""
+        listed = self.current is not None and self.current.names and self.current.has_numbers
+        lone = at == 1 and clause.pieces[0].kind is K.NUMBER and clause.pieces[0].role in (Role.BARE, Role.REPS)
+        if not listed or not lone or clause.cut is None or clause.cut.kind is not K.COMMA or self.current is None:
+            return False
+        if not clause.counts or clause.counts[-1] < at:
+            return False
+        self.current.pieces += [clause.cut, clause.pieces[0]]
+        return True
 
     def _names_the_lead(self, clause: Clause) -> bool:
         """ "100 for 5, three times, squats": a bare name behind the numbers of a message that named none."""

@@ -169,12 +169,15 @@ class Marked(ThreeFactors):
         self.drafts += self.touched[len(group) :]
 
     def _mark_miss(self, chunk: Chunk) -> None:
+        self.unplaced = self.unplaced or bool(chunk.plus)  # "2+1 (failed third)": of which of them
         if chunk.missed_rep is not None:
             self._miss(self.touched[-1], chunk.missed_rep)
         elif len(self.touched) > 1:
             raise DoesNotFit("a miss that may be any of several sets")
         else:
             self.touched[-1].missed = True
+            if self.touched[-1].reps == 1:
+                self.touched[-1].reps = 0  # of a single nothing was made
 
     def _miss(self, draft: Draft, rep: int) -> None:
         """The rep of this number was missed, and those before it were made."""

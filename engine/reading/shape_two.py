@@ -137,8 +137,8 @@ class TwoFactors(OneFactor):
             self._typed_amount(second, first)
         elif first.role is Role.SETS or (second.role is Role.REPS and first.role is Role.BARE and not second.failure):
             self._said_counts(first, second)
-        elif second.role is Role.SETS:
-            self._said_counts(second, first)
+        elif second.role is Role.SETS or self._is_reps_by_sets(first, second):
+            self._said_counts(second._replace(role=Role.SETS), first)
         elif self.traits.carried and self._distance_told():
             self._load_of_a_carry(first, second)
         elif first.value == 2 and self._is_pair_of_implements(second):
@@ -146,6 +146,10 @@ class TwoFactors(OneFactor):
         else:
             return False
         return True
+
+    def _is_reps_by_sets(self, first: Piece, second: Piece) -> bool:
+        """ "5 reps x 3": three sets."""
+        return first.role is Role.REPS and second.role is Role.BARE and second.value <= MOST_SETS and whole(second)
 
     def _load_of_a_carry(self, first: Piece, second: Piece) -> None:
         """ "2x28 30m": two implements, where the way is told elsewhere."""
@@ -196,8 +200,8 @@ class TwoFactors(OneFactor):
             return PairAs.REPS_LOAD
         if self.traits.body or self.traits.timed:
             return PairAs.COUNTS
-        if first.role is Role.REPS:
-            return PairAs.REPS_LOAD if second.value > MOST_SETS else PairAs.COUNTS
+        if first.role is Role.REPS and second.value > MOST_SETS:
+            return PairAs.REPS_LOAD
         if not may_be_reps(first, self.traits):
             return PairAs.LOAD_REPS
         if not may_be_reps(second, self.traits):

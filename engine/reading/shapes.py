@@ -120,6 +120,13 @@ class Shaper(Marked):
         self._kinds_ahead()
 
     def _check_complete(self) -> None:
+        if (
+            self.announced is not None
+            and len(self.drafts) == 1
+            and self.drafts[0].load is not None
+            and not self.pending
+        ):
+            self.drafts += [copy_of(self.drafts[0]) for _ in range(self.announced - 1)]  # "3 sets of squats, 100x5"
         if self.announced is not None and self.drafts and len(self.drafts) != self.announced:
             raise DoesNotFit(f"{self.announced} sets announced, {len(self.drafts)} told")
         if not self.drafts:

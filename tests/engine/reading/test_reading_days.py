@@ -77,7 +77,9 @@ def test_an_ordinal_of_a_set_is_no_day(text: str) -> None:
     assert said(text) == "barbell back squat 5 at 100 kg"
 
 
-@pytest.mark.parametrize("heading", ["16/9", "mon 16/9", "legs 16/09", "16.9.", "Pull day - 16/09"])
+@pytest.mark.parametrize(
+    "heading", ["16/9", "mon 16/9", "legs 16/09", "16.9.", "Pull day - 16/09", "16/9 push", "16/9: legs"]
+)
 def test_a_date_alone_on_the_first_line_heads_the_sets_below(heading: str) -> None:
     assert said(f"{heading}\nsquat 3x5 100") == "barbell back squat 3×5 at 100 kg on 2024-09-16"
 
@@ -95,6 +97,11 @@ def test_each_day_of_a_paste_keeps_its_date(first: str, second: str, between: st
 
     assert isinstance(read_as, Logged)
     assert [str(day) for day in read_as.days] == ["2025-03-10"] * 3 + ["2025-03-12"] * 2
+
+
+@pytest.mark.parametrize("end", [" 12/03", ", 12/03", " (12/03)"])
+def test_a_date_with_a_zero_in_it_behind_the_sets(end: str) -> None:
+    assert said(f"squat 3x5 100{end}") == "barbell back squat 3×5 at 100 kg on 2025-03-12"
 
 
 def test_reps_under_a_name_are_no_date() -> None:

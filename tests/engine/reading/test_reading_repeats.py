@@ -123,11 +123,54 @@ def test_how_many_sets_were_meant(text: str, meant: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("bankdrücken 72,5x6, noch zwei sätze", 3),
+        ("press banca 72,5x6, otras dos series", 3),
+        ("développé couché 72,5x6, encore deux séries", 3),
+        ("panca 72,5x6, altre due serie", 3),
+        ("supino 72,5x6, mais duas séries", 3),
+        ("bankdrukken 72,5x6, nog twee sets", 3),
+        ("bänkpress 72,5x6, två set till", 3),
+        ("wyciskanie 72,5x6, jeszcze dwie serie", 3),
+        ("жим лежа 72,5x6, ещё два подхода", 3),
+        ("bankdrücken 72,5 dreimal sechs", 3),
+        ("bench 72.5, twice 6", 2),
+        ("bench 72.5 6 reps x 4", 4),
+        ("3 sets of bench, 72.5x6", 3),
+        ("bench 1) 72.5x6 2) 72.5x6 3) 72.5x6", 3),
+    ],
+)
+def test_so_many_sets_in_every_language(text: str, meant: int) -> None:
+    assert said(text) == f"barbell bench press {meant}×6 at 72.5 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("plank drei mal 40 sekunden", "plank 3×40 s"),
+        ("plank twice 30s", "plank 2×30 s"),
+        ("90 push ups in sets of 15", "push-up 6×15"),
+        ("pull ups 9 8 7 + 2 negatives", "pull-up 9, 8, 7"),
+        ("bench 95x5, 95x4+1 miss", "barbell bench press 5 at 95 kg, 4 at 95 kg missed"),
+        ("deadlift 165x2, 175 1 (f)", "conventional deadlift 2 at 165 kg, 0 at 175 kg missed"),
+        ("bench 80: 8, 8, 7 dips: 9, 9", "barbell bench press 2×8 at 80 kg, 7 at 80 kg; dip 2×9"),
+        ("squat 95 5 (easy) 5 5 (hard)", "barbell back squat 3×5 at 95 kg"),
+        ("leg curl 37.5x11 seated", "seated leg curl 11 at 37.5 kg"),
+    ],
+)
+def test_counts_and_what_is_none(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
     "text",
     [
         pytest.param("bench 130kg 4/9 x 5", id="two numbers and a slash are no ladder"),
         pytest.param("2x db curl 14kg 3x9", id="two counts of sets"),
         pytest.param("bench 80 5 out of 10", id="so many of how many"),
+        pytest.param("90 push ups in sets of 20", id="sets that do not make up the whole"),
+        pytest.param("squat 140x2+1 (failed third)", id="a miss of one of two"),
     ],
 )
 def test_numbers_that_do_not_agree_are_asked(text: str) -> None:

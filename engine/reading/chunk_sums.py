@@ -1,0 +1,100 @@
+"""The walk over the pieces of one exercise: where it stands, and what is added behind a chunk.
+
+sum = chunk ( "+" NUMBER )*     60x8+3+2 and 60x8 (+3+2) are rest-pause; 20 + 18 + 15 are sets; 75 s + 60 s are holds
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from engine.reading.chunks import Chunk, Chunks
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.values.sets import SetKind, Side
+
+BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
+AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
+BEHIND_THE_END = (None,) * 8
+LEAST_OF_A_SUM = 10
+"""From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
+
+
+@dataclass(slots=True)
+class SummedChunks:
+    """One walk over the pieces of one exercise."""
+
+    pieces: list[Piece]
+    out: Chunks = field(default_factory=Chunks)
+    at: int = 0
+    separator: K | None = None
+    kind: SetKind | None = None
+    next_kind: SetKind | None = None
+    side: Side | None = None
+    side_before: bool = False
+    in_note: bool = False
+    joiner: K | None = None
+    depth: int = 0
+    sets_added: bool = False
+    """Sets were told with a "+" between them: "20 + 18 + 15"."""
+
+    kinds: list[K | None] = field(default_factory=list)
+    """The kinds of the pieces, and None behind them, as far as anything looks ahead; the last stands in front, too."""
+
+    def _kind(self, ahead: int = 1) -> K | None:
+        return self.kinds[self.at + ahead]
+
+    def _last(self) -> Chunk | None:
+        return self.out.found[-1] if self.out.found else None
+
+    def _plus(self, chunk: Chunk) -> None:
+        while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
+            if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
+                self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
+                return
+            if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
+                return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
+            if self._kind(2) is K.MISS:
+                self.at += 2  # "100x4+1 miss": four made, and the next one missed
+                return
+            chunk.plus += (self.pieces[self.at + 1],)
+            self.at += 2
+        if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
+            self.out.maximum = True
+
+    def _is_next_set(self, chunk: Chunk) -> bool:
+        """Whether a number behind a "+" with spaces is a set of its own: more than half of the one before it."""
+        head = chunk.factors[-1][-1] if chunk.factors and chunk.factors[-1] else None
+        sign, number = self.pieces[self.at], self.pieces[self.at + 1]
+        spaced = not sign.glued and not number.glued and not chunk.plus and not self.out.rest_pause
+        if head is None or not spaced or chunk.size != 1 or number.value * 2 <= head.value:
+            return False
+        self.sets_added = self.sets_added or head.value >= LEAST_OF_A_SUM
+        return self.sets_added
+
+    def _goes_to_rest_pause(self, piece: Piece) -> bool:
+        """ "(+4+2)" behind a chunk."""
+        last = self._last()
+        if last is None or piece.role is not Role.CHANGE or not self.depth or piece.value <= 0:
+            return False
+        if piece.unit is not None:  # "8 (+5kg)": a load
+            last.at, last.at_own = (*last.at, piece), True
+            self.at += 1
+            return True
+        last.plus += (piece,)
+        self.at += 1
+        while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
+            last.plus += (self.pieces[self.at + 1],)
+            self.at += 2
+        return True
+
+    def _place(self, chunk: Chunk) -> None:
+        chunk.kind = self.next_kind or self.kind
+        self.next_kind = None
+        if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():
+            chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
+        self.separator = None
+        self.in_note = False
+        for factor in chunk.factors:
+            for number in factor:
+                chunk.failure = chunk.failure or number.failure
+        self.out.found.append(chunk)
