@@ -15,6 +15,8 @@ EARLIEST_HOUR, END_OF_DAY = 4 * 60, 24 * 60
 SHORTEST_SESSION = 15 * 60
 """Seconds; a time in brackets from here on is the session's and no set's. Common practice, no source."""
 SHORTEST_TIME_HAD = 5 * 60
+REACH = 60
+"""How many pieces from an hour its first lift may stand; and from a time had. Common practice, no source."""
 HOUR_LINKS = frozenset(
     ("at", "um", "gegen", "ab", "las", "la", "à", "a", "alle", "às", "as", "om", "kl", "o", "в", "from", "around", "@")
 )
@@ -55,7 +57,7 @@ def _is_hour(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         return True
     if (out[-1].kind if out else None) not in STARTS:
         return False
-    ahead = [one.kind for one in pieces[at + 1 :]]
+    ahead = [one.kind for one in pieces[at + 1 : at + 1 + REACH]]
     named = next((place for place, kind in enumerate(ahead) if kind is K.NAME), len(ahead))
     return K.NUMBER not in ahead[:named] and K.NUMBER in ahead[named:]
 
@@ -64,7 +66,7 @@ def _is_time_had(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     """ "i only had 20 min so just squats 3x5 100": a time among the words ahead of the first lift and its numbers."""
     if any(piece.kind in (K.NAME, K.NUMBER) for piece in out) or kind_at(pieces, at + 1) in (K.NAME, K.OF, None):
         return False
-    ahead = [piece.kind for piece in pieces[at + 1 :]]
+    ahead = [piece.kind for piece in pieces[at + 1 : at + 1 + REACH]]
     named = next((place for place, kind in enumerate(ahead) if kind is K.NAME), len(ahead))
     apart = named > 0 and out and K.NUMBER not in ahead[:named]
     return bool(apart) and K.NUMBER in ahead[named:]

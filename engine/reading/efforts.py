@@ -22,11 +22,12 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each effort and its numbers made one piece."""
     out: list[Piece] = []
     at = 0
+    sided = any(piece.kind is K.RIGHT for piece in pieces)
     while at < len(pieces):
         piece = pieces[at]
         if piece.kind in (K.RPE, K.RIR):
             at = _scaled(pieces, at, out)
-        elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out)):
+        elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out, sided)):
             at = _reserve(pieces, at, out)
         else:
             out.append(piece)
@@ -82,7 +83,7 @@ def _effort(scale: K, value: Decimal) -> Effort | None:
     return Effort.from_rpe(value) if 1 <= value <= TOP_OF_SCALE else None
 
 
-def _left_over(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+def _left_over(pieces: list[Piece], at: int, out: list[Piece], sided: bool) -> bool:
     """ "had 3 left", "left one in", "2 more": reps in reserve, where it is not a side and not a request for sets."""
     if pieces[at].kind is K.LEFT and at + 2 < len(pieces) and pieces[at + 2].text == "in":
         return _is_small(pieces[at + 1])
@@ -90,7 +91,7 @@ def _left_over(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         return False
     if pieces[at].kind is K.MORE:
         return out[-2].kind is K.RESERVE_LEFT
-    return out[-2].kind in (K.RESERVE_LEFT, K.WITH, K.COMMA) and not any(p.kind is K.RIGHT for p in pieces)
+    return out[-2].kind in (K.RESERVE_LEFT, K.WITH, K.COMMA) and not sided
 
 
 def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
