@@ -36,10 +36,12 @@ class Masses:
 
     def nearest(self, target: Load) -> Load:
         """The loadable mass nearest to `target`; the lighter of two equally near."""
-        wanted = counts(target)
-        place = bisect_left(self.row, wanted)
-        near = range(max(0, place - 1), min(len(self.row), place + 1))
-        return self._told(min(near, key=lambda at: (abs(self.row[at] - wanted), at)), wanted, target)
+        wanted, row = counts(target), self.row
+        place = bisect_left(row, wanted)
+        above = place < len(row)
+        if above and (place == 0 or row[place] - wanted < wanted - row[place - 1]):
+            return self._told(place, wanted, target)
+        return self._told(place - 1, wanted, target)
 
     def _told(self, place: int, wanted: int, target: Load) -> Load:
         found = self.row[place]

@@ -28,6 +28,15 @@ class Anchor:
         return self.came is Came.MISSED
 
 
+Words = str | Callable[[], str]
+"""What an ask has to say, or how to say it: of two asks that are compared one is never told."""
+
+
+def said(words: Words) -> str:
+    """The words themselves."""
+    return words if isinstance(words, str) else words()
+
+
 @dataclass(frozen=True, slots=True)
 class Ask:
     """Shape: as in a prescription. `anchor` None: there was no session yet.
@@ -38,8 +47,8 @@ class Ask:
 
     sets: tuple[SetTarget, ...]
     verdict: Verdict
-    reason: str
-    next_step: str
+    reason: Words
+    next_step: Words
     evidence: tuple[SetId, ...] = ()
     anchor: Anchor | None = None
     of_step: tuple[tuple[Held, str], ...] = ()
@@ -65,7 +74,11 @@ class Laid:
 
 def each_load(sets: Sequence[SetTarget], change: Callable[[Load], Load]) -> tuple[SetTarget, ...]:
     """The sets with every load changed; sets without a load stay."""
-    return tuple(one if one.load is None else replace(one, load=change(one.load)) for one in sets)
+    changed: dict[int, SetTarget] = {}  # straight sets are one value, so it is changed once
+    for one in sets:
+        if id(one) not in changed:
+            changed[id(one)] = one if one.load is None else replace(one, load=change(one.load))
+    return tuple([changed[id(one)] for one in sets])
 
 
 def straight(terms: Terms, sets: int, target: Target, load: Load | None) -> tuple[SetTarget, ...]:

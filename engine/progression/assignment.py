@@ -19,8 +19,10 @@ week missed moves nothing.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, timedelta
+from itertools import groupby
+from operator import attrgetter
 
 from engine.progression.choices import Choices
 from engine.values.ids import ExerciseName
@@ -30,6 +32,7 @@ from engine.values.sets import SetRecord
 WEEK = timedelta(days=7)
 
 Names = frozenset[ExerciseName]
+_exercise = attrgetter("done.exercise")
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +45,14 @@ class SessionDone:
     on: date
     planned: PlannedDay | None
     records: tuple[SetRecord, ...]
+    _by_lift: dict[ExerciseName, list[SetRecord]] = field(default_factory=dict, init=False, repr=False, compare=False)
+
+    def of(self, exercise: ExerciseName) -> Sequence[SetRecord]:
+        """The sets of one exercise, in the order logged; sorted out once, as every slot of the day asks for its own."""
+        if not self._by_lift:
+            for name, sets in groupby(self.records, key=_exercise):
+                self._by_lift.setdefault(name, []).extend(sets)
+        return self._by_lift.get(exercise, ())
 
 
 @dataclass(slots=True)
@@ -114,8 +125,8 @@ def _may_be(slot: Slot, on: date | None, choices: Choices) -> Names:
 
 def _by_date(records: Iterable[SetRecord]) -> dict[date, list[SetRecord]]:
     dates: dict[date, list[SetRecord]] = {}
-    for record in records:
-        dates.setdefault(record.on, []).append(record)
+    for on, sets in groupby(records, key=attrgetter("on")):
+        dates.setdefault(on, []).extend(sets)
     return {on: dates[on] for on in sorted(dates)}
 
 

@@ -13,8 +13,9 @@ Exerc 41(3):687-708. The lower end is not enforced: a smaller step is slower, ne
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from decimal import Decimal
+from typing import NamedTuple
 
 from engine.progression.asked import Anchor, Laid, each_load
 from engine.progression.terms import Terms
@@ -27,8 +28,7 @@ CEILING = Decimal("0.10")
 STEEP = "That is more than the usual 10 %: nothing between can be loaded, so expect fewer reps at first."
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """A step up from a load; `steep`: more than the ceiling, because nothing lighter can be loaded.
 
     `notes`: what keeps it from being the plan's own step, each with its mark.
@@ -84,9 +84,9 @@ def under_ceiling(laid: Laid, terms: Terms) -> Laid:
     """The ask with no load too far above what was last lifted, nor above a load that was just missed."""
     ask = laid.ask
     if ask.anchor is not None and not ask.by_plan:
-        loads = [one.load for one in ask.sets if one.load is not None]
-        most = _most_after(ask.anchor, terms) if any(_is_over(ask.anchor, load) for load in loads) else None
-        if most is not None and any(most < load for load in loads):
+        top = max([one.load for one in ask.sets if one.load is not None], default=None)
+        most = None if top is None or not _is_over(ask.anchor, top) else _most_after(ask.anchor, terms)
+        if most is not None and top is not None and most < top:
             sets = each_load(ask.sets, lambda load: min(load, most))
             return laid.with_sets(sets, Held.CEILING, _held_back(ask.anchor, most))
     for held, note in ask.of_step:

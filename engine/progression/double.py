@@ -9,7 +9,8 @@ heavier    made inside the range at more than was asked: the slot goes on from t
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from functools import partial
+from typing import NamedTuple
 
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
@@ -25,8 +26,7 @@ from engine.values.prescription import Exposure, Verdict
 from engine.values.schemes import DoubleProgression
 
 
-@dataclass(frozen=True, slots=True)
-class State:
+class State(NamedTuple):
     """`missed` counts the running sessions with a set under the bottom."""
 
     scheme: DoubleProgression
@@ -70,8 +70,8 @@ def ask(state: State) -> Ask:
     return Ask(
         sets,
         verdict_of(moved, slot.sets, Verdict.ADD_REPS if moved.came is Came.MADE else Verdict.REPEAT),
-        _reason(state, moved),
-        _next_step(state),
+        partial(_reason, state, moved),
+        partial(_next_step, state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, moved.came),
         moved.taken.notes if moved.taken else (),

@@ -9,11 +9,12 @@ another exercise, done in the slot's place, are no exposure of it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from datetime import date
 
 from engine.progression.assignment import SessionDone
 from engine.progression.share_out import shared_out
-from engine.values.plan import FindIt, PlannedDay, Slot
+from engine.values.plan import FindIt, PlannedDay, Slot, TrainingDay
 from engine.values.prescription import Exposure
 from engine.values.sets import SetRecord
 
@@ -24,27 +25,45 @@ def exposures(slot: Slot, planned: PlannedDay, sessions: Sequence[SessionDone], 
     Shape: a session split over two dates is one exposure, on its last date.
     """
     found: list[tuple[PlannedDay, date, tuple[SetRecord, ...]]] = []
+    shares: dict[tuple[int, int], _Share | None] = {}  # by training day: many sessions are of the same few
     for session in sessions:
         day = session.planned
-        if day is None or session.on > today or not _same_progression(slot, planned, day) or same_day(day, planned):
+        if day is None or session.on > today:
             continue
-        records = records_of(slot, day, session.records)
-        if not records:
+        key = (id(day.block), id(day.day))
+        if key not in shares:
+            shares[key] = _share_of(slot, day.day) if _same_progression(slot, planned, day) else None
+        share = shares[key]
+        records = () if share is None else share.of(session.of(slot.exercise))
+        if not records or same_day(day, planned):
             continue
         if found and same_day(found[-1][0], day):
             records = (*found.pop()[2], *records)
         found.append((day, session.on, records))
-    return tuple(Exposure(on, records, day.deload is not None) for day, on, records in found)
+    return tuple([Exposure(on, records, day.deload is not None) for day, on, records in found])
 
 
 def records_of(slot: Slot, day: PlannedDay, records: Iterable[SetRecord]) -> tuple[SetRecord, ...]:
     """The sets that count for one slot of a day: those of its exercise, shared out where several slots ask for it."""
-    mine = [record for record in records if record.done.exercise == slot.exercise]
-    rivals = [other for other in day.day.slots if other.exercise == slot.exercise]
-    if not mine or not rivals:
-        return ()
-    place = next((at for at, other in enumerate(rivals) if _same_slot(slot, other)), None)
-    return () if place is None else shared_out(mine, rivals)[place]
+    share = _share_of(slot, day.day)
+    return () if share is None else share.of([record for record in records if record.done.exercise == slot.exercise])
+
+
+@dataclass(frozen=True, slots=True)
+class _Share:
+    """What a slot gets of a training day's sets of its exercise: it is the one `at` among those that ask for it."""
+
+    rivals: tuple[Slot, ...]
+    at: int
+
+    def of(self, mine: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
+        return shared_out(mine, self.rivals)[self.at] if mine else ()
+
+
+def _share_of(slot: Slot, day: TrainingDay) -> _Share | None:
+    rivals = tuple(other for other in day.slots if other.exercise == slot.exercise)
+    at = next((at for at, other in enumerate(rivals) if _same_slot(slot, other)), None)
+    return None if at is None else _Share(rivals, at)
 
 
 def same_day(one: PlannedDay, other: PlannedDay) -> bool:

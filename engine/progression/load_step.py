@@ -9,7 +9,8 @@ extra      the best sets count, as many as were asked for; more of them change n
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from functools import partial
+from typing import NamedTuple
 
 from engine.progression.asked import Anchor, Ask, started, straight
 from engine.progression.ceiling import heavier
@@ -25,8 +26,7 @@ from engine.values.prescription import Exposure, Verdict
 from engine.values.schemes import LoadStep
 
 
-@dataclass(frozen=True, slots=True)
-class State:
+class State(NamedTuple):
     """`missed` holds the loads of the running misses, oldest first."""
 
     scheme: LoadStep
@@ -76,8 +76,8 @@ def ask(state: State) -> Ask:
     return Ask(
         sets,
         Verdict.RESET if moved.after < moved.before else verdict_of(moved, slot.sets),
-        _reason(state, moved),
-        _next_step(state),
+        partial(_reason, state, moved),
+        partial(_next_step, state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, moved.came),
         moved.taken.notes if moved.taken else (),

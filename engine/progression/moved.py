@@ -10,7 +10,7 @@ Decided, for every rule whose load climbs by steps:
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from engine.progression.ceiling import Step
 from engine.progression.terms import Terms
@@ -20,9 +20,10 @@ from engine.values.load import Load
 from engine.values.prescription import Verdict
 
 
-@dataclass(frozen=True, slots=True)
-class Moved:
-    """`before` is what the session is measured against, `after` what the slot stands at since.
+class Moved(NamedTuple):
+    """What a session moved; a named tuple, as one is made for each session of each rule's fold.
+
+    `before` is what the session is measured against, `after` what the slot stands at since.
 
     `made` is the load the step went up from. `found`: it was the first session, and what was lifted took the place of
     the plan's load.

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from functools import partial
 
 from engine.progression.asked import Ask, straight
 from engine.progression.ceiling import above
@@ -75,9 +76,9 @@ def ask(state: State) -> Ask:
     sets = straight(terms, slot.sets, slot.target, _asked_load(state))
     verdict = Verdict.START if last is None else _verdict(state)
     if last is None:
-        return Ask(sets, verdict, _reason(state), _next_step(state), by_plan=True)
+        return Ask(sets, verdict, partial(_reason, state), partial(_next_step, state), by_plan=True)
     anchor = anchor_of(last, slot.sets, last.came(slot.sets, reaches(least_reps(slot.target))))
-    return Ask(sets, verdict, _reason(state), _next_step(state), last.evidence, anchor, by_plan=True)
+    return Ask(sets, verdict, partial(_reason, state), partial(_next_step, state), last.evidence, anchor, by_plan=True)
 
 
 def _asked_load(state: State) -> Load:

@@ -13,7 +13,7 @@ from dataclasses import replace
 from datetime import date
 
 from engine.loading.loadable import Loadable
-from engine.progression.asked import Ask, Laid
+from engine.progression.asked import Ask, Laid, said
 from engine.progression.ceiling import not_steep, under_ceiling
 from engine.progression.change import last_lifted
 from engine.progression.layoff import UNTOUCHED, days_away
@@ -109,7 +109,7 @@ def _told(rule: Ask, laid: Laid, deload: Deload | None, past: Sequence[Exposure]
         exercise=terms.slot.exercise,
         sets=ask.sets,
         verdict=ask.verdict,
-        reason=" ".join((ask.reason, *laid.notes)),
+        reason=" ".join((said(ask.reason), *laid.notes)),
         next_step=_next_step(rule, laid, deload),
         evidence=ask.evidence,
         held=laid.held,
@@ -120,12 +120,12 @@ def _told(rule: Ask, laid: Laid, deload: Deload | None, past: Sequence[Exposure]
 def _next_step(rule: Ask, laid: Laid, deload: Deload | None) -> str:
     """What the next step takes: the rule's own, or the way back where this session was held back from it."""
     if deload is not None:
-        return f"After the deload it goes on from here: {laid.ask.next_step}"
+        return f"After the deload it goes on from here: {said(laid.ask.next_step)}"
     stands, shown = rule.sets[0].load, laid.ask.sets[0].load
     back = not {Held.LAYOFF, Held.CEILING}.isdisjoint(laid.held)
     pained = not {Held.PAIN, Held.AFTER_PAIN}.isdisjoint(laid.held)
     if not back or pained or rule.verdict is Verdict.FOLLOW or stands is None or shown is None:
-        return laid.ask.next_step
+        return said(laid.ask.next_step)
     if stands <= shown:
-        return laid.ask.next_step
+        return said(laid.ask.next_step)
     return f"Make these, and it goes back up to {stated(stands)}, no more than 10 % at a time."

@@ -10,6 +10,7 @@ lighter    a set below the slot's load (or with help, where none is planned) set
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import zip_longest
 
 from engine.progression.asked import Ask, started, told
@@ -70,7 +71,7 @@ def ask(state: State) -> Ask:
     verdict = Verdict.ADD_REPS if any(state.met) else Verdict.REPEAT
     # A set of maximum reps cannot be too heavy for its reps: only a set with none at all was.
     anchor = anchor_of(last, slot.sets, Came.MADE if all(map(reaches(1), last.works)) else Came.MISSED)
-    return Ask(sets, verdict, _reason(state, last), _next_step(state), last.evidence, anchor)
+    return Ask(sets, verdict, partial(_reason, state, last), partial(_next_step, state), last.evidence, anchor)
 
 
 def _goal(goal: int | None, reached: int | None, gain: int) -> int:

@@ -10,6 +10,7 @@ heavier    a total reached at more than was asked: the slot goes on from there
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import partial
 
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
@@ -71,8 +72,8 @@ def ask(state: State) -> Ask:
     return Ask(
         sets,
         verdict_of(moved, slot.sets, longer),
-        _reason(state, moved),
-        _next_step(state),
+        partial(_reason, state, moved),
+        partial(_next_step, state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, Came.MADE),
         moved.taken.notes if moved.taken else (),

@@ -10,7 +10,8 @@ lighter    the turn was not done: the same turn again
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from functools import partial
+from typing import NamedTuple
 
 from engine.progression.asked import Ask, started, straight
 from engine.progression.ceiling import heavier
@@ -24,8 +25,7 @@ from engine.values.prescription import Exposure, Verdict
 from engine.values.schemes import SetWave
 
 
-@dataclass(frozen=True, slots=True)
-class State:
+class State(NamedTuple):
     """`sets` is what this turn asks; `asked` what the last session was measured against."""
 
     scheme: SetWave
@@ -74,8 +74,8 @@ def ask(state: State) -> Ask:
     return Ask(
         sets,
         _verdict(state, moved),
-        _reason(state, moved),
-        _next_step(state),
+        partial(_reason, state, moved),
+        partial(_next_step, state),
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, came),
         moved.taken.notes if moved.taken else (),

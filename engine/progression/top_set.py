@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from engine.loading.loadable import Loadable
 from engine.progression import load_step
-from engine.progression.asked import Ask
+from engine.progression.asked import Ask, said
 from engine.progression.terms import Terms
 from engine.progression.words import percent
 from engine.progression.work import Session, session_of
@@ -52,8 +52,7 @@ def ask(state: State) -> Ask:
     top = load_step.ask(state.top)
     terms = state.top.terms
     back = _back_off(state.scheme, top.sets[0], terms.loadable)
-    note = f"{top.reason} Back-offs take {percent(state.scheme.share)} of the top set you do."
-    return replace(top, sets=(*top.sets, *(back,) * state.scheme.back_offs), reason=note)
+    return replace(top, sets=(*top.sets, *(back,) * state.scheme.back_offs), reason=lambda: _reason(state, top))
 
 
 def after_top_set(asked: Prescription, scheme: TopSetBackOff, lifted: Load, loadable: Loadable) -> Prescription:
@@ -64,6 +63,10 @@ def after_top_set(asked: Prescription, scheme: TopSetBackOff, lifted: Load, load
     done = replace(top, load=lifted)
     backs = (_back_off(scheme, done, loadable),) * (len(asked.sets) - 1)
     return replace(asked, sets=(top, *backs))
+
+
+def _reason(state: State, top: Ask) -> str:
+    return f"{said(top.reason)} Back-offs take {percent(state.scheme.share)} of the top set you do."
 
 
 def _back_off(scheme: TopSetBackOff, top: SetTarget, loadable: Loadable) -> SetTarget:

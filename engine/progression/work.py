@@ -15,7 +15,6 @@ Decided here, for every rule:
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
 from enum import Enum
@@ -26,7 +25,7 @@ from engine.progression.terms import Terms
 from engine.values.ids import SetId
 from engine.values.load import Load
 from engine.values.prescription import Exposure
-from engine.values.sets import SetDone, SetKind, Side
+from engine.values.sets import SetKind, Side
 
 NOTHING = Decimal(0)
 
@@ -61,9 +60,10 @@ class Came(Enum):
     MISSED = "missed"
 
 
-@dataclass(frozen=True, slots=True)
-class Session:
-    """Shape: `works` in the order done. `asked` as in an exposure."""
+class Session(NamedTuple):
+    """One session of a slot as rules see it; a named tuple, as one is made for each session of each rule's fold.
+
+    Shape: `works` in the order done. `asked` as in an exposure."""
 
     on: date
     works: tuple[Work, ...]
@@ -107,11 +107,15 @@ def session_of(exposure: Exposure, terms: Terms) -> Session | None:
     for record in exposure.sets:
         done = record.done
         if done.kind is SetKind.WORK and (done.load is not None or terms.slot.load is None):
-            if counts is None or done.load != told:  # the sets of a session mostly share their load
+            # The sets of a session mostly share their load.
+            if counts is None or (done.load is not told and done.load != told):
                 told, counts = done.load, _counted(done.load, terms)
             side = works if done.side is None else left if done.side is Side.LEFT else right
-            side.append(_work(done, *counts))
-    works.extend(_paired(left, right))
+            rir = NOTHING if done.failure or done.missed else None if done.effort is None else done.effort.rir
+            seconds, metres = done.seconds or NOTHING, done.metres or NOTHING
+            side.append(Work(counts[0], counts[1], done.reps, seconds, metres, done.missed, rir))
+    if left or right:
+        works.extend(_paired(left, right))
     return Session(exposure.on, tuple(works), exposure.evidence, exposure.asked) if works else None
 
 
@@ -142,11 +146,6 @@ def _paired(left: list[Work], right: list[Work]) -> Iterator[Work]:
             any(work.missed for work in sides),
             min((work.rir for work in sides if work.rir is not None), default=None),
         )
-
-
-def _work(done: SetDone, load: Load, lifted: Load) -> Work:
-    rir = NOTHING if done.failure or done.missed else done.effort.rir if done.effort is not None else None
-    return Work(load, lifted, done.reps, done.seconds or NOTHING, done.metres or NOTHING, done.missed, rir)
 
 
 def _counted(told: Load | None, terms: Terms) -> tuple[Load, Load]:

@@ -86,4 +86,4 @@ class Exposure:
 
     @property
     def evidence(self) -> tuple[SetId, ...]:
-        return tuple(record.id for record in self.sets)
+        return tuple([record.id for record in self.sets])
