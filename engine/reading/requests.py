@@ -113,10 +113,23 @@ def _without_politeness(words: list[tuple[str, Token]], book: Phrasebook) -> lis
     polite = book.cues["polite"] | book.cues["slip"]
     start, end = 0, len(words)
     while start < end and (step := _polite_at(words, start, polite)):
+        praised = (
+            words[start][0] in PRAISE and start + step < end and _is_close(words[start + step - 1], words[start + step])
+        )
+        if praised:
+            break
         start += step
     while end > start + 1 and words[end - 1][0] in book.cues["polite"]:
         end -= 1
     return words[start:end] if start < end else words
+
+
+PRAISE = frozenset(("great", "nice", "cool", "good"))
+"""Polite on their own ("great, undo"); right in front of a word they praise it ("great workout today")."""
+
+
+def _is_close(word: tuple[str, Token], after: tuple[str, Token]) -> bool:
+    return after[1].start - word[1].end <= 1
 
 
 def _polite_at(words: list[tuple[str, Token]], at: int, polite: frozenset[str]) -> int:
@@ -136,7 +149,7 @@ def _by_phrase(
 ) -> Act | None:
     phrase = " ".join(word for word, _ in words)
     name = book.said.get(phrase) or book.said.get(" ".join(cleaned.lower().split()))
-    if name is not None:
+    if name is not None and not (name == "repeat" and cleaned.rstrip().endswith("?")):
         return _plain(name, "", context)
     plain = [word for word, _ in words]
     if is_done(plain, pieces, book):
@@ -198,7 +211,7 @@ def _with_reason(found: Act, words: list[tuple[str, Token]], reason: Sequence[Pi
 
 POINTING = frozenset(("it", "them", "this", "that", "these", "those", "today", "please", "now"))
 BEHIND_A_REASON = frozenset(
-    ("swap", "skip", "undo", "redo", "next", "today", "done", "repeat", "why", "rest", "pause", "snooze")
+    ("swap", "skip", "undo", "redo", "next", "today", "done", "repeat", "why", "rest", "pause", "snooze", "resume")
 )
 
 

@@ -29,7 +29,9 @@ TALK = frozenset((K.PAIN, K.STORY, K.OTHERS, K.SAYING, K.UNRELATED, K.YESTERDAY,
 
 def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """The request that the sentence makes, by its cues; None where it makes none."""
-    if len(words) > LONGEST or book.cued.isdisjoint(words) or any(piece.kind in COUNTED for piece in pieces):
+    if len(words) > LONGEST or any(piece.kind in COUNTED for piece in pieces):
+        return None
+    if book.cued.isdisjoint(words) and not any(piece.kind is K.ARROW for piece in pieces):
         return None
     named = [piece for piece in pieces if piece.kind is K.NAME]
     if not named:
@@ -58,7 +60,7 @@ def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook
 def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> bool:
     """Whether the sentence says no more than that the session is over: "gym done", "I am finished for today"."""
     finished = book.cues["finished"]
-    if finished.isdisjoint(words) or len(words) > LONGEST:
+    if finished.isdisjoint(words) or len(words) > LONGEST or words[-1] in UNENDED:
         return False
     if any(piece.kind in COUNTED or piece.kind in (K.NAME, K.QUESTION) for piece in pieces):
         return False
@@ -66,6 +68,8 @@ def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> 
     return all(word in finished or word in book.cues["session"] or word in parts for word in words)
 
 
+UNENDED = frozenset(("for", "with", "and", "my", "the", "i", "is"))
+"""Words that a sentence about a finished session does not end in."""
 NO_SESSION = frozenset(
     ("warm", "warmup", "up", "week", "main", "accessories", "accessory", "lifts", "lift", "finisher")
 )
@@ -75,7 +79,9 @@ NO_SESSION = frozenset(
 def again_told(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
     """The latest set again, once or so many times: "and another one the same", "another two sets like that"."""
     core, around = book.cues["again"], book.cues["aroundagain"]
-    if core.isdisjoint(words) or len(words) > LONGEST or any(piece.kind in NO_REPEAT for piece in pieces):
+    if len(core.intersection(words)) != sum(word in core for word in words) or len(words) > LONGEST:
+        return None  # "again and again"
+    if core.isdisjoint(words) or any(piece.kind in NO_REPEAT for piece in pieces):
         return None
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     counted = {part for piece in numbers for part in spoken(piece.text).split()}
@@ -132,9 +138,9 @@ def _swap(
     if len(named) != 2 or _unknown(pieces) > MOST_UNKNOWN or any(piece.kind in TALK for piece in pieces):
         return None
     words = set(phrase.split())
-    asked = any(piece.kind in (K.ASKS, K.QUESTION) for piece in pieces) or not words.isdisjoint(PAST)
+    asked = any(piece.kind is K.ASKS and piece.text not in MAY for piece in pieces) or not words.isdisjoint(PAST)
     old = None if asked else _behind_instead(phrase, pieces, book) or _behind_than(phrase, named)
-    old = old or _before_instead(phrase, named)
+    old = old or _before_instead(phrase, named) or _before_an_arrow(pieces)
     if old is None:
         return None
     new = next((piece for piece in named if piece is not old), None)
@@ -144,6 +150,7 @@ def _swap(
 
 
 PAST = frozenset(("did", "done", "was", "were", "went", "used", "had", "not"))
+MAY = frozenset(("can", "could", "may"))
 NO_WISH = frozenset(("did", "done", "went", "used", "should", "why", "how", "would", "when"))
 
 
@@ -162,6 +169,11 @@ def _behind_than(phrase: str, named: Sequence[Piece]) -> Piece | None:
     return named[1] if " rather " in phrase and " than " in phrase else None
 
 
+def _before_an_arrow(pieces: Sequence[Piece]) -> Piece | None:
+    """ "bench -> dips"."""
+    return pieces[0] if [piece.kind for piece in pieces] == [K.NAME, K.ARROW, K.NAME] else None
+
+
 def _before_instead(phrase: str, named: Sequence[Piece]) -> Piece | None:
     """ "bench is taken, can i use the chest press instead"."""
     return named[0] if phrase.endswith(" instead ") and NO_WISH.isdisjoint(phrase.split()) else None
@@ -172,8 +184,10 @@ def _skip(
 ) -> Act | None:
     if any(piece.kind in TALK or piece.kind is K.QUESTION for piece in pieces) or _unknown(pieces) > MOST_UNKNOWN:
         return None
-    leaves = words[0] in book.cues["leave"] or " ".join(words[:2]) in book.cues["leave"]
-    out = leaves and not book.cues["out"].isdisjoint(words[2:])
+    modal = next((length for length in (3, 2, 1) if " ".join(words[:length]) in book.cues["modal"]), 0)
+    told = words[modal:]
+    leaves = bool(told) and (told[0] in book.cues["leave"] or " ".join(told[:2]) in book.cues["leave"])
+    out = leaves and not book.cues["out"].isdisjoint(told[1:])
     behind = pieces[-1].kind is not K.NAME and not book.cues["leftout"].isdisjoint(words[1:])
     if not (out or behind):
         return None

@@ -93,7 +93,15 @@ def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:
         return _of_lift("warmup", found[1], context, catalogue)
     if found := BEST.fullmatch(said):
         return _of_lift("best", found[1], context, catalogue)
-    return Act("swap", exercise=context.doing) if TAKEN.fullmatch(said) else None
+    return _taken(said, context) if TAKEN.fullmatch(said) else None
+
+
+def _taken(said: str, context: Context) -> Act:
+    """The lift in hand on something else; where the bench is taken, the planned bench press."""
+    benches = [one.exercise for one in context.plan if "bench" in one.exercise]
+    if "bench" in said.split() and benches and "bench" not in (context.doing or ""):
+        return Act("swap", exercise=benches[0])
+    return Act("swap", exercise=context.doing)
 
 
 def _of_lift(name: str, words: str | None, context: Context, catalogue: Catalogue) -> Act | None:

@@ -45,7 +45,8 @@ def _skip(said: Said) -> Act | None:
     named = said.exercises()
     if named and not said.numbers() and _little_else(said):
         return Act("skip", exercise=named[0], text=said.rest)
-    if said.rest_words and set(said.rest_words) <= THIS_ONE | NOTHING_MORE:
+    words = set(said.rest_words)
+    if words and words <= THIS_ONE | NOTHING_MORE and words & (THIS_ONE | {"today"}):
         return Act("skip", exercise=said.context.doing, text=said.rest)
     return None
 
@@ -94,6 +95,8 @@ def _with_exercise(said: Said) -> Act | None:
     if len(named) != 1 or any(piece.role is not Role.BARE for piece in said.numbers()):
         return None
     if len(said.numbers()) > (1 if said.name == "why" else 0) or not _little_else(said):
+        return None
+    if said.name == "history" and any(piece.kind is K.NOTE and piece.text not in BEST_WORDS for piece in said.pieces):
         return None
     return Act(said.name, exercise=named[0], text=said.rest)
 
@@ -163,16 +166,20 @@ def asks_history(words: list[tuple[str, Token]], pieces: Sequence[Piece], contex
     phrase = " ".join(word for word, _ in words)
     if len(named) != 1 or any(piece.kind is K.NUMBER for piece in pieces) or len(words) > 9:
         return None
-    if any(piece.kind in (K.NOTE, K.PAIN) for piece in pieces):
+    felt = any(piece.kind is K.PAIN or (piece.kind is K.NOTE and piece.text not in BEST_WORDS) for piece in pieces)
+    if felt:
         return None  # "squats felt heavy last time" tells, and asks for nothing
     if (
-        phrase.endswith((" last time", " history", " last session", " log", " last week"))
+        phrase.endswith((" last time", " history", " last session", " log", " last week", " stats", " progress"))
         and " last " not in phrase[:4]
     ):
         return Act("history", exercise=named[0])
     if phrase.endswith((" pr", " best", " record", " pb", " max", " records")) and len(words) <= 6:
         return Act("best", exercise=named[0])
     return None
+
+
+BEST_WORDS = frozenset(("pr", "pb", "best", "record", "max", "records"))
 
 
 def _rest(said: Said) -> Act | None:
@@ -303,6 +310,45 @@ def _person(said: Said) -> Act | None:
     return None if not told and any(piece.kind is K.TIMES for piece in said.pieces) else Act(said.name, text=said.rest)
 
 
+def _digest(said: Said) -> Act | None:
+    """ "how is ann doing"; "how's the weather" asks about nobody."""
+    first = said.pieces[0] if said.pieces else None
+    somebody = first is not None and first.kind not in (K.FILLER, K.OTHERS) and len(said.rest_words) <= MOST_ABOUT_ONE
+    return _person(said) if somebody else None
+
+
+MOST_ABOUT_ONE = 4
+
+
+def _code(said: Said) -> Act | None:
+    """An invitation's code: one word with a digit in it, or in capitals; "join us" is none."""
+    code = said.rest.strip()
+    coded = any(letter.isdigit() for letter in code) or (code.isupper() and len(code) >= SHORTEST_CODE)
+    return Act(said.name, text=said.rest) if len(code.split()) == 1 and coded else None
+
+
+SHORTEST_CODE = 4
+
+
+def _quiet(said: Said) -> Act | None:
+    """Hours, or until when; "quiet in here today" asks for nothing."""
+    timed = any(letter.isdigit() for letter in said.rest) or bool(QUIET_UNTIL & set(said.rest_words))
+    return _short_text(said) if timed else None
+
+
+QUIET_UNTIL = frozenset(("until", "till", "tomorrow", "off", "hours", "hour", "night", "tonight"))
+
+
+def _export(said: Said) -> Act | None:
+    return Act(said.name, text=said.rest) if said.rest_words and set(said.rest_words) <= EXPORTED else None
+
+
+EXPORTED = frozenset(
+    ("csv", "json", "excel", "xlsx", "file", "text", "log", "sets", "plan", "data", "all", "everything", "my", "the",
+     "as", "to", "a", "in", "please", "diary", "history", "records", "notes")
+)  # fmt: skip
+
+
 def _plan_for(said: Said) -> Act | None:
     """A client's plan; "the plan for friday" is the session of that day."""
     days = [piece for piece in said.pieces if piece.kind in (K.WEEKDAY, K.TODAY, K.TOMORROW)]
@@ -367,19 +413,19 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "note": _note,
     "move": _move,
     "snooze": _short_text,
-    "quiet": _short_text,
+    "quiet": _quiet,
     "check": _dated_text,
     "preview": _short_text,
     "what_if": _what_if,
     "more": _muscle_text,
-    "digest": _person,
+    "digest": _digest,
     "plan_for": _plan_for,
     "note_to": _told_person,
-    "accept": _short_text,
+    "accept": _code,
     "forget": _short_text,
     "today": _dated_text,
     "week": _dated_text,
     "volume": _muscle_text,
-    "export": _short_text,
+    "export": _export,
     "plan": _dated_text,
 }

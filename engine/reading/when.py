@@ -134,7 +134,11 @@ def moment_told(pieces: Sequence[Piece], context: Context) -> datetime | None:
 
 
 def _in_a_while(pieces: Sequence[Piece], now: datetime) -> datetime | None:
-    """ "in 20 min", "in 2 hours"."""
+    """ "in 20 min", "in 2 hours", "in an hour"."""
+    words = [piece.text for piece in pieces]
+    for told, minutes in (("half an hour", 30), ("an hour", 60)):
+        if f"in {told}" in " ".join(words):
+            return now + timedelta(minutes=minutes)
     for at, piece in enumerate(pieces):
         if (
             piece.kind is not K.NUMBER

@@ -52,6 +52,18 @@ IN_OTHER_WORDS = (
     ("how many sets have i done this week?", "week"),
     ("how's the week going so far", "week"),
     ("past front squats please", "history barbell front squat"),
+    ("bench pr", "best barbell bench press"),
+    ("squat stats", "history barbell back squat"),
+    ("bench -> dips", "swap barbell bench press dip"),
+    ("instead of bench can i do dips", "swap barbell bench press dip"),
+    ("alternatives to bench?", "swap barbell bench press"),
+    ("can i leave out bench today", "skip barbell bench press"),
+    ("what's left today", "today"),
+    ("what should i do now", "next"),
+    ("finish workout", "done"),
+    ("i'm back, resume", "resume"),
+    ("remind me in an hour", "remind 2025-03-14 19:20:00"),
+    ("on holiday till 1 april", "pause 2025-04-01"),
 )
 
 
@@ -72,6 +84,15 @@ NO_REQUESTS = (
     "what if i cant get 5 reps at 100?",
     "replaced squat with leg press",
     "step",
+    "great workout today",
+    "how's the weather",
+    "quiet in here today",
+    "export beer",
+    "join us",
+    "done for",
+    "again?",
+    "last time squat felt awful",
+    "drop in",
 )
 
 
