@@ -17,8 +17,10 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
+from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
-from engine.reading.requests_told import ARGUMENTS, Said, adjusts, asks_history, repeat_told
+from engine.reading.requests_to_people import adjusts
+from engine.reading.requests_told import ARGUMENTS, asks_history, repeat_told
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
 from engine.reading.values import Act, Context

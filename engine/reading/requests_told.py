@@ -3,39 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
-from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.pieces import Piece, Role
+from engine.reading.requests_said import Said
+from engine.reading.requests_to_people import code_told, digest_of, plan_for, told_person
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
 from engine.reading.when import day_told, moment_told
-from engine.values.ids import ExerciseName
 
 THIS_ONE = frozenset(("this", "it", "that", "one", "exercise", "current"))
 NOTHING_MORE = frozenset(("today", "now", "please", "for", "the", "my", "sets", "set", "on", "in"))
-
-
-@dataclass(frozen=True, slots=True)
-class Said:
-    """A request under way: the words behind the head, the pieces of the whole message, and the text behind the head."""
-
-    name: str
-    rest: str
-    rest_words: tuple[str, ...]
-    pieces: Sequence[Piece]
-    context: Context
-    catalogue: Catalogue
-
-    def exercises(self) -> list[ExerciseName]:
-        """The exercises named, each as context settles it."""
-        return [narrowed(piece.names, self.context)[0] for piece in self.pieces if piece.kind is K.NAME]
-
-    def numbers(self) -> list[Piece]:
-        return [piece for piece in self.pieces if piece.kind is K.NUMBER]
 
 
 # ---- requests with something behind them
@@ -299,37 +279,6 @@ def _move(said: Said) -> Act | None:
 DAYS_TO_MOVE_TO = frozenset((K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING, K.MONTH, K.ORDINAL))
 
 
-def _person(said: Said) -> Act | None:
-    """Plan for who, note to who, digest who: a short unknown name first."""
-    first = said.pieces[0] if said.pieces else None
-    if first is None or first.kind not in (K.PLAIN, K.NAME, K.FILLER, K.OTHERS, K.MONTH, K.WEEKDAY):
-        return None
-    told = ":" in said.rest or "\n" in said.rest
-    if first.kind is K.WEEKDAY and (not told or said.name == "plan_for"):
-        return None
-    return None if not told and any(piece.kind is K.TIMES for piece in said.pieces) else Act(said.name, text=said.rest)
-
-
-def _digest(said: Said) -> Act | None:
-    """ "how is ann doing"; "how's the weather" asks about nobody."""
-    first = said.pieces[0] if said.pieces else None
-    somebody = first is not None and first.kind not in (K.FILLER, K.OTHERS) and len(said.rest_words) <= MOST_ABOUT_ONE
-    return _person(said) if somebody else None
-
-
-MOST_ABOUT_ONE = 4
-
-
-def _code(said: Said) -> Act | None:
-    """An invitation's code: one word with a digit in it, or in capitals; "join us" is none."""
-    code = said.rest.strip()
-    coded = any(letter.isdigit() for letter in code) or (code.isupper() and len(code) >= SHORTEST_CODE)
-    return Act(said.name, text=said.rest) if len(code.split()) == 1 and coded else None
-
-
-SHORTEST_CODE = 4
-
-
 def _quiet(said: Said) -> Act | None:
     """Hours, or until when; "quiet in here today" asks for nothing."""
     timed = any(letter.isdigit() for letter in said.rest) or bool(QUIET_UNTIL & set(said.rest_words))
@@ -347,28 +296,6 @@ EXPORTED = frozenset(
     ("csv", "json", "excel", "xlsx", "file", "text", "log", "sets", "plan", "data", "all", "everything", "my", "the",
      "as", "to", "a", "in", "please", "diary", "history", "records", "notes")
 )  # fmt: skip
-
-
-def _plan_for(said: Said) -> Act | None:
-    """A client's plan; "the plan for friday" is the session of that day."""
-    days = [piece for piece in said.pieces if piece.kind in (K.WEEKDAY, K.TODAY, K.TOMORROW)]
-    if len(days) == 1 and all(piece in days or piece.kind is K.FILLER for piece in said.pieces):
-        return Act("today", text=days[0].text)
-    return _person(said)
-
-
-def _told_person(said: Said) -> Act | None:
-    return _person(said) if ":" in said.rest else None
-
-
-def adjusts(cleaned: str, pieces: Sequence[Piece]) -> Act | None:
-    """ "ann: +2 sets side delts": a coach's change for one client."""
-    who, colon, what = cleaned.partition(":")
-    change = what.strip()
-    if not colon or not 0 < len(who.split()) <= 2 or change[:1] not in ("+", "-") or not change[1:2].isdigit():
-        return None
-    told = "set" in change.split()[1:2] or "sets" in change.split()[1:2] or any(p.role is Role.SETS for p in pieces)
-    return Act("adjust", text=cleaned.strip()) if told else None
 
 
 def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
@@ -418,10 +345,10 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "preview": _short_text,
     "what_if": _what_if,
     "more": _muscle_text,
-    "digest": _digest,
-    "plan_for": _plan_for,
-    "note_to": _told_person,
-    "accept": _code,
+    "digest": digest_of,
+    "plan_for": plan_for,
+    "note_to": told_person,
+    "accept": code_told,
     "forget": _short_text,
     "today": _dated_text,
     "week": _dated_text,
