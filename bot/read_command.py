@@ -7,16 +7,17 @@ import gc
 import json
 import sys
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date, datetime
 from decimal import Decimal, InvalidOperation
 from typing import Any, TextIO, assert_never
 
+from bot import clock, zones
+from bot.read_explained import explanation
 from engine.catalogue.catalogue import Catalogue, catalogue
 from engine.reading import read
-from engine.reading.prepare import seen
 from engine.reading.resolve import BASES
-from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Planned, Reading
-from engine.reading.wording import describe
+from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Planned
 from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, Unit, plain
@@ -156,48 +157,6 @@ def _is_body_lift(one: SetDone) -> bool:
     return exercise is not None and exercise.loading is Loading.BODY
 
 
-def explanation(text: str, outcome: Outcome, known: Catalogue, context: Context) -> str:
-    """How the message was read, for a person: what was chosen, what was not, and why; a bug report in one command."""
-    lines = [f"message   {text!r}", f"pieces    {seen(text, context, known)}", *_told(outcome)]
-    return "\n".join(lines)
-
-
-def _told(outcome: Outcome) -> list[str]:
-    match outcome:
-        case Logged():
-            return _told_logged(outcome)
-        case Asked():
-            told = [f"outcome   ask: {outcome.doubt.value}", f"question  {outcome.question}"]
-            return told + [f"reading   {share(one)} {describe(one.sets)}" for one in outcome.readings]
-        case NoSets():
-            told = [f"outcome   no sets: {outcome.why}"] + (["pain      yes"] if outcome.pain else [])
-            return told + [f"not read  {piece.text!r}: {piece.why}" for piece in outcome.unread]
-        case Act():
-            fields = {key: value for key, value in _act_json(outcome).items() if key not in ("outcome", "action")}
-            return [f"outcome   request: {outcome.name}", *(f"{key:10}{value}" for key, value in fields.items())]
-        case Correction():
-            return ["outcome   a correction of sets that stand"]
-        case _:
-            assert_never(outcome)
-
-
-def _told_logged(logged: Logged) -> list[str]:
-    told = [f"outcome   log, {logged.why}", f"sets      {describe(logged.sets)}"]
-    if logged.on:
-        told.append(f"day       {logged.on.isoformat()}")
-    if logged.note:
-        told.append(f"note      {logged.note}")
-    if logged.pain:
-        told.append("pain      yes")
-    told += [f"rejected  {share(one)} {describe(one.sets)}" for one in logged.rejected]
-    return told + [f"not read  {piece.text!r}: {piece.why}" for piece in logged.unread]
-
-
-def share(reading: Reading) -> str:
-    """A reading's plausibility as a percentage."""
-    return f"{reading.plausibility:4.0%}"
-
-
 def _answer_line(line: str, known: Catalogue) -> dict[str, Any]:
     try:
         asked = json.loads(line)
@@ -234,6 +193,8 @@ def run(argv: Sequence[str]) -> int:
         context = context_from(json.loads(options.context))
     except (ValueError, KeyError, TypeError, AttributeError) as slip:
         parser.error(f"--context: {slip}")
+    if context.now is None:
+        context = replace(context, now=zones.local(clock.now(), clock.machine_zone()))
     known = catalogue()
     print(explanation(options.text, read(options.text, context, known), known, context))
     return 0

@@ -133,14 +133,3 @@ def _with_bars(pieces: list[Piece]) -> list[Piece]:
 
 TELLS_HOW = BARS | {"incline", "decline"}
 CLAUSE_ENDS = frozenset((None, K.LINE, K.COMMA, K.STOP, K.THEN))
-
-
-def seen(text: str, context: Context, catalogue: Catalogue) -> str:
-    """What each piece of the message was taken for, in order."""
-    return " ".join(f"{piece.text}[{_taken_for(piece)}]" for piece in prepare(text, context, catalogue).pieces)
-
-
-def _taken_for(piece: Piece) -> str:
-    if piece.kind is K.NAME:
-        return " / ".join(piece.names)
-    return f"{piece.value} {piece.role.value}" if piece.kind is K.NUMBER else piece.kind.value

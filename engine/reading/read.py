@@ -15,7 +15,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
-from engine.reading.deciding import Part, combined, crowded, part_of
+from engine.reading.deciding import NONE_OF_THESE, Part, combined, crowded, part_of
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
@@ -121,6 +121,8 @@ def _either(listed: Outcome, joined: Outcome) -> Outcome:
     readings = tuple(dict.fromkeys(_readings(listed) + _readings(joined)))
     if len(readings) == 1:
         return listed
+    total = sum(one.plausibility for one in readings) + NONE_OF_THESE
+    readings = tuple(replace(one, plausibility=one.plausibility / total) for one in readings)
     base = listed if isinstance(listed, Asked) else joined
     note, pain, on = base.note, base.pain, base.on
     return Asked(question_of(Doubt.NUMBERS, "", readings), readings, Doubt.NUMBERS, "a comma", on, note, pain)
@@ -315,6 +317,8 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
         Doubt.NO_REPS: "How many reps were that",
     }
+    if doubt is Doubt.UNKNOWN_NAME and not choices:
+        return f"I do not know “{term}”. Which exercise is it? Nothing is saved yet."
     return f"{heads[doubt]}? {choices}. Nothing is saved yet." if choices else f"{heads[doubt]}? Nothing is saved yet."
 
 
