@@ -13,7 +13,7 @@ from bot.replies.names import listed, title
 from bot.replies.receipt import Following
 from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
-from bot.replies.sets import targets_text
+from bot.replies.sets import load_text, targets_text
 from bot.replies.structured import prescription_json
 from engine.progression.sessions import Change, change_since
 from engine.progression.words import counted
@@ -89,6 +89,9 @@ def _remarks(card: Card) -> list[str]:
         moved = list(dict.fromkeys(one.exercise for one in card.prescriptions if _told(one) is change))
         if moved:
             lines.append(f"{change.value.capitalize()} than last time: {', '.join(moved)}")
+    more = [f"{one.exercise} at {load_text(one.offer.load)}" for one in card.prescriptions if one.offer is not None]
+    if more:
+        lines.append(f"To spare lately, so if you like: {listed(more, 2)}")
     if any(Held.PAIN in one.held for one in card.prescriptions):
         held = [one.exercise for one in card.prescriptions if Held.PAIN in one.held]
         lines.append(f"Held after your pain note: {listed(held, 3)}. Say pain gone when it is.")

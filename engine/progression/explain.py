@@ -27,7 +27,9 @@ def why(prescription: Prescription, records: Iterable[SetRecord]) -> tuple[str, 
         f"{prescription.exercise}: {prescribed(prescription)}",
         prescription.reason,
         *_evidence(sets),
-        prescription.next_step,
+        prescription.next_step
+        if prescription.offer is None
+        else f"{prescription.next_step} {prescription.offer.reason}",
     )
 
 

@@ -21,10 +21,11 @@ from engine.progression.lighter import lighter
 from engine.progression.pain import eased_in, proving, unpushed
 from engine.progression.registry import Asked, asked
 from engine.progression.terms import Terms, terms_of
+from engine.progression.two_for_two import offered
 from engine.progression.words import stated
 from engine.values.load import Load, Unit
 from engine.values.plan import Deload, Slot
-from engine.values.prescription import Exposure, Held, Prescription, Verdict
+from engine.values.prescription import Exposure, Held, Offer, Prescription, Verdict
 
 
 def prescribe(
@@ -55,7 +56,8 @@ def prescribe(
         laid = under_ceiling(laid, terms)
     else:
         laid = lighter(under_ceiling(not_steep(laid), terms), deload, away, terms)
-    return _told(sides.now, laid, deload, past, terms)
+    offer = None if deload is not None or pain else offered(laid, proving(past), terms)
+    return _told(sides.now, laid, deload, past, terms, offer)
 
 
 def _unpushed(sides: Asked, past: Sequence[Exposure], terms: Terms, *, pain: bool) -> Laid:
@@ -101,7 +103,9 @@ def _as_loadable(laid: Laid, terms: Terms) -> Laid:
     return laid.noted(Held.ROUNDING, note)
 
 
-def _told(rule: Ask, laid: Laid, deload: Deload | None, past: Sequence[Exposure], terms: Terms) -> Prescription:
+def _told(
+    rule: Ask, laid: Laid, deload: Deload | None, past: Sequence[Exposure], terms: Terms, offer: Offer | None
+) -> Prescription:
     ask = laid.ask
     heaviest = max((one.load.amount for one in ask.sets if one.load is not None), default=None)
     heavy = sum(heaviest is None or (one.load is not None and one.load.amount == heaviest) for one in ask.sets)
@@ -114,6 +118,7 @@ def _told(rule: Ask, laid: Laid, deload: Deload | None, past: Sequence[Exposure]
         evidence=ask.evidence,
         held=laid.held,
         lifted=None if ask.verdict is Verdict.FIND_LOAD else last_lifted(terms, past, heavy),
+        offer=offer,
     )
 
 

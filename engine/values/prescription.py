@@ -49,6 +49,14 @@ class SetTarget:
 
 
 @dataclass(frozen=True, slots=True)
+class Offer:
+    """A heavier load that may be taken instead, and why; nothing is asked of anyone who does not."""
+
+    load: Load
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
 class Prescription:
     """Shape: `sets` in the order to be done; `evidence` the ids of the sets it rests on, oldest first.
 
@@ -64,6 +72,7 @@ class Prescription:
     evidence: tuple[SetId, ...] = ()
     held: tuple[Held, ...] = ()
     lifted: Load | None = None
+    offer: Offer | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -153,3 +153,24 @@ def test_nothing_is_prescribed_on_a_guess(source):
 
     assert found.verdict is Verdict.FIND_LOAD, source
     assert not isinstance(found.sets[0].load, Load)
+
+
+GRAVES = published("Graves & Baechle", None, "in NSCA Essentials of Strength Training and Conditioning (secondary)")
+
+
+@pytest.mark.parametrize(
+    ("source", "last_sets", "offered"),
+    [
+        row("PRG-08", GRAVES, (10, 10), True),
+        row("PRG-09", GRAVES, (10, 9), False),
+        row("PRG-10", GRAVES, (10, 8, 10), False),
+        row("PRG-11", GRAVES, (9, 10, 11), True),
+    ],
+)
+def test_two_for_two_offers_a_heavier_load(source, last_sets, offered):
+    # One set of three falls short, so that the rule itself holds the load.
+    planned = slot(LoadStep(kg("2.5"), misses=9), target=8, load="60")
+    found = after(planned, *(f"60: 8 7 {last}" for last in last_sets))
+
+    assert found.sets[0].load == kg(60)
+    assert (found.offer is not None) is offered, source
