@@ -28,7 +28,7 @@ from engine.reading.pieces import (
     Piece,
     Role,
 )
-from engine.reading.token_walk import TokenWalk
+from engine.reading.spelled_numbers import SpelledNumbers
 from engine.reading.tokens import HALF, Shape, Token
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -43,7 +43,7 @@ def folded(word: str) -> str:
 
 
 @dataclass(slots=True)
-class Lexer(TokenWalk):
+class Lexer(SpelledNumbers):
     """One walk over the tokens of one message."""
 
     catalogue: Catalogue
@@ -306,6 +306,10 @@ class Lexer(TokenWalk):
             return at + 1
         meaning, end = phrase
         piece = self._meant(meaning, at, end)
+        if meaning.kind is K.NUMBER_WORD and (whole := self._spelled_out(meaning.value or 0, end)).end > end:
+            role = Role.BARE if whole.is_clear else Role.UNREADABLE
+            end = whole.end
+            piece = self._spelled(whole.value, token, self.tokens[end - 1].end)._replace(role=role)
         if piece.kind is K.NUMBER and piece.spelled and (after := self._token(end)) is not None and not after.glued:
             piece, end = self._with_suffix(piece, end, after)
         self.out.append(piece)
@@ -344,9 +348,6 @@ class Lexer(TokenWalk):
         after = self._token(at)
         phrase = self._longest_phrase(at) if after is not None and after.shape is Shape.WORD else None
         return after is not None and (after.text in "x@" or (phrase is not None and phrase[0].kind in ONE_AHEAD))
-
-    def _spelled(self, value: int, token: Token, end: int) -> Piece:
-        return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)
 
     def _word_run(self, at: int, longest: int) -> list[tuple[str, int]]:
         """The folded words from here on, each with the place behind it; a glued hyphen or an "&" does not end them."""

@@ -55,10 +55,14 @@ class Shaper(Marked):
         """What was said before the results ("got"), or before the work sets, changes its part here."""
         if place == self.chunks.result_from:
             self.load = self.drafts[-1].load if self.drafts else self.load
-            self.drafts = []
+            self.drafts = self.drafts[:-1] if self._is_open_set_of_a_list() else []
         if place == self.chunks.work_from:
             for draft in self.drafts:
                 draft.kind = SetKind.WARMUP
+
+    def _is_open_set_of_a_list(self) -> bool:
+        """ "80 5 5 5+ got 9": the result is the open set's, and the sets before it stand."""
+        return self.listed and len(self.drafts) > 1 and self.chunks.maximum
 
     def _read(self, chunk: Chunk, place: int) -> None:
         size = len(chunk.factors)

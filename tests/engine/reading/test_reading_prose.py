@@ -76,3 +76,37 @@ def test_a_numbered_set_of_the_lift_in_hand(text: str) -> None:
 def test_labels_of_supersets(label: str) -> None:
     assert said(f"{label} bench 3x5 70") == "barbell bench press 3×5 at 70 kg"
     assert said(f"A1. squat 3x5 95, {label} pull ups 9 8") == "barbell back squat 3×5 at 95 kg; pull-up 9, 8"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat one forty for three", "barbell back squat 3 at 140 kg"),
+        ("squat one forty five kilos for two", "barbell back squat 2 at 145 kg"),
+        ("bench one hundred five for three", "barbell bench press 3 at 105 kg"),
+        ("bench sixty two kilos for eight", "barbell bench press 8 at 62 kg"),
+        ("bench sixty eight eight seven", "barbell bench press 2×8 at 60 kg, 7 at 60 kg"),
+        ("press banca ochenta y cinco kilos 3x6", "barbell bench press 3×6 at 85 kg"),
+        ("sentadilla ciento veinte kilos 3x5", "barbell back squat 3×5 at 120 kg"),
+        ("supino oitenta e cinco kg 3x6", "barbell bench press 3×6 at 85 kg"),
+        ("wyciskanie osiemdziesiąt pięć kg 3x6", "barbell bench press 3×6 at 85 kg"),
+        ("жим лежа восемьдесят пять кг 3x6", "barbell bench press 3×6 at 85 kg"),
+    ],
+)
+def test_numbers_in_several_words(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+def test_a_hundred_told_short_that_may_be_two_numbers_is_not_recorded() -> None:
+    assert said("squat one forty, 5 5 5").startswith("ask: ")
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("bench 80 5 5 5+ got 9", "barbell bench press 2×5 at 80 kg, 9 at 80 kg"),
+        ("bench 90x3+ got 6", "barbell bench press 6 at 90 kg"),
+    ],
+)
+def test_what_came_of_an_open_set(text: str, meant: str) -> None:
+    assert said(text) == meant
