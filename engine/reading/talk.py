@@ -9,7 +9,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.kinds import K
-from engine.reading.phrasebook import phrasebook
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
@@ -186,7 +186,8 @@ def _is_somebody(piece: Piece) -> bool:
 
 def _is_ahead(ahead: list[Piece]) -> bool:
     """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"."""
-    if len(ahead) > 1 and ahead[1].kind is K.COLON and ahead[0].text in phrasebook().cues["heading"]:
+    heads = bool(ahead) and spoken(ahead[0].text) in phrasebook().cues["heading"]
+    if heads and any(piece.kind in (K.COLON, K.DATE, K.WEEKDAY) for piece in ahead[1:]):
         return True
     for day, who, doing in zip(ahead, ahead[1:], ahead[2:], strict=False):
         if day.kind is K.DATE and who.text in ("i'm", "im", "we're") and doing.text in ("doing", "lifting", "hitting"):

@@ -24,6 +24,15 @@ NOTHING_DONE = (
     "my gym buddy benched 100 for 8",
     "squat pr was 150x1 in march",
     "reckon i could do 100x5",
+    "plan für freitag: 5x3 140",
+    "konnte heute nicht trainieren, 5x5 kniebeuge stand auf dem plan",
+    "no pude entrenar, tocaba 5x5 sentadilla",
+    "prévu vendredi: squat 5x3 140",
+    "in programma venerdì: squat 5x3 140",
+    "gepland vrijdag: squat 5x3 140",
+    "plan na piątek: przysiad 5x3 140",
+    "plano para sexta: agachamento 5x3 140",
+    "план на пятницу: присед 5x3 140",
 )
 
 
