@@ -27,5 +27,5 @@ def day_of(year: int, month: int, day: int) -> date | None:
     """The day, or None for one that no calendar has."""
     try:
         return date(year, month, day)
-    except ValueError:
+    except (ValueError, OverflowError):  # dozens of digits fit no calendar
         return None

@@ -296,7 +296,9 @@ class NumberChunks(SummedChunks):
             chunk.at, chunk.at_sign = (self.pieces[self.at + 1],), True
             self.at += 2
         if self._kind(0) is K.TIMES and chunk is not None and self._kind(1) is K.NUMBER:
-            return self._bracketed_pair(chunk, numbers)
+            if chunk.factors[0]:
+                return self._bracketed_pair(chunk, numbers)
+            self.out.dangling = True  # "x (2x5)": how often, and at what load?
         if self._kind(0) is K.CLOSE:
             self.at += 1
         return tuple(numbers)

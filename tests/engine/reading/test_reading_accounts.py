@@ -421,3 +421,16 @@ def test_a_lift_with_hundreds_of_numbers_costs_no_other_line() -> None:
 
 def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
     assert said("bench " + "60 " * 200).startswith(("ask: ", "no sets"))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("squat x (2x5)", id="a multiplier without a number, and a pair in brackets"),
+        pytest.param("squat x x (2x52,5 x cable fly", id="two of them, and brackets left open"),
+        pytest.param("199999999999999999999999999999993.3.: squat 3x5 100", id="a day of dozens of digits"),
+        pytest.param("3.199999999999999999999999999999993.: squat 3x5 100", id="a month of dozens of digits"),
+    ],
+)
+def test_what_no_lifter_means_is_asked_or_left_unread(text: str) -> None:
+    assert not isinstance(read(text, situation(), KNOWN), Logged)
