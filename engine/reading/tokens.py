@@ -106,19 +106,7 @@ PATTERN = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 
-SHAPES = {
-    "hours": Shape.HOURS,
-    "clock": Shape.CLOCK,
-    "ordinal": Shape.ORDINAL,
-    "number": Shape.NUMBER,
-    "times": Shape.SIGN,
-    "label": Shape.WORD,
-    "unitword": Shape.WORD,
-    "word": Shape.WORD,
-    "line": Shape.LINE,
-    "sign": Shape.SIGN,
-}
-ONE_SIGN = {"->": ">", "=>": ">", "[": "(", "]": ")"}
+ONE_SIGN = {**{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°"}, "->": ">", "=>": ">", "[": "(", "]": ")"}
 
 
 def clean(text: str) -> str:
@@ -135,15 +123,11 @@ def tokenize(cleaned: str) -> list[Token]:
     before = -1
     for match in PATTERN.finditer(cleaned):
         start, end = match.span()
-        group, text = match.lastgroup or "", match[0]
-        shape, value = SHAPES[group], None
-        if shape is Shape.WORD:
-            text = text.lower()
-        elif shape is Shape.SIGN:
-            text = "x" if group == "times" else ONE_SIGN.get(text, text)
-        elif shape is not Shape.LINE:
-            value = COUNTED[shape](text)
-        found.append(Token(shape, text, start, end, start == before, value))
+        text = match[0]
+        shape, spelled, counted = GROUPS[match.lastgroup or ""]
+        if spelled is not None:
+            text = spelled(text)
+        found.append(Token(shape, text, start, end, start == before, None if counted is None else counted(text)))
         before = end
     return found
 
@@ -176,9 +160,20 @@ def _place_counted(text: str) -> Decimal:
     return Decimal(text[:-2])
 
 
-COUNTED: Mapping[TokenShape, Callable[[str], Decimal]] = {
-    Shape.NUMBER: amount,
-    Shape.CLOCK: _clock_seconds,
-    Shape.HOURS: _hours,
-    Shape.ORDINAL: _place_counted,
+def _times(text: str) -> str:
+    return "x"
+
+
+GROUPS: Mapping[str, tuple[TokenShape, Callable[[str], str] | None, Callable[[str], Decimal] | None]] = {
+    "hours": (Shape.HOURS, None, _hours),
+    "clock": (Shape.CLOCK, None, _clock_seconds),
+    "ordinal": (Shape.ORDINAL, None, _place_counted),
+    "number": (Shape.NUMBER, None, amount),
+    "times": (Shape.SIGN, _times, None),
+    "label": (Shape.WORD, str.lower, None),
+    "unitword": (Shape.WORD, str.lower, None),
+    "word": (Shape.WORD, str.lower, None),
+    "line": (Shape.LINE, None, None),
+    "sign": (Shape.SIGN, ONE_SIGN.__getitem__, None),
 }
+"""What a group of the pattern tells: its shape, how it is spelled everywhere, and what it counts."""
