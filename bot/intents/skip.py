@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.replies.choices import done_already, nothing_to_skip, skipped, which_lift
 from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
@@ -23,22 +25,32 @@ def skip(turn: Turn, act: Act) -> None:
     if exercise is None:
         following = session.following(session.latest_exercise)
         exercise = following.prescription.exercise if following else None
-    if exercise is not None and session.is_finished(exercise):
+    wanted = [exercise, *act.also] if exercise is not None else []
+    left = [one for one in dict.fromkeys(wanted) if one in planned and not session.is_finished(one)]
+    if left:
+        skip_lifts(turn, left)
+    elif exercise is not None and session.is_finished(exercise):
         turn.say(done_already(exercise))
-    elif exercise is None or exercise not in planned:
-        turn.say(which_lift("skip", planned) if planned else nothing_to_skip())
     else:
-        skip_lift(turn, exercise)
+        turn.say(which_lift("skip", planned) if planned else nothing_to_skip())
 
 
 def skip_lift(turn: Turn, exercise: ExerciseName) -> None:
     """Nothing; one lift is out of today's session."""
-    change = turn.begin(ChangeKind.SKIP, f"skipping {exercise}")
-    slot = session_of(turn).slot_of(exercise)
-    planned_as = slot.exercise if slot is not None else exercise
-    turn.store.choices.add(change, ChoiceKind.SKIP, on=turn.today, at=turn.at, exercise=planned_as)
+    skip_lifts(turn, [exercise])
+
+
+def skip_lifts(turn: Turn, exercises: Sequence[ExerciseName]) -> None:
+    """Nothing; the lifts are out of today's session, in one step."""
+    named = " and ".join(exercises)
+    change = turn.begin(ChangeKind.SKIP, f"skipping {named}")
+    session = session_of(turn)
+    for exercise in exercises:
+        slot = session.slot_of(exercise)
+        planned_as = slot.exercise if slot is not None else exercise
+        turn.store.choices.add(change, ChoiceKind.SKIP, on=turn.today, at=turn.at, exercise=planned_as)
     forget_plan(turn)
-    turn.say(skipped(exercise, session_of(turn).next_up()))
+    turn.say(skipped(named, session_of(turn).next_up()))
 
 
 def skip_day(turn: Turn) -> None:

@@ -24,7 +24,7 @@ NOTHING_MORE = frozenset(("today", "now", "please", "for", "the", "my", "sets", 
 def _skip(said: Said) -> Act | None:
     named = said.exercises()
     if named and not said.numbers() and _little_else(said):
-        return Act("skip", exercise=named[0], text=said.rest)
+        return Act("skip", exercise=named[0], text=said.rest, also=tuple(named[1:]))
     words = set(said.rest_words)
     if words and words <= THIS_ONE | NOTHING_MORE and words & (THIS_ONE | {"today"}):
         return Act("skip", exercise=said.context.doing, text=said.rest)
@@ -38,7 +38,7 @@ def _little_else(said: Said) -> bool:
 
 def _swap(said: Said) -> Act | None:
     named = said.exercises()
-    if said.numbers() or not named:
+    if said.numbers() or not 1 <= len(named) <= 2:
         return None
     if len(named) == 1:
         doing = said.context.doing

@@ -133,6 +133,8 @@ class Act:
     as_planned: bool = False
     text: str = ""
     """Whatever else was said behind the intent's word, as typed."""
+    also: tuple[ExerciseName, ...] = ()
+    """Further lifts that the same request names: "skip curls and face pulls"."""
     mended: str = ""
     """The request as it was read, where a word of it was mistyped; empty where nothing was mended."""
 

@@ -104,3 +104,12 @@ def test_moving_to_the_weekday_of_today_is_asked(ana):
     assert "move to 9 mar" in out
 
     assert "Mon 9 Mar" in said(ana.says("ana", "move to 9 mar"))
+
+
+def test_several_lifts_are_skipped_in_one_step(ana):
+    out = said(ana.says("ana", "skip squats and leg extensions"))
+    assert sorted(skipped(ana)) == ["barbell back squat", "leg extension"]
+    assert "Barbell back squat and leg extension skipped" in out
+
+    ana.says("ana", "undo")
+    assert skipped(ana) == []

@@ -93,6 +93,7 @@ NO_REQUESTS = (
     "again?",
     "last time squat felt awful",
     "drop in",
+    "swap face pulls and curls for leg press",
 )
 
 
