@@ -23,6 +23,8 @@ JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
 TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
+MOST_LOADED_REPS = 30
+"""A number above this is a load, not reps. Common practice, no source."""
 COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -280,7 +282,8 @@ class NumberChunks(SummedChunks):
         if not self.pieces[self.at].glued or not self.pieces[self.at + 1].glued:
             return False
         if sign is K.COMMA:
-            return chunk is not None and self._kind(2) is not K.TIMES
+            heavier = self.pieces[self.at + 1].value > MOST_LOADED_REPS >= numbers[-1].value  # "3x5,100"
+            return chunk is not None and self._kind(2) is not K.TIMES and not heavier
         return self.pieces[self.at + 1].role is not Role.CHANGE
 
     def _bracketed(self, chunk: Chunk | None) -> tuple[Piece, ...]:

@@ -110,3 +110,22 @@ def test_a_hundred_told_short_that_may_be_two_numbers_is_not_recorded() -> None:
 )
 def test_what_came_of_an_open_set(text: str, meant: str) -> None:
     assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "erst kniebeuge 3x5 95, danach dips 9 8",
+        "primero sentadilla 3x5 95, luego fondos 9 8",
+        "d'abord squat 3x5 95, ensuite dips 9 8",
+        "prima squat 3x5 95, poi dip 9 8",
+        "primeiro agachamento 3x5 95, depois dips 9 8",
+        "eerst squat 3x5 95, daarna dips 9 8",
+        "först knäböj 3x5 95, sen dips 9 8",
+        "najpierw przysiad 3x5 95, potem dipy 9 8",
+        "сначала присед 3x5 95, потом брусья 9 8",
+        "squat,3x5,95. dips 9,8",
+    ],
+)
+def test_first_this_then_that(text: str) -> None:
+    assert said(text) == "barbell back squat 3×5 at 95 kg; dip 9, 8"
