@@ -99,11 +99,17 @@ class NumberChunks(SummedChunks):
             return False
         behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX, K.OPEN)
         amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in AMOUNTS
-        if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount)):
+        if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount or self._tells_reps(last))):
             last.times = int(piece.value)
             self.at += 2 if behind else 1
             return True
         return False
+
+    def _tells_reps(self, last: Chunk) -> bool:
+        """ "40, 8 reps, 3 times": the reps of one set; "40, 8 times" counts reps itself."""
+        numbers = last.factors[0] if last.size == 1 else CARRIED
+        alone = len(numbers) == 1 and numbers[0].value <= MOST_LOADED_REPS
+        return alone and (numbers[0].role is Role.REPS or (numbers[0].role is Role.BARE and len(self.out.found) > 1))
 
     def _partials(self) -> None:
         """ "12 + 4 partials": the four are a note."""

@@ -180,6 +180,7 @@ class Chunker(RepeatedChunks):
             )  # "a plate a side for 10"
             self._place(Chunk([(one,)], before=self.separator))
             last = self._last()
+        self.out.dangling = self.out.dangling or last is None  # "a plate and a half"
         if last is not None and last.size == 1 and len(last.factors[0]) == 1:
             number = last.factors[0][0]
             if number.unit is not None:  # "with a 10kg plate"

@@ -137,6 +137,8 @@ def test_how_many_sets_were_meant(text: str, meant: str) -> None:
         ("bankdrücken 72,5 dreimal sechs", 3),
         ("bench 72.5, twice 6", 2),
         ("bench 72.5 6 reps x 4", 4),
+        ("bench 72.5, 6 reps, 3 times", 3),
+        ("bench 72.5 6 times, 3 sets", 3),
         ("3 sets of bench, 72.5x6", 3),
         ("bench 1) 72.5x6 2) 72.5x6 3) 72.5x6", 3),
     ],
@@ -171,6 +173,7 @@ def test_counts_and_what_is_none(text: str, meant: str) -> None:
         pytest.param("bench 80 5 out of 10", id="so many of how many"),
         pytest.param("90 push ups in sets of 20", id="sets that do not make up the whole"),
         pytest.param("squat 140x2+1 (failed third)", id="a miss of one of two"),
+        pytest.param("bench plate and a half 8 8", id="plates that nothing counts"),
     ],
 )
 def test_numbers_that_do_not_agree_are_asked(text: str) -> None:
