@@ -6,7 +6,9 @@ of one that tells several days the answer would have to know them all: there the
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Sequence
+from itertools import accumulate
 
 from engine.reading.deciding import Part
 from engine.reading.kinds import K
@@ -38,12 +40,14 @@ def lines_of(prepared: Prepared) -> int:
 
 def settled(parts: Sequence[Part], told: Sequence[Entry], prepared: Prepared) -> list[Part] | None:
     """The parts with those in doubt left unread; None where the message is to be asked about as a whole."""
-    clear = [part for part in parts if part.readings and part.doubt is None]
     doubtful = [part for part in parts if part.readings and part.doubt is not None]
+    if not doubtful:
+        return None
+    clear = [part for part in parts if part.readings and part.doubt is None]
     lost = [part for part in parts if not part.readings and not part.is_bare_name]
     several_days = len({entry.day for entry in told}) > 1
     paste = lines_of(prepared) >= LEAST_OF_A_PASTE and len(clear) >= LEAST_CLEAR
-    if not doubtful or not clear or not (several_days or (paste and len(doubtful) + len(lost) > 1)):
+    if not clear or not (several_days or (paste and len(doubtful) + len(lost) > 1)):
         return None
     return _left_unread(parts)
 
@@ -84,17 +88,15 @@ def passed_over(told: Sequence[Entry], prepared: Prepared) -> tuple[Unread, ...]
     """The lines of a paste that hold set-like numbers and came to no entry: questions, plans, stories."""
     if lines_of(prepared) < LEAST_OF_A_PASTE:
         return ()
+    lines = prepared.cleaned.split("\n")
+    starts = list(accumulate((len(line) + 1 for line in lines), initial=0))
     taken = {
-        prepared.cleaned.count("\n", 0, piece.start)
-        for entry in told
-        for piece in entry.pieces
-        if piece.kind is K.NUMBER
+        bisect_right(starts, piece.start) - 1 for entry in told for piece in entry.pieces if piece.kind is K.NUMBER
     }
     by_line: dict[int, list[Piece]] = {}
     for piece in prepared.pieces:
         if piece.kind is not K.LINE:
-            by_line.setdefault(prepared.cleaned.count("\n", 0, piece.start), []).append(piece)
-    lines = prepared.cleaned.split("\n")
+            by_line.setdefault(bisect_right(starts, piece.start) - 1, []).append(piece)
     left = (line for line, pieces in by_line.items() if line not in taken and _is_like_a_set(pieces))
     return tuple(Unread(lines[line].strip(), PASSED_OVER) for line in left)
 
