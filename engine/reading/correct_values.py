@@ -69,7 +69,8 @@ TALK = frozenset(
     (K.PLAIN, K.UNRELATED, K.STORY, K.SAYING, K.FAR, K.JOINT, K.PAIN, K.REST, K.SORE, K.MUSCLE, K.DATE, K.BAR,
      K.SETTING, K.PLATE, K.PIN, K.BODY, K.PAUSE, K.TEMPO, K.ROUNDS, K.BAND, K.HEADING)
 )  # fmt: skip
-COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "above", "below", "better", "worse"))
+COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "above", "below", "better", "worse",
+                       "am", "pm"))  # fmt: skip
 
 
 def _is_pointed(told: Told) -> bool:

@@ -7,6 +7,10 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+bench 80x5 | could have done 6 => barbell bench press 5 at 80 kg
+bench 80x5 | almost got 6 => barbell bench press 5 at 80 kg
+bench 80x5 | it was 7 am => barbell bench press 5 at 80 kg
+bench 80x5 could have done 2 more => barbell bench press 5 at 80 kg 2 in reserve
 bench 80x5 | that one was a grinder => barbell bench press 5 at 80 kg
 bench 80x5 | one of those days => barbell bench press 5 at 80 kg
 bench 80x5 | 3 guys are waiting for the rack => barbell bench press 5 at 80 kg
