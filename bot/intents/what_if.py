@@ -97,7 +97,7 @@ def _sets(turn: Turn, in_force: PlanInForce, text: str) -> Found:
     name = planned_name(turn, in_force, said[3])
     block = in_force.block_at(turn.today)
     if name is not None:
-        return if_sets_added(in_force.plan, block, name, more, turn.catalogue)
+        return if_sets_added(in_force.plan, block, name, more, turn.catalogue, turn.unit)
     muscles = asked(said[3]).muscles
     if not said[3].strip() or len(muscles) != 1:
         return Problem(

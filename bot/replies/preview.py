@@ -10,7 +10,7 @@ from bot.replies.dates import DAYS, day
 from bot.replies.names import listed
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fits_card, fitting
-from bot.replies.sets import targets_text
+from bot.replies.sets import asked_text
 from bot.replies.structured import prescription_json
 from engine.plan.finish import DAY_NAMES
 from engine.plan.invented import FIRST_MAXIMUM
@@ -42,7 +42,7 @@ def preview_card(
     of her own is known from sessions done.
     """
     if not days:
-        return Reply(f"Week {week} of {plan.weeks} is done: its sessions are in your log. history shows them.")
+        return Reply(f"Week {week} of {plan.weeks} is over. What you did of it is in your log: history shows it.")
     head = [f"Week {week} of {plan.weeks}, if {_made(share)}:"]
     body = [line for projected in days for line in _projected(projected)]
     foot = [f"A first set of {FIRST_MAXIMUM} is assumed for {listed(first_sets, 2)}."] if first_sets else []
@@ -68,7 +68,7 @@ def _made(share: Decimal | None) -> str:
 def _projected(projected: ProjectedDay) -> list[str]:
     deload = ", deload" if projected.planned.deload else ""
     head = f"{day(projected.on)}, {projected.planned.day.label}{deload}"
-    return [head, *(f"{one.exercise} {targets_text(one.sets)}" for one in projected.asked)]
+    return [head, *(f"{one.exercise} {asked_text(one)}" for one in projected.asked)]
 
 
 def _as_fits(days: Sequence[ProjectedDay], rest: Sequence[str]) -> list[str]:

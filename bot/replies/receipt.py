@@ -9,7 +9,7 @@ from datetime import date
 from bot.replies.dates import near
 from bot.replies.names import title
 from bot.replies.reply import UNDO, Reply, row
-from bot.replies.sets import sets_text, targets_text
+from bot.replies.sets import asked_text, sets_text, targets_text
 from bot.replies.structured import prescription_json
 from bot.replies.trouble import unread_lines
 from engine.progression.words import counted, target
@@ -115,7 +115,8 @@ def following_text(following: Following, in_hand: ExerciseName | None = None) ->
     if following.prescription.exercise == in_hand:
         first = targets_text(rest[:1]).removeprefix("1×")
         return f"Next set: {first}"
-    return f"Next: {following.prescription.exercise} {targets_text(rest)}"
+    asked = targets_text(rest) if following.place else asked_text(following.prescription)
+    return f"Next: {following.prescription.exercise} {asked}"
 
 
 def short_target(one: SetTarget) -> str:

@@ -13,7 +13,7 @@ from bot.replies.names import listed, title
 from bot.replies.receipt import Following
 from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
-from bot.replies.sets import load_text, targets_text
+from bot.replies.sets import asked_text, load_text, targets_text
 from bot.replies.structured import prescription_json
 from engine.progression.sessions import Change, change_since
 from engine.progression.words import counted
@@ -45,7 +45,7 @@ def session_card(card: Card, on: date, today: date, cautions: Sequence[str] = ()
     shown = len(card.prescriptions) if every else LIFTS_SHOWN
     for place, one in enumerate(card.prescriptions[:shown], start=1):
         name = f"{_group(card, one)}{title(one.exercise)}"
-        lines.append(f"{place} {name} {targets_text(one.sets)}{_done(card, one)}")
+        lines.append(f"{place} {name} {asked_text(one)}{_done(card, one)}")
     if (more := len(card.prescriptions) - shown) > 0:
         lines.append(f"and {counted(more, 'more lift')}: today all")
     lines += _remarks(card)
@@ -116,7 +116,7 @@ def next_set(following: Following, in_hand: ExerciseName | None, slot: Slot | No
         first = targets_text(rest[:1]).removeprefix("1×")
         lines = [f"{title(one.exercise)}, set {following.place + 1} of {len(one.sets)}: {first}"]
     else:
-        lines = [f"{title(one.exercise)} {targets_text(rest)}"]
+        lines = [f"{title(one.exercise)} {targets_text(rest) if following.place else asked_text(one)}"]
     if slot is not None:
         lines += _slot_lines(slot)
     if exercise is not None and slot is not None and wants_guard(slot, exercise):

@@ -13,7 +13,7 @@ from typing import assert_never
 from engine.progression.words import target
 from engine.values.effort import Effort
 from engine.values.load import Basis, Load, plain
-from engine.values.prescription import SetTarget
+from engine.values.prescription import Prescription, SetTarget
 from engine.values.sets import SetDone, SetKind, Side
 
 LONGEST_LIST = 12
@@ -145,6 +145,12 @@ def targets_text(targets: Sequence[SetTarget]) -> str:
     """A prescription's sets in one line: 3×12 at 55 kg, RIR 2."""
     groups = [list(group) for _, group in groupby(targets, key=lambda one: (one.load, one.effort))]
     return ", then ".join(_target_group(group) for group in groups)
+
+
+def asked_text(prescription: Prescription) -> str:
+    """All that a lift asks in one line; under a rep total what the sets are to reach together: 3×max, 25 in all."""
+    sets = targets_text(prescription.sets)
+    return sets if prescription.total is None else f"{sets}, {prescription.total} in all"
 
 
 def _target_group(targets: Sequence[SetTarget]) -> str:

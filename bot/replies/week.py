@@ -13,7 +13,7 @@ from bot.replies.names import listed
 from bot.replies.records import trend_text
 from bot.replies.reply import Reply, row
 from bot.replies.screen import fitting
-from bot.replies.sets import change_text, count_text, load_text, sets_text, targets_text
+from bot.replies.sets import asked_text, change_text, count_text, load_text, sets_text
 from bot.replies.structured import number
 from bot.week_values import Moved, Week
 from engine.progression.sessions import Change, change_since
@@ -183,7 +183,7 @@ def next_week(prescriptions: Sequence[Prescription]) -> NextWeek:
         return NextWeek(deload=True)
     up = [one for one in prescriptions if _goes_up(one)]
     down = [one for one in prescriptions if change_since(one) is Change.LIGHTER and not _goes_up(one)]
-    asks = [NextAsk(one.exercise, targets_text(one.sets), one in up) for one in [*up, *down]]
+    asks = [NextAsk(one.exercise, asked_text(one), one in up) for one in [*up, *down]]
     return NextWeek(tuple(dict.fromkeys(asks)))
 
 

@@ -7,14 +7,14 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
-from engine.plan.changes import SlotAt, slot_at, slot_with_exercise, slot_with_sets, with_slots
+from engine.plan.changes import SlotAt, new_slot, slot_at, slot_with_exercise, slot_with_sets, with_slots
 from engine.plan.finish import DAY_NAMES
 from engine.plan.limits import MOST_SETS
 from engine.plan.week_view import DayPlace, PlanCaution, block_cautions, day_minutes, mean_volume, week_volume
 from engine.values.ids import ExerciseName
 from engine.values.load import Load, Unit
 from engine.values.muscles import Muscle
-from engine.values.plan import Block, Plan, TrainingDay, VolumeTarget, Weekday
+from engine.values.plan import Block, Plan, Slot, TrainingDay, VolumeTarget, Weekday, WeekKind
 from engine.values.problem import Problem
 
 
@@ -110,18 +110,39 @@ def if_swapped(
     return compared(plan, with_slots(plan, swapped), block, catalogue)
 
 
-def if_sets_added(plan: Plan, block: int, name: ExerciseName, more: int, catalogue: Catalogue) -> WhatIf | Problem:
+def if_sets_added(
+    plan: Plan, block: int, name: ExerciseName, more: int, catalogue: Catalogue, unit: Unit = Unit.KG
+) -> WhatIf | Problem:
     """What adding sets to each slot of an exercise in a block would bring; `more` below 0 takes them off.
 
-    Errors: a Problem where the block does not hold the exercise.
+    An exercise that the block lacks comes in as a slot of its own, on the day where spacing and then time suffer least.
+    Errors: a Problem where there is nothing to take off, or the catalogue does not hold the exercise.
     """
     places = places_of(plan, block, name)
-    if not places:
+    exercise = catalogue.get(name)
+    if not places and (more < 0 or exercise is None):
         return Problem(0, name, f"an exercise of {plan.blocks[block].label}", "name one that the plan holds")
     if not 1 <= abs(more) <= MOST_SETS:
         return Problem(0, f"{more:+d} sets", f"1 to {MOST_SETS} sets", f"2 sets of {name}")
+    if not places and exercise is not None:
+        return _put_in(plan, block, new_slot(exercise, more, unit), catalogue)
     changed = {place: slot_with_sets(slot_at(plan, place), more) for place in places}
     return compared(plan, with_slots(plan, changed), block, catalogue)
+
+
+def _put_in(plan: Plan, block: int, slot: Slot, catalogue: Catalogue) -> WhatIf:
+    """The slot at the end of one day, in every week kind that has that day."""
+    kinds = plan.blocks[block].kinds
+    found = [
+        compared(plan, with_slots(plan, dict.fromkeys(ends, slot)), block, catalogue)
+        for at in range(max(len(kind.days) for kind in kinds))
+        if (ends := [_end(block, kind_at, at, kind) for kind_at, kind in enumerate(kinds) if at < len(kind.days)])
+    ]
+    return min(found, key=lambda one: (len(one.cautions_added), max(one.after.minutes.values(), default=0)))
+
+
+def _end(block: int, kind_at: int, day_at: int, kind: WeekKind) -> SlotAt:
+    return SlotAt(block, kind_at, day_at, len(kind.days[day_at].slots))
 
 
 def if_dropped(plan: Plan, block: int, name: ExerciseName, catalogue: Catalogue) -> WhatIf | Problem:

@@ -42,6 +42,7 @@ class Ask:
     """Shape: as in a prescription. `anchor` None: there was no session yet.
 
     `by_plan`: the loads rise and fall by the plan's own shares, so no ceiling is laid on them.
+    `total`: the repetitions that all sets together are to reach, under a rep total.
     `of_step`: what the step up has to say for itself: held back, steep, or not to be loaded as the plan states it.
     """
 
@@ -53,6 +54,7 @@ class Ask:
     anchor: Anchor | None = None
     of_step: tuple[tuple[Held, str], ...] = ()
     by_plan: bool = False
+    total: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

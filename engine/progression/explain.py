@@ -34,9 +34,10 @@ def why(prescription: Prescription, records: Iterable[SetRecord]) -> tuple[str, 
 
 
 def prescribed(prescription: Prescription) -> str:
-    """The sets asked for on one line: ``3×6 at 42.5 kg``, or ``5 at 100 kg, 3×5 at 90 kg``."""
+    """The sets asked for on one line: ``3×6 at 42.5 kg``, ``5 at 100 kg, 3×5 at 90 kg``, ``3×max, 25 in all``."""
     alike = groupby(prescription.sets, key=lambda one: (one.target, one.load))
-    return ", ".join(_asked(len(list(group)), asked(target), load) for (target, load), group in alike)
+    sets = ", ".join(_asked(len(list(group)), asked(target), load) for (target, load), group in alike)
+    return sets if prescription.total is None else f"{sets}, {prescription.total} in all"
 
 
 def _asked(sets: int, target: str, load: Load | None) -> str:

@@ -119,6 +119,7 @@ def _told(
         held=laid.held,
         lifted=None if ask.verdict is Verdict.FIND_LOAD else last_lifted(terms, past, heavy),
         offer=offer,
+        total=ask.total if deload is None else None,
     )
 
 

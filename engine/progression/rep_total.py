@@ -67,7 +67,7 @@ def ask(state: State) -> Ask:
     slot = terms.slot
     sets = straight(terms, slot.sets, slot.target, load)
     if moved is None or load is None:
-        return started(terms, sets, _next_step(state))
+        return replace(started(terms, sets, _next_step(state)), total=state.total)
     longer = Verdict.ADD_REPS if state.total > state.goal else Verdict.REPEAT
     return Ask(
         sets,
@@ -77,6 +77,7 @@ def ask(state: State) -> Ask:
         moved.session.evidence,
         anchor_of(moved.session, slot.sets, Came.MADE),
         moved.taken.notes if moved.taken else (),
+        total=state.total,
     )
 
 

@@ -24,6 +24,7 @@ from engine.values.sets import SetRecord
 DEMONSTRATIVE = frozenset(("that", "it", "this", "those", "these", "them", "they", "all", "both", "everything"))
 OF_A_DAY = frozenset(("day", "session", "workout", "training", "gym"))
 OF_ALL = frozenset(("whole", "entire"))
+ASKED_WHOLE = frozenset(("all", "everything", "whole"))
 NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
 MONTHS = 12
 ABOUT_DAYS = frozenset(
@@ -66,11 +67,18 @@ def moved(told: Told) -> Correction | None:
 
 
 def _is_cued(told: Told) -> bool:
-    if told.starts("move") and _goes_to_plan(told):
+    if (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
         return False
     if told.slipped or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+def _asks_for_all_of_today(told: Told) -> bool:
+    """ "today all": the whole of a long session is asked for, as its card says."""
+    first, now = told.pieces[0], told.context.now
+    day = with_dates([first], now, told.context.unit)[0].day if first.kind in DATE_KINDS else first.day
+    return now is not None and day == now.date() and len(told.words) > 1 and ASKED_WHOLE.issuperset(told.words[1:])
 
 
 def _goes_to_plan(told: Told) -> bool:

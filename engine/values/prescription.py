@@ -58,7 +58,9 @@ class Offer:
 
 @dataclass(frozen=True, slots=True)
 class Prescription:
-    """Shape: `sets` in the order to be done; `evidence` the ids of the sets it rests on, oldest first.
+    """`total`: the repetitions that all sets together are to reach; None where each set counts for itself.
+
+    Shape: `sets` in the order to be done; `evidence` the ids of the sets it rests on, oldest first.
 
     `reason` says why in one sentence; `next_step` what would have to happen for the next step. `lifted` is the load of
     as many sets when the slot was last trained, deload weeks too; None: it never was, or no load is asked.
@@ -73,6 +75,7 @@ class Prescription:
     held: tuple[Held, ...] = ()
     lifted: Load | None = None
     offer: Offer | None = None
+    total: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

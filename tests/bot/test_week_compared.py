@@ -65,3 +65,11 @@ def test_one_session_is_one_session(chats):
     chats.says("ann", PLAN.replace("day thu: squats\n", ""), "leg press 3x12 100")
 
     assert "1 of 1 session\n" in said(chats.says("ann", "week"))
+
+
+def test_the_whole_of_a_long_session_asked_for_by_its_own_words_moves_no_set(chats):
+    chats.says("ann", "/start", "skip", "skip", PLAN, "leg press 3x12 100")
+    chats.at += timedelta(days=3)
+
+    assert "Barbell back squat 3×5 at 80 kg" in said(chats.says("ann", "today all"))
+    assert "Mon 2 Mar" in said(chats.says("ann", "history leg press"))

@@ -116,6 +116,29 @@ def test_more_sets_say_what_they_cost():
     assert found.off_target({Muscle.SIDE_DELTS: VolumeTarget(Decimal(4), Decimal(7))}) == (Muscle.SIDE_DELTS,)
 
 
+def test_sets_of_a_lift_that_the_plan_lacks_come_in_where_they_crowd_least():
+    triceps = ExerciseName("triceps pushdown")
+    found = possible(if_sets_added(plan(), 0, triceps, 2, catalogue()))
+    added = slots(found.plan)[triceps]
+
+    assert (added.sets, found.cautions_added) == (2, ())
+    assert dict((one, after - before) for one, before, after in found.muscles_changed)[Muscle.TRICEPS] == 2
+    # No other day would bring fewer cautions, nor a shorter longest session.
+    assert max(found.after.minutes.values()) == max(found.before.minutes.values())
+
+
+@pytest.mark.parametrize(
+    ("lift", "more"),
+    [
+        pytest.param("triceps pushdown", -2, id="nothing to take off"),
+        pytest.param("sky hook", 2, id="an exercise that nobody knows"),
+        pytest.param("triceps pushdown", 99, id="more than a slot holds"),
+    ],
+)
+def test_sets_that_cannot_be_added(lift, more):
+    assert isinstance(if_sets_added(plan(), 0, ExerciseName(lift), more, catalogue()), Problem)
+
+
 @pytest.mark.parametrize(
     ("line", "more", "expected"),
     [

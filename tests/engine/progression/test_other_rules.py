@@ -29,24 +29,36 @@ CARRY = slot(TimeOrDistance(Decimal(10), Decimal(40), None), sets=2, target=Metr
 @pytest.mark.parametrize(
     ("planned", "sessions", "asked", "verdict"),
     [
-        pytest.param(TOTAL, ("60: 12 10 7",), "3×max at 60 kg", Verdict.REPEAT, id="total: short of it stays"),
-        pytest.param(TOTAL, ("60: 12 10 8",), "3×max at 62.5 kg", Verdict.ADD_LOAD, id="total: reached goes up"),
-        pytest.param(TOTAL, ("60: 10 8 6 6",), "3×max at 62.5 kg", Verdict.ADD_LOAD, id="total: extra sets count"),
-        pytest.param(TOTAL, ("60: 16 15",), "3×max at 62.5 kg", Verdict.ADD_LOAD, id="total: fewer sets may reach it"),
         pytest.param(
-            TOTAL, ("60: 12 10 8", "60: 15 15"), "3×max at 62.5 kg", Verdict.REPEAT, id="total: lighter asks again"
+            TOTAL, ("60: 12 10 7",), "3×max at 60 kg, 30 in all", Verdict.REPEAT, id="total: short of it stays"
+        ),
+        pytest.param(
+            TOTAL, ("60: 12 10 8",), "3×max at 62.5 kg, 30 in all", Verdict.ADD_LOAD, id="total: reached goes up"
+        ),
+        pytest.param(
+            TOTAL, ("60: 10 8 6 6",), "3×max at 62.5 kg, 30 in all", Verdict.ADD_LOAD, id="total: extra sets count"
+        ),
+        pytest.param(
+            TOTAL, ("60: 16 15",), "3×max at 62.5 kg, 30 in all", Verdict.ADD_LOAD, id="total: fewer sets may reach it"
+        ),
+        pytest.param(
+            TOTAL,
+            ("60: 12 10 8", "60: 15 15"),
+            "3×max at 62.5 kg, 30 in all",
+            Verdict.REPEAT,
+            id="total: lighter asks again",
         ),
         pytest.param(
             TOTAL,
             ("60: 9 9 9", "65: 12 10 8"),
-            "3×max at 67.5 kg",
+            "3×max at 67.5 kg, 30 in all",
             Verdict.ADD_LOAD,
             id="total: reached heavier goes on there",
         ),
         pytest.param(
             TOTAL,
             ("60: 5 5 5; 70: 8 8",),
-            "3×max at 62.5 kg",
+            "3×max at 62.5 kg, 30 in all",
             Verdict.ADD_LOAD,
             id="total: heavier sets count towards it",
         ),

@@ -98,14 +98,14 @@ def on_day(planned: Slot, day: int, *sessions: tuple[int, str], loadable: Loadab
         pytest.param(
             TOTAL,
             ((0, "60: 10 10 8"), (28, "57.5: 10 10 10")),
-            "3×max at 60 kg",
+            "3×max at 60 kg, 30 in all",
             "30 reps in all made on Mon 30 Mar at the 57.5 kg lifted, so it goes on to 60 kg.",
             id="total: reached after time away",
         ),
         pytest.param(
             TOTAL,
             ((0, "60: 10 10 8"), (7, "50: 10 9 8")),
-            "3×max at 55 kg",
+            "3×max at 55 kg, 30 in all",
             "27 reps in all at 50 kg on Mon 9 Mar of the 30 asked, so nothing goes up. "
             "That would be more than 10 % over the 50 kg last lifted, so 55 kg for now.",
             id="total: counts the reps done lighter",
