@@ -21,7 +21,7 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
 from engine.reading.values import Context
-from tests.bench.generated_messages import messages
+from tests.bench.generated_messages import NOW, messages
 
 MOST_SHOWN = 20
 
@@ -32,7 +32,9 @@ def main() -> int:
     options.add_argument("--seed", type=int, default=7)
     chosen = options.parse_args()
     known, outcomes, slowest, taken, raised = catalogue(), Counter[str](), (0.0, ""), 0.0, 0
-    read("squat 3x5 100", Context(), known)  # loads the words of all languages
+    for text, context in islice(messages(chosen.seed), 20):
+        read(text, context, known)  # loads the words of all languages
+    read("date: the 3rd of march\nsquat 3x5 100", Context(now=NOW), known)  # loads the date parser
     gc.freeze()  # as the commands do once all is loaded
     for text, context in islice(messages(chosen.seed), chosen.count):
         start = time.perf_counter()
