@@ -20,7 +20,8 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
-from engine.reading.values import Context
+from engine.reading.dates import said_freely
+from engine.values.load import Unit
 from tests.bench.generated_messages import NOW, messages
 
 MOST_SHOWN = 20
@@ -34,7 +35,7 @@ def main() -> int:
     known, outcomes, slowest, taken, raised = catalogue(), Counter[str](), (0.0, ""), 0.0, 0
     for text, context in islice(messages(chosen.seed), 20):
         read(text, context, known)  # loads the words of all languages
-    read("date: the 3rd of march\nsquat 3x5 100", Context(now=NOW), known)  # loads the date parser
+    said_freely("the 3rd of march", NOW, Unit.KG)  # loads the date parser
     gc.freeze()  # as the commands do once all is loaded
     for text, context in islice(messages(chosen.seed), chosen.count):
         start = time.perf_counter()
