@@ -13,15 +13,16 @@ from datetime import date, datetime, timedelta
 
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.day_headings import in_turn
-from engine.reading.headed_days import heads_a_day, stands_apart
+from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, stands_apart
 from engine.reading.kinds import K
+from engine.reading.lexicon import lexicon, plain_word
 from engine.reading.pieces import Piece, Role
 from engine.values.load import Unit
 
 FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
 DAYS_OF_A_WEEK = 7
-DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
+DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
 BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
 BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
@@ -97,7 +98,7 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     piece = pieces[at]
     if piece.kind is K.ORDINAL:
         in_figures = piece.text[:1].isdigit() and piece.end - piece.start == len(piece.text)  # not "2nd set"
-        return in_figures and (anchored or _said_on(pieces, at))
+        return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
@@ -118,6 +119,9 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
     if piece.kind is K.NUMBER:
         return _numeric(pieces, at, today, unit, anchored)
     if piece.kind is K.ORDINAL:
+        weekday = _weekday_at(pieces, at)
+        if weekday is not None:
+            return (weekday_before(today, weekday) if today else None), at + 1
         return _of_this_month(pieces, at, today)
     placed = anchored or _ends_here(pieces, at + 1) or _between_name_and_number(pieces, at)
     if not placed and not (piece.kind is K.MONTH and _said_on(pieces, at)):
@@ -128,6 +132,15 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
     if count is None:
         return _month_first(pieces, at, today)
     return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
+
+
+def _weekday_at(pieces: list[Piece], at: int) -> int | None:
+    """The day of the week that an ordinal in words is where a lift stands behind it: "quinta: supino 3x8 60"."""
+    weekday = lexicon().also_weekdays.get(plain_word(pieces[at].text))
+    ahead = at + 1
+    while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
+        ahead += 1
+    return weekday if ahead < len(pieces) and pieces[ahead].kind in BELOW_A_DAY else None
 
 
 def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
@@ -163,6 +176,7 @@ WORD_DAYS: dict[K, Callable[[Piece, date, bool], date]] = {
     K.YESTERDAY: lambda piece, today, last: today - timedelta(days=1),
     K.DAYS_AGO: lambda piece, today, last: today - timedelta(days=piece.told),
     K.WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=last),
+    K.LAST_WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=True),
 }
 
 

@@ -116,6 +116,7 @@ class Kind(Enum):
     AGO = "ago"
     WEEKS_AGO = "weeksago"
     WEEKDAY = "weekday"
+    LAST_WEEKDAY = "lastweekday"
     MONTH = "month"
     NOT_DATE = "notdate"
     FUTURE = "future"

@@ -29,10 +29,14 @@ class Meaning:
 
 @dataclass(frozen=True, slots=True)
 class Lexicon:
-    """Shape: `phrases` by folded words joined with spaces; `longest` by the first word: how many words to try."""
+    """Shape: `phrases` by folded words joined with spaces; `longest` by the first word: how many words to try.
+
+    `also_weekdays` are days of the week whose word an earlier meaning claims: "quinta" is fifth, and Thursday.
+    """
 
     phrases: Mapping[str, Meaning]
     longest: Mapping[str, int]
+    also_weekdays: Mapping[str, int]
 
 
 class MalformedWords(ValueError):
@@ -67,9 +71,12 @@ def assemble(texts: list[tuple[str, str]]) -> Lexicon:
     """
     phrases: dict[str, Meaning] = {}
     longest: dict[str, int] = {}
+    also_weekdays: dict[str, int] = {}
     for file, text in texts:
         for meaning, words in _said(file, text):
-            phrases.setdefault(" ".join(words), meaning)
+            first = phrases.setdefault(" ".join(words), meaning)
+            if meaning.kind is K.WEEKDAY and first.kind is K.ORDINAL and meaning.value is not None:
+                also_weekdays[" ".join(words)] = meaning.value
             longest[words[0]] = max(longest.get(words[0], 0), len(words))
     for phrase, meaning in [(phrase, meaning) for phrase, meaning in phrases.items() if "'" in phrase]:
         bare = phrase.replace("'", "")  # "thats", "couldnt": typed on a telephone
@@ -77,7 +84,7 @@ def assemble(texts: list[tuple[str, str]]) -> Lexicon:
             words = bare.split()
             phrases[bare] = meaning
             longest[words[0]] = max(longest.get(words[0], 0), len(words))
-    return Lexicon(phrases, longest)
+    return Lexicon(phrases, longest, also_weekdays)
 
 
 def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:
