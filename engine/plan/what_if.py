@@ -215,4 +215,4 @@ def _within(sets: Decimal, target: VolumeTarget) -> bool:
 
 
 def _key(found: PlanCaution) -> tuple[object, ...]:
-    return found.earlier, found.later, found.caution.ground, found.caution.muscles
+    return found.earlier, found.later, found.caution.ground, found.caution.muscles, found.caution.long

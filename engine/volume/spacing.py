@@ -49,7 +49,7 @@ class Caution:
     """Two sessions too close for some muscles.
 
     Shape: `before` and `after` are the exercises that clash, `earlier` and `later` their sessions; `spare` is the
-    reps in reserve to keep in the later one.
+    reps in reserve to keep in the later one; `long`: the later one works them at long muscle length.
     Units: `hours` elapsed between the two, `enough` of which there would be no caution.
     """
 
@@ -63,6 +63,7 @@ class Caution:
     enough: float
     hard: Decimal
     spare: int = SPARE
+    long: bool = False
 
     @property
     def reason(self) -> str:
@@ -74,7 +75,8 @@ class Caution:
             case Ground.NEW_AT_LENGTH:
                 return f"{self.before}, a new exercise, worked {muscles} at long muscle length {apart} before."
             case Ground.FAILURE:
-                return f"{self.before} took {muscles} to failure {apart} before."
+                length = f", and {self.after} works at long muscle length" if self.long else ""
+                return f"{self.before} took {muscles} to failure {apart} before{length}."
             case Ground.HARD_BEFORE_LONG:
                 return f"{self.after} puts long-length work on {muscles} {apart} after {self.before}."
             case _:
@@ -168,16 +170,16 @@ def _between(earlier: Session, later: Session, exercises: Mapping[ExerciseName, 
     """The cautions of one pair of sessions, muscles that share ground and exercises told together."""
     hours = hours_between(earlier.at, later.at)
     before, after = _bouts(earlier, exercises), _bouts(later, exercises)
-    told: dict[tuple[Ground, ExerciseName, ExerciseName], list[Muscle]] = {}
+    told: dict[tuple[Ground, ExerciseName, ExerciseName, bool], list[Muscle]] = {}
     for muscle in Muscle:
         if muscle in before and muscle in after:
             clash = _clash(before[muscle], after[muscle], hours)
             if clash is not None:
-                told.setdefault(clash, []).append(muscle)
-    for (ground, first, second), muscles in told.items():
+                told.setdefault((*clash, after[muscle].long is not None), []).append(muscle)
+    for (ground, first, second, long), muscles in told.items():
         enough = max(_fresh_after(ground, before[muscle]) for muscle in muscles)
         hard = max(before[muscle].hard for muscle in muscles)
-        yield Caution(ground, tuple(muscles), earlier.label, later.label, first, second, hours, enough, hard)
+        yield Caution(ground, tuple(muscles), earlier.label, later.label, first, second, hours, enough, hard, long=long)
 
 
 def _clash(before: _Bout, after: _Bout, hours: float) -> tuple[Ground, ExerciseName, ExerciseName] | None:

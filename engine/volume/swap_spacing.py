@@ -63,4 +63,5 @@ def _swapped(session: Session, old: ExerciseName, new: ExerciseName, known: Coll
 
 
 def _key(caution: Caution) -> tuple[object, ...]:
-    return caution.ground, caution.earlier, caution.later, caution.muscles
+    # Long-length work where there was none is a burden of its own, whatever caution stood there before.
+    return caution.ground, caution.earlier, caution.later, caution.muscles, caution.long

@@ -198,6 +198,17 @@ def test_a_swap_is_judged_before_it_is_made():
     )
 
 
+def test_a_swap_to_long_length_is_told_also_where_failure_the_day_before_was_a_caution_already():
+    days = (session(0, work(DEADLIFT, failure=True)), session(24, work(LEG_CURL)))
+    advice = swap_advice(days, 1, LEG_CURL.name, SEATED_CURL.name, EXERCISES, (CURL.name,))
+
+    assert advice.text == (
+        "deadlift took hamstrings to failure the day before, and seated leg curl works at long muscle length. "
+        "Keep 2 reps in reserve on seated leg curl, or take curl instead."
+    )
+    assert swap_advice(days, 1, LEG_CURL.name, LEG_CURL.name, EXERCISES).text == ""
+
+
 def test_a_swap_that_adds_nothing_says_nothing():
     advice = swap_advice(WEEK, 2, STIFF_LEG.name, SEATED_CURL.name, EXERCISES, (CURL.name,))
 
