@@ -106,7 +106,7 @@ class MarkedChunks(ResultChunks):
         ahead = 1
         while self._kind(ahead) in (K.FILLER, K.FOR):
             ahead += 1
-        if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self._group_told():
+        if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self.out.found:
             return False
         self.out.last_effort = piece.efforts[0]
         self.at += ahead + 1

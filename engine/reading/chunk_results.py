@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.chunk_numbers import NumberChunks
-from engine.reading.chunks import LAST_REP, LAST_SET, Chunk
+from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import LAST_OF_THE_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
@@ -47,20 +47,34 @@ class ResultChunks(NumberChunks):
         at = self.at
         self._skip(BESIDE_A_RESULT)
         number = self.pieces[self.at] if self.at < len(self.pieces) else None
+        if place == LAST_SET and number is not None and self.out.found and self._rates_the_last(number):
+            return
         if number is None or not self._group_told():
             self.at = at
             self._doubt_last(place, number)
-        elif number.kind is K.EFFORT and len(number.efforts) == 1 and place == LAST_SET:
-            self.out.last_effort = number.efforts[0]
-            self.at += 1
-        elif number.kind is K.AT and place == LAST_SET and self._rated_behind_sign():
-            self.out.last_effort = Effort.from_rpe(self.pieces[self.at + 1].value)
-            self.at += 2
         elif number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and self._kind() not in PAIRED:
             self.out.placed_reps += ((place, int(number.value)),)
             self.at += 1
         else:
             self.at = at
+
+    def _rates_the_last(self, told: Piece) -> bool:
+        """ "last set rpe 9", "last @9": reads the effort of the last set alone."""
+        if told.kind is K.EFFORT and len(told.efforts) == 1:
+            self.out.last_effort = told.efforts[0]
+            self.at += 1
+            return True
+        if told.kind is K.AT and self._rated_behind_sign() and (self._group_told() or self._load_told()):
+            self.out.last_effort = Effort.from_rpe(self.pieces[self.at + 1].value)
+            self.at += 2
+            return True
+        return False
+
+    def _load_told(self) -> bool:
+        """Whether the number behind "@" can only be an effort, as a load was told before it."""
+        return any(chunk.at for chunk in self.out.found) or any(
+            number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in numbers_in(self.out)
+        )
 
     def _doubt_last(self, place: int, number: Piece | None) -> None:
         """ "8 8 8, last 4": a fourth set, or what the third came to."""

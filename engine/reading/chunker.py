@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
 
+from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_lists import gather_loads, split_total, sums_up
 from engine.reading.chunk_repeats import RepeatedChunks
 from engine.reading.chunk_results import MOST_LOADED_REPS
@@ -25,10 +26,10 @@ class Chunker(RepeatedChunks):
     units: frozenset[Unit] = frozenset()
 
     def run(self) -> Chunks:
+        if any([piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces]):
+            self.pieces = _with_counted_sets(self.pieces)
         self.kinds = [*[piece.kind for piece in self.pieces], *BEHIND_THE_END]
         self.side_before = self._sides_stand_before()
-        if any([piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces]):
-            self.pieces = [_as_sets(piece) for piece in self.pieces]
         end = len(self.pieces)
         while self.at < end:
             piece = self.pieces[self.at]
@@ -104,13 +105,24 @@ class Chunker(RepeatedChunks):
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
-        if piece.text == "%" or (piece.text == "short" and self._kind(-1) is K.NUMBER):
+        if (piece.text == "%" and not self._of_something_else()) or (
+            piece.text == "short" and self._kind(-1) is K.NUMBER
+        ):
             self.out.pins = True  # a share of a maximum, or of a target, that is not known here
         if piece.text == "no" and self._kind() is K.STOP and self._kind(2) is K.NUMBER:
             self.out.dangling = True  # "no. 4"
         if self.out.found and not piece.told:
             self.in_note = True
         self.at += 1
+
+    def _of_something_else(self) -> bool:
+        """ "phone at 4%": whose share it is stands before it, in the same clause."""
+        at = self.at - 1
+        while at >= 0 and self.pieces[at].kind not in CLAUSE_ENDS:
+            if self.pieces[at].kind in (K.PLAIN, K.UNRELATED):
+                return True
+            at -= 1
+        return False
 
     def each(self, piece: Piece) -> None:
         """ "each", "per leg": the load of each hand, or the reps of each side."""
@@ -126,9 +138,22 @@ class Chunker(RepeatedChunks):
             self.out.total = True  # "100 push ups in sets of 20"
         single = piece.kind is K.SETS and not piece.text.endswith("s")
         comes_to = piece.kind is K.EQUALS and bool(self.out.found)
+        if comes_to and self._kind() is K.NUMBER and self._equals_a_load(self.pieces[self.at + 1]):
+            self.at_load(piece)
+            return
         if self._kind() is K.NUMBER and (single or comes_to or (piece.text == "#" and self.pieces[self.at + 1].glued)):
             self.out.dangling = True
         self.at += 1
+
+    def _equals_a_load(self, number: Piece) -> bool:
+        """ "4x6 = 37.5": a load behind sets and reps without one, where it is no count of their reps."""
+        last = self.out.found[-1]
+        if len(self.out.found) > 1 or last.size != 2 or last.at or not all(last.factors):
+            return False
+        sets, reps = last.factors[0][0], last.factors[1][0]
+        if sets.role is not Role.BARE or number.role not in (Role.BARE, Role.LOAD) or sets.value > MOST_SETS:
+            return False
+        return number.unit is not None or number.value % 1 != 0 or number.value > sets.value * reps.value * 2
 
     def again(self, piece: Piece) -> None:
         """ "another one", "same again twice": the set before once more."""
@@ -229,12 +254,27 @@ class Chunker(RepeatedChunks):
         return closes and several and self.pieces[at + 1].kind is K.TIMES
 
 
+def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with "4s" for sets; "2s/4r" tells as much as "2s 4r"."""
+    counted = [_as_sets(piece) for piece in pieces]
+    if K.SLASH not in [piece.kind for piece in counted]:
+        return counted
+    roles = [piece.role for piece in counted]
+    ends = len(counted) - 1
+    return [
+        piece
+        for at, piece in enumerate(counted)
+        if piece.kind is not K.SLASH or not 0 < at < ends or {roles[at - 1], roles[at + 1]} != {Role.SETS, Role.REPS}
+    ]
+
+
 def _as_sets(piece: Piece) -> Piece:
     """Where reps carry their letter ("12r"), a small "4s" counts sets."""
     small = piece.role is Role.PLURAL and piece.value <= 10
     return piece._replace(role=Role.SETS) if small else piece
 
 
+CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",

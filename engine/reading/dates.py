@@ -13,6 +13,7 @@ from datetime import date, datetime, timedelta
 
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.day_headings import in_turn
+from engine.reading.day_places import closes_the_sets, ends_here, follows_an_opening, is_bullet
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
@@ -23,6 +24,7 @@ FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
 DAYS_OF_A_WEEK = 7
 DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
+DAYS_BACK = frozenset((K.AGO, K.WEEKS_AGO))
 BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
 BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
@@ -71,7 +73,7 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
             at = end
             continue
         out.append(piece)
-        anchored = piece.kind is K.LINE or (anchored and piece.kind in BEFORE_A_DAY)
+        anchored = piece.kind is K.LINE or (anchored and (piece.kind in BEFORE_A_DAY or is_bullet(pieces, at)))
         at += 1
     return in_turn(out, now.date()) if now is not None else out
 
@@ -101,6 +103,8 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
+    if at + 1 < len(pieces) and pieces[at + 1].kind in DAYS_BACK:
+        return True
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
 
 
@@ -123,8 +127,13 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
         if weekday is not None:
             return (weekday_before(today, weekday) if today else None), at + 1
         return _of_this_month(pieces, at, today)
-    placed = anchored or _ends_here(pieces, at + 1) or _between_name_and_number(pieces, at)
-    if not placed and not (piece.kind is K.MONTH and _said_on(pieces, at)):
+    placed = anchored or ends_here(pieces, at + 1) or _between_name_and_number(pieces, at)
+    if (
+        not placed
+        and not follows_an_opening(pieces, at)
+        and not closes_the_sets(pieces, at)
+        and not (piece.kind is K.MONTH and _said_on(pieces, at))
+    ):
         return None
     if piece.text in SHORT_WORDS and not _is_short_day(pieces, at, anchored):
         return None
@@ -147,7 +156,13 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether "mo" or "sat" is a day: a sign or the line's end stands behind it, or a date: "mo 10.3."."""
     behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
     dated = behind in ([K.NUMBER, K.STOP], [K.NUMBER, K.SLASH])
-    return (anchored and (dated or _colon_at(pieces, at + 1))) or _ends_here(pieces, at + 1)
+    heads = anchored or follows_an_opening(pieces, at)
+    return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
+
+
+def _in_brackets(pieces: list[Piece], at: int) -> bool:
+    around = [piece.kind for piece in pieces[at - 1 : at + 2]] if at else []
+    return around == [K.OPEN, pieces[at].kind, K.CLOSE]
 
 
 def _between_name_and_number(pieces: list[Piece], at: int) -> bool:
@@ -159,12 +174,6 @@ def _between_name_and_number(pieces: list[Piece], at: int) -> bool:
 
 def _said_last(pieces: list[Piece], at: int) -> bool:
     return at > 0 and pieces[at - 1].kind is K.LAST
-
-
-def _ends_here(pieces: list[Piece], at: int) -> bool:
-    while at < len(pieces) and pieces[at].kind in (K.STOP, K.CLOSE, K.FILLER, K.TODAY):
-        at += 1
-    return at >= len(pieces) or pieces[at].kind in (K.LINE, K.COMMA)
 
 
 def _colon_at(pieces: list[Piece], at: int) -> bool:
@@ -185,7 +194,7 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
     anchored = anchored or said_on
     numbers, signs, end = _joined(pieces, at)
     after = pieces[end].kind if end < len(pieces) else None
-    if len(numbers) == 1 and after in (K.AGO, K.WEEKS_AGO):
+    if len(numbers) == 1 and after in DAYS_BACK:
         days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
         return (today - timedelta(days=min(days, 400)) if today else None), end + 1
     if len(numbers) == 1 and after is K.MONTH and anchored:
@@ -242,6 +251,8 @@ def _joined(pieces: list[Piece], at: int) -> tuple[list[Piece], str, int]:
         numbers.append(number)
         signs += sign.text
         at += 2
+    if len(numbers) == 3 and at + 1 < len(pieces) and pieces[at].kind in (K.SLASH, K.DASH) and pieces[at].glued:
+        return numbers[:1], "", at  # "4/2/1/1": a list
     return numbers, signs, at
 
 

@@ -1,7 +1,8 @@
 """Efforts told beside sets, each gathered into one piece.
 
 effort = ( "rpe" | "rir" ) NUMBER+ | NUMBER ( "rpe" | "rir" | "in the tank" | "left" | "more" )
-A scale with a number that it does not have is unclear, and asked about.
+       | ( "could have done" | "left" ) NUMBER [ "more" | "in" | "in reserve" ]
+A scale with a number that it does not have is unclear, and asked about; so are more reps left than anyone can tell.
 """
 
 from __future__ import annotations
@@ -15,6 +16,14 @@ from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
 NOT_LAST_EFFORT = frozenset((K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS))
+NUMBER_BEHIND = 1
+"""What a RESERVE piece tells where its number stands behind it."""
+LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
+AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
+PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
+BEHIND_A_RESERVE = frozenset(
+    (None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH, K.RESERVE, K.MORE, K.LEFT, K.REPS, K.FILLER, K.LAST, K.THEN, K.FOR)
+)
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
@@ -25,8 +34,12 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
     sided = any(piece.kind is K.RIGHT for piece in pieces)
     while at < len(pieces):
         piece = pieces[at]
+        if piece.kind in EFFORT_WORDS and out and out[-1].text == "one" and out[-1].kind is K.FILLER:
+            out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one left on the last"
         if piece.kind in (K.RPE, K.RIR):
             at = _scaled(pieces, at, out)
+        elif piece.kind is K.RESERVE and piece.told == NUMBER_BEHIND:
+            at = _reserve_ahead(pieces, at, out)
         elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out, sided)):
             at = _reserve(pieces, at, out)
         else:
@@ -85,25 +98,50 @@ def _effort(scale: K, value: Decimal) -> Effort | None:
 
 def _left_over(pieces: list[Piece], at: int, out: list[Piece], sided: bool) -> bool:
     """ "had 3 left", "left one in", "2 more": reps in reserve, where it is not a side and not a request for sets."""
-    if pieces[at].kind is K.LEFT and at + 2 < len(pieces) and pieces[at + 2].text == "in":
-        return _is_small(pieces[at + 1])
-    if len(out) < 2 or not _is_small(out[-1]) or out[-1].glued:
+    if pieces[at].kind is K.LEFT and _says_left_in(pieces, at):
+        return True
+    if len(out) < 2 or not _is_small(out[-1]) or (out[-1].glued and out[-2].kind is not K.OPEN):
         return False
     if pieces[at].kind is K.MORE:
         return out[-2].kind is K.RESERVE_LEFT
-    return out[-2].kind in (K.RESERVE_LEFT, K.WITH, K.COMMA) and not sided
+    return out[-2].kind in AHEAD_OF_WHAT_IS_LEFT and not sided
+
+
+def _says_left_in(pieces: list[Piece], at: int) -> bool:
+    """ "left one in", "left 2 in the tank"."""
+    return at + 2 < len(pieces) and pieces[at + 2].text == "in" and _is_small(pieces[at + 1])
+
+
+def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "could have done 2 more", "me quedaban 2", "dejé 2 en reserva"; and not "hade 3x8"."""
+    number, end = pieces[at + 1] if at + 1 < len(pieces) else None, at + 2
+    ended = end >= len(pieces) or pieces[end].kind in BEHIND_A_RESERVE
+    if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
+        out.append(pieces[at]._replace(kind=K.FILLER))
+        return at + 1
+    while end < len(pieces) and pieces[end].kind in EFFORT_WORDS:
+        end += 1
+    _drop_words_ahead(out)
+    out.append(pieces[at]._replace(kind=K.EFFORT, efforts=(Effort(number.value),), end=pieces[end - 1].end))
+    return end
+
+
+def _drop_words_ahead(out: list[Piece]) -> None:
+    """ "with", "noch", "miałem jeszcze": words that only lead up to what was left."""
+    while out and out[-1].kind in LEADING_UP:
+        out.pop()
 
 
 def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece, end = pieces[at], at + 1
-    if piece.kind is K.LEFT and end < len(pieces) and _is_small(pieces[end]) and not (out and _is_small(out[-1])):
+    if piece.kind is K.LEFT and _says_left_in(pieces, at):
         value, end = pieces[end].value, end + 2
     elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
         value = out.pop().value
     else:
-        out.append(aside(piece))
+        unclear = bool(out) and _is_small(out[-1]) and len(out) > 1 and out[-2].kind in PARTED
+        out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))
         return end
-    while out and out[-1].kind in (K.RESERVE_LEFT, K.LEFT, K.WITH):
-        out.pop()
+    _drop_words_ahead(out)
     out.append(piece._replace(kind=K.EFFORT, efforts=(Effort(value),)))
     return end

@@ -10,8 +10,8 @@ from engine.reading.pieces import Piece, Role
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
-STARRED = (K.TIMES, K.NAME)
-"""A star in front of a name is a bullet, although it reads as an x."""
+STARRED = ((K.TIMES, K.NAME), (K.TIMES, K.DATE))
+"""A star in front of a name or a day is a bullet, although it reads as an x."""
 LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
 LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.ROUNDS))
@@ -68,7 +68,7 @@ def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
 def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:
     """The place behind a label that starts here, or `at` where none does."""
     piece, after = pieces[at], _kind(pieces, at + 1)
-    if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or (piece.kind, after) == STARRED):
+    if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or (piece.kind, after) in STARRED):
         return at + 1
     if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in NUMBERED:
         return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at

@@ -94,14 +94,18 @@ class Lexer(SpelledNumbers):
         _, text, start, end, glued, _ = token
         if text in "+-" and self._signs_a_change(at, token):
             return self._change(at, token)
+        if glued and text in TYPED_TWICE and self.out and self.out[-1].text == text:
+            return at + 1  # "3x6@@80"
         self.out.append(Piece(SIGN_KINDS.get(text, K.OTHER_SIGN), start, end, glued, text))
         return at + 1
 
     def _signs_a_change(self, at: int, token: Token) -> bool:
         """Whether the sign belongs to the number behind it: "+20", "BW+10", "-20 x 8", and not "8+3" or "8 - 10"."""
         after = self._token(at + 1)
-        if after is None or after.shape is not Shape.NUMBER or not after.glued:
+        if after is None or after.shape is not Shape.NUMBER:
             return False
+        if not after.glued:
+            return bool(self.out) and self.out[-1].kind is K.BODY  # "bw + 15"
         if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
             return True
         return self.out[-1].kind in (K.BODY, K.AT) or (self.out[-1].kind is K.OPEN and token.text == "+")
@@ -183,6 +187,8 @@ class Lexer(SpelledNumbers):
             return False
         if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
             return True
+        if self._changes(at) and whole % Decimal("2.5") == 0:
+            return True  # "+12,5 5/5/4"
         if after is not None and self._unit_of(after) in (K.KG, K.LB):
             return True
         if before is not None and before.kind is K.TIMES and value <= MOST_REPS_OF_A_LOADED_SET:
@@ -193,6 +199,11 @@ class Lexer(SpelledNumbers):
         if value <= MOST_REPS_OF_A_LOADED_SET and not usual and not self._times_at(at + 3):
             return False
         return self._doubtful()
+
+    def _changes(self, at: int) -> bool:
+        """Whether a sign of its own makes the number here a weight added or taken off."""
+        sign = self.tokens[at - 1] if at else None
+        return sign is not None and sign.text in "+-" and self._signs_a_change(at - 1, sign)
 
     def _doubtful(self) -> bool:
         self.comma_in_doubt = True
@@ -380,6 +391,7 @@ class Lexer(SpelledNumbers):
         return found
 
 
+TYPED_TWICE = frozenset("@,=/")
 ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
 HOUR_WORDS = frozenset(("h", "hr", "hrs", "hours", "uhr", "std", "uur", "godz", "ч"))
 LONGEST_RUN_ON = 3

@@ -13,7 +13,7 @@ from engine.reading.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
 from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
-from engine.reading.pieces import LOAD_LABELS, Piece, Role, kinds_of
+from engine.reading.pieces import LOAD_LABELS, MOST_REPS_OF_A_LOADED_SET, Piece, Role, kinds_of
 from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tells_tempo, tempo
 
 LEAST_BODY_WEIGHT = 35
@@ -114,9 +114,15 @@ def _drop_timed(out: list[Piece], also_bare: bool) -> None:
         return
     bare = also_bare and out[-1].role is Role.BARE and len(out) >= 2 and out[-2].kind is K.COMMA
     if out[-1].role in TIMED or bare:
-        out.pop()
-        if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER:
+        time = out.pop()
+        if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER and _is_span(out, time):
             del out[-2:]
+
+
+def _is_span(out: list[Piece], time: Piece) -> bool:
+    """ "2-3 min rest", "2 - 3 min rest" on its own; in "3x8 @ 85 - 90s rest" the dash parts the load from the rest."""
+    glued = out[-1].glued and time.glued
+    return glued or len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE)
 
 
 def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -259,8 +265,9 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
-    """ "6s: 60 70 80": reps of each of the loads behind the colon."""
+    """ "6s: 60 70 80": reps of each of the loads behind the colon; "14s: 11 10 8" are dumbbells."""
     headed = piece.role is Role.PLURAL and kind_at(pieces, at + 1) is K.COLON and is_amount(pieces, at + 2)
+    headed = headed and pieces[at + 2].value > MOST_REPS_OF_A_LOADED_SET
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 

@@ -242,6 +242,7 @@ class Segmenter:
         rest = _without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
         if not clause.counts and self._names_the_lead(clause):
             self.lead.names, self.lead.phrase = name.names, name.text
+            self.lead.pieces += [*([clause.cut] if clause.cut is not None else []), *rest]
             self.current = self.lead
             return
         takes_lead = clause.name_last and self.lead.has_numbers and self.current is None and not self.lead.names

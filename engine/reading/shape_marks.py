@@ -44,7 +44,7 @@ class Marked(ThreeFactors):
     def _mark_end(self, chunk: Chunk) -> None:
         """How the sets ended: at failure, or with a rep missed."""
         if chunk.failure:
-            for draft in self.touched if not self.listed else self.touched[-1:]:
+            for draft in self.touched if not self.listed or chunk.times is not None else self.touched[-1:]:
                 draft.failure = True
         if chunk.missed:
             self._mark_miss(chunk)

@@ -86,9 +86,9 @@ CLEAN = str.maketrans(SIGNS)
 CONTROL = {code: " " for code in (*range(9), *range(14, 32), 127)}
 
 LETTER = r"[^\W\d_½]"
-UNITS_AHEAD = (r"\dkg", r"\dkgs", r"\dlb", r"\dlbs", r"\dкг", r"\ds", r"\dm", "bw", "bar")
+UNITS_AHEAD = ("kg", "kgs", "kilos", "lb", "lbs", "pounds", "кг", r"\ds", r"\dm", r"\d\ s", r"\d\ m", "bw", "bar")
 AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNITS_AHEAD))) + ")"
-"""An x counts as the sign behind a unit too: 80kgx5."""
+"""An x counts as the sign behind a unit too: 80kgx5, 80 kgx5."""
 
 PATTERN = re.compile(
     rf"""
@@ -98,7 +98,7 @@ PATTERN = re.compile(
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
-  | (?P<unitword>(?:kgs?|lbs?|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
+  | (?P<unitword>(?:kgs?|kilos|lbs?|pounds|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}(?:{LETTER}|['&](?={LETTER}))*)
   | (?P<line>\n)
   | (?P<sign>->|=>|>|[@,/\-+():;|=?!.#%&~"'\[\]°])
