@@ -16,8 +16,8 @@ from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
 NOT_LAST_EFFORT = frozenset((K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS))
-NUMBER_BEHIND = 1
-"""What a RESERVE piece tells where its number stands behind it."""
+NUMBER_BEHIND, ONLY_POSSIBLE = 1, 2
+"""What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done."""
 LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
 AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
 PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
@@ -38,7 +38,7 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
             out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one left on the last"
         if piece.kind in (K.RPE, K.RIR):
             at = _scaled(pieces, at, out)
-        elif piece.kind is K.RESERVE and piece.told == NUMBER_BEHIND:
+        elif piece.kind is K.RESERVE and piece.told in (NUMBER_BEHIND, ONLY_POSSIBLE):
             at = _reserve_ahead(pieces, at, out)
         elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out, sided)):
             at = _reserve(pieces, at, out)
@@ -117,7 +117,7 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     number, end = pieces[at + 1] if at + 1 < len(pieces) else None, at + 2
     ended = end >= len(pieces) or pieces[end].kind in BEHIND_A_RESERVE
     if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
-        out.append(pieces[at]._replace(kind=K.FILLER))
+        out.append(pieces[at]._replace(kind=K.NEVER if pieces[at].told == ONLY_POSSIBLE else K.FILLER))
         return at + 1
     while end < len(pieces) and pieces[end].kind in EFFORT_WORDS:
         end += 1

@@ -22,7 +22,7 @@ COUNTED = frozenset((K.NUMBER, K.COUNT))
 OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS))
 LONGEST_SENTENCE = 120
 """Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
-CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT}
+CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN}
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
@@ -158,7 +158,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     named = any(piece.kind is K.NAME for piece in clause)
     if not named and any(piece.kind is K.UNRELATED for piece in (clause if not _has_times(clause) else ahead)):
         return True
-    if _somebody_did(ahead) or _is_ahead(ahead) or _could_have(ahead):
+    if _somebody_did(ahead) or _is_ahead(ahead):
         return True
     behind = clause[first_number:]
     if any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind):
@@ -168,11 +168,6 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
 
 def _has_times(clause: list[Piece]) -> bool:
     return any(piece.kind is K.TIMES for piece in clause)
-
-
-def _could_have(ahead: list[Piece]) -> bool:
-    """ "could have done 6", where it tells no effort of a set."""
-    return any(piece.kind is K.RESERVE_LEFT and piece.text.startswith("could") for piece in ahead)
 
 
 def _somebody_did(ahead: list[Piece]) -> bool:
