@@ -11,13 +11,14 @@ from datetime import date, timedelta
 from typing import Any, assert_never
 
 from bot.context import context_of
+from bot.intents import pair_order
 from bot.recording import label_of, receipt, record
 from bot.replies.question import dropped, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, Turn
 from engine.catalogue.catalogue import normalise
-from engine.reading import read_answer
-from engine.reading.values import Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
+from engine.reading import read, read_answer
+from engine.reading.values import Act, Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
 from engine.values.ids import ExerciseName
 from storage.records import Change, ChangeKind, Question, QuestionId, QuestionState
 
@@ -38,6 +39,9 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
     """Whether the words chose a reading, left it out, or narrowed it down; anything else is a message of its own."""
     asked = asked_from_json(open_question.payload["asked"])
     context = context_of(turn)
+    if (told := _by_order(turn, open_question, asked, text)) is not None:
+        settle(turn, open_question, told, {})
+        return True
     answer = read_answer(text, asked, context, turn.catalogue)
     match answer:
         case Settled(logged, teaches):
@@ -60,6 +64,15 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             return False
         case _:
             assert_never(answer)
+
+
+def _by_order(turn: Turn, known: Question, asked: Asked, text: str) -> Logged | None:
+    """The reading that "load first" or "reps first" chooses; None for other words, or where the order tells nothing."""
+    meant = read(text, context_of(turn), turn.catalogue)
+    if asked.doubt is not Doubt.NUMBERS or not isinstance(meant, Act) or meant.name not in ("load_first", "reps_first"):
+        return None
+    told = pair_order.read_so(turn, known.payload["text"], first=meant.name == "load_first")
+    return told if told is not None and told.sets in [reading.sets for reading in asked.readings] else None
 
 
 def tapped(turn: Turn, question_id: int, place: int) -> None:
@@ -88,14 +101,17 @@ def taught_by(asked: Asked, chosen: Logged) -> Mapping[str, ExerciseName]:
 def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, ExerciseName]) -> None:
     """Nothing; the chosen reading is recorded against the message that raised the question, and taught."""
     turn.store.questions.close(known, QuestionState.ANSWERED)
+    asked = asked_from_json(known.payload["asked"])
+    order = pair_order.order_shown(turn, known.payload["text"], asked, chosen)
     change = turn.begin(ChangeKind.ANSWER, label_of(chosen.sets))
+    learnt = [] if order is None else pair_order.keep(turn, change, order)
     place = None
     if known.payload["replaces"]:
         standing = turn.store.sets.of_message(turn.athlete, known.message)
         turn.store.sets.remove(change, [one.id for one in standing])
         place = standing[0].place if standing else None
     record(turn, change, chosen, known.message, on=date.fromisoformat(known.payload["on"]), place=place)
-    receipt(turn, chosen, known.message, learn(turn, change, teaches, asked_from_json(known.payload["asked"])))
+    receipt(turn, chosen, known.message, [*learn(turn, change, teaches, asked), *learnt])
 
 
 def learn(turn: Turn, change: Change, teaches: Mapping[str, ExerciseName], asked: Asked) -> list[str]:

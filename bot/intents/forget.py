@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.intents.pair_order import forgets_order
 from bot.replies.small import forgot, knows_nothing
 from bot.turn import Turn
 from engine.catalogue.catalogue import normalise
@@ -11,6 +12,8 @@ from storage.records import ChangeKind
 
 def forget(turn: Turn, act: Act) -> None:
     """Nothing; the word means what it means for everybody."""
+    if forgets_order(turn, act.text):
+        return
     word = normalise(act.text)
     settled = [one for one in turn.store.taught.settled(turn.athlete) if normalise(one.term) == word]
     if word not in turn.store.taught.shorthands(turn.athlete) and not settled:

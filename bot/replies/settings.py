@@ -12,6 +12,7 @@ from bot.replies.dates import DAYS, clock
 from bot.replies.names import listed
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.screen import fitting
+from bot.replies.small import order_words
 from engine.progression.words import counted
 
 SHOWN = 4
@@ -39,6 +40,9 @@ def settings_card(known: Known) -> Reply:
         f"Sunday summary: {'on' if own.summary else 'off'} (summary off)",
         f"Receipts: {'reaction' if own.reactions else 'text'} (reactions off)",
     ]
+    if own.load_first is not None:
+        order = order_words(own.load_first)
+        lines.append(f"Open pairs: {order} (forget {order})")
     if known.coaches:
         lines.append(f"Coach: {listed(known.coaches)} (leave coach)")
     shown = fitting(lambda most: [*lines, *_words(known.words, most)], 1, SHOWN)

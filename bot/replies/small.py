@@ -63,6 +63,23 @@ def forgot(word: str) -> Reply:
     return Reply(f"Forgotten: “{word}” means what it means for everybody; where it is open, I ask.", row(UNDO))
 
 
+def order_words(first: bool) -> str:
+    """The order of a pair, in the words that set it."""
+    return "load first" if first else "reps first"
+
+
+def order_set(first: bool) -> Reply:
+    """An order kept."""
+    example = "12x10 is 10 reps at 12" if first else "12x10 is 12 reps at 10"
+    words = order_words(first)
+    return Reply(f"Where a pair is open, {words} from now on: {example}. forget {words} takes it back.", row(UNDO))
+
+
+def order_forgotten(first: bool) -> Reply:
+    """An order kept no more."""
+    return Reply(f"Forgotten: {order_words(first)}. Where a pair is open, I ask.", row(UNDO))
+
+
 def knows_nothing(word: str) -> Reply:
     """There is nothing to forget."""
     return Reply(f"Nothing changed: I keep nothing special for {quoted(word)}. /settings lists what I keep.")

@@ -15,6 +15,7 @@ from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.slips import slips_of
 from engine.reading.values import Answer, Doubt, Logged, Reading, StillOpen
+from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetDone
 
@@ -146,13 +147,7 @@ def restated(told: Answering) -> Answer | None:
     if named and not named & set(asked_about):
         return None
     doing = next((name for name in asked_about if name in named), asked_about[0])
-    loads = {
-        name: one.load
-        for reading in told.asked.readings
-        for one in reading.sets
-        for name in [one.exercise]
-        if one.load is not None and told.asked.doubt is not Doubt.UNLIKELY_LOAD
-    }
+    loads = _loads_beyond_doubt(told)
     context = replace(told.context, doing=doing, plan=(), recent=(), last={**told.context.last, **loads})
     outcome = read_sets(prepare(told.text, context, told.catalogue), context, told.catalogue)
     if not isinstance(outcome, Logged):
@@ -161,6 +156,17 @@ def restated(told: Answering) -> Answer | None:
         return None
     chosen = [reading for reading in told.asked.readings if _same_numbers(reading.sets, outcome.sets)]
     return settled(told, chosen[0].sets) if len(chosen) == 1 else settled(told, with_known_load(outcome.sets, told))
+
+
+def _loads_beyond_doubt(told: Answering) -> dict[ExerciseName, Load]:
+    """The load of each exercise that all readings of it agree on: what is asked about is no evidence for an answer."""
+    loads: dict[ExerciseName, set[Load | None]] = {}
+    for reading in told.asked.readings:
+        for one in reading.sets:
+            loads.setdefault(one.exercise, set()).add(one.load)
+    if told.asked.doubt is Doubt.UNLIKELY_LOAD:
+        return {}
+    return {name: load for name, found in loads.items() if len(found) == 1 and (load := next(iter(found))) is not None}
 
 
 def with_known_load(sets: Sequence[SetDone], told: Answering) -> tuple[SetDone, ...]:

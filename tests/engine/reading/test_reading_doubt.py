@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from engine.reading import deciding
+from engine.reading import deciding, history, read
 from engine.reading.values import Asked, Doubt, Logged
 from tests.engine.reading.saying import KNOWN, load, said, situation
 
 OPEN_PAIR = "db curl 12x10"
+LIFTED = situation(last={"barbell bench press": "80", "lat pulldown": "50"})
 
 
 @pytest.mark.parametrize(
@@ -59,6 +60,30 @@ def test_higher_thresholds_would_ask_what_is_recorded(monkeypatch: pytest.Monkey
 
     monkeypatch.setattr(deciding, "ENOUGH", 0.99)
     assert said(OPEN_PAIR, settled).startswith("ask: ")
+
+
+def test_the_weight_kept_for_none_of_these_asks_of_a_lone_odd_reading(monkeypatch: pytest.MonkeyPatch) -> None:
+    odd = "squat 5x1000"
+    assert isinstance(read(odd, situation(), KNOWN), Asked)
+
+    monkeypatch.setattr(deciding, "NONE_OF_THESE", 0.0)
+    assert isinstance(read(odd, situation(), KNOWN), Logged)
+
+
+@pytest.mark.parametrize(
+    ("bound", "farther", "text"),
+    [
+        pytest.param("FAR_ABOVE", 4, "bench 3x5 240", id="how many times the heaviest known"),
+        pytest.param("FAR_BELOW", 11, "lat pulldown 3x10 5", id="what part of the heaviest known"),
+    ],
+)
+def test_farther_bounds_would_record_a_load_that_is_asked(
+    monkeypatch: pytest.MonkeyPatch, bound: str, farther: int, text: str
+) -> None:
+    assert isinstance(read(text, LIFTED, KNOWN), Asked)
+
+    monkeypatch.setattr(history, bound, farther)
+    assert isinstance(read(text, LIFTED, KNOWN), Logged)
 
 
 @pytest.mark.parametrize(
