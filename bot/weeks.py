@@ -29,17 +29,21 @@ TREND_DAYS = 40
 """More training days of a lift than its trend looks at."""
 
 
-def week_of(store: Store, memory: Memory, person: Person, today: date) -> Week:
-    """The week that `today` falls in, as far as it has come."""
-    first = today - timedelta(days=today.weekday())
-    last = first + timedelta(days=6)
+def week_of(store: Store, memory: Memory, person: Person, today: date, log: Sequence[SetRecord] | None = None) -> Week:
+    """The week that `today` falls in, as far as it has come.
+
+    Shape: `log` holds the person's sets of `_looked_at(today)`; without it they are looked up.
+    """
+    first, last = _week(today)
+    if log is None:
+        log = store.sets.between(person.id, *_looked_at(today))
     plan = plan_in_force(store, memory, person.id, today)
     exercises = memory.catalogue_of(store, person.id).exercises
-    records = store.sets.between(person.id, first, last)
+    records = [record for record in log if first <= record.on]
     weighed = store.body_weights.at(person.id, last)
     targets = plan.plan.targets if plan else {}
     volume = tally(records, exercises, targets, weighed.load if weighed else None)
-    before = store.sets.between(person.id, first - 5 * WEEK, first - timedelta(days=1))
+    before = [record for record in log if record.on < first]
     moved = compared_weeks(store, memory, person.id, records, before)
     notes = store.notes.between(person.id, first, last)
     choices = store.choices.between(person.id, plan.stored.starts_on, last) if plan else ()
@@ -69,12 +73,24 @@ def week_of_person(store: Store, memory: Memory, person: Person, today: date) ->
 
 
 def coach_week(store: Store, memory: Memory, clients: Sequence[Person], today: date) -> Sequence[Client]:
-    """Every client's week, those who need a look first."""
+    """Every client's week, those who need a look first; the sets of all of them are one query."""
     rows = []
+    logs = store.sets.of_athletes([person.id for person in clients], *_looked_at(today)) if clients else {}
     for person in clients:
-        week = week_of_person(store, memory, person, today)
+        week = week_of(store, memory, person, today, logs[person.id])
         rows.append(Client(person.name, week, attention(week)))
     return sorted(rows, key=lambda client: (-len(client.attention), client.name.casefold()))
+
+
+def _week(today: date) -> tuple[date, date]:
+    first = today - timedelta(days=today.weekday())
+    return first, first + timedelta(days=6)
+
+
+def _looked_at(today: date) -> tuple[date, date]:
+    """The days whose sets a week is told from: its own, and five weeks before it to compare with."""
+    first, last = _week(today)
+    return first - 5 * WEEK, last
 
 
 def attention(week: Week) -> list[str]:
