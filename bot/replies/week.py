@@ -174,7 +174,11 @@ class NextWeek:
             ("up", [one.lift for one in self.asks if one.up]),
             ("lighter", [o.lift for o in self.asks if not o.up]),
         )
-        return [f"Next week {how}: {listed(lifts, 2 * most)}" for how, lifts in parts if lifts]
+        return [
+            f"Next week {how}: {listed(lifts, most if len(lifts) > 2 * most else 2 * most)}"
+            for how, lifts in parts
+            if lifts
+        ]
 
 
 def next_week(prescriptions: Sequence[Prescription]) -> NextWeek:
