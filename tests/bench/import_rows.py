@@ -2,8 +2,9 @@
 
     python tests/bench/import_rows.py [--rows 5000] [--url URL]
 
-A sheet (.csv and .xlsx, one row a set) and a diary in plain text, with notes on every twentieth row. The goal is 1,000
-rows a second for preview and approval together.
+Every kind of source: a sheet of one row a set (.csv, .csv in another code page with decimal commas, .xlsx, .xlsx whose
+loads are formulas), a row an exercise with lists of reps, a column an exercise, and a diary in plain text, with notes on
+every twentieth row. The goal is 1,000 rows a second for preview and approval together.
 """
 
 from __future__ import annotations
@@ -54,6 +55,38 @@ def as_workbook(count: int) -> bytes:
     return kept.getvalue()
 
 
+def as_formulas(count: int) -> bytes:
+    """Loads as formulas without results: none of them is taken, each is told."""
+    book = Workbook(write_only=True)
+    page = book.create_sheet()
+    page.append(["date", "exercise", "reps", "weight"])
+    for place, (on, lift, reps, load, _) in enumerate(rows(count)):
+        page.append([on, lift, reps, f"={load}+0" if place % A_DAY == 0 else load])
+    kept = io.BytesIO()
+    book.save(kept)
+    return kept.getvalue()
+
+
+def as_code_page(count: int) -> bytes:
+    lines = ["Дата;Упражнение;Повторения;Вес (кг)"]
+    lines += [f"{on};{lift};{reps};{str(load).replace('.', ',')}" for on, lift, reps, load, _ in rows(count)]
+    return "\n".join(lines).encode("cp1251")
+
+
+def as_lists(count: int) -> bytes:
+    lines = ["date,exercise,sets,reps,weight"]
+    lines += [f'{on},{lift},3,"{reps},{reps},{reps - 1}",{load}' for on, lift, reps, load, _ in rows(count)]
+    return "\n".join(lines).encode()
+
+
+def as_columns(count: int) -> bytes:
+    """A row is a cell here: one day and one exercise."""
+    lines = ["date,squat,bench press,barbell row,ohp"]
+    days = [(FIRST + timedelta(days=place)).isoformat() for place in range(-(-count // 4))]
+    lines += [f"{on},100x5,{60 + place % 9}x8,3x8 60,40x{3 + place % 7}" for place, on in enumerate(days)]
+    return "\n".join(lines).encode()
+
+
 def as_diary(count: int) -> bytes:
     lines, day = [], ""
     for on, lift, reps, load, note in rows(count):
@@ -90,7 +123,11 @@ def main() -> None:
     print(f"{asked.rows} rows            preview  approval   again    undo   rows a second (preview + approval)")
     for name, content in (
         ("log.csv", as_csv(asked.rows)),
+        ("cp1251.csv", as_code_page(asked.rows)),
+        ("lists.csv", as_lists(asked.rows)),
+        ("columns.csv", as_columns(asked.rows)),
         ("log.xlsx", as_workbook(asked.rows)),
+        ("formulas.xlsx", as_formulas(asked.rows)),
         ("log.txt", as_diary(asked.rows)),
     ):
         chat = Chat(asked.url)
