@@ -2,9 +2,9 @@
 
     python tests/bench/import_rows.py [--rows 5000] [--url URL]
 
-Every kind of source: a sheet of one row a set (.csv, .csv in another code page with decimal commas, .xlsx, .xlsx whose
-loads are formulas), a row an exercise with lists of reps, a column an exercise, and a diary in plain text, with notes on
-every twentieth row. The goal is 1,000 rows a second for preview and approval together.
+Every kind of source: a sheet of one row a set (.csv, .csv in another code page with decimal commas, .xlsx, .xlsx with
+some loads as formulas), a row an exercise with lists of reps, a column an exercise, and a diary in plain text; with
+notes on every twentieth row. The goal is 1,000 rows a second for preview and approval together.
 """
 
 from __future__ import annotations
