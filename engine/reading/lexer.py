@@ -21,19 +21,21 @@ from engine.reading.pieces import (
     LETTERS,
     LOAD_LABELS,
     MOST_REPS_OF_A_LOADED_SET,
+    NO_SUFFIX,
+    NOTHING,
     SIGN_KINDS,
     SIXTY,
     SPACED_LETTERS,
     UNIT_ROLES,
     Piece,
     Role,
+    number_piece,
+    sign_piece,
 )
 from engine.reading.spelled_numbers import SpelledNumbers
 from engine.reading.tokens import HALF, Shape, Token
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
-
-NOTHING = Decimal(0)
 
 
 @lru_cache(maxsize=8_192)
@@ -63,7 +65,7 @@ class Lexer(SpelledNumbers):
         return self.out
 
     def line(self, at: int, token: Token) -> int:
-        self.out.append(Piece(K.LINE, token.start, token.end, token.glued, token.text))
+        self.out.append(sign_piece(K.LINE, token))
         return at + 1
 
     def clock(self, at: int, token: Token) -> int:
@@ -121,20 +123,22 @@ class Lexer(SpelledNumbers):
 
     def number(self, at: int, token: Token) -> int:
         after = self.ahead[at + 1]
-        if after is not None and token.value == 1 and self._one_as_word(at):
+        if after is None or after.text in NO_SUFFIX:
+            self.out.append(number_piece(token, token.value or NOTHING))
+            return at + 1
+        if token.value == 1 and self._one_as_word(at):
             return self.word(at, token)
         value, at = token.value or NOTHING, at + 1
-        if after is not None and after.glued:
+        if after.glued:
             if after.shape is Shape.WORD and (broken := self._broken(at - 1, after)):
                 return broken
             if after.text == ",":
                 value, at = self._with_decimals(at - 1, token)
             if self._sign_at(at, "?") and self._questions_a_digit(at, token, value):
                 return at + 2
-            after = self.ahead[at]
-        piece = Piece(K.NUMBER, token.start, token.end, token.glued, token.text, value)
-        if after is not None:
-            piece, at = self._with_suffix(piece, at, after)
+        piece, behind = number_piece(token, value), self.ahead[at]
+        if behind is not None:
+            piece, at = self._with_suffix(piece, at, behind)
         self.out.append(piece)
         return at
 
@@ -278,7 +282,9 @@ class Lexer(SpelledNumbers):
     def _with_unit(self, piece: Piece, kind: K, after: Token) -> Piece:
         role, unit = UNIT_ROLES[kind]
         value = piece.value * SIXTY if kind is K.MINUTES else piece.value
-        return piece._replace(value=value, role=role, unit=unit, end=after.end)
+        return Piece(
+            K.NUMBER, piece.start, after.end, piece.glued, piece.text, value, role, unit, spelled=piece.spelled
+        )
 
     def _behind_second_unit(self, at: int) -> int:
         """Passes over the same load in the other unit: 70kg/154lb, 70 kg (154 lb)."""

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from engine.reading.kinds import K
 from engine.reading.members import members_of
+from engine.reading.tokens import Token
 from engine.values.effort import Effort
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -46,6 +47,9 @@ else:
     Role = members_of(Counted)
 
 
+NOTHING = Decimal(0)
+
+
 class Piece(NamedTuple):
     """`told` is the number that a word's meaning carries; `spelled`: the number was written as a word."""
 
@@ -54,7 +58,7 @@ class Piece(NamedTuple):
     end: int
     glued: bool
     text: str
-    value: Decimal = Decimal(0)
+    value: Decimal = NOTHING
     role: Role = Role.BARE
     unit: Unit | None = None
     names: tuple[ExerciseName, ...] = ()
@@ -63,6 +67,22 @@ class Piece(NamedTuple):
     spelled: bool = False
     efforts: tuple[Effort, ...] = ()
     day: date | None = None
+
+
+UNTOLD = (Role.BARE, None, (), 0, False, False, (), None)
+"""The fields of a piece from `role` on, where nothing is told of them."""
+
+
+def number_piece(token: Token, value: Decimal) -> Piece:
+    """A bare number. (Most pieces are numbers and signs: a tuple made directly takes half as long.)"""
+    _, text, start, end, glued, _ = token
+    return tuple.__new__(Piece, (K.NUMBER, start, end, glued, text, value, *UNTOLD))
+
+
+def sign_piece(kind: K, token: Token) -> Piece:
+    """A sign or a line end."""
+    _, text, start, end, glued, _ = token
+    return tuple.__new__(Piece, (kind, start, end, glued, text, NOTHING, *UNTOLD))
 
 
 def kinds_of(pieces: Iterable[Piece]) -> set[K]:
@@ -111,6 +131,8 @@ LETTERS: Mapping[str, tuple[Role, Unit | None]] = {
     "f": (Role.BARE, None),
     "min": (Role.SECONDS, None),
 }
+NO_SUFFIX = frozenset(("x", "@", "/", "+", ":", ";", "(", ")", "\n", "|", "!"))
+"""Signs behind a number that leave it as it is."""
 LOAD_LABELS = frozenset(("weight", "load", "gewicht", "peso", "poids", "charge", "carga", "вес", "vikt"))
 LAST_OF_THE_REPS = 1
 """What a LAST piece tells where it says "last rep", and not "last one"."""

@@ -90,9 +90,17 @@ UNITS_AHEAD = ("kg", "kgs", "kilos", "lb", "lbs", "pounds", "кг", r"\ds", r"\d
 AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNITS_AHEAD))) + ")"
 """An x counts as the sign behind a unit too: 80kgx5, 80 kgx5."""
 
+# The first groups are short roads: most of a message is plain numbers, plain words, and an x between digits. They take
+# only what the groups below them would take alike.
 PATTERN = re.compile(
     rf"""
-    (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
+    \ ?+(?:
+    (?P<plainnumber>\d++(?=[x,@/)+;kl\-\n]|\Z|\ (?!\ ?[h½])))
+  | (?P<plaintimes>(?<=\d)x(?=\d))
+  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°])
+  | (?P<plainword>(?<!\d){LETTER}{{3,}}+(?![\d'&]))
+  | (?P<line>\n)
+  | (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
   | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
@@ -100,8 +108,8 @@ PATTERN = re.compile(
   | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|kilos|lbs?|pounds|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}(?:{LETTER}|['&](?={LETTER}))*)
-  | (?P<line>\n)
-  | (?P<sign>->|=>|>|[@,/\-+():;|=?!.#%&~"'\[\]°])
+  | (?P<sign>->|=>|[>=\-"'])
+    )
     """,
     re.VERBOSE | re.IGNORECASE,
 )
@@ -122,14 +130,20 @@ def tokenize(cleaned: str) -> list[Token]:
     found: list[Token] = []
     before = -1
     for match in PATTERN.finditer(cleaned):
-        start, end = match.span()
-        text = match[0]
-        shape, spelled, counted = GROUPS[match.lastgroup or ""]
-        if spelled is not None:
-            text = spelled(text)
-        found.append(Token(shape, text, start, end, start == before, None if counted is None else counted(text)))
+        group = match.lastgroup or ""
+        start, end = match.span(group)
+        shape, text, value = told(group, match[group])
+        found.append(tuple.__new__(Token, (shape, text, start, end, start == before, value)))
         before = end
     return found
+
+
+@lru_cache(maxsize=8_192)
+def told(group: str, text: str) -> tuple[TokenShape, str, Decimal | None]:
+    """What a group of the pattern tells by this text: its shape, how it is spelled everywhere, what it counts."""
+    shape, spelled, counted = GROUPS[group]
+    text = text if spelled is None else spelled(text)
+    return shape, text, None if counted is None else counted(text)
 
 
 @lru_cache(maxsize=4_096)
@@ -165,6 +179,10 @@ def _times(text: str) -> str:
 
 
 GROUPS: Mapping[str, tuple[TokenShape, Callable[[str], str] | None, Callable[[str], Decimal] | None]] = {
+    "plainnumber": (Shape.NUMBER, None, amount),
+    "plaintimes": (Shape.SIGN, _times, None),
+    "plainsign": (Shape.SIGN, ONE_SIGN.__getitem__, None),
+    "plainword": (Shape.WORD, str.lower, None),
     "hours": (Shape.HOURS, None, _hours),
     "clock": (Shape.CLOCK, None, _clock_seconds),
     "ordinal": (Shape.ORDINAL, None, _place_counted),

@@ -1,0 +1,50 @@
+"""The short roads of the token pattern: what most messages are made of is met early, and read as it always was."""
+
+from __future__ import annotations
+
+import re
+from unicodedata import normalize
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from engine.reading import tokens
+from engine.reading.tokens import PATTERN, clean, tokenize, told
+
+SHORT_ROADS = ("plainnumber", "plaintimes", "plainword")
+LONG_ROAD = re.compile(
+    "\n".join(
+        line for line in PATTERN.pattern.split("\n") if not any(f"<{road}>" in line for road in SHORT_ROADS)
+    ).replace("(?:\n  |", "(?:\n", 1),
+    PATTERN.flags,
+)
+FRAGMENTS = (
+    "x", "X", "х", "×", "c", "z", "s", "m", "kg", "kgs", "lb", "кг", "bw", "bar", "sec", "h", "min", "st", "th", "max",
+    "amrap", "o", "½", " ", "  ", "\n", ",", ".", "/", "-", "'", '"', ":", ";", "@", "&", "é", "ß", "K", "ſ", "1", "12",
+    "3", "80", "5", "bench", "a", "ab", "abc", "xx", "xxx", "D3", "_", "#", "%", "°", "٣", "ª", "²", "1h", "30", "am",
+    "l", "r", "?", "!", "(", ")",
+)  # fmt: skip
+texts = st.one_of(st.lists(st.sampled_from(FRAGMENTS), max_size=12).map("".join), st.text(max_size=30))
+
+
+def by_the_long_road(cleaned: str) -> list[tuple[object, ...]]:
+    found = []
+    for match in LONG_ROAD.finditer(cleaned):
+        group = match.lastgroup or ""
+        found.append((*told(group, match[group])[:2], *match.span(group), told(group, match[group])[2]))
+    return found
+
+
+@settings(max_examples=400)
+@given(texts)
+def test_the_short_roads_read_as_the_long_one(text: str) -> None:
+    cleaned = clean(normalize("NFC", text))
+
+    read = [(token.shape, token.text, token.start, token.end, token.value) for token in tokenize(cleaned)]
+
+    assert read == by_the_long_road(cleaned)
+
+
+def test_the_long_road_knows_no_short_one() -> None:
+    assert not set(SHORT_ROADS) & set(LONG_ROAD.groupindex)
+    assert set(SHORT_ROADS) <= set(tokens.GROUPS)
