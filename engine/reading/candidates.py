@@ -22,6 +22,7 @@ from engine.reading.choices import (
     Choice,
     DoesNotFit,
     Traits,
+    chosen,
     may_be_reps,
 )
 from engine.reading.chunks import Chunk, Chunks, numbers_in
@@ -175,13 +176,13 @@ def _alternatives(
 ) -> list[tuple[tuple[SetDone, ...], float, Doubt | None]]:
     """The reading itself, or two of it where it met a range, or an effort that may be one set's or all sets'."""
     if shaper.saw_range:
-        other, doubt = choice._replace(high_of_range=True), Doubt.RANGE
+        other, doubt = chosen(choice, high_of_range=True), Doubt.RANGE
     elif shaper.saw_list_effort:
-        other, doubt = choice._replace(effort_for_all=False), Doubt.NUMBERS
+        other, doubt = chosen(choice, effort_for_all=False), Doubt.NUMBERS
     elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
         return []
     elif shaper.saw_sides:
-        other, doubt = choice._replace(sides_in_one=True), Doubt.NUMBERS
+        other, doubt = chosen(choice, sides_in_one=True), Doubt.NUMBERS
     else:
         return [(sets, UNSETTLED / 10, Doubt.NUMBERS)] if shaper.weak else [(sets, 1.0, None)]
     try:

@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
+from functools import lru_cache
 from typing import NamedTuple
 
 from engine.reading.pieces import Piece, Role
@@ -27,6 +28,8 @@ LOADS = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE, Role.BAR, Role.BODY))
 
 
 class PairAs(Enum):
+    __hash__ = object.__hash__
+
     COUNTS = "sets x reps"
     LOAD_REPS = "load x reps"
     REPS_LOAD = "reps x load"
@@ -43,6 +46,8 @@ class TripleAs(Enum):
 
 
 class FirstAs(Enum):
+    __hash__ = object.__hash__
+
     LOAD = "the first number is the load"
     REPS = "all numbers are reps"
 
@@ -57,6 +62,10 @@ class Choice(NamedTuple):
     effort_for_all: bool = True
     high_of_range: bool = False
     sides_in_one: bool = False
+
+
+chosen = lru_cache(maxsize=512)(Choice._replace)
+"""A choice with one of its questions settled; there are few, and each is made once."""
 
 
 @dataclass(slots=True)
@@ -110,10 +119,13 @@ def whole(piece: Piece) -> bool:
     return piece.value == int(piece.value)
 
 
+BODY_COUNTS = frozenset(Decimal(count) for count in range(MOST_REPS + 1))
+LOADED_COUNTS = frozenset(Decimal(count) for count in range(MOST_LOADED_REPS + 1))
+
+
 def may_be_reps(piece: Piece, traits: Traits) -> bool:
     """Whether a bare number may count reps of one set."""
-    count = piece.value
-    return 0 <= count <= (MOST_REPS if traits.body else MOST_LOADED_REPS) and count == int(count)
+    return piece.value in (BODY_COUNTS if traits.body else LOADED_COUNTS)
 
 
 def copy_of(draft: Draft) -> Draft:

@@ -29,6 +29,7 @@ from engine.reading.pieces import (
     UNIT_ROLES,
     Piece,
     Role,
+    name_piece,
     number_piece,
     sign_piece,
 )
@@ -312,11 +313,11 @@ class Lexer(SpelledNumbers):
     # ---- words
 
     def word(self, at: int, token: Token) -> int:
-        name = self._longest_name(at)
+        name = self._longest_name(at, token)
         phrase = self._longest_phrase(at)
         if name is not None and (phrase is None or name[1] >= phrase[1]):
             owners, end, text = name
-            self.out.append(Piece(K.NAME, token.start, self.tokens[end - 1].end, token.glued, text, names=owners))
+            self.out.append(name_piece(token, self.tokens[end - 1].end, text, owners))
             return end
         if phrase is None:
             self.out.append(Piece(K.PLAIN, token.start, token.end, token.glued, token.text))
@@ -380,12 +381,15 @@ class Lexer(SpelledNumbers):
             at += 1
         return run
 
-    def _longest_name(self, at: int) -> tuple[tuple[ExerciseName, ...], int, str] | None:
+    def _longest_name(self, at: int, token: Token) -> tuple[tuple[ExerciseName, ...], int, str] | None:
         phrases, taught = self.catalogue.phrases, self.taught
-        first = folded(self.tokens[at].text).partition(" ")[0]
-        longest = self.catalogue.longest_phrase if taught else self.catalogue.longest.get(first, 0)
+        word = folded(token.text)
+        longest = self.catalogue.longest_phrase if taught else self.catalogue.longest.get(word.partition(" ")[0], 0)
         if not longest:
             return None
+        after = self.ahead[at + 1]
+        if not taught and (longest == 1 or after is None or after.shape in ENDS_A_NAME or after.text in "@,:("):
+            return (phrases[word], at + 1, word) if word in phrases else None
         found: tuple[tuple[ExerciseName, ...], int, str] | None = None
         phrase = ""
         for word, end in self._word_run(at, longest):
@@ -398,6 +402,7 @@ class Lexer(SpelledNumbers):
 
 
 TYPED_TWICE = frozenset("@,=/")
+ENDS_A_NAME = frozenset((Shape.NUMBER, Shape.LINE))
 ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
 HOUR_WORDS = frozenset(("h", "hr", "hrs", "hours", "uhr", "std", "uur", "godz", "ч"))
 LONGEST_RUN_ON = 3

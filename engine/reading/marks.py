@@ -48,12 +48,12 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 def _holds_odd_numbers(pieces: list[Piece]) -> bool:
     """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
-    for piece in pieces:
-        if piece.kind is K.NUMBER and (piece.role in ODD_ROLES or len(piece.text) == TEMPO_DIGITS):
-            return True
-        if piece.text in HALVES_OF_THE_DAY:
-            return True
-    return False
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if not ODD_ROLES.isdisjoint([number.role for number in numbers]):
+        return True
+    if TEMPO_DIGITS in [len(number.text) for number in numbers]:
+        return True
+    return not HALVES_OF_THE_DAY.isdisjoint([piece.text for piece in pieces])
 
 
 def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:

@@ -7,6 +7,7 @@ cheap.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
 from engine.catalogue.typos import LONGEST_MENDED, remainders
@@ -63,9 +64,14 @@ def _is_near(word: str, catalogue: Catalogue) -> bool:
     typed = plain_word(word)
     if len(typed) > LONGEST_MENDED:
         return False
+    left = _left_of(typed)
     indexes = [index.remainders for index in (catalogue.typos, catalogue.own_typos) if index is not None]
-    left = remainders(typed, 2 if len(typed) >= TWO_SLIPS_FROM else 1)
-    return any(one in index for one in left for index in indexes)
+    return any([not index.keys().isdisjoint(left) for index in indexes])
+
+
+@lru_cache(maxsize=2_048)
+def _left_of(typed: str) -> frozenset[str]:
+    return frozenset(remainders(typed, 2 if len(typed) >= TWO_SLIPS_FROM else 1))
 
 
 def _mend_at(

@@ -32,6 +32,8 @@ class Phrasebook:
     """The words of heads, apart: a head is only mended where what it needs stands behind it."""
     openers: frozenset[str]
     """First words of phrases and heads."""
+    polite_openers: frozenset[str]
+    """First words of what is said out of politeness, or of a slip."""
     cued: frozenset[str]
     """Words of the cues that make a request wherever they stand: without one of them none is looked for."""
     copulas: frozenset[str]
@@ -75,7 +77,8 @@ def phrasebook() -> Phrasebook:
     copulas = frozenset(phrase.split()[-1] for phrase in cues["be"])
     labelled = {label: frozenset(found) for label, found in cues.items()}
     cued = frozenset(word for label in FREE_CUES for phrase in labelled[label] for word in phrase.split())
-    return Phrasebook(said, heads, labelled, slips_of(typo_words), slips_of(heads), openers, cued, copulas)
+    polite = frozenset(phrase.split()[0] for label in ("polite", "slip") for phrase in labelled[label])
+    return Phrasebook(said, heads, labelled, slips_of(typo_words), slips_of(heads), openers, polite, cued, copulas)
 
 
 FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout")

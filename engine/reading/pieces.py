@@ -85,6 +85,12 @@ def sign_piece(kind: K, token: Token) -> Piece:
     return tuple.__new__(Piece, (kind, start, end, glued, text, NOTHING, *UNTOLD))
 
 
+def name_piece(token: Token, end: int, text: str, names: tuple[ExerciseName, ...]) -> Piece:
+    """The name of an exercise, and those it may name."""
+    fields = (K.NAME, token.start, end, token.glued, text, NOTHING, Role.BARE, None, names, 0, False, False, (), None)
+    return tuple.__new__(Piece, fields)
+
+
 def kinds_of(pieces: Iterable[Piece]) -> set[K]:
     """The kinds that these pieces are of."""
     return {piece.kind for piece in pieces}

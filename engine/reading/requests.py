@@ -112,9 +112,8 @@ def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue:
 
 
 def _without_politeness(words: list[tuple[str, Token]], book: Phrasebook) -> list[tuple[str, Token]]:
-    polite = book.cues["polite"] | book.cues["slip"]
     start, end = 0, len(words)
-    while start < end and (step := _polite_at(words, start, polite)):
+    while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
         praised = (
             words[start][0] in PRAISE and start + step < end and _is_close(words[start + step - 1], words[start + step])
         )
@@ -134,10 +133,12 @@ def _is_close(word: tuple[str, Token], after: tuple[str, Token]) -> bool:
     return after[1].start - word[1].end <= 1
 
 
-def _polite_at(words: list[tuple[str, Token]], at: int, polite: frozenset[str]) -> int:
+def _polite_at(words: list[tuple[str, Token]], at: int, book: Phrasebook) -> int:
     for length in (3, 2, 1):
-        if at + length < len(words) and " ".join(word for word, _ in words[at : at + length]) in polite:
-            return length
+        if at + length < len(words):
+            phrase = " ".join([word for word, _ in words[at : at + length]])
+            if phrase in book.cues["polite"] or phrase in book.cues["slip"]:
+                return length
     return 0
 
 
@@ -149,17 +150,18 @@ def _by_phrase(
     catalogue: Catalogue,
     book: Phrasebook,
 ) -> Act | None:
-    phrase = " ".join(word for word, _ in words)
+    plain = [word for word, _ in words]
+    phrase = " ".join(plain)
     name = book.said.get(phrase) or book.said.get(" ".join(cleaned.lower().split()))
     if name is not None and not (name == "repeat" and cleaned.rstrip().endswith("?")):
         return _plain(name, "", context)
-    plain = [word for word, _ in words]
     if is_done(plain, pieces, book):
         return Act("done")
     if (asked := asked_freely(plain, pieces, book)) is not None:
         return asked
-    for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):
-        head = " ".join(word for word, _ in words[:length])
+    longest = min(MOST_WORDS_OF_A_PHRASE, len(words)) if plain and plain[0] in book.openers else 0
+    for length in range(longest, 0, -1):
+        head = " ".join(plain[:length])
         for named in book.heads.get(head, ()):
             end = words[length - 1][1].end
             rest = cleaned[end:].lstrip(" :,-=").rstrip(" ?!.")

@@ -142,10 +142,11 @@ def _is_about_best(said: Said) -> bool:
 
 def asks_history(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
     """ "squat last time?", "bench history": the exercise in front."""
+    kinds = [piece.kind for piece in pieces]
+    if kinds.count(K.NAME) != 1 or K.NUMBER in kinds or len(words) > 9:
+        return None
     named = [narrowed(piece.names, context)[0] for piece in pieces if piece.kind is K.NAME]
     phrase = " ".join(word for word, _ in words)
-    if len(named) != 1 or any(piece.kind is K.NUMBER for piece in pieces) or len(words) > 9:
-        return None
     felt = any(piece.kind is K.PAIN or (piece.kind is K.NOTE and piece.text not in BEST_WORDS) for piece in pieces)
     if felt:
         return None  # "squats felt heavy last time" tells, and asks for nothing

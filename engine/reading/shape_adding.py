@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from functools import lru_cache
 
 from engine.reading.choices import (
     MOST_OUT,
@@ -14,8 +15,18 @@ from engine.reading.choices import (
 )
 from engine.reading.chunks import Chunks
 from engine.reading.pieces import Piece, Role
+from engine.reading.tokens import HALF
 from engine.values.effort import Effort
 from engine.values.sets import MOST_REPS, SetKind
+
+
+@lru_cache(maxsize=4_096)
+def full_reps(count: Decimal) -> int | None:
+    """The whole reps that a number counts: 7 of "7.5". None where it can count none."""
+    done, partial = divmod(count, 1)
+    if (partial and not done) or not 0 <= done <= MOST_REPS or partial not in (0, HALF):
+        return None
+    return int(done)
 
 
 class Adding:
@@ -58,15 +69,13 @@ class Adding:
         self.touched = []
 
     def _add(self, reps: Piece, load: Piece | None = None) -> None:
-        reps_done, partial = divmod(reps.value, 1)
-        if partial and not reps_done:
-            raise DoesNotFit("half a rep")
-        if reps.role is Role.LOAD or not 0 <= reps_done <= MOST_REPS or (partial and partial != Decimal("0.5")):
-            raise DoesNotFit(f"{reps.text} cannot be reps")
+        done = full_reps(reps.value)
+        if done is None or reps.role is Role.LOAD:
+            raise DoesNotFit("half a rep" if 0 < abs(reps.value) < 1 else f"{reps.text} cannot be reps")
         if self.traits.timed and reps.role in (Role.BARE, Role.SECONDS, Role.PLURAL):
             self._add_timed(reps.value, load)
             return
-        self._append(Draft(int(reps_done), load, missed=reps_done == 0))
+        self._append(Draft(done, load, missed=done == 0))
 
     def _add_timed(self, seconds: Decimal, load: Piece | None) -> None:
         if seconds <= 0:

@@ -14,6 +14,7 @@ from engine.reading.choices import (
     PairAs,
     Traits,
     TripleAs,
+    chosen,
     may_be_reps,
 )
 from engine.reading.chunks import Chunk, Chunks, numbers_in
@@ -51,16 +52,16 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> l
     if 2 in sizes and (open_pairs := [chunk for chunk in chunks.found if _is_open_pair(chunk, traits)]):
         pair_ways = _pair_ways(open_pairs, chunks, traits, known, context)
         if pair_ways is not PLAIN_PAIRS:
-            ways = [(p * q, c._replace(pair=as_), d) for p, c, d in ways for q, as_ in pair_ways]
+            ways = [(p * q, chosen(c, pair=as_), d) for p, c, d in ways for q, as_ in pair_ways]
     if 3 in sizes:
         triple_ways = _triple_ways(chunks.found[sizes.index(3)], traits, known)
-        ways = [(p * q, c._replace(triple=as_), d) for p, c, d in ways for q, as_ in triple_ways]
+        ways = [(p * q, chosen(c, triple=as_), d) for p, c, d in ways for q, as_ in triple_ways]
     if _first_is_open(chunks, traits):
         first_ways = _first_ways(chunks, traits, known, context)
-        ways = [(p * q, c._replace(first=as_), d) for p, c, d in ways for q, as_ in first_ways]
+        ways = [(p * q, chosen(c, first=as_), d) for p, c, d in ways for q, as_ in first_ways]
     if any([chunk.at_sign and _may_be_effort(chunk) for chunk in chunks.found]):
         at_ways = _at_ways(chunks, traits, known)
-        ways = [(p * q, c._replace(at_is_effort=e), Doubt.EFFORT_OR_LOAD) for p, c, _ in ways for q, e in at_ways]
+        ways = [(p * q, chosen(c, at_is_effort=e), Doubt.EFFORT_OR_LOAD) for p, c, _ in ways for q, e in at_ways]
     if len(ways) == 1:
         return ways
     likeliest = max(way[0] for way in ways)
@@ -252,9 +253,9 @@ def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
     if traits.body or traits.timed or not chunks.found or chunks.same_load or chunks.found[0].size != 1:
         return False
     plain_list = all([chunk.size == 1 and not chunk.at and not chunk.counted for chunk in chunks.found])
-    numbers = numbers_in(chunks)
-    bare = all(number.role is Role.BARE and may_be_reps(number, traits) for number in numbers)
     if plain_list:
+        numbers = numbers_in(chunks)
+        bare = False not in [number.role is Role.BARE and may_be_reps(number, traits) for number in numbers]
         return bare and len(numbers) > 1
     head = chunks.found[0].factors[0][0]
     return len(chunks.found) > 1 and chunks.found[1].size > 1 and head.role is Role.BARE and may_be_reps(head, traits)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import Enum
+from functools import lru_cache
 
 KG_PER_LB = Decimal("0.45359237")
 """Exact by definition of the international pound. Source: NIST SP 811 (2008), appendix B."""
@@ -38,6 +39,16 @@ class UnitMismatch(ValueError):
         self.left, self.right = left, right
 
 
+@lru_cache(maxsize=4_096)
+def _slip_of(amount: Decimal, on_the_body: bool) -> str:
+    """What is wrong with a mass, empty where nothing is. (The same few amounts are lifted day after day.)"""
+    if abs(amount) > HEAVIEST:
+        return f"expected a number up to {HEAVIEST}"
+    if amount < 0 and not on_the_body:
+        return "only help with body weight is negative"
+    return "" if amount == amount.quantize(SMALLEST_STEP) else f"expected steps of {SMALLEST_STEP}"
+
+
 @dataclass(frozen=True, slots=True)
 class Load:
     """A mass, never negative unless it is taken off body weight.
@@ -52,12 +63,10 @@ class Load:
 
     def __post_init__(self) -> None:
         amount = self.amount
-        if not amount.is_finite() or abs(amount) > HEAVIEST:
+        if not amount.is_finite():
             raise ValueError(f"no such load: {amount} {self.unit.value}; expected a number up to {HEAVIEST}")
-        if amount < 0 and self.basis is not Basis.BODY:
-            raise ValueError(f"no such load: {amount} {self.unit.value}; only help with body weight is negative")
-        if amount != amount.quantize(SMALLEST_STEP):
-            raise ValueError(f"no such load: {amount} {self.unit.value}; expected steps of {SMALLEST_STEP}")
+        if slip := _slip_of(amount, self.basis is Basis.BODY):
+            raise ValueError(f"no such load: {amount} {self.unit.value}; {slip}")
 
     def __add__(self, other: Load) -> Load:
         self._check(other)

@@ -58,6 +58,10 @@ class SetDone:
             raise ValueError(f"no such set: {self.reps} reps; expected 0 to {MOST_REPS}")
         if self.reps == 0 and not self.missed:
             raise ValueError("no such set: 0 reps that were not missed")
+        if self.seconds is not None or self.metres is not None:
+            self._check_amounts()
+
+    def _check_amounts(self) -> None:
         for name, amount in (("seconds", self.seconds), ("metres", self.metres)):
             if amount is not None and not (amount.is_finite() and 0 < amount <= 1_000_000):
                 raise ValueError(f"no such set: {amount} {name}")

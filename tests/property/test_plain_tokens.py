@@ -28,7 +28,7 @@ texts = st.one_of(st.lists(st.sampled_from(FRAGMENTS), max_size=12).map("".join)
 
 
 def by_the_long_road(cleaned: str) -> list[tuple[object, ...]]:
-    found = []
+    found: list[tuple[object, ...]] = []
     for match in LONG_ROAD.finditer(cleaned):
         group = match.lastgroup or ""
         found.append((*told(group, match[group])[:2], *match.span(group), told(group, match[group])[2]))
