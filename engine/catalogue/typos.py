@@ -12,8 +12,9 @@ Lengths and limits are common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import groupby, product
 
 from rapidfuzz.distance import OSA
@@ -101,13 +102,14 @@ def _nearest(ways: list[tuple[Way, ...]], phrases: Collection[str]) -> tuple[str
     return tuple(found)
 
 
-def remainders(word: str, letters: int) -> Iterator[str]:
+@lru_cache(maxsize=1_024)
+def remainders(word: str, letters: int) -> tuple[str, ...]:
     """The word, and what is left of it when up to `letters` letters are taken out."""
-    yield word
-    level = {word}
+    found, level = [word], {word}
     for _ in range(letters):
         level = {left[:at] + left[at + 1 :] for left in level for at in range(len(left))}
-        yield from level
+        found += level
+    return tuple(found)
 
 
 def index_of(phrases: Iterable[str], ordinary: Collection[str], most_slips: int = MOST_SLIPS) -> TypoIndex:

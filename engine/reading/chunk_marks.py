@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.chunk_numbers import COUNTABLE, TIMED_OR_HEAVY
@@ -21,7 +20,6 @@ MOST_REPS_OF_A_COUNT = 20
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
 
-@dataclass(slots=True)
 class MarkedChunks(ResultChunks):
     """The part of the walk that puts marks on the chunks told so far."""
 

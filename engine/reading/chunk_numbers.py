@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.chunk_sums import AMOUNTS, SummedChunks
@@ -29,7 +28,6 @@ COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
-@dataclass(slots=True)
 class NumberChunks(SummedChunks):
     """The part of the walk that gathers numbers around one "x"."""
 

@@ -6,8 +6,6 @@ What stands with new reps or a load of its own ("another 5 at 60") is no repeat.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from engine.reading.chunk_marks import MOST_REPEATS, MarkedChunks
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
@@ -21,7 +19,6 @@ SAYS_WEIGHT = 1
 """What a SAME piece's `told` says of "same weight"."""
 
 
-@dataclass(slots=True)
 class RepeatedChunks(MarkedChunks):
     """The part of the walk that reads sets told as the one before once more."""
 

@@ -6,7 +6,6 @@ result = ( "last set" | ORDINAL "set" ) [ "only" ] NUMBER | "got" NUMBER "on the
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.chunk_numbers import NumberChunks
@@ -25,7 +24,6 @@ LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
 
-@dataclass(slots=True)
 class ResultChunks(NumberChunks):
     """The part of the walk that sets right what a group told."""
 

@@ -5,8 +5,6 @@ sum = chunk ( "+" NUMBER )*     60x8+3+2 and 60x8 (+3+2) are rest-pause; 20 + 18
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -19,12 +17,11 @@ LEAST_OF_A_SUM = 10
 """From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
 
 
-@dataclass(slots=True)
 class SummedChunks:
     """One walk over the pieces of one exercise."""
 
     pieces: list[Piece]
-    out: Chunks = field(default_factory=Chunks)
+    out: Chunks
     at: int = 0
     separator: K | None = None
     kind: SetKind | None = None
@@ -37,8 +34,12 @@ class SummedChunks:
     sets_added: bool = False
     """Sets were told with a "+" between them: "20 + 18 + 15"."""
 
-    kinds: list[K | None] = field(default_factory=list)
+    kinds: list[K | None]
     """The kinds of the pieces, and None behind them, as far as anything looks ahead; the last stands in front, too."""
+
+    def __init__(self, pieces: list[Piece]) -> None:
+        self.pieces = pieces
+        self.out = Chunks()
 
     def _kind(self, ahead: int = 1) -> K | None:
         return self.kinds[self.at + ahead]

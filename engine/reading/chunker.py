@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.choices import MOST_SETS
@@ -19,14 +18,13 @@ from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 
-@dataclass(slots=True)
 class Chunker(RepeatedChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
 
     def run(self) -> Chunks:
-        if any([piece.role is Role.REPS and piece.kind is K.NUMBER for piece in self.pieces]):
+        if Role.REPS in [piece.role for piece in self.pieces]:
             self.pieces = _with_counted_sets(self.pieces)
         self.kinds = [*[piece.kind for piece in self.pieces], *BEHIND_THE_END]
         self.side_before = self._sides_stand_before()

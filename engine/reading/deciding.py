@@ -9,6 +9,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from datetime import date
 from itertools import product
+from types import MappingProxyType
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
@@ -30,6 +31,7 @@ from engine.reading.segments import Entry
 from engine.reading.values import Context, Doubt, Reading
 from engine.values.exercise import Exercise, Loading
 from engine.values.ids import ExerciseName
+from engine.values.load import Load
 from engine.values.sets import SetDone, SetKind
 
 ENOUGH = 0.75
@@ -43,6 +45,7 @@ CLEAR_BY = 0.5
 NONE_OF_THESE = 0.05
 """Weight kept for "it is none of these": a lone but odd reading is asked, too."""
 
+NONE_BEFORE: Mapping[str, Load | None] = MappingProxyType({})
 MOST_READINGS = 9
 MOST_OF_ONE = 3
 
@@ -64,10 +67,12 @@ class Part(NamedTuple):
         return self.entry is not None and not self.readings and self.entry.bare
 
 
-def part_of(entry: Entry, context: Context, catalogue: Catalogue, before: Sequence[SetDone] = ()) -> Part:
+def part_of(
+    entry: Entry, context: Context, catalogue: Catalogue, before: Mapping[str, Load | None] = NONE_BEFORE
+) -> Part:
     """The readings of one entry.
 
-    Shape: `before` holds the sets read just before it, for "same weight".
+    Shape: `before` holds the latest load of each lift read just before it, the last one last, for "same weight".
     """
     if len(entry.pieces) > MOST_NUMBERS_OF_A_LIFT and _is_endless(entry):
         return Part((), Doubt.NO_REPS, entry.phrase, "more numbers than one exercise can have", entry=entry)
@@ -114,9 +119,9 @@ def _barred(entry: Entry) -> Part | None:
     return None
 
 
-def _known(name: str, context: Context, chunks: Chunks, before: Sequence[SetDone]) -> Known:
+def _known(name: str, context: Context, chunks: Chunks, before: Mapping[str, Load | None]) -> Known:
     known = known_of(ExerciseName(name), context)
-    same = next((one.load for one in reversed(before) if one.exercise == name or chunks.same_load), None)
+    same = [*before.values()][-1] if chunks.same_load and before else before.get(name)
     return Known(same, known.planned, known.heaviest, same, known.last) if same is not None else known
 
 

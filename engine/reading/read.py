@@ -29,7 +29,7 @@ from engine.reading.segments import Entry, entries
 from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.wording import label_of
-from engine.values.sets import SetDone
+from engine.values.load import Load
 
 NOTED = frozenset(
     (
@@ -144,11 +144,13 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     if not told:
         return _talk(pieces, prepared, pain) if talk else NoSets(pain=pain, why="no sets")
     parts: list[Part] = []
-    before: list[SetDone] = []
+    before: dict[str, Load | None] = {}
     for entry in told:
         part = part_of(entry, context, catalogue, before)
         parts.append(part)
-        before += part.readings[0].sets if part.readings else ()
+        for one in part.readings[0].sets if part.readings else ():
+            before.pop(one.exercise, None)
+            before[one.exercise] = one.load
     note = None if kinds.isdisjoint(NOTED) else _note(pieces, prepared.cleaned)
     return _outcome(parts, told, note, pain, prepared, context)
 

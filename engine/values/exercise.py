@@ -44,6 +44,9 @@ class Equipment(Enum):
 class Loading(Enum):
     """How the exercise is loaded; it decides how a bare number is read and what can be loaded."""
 
+    # Members are singletons: hashing them by identity saves a call for each look-up.
+    __hash__ = object.__hash__
+
     BAR = "bar"  # the load is the bar and all on it
     PER_HAND = "per hand"  # the load is one of two implements
     IMPLEMENT = "implement"  # one implement in all: a goblet squat, a swing

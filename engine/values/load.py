@@ -18,12 +18,17 @@ HEAVIEST = Decimal(100_000)
 
 
 class Unit(Enum):
+    # Members are singletons: hashing them by identity saves a call for each look-up.
+    __hash__ = object.__hash__
+
     KG = "kg"
     LB = "lb"
 
 
 class Basis(Enum):
     """What a load counts."""
+
+    __hash__ = object.__hash__
 
     TOTAL = "total"  # the bar and all on it, or the whole implement or sled
     PER_HAND = "per hand"  # one of two implements
