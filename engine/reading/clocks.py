@@ -29,6 +29,11 @@ TRAINED = SESSIONS | frozenset(
     ("trained", "duration", "time", "took", "lasted", "dauer", "trainiert", "durée", "duración", "duração", "durata",
      "duur", "tid", "czas", "время")
 )  # fmt: skip
+BOUNDS = frozenset(
+    ("start", "started", "begin", "began", "end", "ended", "finish", "finished", "done", "out", "in", "ende", "fertig",
+     "fin", "fini", "début", "inicio", "início", "fim", "inizio", "fine", "einde", "klaar", "koniec", "początek",
+     "slut", "klart", "начало", "конец")
+)  # fmt: skip
 LINKS = frozenset((K.COLON, K.FILLER, K.FOR, K.TOTAL, K.EQUALS))
 STARTS = frozenset((None, K.LINE, K.WEEKDAY, K.DATE, K.TODAY, K.HEADING, K.OPEN))
 
@@ -55,11 +60,21 @@ def _is_hour(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         return False
     if out and out[-1].text in HOUR_LINKS:
         return True
+    bound = out[-2] if len(out) > 1 and out[-1].kind is K.COLON else out[-1] if out else None
+    if bound is not None and bound.text in BOUNDS and kind_at(pieces, at + 1) in (None, K.LINE):
+        return True  # "end: 19:05"
     if (out[-1].kind if out else None) not in STARTS:
         return False
+    if _bounds_the_session(pieces, at + 1):
+        return True
     ahead = [one.kind for one in pieces[at + 1 : at + 1 + REACH]]
     named = next((place for place, kind in enumerate(ahead) if kind is K.NAME), len(ahead))
     return K.NUMBER not in ahead[:named] and K.NUMBER in ahead[named:]
+
+
+def _bounds_the_session(pieces: list[Piece], at: int) -> bool:
+    """ "19:05 end" on a line of its own: one word behind the clock, which says that they began or were done."""
+    return at < len(pieces) and pieces[at].text in BOUNDS and kind_at(pieces, at + 1) in (None, K.LINE)
 
 
 def _is_time_had(pieces: list[Piece], at: int, out: list[Piece]) -> bool:

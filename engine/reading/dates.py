@@ -154,8 +154,8 @@ def _weekday_at(pieces: list[Piece], at: int) -> int | None:
 
 def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether "mo" or "sat" is a day: a sign or the line's end stands behind it, or a date: "mo 10.3."."""
-    behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
-    dated = behind in ([K.NUMBER, K.STOP], [K.NUMBER, K.SLASH])
+    behind = tuple([piece.kind for piece in pieces[at + 1 : at + 3]])
+    dated = behind in DATES_BEHIND
     heads = anchored or follows_an_opening(pieces, at)
     return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
 
@@ -163,6 +163,12 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
 def _in_brackets(pieces: list[Piece], at: int) -> bool:
     around = [piece.kind for piece in pieces[at - 1 : at + 2]] if at else []
     return around == [K.OPEN, pieces[at].kind, K.CLOSE]
+
+
+DATES_BEHIND = frozenset(
+    ((K.NUMBER, K.STOP), (K.NUMBER, K.SLASH), (K.NUMBER, K.MONTH), (K.MONTH, K.NUMBER), (K.ORDINAL, K.MONTH))
+    + ((K.MONTH, K.ORDINAL), (K.ORDINAL, K.OF))
+)
 
 
 def _between_name_and_number(pieces: list[Piece], at: int) -> bool:
@@ -193,6 +199,8 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
     said_on = _said_on(pieces, at) or (today is not None and stands_apart(pieces, at))
     anchored = anchored or said_on
     numbers, signs, end = _joined(pieces, at)
+    pointed = end + 1 < len(pieces) and pieces[end].kind is K.STOP and pieces[end + 1].kind is K.MONTH
+    end += pointed  # "8. März"
     after = pieces[end].kind if end < len(pieces) else None
     if len(numbers) == 1 and after in DAYS_BACK:
         days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
@@ -201,7 +209,7 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
         return _behind_month(pieces, end + 1, int(numbers[0].value), pieces[end].told, today)
     if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):
         return None
-    if signs == "--" and len(numbers[0].text) == 4:
+    if signs == "--" and len(numbers[0].text) == 4 and numbers[0].text.isdigit():
         return _iso(numbers, end)
     if not anchored:
         return None

@@ -1,6 +1,7 @@
 """Dates that stand apart from the sets: at the head of a line of their own, behind its words, or at the very end.
 
 heading = [ words ] d/m [ words ] on the first line or behind an empty one     16/9     legs 11/03     16/9 push
+        | words d MONTH                                                        za 8 maart     push day, 8 march
 end     = d/m with a zero in front, behind the sets                            squat 3x5 100 12/03
 """
 
@@ -9,7 +10,9 @@ from __future__ import annotations
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
-WORDS_OF_A_HEADING = frozenset((K.HEADING, K.MUSCLE, K.NOTE, K.FILLER, K.PLAIN, K.DASH, K.AND, K.VARIANT, K.WEEKDAY))
+WORDS_OF_A_HEADING = frozenset(
+    (K.HEADING, K.MUSCLE, K.NOTE, K.FILLER, K.PLAIN, K.DASH, K.AND, K.VARIANT, K.WEEKDAY)
+) | {K.COMMA, K.OPEN}
 BELOW_A_DAY = frozenset((K.NAME, K.WARMUP, K.HEADING))
 PADDED = 2
 
@@ -34,16 +37,30 @@ def ends_a_heading(pieces: list[Piece], at: int) -> bool:
     """ "legs 11/03" on a line of its own: only words in front of the number, and more lines below."""
     sign = pieces[at + 1].kind if at + 1 < len(pieces) else None
     dotted = "." in pieces[at].text and sign in (K.STOP, K.LINE)
-    if not dotted and not (sign is K.SLASH and pieces[at + 1].glued):
+    worded = _before_month(pieces, at)
+    if not dotted and not worded and not (sign is K.SLASH and pieces[at + 1].glued):
         return False
     start = at
     while start and pieces[start - 1].kind in WORDS_OF_A_HEADING:
         start -= 1
-    end = at + (1 if dotted else 3)
-    while end < len(pieces) and pieces[end].kind in (K.STOP, K.COLON):
+    end = at + (1 if dotted else worded or 3)
+    while end < len(pieces) and pieces[end].kind in ENDS_OF_A_HEADING:
         end += 1
     heads = start < at and (start == 0 or pieces[start - 1].kind is K.LINE)
     return heads and end + 1 < len(pieces) and pieces[end].kind is K.LINE
+
+
+def _before_month(pieces: list[Piece], at: int) -> int:
+    """How many pieces "8 march", "8. März", "8 march 2025" has; 0 where it is none."""
+    month = at + 1 + (at + 1 < len(pieces) and pieces[at + 1].kind in (K.STOP, K.OF))
+    if month >= len(pieces) or pieces[month].kind is not K.MONTH:
+        return 0
+    year = month + 1 < len(pieces) and len(pieces[month + 1].text) == LENGTH_OF_A_YEAR
+    return month + 1 + (year and pieces[month + 1].kind is K.NUMBER) - at
+
+
+LENGTH_OF_A_YEAR = 4
+ENDS_OF_A_HEADING = (K.STOP, K.COLON, K.CLOSE)
 
 
 def heads_a_day(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:

@@ -15,8 +15,10 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from engine.reading.dates import WHY_NOT
+from engine.reading.headings import without_headings
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
+from engine.reading.rounds import without_rounds
 from engine.reading.shared_sets import SAID_TOGETHER, shares
 from engine.values.ids import ExerciseName
 
@@ -133,7 +135,6 @@ class Segmenter:
     entries: list[Entry] = field(default_factory=list)
     lead: Entry = field(default_factory=Entry)
     current: Entry | None = None
-    rounds: int = 1
     day: date | None = None
     no_day: str = ""
     day_alone: bool = False
@@ -143,7 +144,8 @@ class Segmenter:
 
     def run(self, pieces: list[Piece]) -> list[Entry]:
         """The entries in the order told, the nameless lead first."""
-        for clause in clauses(self._without_rounds(pieces)):
+        pieces, rounds = without_rounds(pieces)
+        for clause in clauses(pieces):
             self._days(clause)
             if not clause.pieces and clause.cut is None:
                 continue
@@ -158,25 +160,13 @@ class Segmenter:
             self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
         self._day_behind(found)
-        for entry in found:
-            entry.rounds = self.rounds
+        for entry in found if rounds is not None else ():
+            entry.rounds = rounds.of(entry.pieces)
         return found
 
     def _is_bare(self, entry: Entry) -> bool:
         entry.bare = bool(entry.names) and all(piece.kind in SIGNS for piece in entry.pieces)
         return entry.bare and any(other.has_numbers for other in self.entries)
-
-    def _without_rounds(self, pieces: list[Piece]) -> list[Piece]:
-        """ "3 rounds:" tells how often all of it was done."""
-        for at, piece in enumerate(pieces):
-            if piece.kind is K.ROUNDS and at and pieces[at - 1].kind is K.NUMBER and 1 <= pieces[at - 1].value <= 20:
-                self.rounds = int(pieces[at - 1].value)
-                start = at - 1 - (at >= 2 and pieces[at - 2].kind is K.TIMES)
-                end = at + 1
-                while end < len(pieces) and pieces[end].kind in (K.COLON, K.OF):
-                    end += 1
-                return pieces[:start] + pieces[end:]
-        return pieces
 
     def _days(self, clause: Clause) -> None:
         for piece in clause.pieces:
@@ -368,7 +358,7 @@ def _is_aside(lead: Entry) -> bool:
 def entries(pieces: list[Piece]) -> list[Entry]:
     """The message's exercises in the order told, each with its numbers."""
     alone = _one_exercise(pieces)
-    return [alone] if alone is not None else Segmenter().run(_without_headings(pieces))
+    return [alone] if alone is not None else Segmenter().run(without_headings(pieces))
 
 
 def _one_exercise(pieces: list[Piece]) -> Entry | None:
@@ -385,16 +375,3 @@ def _one_exercise(pieces: list[Piece]) -> Entry | None:
 
 
 NEEDS_CUTTING = frozenset((K.PLAIN, K.UNRELATED, K.DATE, K.ROUNDS, K.BOTH, K.VARIANT, K.HEADING))
-
-
-def _without_headings(pieces: list[Piece]) -> list[Piece]:
-    """Without "push day", "week 3 day 1": a heading and the bare number behind it."""
-    if not any(piece.kind is K.HEADING for piece in pieces):
-        return pieces
-    out: list[Piece] = []
-    for at, piece in enumerate(pieces):
-        behind = at > 0 and pieces[at - 1].kind is K.HEADING and piece.kind is K.NUMBER and piece.role is Role.BARE
-        before_x = at + 1 < len(pieces) and pieces[at + 1].kind is K.TIMES
-        if piece.kind is not K.HEADING and not (behind and not before_x):
-            out.append(piece)
-    return out

@@ -1,0 +1,64 @@
+"""Lines that head a part of a pasted workout, and the numbers in them that count no sets.
+
+heading = HEADING [ NUMBER ]                              push day     week 3 day 1
+        | ( "superset" | "session" | "round" ... ) [ "#" ] NUMBER [ ":" | "-" ] at the start of a line that ends there,
+          or with a colon and a lift behind it                                                   exercise 2: bench
+"""
+
+from __future__ import annotations
+
+from engine.reading.clocks import SESSIONS
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+
+NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
+NUMBERED_WORDS = SESSIONS | frozenset(
+    ("entrenamiento", "sesión", "sessão", "sessione", "sessie", "sesja", "övning", "übung", "ejercicio", "exercício",
+     "esercizio", "exercice", "oefening", "ćwiczenie", "упражнение", "entry", "lift", "day")
+)  # fmt: skip
+MOST_HEADED = 400
+"""A number above this counts no sessions. Common practice, no source."""
+BEHIND_A_HEADING = frozenset((K.COLON, K.DASH, K.STOP, K.CLOSE))
+
+
+def without_headings(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without headings and the bare numbers behind them."""
+    if not any(piece.kind is K.HEADING or _is_numbered(piece) for piece in pieces):
+        return pieces
+    out: list[Piece] = []
+    line_start = True
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        end = _numbered_line(pieces, at) if line_start else at
+        if end > at:
+            at = end
+            line_start = False
+            continue
+        behind = at > 0 and pieces[at - 1].kind is K.HEADING and piece.kind is K.NUMBER and piece.role is Role.BARE
+        before_x = at + 1 < len(pieces) and pieces[at + 1].kind is K.TIMES
+        if piece.kind is not K.HEADING and not (behind and not before_x):
+            out.append(piece)
+        line_start = piece.kind is K.LINE or (line_start and piece.kind in (K.DATE, K.DASH))
+        at += 1
+    return out
+
+
+def _is_numbered(piece: Piece) -> bool:
+    return piece.kind in NUMBERED_KINDS or piece.text in NUMBERED_WORDS
+
+
+def _numbered_line(pieces: list[Piece], at: int) -> int:
+    """The place behind "superset 2:", "session 23", where nothing else stands on the line; `at` where it does."""
+    if not _is_numbered(pieces[at]) or at + 1 >= len(pieces):
+        return at
+    signed = pieces[at + 1].text == "#" and at + 2 < len(pieces)
+    number = pieces[at + 1 + signed]
+    if number.kind is not K.NUMBER or number.role is not Role.BARE or not 0 < number.value <= MOST_HEADED:
+        return at
+    end = at + 2 + signed
+    while end < len(pieces) and pieces[end].kind in BEHIND_A_HEADING:
+        end += 1
+    after = pieces[end].kind if end + 1 < len(pieces) else None
+    named = after is K.NAME and pieces[end - 1].kind is K.COLON
+    return end if named or after in (K.LINE, K.DATE) else at
