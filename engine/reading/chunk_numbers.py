@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.chunk_steps import loads_told, tells_a_step
 from engine.reading.chunk_sums import AMOUNTS, SummedChunks
 from engine.reading.chunks import (
     CARRIED,
@@ -32,8 +33,20 @@ class NumberChunks(SummedChunks):
     """The part of the walk that gathers numbers around one "x"."""
 
     def number(self, piece: Piece) -> None:
+        if piece.role is Role.LOAD and self.out.found and tells_a_step(self.pieces, self.at):
+            piece = self._stepped(piece)
         if not self._plain(piece):
             self._told_otherwise(piece)
+
+    def _stepped(self, step: Piece) -> Piece:
+        """ "100 for 6, then added 5 kg": the load that it comes to."""
+        loads = loads_told(self.out.found)
+        if loads and step.value * 2 <= loads[-1]:
+            step = step._replace(value=loads[-1] + step.value)
+            self.pieces = [*self.pieces[: self.at], step, *self.pieces[self.at + 1 :]]
+        elif loads:
+            self.out.dangling = True
+        return step
 
     def _plain(self, first: Piece) -> bool:
         """ "60", "3x8", "82.5kg x 5", where nothing beside them may change what they are: most numbers stand so."""
@@ -96,12 +109,24 @@ class NumberChunks(SummedChunks):
         if last is None or piece.value != int(piece.value):
             return False
         behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX, K.OPEN)
+        if piece.role is Role.TIMES and self._loads_reps(last):
+            self.out.found[-2].times = int(piece.value)
+            self.at += 1
+            return True
         amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in AMOUNTS
         if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount or self._tells_reps(last))):
             last.times = int(piece.value)
             self.at += 2 if behind else 1
             return True
         return False
+
+    def _loads_reps(self, last: Chunk) -> bool:
+        """ "10 reps 35kg, 3 times": the load of the reps in front of it."""
+        if len(self.out.found) < 2 or last.size != 1 or self.out.found[-2].size != 1:
+            return False
+        load, reps = last.factors[0], self.out.found[-2].factors[0]
+        alone = len(load) == len(reps) == 1 and not last.at and not self.out.found[-2].at
+        return alone and load[0].role is Role.LOAD and reps[0].role is Role.REPS
 
     def _tells_reps(self, last: Chunk) -> bool:
         """ "40, 8 reps, 3 times": the reps of one set; "40, 8 times" counts reps itself."""
@@ -189,6 +214,9 @@ class NumberChunks(SummedChunks):
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
             chunk.counts_behind = self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued
+            if chunk.counts_behind and chunk.factors[0][0].role is Role.CHANGE:
+                self.at += 1  # "+5 for 3x5": the sets stand behind
+                return False
             chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
             return chunk.spoken_for and ahead.role is not Role.SETS
         if kind is not K.EACH or self._kind(1) is not K.TIMES:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunk_numbers import NumberChunks
+from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import LAST_OF_THE_REPS, Piece, Role
@@ -21,6 +22,7 @@ BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
+GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
 
@@ -132,9 +134,35 @@ class ResultChunks(NumberChunks):
         """ "90x3+ got 6": the result counts; "5x5 but got 4 on the last": so does that one set's."""
         if self._got_on_the_last():
             return
-        if self.out.found and self._number_behind(1):
+        if self.out.found and self._number_behind(1) and not self._got_another():
             self.out.result_from = len(self.out.found)
         self.at += 1
+
+    def _got_another(self) -> bool:
+        """ "100 for 5, then hit 105 for 3", "got 6 at 100, added 5 kg and got 4": one more set, and no result."""
+        if self.out.maximum:
+            return False
+        told_before = any(piece.kind is K.GOT for piece in self.pieces[: self.at])
+        return told_before or self.separator in GOING_ON or self._loaded_behind() or self._last_has_no_reps()
+
+    def _loaded_behind(self) -> bool:
+        """Whether the sets behind have a load of their own."""
+        ahead = 1
+        while self._kind(ahead) is K.FILLER:
+            ahead += 1
+        number = self.pieces[self.at + ahead] if self._kind(ahead) is K.NUMBER else None
+        if number is None:
+            return False
+        linked = self._kind(ahead + 1) is K.FOR
+        linked = linked or (self._kind(ahead + 1) is K.WITH and self._kind(ahead + 2) is K.NUMBER)
+        return linked or number.role is Role.LOAD or number.value > MOST_LOADED_REPS
+
+    def _last_has_no_reps(self) -> bool:
+        """ "100 for 5, went up to 105 and got 3": the load of the next set."""
+        last = self._last()
+        numbers = last.factors[0] if last is not None and last.size == 1 else ()
+        loaded = len(numbers) == 1 and (numbers[0].role is Role.LOAD or numbers[0].value > MOST_LOADED_REPS)
+        return loaded and bool(loads_told(self.out.found[:-1]))
 
     def _got_on_the_last(self) -> bool:
         ahead = 1

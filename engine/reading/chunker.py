@@ -134,6 +134,9 @@ class Chunker(RepeatedChunks):
             return
         if piece.kind is K.SETS and self._kind() is K.OF and len(self.out.found) == 1 and self.out.found[0].size == 1:
             self.out.total = True  # "100 push ups in sets of 20"
+        if piece.kind is K.EQUALS and self._kind() is K.NUMBER and self._kind(2) in (K.COUNT, K.OF):
+            self.at += 1
+            return  # "85x3x5 = 5 triples": the same once more
         single = piece.kind is K.SETS and not piece.text.endswith("s")
         comes_to = piece.kind is K.EQUALS and bool(self.out.found)
         if comes_to and self._kind() is K.NUMBER and self._equals_a_load(self.pieces[self.at + 1]):
@@ -170,8 +173,8 @@ class Chunker(RepeatedChunks):
         self.at += 1
 
     def ahead_of_number(self, piece: Piece) -> None:
-        """ "8 8 8 for 3": joined to no load."""
-        bare = self._kind() is K.NUMBER and self.pieces[self.at + 1].role is Role.BARE
+        """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list."""
+        bare = bool(self.out.found) and self._kind() is K.NUMBER and self.pieces[self.at + 1].role is Role.BARE
         self.out.dangling = self.out.dangling or bare
         self.at += 1
 
@@ -211,6 +214,8 @@ class Chunker(RepeatedChunks):
                 self.at += 1
                 return
             last.factors[0] = (number._replace(role=Role.LOAD, text="plates", unit=None),)
+            while self._kind() is K.FILLER and K.FOR in self.kinds[self.at : self.at + REACH_OF_PLATES]:
+                self.at += 1
             if self._kind() is K.TIMES or self._kind() is K.FOR:
                 self.at += 1
                 self.out.found.pop()
@@ -273,6 +278,7 @@ def _as_sets(piece: Piece) -> Piece:
 
 
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
+REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",

@@ -166,8 +166,15 @@ def _in_brackets(pieces: list[Piece], at: int) -> bool:
 
 
 DATES_BEHIND = frozenset(
-    ((K.NUMBER, K.STOP), (K.NUMBER, K.SLASH), (K.NUMBER, K.MONTH), (K.MONTH, K.NUMBER), (K.ORDINAL, K.MONTH))
-    + ((K.MONTH, K.ORDINAL), (K.ORDINAL, K.OF))
+    (
+        (K.NUMBER, K.STOP),
+        (K.NUMBER, K.SLASH),
+        (K.NUMBER, K.MONTH),
+        (K.MONTH, K.NUMBER),
+        (K.MONTH, K.ORDINAL),
+        (K.ORDINAL, K.MONTH),
+        (K.ORDINAL, K.OF),
+    )
 )
 
 

@@ -169,7 +169,7 @@ def _doubt(
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
         return Doubt.EXERCISE if several else _number_doubt(ranked, best)
-    if ranked[0].unplaced or _oddly_sided(best.sets, exercises):
+    if entry.shared_in_doubt or ranked[0].unplaced or _oddly_sided(best.sets, exercises):
         return Doubt.NUMBERS
     if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]):
         return Doubt.NUMBERS

@@ -364,6 +364,8 @@ class Lexer(SpelledNumbers):
         if before in ONE_BEHIND:
             return True
         after = self._token(at)
+        if before is K.ANOTHER and after is not None and after.text in ("for", "at", "with", "of"):
+            return False  # "another one for a minute"
         phrase = self._longest_phrase(at) if after is not None and after.shape is Shape.WORD else None
         return after is not None and (after.text in "x@" or (phrase is not None and phrase[0].kind in ONE_AHEAD))
 

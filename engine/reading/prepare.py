@@ -6,6 +6,7 @@ from collections import Counter
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.counts_misspelt import with_counts_mended
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.days_misspelt import with_days_mended
 from engine.reading.kinds import K
@@ -66,13 +67,33 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     pieces = walked = lexer.run()
     kinds = kinds_of(pieces)
     if K.PLAIN in kinds:
-        pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
+        pieces = with_days_mended(mended(with_counts_mended(pieces), cleaned, catalogue), catalogue)
+    if K.UNRELATED in kinds:
+        pieces = _with_rows(pieces, catalogue)
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT):
         pieces = with_equipment(pieces, catalogue)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
+
+
+def _with_rows(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
+    """ "rowed 60 for 3x10" tells sets of a row; "rowed 2000 m in 8 min" does not."""
+    out: list[Piece] | None = None
+    for at, piece in enumerate(pieces):
+        if piece.text == ROWED and _tells_sets([one.kind for one in pieces[at + 1 : at + 1 + REACH_OF_A_PAIR]]):
+            out = list(pieces) if out is None else out
+            out[at] = piece._replace(kind=K.NAME, names=catalogue.owners(ROW), text=ROW)
+    return pieces if out is None else out
+
+
+def _tells_sets(behind: list[K]) -> bool:
+    return behind[:1] == [K.NUMBER] and (behind[1:2] == [K.TIMES] or behind[1:3] == [K.FOR, K.NUMBER])
+
+
+ROWED, ROW = "rowed", "row"
+REACH_OF_A_PAIR = 3
 
 
 def _too_many(tokens: list[Token]) -> bool:

@@ -303,7 +303,8 @@ def _asked(
     doubtful = next((part for part in parts if part.doubt is not None and not part.is_bare_name), parts[0])
     doubt = doubtful.doubt or Doubt.NUMBERS
     day = next((entry.day for entry in told if entry.day is not None), None)
-    typed = as_typed(doubtful.term, prepared)
+    unknown = doubtful.entry.modified_by if doubtful.entry is not None else ""
+    typed = unknown or as_typed(doubtful.term, prepared)
     return Asked(question_of(doubt, typed, readings), readings, doubt, doubtful.term, day, note, pain, typed=typed)
 
 

@@ -1,6 +1,6 @@
 """Rounds: several exercises done in turn so many times, and which exercises of a message belong to them.
 
-rounds = NUMBER "rounds" [ ":" | "of" ] exercises     up to an empty line, or to a "then" that begins a line or a sentence
+rounds = NUMBER "rounds" [ ":" | "of" ] exercises     up to an empty line, or a "then" that begins a line or sentence
        | exercises NUMBER "rounds"                    where the words end their line or sentence: what stands ahead
 """
 
@@ -34,10 +34,13 @@ class Rounds(NamedTuple):
 def without_rounds(pieces: list[Piece]) -> tuple[list[Piece], Rounds | None]:
     """The pieces without "3 rounds of", and what it reaches over; None where no rounds are told."""
     for at, piece in enumerate(pieces):
-        if piece.kind is K.ROUNDS and at and pieces[at - 1].kind is K.NUMBER:
-            if 1 <= pieces[at - 1].value <= MOST_ROUNDS:
-                return _reaching(pieces, at)
+        if piece.kind is K.ROUNDS and at and _counts_rounds(pieces[at - 1]):
+            return _reaching(pieces, at)
     return pieces, None
+
+
+def _counts_rounds(piece: Piece) -> bool:
+    return piece.kind is K.NUMBER and 1 <= piece.value <= MOST_ROUNDS
 
 
 def _reaching(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds]:

@@ -19,7 +19,14 @@ from engine.reading.headings import without_headings
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.rounds import without_rounds
-from engine.reading.shared_sets import SAID_TOGETHER, shares
+from engine.reading.shared_sets import (
+    MOST_LOADED_REPS,
+    SAID_TOGETHER,
+    counts_ahead,
+    shared_clause,
+    shares,
+    without_count_ahead,
+)
 from engine.values.ids import ExerciseName
 
 CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
@@ -62,7 +69,11 @@ class Entry:
     """Why nothing can be recorded for the day that was told, where nothing can."""
     rounds: int = 1
     doubtful: bool = False
+    modified_by: str = ""
+    """The unknown word that may make another exercise of the name."""
     both: bool = False
+    shared_in_doubt: bool = False
+    """The numbers stood behind the next name, and no word says whose they are: "squat and bench 3x5 100"."""
     bare: bool = False
     """A name that stands alone on its line, and no number with it."""
 
@@ -115,16 +126,21 @@ def _clause(cut: Piece | None, held: list[Piece]) -> Clause:
     return Clause(cut, held, names, counts)
 
 
-def _modified(clause: Clause, at: int) -> bool:
-    """Whether an unknown word touches the name and may make another exercise of it: "larsen bench", "squat zigzag
-    80x5".
+def _modified(clause: Clause, at: int) -> str:
+    """The unknown word that touches the name and may make another exercise of it: "larsen bench", "squat zigzag
+    80x5"; empty where none does.
     """
     before = clause.pieces[at - 1] if at else None
     if before is not None and before.kind in (K.PLAIN, K.VARIANT) and len(before.text) > 1:
-        return True
+        return "" if at > 1 and clause.pieces[at - 2].text in PRONOUNS else before.text
     after = clause.pieces[at + 1] if at + 1 < len(clause.pieces) else None
     second = clause.pieces[at + 2].kind if at + 2 < len(clause.pieces) else None
-    return after is not None and after.kind in MODIFYING and second in COUNTS and len(after.text) > 1
+    modifies = after is not None and after.kind in MODIFYING and second in COUNTS and len(after.text) > 1
+    return after.text if modifies and after is not None else ""
+
+
+PRONOUNS = frozenset(("i", "we", "ich", "wir", "je", "j'", "yo", "io", "ik", "ja", "eu", "я", "jag"))
+"""Behind these an unknown word is a verb: "i smashed squats 5x5 100"."""
 
 
 MODIFYING = frozenset((K.PLAIN, K.VARIANT, K.JOINT, K.MUSCLE))
@@ -229,16 +245,18 @@ class Segmenter:
             clause = _clause(None, clause.pieces[at:])
             at = 0
         name = clause.pieces[at]
-        rest = _without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
+        rest = without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
         if not clause.counts and self._names_the_lead(clause):
             self.lead.names, self.lead.phrase = name.names, name.text
             self.lead.pieces += [*([clause.cut] if clause.cut is not None else []), *rest]
             self.current = self.lead
             return
-        takes_lead = clause.name_last and self.lead.has_numbers and self.current is None and not self.lead.names
+        ahead = clause.name_last or _warms_up(self.lead)
+        takes_lead = ahead and self.lead.has_numbers and self.current is None and not self.lead.names
         entry = self._open(name.names, name.text)
-        entry.doubtful = _modified(clause, at)
-        if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE):
+        entry.modified_by = _modified(clause, at)
+        entry.doubtful = bool(entry.modified_by)
+        if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE or not clause.name_last):
             entry.pieces += self.lead.pieces
             self.lead = Entry()
         if clause.cut is not None:
@@ -294,7 +312,7 @@ class Segmenter:
 
     def _share_each(self, place: int, entry: Entry) -> None:
         """ "ohp 40 / chins bw, 3x6 each": a load each, and the counts of both."""
-        shared = _shared_clause(entry.pieces)
+        shared = shared_clause(entry.pieces)
         for other in self.entries[:place] if shared else ():
             kinds = [piece.kind for piece in other.pieces]
             if kinds.count(K.NUMBER) + kinds.count(K.BODY) == 1 and K.TIMES not in kinds:
@@ -322,29 +340,22 @@ class Segmenter:
                     if other.has_numbers:
                         break
                     other.pieces = list(entry.pieces)
+            elif place and _is_joined(self.entries[place - 1], entry):
+                self.entries[place - 1].pieces = list(entry.pieces)
+                self.entries[place - 1].shared_in_doubt = True
 
 
-def _without_count_ahead(ahead: list[Piece], behind: list[Piece]) -> list[Piece]:
-    """ "3x db curl 12kg 10" counts sets; in "3x db curl 12kg 3x10" they are told again, else joined to nothing."""
-    kinds = [piece.kind for piece in behind]
-    if [piece.kind for piece in ahead[-2:]] != [K.NUMBER, K.TIMES] or K.NUMBER not in kinds:
-        return ahead + behind
-    if K.TIMES not in kinds:
-        load_next = behind[kinds.index(K.NUMBER)].role is Role.LOAD
-        return [*ahead[:-2], ahead[-2]._replace(role=Role.SETS), *behind] if load_next else ahead + behind
-    counts = behind[kinds.index(K.TIMES) - 1]
-    if counts.kind is K.NUMBER and counts.value == ahead[-2].value:
-        return ahead[:-2] + behind
-    return [*ahead[:-1], *behind]
+def _is_joined(first: Entry, second: Entry) -> bool:
+    """Whether two names were joined by a word, and numbers stand behind the second alone."""
+    joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS)
+    return joined and second.has_numbers and bool(first.names) and all(one.kind in SILENT for one in first.pieces)
 
 
-def _shared_clause(pieces: list[Piece]) -> list[Piece]:
-    """ ", 3x12 each" at the end; empty where the pieces end otherwise."""
-    if not pieces or pieces[-1].kind is not K.EACH or pieces[-1].text != "each":
-        return []
-    commas = [at for at, piece in enumerate(pieces) if piece.kind is K.COMMA]
-    last = pieces[commas[-1] :] if commas else []
-    return last if any(piece.kind is K.TIMES for piece in last) else []
+def _warms_up(lead: Entry) -> bool:
+    """ "warmed up with the bar for 10 and 50 for 5, then benched 70": loads of the lift that is named behind them."""
+    kinds = [piece.kind for piece in lead.pieces if piece.kind not in SILENT or piece.kind is K.WARMUP]
+    loaded = K.BAR in kinds or any(piece.role is Role.LOAD or piece.value > MOST_LOADED_REPS for piece in lead.pieces)
+    return bool(kinds) and kinds[0] is K.WARMUP and loaded and K.UNRELATED not in kinds
 
 
 def _is_aside(lead: Entry) -> bool:
@@ -358,7 +369,22 @@ def _is_aside(lead: Entry) -> bool:
 def entries(pieces: list[Piece]) -> list[Entry]:
     """The message's exercises in the order told, each with its numbers."""
     alone = _one_exercise(pieces)
-    return [alone] if alone is not None else Segmenter().run(without_headings(pieces))
+    if alone is not None:
+        return [alone]
+    pieces = without_headings(pieces)
+    shared, behind = counts_ahead(pieces)
+    found = Segmenter().run(behind) if shared else []
+    if len(found) > 1 and all(_wants_counts(entry) for entry in found):
+        for entry in found:
+            entry.pieces += shared
+        return found
+    return Segmenter().run(pieces)
+
+
+def _wants_counts(entry: Entry) -> bool:
+    """A lift with a load, or with nothing to it: its sets and reps were told ahead."""
+    kinds = [piece.kind for piece in entry.pieces]
+    return bool(entry.names) and kinds.count(K.NUMBER) <= 1 and not {K.TIMES, K.COUNT} & set(kinds)
 
 
 def _one_exercise(pieces: list[Piece]) -> Entry | None:

@@ -99,7 +99,9 @@ class Marked(ThreeFactors):
 
     def _check_loads(self, load: Piece) -> None:
         """Two loads for one set: neither may be dropped."""
-        told = [draft.load for draft in self.touched if draft.load is not None and not draft.carried]
+        behind = len(self.drafts) - len(self.touched)
+        before = self.drafts[behind - 1].load if behind > 0 else None  # "130 for 2, then 3 sets of 4 at 115"
+        told = [one.load for one in self.touched if one.load not in (None, before) and not one.carried]
         told += [self.load] if self.pending and self.load is not None else []
         if any(other.value != load.value or other.role is Role.CHANGE for other in told):
             raise DoesNotFit("two loads for one set")

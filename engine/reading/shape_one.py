@@ -81,7 +81,9 @@ class OneFactor(Adding):
     def _is_shared_head(self, number: Piece) -> bool:
         """ "6s: 60 70 80": reps of each load, since all that follows can only be loads."""
         rest = [n for chunk in self.chunks.found[1:] for factor in chunk.factors for n in factor]
-        return not self.traits.body and all(n.role is Role.BARE and n.value > MOST_LOADED_REPS for n in rest)
+        bare = not self.traits.body and all(n.role is Role.BARE for n in rest)
+        halves = any(n.value % 1 for n in rest)  # "10s: 20 22.5 25"
+        return bare and (halves or all(n.value > MOST_LOADED_REPS for n in rest))
 
     def _distance_told(self) -> bool:
         return any(n.role is Role.METRES for c in self.chunks.found for factor in c.factors for n in factor)
@@ -139,6 +141,11 @@ class OneFactor(Adding):
 
     def _typed_reps(self, number: Piece) -> None:
         self._reps(number._replace(role=Role.REPS))
+
+    def _times_of_it(self, number: Piece) -> None:
+        """ "60 8 times": reps; behind reps ("20 8 times") they may be sets of them."""
+        self.unplaced = self.unplaced or (self.listed and not self.traits.body)
+        self._typed_reps(number)
 
     def _sets_said(self, number: Piece) -> None:
         """ "3 sets": before the reps it announces them; behind one set it repeats it."""
@@ -255,6 +262,6 @@ SINGLES: dict[Role, Callable[[OneFactor, Piece], None]] = {
     Role.SECONDS: OneFactor._timed_single,
     Role.METRES: OneFactor._timed_single,
     Role.REPS: OneFactor._typed_reps,
-    Role.TIMES: OneFactor._typed_reps,
+    Role.TIMES: OneFactor._times_of_it,
     Role.SETS: OneFactor._sets_said,
 }

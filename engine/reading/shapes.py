@@ -109,6 +109,7 @@ class Shaper(Marked):
     def _finish(self) -> None:
         out = self.chunks
         self._check_complete()
+        self._carry_on()
         self.weak = self.weak or True in [draft.carried for draft in self.drafts]
         self.unplaced = self.unplaced or self._has_stray()
         self._results()
@@ -122,6 +123,17 @@ class Shaper(Marked):
         if out.last_to_failure:
             self.drafts[-1].failure = True
         self._kinds_ahead()
+
+    def _carry_on(self) -> None:
+        """ "5 at 80, then 4 and 3": reps behind a set that told its load are at that load."""
+        if self.traits.body or not self.listed or self.groups_at or self.drafts[0].load is None:
+            return
+        loads = [draft.load for draft in self.drafts]
+        first = next((place for place, load in enumerate(loads) if load is None), len(loads))
+        if any(load is not None for load in loads[first:]):
+            return
+        for draft in self.drafts[first:]:
+            draft.load = loads[first - 1]
 
     def _check_complete(self) -> None:
         if (

@@ -72,8 +72,13 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     kept: list[Piece] = []
     plans = False
     named: Piece | None = None
+    target: list[Piece] = []
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
+        if plans and target and _is_result(clause):
+            kept += [*target, *clause]
+            plans, target = False, []
+            continue
         if place and clause and _turns(clause[0]):
             plans, clause = False, _with_name(clause, named)
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
@@ -81,11 +86,30 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
             if not kept or (_reaches_back(clause) and not _turns(clause[0])):
                 kept = []
+            target = [] if plans else _target(clause)
             plans = plans or _opens_plans(clause)
             named = _name_for_what_was_done(clause)
             continue
         kept += clause
     return kept
+
+
+def _target(clause: list[Piece]) -> list[Piece]:
+    """What was to be done, without the words that say so; empty where it tells no lift and numbers."""
+    told = [piece for piece in clause if piece.kind not in AHEAD]
+    wished = any(piece.kind in (K.FUTURE, K.NEVER) for piece in clause)
+    others = any(piece.kind in (K.OTHERS, K.STORY, K.SAYING, K.TOMORROW) for piece in clause)
+    return told if wished and not others and _counts(told) > 1 and any(one.kind is K.NAME for one in told) else []
+
+
+def _is_result(clause: list[Piece]) -> bool:
+    """ ", got 4": what came of a target, told by its reps alone."""
+    told = [piece for piece in clause if piece.kind not in RESULT_OPENERS]
+    return len(told) > 1 and told[0].kind is K.GOT and all(piece.kind in RESULTS for piece in told[1:])
+
+
+RESULT_OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.ONLY, K.AND))
+RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY))
 
 
 def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
