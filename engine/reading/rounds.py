@@ -21,14 +21,14 @@ ENDS = frozenset((K.LINE, K.STOP, K.COMMA, K.THEN, None))
 class Rounds(NamedTuple):
     """How many rounds, and where in the message they begin and end."""
 
-    count: int
+    times: int
     start: int
     end: int
 
     def of(self, pieces: Sequence[Piece]) -> int:
         """How often what these pieces tell was done."""
         place = next((piece.start for piece in pieces if piece.kind in COUNTS), -1)
-        return self.count if self.start <= place < self.end else 1
+        return self.times if self.start <= place < self.end else 1
 
 
 def without_rounds(pieces: list[Piece]) -> tuple[list[Piece], Rounds | None]:

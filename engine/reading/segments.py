@@ -176,8 +176,9 @@ class Segmenter:
             self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
         self._day_behind(found)
-        for entry in found if rounds is not None else ():
-            entry.rounds = rounds.of(entry.pieces)
+        if rounds is not None:
+            for entry in found:
+                entry.rounds = rounds.of(entry.pieces)
         return found
 
     def _is_bare(self, entry: Entry) -> bool:
