@@ -103,16 +103,21 @@ class Traits(NamedTuple):
 
     @classmethod
     def of(cls, exercise: Exercise) -> Traits:
-        return cls(
-            body=exercise.loading in ON_THE_BODY,
-            timed=exercise.measure is Measure.TIME,
-            carried=exercise.measure is Measure.DISTANCE,
-            two_implements=exercise.loading in IN_THE_HANDS,
-            light=exercise.is_isolation,
-            barbell=exercise.equipment is Equipment.BARBELL,
-            explosive=exercise.pattern is Pattern.EXPLOSIVE,
-            one_sided=exercise.one_sided,
-        )
+        return _traits(exercise.loading, exercise.measure, exercise.equipment, exercise.pattern, exercise.one_sided)
+
+
+@lru_cache(maxsize=512)
+def _traits(loading: Loading, measure: Measure, equipment: Equipment, pattern: Pattern, one_sided: bool) -> Traits:
+    return Traits(
+        body=loading in ON_THE_BODY,
+        timed=measure is Measure.TIME,
+        carried=measure is Measure.DISTANCE,
+        two_implements=loading in IN_THE_HANDS,
+        light=pattern is Pattern.ISOLATION,
+        barbell=equipment is Equipment.BARBELL,
+        explosive=pattern is Pattern.EXPLOSIVE,
+        one_sided=one_sided,
+    )
 
 
 def whole(piece: Piece) -> bool:

@@ -336,11 +336,10 @@ def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
         return True
     if end < len(pieces) and pieces[end].kind is K.COLON:
         return True
-    line = []
-    for piece in pieces[end:]:
-        if piece.kind is K.LINE:
-            break
-        line.append(piece.kind)
+    line: list[K] = []
+    while end < len(pieces) and pieces[end].kind is not K.LINE:
+        line.append(pieces[end].kind)
+        end += 1
     return K.NAME in line[:4] and (K.TIMES in line or line.count(K.NUMBER) >= 2)
 
 

@@ -67,7 +67,7 @@ def heads_a_day(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
     """Whether "16/9", or "16/9 push", is a line of its own, the first or behind an empty one, with a lift on the next;
     or a weekday stands before it: "mon 16/9".
     """
-    start = pieces.index(numbers[0])
+    start = next(at for at in range(end - 1, -1, -1) if pieces[at] == numbers[0])
     before = pieces[start - 1].kind if start else None
     if before is K.WEEKDAY:
         return True

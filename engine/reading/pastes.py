@@ -86,7 +86,7 @@ def _or(ways: Sequence[str]) -> str:
 
 def passed_over(told: Sequence[Entry], prepared: Prepared) -> tuple[Unread, ...]:
     """The lines of a paste that hold set-like numbers and came to no entry: questions, plans, stories."""
-    if lines_of(prepared) < LEAST_OF_A_PASTE:
+    if K.LINE not in prepared.told or lines_of(prepared) < LEAST_OF_A_PASTE:
         return ()
     lines = prepared.cleaned.split("\n")
     starts = list(accumulate((len(line) + 1 for line in lines), initial=0))

@@ -21,7 +21,7 @@ from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.planned_sets import as_planned
-from engine.reading.prepare import Prepared, prepare
+from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
@@ -57,7 +57,7 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     context = in_hand(context)
     prepared = prepare(text, context, catalogue)
     if prepared.is_too_much:
-        return NoSets(False, (Unread(f"{prepared.cleaned[:SHOWN_OF_A_LONG_ONE].strip()}…", TOO_MUCH),), TOO_MUCH)
+        return NoSets(False, (_too_much(prepared),), TOO_MUCH)
     meant = _about_what_stands(prepared, context, catalogue)
     if isinstance(meant, Correction | Act):
         return meant
@@ -77,6 +77,10 @@ def _about_what_stands(prepared: Prepared, context: Context, catalogue: Catalogu
     if not context.recent:
         return None
     return forgets(prepared.cleaned) or correction_of(prepared, context, catalogue)
+
+
+def _too_much(prepared: Prepared) -> Unread:
+    return Unread(f"{prepared.cleaned[:SHOWN_OF_A_LONG_ONE].strip()}…", TOO_MUCH)
 
 
 def _by_name(prepared: Prepared, context: Context) -> Outcome | None:
@@ -143,6 +147,8 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     told = entries(spoken)
     if not told:
         return _talk(pieces, prepared, pain) if talk else NoSets(pain=pain, why="no sets")
+    if len(told) > MOST_NAMES:
+        return NoSets(pain, (_too_much(prepared),), TOO_MUCH)
     parts: list[Part] = []
     before: dict[str, Load | None] = {}
     for entry in told:
@@ -174,10 +180,11 @@ def _outcome(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared, context: Context
 ) -> Outcome:
     parts = settled(parts, told, prepared) or parts
+    come_to_sets = [part for part in parts if part.readings]
     lost = [part for part in parts if not part.readings and not part.is_bare_name]
-    if not any(part.readings for part in parts):
+    if not come_to_sets:
         return _nothing_read(lost or parts, pain, prepared)
-    clear = all(part.doubt is None for part in parts if part.readings) and not crowded(parts)
+    clear = not [part for part in come_to_sets if part.doubt is not None] and not crowded(come_to_sets)
     if clear and (not lost or _is_paste(parts, lost, told, prepared)):
         return _logged(parts, told, note, pain, context, prepared)
     return _asked(parts, lost, told, note, pain, prepared)
@@ -205,8 +212,9 @@ def _logged(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, context: Context, prepared: Prepared
 ) -> Logged:
     unread = tuple([_unread(part, prepared) for part in parts if not part.readings]) + passed_over(told, prepared)
-    told = [entry for part, entry in zip(parts, told, strict=True) if part.readings]
-    parts = [part for part in parts if part.readings]
+    if unread:
+        told = [entry for part, entry in zip(parts, told, strict=True) if part.readings]
+        parts = [part for part in parts if part.readings]
     sets = tuple([one for part in parts for one in part.readings[0].sets])
     rejected = tuple([reading for part in parts for reading in part.rejected])
     days = _days(parts, told)
@@ -216,7 +224,7 @@ def _logged(
 
 def _days(parts: Sequence[Part], told: Sequence[Entry]) -> tuple[date | None, ...]:
     """The day of each set, where the message tells more than one."""
-    if len({entry.day for entry in told}) < 2:
+    if len(told) < 2 or len({entry.day for entry in told}) < 2:
         return ()
     return tuple(entry.day for part, entry in zip(parts, told, strict=True) for _ in part.readings[0].sets)
 

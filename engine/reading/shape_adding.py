@@ -77,6 +77,11 @@ class Adding:
             return
         self._append(Draft(done, load, missed=done == 0))
 
+    def _as_reps(self, number: Piece) -> Piece:
+        """The number as one that counts reps; a bare one does, but for a lift that is held for a time."""
+        bare = number.role is Role.BARE and not self.traits.timed
+        return number if bare else number._replace(role=Role.REPS)
+
     def _add_timed(self, seconds: Decimal, load: Piece | None) -> None:
         if seconds <= 0:
             raise DoesNotFit("no time")

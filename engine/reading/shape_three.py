@@ -100,10 +100,10 @@ class ThreeFactors(TwoFactors):
     def _repeat_at(self, load: Piece, reps: Piece, sets: Piece) -> None:
         if not whole(sets) or not 1 <= sets.value <= 2 * MOST_SETS or sets.role in LOADS:
             raise DoesNotFit(f"{sets.text} sets")
-        if not may_be_reps(reps._replace(role=Role.BARE), self.traits) or load.value <= 0:
+        if not may_be_reps(reps, self.traits) or load.value <= 0:
             raise DoesNotFit(f"{reps.text} cannot be reps")
         self.last_load = load
-        self._repeat(reps._replace(role=Role.REPS), int(sets.value), load)
+        self._repeat(self._as_reps(reps), int(sets.value), load)
         self.load, self.pending = load, False
 
     def _many(self, chunk: Chunk) -> None:

@@ -163,7 +163,7 @@ class TwoFactors(OneFactor):
             return
         if sets.role is Role.PLURAL or sets.role is Role.LOAD:
             raise DoesNotFit("a load where sets were counted")
-        self._repeat(reps._replace(role=Role.REPS), int(sets.value))
+        self._repeat(self._as_reps(reps), int(sets.value))
 
     def _is_pair_of_implements(self, second: Piece) -> bool:
         """ "2x24k" with reps told elsewhere: two implements."""
@@ -212,13 +212,13 @@ class TwoFactors(OneFactor):
         return None
 
     def _load_reps(self, load: Piece, reps: Piece) -> None:
-        if reps.role in LOADS or not may_be_reps(reps._replace(role=Role.BARE), self.traits):
+        if reps.role in LOADS or not may_be_reps(reps, self.traits):
             raise DoesNotFit(f"{reps.text} cannot be reps")
         if self.pending and (self.load is None or self.load.value != load.value or self.traits.explosive):
             raise DoesNotFit("a load without reps")
         self.load = self.last_load = load
         self.listed = True
-        self._add(reps._replace(role=Role.REPS), load)
+        self._add(self._as_reps(reps), load)
         self.pending = False
 
     def _counts(self, first: Piece, second: Piece) -> None:

@@ -169,29 +169,27 @@ def _with_name(clause: list[Piece], named: Piece | None) -> list[Piece]:
 
 
 def _is_talk(clause: list[Piece], asked: bool) -> bool:
-    if _asks(clause) or asked:
+    if asked or _asks(clause):
         return True
-    first_number = next((at for at, piece in enumerate(clause) if piece.kind in COUNTED), None)
-    if first_number is None:
-        return any(piece.kind in AHEAD for piece in clause)
-    if _spelled_only(clause) or _counts_things(clause):
+    kinds = [piece.kind for piece in clause]
+    cued = not AHEAD.isdisjoint(kinds)
+    if COUNTED.isdisjoint(kinds):
+        return cued
+    if (cued and _spelled_only(clause)) or _counts_things(clause, kinds):
         return True
-    ahead = clause[:first_number]
-    if any(piece.kind in AHEAD for piece in ahead):
+    first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
+    ahead, behind = kinds[:first_number], kinds[first_number:]
+    if cued and not AHEAD.isdisjoint(ahead):
         return True
-    named = any(piece.kind is K.NAME for piece in clause)
-    if not named and any(piece.kind is K.UNRELATED for piece in (clause if not _has_times(clause) else ahead)):
+    if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
         return True
-    if _somebody_did(ahead) or _is_ahead(ahead):
+    if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number])):
         return True
-    behind = clause[first_number:]
-    if any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind):
-        return True
-    return any(piece.kind in BEHIND for piece in behind)
+    return not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:]))
 
 
-def _has_times(clause: list[Piece]) -> bool:
-    return any(piece.kind is K.TIMES for piece in clause)
+def _was_long_ago(behind: list[Piece]) -> bool:
+    return any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind)
 
 
 def _somebody_did(ahead: list[Piece]) -> bool:
@@ -221,16 +219,14 @@ def _is_ahead(ahead: list[Piece]) -> bool:
 
 def _spelled_only(clause: list[Piece]) -> bool:
     """A number word among talk counts nothing: "my mate has two left feet"."""
-    cued = any(piece.kind in AHEAD for piece in clause)
-    return cued and all(piece.spelled for piece in clause if piece.kind is K.NUMBER)
+    return all(piece.spelled for piece in clause if piece.kind is K.NUMBER)
 
 
-def _counts_things(clause: list[Piece]) -> bool:
+def _counts_things(clause: list[Piece], kinds: list[K]) -> bool:
     """ "3 guys are waiting", "2 exercises left", "a twinge on rep 4": the only number counts no reps."""
-    numbers = [at for at, piece in enumerate(clause) if piece.kind in COUNTED]
-    if len(numbers) != 1 or any(piece.kind in SET_SIGNS for piece in clause):
+    if not SET_SIGNS.isdisjoint(kinds) or kinds.count(K.NUMBER) + kinds.count(K.COUNT) != 1:
         return False
-    at = numbers[0]
+    at = kinds.index(K.NUMBER if K.NUMBER in kinds else K.COUNT)
     if any(piece.kind is K.FOR for piece in clause[max(0, at - 1) : at + 2]):
         return False
     if any(piece.kind is K.PAIN for piece in clause[:at]):

@@ -18,7 +18,7 @@ def label_of(sets: Sequence[SetDone], rivals: Sequence[Sequence[SetDone]] = ()) 
         same = len({tuple(map(_counted, reading)) for reading in rivals}) == 1
         if same:
             return sets[0].exercise[:LONGEST_LABEL]
-    described = describe(sets)
+    described = describe(sets, LONGEST_LABEL)
     return described if len(described) <= LONGEST_LABEL else described[: LONGEST_LABEL - 1] + "…"
 
 
@@ -26,15 +26,17 @@ def _counted(one: SetDone) -> tuple[object, ...]:
     return one.reps, one.seconds, one.metres, one.load.amount if one.load else None
 
 
-def describe(sets: Sequence[SetDone]) -> str:
-    """The sets in words: "barbell row 3×12 at 55 kg"."""
-    parts = []
+def describe(sets: Sequence[SetDone], enough: int | None = None) -> str:
+    """The sets in words: "barbell row 3×12 at 55 kg"; not all of them where `enough` characters are told before."""
+    parts: list[str] = []
     for exercise, of_it in groupby(sets, key=lambda one: one.exercise):
         told = []
         for numbers, alike in groupby(of_it, key=numbers_of):
             count = len(list(alike))
             told.append(f"{count}×{numbers}" if count > 1 else numbers)
         parts.append(f"{exercise} {', '.join(told)}")
+        if enough is not None and sum(map(len, parts)) > enough:
+            break
     return "; ".join(parts)
 
 

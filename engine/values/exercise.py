@@ -13,6 +13,9 @@ from engine.values.muscles import Muscle
 class Pattern(Enum):
     """The movement a programmer balances."""
 
+    # Members are singletons: hashing them by identity saves a call for each look-up.
+    __hash__ = object.__hash__
+
     SQUAT = "squat"
     HINGE = "hinge"
     LUNGE = "lunge"
@@ -27,6 +30,8 @@ class Pattern(Enum):
 
 
 class Equipment(Enum):
+    __hash__ = object.__hash__
+
     BARBELL = "barbell"
     EZ_BAR = "ez bar"
     TRAP_BAR = "trap bar"
@@ -44,7 +49,6 @@ class Equipment(Enum):
 class Loading(Enum):
     """How the exercise is loaded; it decides how a bare number is read and what can be loaded."""
 
-    # Members are singletons: hashing them by identity saves a call for each look-up.
     __hash__ = object.__hash__
 
     BAR = "bar"  # the load is the bar and all on it
@@ -58,6 +62,8 @@ class Loading(Enum):
 
 class Measure(Enum):
     """What a set of it is counted in."""
+
+    __hash__ = object.__hash__
 
     REPS = "reps"
     TIME = "time"

@@ -434,3 +434,10 @@ def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
 )
 def test_what_no_lifter_means_is_asked_or_left_unread(text: str) -> None:
     assert not isinstance(read(text, situation(), KNOWN), Logged)
+
+
+def test_more_lifts_than_a_week_holds_are_not_read_whether_known_or_not() -> None:
+    outcome = read("zwargl 3x5 80\n" * 150, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert outcome.why.startswith("more numbers than one message can hold")
