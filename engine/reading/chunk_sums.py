@@ -97,5 +97,6 @@ class SummedChunks:
         self.in_note = False
         for factor in chunk.factors:
             for number in factor:
-                chunk.failure = chunk.failure or number.failure
+                if number.failure:
+                    chunk.failure = True
         self.out.found.append(chunk)

@@ -39,9 +39,18 @@ def with_days_mended(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
     return pieces if out is None else out
 
 
-def _meant(word: str, catalogue: Catalogue) -> Meaning | None:
+@lru_cache(maxsize=2_048)
+def _near(word: str) -> tuple[str, ...]:
+    """The names of days that a word is one slip away from."""
     slips, named = _days()
-    near = [known for known in slips.near(word) if known in named and known != word and _is_slip(word, known)]
+    return tuple(known for known in slips.near(word) if known in named and known != word and _is_slip(word, known))
+
+
+def _meant(word: str, catalogue: Catalogue) -> Meaning | None:
+    near = _near(word)
+    if not near:
+        return None
+    named = _days()[1]
     meant = {(named[known].kind, named[known].value) for known in near}
     return named[near[0]] if len(meant) == 1 and word not in catalogue.typos.ordinary else None
 

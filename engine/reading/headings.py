@@ -12,6 +12,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
+HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
 NUMBERED_WORDS = SESSIONS | frozenset(
     ("entrenamiento", "sesión", "sessão", "sessione", "sessie", "sesja", "övning", "übung", "ejercicio", "exercício",
      "esercizio", "exercice", "oefening", "ćwiczenie", "упражнение", "entry", "lift", "day")
@@ -23,7 +24,8 @@ BEHIND_A_HEADING = frozenset((K.COLON, K.DASH, K.STOP, K.CLOSE))
 
 def without_headings(pieces: list[Piece]) -> list[Piece]:
     """The pieces without headings and the bare numbers behind them."""
-    if not any(piece.kind is K.HEADING or _is_numbered(piece) for piece in pieces):
+    plain = HEADING_KINDS.isdisjoint([piece.kind for piece in pieces])
+    if plain and NUMBERED_WORDS.isdisjoint([piece.text for piece in pieces]):
         return pieces
     out: list[Piece] = []
     line_start = True

@@ -35,7 +35,7 @@ def known_of(exercise: ExerciseName, context: Context) -> Known:
     last = context.last.get(exercise)
     load = told or (planned.load if planned else None) or last
     seen = [one for one in (context.best.get(exercise), last, told) if one is not None]
-    heaviest = max(seen, key=Load.kilograms) if seen else None
+    heaviest = max(seen, key=Load.kilograms) if len(seen) > 1 else next(iter(seen), None)
     return Known(load, planned, heaviest, told, last)
 
 

@@ -154,7 +154,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     for entry in told:
         part = part_of(entry, context, catalogue, before)
         parts.append(part)
-        for one in part.readings[0].sets if part.readings else ():
+        for one in part.readings[0].sets if part.readings and len(told) > 1 else ():
             before.pop(one.exercise, None)
             before[one.exercise] = one.load
     note = None if kinds.isdisjoint(NOTED) else _note(pieces, prepared.cleaned)

@@ -80,7 +80,9 @@ def is_plainly_sets(pieces: Sequence[Piece], kinds: Set[K], book: Phrasebook) ->
     first = pieces[0]
     if kinds & REQUEST_KINDS or not (first.kind is K.NUMBER or (first.kind in NAMING and not _opens(first, book))):
         return False
-    return K.TIMES in kinds or (K.NUMBER in kinds and kinds <= WORDLESS and not any(_asks(p, book) for p in pieces))
+    return K.TIMES in kinds or (
+        K.NUMBER in kinds and kinds <= WORDLESS and True not in [_asks(p, book) for p in pieces]
+    )
 
 
 def _asks(piece: Piece, book: Phrasebook) -> bool:

@@ -79,7 +79,7 @@ class Entry:
 
     @property
     def has_numbers(self) -> bool:
-        return any(piece.kind in COUNTS for piece in self.pieces)
+        return not COUNTS.isdisjoint([piece.kind for piece in self.pieces])
 
 
 class Clause(NamedTuple):
@@ -321,11 +321,12 @@ class Segmenter:
 
     def _share_out(self, place: int, entry: Entry) -> bool:
         """ "squat and bench 3x5, 100 and 80": the same sets at a load each; or a pair each."""
+        if not entry.pieces or entry.pieces[0].kind not in SAID_TOGETHER:
+            return False
         first = place
         while first and not self.entries[first - 1].has_numbers and self.entries[first - 1].names:
             first -= 1
-        together = bool(entry.pieces) and entry.pieces[0].kind in SAID_TOGETHER
-        parts = shares(entry.pieces, place - first + 1) if first < place and together else []
+        parts = shares(entry.pieces, place - first + 1) if first < place else []
         for one, part in zip(self.entries[first : place + 1], parts, strict=False):
             one.pieces = part
         return bool(parts)

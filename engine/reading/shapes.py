@@ -113,10 +113,8 @@ class Shaper(Marked):
         self.weak = self.weak or True in [draft.carried for draft in self.drafts]
         self.unplaced = self.unplaced or self._has_stray()
         self._results()
-        if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
-            raise DoesNotFit("a set without a load beside sets with one")
-        if len({(draft.seconds or draft.metres) is None for draft in self.drafts}) > 1:
-            raise DoesNotFit("sets counted in reps beside sets that are not")
+        if len(self.drafts) > 1:
+            self._check_alike()
         if out.failure_ahead:
             for draft in self.drafts:
                 draft.failure = True
@@ -134,6 +132,12 @@ class Shaper(Marked):
             return
         for draft in self.drafts[first:]:
             draft.load = loads[first - 1]
+
+    def _check_alike(self) -> None:
+        if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:
+            raise DoesNotFit("a set without a load beside sets with one")
+        if len({(draft.seconds or draft.metres) is None for draft in self.drafts}) > 1:
+            raise DoesNotFit("sets counted in reps beside sets that are not")
 
     def _check_complete(self) -> None:
         if (
