@@ -41,7 +41,7 @@ class Prepared(NamedTuple):
         return bool(self.tokens) and not self.spoken
 
 
-MOST_NUMBERS, MOST_SIGNS, MOST_NAMES = 900, 1_200, 100
+MOST_NUMBERS, MOST_SIGNS, MOST_NAMES, MOST_LINES = 900, 1_200, 100, 500
 """What one message may hold: more than fits into a week's training, pasted. Common practice, no source."""
 
 
@@ -98,7 +98,8 @@ REACH_OF_A_PAIR = 3
 
 def _too_many(tokens: list[Token]) -> bool:
     shapes = Counter(token.shape for token in tokens)
-    return shapes[Shape.NUMBER] + shapes[Shape.CLOCK] > MOST_NUMBERS or shapes[Shape.SIGN] > MOST_SIGNS
+    numbers = shapes[Shape.NUMBER] + shapes[Shape.CLOCK]
+    return numbers > MOST_NUMBERS or shapes[Shape.SIGN] > MOST_SIGNS or shapes[Shape.LINE] > MOST_LINES
 
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:

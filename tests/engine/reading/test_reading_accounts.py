@@ -441,3 +441,10 @@ def test_more_lifts_than_a_week_holds_are_not_read_whether_known_or_not() -> Non
 
     assert isinstance(outcome, NoSets)
     assert outcome.why.startswith("more numbers than one message can hold")
+
+
+def test_more_lines_than_a_week_holds_are_not_read() -> None:
+    outcome = read("80x5\n" * 600, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert outcome.why.startswith("more numbers than one message can hold")
