@@ -31,6 +31,7 @@ def context_of(turn: Turn) -> Context:
         recent=recent,
         taught=_taught(turn),
         load_first=turn.preferences.load_first,
+        called=turn.me.name,
     )
 
 

@@ -10,8 +10,9 @@ from bot.replies.talk import did_you_mean, read_as
 from bot.turn import Turn
 from engine.reading.values import Act, Asked, Correction, Logged, NoSets, Outcome
 
-NEVER_GUESSED = frozenset(("undo", "erase", "quiet", "forget", "accept"))
-"""What takes something away, or ends something, is not done on a mistyped word: it is asked."""
+NEVER_GUESSED = frozenset(("erase", "quiet", "forget", "accept"))
+"""What takes something away, or ends something, is not done on a mistyped word: it is asked. A mistyped undo is done:
+redo brings it back, and the reply says so."""
 
 
 def dispatch(turn: Turn, outcome: Outcome) -> None:
@@ -24,7 +25,7 @@ def dispatch(turn: Turn, outcome: Outcome) -> None:
         case NoSets():
             talk.no_sets(turn, outcome)
         case Act(mended=mended) if mended and outcome.name in NEVER_GUESSED:
-            turn.say(did_you_mean(outcome.name, mended))
+            turn.say(did_you_mean(mended))
         case Act(mended=mended):
             turn.heading = "\n".join(filter(None, (turn.heading, read_as(mended) if mended else "")))
             act_on(turn, outcome)

@@ -43,6 +43,9 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
         return True
     if kind not in (ASK_ZONE, WHICH_ZONE) or len(said) > LONGEST_ANSWER:
         return False
+    if said in UNIT_WORDS:  # told before it was asked; the clock stays open
+        choose_unit(turn, UNIT_WORDS[said].value)
+        return True
     outcome = read(text, context_of(turn), turn.catalogue)
     if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread:
         return False

@@ -13,6 +13,7 @@ from decimal import Decimal, InvalidOperation
 from typing import Any, TextIO, assert_never
 
 from bot import clock, zones
+from bot.intents.bodyweight import weight_in
 from bot.read_explained import explanation
 from engine.catalogue.catalogue import Catalogue, catalogue
 from engine.reading import read
@@ -75,8 +76,11 @@ def _load(amount: object, unit: Unit, name: str) -> Load:
         raise ValueError(f"read {amount!r} for a load, expected a number") from slip
 
 
-def answer_of(outcome: Outcome) -> dict[str, Any]:
-    """The outcome as the contract's JSON object."""
+def answer_of(outcome: Outcome, unit: Unit = Unit.KG) -> dict[str, Any]:
+    """The outcome as the contract's JSON object; `unit` is that of bare numbers.
+
+    A body weight told is no set and asks for nothing: it is "no-sets" with the weight beside it.
+    """
     match outcome:
         case Logged():
             told = {"date": _iso(outcome.on), "note": outcome.note, "pain": outcome.pain}
@@ -91,6 +95,8 @@ def answer_of(outcome: Outcome) -> dict[str, Any]:
             }
         case NoSets():
             return {"outcome": "no-sets", **_given({"pain": outcome.pain})}
+        case Act(name="bodyweight") if (weight := weight_in(outcome.text, unit)) is not None:
+            return {"outcome": "no-sets", "bodyweight": number(weight.amount), "unit": weight.unit.value}
         case Act():
             return _act_json(outcome)
         case Correction():
@@ -161,7 +167,7 @@ def _answer_line(line: str, known: Catalogue) -> dict[str, Any]:
     try:
         asked = json.loads(line)
         context = context_from(asked.get("context") or {})
-        return {"id": asked.get("id"), **answer_of(read(str(asked["text"]), context, known))}
+        return {"id": asked.get("id"), **answer_of(read(str(asked["text"]), context, known), context.unit)}
     except (ValueError, KeyError, TypeError, AttributeError) as slip:
         return {"error": f"{type(slip).__name__}: {slip}"}
 

@@ -14,6 +14,7 @@ import asyncio
 import logging
 import signal
 import sys
+import threading
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -31,6 +32,7 @@ from bot.telegram_adapter import Telegram
 from bot.telegram_updates import SOURCE
 from bot.ticker import ticking
 from bot.writer import Writer
+from engine.reading.dates import load_days_in_words
 from storage.database import Database, open_database
 
 log = logging.getLogger(__name__)
@@ -87,6 +89,7 @@ def run(
         log.debug("database not opened", exc_info=True)
         return _complain(redacting.clean(f"Cannot open the database {settings.database}: {error}"), FAILED)
     writer = Writer(database)
+    threading.Thread(target=load_days_in_words, daemon=True).start()
     try:
         return asyncio.run(_Server(settings, writer, product(database), clock).serve())
     except Exception:

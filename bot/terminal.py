@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import sys
 import tempfile
+import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
@@ -22,6 +23,7 @@ from bot.handle import Product
 from bot.messages import Document, Inbound, InboundKind
 from bot.product_settings import database_url, user_data_directory
 from bot.terminal_view import hint, shown
+from engine.reading.dates import load_days_in_words
 from storage.database import Database, open_database
 from storage.envelopes import Delivery, OutboxId, OutboxState
 from storage.records import Person
@@ -160,6 +162,7 @@ def run(*, name: str, url: str | None, demo: bool) -> int:
         terminal = Terminal(database, product, who, now)
         if not sys.stdin.isatty():
             return _plain(terminal)
+        threading.Thread(target=load_days_in_words, daemon=True).start()  # while she reads the first words
         return _edited(terminal, demo)
 
 

@@ -34,6 +34,8 @@ def _head(asked: Asked, text: str) -> str:
             return f"How many did you do in {quoted(text)}?"
         case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:
             return f"How is {quoted(text)} meant?"
+        case Doubt.WHOSE:
+            return f"Yours, or {asked.term}'s?"
         case Doubt.UNKNOWN_NAME | Doubt.NO_REPS:
             return asked.question.removesuffix(" Nothing is saved yet.")
         case _:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.replies.reply import UNDO, Reply, row
+from bot.replies.reply import Reply
 from bot.replies.trouble import EXAMPLE, quoted
 
 
@@ -23,7 +23,6 @@ def read_as(mended: str) -> str:
     return f"Read as: {mended}"
 
 
-def did_you_mean(name: str, mended: str) -> Reply:
+def did_you_mean(mended: str) -> Reply:
     """A mistyped request that takes something away: nothing was done."""
-    said = f"Did you mean {quoted(mended)}? Nothing changed."
-    return Reply(said, row(UNDO)) if name == "undo" else Reply(f"{said} If so, send: {mended}")
+    return Reply(f"Did you mean {quoted(mended)}? Nothing changed. If so, send: {mended}")

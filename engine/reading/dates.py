@@ -357,6 +357,13 @@ def _year(text: str) -> int | None:
     return None if not text.isdigit() else int(text) + (2000 if len(text) <= 2 else 0)
 
 
+def load_days_in_words() -> None:
+    """Nothing; what `said_freely` needs is loaded, so that the first day told in free words does not wait for it."""
+    import dateparser
+
+    dateparser.parse("1 march", languages=["en"])
+
+
 def said_freely(text: str, now: datetime, unit: Unit) -> date | None:
     """The day that a marked piece of text ("date: 3 march") tells, or None; never one of the future or long past."""
     import dateparser

@@ -29,6 +29,7 @@ IN_DOUBT = {
     Doubt.EFFORT_OR_LOAD: "is the number behind @ the load or the effort?",
     Doubt.UNKNOWN_NAME: "there is a word in it that I do not know",
     Doubt.NO_REPS: "no reps in it",
+    Doubt.WHOSE: "whose sets are these?",
     Doubt.NUMBERS: "{ways}?",
 }
 

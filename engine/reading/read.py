@@ -28,6 +28,7 @@ from engine.reading.requests_spelt import forgets
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
+from engine.reading.whose import asked_whose
 from engine.reading.wording import label_of
 from engine.values.load import Load
 
@@ -69,7 +70,20 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     told: Outcome | None = gone_on(prepared.spoken, context)
     if told is None and K.PLANNED in prepared.told:
         told = as_planned(prepared.spoken, context, catalogue)
-    return told if told is not None else read_sets(prepared, context, catalogue)
+        if isinstance(told, Asked) and not told.readings:
+            told = _told_in_full(prepared, context, catalogue) or told
+    outcome = told if told is not None else read_sets(prepared, context, catalogue)
+    return asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+
+
+def _told_in_full(prepared: Prepared, context: Context, catalogue: Catalogue) -> Logged | None:
+    """ "leg press 3x10 120 as planned": the sets themselves, where all of them are told and nothing is left out."""
+    if K.EXCEPT in prepared.told or not {K.NAME, K.TIMES} <= prepared.told:
+        return None
+    bare = [piece for piece in prepared.pieces if piece.kind is not K.PLANNED]
+    found = read_sets(prepared._replace(pieces=bare, other=None), context, catalogue)
+    full = isinstance(found, Logged) and all(one.load is not None for one in found.sets) and not found.unread
+    return found if isinstance(found, Logged) and full else None
 
 
 def _about_what_stands(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:
@@ -327,6 +341,7 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.UNLIKELY_LOAD: "That is far from what you lift. Is it right",
         Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
         Doubt.NO_REPS: "How many reps were that",
+        Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
     }
     if doubt is Doubt.UNKNOWN_NAME and not choices:
         return f"I do not know “{term}”. Which exercise is it? Nothing is saved yet."

@@ -15,7 +15,7 @@ from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
-from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely
+from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely, undoes
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
 from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
@@ -161,6 +161,8 @@ def _by_phrase(
         return Act("done")
     if (asked := asked_freely(plain, pieces, book)) is not None:
         return asked
+    if undoes(plain, book):
+        return Act("undo")
     longest = min(MOST_WORDS_OF_A_PHRASE, len(words)) if plain and plain[0] in book.openers else 0
     for length in range(longest, 0, -1):
         head = " ".join(plain[:length])
@@ -175,7 +177,7 @@ def _by_phrase(
                 return found
     return (
         repeat_told(words, pieces, context)
-        or again_told(plain, pieces, book)
+        or again_told(plain, pieces, context, book)
         or told_freely(plain, pieces, context, book)
         or taught_of(cleaned, catalogue)
         or asks_history(words, pieces, context)
@@ -196,10 +198,21 @@ def _last_clause(
         return None
     # The clause keeps its place in the text, so that the pieces still fit it.
     clause = " " * (at + 1) + cleaned[at + 1 :]
-    found = _by_phrase(words, clause, behind, context, catalogue, book)
+    reason = [piece for piece in pieces if piece.start < at]
+    found = _by_phrase(words, clause, behind, _pointed_at(words, reason, context), catalogue, book)
     if found is None or found.name not in BEHIND_A_REASON:
         return None
-    return _with_reason(found, words, [piece for piece in pieces if piece.start < at], context)
+    return _with_reason(found, words, reason, context)
+
+
+def _pointed_at(words: Sequence[tuple[str, Token]], reason: Sequence[Piece], context: Context) -> Context:
+    """The context with the only lift of the reason in hand where the request points back: "row is broken, swap it"."""
+    named = {narrowed(piece.names, context)[0] for piece in reason if piece.kind is K.NAME}
+    points = len(named) == 1 and any(word in POINTING_BACK for word, _ in words)
+    return replace(context, doing=named.pop()) if points else context
+
+
+POINTING_BACK = frozenset(("it", "that", "them", "this", "those", "these"))
 
 
 def _with_reason(found: Act, words: list[tuple[str, Token]], reason: Sequence[Piece], context: Context) -> Act:
@@ -274,4 +287,4 @@ NAMES = frozenset(
         "settings",
         "share",
     )
-) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead"}
+) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed"}

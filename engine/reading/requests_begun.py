@@ -13,12 +13,13 @@ from engine.reading.prepare import Prepared
 
 NEEDS = {
     "bodyweight": "a body weight needs one number, for instance: bodyweight 80.5",
+    "weighed": "a body weight needs its unit or a word, for instance: bodyweight 80.5",
     "pause": "a pause needs a day ahead, for instance: pause until 24 june",
     "remind": "a reminder needs a time, for instance: remind me at 18:00",
     "snooze": "snooze needs a time, for instance: snooze 20 min",
     "quiet": "quiet hours need two times, for instance: quiet 22:00 7:30",
 }
-ALSO_SETS = frozenset(("bw", "i am", "back on", "back in"))
+ALSO_SETS = frozenset(("bw", "back on", "back in"))
 """Beginnings of a request that sets begin with, too: "bw 12 10 8"."""
 SETS_TOLD = frozenset((K.NAME, K.TIMES))
 
@@ -32,7 +33,13 @@ def begun_request(prepared: Prepared) -> str:
     if not intent:
         return ""
     numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
-    return NEEDS[intent] if intent != "bodyweight" or numbers == 1 else ""
+    if intent == "weighed" and not (len(prepared.spoken) <= MOST_OF_AN_AGE and prepared.spoken[-1].kind is K.NUMBER):
+        return ""
+    return NEEDS[intent] if intent not in ("bodyweight", "weighed") or numbers == 1 else ""
+
+
+MOST_OF_AN_AGE = 3
+""" "i am 30": pieces."""
 
 
 def _begun(words: Sequence[str]) -> str:

@@ -1,6 +1,6 @@
 """Requests told in no fixed order: the words that make them stand anywhere in a short sentence.
 
-skip    = LEAVE name ... OUT | name ... SKIP
+skip    = LEAVE name ... OUT | name ... SKIP | NOT name TODAY
 swap    = [ name ] INSTEAD-OF name ... [ name ] | "rather" name "than" name | name ... name "instead"
 history = name and LAST-TIME, asked or on their own | name HISTORY
 done    = the gym, the session, I  FINISHED
@@ -31,7 +31,7 @@ def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context,
     """The request that the sentence makes, by its cues; None where it makes none."""
     if len(words) > LONGEST or any(piece.kind in COUNTED for piece in pieces):
         return None
-    if book.cued.isdisjoint(words) and not any(piece.kind is K.ARROW for piece in pieces):
+    if book.cued.isdisjoint(words) and not any(piece.kind in (K.ARROW, K.TODAY) for piece in pieces):
         return None
     named = [piece for piece in pieces if piece.kind is K.NAME]
     if not named:
@@ -41,6 +41,7 @@ def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context,
         _history(phrase, pieces, named, context, book)
         or _swap(phrase, pieces, named, context, book)
         or _skip(words, pieces, named, context, book)
+        or _left_out_today(pieces, named, context, book)
     )
 
 
@@ -68,6 +69,19 @@ def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> 
     return all(word in finished or word in book.cues["session"] or word in parts for word in words)
 
 
+def undoes(words: Sequence[str], book: Phrasebook) -> bool:
+    """Whether the latest set is to go, in any words that only point at it: "bin my last set"."""
+    length = max((len(cue.split()) for cue in book.cues["delete"] if _opens_with(words, cue)), default=0)
+    behind = words[length:]
+    points = not book.cues["pointsback"].isdisjoint(behind)
+    return length > 0 and points and all(word in book.cues["lastone"] for word in behind)
+
+
+def _opens_with(words: Sequence[str], cue: str) -> bool:
+    parts = cue.split()
+    return list(words[: len(parts)]) == parts
+
+
 UNENDED = frozenset(("for", "with", "and", "my", "the", "i", "is"))
 """Words that a sentence about a finished session does not end in."""
 NO_SESSION = frozenset(
@@ -76,7 +90,7 @@ NO_SESSION = frozenset(
 """Words of headings that are a part of a session, or more than one."""
 
 
-def again_told(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
+def again_told(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """The latest set again, once or so many times: "and another one the same", "another two sets like that"."""
     core, around = book.cues["again"], book.cues["aroundagain"]
     if len(core.intersection(words)) != sum(word in core for word in words) or len(words) > LONGEST:
@@ -93,8 +107,17 @@ def again_told(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) 
     asked = any(piece.kind in (K.MORE, K.ANOTHER) for piece in pieces) or numbers[0].role is Role.SETS
     if any(piece.kind in (K.FOR, K.AT, K.WITH) for piece in pieces):
         return None  # "one more for 3" is a set of three
+    if numbers[0].role is Role.BARE and _is_as_many_as_before(numbers[0], pieces, context):
+        return None  # "another 3" behind a set of three is one
     whole = numbers[0].value == int(numbers[0].value) and 1 <= numbers[0].value <= MOST_SETS
     return Act("repeat", count=int(numbers[0].value)) if several and asked and whole else None
+
+
+def _is_as_many_as_before(number: Piece, pieces: Sequence[Piece], context: Context) -> bool:
+    """Whether the number is the reps of the latest set, give or take one, and nothing calls it sets."""
+    if not context.recent or number.spelled or any(piece.kind in (K.MORE, K.SETS) for piece in pieces):
+        return False
+    return abs(context.recent[-1].done.reps - number.value) <= 1
 
 
 FEW_SETS = 3
@@ -192,3 +215,20 @@ def _skip(
     if not (out or behind):
         return None
     return Act("skip", exercise=_exercise(named[0], context))
+
+
+def _left_out_today(pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """ "no bench today", "not doing calves today": the lifts, the day and what leaves them out, and nothing else."""
+    today = [piece for piece in pieces if piece.kind is K.TODAY]
+    others = [piece for piece in pieces if piece.kind not in LISTED]
+    if len(today) != 1 or not others or others[-1].start > named[0].start:
+        return None
+    told = " ".join(spoken(word) for piece in others for word in piece.text.split())
+    # A piece shows the first word of the phrase that it stands for: "not" of "not doing".
+    if not any(cue == told or cue.startswith(f"{told} ") for cue in book.cues["nottoday"]):
+        return None
+    names = tuple(dict.fromkeys(_exercise(piece, context) for piece in named))
+    return Act("skip", exercise=names[0], also=names[1:])
+
+
+LISTED = frozenset((K.NAME, K.TODAY, K.AND, K.COMMA, K.STOP))

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from engine.reading.kinds import K
+from engine.reading.lifts_mended import skipped_as_mended
 from engine.reading.names import narrowed
 from engine.reading.pieces import Piece, Role
 from engine.reading.requests_said import Said
@@ -28,7 +31,7 @@ def _skip(said: Said) -> Act | None:
     words = set(said.rest_words)
     if words and words <= THIS_ONE | NOTHING_MORE and words & (THIS_ONE | {"today"}):
         return Act("skip", exercise=said.context.doing, text=said.rest)
-    return None
+    return skipped_as_mended(said)
 
 
 def _little_else(said: Said) -> bool:
@@ -42,7 +45,7 @@ def _swap(said: Said) -> Act | None:
         return None
     if len(named) == 1:
         doing = said.context.doing
-        onto = bool(said.rest_words) and said.rest_words[0] in ("to", "for", "with", "this", "it", "out")
+        onto = bool(said.rest_words) and said.rest_words[0] in ONTO
         if onto and doing is not None and doing != named[0]:
             return Act("swap", exercise=doing, to=named[0], text=said.rest)
         return None if onto else Act("swap", exercise=named[0], text=said.rest)
@@ -53,6 +56,7 @@ def _swap(said: Said) -> Act | None:
     return Act("swap", exercise=named[0], to=named[1], text=said.rest) if linked else None
 
 
+ONTO = frozenset(("to", "for", "with", "this", "it", "that", "those", "these", "them", "out"))
 LINKS = frozenset(
     ("to", "into", "a", "gegen", "durch", "mit", "por", "par", "con", "na", "door", "voor", "mot", "med", "на", "pour")
 )
@@ -76,9 +80,16 @@ def _with_exercise(said: Said) -> Act | None:
         return None
     if len(said.numbers()) > (1 if said.name == "why" else 0) or not _little_else(said):
         return None
-    if said.name == "history" and any(piece.kind is K.NOTE and piece.text not in BEST_WORDS for piece in said.pieces):
+    if said.name == "history" and any(_is_felt(said.pieces, at) for at in range(len(said.pieces))):
         return None
     return Act(said.name, exercise=named[0], text=said.rest)
+
+
+def _is_felt(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether the piece tells how a set felt; "how much", "how heavy" ask for the load."""
+    piece = pieces[at]
+    asks = at > 0 and pieces[at - 1].kind is K.ASKS
+    return piece.kind is K.NOTE and piece.text not in BEST_WORDS and not asks
 
 
 def _why(said: Said) -> Act | None:
@@ -172,14 +183,25 @@ def _rest(said: Said) -> Act | None:
 
 def _bodyweight(said: Said) -> Act | None:
     numbers = said.numbers()
+    if len(numbers) == 2 and DECIMAL_COMMA.search(said.rest):
+        numbers = numbers[:1]  # "81,4" is one number: nobody has two weights
     if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.LOAD) or not 30 <= numbers[0].value <= 700:
         return None
-    others = [
-        piece for piece in said.pieces if piece.kind not in (K.NUMBER, K.TODAY, K.FILLER, K.COLON, K.KG, K.LB, K.STOP)
-    ]
+    others = [piece for piece in said.pieces if piece.kind not in BESIDE_A_WEIGHT]
     if others or (said.rest_words and not said.rest_words[0][0].isdigit() and len(said.rest_words) > 3):
         return None
     return Act("bodyweight", text=said.rest)
+
+
+DECIMAL_COMMA = re.compile(r"\d,\d{1,2}\b")
+BESIDE_A_WEIGHT = frozenset((K.NUMBER, K.TODAY, K.FILLER, K.COLON, K.KG, K.LB, K.STOP, K.COMMA))
+
+
+def _weighed(said: Said) -> Act | None:
+    """ "i am 81 kg"; without a unit it may be an age."""
+    told = _bodyweight(said)
+    united = any(piece.unit is not None for piece in said.numbers())
+    return replace(told, name="bodyweight") if told is not None and united else None
 
 
 def _pause(said: Said) -> Act | None:
@@ -333,6 +355,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "best": _history,
     "rest": _rest,
     "bodyweight": _bodyweight,
+    "weighed": _weighed,
     "pause": _pause,
     "remind": _remind,
     "units": _units,

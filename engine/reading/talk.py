@@ -185,7 +185,17 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         return True
     if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number])):
         return True
-    return not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:]))
+    if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
+        return True
+    return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
+
+
+def _is_marked_planned(behind: list[Piece]) -> bool:
+    """ "deadlift 3x5 140 (planned)": the last word, in brackets or right behind the numbers."""
+    told = behind[:-1] if behind[-1].kind is K.CLOSE else behind
+    if len(told) <= 1 or spoken(told[-1].text) not in phrasebook().cues["markedplanned"]:
+        return False
+    return told[-2].kind in (K.OPEN, K.NUMBER, K.KG, K.LB)
 
 
 def _was_long_ago(behind: list[Piece]) -> bool:

@@ -49,6 +49,8 @@ class Context:
     taught: Mapping[str, ExerciseName] = field(default_factory=dict)
     load_first: bool | None = None
     """The writer's settled habit for light pairs such as 12x10; None: not known."""
+    called: str = ""
+    """The writer's name: sets behind another one are asked about."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +81,7 @@ class Doubt(Enum):
     UNLIKELY_LOAD = "far from what you lift"
     UNKNOWN_NAME = "unknown name"
     NO_REPS = "no reps"
+    WHOSE = "whose sets"
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,36 @@
+"""Sets behind somebody's name: "tom: bench 3x8 60" may be Tom's, so it is asked whose they are.
+
+line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name
+"""
+
+from __future__ import annotations
+
+from engine.reading.kinds import K
+from engine.reading.prepare import Prepared
+from engine.reading.values import Asked, Context, Doubt, Logged, Reading
+from engine.reading.wording import label_of
+
+SHORTEST, LONGEST = 3, 14
+"""Letters of a name; shorter words in front of a colon are labels. Common practice, no source."""
+
+
+def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
+    """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
+    name = _named(prepared, context)
+    if not name or logged.days or "\n" in prepared.cleaned.strip():
+        return logged
+    label = label_of(logged.sets)
+    said = f"Whose sets are these, yours or {name}’s? {label}. Nothing is saved yet."
+    mine = (Reading(logged.sets, 1.0, label),)
+    return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
+
+
+def _named(prepared: Prepared, context: Context) -> str:
+    """The name in front; empty where none stands there."""
+    kinds = [piece.kind for piece in prepared.spoken[:3]]
+    if kinds != [K.PLAIN, K.COLON, K.NAME]:
+        return ""
+    first = prepared.spoken[0]
+    typed = prepared.cleaned[first.start : first.end]
+    own = typed.casefold() in context.called.casefold().split()
+    return typed if typed.isalpha() and SHORTEST <= len(typed) <= LONGEST and not own else ""
