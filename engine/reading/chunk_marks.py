@@ -155,8 +155,13 @@ class MarkedChunks(ResultChunks):
         else:
             self.at += 1
             last = self._last()
-            if last is not None and not last.at:
+            if last is not None and not last.at and not self._is_on_the_bar(last):
                 last.at = (piece._replace(kind=K.NUMBER, role=Role.BAR),)
+
+    def _is_on_the_bar(self, last: Chunk) -> bool:
+        """ "100 on the bar": the load itself, and no bar beside it."""
+        head = last.factors[0] if last.size == 1 else ()
+        return len(head) == 1 and (head[0].role is Role.LOAD or head[0].value > MOST_LOADED_REPS)
 
     def body(self, piece: Piece) -> None:
         self.out.body = True

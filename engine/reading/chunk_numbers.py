@@ -126,7 +126,8 @@ class NumberChunks(SummedChunks):
             return False
         load, reps = last.factors[0], self.out.found[-2].factors[0]
         alone = len(load) == len(reps) == 1 and not last.at and not self.out.found[-2].at
-        return alone and load[0].role is Role.LOAD and reps[0].role is Role.REPS
+        loaded = alone and (load[0].role is Role.LOAD or load[0].value > MOST_LOADED_REPS)
+        return loaded and reps[0].role is Role.REPS
 
     def _tells_reps(self, last: Chunk) -> bool:
         """ "40, 8 reps, 3 times": the reps of one set; "40, 8 times" counts reps itself."""

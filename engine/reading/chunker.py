@@ -174,9 +174,33 @@ class Chunker(RepeatedChunks):
 
     def ahead_of_number(self, piece: Piece) -> None:
         """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list."""
+        if self._joins_load():
+            return
         bare = bool(self.out.found) and self._kind() is K.NUMBER and self.pieces[self.at + 1].role is Role.BARE
         self.out.dangling = self.out.dangling or bare
         self.at += 1
+
+    def _joins_load(self) -> bool:
+        """ "100 on the squat for 5": words stood between the load and its reps."""
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if (
+            last is None
+            or number is None
+            or last.size != 1
+            or last.at
+            or len(last.factors[0]) != 1
+            or self.separator not in (None, K.AND)
+        ):
+            return False
+        load = last.factors[0][0]
+        if number.role is not Role.BARE or not (load.role is Role.LOAD or load.value > MOST_LOADED_REPS):
+            return False
+        self.out.found.pop()
+        self.at += 1
+        last.factors.append(self.factor(None))
+        last.spoken_for = True
+        self._rest_of_chunk(last)
+        return True
 
     def no_place(self, piece: Piece) -> None:
         """ "5 out of 10": of reps wanted, or a scale that no word names."""

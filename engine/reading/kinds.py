@@ -92,6 +92,7 @@ class Kind(Enum):
     BOTH = "both"
     LAST = "last"
     LAST_TIME = "lasttime"
+    EARLIER = "earlier"
     FIRST = "first"
     MIDDLE = "middle"
     FROM_LAST = "fromlast"

@@ -9,6 +9,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.counts_misspelt import with_counts_mended
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.days_misspelt import with_days_mended
+from engine.reading.earlier_sets import without_earlier_sets
 from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import without_marks
@@ -106,6 +107,9 @@ def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece
     """The pieces, which are of these kinds, with days and marks gathered, and without numbers that are no sets."""
     if K.LAST_TIME in kinds:
         pieces = with_relative_loads(pieces)
+        kinds = kinds_of(pieces)
+    if K.EARLIER in kinds or K.OPEN in kinds:
+        pieces = without_earlier_sets(pieces)
         kinds = kinds_of(pieces)
     told = dated(pieces, kinds, context)
     return without_marks(told, kinds if told is pieces else kinds_of(told))

@@ -23,7 +23,9 @@ DOWN = frozenset(
     ("down", "minus", "-", "less", "lighter", "under", "below", "weniger", "leichter", "runter", "menos", "moins",
      "meno", "minder", "lichter", "mindre", "ner", "mniej", "меньше", "легче", "fewer")
 )  # fmt: skip
-BETWEEN = frozenset((K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS))
+BETWEEN = frozenset(
+    (K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS, K.EARLIER)
+)
 REACH = 4
 
 
@@ -41,7 +43,7 @@ def _gather(out: list[Piece], at: int) -> None:
         return
     if out[at].told == COMPARES:
         _aside_reps(out, at)
-    out[at] = out[at]._replace(kind=LEFT_OVER.get(out[at].told, K.SAYING))
+    out[at] = out[at]._replace(kind=LEFT_OVER.get(out[at].told, K.EARLIER))
 
 
 def _aside_reps(out: list[Piece], at: int) -> None:

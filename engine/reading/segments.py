@@ -17,10 +17,10 @@ from typing import NamedTuple
 from engine.reading.dates import WHY_NOT
 from engine.reading.headings import without_headings
 from engine.reading.kinds import K
+from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.pieces import Piece, Role
 from engine.reading.rounds import without_rounds
 from engine.reading.shared_sets import (
-    MOST_LOADED_REPS,
     SAID_TOGETHER,
     counts_ahead,
     shared_clause,
@@ -172,7 +172,7 @@ class Segmenter:
             else:
                 self._several(clause)
         self._share_both()
-        if any(entry.has_numbers for entry in self.entries) and _is_aside(self.lead):
+        if any(entry.has_numbers for entry in self.entries) and not self.lead.names and is_aside(self.lead.pieces):
             self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
         self._day_behind(found)
@@ -252,7 +252,9 @@ class Segmenter:
             self.lead.pieces += [*([clause.cut] if clause.cut is not None else []), *rest]
             self.current = self.lead
             return
-        ahead = clause.name_last or _warms_up(self.lead)
+        ahead = (
+            clause.name_last or warms_up(self.lead.pieces) or leads_to(self.lead.pieces, clause.cut, clause.pieces, at)
+        )
         takes_lead = ahead and self.lead.has_numbers and self.current is None and not self.lead.names
         entry = self._open(name.names, name.text)
         entry.modified_by = _modified(clause, at)
@@ -351,21 +353,6 @@ def _is_joined(first: Entry, second: Entry) -> bool:
     """Whether two names were joined by a word, and numbers stand behind the second alone."""
     joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS)
     return joined and second.has_numbers and bool(first.names) and all(one.kind in SILENT for one in first.pieces)
-
-
-def _warms_up(lead: Entry) -> bool:
-    """ "warmed up with the bar for 10 and 50 for 5, then benched 70": loads of the lift that is named behind them."""
-    kinds = [piece.kind for piece in lead.pieces if piece.kind not in SILENT or piece.kind is K.WARMUP]
-    loaded = K.BAR in kinds or any(piece.role is Role.LOAD or piece.value > MOST_LOADED_REPS for piece in lead.pieces)
-    return bool(kinds) and kinds[0] is K.WARMUP and loaded and K.UNRELATED not in kinds
-
-
-def _is_aside(lead: Entry) -> bool:
-    """Words with a number in them ahead of the first exercise ("lifted with 2 friends"), and no shape of a set."""
-    kinds = [piece.kind for piece in lead.pieces]
-    counted = [piece for piece in lead.pieces if piece.kind in COUNTS]
-    few = len(counted) <= 1 and all(piece.role is Role.BARE for piece in counted)
-    return not lead.names and K.PLAIN in kinds and few and not {K.TIMES, K.AT, K.FOR} & set(kinds)
 
 
 def entries(pieces: list[Piece]) -> list[Entry]:

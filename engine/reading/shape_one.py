@@ -144,7 +144,7 @@ class OneFactor(Adding):
 
     def _times_of_it(self, number: Piece) -> None:
         """ "60 8 times": reps; behind reps ("20 8 times") they may be sets of them."""
-        self.unplaced = self.unplaced or (self.listed and not self.traits.body)
+        self.unplaced = self.unplaced or (self.listed and not self.pending and not self.traits.body)
         self._typed_reps(number)
 
     def _sets_said(self, number: Piece) -> None:

@@ -19,10 +19,10 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND))
 LONGEST_SENTENCE = 120
 """Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
-CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN}
+CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT}
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
@@ -76,10 +76,10 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
         if plans and target and _is_result(clause):
-            kept += [*target, *clause]
+            kept += [*target, *map(_as_result, clause)]
             plans, target = False, []
             continue
-        if place and clause and _turns(clause[0]):
+        if place and clause and (_turns(clause[0]) or _is_my_turn(clause)):
             plans, clause = False, _with_name(clause, named)
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
@@ -94,6 +94,10 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     return kept
 
 
+def _is_my_turn(clause: list[Piece]) -> bool:
+    return clause[0].kind is K.AND and len(clause) > 1 and clause[1].text in ME
+
+
 def _target(clause: list[Piece]) -> list[Piece]:
     """What was to be done, without the words that say so; empty where it tells no lift and numbers."""
     told = [piece for piece in clause if piece.kind not in AHEAD]
@@ -104,12 +108,20 @@ def _target(clause: list[Piece]) -> list[Piece]:
 
 def _is_result(clause: list[Piece]) -> bool:
     """ ", got 4": what came of a target, told by its reps alone."""
-    told = [piece for piece in clause if piece.kind not in RESULT_OPENERS]
+    if any(piece.kind is K.PLAIN and piece.text != "instead" for piece in clause):
+        return False
+    told = [piece for piece in map(_as_result, clause) if piece.kind not in RESULT_OPENERS]
     return len(told) > 1 and told[0].kind is K.GOT and all(piece.kind in RESULTS for piece in told[1:])
 
 
-RESULT_OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.ONLY, K.AND))
-RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY))
+def _as_result(piece: Piece) -> Piece:
+    """ "did 3x8 instead" tells what came of it as "got 3x8" does."""
+    return piece._replace(kind=K.GOT) if piece.kind is K.FILLER and piece.text in DID else piece
+
+
+DID = frozenset(("did", "hice", "fiz", "habe", "ho fatto", "gjorde", "сделал", "сделала", "zrobiłem", "zrobiłam"))
+RESULT_OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.ONLY, K.AND, K.PLAIN))
+RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.TIMES, K.FILLER))
 
 
 def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
@@ -130,6 +142,8 @@ def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
 def _opens_another(sentence: list[Piece], at: int) -> bool:
     """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
     piece = sentence[at]
+    if piece.kind is K.AND:
+        return _goes_on_with_me(sentence, at)
     turns = _turns(piece)
     if not turns and piece.kind is not K.OTHERS:
         return False
@@ -142,12 +156,23 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
     return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
 
 
+def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
+    """ "my mate benched 100x5 and i did 80x5"."""
+    others = any(piece.kind is K.OTHERS for piece in sentence[:at])
+    me = at + 1 < len(sentence) and sentence[at + 1].text in ME
+    return others and me and _counts(sentence[at:]) > 0
+
+
+ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))
+
+
 def _turns(piece: Piece) -> bool:
     return piece.kind is K.FILLER and piece.text in phrasebook().cues["but"]
 
 
 def _tells_what_was_done(clause: list[Piece]) -> bool:
-    did = any(piece.kind in (K.GOT, K.ONLY) for piece in clause)
+    named = bool(clause) and clause[0].kind is K.NAME and AHEAD.isdisjoint([piece.kind for piece in clause])
+    did = named or any(piece.kind in (K.GOT, K.ONLY) for piece in clause)
     did = did or not phrasebook().cues["didso"].isdisjoint(piece.text for piece in clause)
     return did and _counts(clause) > 0
 
@@ -202,6 +227,11 @@ def _was_long_ago(behind: list[Piece]) -> bool:
     return any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind)
 
 
+PERHAPS = frozenset(
+    ("maybe", "perhaps", "vielleicht", "quizás", "quizá", "forse", "misschien", "może", "talvez", "kanske")
+)
+
+
 def _somebody_did(ahead: list[Piece]) -> bool:
     """ "paul squatted 150x5": an unknown subject in front of a lift told as a verb."""
     for subject, verb in pairwise(ahead):
@@ -217,7 +247,9 @@ def _is_somebody(piece: Piece) -> bool:
 
 
 def _is_ahead(ahead: list[Piece]) -> bool:
-    """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"."""
+    """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"; "maybe squat 140x5"."""
+    if ahead and ahead[0].text in PERHAPS:
+        return True
     heads = bool(ahead) and spoken(ahead[0].text) in phrasebook().cues["heading"]
     if heads and any(piece.kind in (K.COLON, K.DATE, K.WEEKDAY) for piece in ahead[1:]):
         return True

@@ -113,3 +113,59 @@ def test_the_question_names_the_word_that_is_not_known() -> None:
 
     assert isinstance(asked, Asked)
     assert "“zigzag”" in asked.question
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "squat 100x5 (last week 95x5)",
+        "squat 100x5, last week 95x5",
+        "squat 100x5 vs 95x5 last week",
+        "squat 100x5 up from 95x5",
+        "squat 100x5 (up from 95x5 last time)",
+        "squat 100x5 (was 95x5)",
+        "squat 100x5 (95x5 last time)",
+        "squat 100x5 (prev 95x5, 95x4)",
+        "Kniebeugen 100x5 (letzte Woche 95x5)",
+        "sentadilla 100x5 (la semana pasada 95x5)",
+        "squat 100x5 (la semaine dernière 95x5)",
+        "squat 100x5, la settimana scorsa 95x5",
+        "squat 100x5 (vorige week 95x5)",
+        "przysiad 100x5 (w zeszłym tygodniu 95x5)",
+        "agachamento 100x5 (semana passada 95x5)",
+        "присед 100x5 (на прошлой неделе 95x5)",
+        "knäböj 100x5 (förra veckan 95x5)",
+    ],
+)
+def test_what_an_earlier_session_came_to_is_no_set(text: str) -> None:
+    assert said(text) == SQUATS
+
+
+@pytest.mark.parametrize("text", ["squat 95x5 last week", "last week squat 95x5", "squat 95x5 last time"])
+def test_sets_of_an_earlier_week_are_not_of_today(text: str) -> None:
+    assert said(text) == "no sets"
+
+
+@pytest.mark.parametrize("text", ["squat 100x5, last week 95x5, 90x5"])
+def test_where_the_remark_ends_is_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("managed 8, 8 and 6 on bench with 70", "barbell bench press 2×8 at 70 kg, 6 at 70 kg",
+                     id="a list up to the name"),
+        pytest.param("put 100 on the bar and squatted it for 5", SQUATS, id="a load and then the lift"),
+        pytest.param("with 100 on the bar i squatted 5", SQUATS, id="on the bar"),
+        pytest.param("100 on the squat for 5", SQUATS, id="words between load and reps"),
+        pytest.param("did 5 reps of 100 on squat three times", "barbell back squat 3×5 at 100 kg", id="three times"),
+        pytest.param("squat 100 5 times, then 90 8 times", f"{SQUATS}, 8 at 90 kg", id="times are reps"),
+        pytest.param("my mate benched 100 for 5 and i did 80 for 5", "barbell bench press 5 at 80 kg", id="and i"),
+        pytest.param("didn't do the squats but leg press 3x10 at 160", "leg press 3×10 at 160 kg", id="but a lift"),
+        pytest.param("beim Bankdrücken hab ich 3x8 mit 70 gemacht", "barbell bench press 3×8 at 70 kg", id="beim"),
+        pytest.param("maybe squat 3x5 100 later", "no sets", id="maybe"),
+    ],
+)  # fmt: skip
+def test_where_the_numbers_stand(text: str, meant: str) -> None:
+    assert said(text) == meant
