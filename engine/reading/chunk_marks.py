@@ -28,6 +28,10 @@ class MarkedChunks(ResultChunks):
         if piece.text == "w" and self.depth and self._kind() is K.CLOSE:
             self._bracketed_warm_up()
             return
+        if piece.text == "w" and self._kind() is K.COLON and self.separator in (None, K.LINE):
+            self.kind = SetKind.WARMUP  # "W: 60x5, 80x3"
+            self.at += 2
+            return
         self.at += 1
         self._skip(frozenset((K.FILLER, K.COLON, K.OPEN, K.EACH)))
         sign = piece.kind is K.AT

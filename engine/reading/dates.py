@@ -14,7 +14,7 @@ from datetime import date, datetime, timedelta
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.day_headings import in_turn
 from engine.reading.day_places import closes_the_sets, ends_here, follows_an_opening, is_bullet
-from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, stands_apart
+from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
 from engine.reading.pieces import Piece, Role
@@ -206,8 +206,8 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
     said_on = _said_on(pieces, at) or (today is not None and stands_apart(pieces, at))
     anchored = anchored or said_on
     numbers, signs, end = _joined(pieces, at)
-    pointed = end + 1 < len(pieces) and pieces[end].kind is K.STOP and pieces[end + 1].kind is K.MONTH
-    end += pointed  # "8. März"
+    pointed = end + 1 < len(pieces) and is_before_a_month(pieces[end]) and pieces[end + 1].kind is K.MONTH
+    end += pointed  # "8. März", "10 de marzo"
     after = pieces[end].kind if end < len(pieces) else None
     if len(numbers) == 1 and after in DAYS_BACK:
         days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)

@@ -2,7 +2,7 @@
 
 remark = EARLIER numbers      behind sets of today: "squat 100x5 (last week 95x5)", "up from 95x5", "vs 95x5"
        | numbers EARLIER      apart from them: "squat 100x5 (95x5 last time)"
-       | "(was" numbers ")"
+       | "(was" numbers ")"   | "(next time" numbers ")"
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from engine.reading.pieces import Piece
 
 COMPARES = 2
 """What an EARLIER piece's `told` says of "up from", "vs"; the others name a time: "last week"."""
+AHEAD = frozenset((K.FUTURE, K.TOMORROW))
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 LINKS = frozenset((K.FILLER, K.COLON, K.GOT, K.EQUALS, K.WITH, K.DASH))
 OF_A_SET = COUNTED | frozenset(
@@ -32,12 +33,24 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
         was = piece.kind is K.OPEN and at + 2 < len(pieces) and pieces[at + 1].text in WAS
         if was and _counts(out):
             at = _past_the_sets(pieces, at + 2, out) or at
+        elif piece.kind is K.OPEN and at + 1 < len(pieces) and pieces[at + 1].kind in AHEAD and _counts(out):
+            at = _past_the_bracket(pieces, at, out)
+            continue
         elif piece.kind is K.EARLIER:
             at = _remark(pieces, at, out)
             continue
         out.append(pieces[at])
         at += 1
     return out
+
+
+def _past_the_bracket(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "(next time 102.5)": what is to come, told beside the sets."""
+    end = at + 1
+    while end < len(pieces) and pieces[end].kind not in (K.CLOSE, K.LINE):
+        end += 1
+    out.append(aside(pieces[at + 1]))
+    return end + (end < len(pieces) and pieces[end].kind is K.CLOSE)
 
 
 def _counts(pieces: list[Piece]) -> bool:

@@ -1,12 +1,13 @@
 """Dates that stand apart from the sets: at the head of a line of their own, behind its words, or at the very end.
 
 heading = [ words ] d/m [ words ] on the first line or behind an empty one     16/9     legs 11/03     16/9 push
-        | words d MONTH                                                        za 8 maart     push day, 8 march
+        | words d [ "." | "of" ] MONTH                                          za 8 maart     push day, 8 march
 end     = d/m with a zero in front, behind the sets                            squat 3x5 100 12/03
 """
 
 from __future__ import annotations
 
+from engine.reading.headings import counts_headings
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
@@ -41,7 +42,7 @@ def ends_a_heading(pieces: list[Piece], at: int) -> bool:
     if not dotted and not worded and not (sign is K.SLASH and pieces[at + 1].glued):
         return False
     start = at
-    while start and pieces[start - 1].kind in WORDS_OF_A_HEADING:
+    while start and (pieces[start - 1].kind in WORDS_OF_A_HEADING or counts_headings(pieces, start - 1)):
         start -= 1
     end = at + (1 if dotted else worded or 3)
     while end < len(pieces) and pieces[end].kind in ENDS_OF_A_HEADING:
@@ -50,9 +51,14 @@ def ends_a_heading(pieces: list[Piece], at: int) -> bool:
     return heads and end + 1 < len(pieces) and pieces[end].kind is K.LINE
 
 
+def is_before_a_month(piece: Piece) -> bool:
+    """Whether this may stand between a day and its month: "8. März", "10 de marzo", "8 of march"."""
+    return piece.kind in (K.STOP, K.OF) or piece.text in ("de", "di", "do")
+
+
 def _before_month(pieces: list[Piece], at: int) -> int:
     """How many pieces "8 march", "8. März", "8 march 2025" has; 0 where it is none."""
-    month = at + 1 + (at + 1 < len(pieces) and pieces[at + 1].kind in (K.STOP, K.OF))
+    month = at + 1 + (at + 1 < len(pieces) and is_before_a_month(pieces[at + 1]))
     if month >= len(pieces) or pieces[month].kind is not K.MONTH:
         return 0
     year = month + 1 < len(pieces) and len(pieces[month + 1].text) == LENGTH_OF_A_YEAR

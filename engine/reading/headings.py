@@ -46,6 +46,36 @@ def without_headings(pieces: list[Piece]) -> list[Piece]:
     return out
 
 
+def counts_headings(pieces: list[Piece], at: int) -> bool:
+    """Whether the number here tells which session it was: "session 5 - monday 10 march"."""
+    number, before = pieces[at], pieces[at - 1] if at else None
+    if before is None or number.kind is not K.NUMBER or number.role is not Role.BARE:
+        return False
+    return before.kind is K.HEADING or _is_numbered(before)
+
+
+def is_against_the_clock(pieces: list[Piece]) -> bool:
+    """Whether the sets were done by the clock, and no number says how often: "EMOM 10", "AMRAP 12 min" above them."""
+    for at, piece in enumerate(pieces):
+        if piece.kind not in CLOCKED_KINDS or (at and pieces[at - 1].kind is not K.LINE):
+            continue
+        amount = pieces[at + 1] if at + 1 < len(pieces) else None
+        if amount is None or amount.kind is not K.NUMBER:
+            continue
+        timed = amount.role is Role.SECONDS
+        if (piece.text == EVERY_MINUTE or (piece.kind is K.MAX and timed)) and _heads(pieces, at + 2):
+            return True
+    return False
+
+
+def _heads(pieces: list[Piece], at: int) -> bool:
+    return at + 1 < len(pieces) and pieces[at].kind in (K.LINE, K.COLON)
+
+
+EVERY_MINUTE = "emom"
+CLOCKED_KINDS = frozenset((K.HEADING, K.MAX))
+
+
 def _is_numbered(piece: Piece) -> bool:
     return piece.kind in NUMBERED_KINDS or piece.text in NUMBERED_WORDS
 

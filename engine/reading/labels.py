@@ -108,6 +108,7 @@ def _set_number(pieces: list[Piece], at: int) -> int:
     ordinal = pieces[at + 1]
     after = at + 2 + (_kind(pieces, at + 2) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE))
     follows = _kind(pieces, after) in (K.NUMBER, K.BAR, K.BODY, K.WARMUP)
+    follows = follows or (_kind(pieces, after) is K.NAME and after > at + 2)  # "set 1: squat 100x5"
     return after if follows and ordinal.value <= MOST_LABEL and ordinal.role is Role.BARE else at
 
 

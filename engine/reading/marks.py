@@ -143,8 +143,12 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 1
     after = past_links(pieces, at + 1)
     out.append(aside(pieces[at]))
-    numbered = is_amount(pieces, after) and pieces[after].role is Role.BARE
+    roles = (Role.BARE, Role.LOAD) if pieces[at].text in SUMS else (Role.BARE,)
+    numbered = is_amount(pieces, after) and pieces[after].role in roles
     return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
+
+
+SUMS = frozenset(("total", "tonnage", "volume", "gesamtvolumen", "volumen", "tonelaje", "tonnellaggio"))
 
 
 def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:

@@ -123,8 +123,13 @@ def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
 
 
 def _heads_with_a_number(pieces: list[Piece]) -> bool:
-    """ "17.9" on a line of its own."""
-    return len(pieces) > 2 and pieces[1].kind is K.LINE and "." in pieces[0].text
+    """ "17.9", "session 5, 10.03" on a line of its own."""
+    head = pieces[: LONGEST_HEADING + 1]
+    end = next((at for at, piece in enumerate(head) if piece.kind is K.LINE), 0)
+    return end > 0 and head[end - 1].kind is K.NUMBER and "." in head[end - 1].text
+
+
+LONGEST_HEADING = 8
 
 
 MAY_TELL_A_DAY = DATE_KINDS | {K.SLASH, K.DASH, K.STOP, K.ORDINAL}

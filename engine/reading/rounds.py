@@ -1,6 +1,7 @@
 """Rounds: several exercises done in turn so many times, and which exercises of a message belong to them.
 
 rounds = NUMBER "rounds" [ ":" | "of" ] exercises     up to an empty line, or a "then" that begins a line or sentence
+       | ( "circuit" | "superset" ) "x" NUMBER exercises
        | exercises NUMBER "rounds"                    where the words end their line or sentence: what stands ahead
 """
 
@@ -13,6 +14,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
 MOST_ROUNDS = 20
+TAKEN_IN_TURN = frozenset((K.ROUNDS, K.SUPERSET))
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 SENTENCE_STARTS = frozenset((K.LINE, K.STOP))
 ENDS = frozenset((K.LINE, K.STOP, K.COMMA, K.THEN, None))
@@ -36,7 +38,21 @@ def without_rounds(pieces: list[Piece]) -> tuple[list[Piece], Rounds | None]:
     for at, piece in enumerate(pieces):
         if piece.kind is K.ROUNDS and at and _counts_rounds(pieces[at - 1]):
             return _reaching(pieces, at)
+        if piece.kind in TAKEN_IN_TURN and _is_multiplied(pieces, at):
+            return _multiplied(pieces, at)
     return pieces, None
+
+
+def _is_multiplied(pieces: list[Piece], at: int) -> bool:
+    """ "circuit x3:", "superset x 4" on a line of its own."""
+    behind = pieces[at + 1 : at + 4]
+    shape = [piece.kind for piece in behind[:2]] == [K.TIMES, K.NUMBER] and _counts_rounds(behind[1])
+    return shape and len(behind) > 2 and behind[2].kind in (K.COLON, K.LINE)
+
+
+def _multiplied(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds]:
+    ahead, behind = pieces[:at], pieces[at + 3 :]
+    return ahead + behind, Rounds(int(pieces[at + 2].value), pieces[at].start, _end(behind))
 
 
 def _counts_rounds(piece: Piece) -> bool:

@@ -15,7 +15,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from engine.reading.dates import WHY_NOT
-from engine.reading.headings import without_headings
+from engine.reading.headings import is_against_the_clock, without_headings
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.pieces import Piece, Role
@@ -360,6 +360,7 @@ def entries(pieces: list[Piece]) -> list[Entry]:
     alone = _one_exercise(pieces)
     if alone is not None:
         return [alone]
+    by_the_clock = is_against_the_clock(pieces)
     pieces = without_headings(pieces)
     shared, behind = counts_ahead(pieces)
     found = Segmenter().run(behind) if shared else []
@@ -367,7 +368,10 @@ def entries(pieces: list[Piece]) -> list[Entry]:
         for entry in found:
             entry.pieces += shared
         return found
-    return Segmenter().run(pieces)
+    found = Segmenter().run(pieces)
+    for entry in found if by_the_clock else ():
+        entry.shared_in_doubt = True
+    return found
 
 
 def _wants_counts(entry: Entry) -> bool:

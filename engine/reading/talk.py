@@ -300,7 +300,7 @@ def _asks(clause: list[Piece]) -> bool:
 def _reaches_back(clause: list[Piece]) -> bool:
     """ "80x5, 80x5 tomorrow": the cue behind a number without a name speaks of the numbers before it too."""
     kinds = [piece.kind for piece in clause]
-    if K.NAME in kinds or not any(kind in COUNTED for kind in kinds):
+    if K.NAME in kinds or not any(kind in COUNTED for kind in kinds) or _counts_things(clause, kinds):
         return False
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
     return not any(kind in AHEAD or kind is K.ASKS or kind is K.UNRELATED for kind in kinds[:first_number])

@@ -98,3 +98,42 @@ BENCH = "barbell bench press 2×8 at 60 kg"
 )  # fmt: skip
 def test_rounds_reach_over_their_own_exercises(text: str, meant: str) -> None:
     assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "Entreno 5 - lunes 10 de marzo",
+        "Séance 5 - lundi 10 mars",
+        "Training 5 vom 10.3.",
+        "Trening 5, 10.03",
+        "Тренировка 5, 10 марта",
+        "Pass 5, måndag 10 mars",
+        "Treino 5 (10/03)",
+    ],
+)
+def test_a_day_behind_the_number_of_the_session(heading: str) -> None:
+    assert said(f"{heading}\nsquat 100 5 5 5\nbench 80 8 8") == (
+        f"{SQUATS}; barbell bench press 2×8 at 80 kg on 2025-03-10"
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("Circuit x3:\npush ups 10\npull ups 5", "push-up 3×10; pull-up 3×5", id="a circuit so many times"),
+        pytest.param("superset x3\nbench 60 x 10\npull ups 8", "barbell bench press 3×10 at 60 kg; pull-up 3×8",
+                     id="a superset so many times"),
+        pytest.param("EMOM 10\n5 pull ups", "ask: pull-up 5", id="every minute"),
+        pytest.param("AMRAP 12 min\n5 pull ups\n10 push ups", "ask: pull-up 5; push-up 10", id="by the clock"),
+        pytest.param("Squat\nW: 60x5, 80x3\n100x5", "barbell back squat 5 at 60 kg warmup, 3 at 80 kg warmup,"
+                     " 5 at 100 kg", id="a letter for the warm-up"),
+        pytest.param("Set 1: squat 100x5\nSet 2: squat 100x4", "barbell back squat 5 at 100 kg, 4 at 100 kg",
+                     id="numbered sets that repeat the name"),
+        pytest.param("squat 100 5 5 5\nbench 60 8 8\nTotal volume: 2700 kg", f"{SQUATS}; {BENCH}", id="a sum"),
+        pytest.param("squat 100 5 5 5\nbench 60 8 8\n412 kcal", f"{SQUATS}; {BENCH}", id="energy"),
+        pytest.param("squat 100 5 5 5 (next time 102.5)\nbench 60 8 8", f"{SQUATS}; {BENCH}", id="what is to come"),
+    ],
+)  # fmt: skip
+def test_lines_beside_the_sets(text: str, meant: str) -> None:
+    assert said(text) == meant

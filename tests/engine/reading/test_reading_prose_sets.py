@@ -169,3 +169,12 @@ def test_where_the_remark_ends_is_asked(text: str) -> None:
 )  # fmt: skip
 def test_where_the_numbers_stand(text: str, meant: str) -> None:
     assert said(text) == meant
+
+
+@pytest.mark.parametrize("text", ["squat 100 for 5 or 6", "Kniebeuge 100x5 oder 6", "press banca 60 3x8 o 9"])
+def test_one_number_or_another_is_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
+
+
+def test_things_counted_behind_the_sets_leave_them_be() -> None:
+    assert said("squat 3x5 100, 2 spotters") == "barbell back squat 3×5 at 100 kg"
