@@ -113,6 +113,11 @@ def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: 
 def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
     """ "weighted pull ups 20 8 8": a list of bare numbers whose first may be the weight added, or taken off."""
     numbers = numbers_in(chunks)
+    if _is_group_behind_a_number(chunks):
+        head = Chunk([(numbers[0]._replace(role=Role.CHANGE),)])
+        for one in candidates(chunks.with_found([head, *chunks.found[1:]]), exercise, known, context)[0]:
+            _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
+        return
     alone = all(chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at for chunk in chunks.found)
     if not alone or len(numbers) < 2 or any(number.role is not Role.BARE for number in numbers):
         return
@@ -124,6 +129,14 @@ def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, kno
     weight = PLAINLY_A_LOAD if first >= most * MUCH_MORE else UNSETTLED
     for one in candidates(changed, exercise, known, context)[0]:
         _add(found, one._replace(weight=one.weight * weight))
+
+
+def _is_group_behind_a_number(chunks: Chunks) -> bool:
+    """ "weighted 15 4x3": one bare number, then sets and reps."""
+    if [chunk.size for chunk in chunks.found] != [1, 2] or chunks.found[0].at or chunks.found[1].at:
+        return False
+    head = chunks.found[0].factors[0]
+    return len(head) == 1 and head[0].role is Role.BARE and len(chunks.found[1].factors[0]) == 1
 
 
 def _add_per_side(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:

@@ -112,7 +112,8 @@ class NumberChunks(SummedChunks):
         piece, last = self.pieces[self.at], self._last()
         if last is None or piece.value != int(piece.value):
             return False
-        behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX, K.OPEN)
+        opens = self._kind(2) is K.OPEN and self._kind(3) in (K.NUMBER, K.BAR, K.BODY)
+        behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX) and not opens
         if piece.role is Role.TIMES and self._loads_reps(last):
             self.out.found[-2].times = int(piece.value)
             self.at += 1
@@ -218,6 +219,8 @@ class NumberChunks(SummedChunks):
             return self._counts_of(chunk)
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
+            if self.pieces[self.at].text == "na" and ahead.value > chunk.factors[0][-1].value:
+                return False  # "8 7 6 na 85": for the Polish word the load stands behind; "85 na 6" is the other way
             chunk.counts_behind = self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued
             if chunk.counts_behind and chunk.factors[0][0].role is Role.CHANGE:
                 self.at += 1  # "+5 for 3x5": the sets stand behind
@@ -371,7 +374,8 @@ class NumberChunks(SummedChunks):
             self.at += 2
             return
         self.at += 1
-        self.out.dangling = self.out.dangling or (last is None and self._kind() is K.TIMES)
+        joined = self._kind() is K.TIMES and self.pieces[self.at + 1].glued
+        self.out.dangling = self.out.dangling or (last is None and joined)
         chunk = Chunk([CARRIED], before=self.separator)
         chunk.factors.append(self.factor(chunk))
         self._rest_of_chunk(chunk)

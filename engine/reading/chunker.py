@@ -81,7 +81,7 @@ class Chunker(RepeatedChunks):
         return True
 
     def sided(self, piece: Piece) -> None:
-        if self._of_the_body():
+        if len(piece.text) > 1 and self._of_the_body():
             self.at += 1
             return
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
@@ -98,7 +98,8 @@ class Chunker(RepeatedChunks):
         """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
         if K.LEFT not in self.kinds and K.RIGHT not in self.kinds:
             return False
-        last = max(at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT)
+        sides = [at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT]
+        last = max([at for at in sides if self.kinds[at + 1] not in BODY_PARTS] or sides)
         return K.NUMBER in self.kinds[last + 1 : last + 4]
 
     def noted(self, piece: Piece) -> None:
@@ -173,10 +174,15 @@ class Chunker(RepeatedChunks):
         self.at += 1
 
     def ahead_of_number(self, piece: Piece) -> None:
-        """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list."""
+        """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list; "8 7 6 na 85" tells its load."""
         if self._joins_load():
             return
-        bare = bool(self.out.found) and self._kind() is K.NUMBER and self.pieces[self.at + 1].role is Role.BARE
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        loaded = number is not None and (number.role is Role.LOAD or (number.role is Role.BARE and piece.text == "na"))
+        if last is not None and not last.at and loaded:
+            self.at_load(piece)
+            return
+        bare = bool(self.out.found) and number is not None and number.role is Role.BARE
         self.out.dangling = self.out.dangling or bare
         self.at += 1
 

@@ -25,6 +25,8 @@ LONGEST_DATE_TEXT = 24
 DAYS_OF_A_WEEK = 7
 DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
 DAYS_BACK = frozenset((K.AGO, K.WEEKS_AGO))
+YEAR_DIGITS = (2, 4)
+FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
 BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
 BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
@@ -41,6 +43,7 @@ WHY_NOT = {
 FIRST_YEAR = 2000
 """A day before this year is a slip. Common practice, no source."""
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
+PLAINLY_DAYS = frozenset(("sat", "sun"))
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
 
 
@@ -67,8 +70,8 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
             found = _date_at(pieces, at, now, unit, anchored)
         if found is not None:
             day, end = found
-            if out and out[-1].kind is K.LAST:
-                out.pop()
+            if out and out[-1].kind is K.LAST and piece.kind is not K.YESTERDAY and piece.kind is not K.TODAY:
+                out.pop()  # "last monday"
             out.append(_dated(piece, day, now, pieces[end - 1].end))
             at = end
             continue
@@ -127,13 +130,7 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
         if weekday is not None:
             return (weekday_before(today, weekday) if today else None), at + 1
         return _of_this_month(pieces, at, today)
-    placed = anchored or ends_here(pieces, at + 1) or _between_name_and_number(pieces, at)
-    if (
-        not placed
-        and not follows_an_opening(pieces, at)
-        and not closes_the_sets(pieces, at)
-        and not (piece.kind is K.MONTH and _said_on(pieces, at))
-    ):
+    if not _is_placed(pieces, at, anchored):
         return None
     if piece.text in SHORT_WORDS and not _is_short_day(pieces, at, anchored):
         return None
@@ -141,6 +138,16 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
     if count is None:
         return _month_first(pieces, at, today)
     return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
+
+
+def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    """Whether a day in words stands where days are told."""
+    if pieces[at].kind is K.TODAY and at and pieces[at - 1].kind in FELT:
+        return False  # "tired today"
+    if anchored or ends_here(pieces, at + 1) or _between_name_and_number(pieces, at):
+        return True
+    said_on = pieces[at].kind is K.MONTH and _said_on(pieces, at)
+    return said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at)
 
 
 def _weekday_at(pieces: list[Piece], at: int) -> int | None:
@@ -157,6 +164,10 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     behind = tuple([piece.kind for piece in pieces[at + 1 : at + 3]])
     dated = behind in DATES_BEHIND
     heads = anchored or follows_an_opening(pieces, at)
+    if pieces[at].text in PLAINLY_DAYS:
+        named = [piece.kind for piece in pieces[at + 1 : at + 2]] in ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH])
+        if (heads and named) or closes_the_sets(pieces, at):
+            return True
     return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
 
 
@@ -313,6 +324,8 @@ def _slashed(
         return None
     if not (said_on or _reads_as_date(numbers, pieces, end) or heads_a_day(numbers, pieces, end)):
         return None
+    if len(numbers) == 3 and len(numbers[2].text) not in YEAR_DIGITS:
+        return None  # "wednesday 6/4/3": reps
     first, second = int(numbers[0].value), int(numbers[1].value)
     day, month = (second, first) if unit is Unit.LB else (first, second)
     if month > 12:

@@ -10,17 +10,19 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
-COUNTED = frozenset(
-    (K.NUMBER, K.COUNT, K.KG, K.LB, K.EFFORT, K.FAILURE, K.BODY, K.CLOSE, K.REPS, K.EACH, K.NAME, K.PLATE)
-)
-BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH))
+COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
+BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH))
 CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
 REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
 MOST_WORDS_OF_AN_OPENING = 8
+REACH = 12
+"""How many pieces behind the numbers of a set its day may stand. Common practice, no source."""
 
 
 def is_bullet(pieces: list[Piece], at: int) -> bool:
     """ "1. monday: ...", "* monday: ...": the label of a line, in front of its day."""
+    if pieces[at].text == "*":
+        return True
     if pieces[at].kind is K.TIMES:
         return at == 0 or pieces[at - 1].kind is K.LINE
     after = pieces[at + 1] if at + 1 < len(pieces) else None
@@ -41,29 +43,52 @@ def follows_an_opening(pieces: list[Piece], at: int) -> bool:
     before = at - 1 - (at > 1 and pieces[at - 1].kind is K.FILLER)
     parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
     heads = behind is K.COLON or (parted and (behind in BEHIND_AN_OPENING or behind in (K.NUMBER, K.COMMA)))
-    ahead = pieces[max(0, at - MOST_WORDS_OF_AN_OPENING) : at]
+    bulleted = 2 if pieces[0].kind is K.NUMBER and is_bullet(pieces, 0) else 0
+    ahead = pieces[bulleted:at]
     return heads and at <= MOST_WORDS_OF_AN_OPENING and SAID.isdisjoint([piece.kind for piece in ahead])
 
 
 def closes_the_sets(pieces: list[Piece], at: int) -> bool:
     """ "bench 3x5 80 yesterday - felt good", "3x5 80 (fri) tired": a day behind the sets, and a remark."""
     after = pieces[at + 1] if at + 1 < len(pieces) else None
-    before = at - 1 - (at > 1 and pieces[at - 1].kind is K.FILLER)
-    if after is None or not at:
+    if after is None:
         return False
-    parted = pieces[before].kind in (K.COMMA, K.OPEN, K.STOP, K.DASH)
-    counted = pieces[before - parted].kind in COUNTED if before >= parted else False
-    if not counted:
+    if COUNTED.isdisjoint([piece.kind for piece in pieces[max(0, at - REACH) : at]]):
         return False
     ends = after.kind in CLOSING or (after.kind is K.DASH and not after.glued)
-    remarked = not parted and after.kind in REMARKS
+    remarked = _is_remark(pieces, at + 1)
     return (ends and _no_more_sets(pieces, at + 2)) or remarked
+
+
+def _is_remark(pieces: list[Piece], at: int) -> bool:
+    """ "tired", "with a belt"; and not "felt better", which sets the day against another."""
+    at += pieces[at].kind in (K.WITH, K.FILLER)
+    behind = pieces[at : at + 2]
+    if not behind or not COMPARING.isdisjoint([piece.text for piece in behind]):
+        return False
+    of_the_bar = behind[0].kind is K.BAR and behind[1:] and behind[1].kind in (K.PLAIN, K.NOTE)
+    return (
+        bool(of_the_bar)
+        or behind[0].kind in REMARKS
+        or (behind[0].kind is K.PLAIN and SAID.isdisjoint(_rest_of_line(pieces, at)))
+    )
+
+
+def _rest_of_line(pieces: list[Piece], at: int) -> list[K]:
+    kinds = [piece.kind for piece in pieces[at:]]
+    return kinds[: kinds.index(K.LINE)] if K.LINE in kinds else kinds
+
+
+COMPARING = frozenset(("better", "worse", "harder", "easier", "heavier", "lighter", "besser", "schwerer"))
 
 
 def _no_more_sets(pieces: list[Piece], at: int) -> bool:
     """Whether no number of the same lift follows: "80x5 (fri) 85x5" tells two days, or a day and a set."""
     behind = [piece.kind for piece in pieces[at : at + 2]]
-    return behind[:1] != [K.TIMES] and (behind[:1] != [K.NUMBER] or pieces[at].role in APART or behind[1:] == [K.PLAIN])
+    return behind[:1] != [K.TIMES] and (
+        behind[:1] != [K.NUMBER] or pieces[at].role in APART or behind[1:][:1] in BESIDE_NO_SET
+    )
 
 
-APART = frozenset((Role.SECONDS, Role.NOT_A_SET))
+BESIDE_NO_SET = tuple([kind] for kind in (K.PLAIN, K.SETTING, K.UNRELATED, K.OTHERS, K.FAR, K.NOTE))
+APART = frozenset((Role.SECONDS, Role.NOT_A_SET, Role.PLURAL))

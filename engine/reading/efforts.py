@@ -15,15 +15,18 @@ from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
-NOT_LAST_EFFORT = frozenset((K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS))
+NOT_LAST_EFFORT = frozenset(
+    (K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS, K.PLAIN, K.OTHERS, K.UNRELATED)
+)
 NUMBER_BEHIND, ONLY_POSSIBLE = 1, 2
 """What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done."""
 LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
 AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
 PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
-BEHIND_A_RESERVE = frozenset(
-    (None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH, K.RESERVE, K.MORE, K.LEFT, K.REPS, K.FILLER, K.LAST, K.THEN, K.FOR)
+COUNTING_ON = frozenset(
+    (K.TIMES, K.SLASH, K.NUMBER, K.AT, K.KG, K.LB, K.SETS, K.OF, K.BY, K.PLUS, K.COLON, K.COUNT, K.EACH)
 )
+"""Behind a number that these follow, it counts sets, reps or a load, and not what was left."""
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
@@ -36,6 +39,8 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
         piece = pieces[at]
         if piece.kind in EFFORT_WORDS and out and out[-1].text == "one" and out[-1].kind is K.FILLER:
             out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one left on the last"
+        if piece.kind is K.RESERVE and out and out[-1].kind is K.ANOTHER and out[-1].text == "one":
+            out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one more in me"
         if piece.kind in (K.RPE, K.RIR):
             at = _scaled(pieces, at, out)
         elif piece.kind is K.RESERVE and piece.told in (NUMBER_BEHIND, ONLY_POSSIBLE):
@@ -100,11 +105,20 @@ def _left_over(pieces: list[Piece], at: int, out: list[Piece], sided: bool) -> b
     """ "had 3 left", "left one in", "2 more": reps in reserve, where it is not a side and not a request for sets."""
     if pieces[at].kind is K.LEFT and _says_left_in(pieces, at):
         return True
+    if pieces[at].kind is K.LEFT and out and _is_small(out[-1]) and _on_the_last(pieces, at + 1):
+        return True
     if len(out) < 2 or not _is_small(out[-1]) or (out[-1].glued and out[-2].kind is not K.OPEN):
         return False
     if pieces[at].kind is K.MORE:
         return out[-2].kind is K.RESERVE_LEFT
     return out[-2].kind in AHEAD_OF_WHAT_IS_LEFT and not sided
+
+
+def _on_the_last(pieces: list[Piece], at: int) -> bool:
+    """ "8 8 7 1 left on the last"."""
+    while at < len(pieces) and pieces[at].kind is K.FILLER:
+        at += 1
+    return at < len(pieces) and pieces[at].kind is K.LAST
 
 
 def _says_left_in(pieces: list[Piece], at: int) -> bool:
@@ -115,7 +129,10 @@ def _says_left_in(pieces: list[Piece], at: int) -> bool:
 def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "could have done 2 more", "me quedaban 2", "dejé 2 en reserva"; and not "hade 3x8"."""
     number, end = pieces[at + 1] if at + 1 < len(pieces) else None, at + 2
-    ended = end >= len(pieces) or pieces[end].kind in BEHIND_A_RESERVE
+    if number is not None and number.kind is K.ANOTHER and number.text == "one":
+        number = number._replace(kind=K.NUMBER, value=Decimal(1))  # "could have done one more"
+    with_a_load = [piece.kind for piece in pieces[end : end + 2]] == [K.WITH, K.NUMBER]
+    ended = end >= len(pieces) or (pieces[end].kind not in COUNTING_ON and not with_a_load)
     if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
         out.append(pieces[at]._replace(kind=K.NEVER if pieces[at].told == ONLY_POSSIBLE else K.FILLER))
         return at + 1

@@ -10,8 +10,8 @@ from engine.reading.pieces import Piece, Role
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
-STARRED = ((K.TIMES, K.NAME), (K.TIMES, K.DATE))
-"""A star in front of a name or a day is a bullet, although it reads as an x."""
+UNSTARRED = frozenset((None, K.NUMBER, K.MAX, K.LINE))
+"""A star in front of anything but a number, or in front of a whole set, is a bullet, although it reads as an x."""
 LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
 LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.ROUNDS))
@@ -54,10 +54,9 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
 
 def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
     """ "bench: 1) 80x5 2) 80x5 3) 80x4": numbers that count up, each with a bracket that nothing opened."""
-    kinds = [piece.kind for piece in pieces]
-    if kinds.count(K.CLOSE) < FEWEST_NUMBERED or K.OPEN in kinds:
-        return pieces
-    closed = [at for at, kind in enumerate(kinds) if kind is K.CLOSE and pieces[at].glued and at]
+    closed = _closing_nothing(pieces)
+    if len(closed) > FEWEST_NUMBERED and [int(pieces[at - 1].value) for at in closed[:2]] == [1, 1]:
+        closed = closed[1:]  # "1) bench: 1) 80x5 2) 80x5"
     told = [(pieces[at - 1].kind, int(pieces[at - 1].value)) for at in closed]
     if len(closed) < FEWEST_NUMBERED or told != [(K.NUMBER, count) for count in range(1, len(closed) + 1)]:
         return pieces
@@ -65,10 +64,24 @@ def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
     return [parting.get(at, piece) for at, piece in enumerate(pieces) if at not in closed]
 
 
+def _closing_nothing(pieces: list[Piece]) -> list[int]:
+    """The places of brackets that close, where none was opened."""
+    found: list[int] = []
+    depth = 0
+    for at, piece in enumerate(pieces):
+        if piece.kind is K.OPEN:
+            depth += 1
+        elif piece.kind is K.CLOSE and depth:
+            depth -= 1
+        elif piece.kind is K.CLOSE and piece.glued and at:
+            found.append(at)
+    return found
+
+
 def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:
     """The place behind a label that starts here, or `at` where none does."""
     piece, after = pieces[at], _kind(pieces, at + 1)
-    if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or (piece.kind, after) in STARRED):
+    if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or _is_star(pieces, at)):
         return at + 1
     if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in NUMBERED:
         return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
@@ -79,6 +92,14 @@ def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -
     if _is_label_word(piece) and after is not None and after is not K.TIMES:
         return _behind_label(pieces, at + 1, piece)
     return at
+
+
+def _is_star(pieces: list[Piece], at: int) -> bool:
+    """ "* bench 3x8 60", "* 60x8 bench"; and not "x8"."""
+    if pieces[at].kind is not K.TIMES:
+        return False
+    whole = [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.NUMBER, K.TIMES] and not pieces[at + 1].glued
+    return whole or _kind(pieces, at + 1) not in UNSTARRED
 
 
 def _is_lettered(pieces: list[Piece], at: int) -> bool:
@@ -114,6 +135,8 @@ def _set_number(pieces: list[Piece], at: int) -> int:
 
 def _is_label_word(piece: Piece) -> bool:
     text = piece.text
+    if piece.kind not in LABEL_WORDS:
+        return False  # "3x8 60, a cedimento"
     if len(text) == 2 and piece.kind is K.PLAIN:
         return text[0] in LABEL_LETTERS + "rs" and text[1].isdigit()
     return len(text) == 1 and text in LABEL_LETTERS

@@ -8,19 +8,18 @@ comma  = part of a number where a unit, a link or the size says so ("92,5 kg"); 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from decimal import Decimal
 from functools import lru_cache
 
-from engine.catalogue.catalogue import Catalogue, normalise
+from engine.catalogue.catalogue import normalise
+from engine.reading.decimal_commas import DecimalCommas
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, plain_word
 from engine.reading.pieces import (
-    DECIMAL_ENDINGS,
     LAST_OF_THE_REPS,
     LETTERS,
     LOAD_LABELS,
-    MOST_REPS_OF_A_LOADED_SET,
     NO_SUFFIX,
     NOTHING,
     SIGN_KINDS,
@@ -33,7 +32,6 @@ from engine.reading.pieces import (
     number_piece,
     sign_piece,
 )
-from engine.reading.spelled_numbers import SpelledNumbers
 from engine.reading.tokens import HALF, Shape, Token
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -46,14 +44,9 @@ def folded(word: str) -> str:
 
 
 @dataclass(slots=True)
-class Lexer(SpelledNumbers):
+class Lexer(DecimalCommas):
     """One walk over the tokens of one message."""
 
-    catalogue: Catalogue
-    taught: Mapping[str, ExerciseName]
-    comma_is_decimal: bool = False
-    out: list[Piece] = field(default_factory=list)
-    comma_in_doubt: bool = False
     tells_left: bool | None = None
     """Whether a left side is told anywhere; None: not looked for yet."""
 
@@ -101,17 +94,6 @@ class Lexer(SpelledNumbers):
             return at + 1  # "3x6@@80"
         self.out.append(Piece(SIGN_KINDS.get(text, K.OTHER_SIGN), start, end, glued, text))
         return at + 1
-
-    def _signs_a_change(self, at: int, token: Token) -> bool:
-        """Whether the sign belongs to the number behind it: "+20", "BW+10", "-20 x 8", and not "8+3" or "8 - 10"."""
-        after = self._token(at + 1)
-        if after is None or after.shape is not Shape.NUMBER:
-            return False
-        if not after.glued:
-            return bool(self.out) and self.out[-1].kind is K.BODY  # "bw + 15"
-        if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
-            return True
-        return self.out[-1].kind in (K.BODY, K.AT) or (self.out[-1].kind is K.OPEN and token.text == "+")
 
     def _change(self, at: int, token: Token) -> int:
         end = self.number(at + 1, self.tokens[at + 1])
@@ -171,56 +153,11 @@ class Lexer(SpelledNumbers):
         return at + 2 + bool(runs_on)
 
     def _one_as_word(self, at: int) -> bool:
-        """ "1 arm row" is a name."""
+        """ "1 arm row" is a name; in "60x9+4+1 leg press", "80 for 1 leg press" the one is a rep."""
+        if self.out and self.out[-1].kind in BEHIND_WHICH_ONE_COUNTS:
+            return False
         after = self._token(at + 1 + (self._sign_at(at + 1, "-")))
         return after is not None and after.text in ("arm", "leg", "hand")
-
-    def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
-        value = token.value or NOTHING
-        digits = self._token(at + 2)
-        if digits is None or not digits.glued or digits.text not in DECIMAL_ENDINGS or value != int(value):
-            return value, at + 1
-        whole = value + Decimal(f"0.{digits.text}")
-        if self._comma_joins(at, value, whole):
-            return whole, at + 3
-        return value, at + 1
-
-    def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
-        """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""
-        after, before = self._token(at + 3), self.out[-1] if self.out else None
-        if after is not None and after.glued and after.text == "," and self._is_number(at + 4):
-            return False
-        if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
-            return True
-        if self._changes(at) and whole % Decimal("2.5") == 0:
-            return True  # "+12,5 5/5/4"
-        if after is not None and self._unit_of(after) in (K.KG, K.LB):
-            return True
-        if before is not None and before.kind is K.TIMES and value <= MOST_REPS_OF_A_LOADED_SET:
-            return self._doubtful() if self._small_factor() else False
-        usual = whole % Decimal("2.5") == 0 and value % Decimal("2.5") != 0
-        if usual and (value > MOST_REPS_OF_A_LOADED_SET or self._behind_a_pair() or self._times_at(at + 3)):
-            return True
-        if value <= MOST_REPS_OF_A_LOADED_SET and not usual and not self._times_at(at + 3):
-            return False
-        return self._doubtful()
-
-    def _changes(self, at: int) -> bool:
-        """Whether a sign of its own makes the number here a weight added or taken off."""
-        sign = self.tokens[at - 1] if at else None
-        return sign is not None and sign.text in "+-" and self._signs_a_change(at - 1, sign)
-
-    def _doubtful(self) -> bool:
-        self.comma_in_doubt = True
-        return self.comma_is_decimal
-
-    def _small_factor(self) -> bool:
-        return (
-            len(self.out) >= 2 and self.out[-2].kind is K.NUMBER and self.out[-2].value <= 10 and not self.out[-2].unit
-        )
-
-    def _behind_a_pair(self) -> bool:
-        return len(self.out) >= 2 and self.out[-1].kind is K.NUMBER and self.out[-2].kind is K.TIMES
 
     def _with_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         if after.shape is Shape.SIGN:
@@ -261,7 +198,9 @@ class Lexer(SpelledNumbers):
 
     def _numbers_a_set(self, piece: Piece, at: int, after: Token) -> bool:
         """ "3x5 set 2": the word counts nothing, it is numbered."""
-        return after.text == "set" and piece.value > 1 and self._is_number(at + 1)
+        numbered = after.text == "set" and piece.value > 1 and self._is_number(at + 1)
+        behind = self._token(at + 2)
+        return numbered and (behind is None or self._unit_of(behind) is not K.REPS)  # "2 set 7 reps" counts
 
     def _is_label(self, kind: K | None) -> bool:
         """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
@@ -277,7 +216,8 @@ class Lexer(SpelledNumbers):
         if after.text != "r":
             return False
         if self.tells_left is None:
-            self.tells_left = any(token.text in ("l", "left") for token in self.tokens)
+            words = {token.text for token in self.tokens}
+            self.tells_left = "l" in words or ("left" in words and "s" not in words)  # "2s 5r 60, had 4 left"
         return self.tells_left
 
     def _with_unit(self, piece: Piece, kind: K, after: Token) -> Piece:
@@ -406,6 +346,7 @@ class Lexer(SpelledNumbers):
 TYPED_TWICE = frozenset("@,=/")
 ENDS_A_NAME = frozenset((Shape.NUMBER, Shape.LINE))
 ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
+BEHIND_WHICH_ONE_COUNTS = frozenset((K.TIMES, K.PLUS, K.SLASH, K.DASH, K.FOR, K.AT, K.BY, K.RIR, K.RPE))
 HOUR_WORDS = frozenset(("h", "hr", "hrs", "hours", "uhr", "std", "uur", "godz", "ч"))
 LONGEST_RUN_ON = 3
 """Letters glued to a number that may be a slip of the thumb; a longer word is a word without its space."""

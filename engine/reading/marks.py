@@ -7,6 +7,7 @@ setting = "seat" NUMBER | NUMBER "degrees"
 from __future__ import annotations
 
 from collections.abc import Callable
+from decimal import Decimal
 
 from engine.reading.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
@@ -119,10 +120,22 @@ def _drop_timed(out: list[Piece], also_bare: bool) -> None:
             del out[-2:]
 
 
+LONGEST_REST_IN_MINUTES = 10
+WIDEST_SPAN = 4
+"""How many times the shorter rest of a span the longer one may be. Common practice, no source."""
+
+
 def _is_span(out: list[Piece], time: Piece) -> bool:
     """ "2-3 min rest", "2 - 3 min rest" on its own; in "3x8 @ 85 - 90s rest" the dash parts the load from the rest."""
-    glued = out[-1].glued and time.glued
-    return glued or len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE)
+    if out[-1].glued and time.glued:
+        return True
+    apart = Decimal(time.text) if time.text.isdigit() else time.value
+    minutes = apart <= LONGEST_REST_IN_MINUTES
+    return (
+        minutes
+        and out[-2].value < apart <= out[-2].value * WIDEST_SPAN
+        and (len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE))
+    )
 
 
 def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -275,9 +288,20 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 
+def _bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "bar speed ok", "bar felt heavy": said of the bar, and no empty bar lifted."""
+    said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in (K.TIMES, K.NUMBER)
+    out.append(aside(pieces[at]) if said else pieces[at])
+    return at + 1
+
+
+SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE))
+
+
 def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "31x1", in a message that speaks of tempo."""
-    if not is_x_tempo(pieces, at):
+    beside = [*out[-2:], *pieces[at + 3 : at + 4]]
+    if not is_x_tempo(pieces, at) or not any([tells_tempo(piece) for piece in beside]):
         return _no_set(pieces, at, out)
     out.append(aside(pieces[at]))
     return at + 3
@@ -285,7 +309,7 @@ def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece = pieces[at]
-    if kind_at(pieces, at + 1) in (K.SLASH, K.OF, K.OUT_OF) and rates(pieces, at, out):
+    if kind_at(pieces, at + 1) in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
         return at + 3
     behind = of_the_day(pieces, at, out)
     if behind > at:
@@ -303,11 +327,18 @@ def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return at + 1
 
 
+def _in_a_list(pieces: list[Piece], at: int) -> bool:
+    """ "12/10/10/10": more than two numbers with slashes between them are no scale."""
+    before = at > 0 and pieces[at - 1].kind is K.SLASH and pieces[at].glued
+    return before or (kind_at(pieces, at + 3) is K.SLASH and is_amount(pieces, at + 4))
+
+
 BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.REST: _rest,
     K.PAUSE: _pause,
     K.TEMPO: tempo,
     K.SETTING: _setting,
+    K.BAR: _bar,
     K.BODY: _body_told,
     K.FILLER: _weight_told,
     K.SETS: _field,

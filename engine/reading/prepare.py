@@ -74,7 +74,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
-    if not kinds.isdisjoint(EQUIPMENT):
+    if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
         pieces = with_equipment(pieces, catalogue)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
 
@@ -135,12 +135,18 @@ LONGEST_HEADING = 8
 MAY_TELL_A_DAY = DATE_KINDS | {K.SLASH, K.DASH, K.STOP, K.ORDINAL}
 
 
+EACH_DUMBBELL = frozenset(("each dumbbell", "per dumbbell", "per db"))
+
+
 def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
     """ "dumbbell bench": the equipment in front of a name is part of it, where such an exercise is known."""
     out: list[Piece] = []
     for piece in pieces:
         before = out[-1] if out else None
-        if piece.kind is K.NAME and before is not None and before.kind in EQUIPMENT:
+        if piece.kind is K.NAME and before is not None and before.text in EACH_DUMBBELL:
+            names = of_equipment(piece.names, K.DUMBBELL, piece.text, catalogue)
+            piece = piece._replace(names=names) if names else piece  # "24kg each dumbbell bench press"
+        elif piece.kind is K.NAME and before is not None and before.kind in EQUIPMENT:
             names = of_equipment(piece.names, before.kind, piece.text, catalogue)
             if names:
                 out.pop()

@@ -129,6 +129,8 @@ def _sets_of_a_muscle(said: str, cleaned: str) -> Act | None:
     what = what.strip() if colon else said
     if not (FEWER_OR_MORE.fullmatch(what) or SETS_OF.fullmatch(what)) or not _names_a_muscle(what):
         return None
+    if len([word for word in what.split() if word[0].isdigit()]) > 1:
+        return None  # "3 sets of 8 with 40, lower back tweaked": sets that were done
     if not colon:
         return Act("more", text=said)
     return Act("adjust", text=cleaned.strip()) if 0 < len(who.split()) <= 2 else None

@@ -61,6 +61,11 @@ def behind_bare_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     after = kind_at(pieces, at + 1)
     if after is not K.DASH and len(piece.text) != TEMPO_DIGITS:
         return at
+    named = _end_ahead_of_its_word(pieces, at)
+    if named > at:
+        if out and out[-1].kind in (K.AT, K.WITH):
+            out.pop()  # "@ 3-1-0 tempo"
+        return named
     linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
     if piece.role is not Role.BARE or linked:
         return at
@@ -71,6 +76,16 @@ def behind_bare_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         values.append(pieces[end + 1].value)
         end += 2
     return end if len(values) in (3, 4) and max(values) < 10 and 0 in values else at
+
+
+def _end_ahead_of_its_word(pieces: list[Piece], at: int) -> int:
+    """The place behind "3-1-1" where the word follows, "3-1-1 tempo"; `at` where none does."""
+    end = at + 1
+    while kind_at(pieces, end) in TEMPO_SIGNS and is_amount(pieces, end + 1):
+        end += 2
+    counts = [piece.value for piece in pieces[at:end] if piece.kind is K.NUMBER]
+    timed = 1 < len(counts) <= TEMPO_DIGITS and max(counts) < SLOWEST_COUNT
+    return end if kind_at(pieces, end) is K.TEMPO and (timed or is_bare_tempo(pieces[at])) else at
 
 
 def is_bare_tempo(piece: Piece) -> bool:

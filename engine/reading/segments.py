@@ -1,9 +1,8 @@
 """A message cut at its names: which numbers belong to which exercise.
 
 message = [ lead ] ( name numbers )+ | ( numbers name )+ | numbers
-Numbers without a name belong to the name before them; at the head of a message to the exercise in hand, or to the
-name that
-ends the clause ("3x10 60 bench"). An unknown word in front of numbers is no filler: those numbers are nobody's.
+Numbers without a name belong to the name before them; at the head of a message to the exercise in hand, or to the name
+that ends the clause ("3x10 60 bench"). An unknown word in front of numbers is no filler: those are nobody's.
 """
 
 from __future__ import annotations
@@ -249,6 +248,7 @@ class Segmenter:
         rest = without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
         if not clause.counts and self._names_the_lead(clause):
             self.lead.names, self.lead.phrase = name.names, name.text
+            self.lead.day, self.lead.no_day = self.lead.day or self.day, self.lead.no_day or self.no_day
             self.lead.pieces += [*([clause.cut] if clause.cut is not None else []), *rest]
             self.current = self.lead
             return

@@ -20,6 +20,9 @@ OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SI
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND))
+NEAR = 3
+REMARKING = frozenset((K.OTHERS, K.STORY, K.FUTURE, K.TOMORROW))
+REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
 LONGEST_SENTENCE = 120
 """Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
 CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT}
@@ -84,7 +87,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
-            if not kept or (_reaches_back(clause) and not _turns(clause[0])):
+            if not kept or (_reaches_back(clause, asked) and not _turns(clause[0])):
                 kept = []
             target = [] if plans else _target(clause)
             plans = plans or _opens_plans(clause)
@@ -130,13 +133,40 @@ def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
     """
     found: list[list[Piece]] = [[]]
     turning = len(sentence) <= LONGEST_SENTENCE
+    in_remark = False
     for at, piece in enumerate(sentence):
         ends = piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)
+        opens = piece.kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
+        ends = ends or opens or _turns_elsewhere(sentence, at)
         if ends or (turning and piece.kind in OPENING_ANOTHER and _opens_another(sentence, at)):
             found.append([piece])
         else:
             found[-1].append(piece)
+        in_remark = in_remark or opens
+        if in_remark and piece.kind is K.CLOSE:
+            in_remark = False
+            found.append([])
     return found
+
+
+def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
+    """ "12, 12, 10 pulse 150": the number in front is a set's, the one behind the word is not."""
+    if sentence[at].kind is not K.UNRELATED or at == 0 or sentence[at - 1].kind is not K.NUMBER:
+        return False
+    return not COUNTED.isdisjoint([piece.kind for piece in sentence[at + 1 : at + 1 + NEAR]])
+
+
+def _brackets_talk(sentence: list[Piece], at: int) -> bool:
+    """ "(pulse 150)", "(gym closes at 9)", "(2 guys waiting)": a remark in brackets that counts no sets."""
+    inside = []
+    for piece in sentence[at + 1 :]:
+        if piece.kind is K.CLOSE:
+            break
+        inside.append(piece)
+    kinds = [piece.kind for piece in inside]
+    counts = not COUNTED.isdisjoint(kinds)
+    cued = K.UNRELATED in kinds or (counts and not REMARKING.isdisjoint(kinds)) or _counts_things(inside, kinds)
+    return cued and K.TIMES not in kinds and K.NAME not in kinds
 
 
 def _opens_another(sentence: list[Piece], at: int) -> bool:
@@ -297,9 +327,13 @@ def _asks(clause: list[Piece]) -> bool:
     return False
 
 
-def _reaches_back(clause: list[Piece]) -> bool:
-    """ "80x5, 80x5 tomorrow": the cue behind a number without a name speaks of the numbers before it too."""
+def _reaches_back(clause: list[Piece], asked: bool) -> bool:
+    """ "80x5, 80x5 tomorrow": the cue behind a number without a name speaks of the numbers before it too; what counts
+    other things ("8 8 7 - 2 guys waiting", "8 8 7 (pulse 150)") speaks of nothing else.
+    """
     kinds = [piece.kind for piece in clause]
+    if not asked and REACHING_BACK.isdisjoint(kinds):
+        return False
     if K.NAME in kinds or not any(kind in COUNTED for kind in kinds) or _counts_things(clause, kinds):
         return False
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)

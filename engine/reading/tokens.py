@@ -104,6 +104,7 @@ PATTERN = re.compile(
   | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
+  | (?P<bullet>^\ *\*(?=\ ))
   | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|kilos|lbs?|pounds|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
@@ -111,7 +112,7 @@ PATTERN = re.compile(
   | (?P<sign>->|=>|[>=\-"'])
     )
     """,
-    re.VERBOSE | re.IGNORECASE,
+    re.VERBOSE | re.IGNORECASE | re.MULTILINE,
 )
 
 ONE_SIGN = {**{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°"}, "->": ">", "=>": ">", "[": "(", "]": ")"}
@@ -174,6 +175,10 @@ def _place_counted(text: str) -> Decimal:
     return Decimal(text[:-2])
 
 
+def _bullet(text: str) -> str:
+    return "*"
+
+
 def _times(text: str) -> str:
     return "x"
 
@@ -187,6 +192,7 @@ GROUPS: Mapping[str, tuple[TokenShape, Callable[[str], str] | None, Callable[[st
     "clock": (Shape.CLOCK, None, _clock_seconds),
     "ordinal": (Shape.ORDINAL, None, _place_counted),
     "number": (Shape.NUMBER, None, amount),
+    "bullet": (Shape.SIGN, _bullet, None),
     "times": (Shape.SIGN, _times, None),
     "label": (Shape.WORD, str.lower, None),
     "unitword": (Shape.WORD, str.lower, None),

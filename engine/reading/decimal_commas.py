@@ -1,0 +1,95 @@
+"""Decimal commas: whether "52,5" is one number or two, by what stands around it.
+
+A unit, a link, a sign of weight added, or a size that only a load has says so; in doubt the message is read both ways.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.pieces import DECIMAL_ENDINGS, MOST_REPS_OF_A_LOADED_SET, NOTHING, Piece
+from engine.reading.spelled_numbers import SpelledNumbers
+from engine.reading.tokens import Shape, Token
+from engine.values.ids import ExerciseName
+
+
+@dataclass(slots=True)
+class DecimalCommas(SpelledNumbers):
+    """The part of the walk over tokens that joins the digits of one number."""
+
+    catalogue: Catalogue
+    taught: Mapping[str, ExerciseName]
+    comma_is_decimal: bool = False
+    out: list[Piece] = field(default_factory=list)
+    comma_in_doubt: bool = False
+
+    def _signs_a_change(self, at: int, token: Token) -> bool:
+        """Whether the sign belongs to the number behind it: "+20", "BW+10", "-20 x 8", and not "8+3" or "8 - 10"."""
+        after = self._token(at + 1)
+        if after is None or after.shape is not Shape.NUMBER:
+            return False
+        if not after.glued:
+            return token.text == "+" and bool(self.out) and self.out[-1].kind is K.BODY  # "bw + 15"
+        if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
+            return True
+        return self.out[-1].kind in (K.BODY, K.AT) or (self.out[-1].kind is K.OPEN and token.text == "+")
+
+    def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
+        value = token.value or NOTHING
+        digits = self._token(at + 2)
+        if digits is None or not digits.glued or digits.text not in DECIMAL_ENDINGS or value != int(value):
+            return value, at + 1
+        whole = value + Decimal(f"0.{digits.text}")
+        if self._comma_joins(at, value, whole):
+            return whole, at + 3
+        return value, at + 1
+
+    def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
+        """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""
+        after, before = self._token(at + 3), self.out[-1] if self.out else None
+        listed = after is not None and after.glued and after.text == "," and self._is_number(at + 4)
+        if listed and self.tokens[at + 4].glued:
+            return False
+        if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
+            return True
+        if self._is_added(at, before) and whole % Decimal("2.5") == 0:
+            return True
+        if after is not None and self._unit_of(after) in (K.KG, K.LB):
+            return True
+        if before is not None and before.kind is K.TIMES and value <= MOST_REPS_OF_A_LOADED_SET:
+            return self._doubtful() if self._small_factor() else False
+        if before is not None and before.kind is K.COMMA and before.glued and self.tokens[at].glued:
+            return False  # "(65,70,75)x2"
+        return self._by_size(at, value, whole)
+
+    def _by_size(self, at: int, value: Decimal, whole: Decimal) -> bool:
+        """By the sizes that loads and reps have."""
+        usual = whole % Decimal("2.5") == 0 and value % Decimal("2.5") != 0
+        if usual and (value > MOST_REPS_OF_A_LOADED_SET or self._behind_a_pair() or self._times_at(at + 3)):
+            return True
+        if value <= MOST_REPS_OF_A_LOADED_SET and not usual and not self._times_at(at + 3):
+            return False
+        return self._doubtful()
+
+    def _is_added(self, at: int, before: Piece | None) -> bool:
+        """ "+12,5 5/5/4", "weighted 12,5 3x8": a sign or a word makes the number here a weight added or taken off."""
+        if before is not None and before.kind is K.ADDED:
+            return True
+        sign = self.tokens[at - 1] if at else None
+        return sign is not None and sign.text in "+-" and self._signs_a_change(at - 1, sign)
+
+    def _doubtful(self) -> bool:
+        self.comma_in_doubt = True
+        return self.comma_is_decimal
+
+    def _small_factor(self) -> bool:
+        return (
+            len(self.out) >= 2 and self.out[-2].kind is K.NUMBER and self.out[-2].value <= 10 and not self.out[-2].unit
+        )
+
+    def _behind_a_pair(self) -> bool:
+        return len(self.out) >= 2 and self.out[-1].kind is K.NUMBER and self.out[-2].kind is K.TIMES
