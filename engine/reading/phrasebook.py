@@ -49,7 +49,13 @@ def spoken_words(tokens: list[Token]) -> list[tuple[str, Token]]:
 @lru_cache(maxsize=8_192)
 def spoken(word: str) -> str:
     """The word as the phrasebook keeps it: plain, without apostrophes."""
-    return plain_word(word).replace("'", "")
+    plain = plain_word(word).replace("'", "")
+    return SPELT_SHORT.get(plain, plain)
+
+
+SPELT_SHORT = {"u": "you", "ur": "your", "til": "until", "till": "until", "untill": "until", "wat": "what",
+               "wot": "what", "wats": "whats", "wots": "whats"}  # fmt: skip
+"""How words are spelt in a hurry: phrases and messages alike are kept in full."""
 
 
 @lru_cache(maxsize=1)
@@ -81,7 +87,7 @@ def phrasebook() -> Phrasebook:
     return Phrasebook(said, heads, labelled, slips_of(typo_words), slips_of(heads), openers, polite, cued, copulas)
 
 
-FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout")
+FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout", "taken")
 
 
 MENDED_CUES = (

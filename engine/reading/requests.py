@@ -116,6 +116,8 @@ def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue:
 def _without_politeness(words: list[tuple[str, Token]], book: Phrasebook) -> list[tuple[str, Token]]:
     start, end = 0, len(words)
     while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
+        if words[start][0] == "no" and start + step < end and words[start + step][0] == "more":
+            break  # "no more curls today"
         praised = (
             words[start][0] in PRAISE and start + step < end and _is_close(words[start + step - 1], words[start + step])
         )
@@ -230,7 +232,22 @@ def _with_reason(found: Act, words: list[tuple[str, Token]], reason: Sequence[Pi
 
 POINTING = frozenset(("it", "them", "this", "that", "these", "those", "today", "please", "now"))
 BEHIND_A_REASON = frozenset(
-    ("swap", "skip", "undo", "redo", "next", "today", "done", "repeat", "why", "rest", "pause", "snooze", "resume")
+    (
+        "swap",
+        "skip",
+        "undo",
+        "redo",
+        "next",
+        "today",
+        "done",
+        "repeat",
+        "why",
+        "rest",
+        "pause",
+        "snooze",
+        "resume",
+        "move",
+    )
 )
 
 

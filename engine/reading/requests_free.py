@@ -42,6 +42,7 @@ def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context,
         or _swap(phrase, pieces, named, context, book)
         or _skip(words, pieces, named, context, book)
         or _left_out_today(pieces, named, context, book)
+        or _taken(phrase, pieces, named, context, book)
     )
 
 
@@ -220,7 +221,7 @@ def _skip(
 def _left_out_today(pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """ "no bench today", "not doing calves today": the lifts, the day and what leaves them out, and nothing else."""
     today = [piece for piece in pieces if piece.kind is K.TODAY]
-    others = [piece for piece in pieces if piece.kind not in LISTED]
+    others = [piece for piece in pieces if piece.kind not in LISTED and piece.text not in ("or", "nor")]
     if len(today) != 1 or not others or others[-1].start > named[0].start:
         return None
     told = " ".join(spoken(word) for piece in others for word in piece.text.split())
@@ -232,3 +233,17 @@ def _left_out_today(pieces: Sequence[Piece], named: Sequence[Piece], context: Co
 
 
 LISTED = frozenset((K.NAME, K.TODAY, K.AND, K.COMMA, K.STOP))
+
+
+def _taken(
+    phrase: str, pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
+) -> Act | None:
+    """ "leg press machine is taken": the lift on something else, where it is on for today or in hand."""
+    told = _holds(phrase, book.cues["taken"])
+    lift = _exercise(named[0], context)
+    wanted = lift == context.doing or any(slot.exercise == lift for slot in context.plan)
+    if not told or not wanted or len(named) != 1 or any(piece.kind in TALK for piece in pieces):
+        return None
+    named_in = len(named[0].text.split())
+    others = [word for word in phrase.replace(f" {told} ", " ").split() if word not in book.cues["aroundtaken"]]
+    return Act("swap", exercise=lift) if len(others) <= named_in else None

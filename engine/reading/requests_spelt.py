@@ -35,7 +35,9 @@ POINTING = frozenset(
 GYM = re.compile(r"(?:my )?gym(?:(?: is| has|:) ?(.{1,80}))?")
 EQUIPMENT = re.compile(r"my (plates|bar|dumbbells|kettlebells|stack|collars)(?: are| is)?:? (.{1,60})")
 PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:kg|lb|lbs)?))?")
-WARM_UP = re.compile(r"/?warm[ -]?up(?: for)?(?: ([^\d]{2,50}))?")
+WARM_UP = re.compile(
+    r"/?(?:(?:what'?s |what is |show )?(?:me )?(?:my |the |a )?)warm[ -]?up(?: for)?(?: ([^\d]{2,50}))?"
+)
 BEST = re.compile(r"best ([^\d]{2,50})")
 PLAN = re.compile(
     r"(?:show (?:me )?|send (?:me )?|print |give me )?(?:my |the )?plan "

@@ -123,3 +123,29 @@ CORRECTED = (
 @pytest.mark.parametrize(("told", "standing"), [pytest.param(*row, id=row[0]) for row in CORRECTED])
 def test_no_between_numbers_and_another_with_the_same_reps(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+IN_A_HURRY = (
+    ("wat next", "next"),
+    ("im off til monday", "pause 2025-03-17"),
+    ("whats the plan for fri", "today"),
+    ("what's my warm up for squat", "warmup barbell back squat"),
+    ("i lift in lbs", "units"),
+    ("leg press machine is taken", "swap leg press"),
+    ("leg press is busy, what else can i do", "swap leg press"),
+    ("anything instead of rows", "swap seated cable row"),
+    ("no more curls today", "skip barbell curl"),
+    ("no curls or rows today", "skip barbell curl"),
+    ("gym is closed, move to saturday", "move 2025-03-15"),
+    ("all done bye", "done"),
+)
+
+
+@pytest.mark.parametrize(("text", "meant"), [pytest.param(*row, id=row[0]) for row in IN_A_HURRY])
+def test_requests_written_in_a_hurry(text: str, meant: str) -> None:
+    assert said(text, situation(plan=PLAN)) == f"request: {meant}"
+
+
+@pytest.mark.parametrize("text", ["hip thrust machine is taken", "leg press was taken from me last year, gone"])
+def test_a_taken_lift_that_is_not_on_swaps_nothing(text: str) -> None:
+    assert said(text, situation(plan=PLAN)) == "no sets"
