@@ -118,6 +118,9 @@ def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:
     for _ in range(MOST_SLIPS):
         length = cue_at(words, first, book.cues["slip"])
         first += length if first + length < last else 0
+    asked = cue_at(words, first, book.cues["polite"])
+    if asked > 1 and first + asked < last:  # "can you delete set 2"
+        first += asked
     for length in (2, 1):
         if first < last - length and " ".join(words[last - length : last]) in book.cues["tail"]:
             return first, last - length

@@ -126,7 +126,8 @@ def _without_politeness(words: list[tuple[str, Token]], book: Phrasebook) -> lis
         start += step
     while end > start + 1 and words[end - 1][0] in book.cues["polite"]:
         end -= 1
-    return words[start:end] if start < end else words
+    bare = [one for one in words[start:end] if one[0] not in book.cues["please"]]
+    return bare or words
 
 
 PRAISE = frozenset(("great", "nice", "cool", "good"))

@@ -149,3 +149,42 @@ def test_requests_written_in_a_hurry(text: str, meant: str) -> None:
 @pytest.mark.parametrize("text", ["hip thrust machine is taken", "leg press was taken from me last year, gone"])
 def test_a_taken_lift_that_is_not_on_swaps_nothing(text: str) -> None:
     assert said(text, situation(plan=PLAN)) == "no sets"
+
+
+IN_LANGUAGES = (
+    ("kannst du den letzten Satz löschen", "undo"),
+    ("puedes borrar la última", "undo"),
+    ("tu peux annuler la dernière", "undo"),
+    ("puoi cancellare l'ultima", "undo"),
+    ("kun je de laatste verwijderen", "undo"),
+    ("możesz usunąć ostatnią serię", "undo"),
+    ("pode apagar a última", "undo"),
+    ("удали, пожалуйста, последний подход", "undo"),
+    ("kan du ta bort sista setet", "undo"),
+    ("Gewicht heute 81,4", "bodyweight"),
+    ("ich bin 81 kg", "bodyweight"),
+    ("hoy peso 81,4", "bodyweight"),
+    ("je pèse 81,4 kg", "bodyweight"),
+    ("ik weeg 81,4 kg", "bodyweight"),
+    ("ważę 81,4 kg", "bodyweight"),
+    ("мой вес 81,4", "bodyweight"),
+    ("jag väger 81,4 kg", "bodyweight"),
+    ("Beinpresse ist besetzt", "swap leg press"),
+    ("la prensa está ocupada", "swap leg press"),
+)
+
+
+@pytest.mark.parametrize(("text", "meant"), [pytest.param(*row, id=row[0]) for row in IN_LANGUAGES])
+def test_requests_asked_politely_weights_and_taken_lifts_in_languages(text: str, meant: str) -> None:
+    assert said(text, TODAY) == f"request: {meant}"
+
+
+POLITE = (
+    ("squat 5x5 100 | can u delete that last one", "barbell back squat 4×5 at 100 kg"),
+    ("squat 3x5 100 | could you make the last one 4 please", "barbell back squat 2×5 at 100 kg, 4 at 100 kg"),
+)
+
+
+@pytest.mark.parametrize(("told", "standing"), [pytest.param(*row, id=row[0]) for row in POLITE])
+def test_a_polite_correction_reaches_what_a_plain_one_does(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
