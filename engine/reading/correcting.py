@@ -98,10 +98,12 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     if not spoken or len(spoken) > MOST_WORDS or "\n" in prepared.cleaned.strip():
         return None
     words = mended_words([word for word, _ in spoken], prepared.spoken, book)
-    first, last = _without_slips(words, book)
+    begin, end = _politeness(words, book)
+    first, last = _without_slips(words[begin:end], book)
+    first, last = first + begin, last + begin
     first += _taken_back(words[first:], spoken[first:], book)
     starred = _is_starred(prepared.cleaned)
-    slipped = bool(first) or last < len(words) or starred
+    slipped = first > begin or last < end or starred
     pieces = _between(prepared, spoken, first, last, context)
     told = Told(words[first:last], _in_full(pieces, prepared.cleaned), context, catalogue, book)
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
@@ -113,14 +115,21 @@ def mended_words(words: list[str], pieces: Iterable[Piece], book: Phrasebook) ->
     return [book.slips.near(word)[0] if word in unknown else word for word in words]
 
 
+def _politeness(words: list[str], book: Phrasebook) -> tuple[int, int]:
+    """Where the correction begins and ends in "can you delete set 2 please": asked kindly it is no slip yet."""
+    asked = cue_at(words, 0, book.cues["polite"])
+    start = asked if 1 < asked < len(words) else 0
+    end = len(words)
+    while start and end - 1 > start and words[end - 1] in book.cues["please"]:
+        end -= 1
+    return start, end
+
+
 def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:
     first, last = 0, len(words)
     for _ in range(MOST_SLIPS):
         length = cue_at(words, first, book.cues["slip"])
         first += length if first + length < last else 0
-    asked = cue_at(words, first, book.cues["polite"])
-    if asked > 1 and first + asked < last:  # "can you delete set 2"
-        first += asked
     for length in (2, 1):
         if first < last - length and " ".join(words[last - length : last]) in book.cues["tail"]:
             return first, last - length
