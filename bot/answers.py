@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from bot import asking, imports, mending, onboarding, plan_or_sets, planning, proposals
+from bot import asking, imports, mending, onboarding, plan_or_sets, planning, proposals, swap_offers
 from bot.intents import accept, erase, plan_for, swap
 from bot.turn import Turn
 from storage.records import Question
@@ -26,6 +26,7 @@ ANSWERERS: Mapping[str, Callable[[Turn, Question, str], bool]] = {
     erase.ERASE: erase.answered,
     accept.CONSENT: accept.answered,
     swap.SWAP: swap.answered,
+    swap_offers.OFFER: swap_offers.answered,
     mending.CHOICE: plan_or_sets.answered,
     plan_for.PLAN_FOR: planning.plan_text_for,
     proposals.PROPOSAL: proposals.answered,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
-from bot import asking, imports, onboarding, open_questions, plan_or_sets, proposals
+from bot import asking, imports, onboarding, open_questions, plan_or_sets, proposals, swap_offers
 from bot.intents import (
     accept,
     digest,
@@ -106,7 +106,7 @@ def _swap_to(turn: Turn, arguments: list[str]) -> None:
         turn.say(stale_button())
         return
     open_questions.close(turn)
-    swap.swap_in(turn, ExerciseName(question.payload["exercise"]), ExerciseName(options[place]))
+    swap_offers.swap_or_offer(turn, ExerciseName(question.payload["exercise"]), ExerciseName(options[place]))
 
 
 def _swap_skip(turn: Turn, arguments: list[str]) -> None:
@@ -168,6 +168,7 @@ TAPS: Mapping[str, Tap] = {
     "swap-pain": _swap_pain,
     "swap-to": _swap_to,
     "swap-skip": _swap_skip,
+    "swap-offer": swap_offers.tapped,
     "share": _act(share.share, "share"),
     "snooze": _act(snooze.snooze, "snooze"),
     "stop-reminders": lambda turn, arguments: remind.stop(turn),

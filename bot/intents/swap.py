@@ -7,12 +7,13 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from bot.intents import skip
-from bot.replies.choices import no_plan_to_change, same_lift, swap_options, swapped, unknown_exercise, which_lift
-from bot.sessions import Session, forget_plan, session_of, swap_cautions
+from bot.replies.choices import no_plan_to_change, same_lift, swap_options, unknown_exercise, which_lift
+from bot.sessions import Session, session_of
+from bot.swap_offers import swap_or_offer
 from bot.turn import Turn
 from engine.reading.values import Act
 from engine.values.ids import ExerciseName
-from storage.records import ChangeKind, ChoiceKind, Question, QuestionState
+from storage.records import Question, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
 SWAP = "swap"
@@ -37,7 +38,7 @@ def swap(turn: Turn, act: Act) -> None:
     elif act.to == exercise:
         turn.say(same_lift(exercise))
     else:
-        swap_in(turn, exercise, act.to)
+        swap_or_offer(turn, exercise, act.to)
 
 
 def _current(session: Session) -> ExerciseName | None:
@@ -58,19 +59,6 @@ def offer(turn: Turn, exercise: ExerciseName) -> None:
     turn.say(swap_options(exercise, options, bool(listed_by_plan)))
 
 
-def swap_in(turn: Turn, exercise: ExerciseName, to: ExerciseName) -> None:
-    """Nothing; `to` stands in for `exercise` today, with a caution where it comes too close to yesterday's work."""
-    slot = session_of(turn).slot_of(exercise)
-    planned_as = slot.exercise if slot is not None else exercise
-    cautions = swap_cautions(turn, planned_as, to)
-    change = turn.begin(ChangeKind.SWAP, f"swapping {exercise} for {to}")
-    turn.store.choices.add(change, ChoiceKind.SWAP, on=turn.today, at=turn.at, exercise=planned_as, to=to)
-    forget_plan(turn)
-    prescription = session_of(turn).prescription_of(to)
-    if prescription is not None:
-        turn.say(swapped(prescription, exercise, cautions))
-
-
 def answered(turn: Turn, question: Question, text: str) -> bool:
     """Whether the words named what stands in; a set or another intent goes its own way."""
     exercise = ExerciseName(question.payload["exercise"])
@@ -84,5 +72,5 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
     if len(fits) != 1:
         return False
     turn.store.questions.close(question, QuestionState.ANSWERED)
-    swap_in(turn, exercise, fits[0])
+    swap_or_offer(turn, exercise, fits[0])
     return True

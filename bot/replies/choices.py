@@ -14,8 +14,11 @@ from bot.replies.sets import targets_text
 from bot.replies.structured import prescription_json
 from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription
+from engine.volume.spacing import Caution
 
 LABEL = 14
+TODAY = "today"
+"""How the session that a swap is asked for calls itself; others go by their day."""
 
 
 def skipped(what: str, following: Following | None) -> Reply:
@@ -54,12 +57,51 @@ def no_plan_to_change(verb: str) -> Reply:
     return Reply(f"Nothing changed: there is no session today to {verb}. Log what you do: row 3x12 55")
 
 
-def swapped(prescription: Prescription, instead_of: ExerciseName, cautions: Sequence[str]) -> Reply:
-    """Today's other exercise, with what to lift on it."""
+def swapped(prescription: Prescription, instead_of: ExerciseName, caution: Caution | None = None) -> Reply:
+    """Today's other exercise, with what to lift on it and, where a caution was heard, what to mind."""
     lines = [f"Today: {prescription.exercise} {targets_text(prescription.sets)} instead of {instead_of}."]
     lines.append(prescription.reason)
-    lines += cautions[:2]
+    if caution is not None:
+        lines.append(f"{_spare(caution)}.")
     return Reply("\n".join(lines), row(UNDO), [prescription_json(prescription)])
+
+
+def swap_offered(exercise: ExerciseName, caution: Caution, instead: Sequence[ExerciseName], number: int) -> Reply:
+    """A swap that comes too close to another day, not made yet: why, what to do about it, and the choice."""
+    others = f", or take {instead[0]}" if instead else ""
+    lines = [f"Not swapped yet. {_why(caution)}", f"{_spare(caution)}{others}."]
+    lines.append(f"Until then it stays {exercise}.")
+    takes = [Button(_label(name), f"v1:swap-offer:{number}:{place}") for place, name in enumerate(instead)]
+    anyway, leave = (
+        Button("Swap anyway", f"v1:swap-offer:{number}:yes"),
+        Button("Leave it", f"v1:swap-offer:{number}:no"),
+    )
+    return Reply("\n".join(lines), row(anyway, *takes, leave))
+
+
+def _why(caution: Caution) -> str:
+    """The reason; told from the day it falls on where that is one to come."""
+    if caution.later == TODAY:
+        return title(caution.reason)
+    return f"{caution.later}, {caution.after}: {caution.reason}"
+
+
+def _spare(caution: Caution) -> str:
+    when = "" if caution.later == TODAY else f", {caution.later}"
+    return f"Keep {caution.spare} reps in reserve on {caution.after}{when}"
+
+
+def swap_left(prescription: Prescription | None, exercise: ExerciseName) -> Reply:
+    """The swap was let go; what stays."""
+    if prescription is None:
+        return Reply(f"Not swapped: {exercise} stays.")
+    words = f"Not swapped: {exercise} {targets_text(prescription.sets)} stays."
+    return Reply(words, (), [prescription_json(prescription)])
+
+
+def swap_over(exercise: ExerciseName) -> Reply:
+    """An answer to an offer that came too late."""
+    return Reply(f"Not swapped: sets of {exercise} are in, or it is out of today. Nothing changed.")
 
 
 def swap_options(exercise: ExerciseName, options: Sequence[ExerciseName], planned: bool) -> Reply:

@@ -212,7 +212,8 @@ def _fresh_after(ground: Ground, before: _Bout) -> float:
 
 
 def _apart(hours: float) -> str:
-    return "the day" if hours == 24 else f"{hours:.0f} hours"
+    # Two sessions seldom begin on the minute: an hour or two either way is still the day before.
+    return "the day" if 22 <= hours <= 26 else f"{hours:.0f} hours"
 
 
 def _listed(words: Sequence[str]) -> str:
