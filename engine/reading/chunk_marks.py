@@ -14,6 +14,10 @@ from engine.values.sets import SetKind
 
 LOWERED = frozenset(("dropped", "down", "runter", "abgenommen", "dann", "then"))
 """First words that only say that the load went down: several sets behind them are back-off sets and no drops."""
+MOST_SETS_TOLD = 10
+"""More than this in front of "heavy sets" counts no sets. Common practice, no source."""
+WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
+AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", "po", "após", "после", "efter"))
 MOST_REPEATS = 20
 MOST_REPS_OF_A_COUNT = 20
 """Behind "three sets with": more than this is rather a load. Common practice, no source."""
@@ -210,6 +214,10 @@ class MarkedChunks(ResultChunks):
         self.at += 1
 
     def warm_up(self, piece: Piece) -> None:
+        ahead = self.pieces[max(0, self.at - 2) : self.at]
+        if any(one.kind is K.NOT_DATE or one.text in AFTER for one in ahead):
+            self.at += 1  # "after warming up i benched 80 3x5"
+            return
         last = self._last()
         behind = last is not None and self._kind() in (K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN)
         if last is not None and behind and self.separator is None:
@@ -218,7 +226,29 @@ class MarkedChunks(ResultChunks):
             self.kind = SetKind.WARMUP
         self.at += 1
 
+    def _counts_them(self) -> bool:
+        """ "3 heavy sets of 5": a word stood between the count and what it counts."""
+        last, back = self._last(), self.at - 1
+        while back > 0 and self.kinds[back] in WORDS_OF_A_SET:
+            back -= 1
+        direct = back == self.at - 1 and self.kinds[self.at] is K.SETS
+        if direct or last is None or last.size != 1 or self.kinds[back] is not K.NUMBER:
+            return False
+        count = self.pieces[back]
+        if last.factors[0] != (count,) or count.role is not Role.BARE or count.value > MOST_SETS_TOLD or last.at:
+            return False
+        last.factors[0] = (count._replace(role=Role.SETS),)
+        self.at += 1
+        if self._kind(0) is K.OF and self._kind() is K.NUMBER:
+            self.at += 1
+            self.out.found.pop()
+            last.factors.append(self.factor(None))
+            self._rest_of_chunk(last)
+        return True
+
     def working(self, piece: Piece) -> None:
+        if self._kind(-1) is K.NUMBER and self.at and self._counts_them():
+            return  # "3 working sets of 5"
         self.kind = None
         if self.out.found and self.out.work_from is None:
             self.out.work_from = len(self.out.found)

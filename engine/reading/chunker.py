@@ -130,6 +130,8 @@ class Chunker(RepeatedChunks):
 
     def numbered(self, piece: Piece) -> None:
         """ "#4", "= 24", "set 2" inside a line: a number that tells which, and not how many."""
+        if piece.kind is K.SETS and self._counts_them():
+            return
         if piece.kind is K.EQUALS and self._kind() is K.NUMBER and sums_up(self.out, self.pieces[self.at + 1]):
             self.at += 2
             return
@@ -138,6 +140,9 @@ class Chunker(RepeatedChunks):
         if piece.kind is K.EQUALS and self._kind() is K.NUMBER and self._kind(2) in (K.COUNT, K.OF):
             self.at += 1
             return  # "85x3x5 = 5 triples": the same once more
+        uncounted = piece.kind is K.SETS and piece.text.endswith("s") and not self.out.found
+        if uncounted and self._kind() is K.OF and self._kind(2) is K.NUMBER:
+            self.out.dangling = True  # "a couple of sets of 10"
         single = piece.kind is K.SETS and not piece.text.endswith("s")
         comes_to = piece.kind is K.EQUALS and bool(self.out.found)
         if comes_to and self._kind() is K.NUMBER and self._equals_a_load(self.pieces[self.at + 1]):
@@ -207,6 +212,12 @@ class Chunker(RepeatedChunks):
         last.spoken_for = True
         self._rest_of_chunk(last)
         return True
+
+    def first_of_them(self, piece: Piece) -> None:
+        """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
+        several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
+        self.out.dangling = self.out.dangling or several
+        self.at += 1
 
     def no_place(self, piece: Piece) -> None:
         """ "5 out of 10": of reps wanted, or a scale that no word names."""
@@ -341,6 +352,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.FOR: Chunker.ahead_of_number,
     K.EQUALS: Chunker.numbered,
     K.OUT_OF: Chunker.no_place,
+    K.FIRST: Chunker.first_of_them,
     K.OTHER_SIGN: Chunker.numbered,
     K.ASSISTED: Chunker.help_told,
     K.BAR: Chunker.bar,

@@ -22,6 +22,7 @@ from engine.reading.rounds import without_rounds
 from engine.reading.shared_sets import (
     SAID_TOGETHER,
     counts_ahead,
+    ends_with_each,
     shared_clause,
     shares,
     without_count_ahead,
@@ -209,6 +210,8 @@ class Segmenter:
         return self.current
 
     def _mode(self, clause: Clause) -> None:
+        if any(piece.kind is K.UNRELATED or (piece.kind is K.NOTE and piece.told) for piece in clause.pieces):
+            return  # "warm-up 10 min treadmill, bench 80 3x5"
         for piece in clause.pieces:
             if piece.kind is K.WARMUP:
                 self.warming_up = piece._replace(text=HEADING)
@@ -333,6 +336,13 @@ class Segmenter:
             one.pieces = part
         return bool(parts)
 
+    def _share_back(self, place: int, entry: Entry) -> None:
+        """The numbers are those of the names in front, too, as far back as none has its own."""
+        for other in reversed(self.entries[:place]):
+            if other.has_numbers:
+                break
+            other.pieces = list(entry.pieces)
+
     def _share_both(self) -> None:
         """ "curls and pushdowns, both 3x15": the numbers are each one's."""
         for place, entry in enumerate(self.entries):
@@ -340,10 +350,9 @@ class Segmenter:
             if self._share_out(place, entry):
                 continue
             if entry.both or any(piece.kind is K.BOTH for piece in entry.pieces):
-                for other in reversed(self.entries[:place]):
-                    if other.has_numbers:
-                        break
-                    other.pieces = list(entry.pieces)
+                self._share_back(place, entry)
+            elif place and ends_with_each(entry.pieces) and not self.entries[place - 1].has_numbers:
+                self._share_back(place, entry)
             elif place and _is_joined(self.entries[place - 1], entry):
                 self.entries[place - 1].pieces = list(entry.pieces)
                 self.entries[place - 1].shared_in_doubt = True
@@ -352,7 +361,9 @@ class Segmenter:
 def _is_joined(first: Entry, second: Entry) -> bool:
     """Whether two names were joined by a word, and numbers stand behind the second alone."""
     joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS)
-    return joined and second.has_numbers and bool(first.names) and all(one.kind in SILENT for one in first.pieces)
+    joined = joined or (bool(first.pieces) and first.pieces[-1].kind is K.WITH)
+    silent = all(one.kind in SILENT or one.kind in (K.WITH, K.SUPERSET) for one in first.pieces)
+    return joined and second.has_numbers and bool(first.names) and silent
 
 
 def entries(pieces: list[Piece]) -> list[Entry]:

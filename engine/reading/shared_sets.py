@@ -109,3 +109,8 @@ def shared_clause(pieces: list[Piece]) -> list[Piece]:
     last = pieces[commas[-1] :] if commas else []
     told = any(piece.kind is K.BOTH for piece in last) or (last and last[-1].kind is K.EACH and last[-1].text == "each")
     return last if told and any(piece.kind is K.TIMES or piece.role is Role.SETS for piece in last) else []
+
+
+def ends_with_each(pieces: list[Piece]) -> bool:
+    """ "3x8 each", of lifts; "each leg" is a side."""
+    return bool(pieces) and pieces[-1].kind is K.EACH and pieces[-1].text in ("each", "apiece")

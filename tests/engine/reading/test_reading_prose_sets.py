@@ -178,3 +178,33 @@ def test_one_number_or_another_is_asked(text: str) -> None:
 
 def test_things_counted_behind_the_sets_leave_them_be() -> None:
     assert said("squat 3x5 100, 2 spotters") == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("squat 3 heavy sets of 5 at 120", "barbell back squat 3×5 at 120 kg", id="a word between"),
+        pytest.param("did 3 working sets of 5 at 120 on squat", "barbell back squat 3×5 at 120 kg", id="working sets"),
+        pytest.param("4 good sets of 8 on bench with 70", "barbell bench press 4×8 at 70 kg", id="good sets"),
+        pytest.param("after warming up i benched 80 3x5", "barbell bench press 3×5 at 80 kg", id="after the warm-up"),
+        pytest.param("nach dem aufwärmen bankdrücken 80 3x5", "barbell bench press 3×5 at 80 kg", id="nach"),
+        pytest.param("warmup 10 min treadmill, bench 80 3x5", "barbell bench press 3×5 at 80 kg",
+                     id="the warm-up was something else"),
+        pytest.param("dips and pull ups 3x8 each", "dip 3×8; pull-up 3×8", id="each of two names"),
+        pytest.param("superset dips with pull ups 3x8 each", "dip 3×8; pull-up 3×8", id="each of a superset"),
+    ],
+)  # fmt: skip
+def test_words_between_and_around(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 80 for 3 sets, 5 reps on the first two and 4 on the last",
+        "couple of sets of 10 on dips",
+        "superset dips with pull ups 3x8",
+    ],
+)
+def test_sets_that_nobody_counted_out_are_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
