@@ -349,9 +349,8 @@ class Segmenter:
             self._share_each(place, entry)
             if self._share_out(place, entry):
                 continue
-            if entry.both or any(piece.kind is K.BOTH for piece in entry.pieces):
-                self._share_back(place, entry)
-            elif place and ends_with_each(entry.pieces) and not self.entries[place - 1].has_numbers:
+            said = entry.both or any(piece.kind is K.BOTH for piece in entry.pieces)
+            if said or (place and ends_with_each(entry.pieces)):
                 self._share_back(place, entry)
             elif place and _is_joined(self.entries[place - 1], entry):
                 self.entries[place - 1].pieces = list(entry.pieces)
