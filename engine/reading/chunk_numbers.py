@@ -113,7 +113,7 @@ class NumberChunks(SummedChunks):
         if last is None or piece.value != int(piece.value):
             return False
         opens = self._kind(2) is K.OPEN and self._kind(3) in (K.NUMBER, K.BAR, K.BODY)
-        behind = last.in_brackets and self._kind() is K.TIMES and self._kind(2) not in (K.NUMBER, K.MAX) and not opens
+        behind = last.in_brackets and self._kind() is K.TIMES and not (opens or self._kind(2) in (K.NUMBER, K.MAX))
         if piece.role is Role.TIMES and self._loads_reps(last):
             self.out.found[-2].times = int(piece.value)
             self.at += 1
@@ -220,7 +220,7 @@ class NumberChunks(SummedChunks):
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
             ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
             if self.pieces[self.at].text == "na" and ahead.value > chunk.factors[0][-1].value:
-                return False  # "8 7 6 na 85": for the Polish word the load stands behind; "85 na 6" is the other way
+                return False  # "8 7 6 na 85"
             chunk.counts_behind = self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued
             if chunk.counts_behind and chunk.factors[0][0].role is Role.CHANGE:
                 self.at += 1  # "+5 for 3x5": the sets stand behind

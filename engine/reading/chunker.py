@@ -175,8 +175,15 @@ class Chunker(RepeatedChunks):
         """ "3 more": of reps, or of sets. "mais duas séries" tells sets."""
         if self._takes_repeat():
             return
-        self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
+        if not self._says_reps_at_a_load():
+            self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
         self.at += 1
+
+    def _says_reps_at_a_load(self) -> bool:
+        """ "8 more at 40": of reps, as nobody does so many more sets."""
+        told = self.out.found
+        alone = len(told) == 1 and told[0].size == 1 and self._kind() in (K.AT, K.WITH) and self._kind(2) is K.NUMBER
+        return alone and told[0].factors[0][0].value > MOST_SETS_MORE
 
     def ahead_of_number(self, piece: Piece) -> None:
         """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list; "8 7 6 na 85" tells its load."""
@@ -318,6 +325,8 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
+MOST_SETS_MORE = 3
+"""How many sets "three more at 60" may be. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))

@@ -103,12 +103,20 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
         return several
     loads = [number for number in numbers if _is_load(number, pieces, done)]
     counts = [number for number in numbers if number not in loads]
+    if len(loads) == len(counts) == 1 and _more_reps(counts[0], pieces):
+        return Logged((_anew(_at(done, loads[0]), int(counts[0].value)),), why="a set of the latest lift at its load")
     if len(loads) > 1 or len(counts) > 1 or not all(_counts_sets(number, pieces) for number in counts):
         return None
     count = int(counts[0].value) if counts else 1
     if loads:
         return Logged((_at(done, loads[0]),) * count, why="the latest set at another load")
     return Act("repeat", exercise=done.exercise, count=count if counts else None) if K.NAME in kinds else None
+
+
+def _more_reps(number: Piece, pieces: Sequence[Piece]) -> bool:
+    """ "8 more at 40": more of them than anyone does sets."""
+    after = pieces[pieces.index(number) + 1 :][:1]
+    return number.value > MOST_SETS and [piece.kind for piece in after] == [K.MORE] and _may_be_reps(number)
 
 
 def _more_sets_of(pieces: Sequence[Piece], numbers: Sequence[Piece], done: SetDone) -> Logged | None:

@@ -154,10 +154,16 @@ class Lexer(DecimalCommas):
 
     def _one_as_word(self, at: int) -> bool:
         """ "1 arm row" is a name; in "60x9+4+1 leg press", "80 for 1 leg press" the one is a rep."""
-        if self.out and self.out[-1].kind in BEHIND_WHICH_ONE_COUNTS:
+        before = self.out[-1] if self.out else None
+        if before is not None and (before.kind in BEHIND_WHICH_ONE_COUNTS or self._ends_a_list(before)):
             return False
         after = self._token(at + 1 + (self._sign_at(at + 1, "-")))
         return after is not None and after.text in ("arm", "leg", "hand")
+
+    def _ends_a_list(self, before: Piece) -> bool:
+        """ "100: 4 3 2 1 leg press": the one is the last of reps that fall."""
+        few = before.kind is K.NUMBER and before.role is Role.BARE and before.value <= FEW_REPS
+        return few and len(self.out) > 1 and self.out[-2].kind in (K.NUMBER, K.COLON)
 
     def _with_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         if after.shape is Shape.SIGN:
@@ -167,7 +173,13 @@ class Lexer(DecimalCommas):
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             return self._with_letter(piece, at, after)
         kind = self._unit_of(after)
-        if kind is None or kind not in UNIT_ROLES or self._is_label(kind) or self._phrase_begins(at):
+        if (
+            kind is None
+            or kind not in UNIT_ROLES
+            or self._is_label(kind)
+            or self._phrase_begins(at)
+            or self._equals_a_number(at)
+        ):
             return piece, at
         if self._numbers_a_set(piece, at, after) or (after.text == "с" and self._is_number(at + 1)):
             return piece, at
@@ -178,6 +190,9 @@ class Lexer(DecimalCommas):
         role, unit = LETTERS[after.text]
         if after.text == "k" and at + 1 < len(self.tokens) and self._unit_of(self.tokens[at + 1]) is K.UNRELATED:
             return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1  # "a 5k run"
+        clock = self._token(at + 2)
+        if after.text == "k" and clock is not None and clock.shape is Shape.CLOCK and self.tokens[at + 1].text == "in":
+            return piece._replace(role=Role.NOT_A_SET, end=clock.end), at + 3  # "10k in 58:12"
         if after.text in ("e", "ea") and self._times_at(at + 1):
             role = Role.LOAD
         if after.text == "min":
@@ -201,6 +216,10 @@ class Lexer(DecimalCommas):
         numbered = after.text == "set" and piece.value > 1 and self._is_number(at + 1)
         behind = self._token(at + 2)
         return numbered and (behind is None or self._unit_of(behind) is not K.REPS)  # "2 set 7 reps" counts
+
+    def _equals_a_number(self, at: int) -> bool:
+        """ "reps=7 kg=77.5": the unit is the label of the number behind it."""
+        return bool(self._sign_at(at + 1, "=")) and self._is_number(at + 2)
 
     def _is_label(self, kind: K | None) -> bool:
         """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
@@ -347,6 +366,7 @@ TYPED_TWICE = frozenset("@,=/")
 ENDS_A_NAME = frozenset((Shape.NUMBER, Shape.LINE))
 ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
 BEHIND_WHICH_ONE_COUNTS = frozenset((K.TIMES, K.PLUS, K.SLASH, K.DASH, K.FOR, K.AT, K.BY, K.RIR, K.RPE))
+FEW_REPS = 5
 HOUR_WORDS = frozenset(("h", "hr", "hrs", "hours", "uhr", "std", "uur", "godz", "ч"))
 LONGEST_RUN_ON = 3
 """Letters glued to a number that may be a slip of the thumb; a longer word is a word without its space."""

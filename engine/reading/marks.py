@@ -16,6 +16,7 @@ from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
 from engine.reading.pieces import LOAD_LABELS, MOST_REPS_OF_A_LOADED_SET, Piece, Role, kinds_of
 from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tells_tempo, tempo
+from engine.values.load import Unit
 
 LEAST_BODY_WEIGHT = 35
 """Less than this is taken for a load, as a person seldom weighs it. Common practice, no source."""
@@ -288,6 +289,16 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 
+def _unit_label(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "sets=3 reps=7 kg=77.5": the unit in front says what the number counts."""
+    labels = kind_at(pieces, at + 1) in (K.EQUALS, K.COLON) and is_amount(pieces, at + 2)
+    if not labels or pieces[at + 2].role is not Role.BARE or kind_at(pieces, at + 3) in (K.TIMES, K.NUMBER):
+        out.append(pieces[at])
+        return at + 1
+    out.append(pieces[at + 2]._replace(role=Role.LOAD, unit=Unit.KG if pieces[at].kind is K.KG else Unit.LB))
+    return at + 3
+
+
 def _bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "bar speed ok", "bar felt heavy": said of the bar, and no empty bar lifted."""
     said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in (K.TIMES, K.NUMBER)
@@ -339,6 +350,8 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.TEMPO: tempo,
     K.SETTING: _setting,
     K.BAR: _bar,
+    K.KG: _unit_label,
+    K.LB: _unit_label,
     K.BODY: _body_told,
     K.FILLER: _weight_told,
     K.SETS: _field,

@@ -139,8 +139,8 @@ class Marked(ThreeFactors):
         same = [draft for draft in self.drafts if draft.load is self.touched[-1].load]
         if self.listed and len(same) > 1 and len(self.touched) <= len(same) and not self._one_pair_each():
             alike = len({draft.reps for draft in same}) == 1  # "65 5 5 5 @8" is told of the group, as "65 3x5 @8"
-            self.saw_list_effort = self.saw_list_effort or not alike
-            group = same if alike or self.choice.effort_for_all else self.touched[-1:]
+            self.saw_list_effort = self.saw_list_effort or not (alike or apart)
+            group = same if alike or apart or self.choice.effort_for_all else self.touched[-1:]
         for draft in group:
             draft.effort = efforts[0]
 
@@ -154,10 +154,11 @@ class Marked(ThreeFactors):
             draft.effort = effort
 
     def _one_pair_each(self) -> bool:
-        """Each set was told with its own load: an effort behind one is that one's."""
+        """Each set was told with its own load, or with its own effort: an effort behind one is that one's."""
         told = [chunk for chunk in self.chunks.found if chunk.size]
         head_is_load = bool(told) and told[0].size == 1 and self._is_load(told[0].factors[0][0])
-        return all(chunk.size == 2 or chunk.at for chunk in (told[1:] if head_is_load else told))
+        sets = told[1:] if head_is_load else told
+        return all(chunk.size == 2 or chunk.at for chunk in sets) or all(chunk.efforts for chunk in sets)
 
     def _mark_times(self, times: int) -> None:
         if not 1 <= times <= 2 * MOST_SETS:

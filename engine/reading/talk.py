@@ -21,7 +21,7 @@ LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "be
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND))
 NEAR = 3
-REMARKING = frozenset((K.OTHERS, K.STORY, K.FUTURE, K.TOMORROW))
+REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
 REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
 LONGEST_SENTENCE = 120
 """Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
@@ -165,7 +165,8 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
         inside.append(piece)
     kinds = [piece.kind for piece in inside]
     counts = not COUNTED.isdisjoint(kinds)
-    cued = K.UNRELATED in kinds or (counts and not REMARKING.isdisjoint(kinds)) or _counts_things(inside, kinds)
+    planned = counts and not BEHIND.isdisjoint(kinds)
+    cued = planned or not REMARKING.isdisjoint(kinds) or _counts_things(inside, kinds)
     return cued and K.TIMES not in kinds and K.NAME not in kinds
 
 

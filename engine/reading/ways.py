@@ -157,6 +157,9 @@ def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:
     behind = [chunk.factors[1][0].value for chunk in chunks.found if _is_open_pair(chunk, traits)]
     if any(chunk.plus and chunk.size == 2 for chunk in chunks.found) and max(opened) > MOST_SETS:
         return PairAs.LOAD_REPS
+    carried_on = any(chunk.size == 2 and not chunk.factors[0] for chunk in chunks.found)
+    if carried_on and min(opened) > MOST_SETS:
+        return PairAs.LOAD_REPS  # "20x15, x12"
     for chunk in chunks.found:
         if chunk.size != 2 or _is_open_pair(chunk, traits) or not chunk.factors[0]:
             continue

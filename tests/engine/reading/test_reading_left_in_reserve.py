@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import said
+from tests.engine.reading.saying import said, situation
 
 
 @pytest.mark.parametrize(
@@ -128,3 +128,59 @@ def test_the_day_counts_beside_openings_bullets_and_remarks(text):
 
 def test_a_list_parted_by_slashes_is_no_date():
     assert said("thursday 4/2/1/1 pull-ups") == "pull-up 4, 2, 2×1 on 2025-03-13"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "incline bench 60 9 8 7, 1 rir",
+        "incline bench 60: 9 1rir, 8 1rir, 7 1rir",
+    ],
+)
+def test_an_effort_set_apart_behind_a_list_is_of_all_and_one_behind_each_is_its_own(text):
+    assert said(text) == (
+        "incline barbell bench press 9 at 60 kg 1 in reserve, 8 at 60 kg 1 in reserve, 7 at 60 kg 1 in reserve"
+    )
+
+
+def test_each_of_a_list_with_its_own_effort():
+    assert said("bench 80kg 8 rir3, 8 rir2, 7 rir1") == (
+        "barbell bench press 8 at 80 kg 3 in reserve, 8 at 80 kg 2 in reserve, 7 at 80 kg 1 in reserve"
+    )
+
+
+def test_a_unit_as_a_label():
+    assert said("bench sets=3 reps=6 kg=70") == "barbell bench press 3×6 at 70 kg"
+
+
+def test_more_reps_at_a_load_are_a_set_of_the_lift_in_hand():
+    assert said("8 more at 45", situation(doing="leg press")) == "leg press 8 at 45 kg"
+
+
+def test_a_load_carried_on_settles_a_light_pair():
+    assert said("face pulls 20x15, x12") == "face pull 15 at 20 kg, 12 at 20 kg"
+
+
+def test_a_run_against_the_clock_is_no_set():
+    assert said("10k in 52:40, legs dead") == "no sets"
+
+
+@pytest.mark.parametrize("text", ["squat 3x5 100 (gym closes at 9)", "squat 3x5 100 - 2 guys waiting for the rack"])
+def test_a_remark_that_counts_other_things_leaves_the_sets(text):
+    assert said(text) == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("dips 3x8. bar speed ok", "dip 3×8"),
+        ("plank 40s x 3; bar slipped", "plank 3×40 s"),
+        ("pull ups 11/11/10/10 - felt easy", "pull-up 2×11, 2×10"),
+        ("squats 45x10 45x9 45x7, tempo 3-1-0", "barbell back squat 10 at 45 kg, 9 at 45 kg, 7 at 45 kg"),
+        ("100: 4 3 2 1 leg press", "leg press 4 at 100 kg, 3 at 100 kg, 2 at 100 kg, 1 at 100 kg"),
+        ("60x9+4+1 leg press", "leg press 9 at 60 kg, 4 at 60 kg rest-pause, 1 at 60 kg rest-pause"),
+        ("3x8 20kg each dumbbell bench press", "dumbbell bench press 3×8 at 20 kg each"),
+    ],
+)
+def test_no_set_is_made_or_lost_by_what_stands_beside_it(text, meant):
+    assert said(text) == meant
