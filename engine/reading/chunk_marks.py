@@ -192,6 +192,7 @@ class MarkedChunks(ResultChunks):
             return
         if last is not None:
             last.times = piece.told
+        self.out.dangling = self.out.dangling or (last is None and self._kind() is K.NUMBER)  # "twice 80x5"
         self.at += 1
 
     def _once_what(self, piece: Piece) -> bool:

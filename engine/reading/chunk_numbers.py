@@ -26,6 +26,8 @@ TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
 MOST_LOADED_REPS = 30
 """A number above this is a load, not reps. Common practice, no source."""
 COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
+TWO_MEANINGS = frozenset(("once",))
+"""Eleven in Spanish, one time in English: behind a number nobody can say which."""
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -37,6 +39,8 @@ class NumberChunks(SummedChunks):
         before = self.pieces[self.at - 1] if self.at else piece
         if before.text in OR and self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
             self.out.dangling = True  # "100 for 5 or 6"
+        if piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER:
+            self.out.dangling = True
         if piece.role is Role.LOAD and self.out.found and tells_a_step(self.pieces, self.at):
             piece = self._stepped(piece)
         if not self._plain(piece):

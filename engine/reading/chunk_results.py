@@ -54,6 +54,7 @@ class ResultChunks(NumberChunks):
             self._doubt_last(place, number)
         elif number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and self._kind() not in PAIRED:
             self.out.placed_reps += ((place, int(number.value)),)
+            self.out.dangling = self.out.dangling or self._listed_behind()
             self.at += 1
         else:
             self.at = at
@@ -75,6 +76,11 @@ class ResultChunks(NumberChunks):
         return any(chunk.at for chunk in self.out.found) or any(
             number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in numbers_in(self.out)
         )
+
+    def _listed_behind(self) -> bool:
+        """ "100 for 5, then 4, last set only 3": of which sets, nobody can say."""
+        alone = [chunk.factors[0][-1] for chunk in self.out.found if chunk.size == 1 and not chunk.at]
+        return any(one.role in (Role.BARE, Role.REPS) and one.value <= MOST_LOADED_REPS for one in alone)
 
     def _doubt_last(self, place: int, number: Piece | None) -> None:
         """ "8 8 8, last 4": a fourth set, or what the third came to."""

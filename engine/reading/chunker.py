@@ -220,6 +220,13 @@ class Chunker(RepeatedChunks):
         self._rest_of_chunk(last)
         return True
 
+    def except_for(self, piece: Piece) -> None:
+        """ "3x5 but the last set was 4", where "but last" is one phrase."""
+        if self.out.found and piece.text == "but":
+            self.last_set(piece)
+        else:
+            self.at += 1
+
     def first_of_them(self, piece: Piece) -> None:
         """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
         several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
@@ -361,6 +368,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.FOR: Chunker.ahead_of_number,
     K.EQUALS: Chunker.numbered,
     K.OUT_OF: Chunker.no_place,
+    K.EXCEPT: Chunker.except_for,
     K.FIRST: Chunker.first_of_them,
     K.OTHER_SIGN: Chunker.numbered,
     K.ASSISTED: Chunker.help_told,

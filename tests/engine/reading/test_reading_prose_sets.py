@@ -208,3 +208,19 @@ def test_words_between_and_around(text: str, meant: str) -> None:
 )
 def test_sets_that_nobody_counted_out_are_asked(text: str) -> None:
     assert said(text).startswith("ask: ")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["squat 100x5x3 but last set was 4", "squat 100x5x3, last set was 4", "squat 3x5 100, last set 4"],
+)
+def test_the_last_set_of_a_group_that_differs(text: str) -> None:
+    assert said(text) == "barbell back squat 2×5 at 100 kg, 4 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["bench twice 80x5", "bench 5x80 two times, 6x75 once", "squats: 100 for 5, then 4, last set only 3"],
+)
+def test_how_often_and_which_is_asked_where_nobody_can_say(text: str) -> None:
+    assert said(text).startswith("ask: ")
