@@ -13,9 +13,9 @@ from typing import Any, assert_never
 from bot.context import context_of
 from bot.intents import pair_order
 from bot.recording import label_of, receipt, record
-from bot.replies.question import dropped, question, too_late
+from bot.replies.question import dropped, never_answered, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
-from bot.turn import LEFT_OUT, Turn
+from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.catalogue.catalogue import normalise
 from engine.reading import read, read_answer
 from engine.reading.values import Act, Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
@@ -58,12 +58,33 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             turn.store.questions.close(open_question, QuestionState.DROPPED)
             turn.say(dropped(open_question.payload["text"]))
             return True
+        case NotAnAnswer() if _only_asks(turn, text):
+            return False
         case NotAnAnswer():
             turn.store.questions.close(open_question, QuestionState.DROPPED)
             turn.kept[LEFT_OUT] = open_question.payload["text"]
             return False
         case _:
             assert_never(answer)
+
+
+def _only_asks(turn: Turn, text: str) -> bool:
+    """Whether the words are a request that logs no sets: the question can wait while it is answered."""
+    meant = read(text, context_of(turn), turn.catalogue)
+    return isinstance(meant, Act) and meant.name != "repeat" and not meant.as_planned
+
+
+def waiting(turn: Turn) -> Question | None:
+    """The question about sets that is open now."""
+    known = turn.store.questions.open(turn.athlete, turn.at)
+    return known if known is not None and known.payload["kind"] == SETS else None
+
+
+def tell_lapsed(turn: Turn, before: Question | None) -> None:
+    """Nothing; what was asked before this message, and was crowded out by it, is named as not saved."""
+    known = turn.store.questions.get(turn.athlete, before.id) if before is not None else None
+    if known is not None and known.state is QuestionState.DROPPED and turn.kept.get(LEFT_OUT) != TOLD:
+        turn.say(never_answered(known.payload["text"]))
 
 
 def _by_order(turn: Turn, known: Question, asked: Asked, text: str) -> Logged | None:

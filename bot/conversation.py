@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import assert_never
 
-from bot import answers, documents, edits, mending, planning, taps, welcome
+from bot import answers, asking, documents, edits, mending, planning, taps, welcome
 from bot.about_clients import about_client, told_by_name
 from bot.context import context_of
 from bot.dispatch import dispatch
@@ -37,6 +37,7 @@ def respond(turn: Turn) -> None:
 
 def message(turn: Turn) -> None:
     """Nothing; her words are answered."""
+    asked_before = asking.waiting(turn)
     if answers.answered(turn, turn.inbound.text):
         return
     if planning.looks_like_plan(turn.inbound.text):
@@ -48,4 +49,5 @@ def message(turn: Turn) -> None:
     if outcome is not None and not mending.mended(turn, outcome):
         dispatch(turn, outcome)
         welcome.first_contact(turn, outcome)
+        asking.tell_lapsed(turn, asked_before)
         mending.remind(turn)

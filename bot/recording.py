@@ -6,11 +6,11 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from bot import pain
+from bot.replies.question import never_answered
 from bot.replies.receipt import Aside, Lift, lift_line, lift_list
 from bot.replies.sets import sets_text
-from bot.replies.trouble import quoted
 from bot.sessions import forget_plan, forget_session, session_of
-from bot.turn import FAR_ABOVE, LEFT_OUT, Turn
+from bot.turn import FAR_ABOVE, LEFT_OUT, TOLD, Turn
 from engine.reading.values import Logged
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetRecord
@@ -82,8 +82,9 @@ def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ())
     told = lifts_in_order(logged.sets)
     session = session_of(turn)
     complete = day == turn.today and bool(session.prescriptions) and session.next_up() is None
-    if LEFT_OUT in turn.kept:
-        lines = [*lines, f"Still not saved, never answered: {quoted(turn.kept[LEFT_OUT])}"]
+    if turn.kept.get(LEFT_OUT):
+        lines = [*lines, never_answered(turn.kept[LEFT_OUT]).text]
+        turn.kept[LEFT_OUT] = TOLD
     aside = Aside(day, bool(logged.note), lines, logged.unread, complete)
     groups = by_day(logged, day)
     if len({told_for for told_for, _ in groups}) > 1:

@@ -26,7 +26,8 @@ from storage.store import Store
 
 FORGET, FORGET_AFTER = "forget", timedelta(minutes=15)
 LEFT_OUT = "left out"
-"""Under this name a turn keeps the words of a question that this message let lapse."""
+"""Under this name a turn keeps the words of a question that this message let lapse; TOLD once a reply named them."""
+TOLD = ""
 FAR_ABOVE = 8
 """A message with this many of the bot's below it has scrolled away: edit it and nobody sees it."""
 

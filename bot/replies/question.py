@@ -72,6 +72,11 @@ def _rows(buttons: Sequence[Button]) -> Sequence[Sequence[Button]]:
     return [buttons[start : start + wide] for start in range(0, len(buttons), wide)]
 
 
+def never_answered(text: str) -> Reply:
+    """A question that another message crowded out."""
+    return Reply(f"Still not saved, never answered: {quoted(text)}")
+
+
 def dropped(text: str) -> Reply:
     """The question was let go."""
     return Reply(f"Left out: {quoted(text)}. Nothing saved for it.")

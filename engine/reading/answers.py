@@ -1,14 +1,14 @@
 """An answer in words to an open question, typos and chat between included.
 
 answer = "forget it" | which exercise | a number that only one reading has | the set told again | "second" | "yes"
-A clear other set or request is no answer; talk leaves the question open.
+A request is no answer, whatever lift it names, and neither is a clear other set; talk leaves the question open.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from engine.catalogue.catalogue import Catalogue
+from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answer_exercise import by_exercise, by_words, completed
 from engine.reading.answer_numbers import by_effort_or_load, by_number, restated
 from engine.reading.answer_words import PLACE_FILLERS, PLACES
@@ -17,6 +17,7 @@ from engine.reading.kinds import K
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.read import read
+from engine.reading.requests import request_of
 from engine.reading.tokens import clean, tokenize
 from engine.reading.values import (
     Act,
@@ -45,16 +46,42 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     if behind is not None:
         return read_answer(behind, asked, context, catalogue) if behind else StillOpen(asked)
     answering = Answering(text, _without_denied(words, prepared), prepared, asked, context, catalogue)
-    if words and len(words) <= MOST_WORDS and "?" not in text:
-        for way in WAYS:
-            try:
-                found = way(answering)
-            except ValueError:  # a set or a load that cannot be answers nothing
-                continue
-            if found is not None:
-                return found
+    found = _asks_for_something(answering, words) or _chosen(answering, words)
+    if found is not None:
+        return found
     meant = _behind_a_slip(prepared, book)
     return read_answer(meant, asked, context, catalogue) if meant else _otherwise(answering)
+
+
+ASKING = frozenset(("week", "volume", "history", "preview", "next", "why"))
+"""Words of requests that no lift, no number and no answer is told with."""
+POINTING = frozenset(("it", "that", "this"))
+
+
+def _asks_for_something(told: Answering, words: tuple[str, ...]) -> Answer | None:
+    """No answer where the message is a request of its own: "best bench" chooses no bench. None where it may be one.
+
+    A request that only slips of the thumb make is none, and to say what the word in doubt means is to answer.
+    "Bench volume" asks for something too, in words that no request is told in: the question stays.
+    """
+    act = request_of(told.prepared, told.context, told.catalogue)
+    if act is None or act.mended:
+        return StillOpen(told.asked) if ASKING & set(words) and not told.numbers() else None
+    points_back = act.text.casefold() in POINTING or normalise(act.text) == normalise(told.asked.term or "")
+    return None if act.name == "teach" and points_back else NotAnAnswer()
+
+
+def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
+    if not words or len(words) > MOST_WORDS or "?" in told.text:
+        return None
+    for way in WAYS:
+        try:
+            found = way(told)
+        except ValueError:  # a set or a load that cannot be answers nothing
+            continue
+        if found is not None:
+            return found
+    return None
 
 
 def _behind_a_pause(text: str, words: tuple[str, ...], book: Phrasebook) -> str | None:
