@@ -216,7 +216,7 @@ class MarkedChunks(ResultChunks):
 
     def warm_up(self, piece: Piece) -> None:
         ahead = self.pieces[max(0, self.at - 2) : self.at]
-        if any(one.kind is K.NOT_DATE or one.text in AFTER for one in ahead):
+        if any((one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead):
             self.at += 1  # "after warming up i benched 80 3x5"
             return
         last = self._last()

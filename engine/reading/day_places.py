@@ -15,6 +15,7 @@ BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN))
 CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
 REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
 MOST_WORDS_OF_AN_OPENING = 8
+LONGEST_REMARK = 20
 REACH = 12
 """How many pieces behind the numbers of a set its day may stand. Common practice, no source."""
 
@@ -39,13 +40,15 @@ def ends_here(pieces: list[Piece], at: int) -> bool:
 
 def follows_an_opening(pieces: list[Piece], at: int) -> bool:
     """ "logging this late, fri: bench 4x5 82.5": only words stand before it, and it heads what follows."""
+    if not 0 < at <= MOST_WORDS_OF_AN_OPENING:
+        return False
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
     before = at - 1 - (at > 1 and pieces[at - 1].kind is K.FILLER)
     parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
     heads = behind is K.COLON or (parted and (behind in BEHIND_AN_OPENING or behind in (K.NUMBER, K.COMMA)))
     bulleted = 2 if pieces[0].kind is K.NUMBER and is_bullet(pieces, 0) else 0
     ahead = pieces[bulleted:at]
-    return heads and at <= MOST_WORDS_OF_AN_OPENING and SAID.isdisjoint([piece.kind for piece in ahead])
+    return heads and SAID.isdisjoint([piece.kind for piece in ahead])
 
 
 def closes_the_sets(pieces: list[Piece], at: int) -> bool:
@@ -75,7 +78,7 @@ def _is_remark(pieces: list[Piece], at: int) -> bool:
 
 
 def _rest_of_line(pieces: list[Piece], at: int) -> list[K]:
-    kinds = [piece.kind for piece in pieces[at:]]
+    kinds = [piece.kind for piece in pieces[at : at + LONGEST_REMARK]]
     return kinds[: kinds.index(K.LINE)] if K.LINE in kinds else kinds
 
 

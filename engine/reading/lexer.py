@@ -155,7 +155,8 @@ class Lexer(DecimalCommas):
     def _one_as_word(self, at: int) -> bool:
         """ "1 arm row" is a name; in "60x9+4+1 leg press", "80 for 1 leg press" the one is a rep."""
         before = self.out[-1] if self.out else None
-        if before is not None and (before.kind in BEHIND_WHICH_ONE_COUNTS or self._ends_a_list(before)):
+        listed = self.tokens[at].glued and before is not None and before.kind is K.COMMA
+        if before is not None and (listed or before.kind in BEHIND_WHICH_ONE_COUNTS or self._ends_a_list(before)):
             return False
         after = self._token(at + 1 + (self._sign_at(at + 1, "-")))
         return after is not None and after.text in ("arm", "leg", "hand")

@@ -117,8 +117,16 @@ def _drop_timed(out: list[Piece], also_bare: bool) -> None:
     bare = also_bare and out[-1].role is Role.BARE and len(out) >= 2 and out[-2].kind is K.COMMA
     if out[-1].role in TIMED or bare:
         time = out.pop()
-        if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER and _is_span(out, time):
-            del out[-2:]
+        if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER:
+            if _is_span(out, time):
+                del out[-2:]
+            elif _ends_a_list(out) and not out[-2].glued:
+                out.append(time._replace(kind=K.UNCLEAR))  # "8, 8, 2 - 3 min rest": reps, or minutes
+
+
+def _ends_a_list(out: list[Piece]) -> bool:
+    """Whether "8, 8, 2" stands before the dash."""
+    return [piece.kind for piece in out[-5:-2]] == [K.COMMA, K.NUMBER, K.COMMA]
 
 
 LONGEST_REST_IN_MINUTES = 10
@@ -131,6 +139,8 @@ def _is_span(out: list[Piece], time: Piece) -> bool:
     if out[-1].glued and time.glued:
         return True
     apart = Decimal(time.text) if time.text.isdigit() else time.value
+    if len(out) > 2 and out[-3].kind is K.COMMA and (out[-2].glued or _ends_a_list(out)):
+        return False  # "4,3,2,1 - 2 min pause": the last of the reps
     minutes = apart <= LONGEST_REST_IN_MINUTES
     return (
         minutes

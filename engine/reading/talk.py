@@ -21,6 +21,7 @@ LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "be
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND))
 NEAR = 3
+LONGEST_REMARK = 20
 REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
 REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
 LONGEST_SENTENCE = 120
@@ -87,14 +88,27 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
-            if not kept or (_reaches_back(clause, asked) and not _turns(clause[0])):
-                kept = []
+            kept = _left_by(clause, kept, asked)
             target = [] if plans else _target(clause)
             plans = plans or _opens_plans(clause)
             named = _name_for_what_was_done(clause)
             continue
         kept += clause
     return kept
+
+
+def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
+    """What was kept before a clause that is talk, so far as it does not speak of that, too."""
+    if not kept or (_reaches_back(talk, asked) and not _turns(talk[0])):
+        return []
+    return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if _may_end_a_list(kept, talk) else kept
+
+
+def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:
+    """ "8, 8, 7 sensations": a word that no list knows, behind what may be the last of the reps; it is asked."""
+    listed = [piece.kind for piece in kept[-2:]] == [K.COMMA, K.NUMBER]
+    goes_on = [piece.kind for piece in clause[:3]] == [K.COMMA, K.NUMBER, K.PLAIN]
+    return listed and goes_on and kept[-1].role is clause[1].role is Role.BARE
 
 
 def _is_my_turn(clause: list[Piece]) -> bool:
@@ -159,7 +173,7 @@ def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
 def _brackets_talk(sentence: list[Piece], at: int) -> bool:
     """ "(pulse 150)", "(gym closes at 9)", "(2 guys waiting)": a remark in brackets that counts no sets."""
     inside = []
-    for piece in sentence[at + 1 :]:
+    for piece in sentence[at + 1 : at + 1 + LONGEST_REMARK]:
         if piece.kind is K.CLOSE:
             break
         inside.append(piece)

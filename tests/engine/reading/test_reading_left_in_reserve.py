@@ -178,9 +178,15 @@ def test_a_remark_that_counts_other_things_leaves_the_sets(text):
         ("pull ups 11/11/10/10 - felt easy", "pull-up 2×11, 2×10"),
         ("squats 45x10 45x9 45x7, tempo 3-1-0", "barbell back squat 10 at 45 kg, 9 at 45 kg, 7 at 45 kg"),
         ("100: 4 3 2 1 leg press", "leg press 4 at 100 kg, 3 at 100 kg, 2 at 100 kg, 1 at 100 kg"),
+        ("leg press 110 4,3,2,1,1 - 2 min rest", "leg press 4 at 110 kg, 3 at 110 kg, 2 at 110 kg, 2×1 at 110 kg"),
         ("60x9+4+1 leg press", "leg press 9 at 60 kg, 4 at 60 kg rest-pause, 1 at 60 kg rest-pause"),
         ("3x8 20kg each dumbbell bench press", "dumbbell bench press 3×8 at 20 kg each"),
     ],
 )
 def test_no_set_is_made_or_lost_by_what_stands_beside_it(text, meant):
     assert said(text) == meant
+
+
+@pytest.mark.parametrize("text", ["bench 80 8, 8, 8, 2 - 3 min rest", "bench 80 8, 8, 7 zungzangs"])
+def test_what_may_be_the_last_of_the_reps_is_asked_about(text):
+    assert said(text).startswith("ask")
