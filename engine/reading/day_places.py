@@ -11,7 +11,7 @@ from engine.reading.pieces import Piece, Role
 
 SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
 COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
-BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN))
+BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
 CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
 REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
 MOST_WORDS_OF_AN_OPENING = 8

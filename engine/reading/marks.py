@@ -120,8 +120,14 @@ def _drop_timed(out: list[Piece], also_bare: bool) -> None:
         if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER:
             if _is_span(out, time):
                 del out[-2:]
-            elif _ends_a_list(out) and not out[-2].glued:
+            elif _ends_a_list(out) and not out[-2].glued and _rises_to(out[-2], time):
                 out.append(time._replace(kind=K.UNCLEAR))  # "8, 8, 2 - 3 min rest": reps, or minutes
+
+
+def _rises_to(first: Piece, time: Piece) -> bool:
+    """Whether "2 - 3 min" may be a span of minutes."""
+    most = Decimal(time.text) if time.text.isdigit() else time.value
+    return most <= LONGEST_REST_IN_MINUTES and first.value < most <= first.value * WIDEST_SPAN
 
 
 def _ends_a_list(out: list[Piece]) -> bool:
@@ -138,15 +144,10 @@ def _is_span(out: list[Piece], time: Piece) -> bool:
     """ "2-3 min rest", "2 - 3 min rest" on its own; in "3x8 @ 85 - 90s rest" the dash parts the load from the rest."""
     if out[-1].glued and time.glued:
         return True
-    apart = Decimal(time.text) if time.text.isdigit() else time.value
     if len(out) > 2 and out[-3].kind is K.COMMA and (out[-2].glued or _ends_a_list(out)):
         return False  # "4,3,2,1 - 2 min pause": the last of the reps
-    minutes = apart <= LONGEST_REST_IN_MINUTES
-    return (
-        minutes
-        and out[-2].value < apart <= out[-2].value * WIDEST_SPAN
-        and (len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE))
-    )
+    apart = len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE)
+    return apart and _rises_to(out[-2], time)
 
 
 def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
