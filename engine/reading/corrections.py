@@ -11,8 +11,11 @@ Nothing is added but sets of a larger count. What cannot be worked out changes n
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Sequence
 from dataclasses import replace
+from datetime import date
+from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.correct_counts import counted
@@ -22,6 +25,7 @@ from engine.reading.correct_marks import MARKS, marked_later
 from engine.reading.correct_names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.correct_values import TALK, new_values
 from engine.reading.correcting import Told, told_of
+from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
 from engine.reading.misspelt import respelt
 from engine.reading.parts import is_be, part_told
@@ -60,23 +64,65 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     found = _worked_out(told)
     if found is None and (other := _respelt(prepared, context, catalogue)) is not None:
         found, told = _worked_out(other), other
+    if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
+        return _unclear(prepared, NONE_THAT_DAY)
     return found or (_unclear(prepared) if _is_correcting(told) else None)
 
 
+UNCLEAR = "a correction, but not clear of what"
+NONE_THAT_DAY = "a correction, but no such sets stand on that day"
+
+
+def _is_of_another_day(found: Correction, named: Sequence[_Named]) -> bool:
+    """Whether a day is named and the sets reached are of others: "the squat on monday was 101" is no word on Friday's.
+
+    A set that moves to the day named is of another, as it should be.
+    """
+    days = {one.day for one in named}
+    reached = [*(record for record, _ in found.changed), *found.removed]
+    return bool(days) and not found.moved and any(record.on not in days for record in reached)
+
+
 def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | None:
-    """ "yesterday's bench was 85": one new number for the sets that stand on the day named."""
-    day = next((piece for piece in prepared.pieces if piece.kind is K.DATE and piece.day is not None), None)
-    if day is None or context.now is None or day.day is None or day.day >= context.now.date():
+    """ "yesterday's bench was 85", "the squat on monday was 91": one new number for the sets that stand on that day."""
+    days = _days_named(prepared, context)
+    if len(days) != 1 or context.now is None or days[0].day > context.now.date():
         return None
+    day = days[0]
     numbers = sum(piece.kind is K.NUMBER for piece in prepared.pieces)
     recent = tuple(one for one in context.recent if one.on == day.day)
     if not recent or not (numbers == 1 or any(piece.kind is K.NOT for piece in prepared.pieces)):
         return None
-    text = prepared.cleaned[: day.start] + " " * (day.end - day.start) + prepared.cleaned[day.end :]
+    before = ON_A_DAY.sub("", prepared.cleaned[: day.start])
+    text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
     then = replace(context, recent=recent)
     told = told_of(prepare(text, then, catalogue), then, catalogue)
-    named = told is not None and any(piece.kind is K.NAME for piece in told.pieces)
-    return _worked_out(told) if told is not None and named and any(map(is_be, told.pieces)) else None
+    if told is None or not any(map(is_be, told.pieces)):
+        return None
+    named = any(piece.kind is K.NAME for piece in told.pieces)
+    return _worked_out(told) if named or part_told(told.pieces, then).points else None
+
+
+class _Named(NamedTuple):
+    day: date
+    start: int
+    end: int
+
+
+def _days_named(prepared: Prepared, context: Context) -> list[_Named]:
+    """The days that the words name, wherever they stand."""
+    found = []
+    for piece in prepared.pieces:
+        day = piece.day
+        if day is None and piece.kind in DATE_KINDS:
+            day = with_dates([piece], context.now, context.unit)[0].day
+        if day is not None:
+            found.append(_Named(day, piece.start, piece.end))
+    return found
+
+
+ON_A_DAY = re.compile(r"(?<!\w)(?:on|from|of|am|vom|el|del|le|du|il|di|op|på)\s+(?:the\s+)?$", re.IGNORECASE)
+"""The word that ties a day to its sets: it goes with the day."""
 
 
 def _is_request(told: Told) -> bool:
@@ -103,8 +149,7 @@ def _respelt(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told
     return told_of(prepare(text, context, catalogue), context, catalogue) if text else None
 
 
-def _unclear(prepared: Prepared) -> NoSets:
-    why = "a correction, but not clear of what"
+def _unclear(prepared: Prepared, why: str = UNCLEAR) -> NoSets:
     return NoSets(unread=(Unread(prepared.cleaned.strip(), why),), why=why)
 
 

@@ -1,0 +1,79 @@
+"""A correction that names a day reaches the sets of that day, and no others."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+import pytest
+
+from tests.bot.chatting import said
+
+MONDAY, FRIDAY = date(2026, 3, 2), date(2026, 3, 6)
+
+
+@pytest.fixture
+def friday(chats):
+    chats.says("ana", "squat 3x5 90", "bench 2x8 60")
+    chats.at += timedelta(days=4)
+    chats.says("ana", "squat 3x5 100")
+    return chats
+
+
+def squats(chats):
+    return {
+        on: [(reps, load) for name, reps, load, day in chats.dated("ana") if "squat" in name and day == on]
+        for on in (MONDAY, FRIDAY)
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the squat on monday was 91",
+        "monday's squat was 91",
+        "squat monday was 91",
+        "squat on monday was 91 not 90",
+        "the squat on Monday was 91 kg, sorry",
+    ],
+)
+def test_the_sets_of_the_day_named_are_changed(friday, words):
+    friday.says("ana", words)
+
+    assert squats(friday) == {MONDAY: [(5, "91 kg")] * 3, FRIDAY: [(5, "100 kg")] * 3}
+
+
+def test_a_part_of_the_day_named_is_changed(friday):
+    friday.says("ana", "the second squat set on monday was 3 reps")
+
+    assert squats(friday) == {MONDAY: [(5, "90 kg"), (3, "90 kg"), (5, "90 kg")], FRIDAY: [(5, "100 kg")] * 3}
+
+
+@pytest.mark.parametrize("words", ["the squat on friday was 101", "today's squat was 101", "squat today was 101"])
+def test_today_may_be_named_too(friday, words):
+    friday.says("ana", words)
+
+    assert squats(friday) == {MONDAY: [(5, "90 kg")] * 3, FRIDAY: [(5, "101 kg")] * 3}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the squat on wednesday was 101",
+        "squat on wednesday was 101 not 100",
+        "the squat yesterday was 101",
+        "the last set on wednesday was 4 not 5",
+        "delete the last set on wednesday",
+    ],
+)
+def test_a_day_without_such_sets_is_said_so_and_nothing_changes(friday, words):
+    before = friday.dated("ana")
+    out = said(friday.says("ana", words))
+
+    assert friday.dated("ana") == before
+    assert "Not saved" in out
+
+
+def test_a_day_to_move_to_is_no_day_to_look_in(friday):
+    friday.says("ana", "the squats were on thursday")
+
+    assert {day for name, _, load, day in friday.dated("ana") if load == "100 kg"} == {date(2026, 3, 5)}
