@@ -19,6 +19,7 @@ MOST_LISTED = 20
 MOST_LOADED_REPS = 30
 """A number above this is a load, not reps. Common practice, no source."""
 BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR))
+SECOND = "second"
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
@@ -111,6 +112,10 @@ class ResultChunks(NumberChunks):
             rep = ordinal.told or int(ordinal.value)
             self.at += 1
             self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
+        elif self._kind(0) is K.SECONDS and self.pieces[self.at].text == SECOND:
+            rep = 2  # "75x2 missed the second": the rep, no time
+            self.at += 1
+            self._skip(frozenset((K.REPS, K.FILLER)))
         last = self._last()
         if rep is None and last is not None and last.size > 1 and self._missed_load():
             return

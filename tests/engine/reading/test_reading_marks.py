@@ -103,6 +103,8 @@ def test_marks_reach_the_sets_they_are_told_of(text: str, meant: str) -> None:
         pytest.param(
             "bench 3x8 @ 70: 8/8/6", "barbell bench press 2×8 at 70 kg, 6 at 70 kg", id="bench 3x8 @ 70: 8/8/6"
         ),
+        pytest.param("squat 80x2 missed the second", "barbell back squat 1 at 80 kg missed", id="the second is a rep"),
+        pytest.param("squat 80x2 missed the second rep", "barbell back squat 1 at 80 kg missed", id="the second rep"),
         pytest.param(
             "missed the last rep of squat 80x5",
             "barbell back squat 4 at 80 kg missed",
