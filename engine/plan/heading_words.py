@@ -1,6 +1,7 @@
 """The lines of a plan that are no exercise: plan, block, week, day, deload, targets.
 
-plan: upper emphasis, 8 weeks, deload week 8            deload weeks 4 and 8      deload every 4 weeks
+plan: upper emphasis, 8 weeks, deload week 8, target side delts 12-18
+deload weeks 4 and 8      deload every 4 weeks
 block: build, 5 weeks, deload week 5, deload at 50 % of sets and 90 % of load
 week A: full body            week 1: volume       weeks 1-3: volume       odd weeks: full body
 day mon: press and pull      mon: press           day 1: lower            day mon and thu: full body
@@ -28,7 +29,11 @@ def _token(pattern: str) -> re.Pattern[str]:
 
 @dataclass(frozen=True, slots=True)
 class Opening:
-    """What a plan or block line says. None or empty: not told. `trouble`: a clause that cannot be used."""
+    """What a plan or block line says. None or empty: not told.
+
+    Shape: `targets` as typed, a muscle and its sets each; `trouble`: a clause that cannot be used; `unread`: what
+    stands behind the name and is no clause.
+    """
 
     name: str
     weeks: int | None = None
@@ -37,6 +42,8 @@ class Opening:
     sets_share: Decimal | None = None
     load_share: Decimal | None = None
     trouble: str = ""
+    targets: tuple[str, ...] = ()
+    unread: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +116,14 @@ DIGITS = re.compile(r"\d+")
 HALF = Decimal("0.5")
 BETWEEN_TARGETS = _token(r"[ ,;:.]+")
 RANGE_OF_SETS = _token(rf"({NUMBER})(?:{DASH}({NUMBER}))?(?: ?(?:hard )?sets?)?(?: (?:a|per|each) week)?")
+ONE_MORE_TARGET = _token(rf"([^\W\d][^\d,;:]* ?:? ?{RANGE_OF_SETS.pattern})$")
+TARGET = _token(rf"{TARGETS.pattern}{ONE_MORE_TARGET.pattern}")
+NAME_AND_WEEKS = _token(r"([^\W\d](?:[^\d]*[^\s\d–—-])?)(?<! for) ?[–—-]? (?:for )?(\d{1,3} ?-? ?weeks?(?: long)?)$")
+"""A title with its length behind it: "winter block 6 weeks"."""
+TELLS_MORE = _token(
+    r"\d.*(?<!\w)(?:weeks?|wks?|days?|sessions?|times?|sets?|reps?|min(?:ute)?s?|h(?:our)?s?|kg|lbs?)(?!\w)"
+)
+"""What no name is like: "3 days a week"."""
 MUSCLE_WORDS = _token(r"[^\d,;:]+")
 
 
@@ -117,17 +132,30 @@ def read_opening(text: str) -> Opening:
     names: list[str] = []
     found = Opening("")
     for quoted, clause in _clauses(text):
-        read = None if quoted else _clause(found, clause)
-        if read is None:
+        read = None if quoted else _clause(found, clause) or _titled(found, clause, names)
+        if read is not None:
+            found = read
+        elif not quoted and names and (target := TARGETS.match(clause)):
+            found = replace(found, targets=(*found.targets, clause[target.end() :]))
+        elif quoted or not names or (found == Opening("") and not TELLS_MORE.search(clause)):
             names.append(clause)
         else:
-            found = read
+            found = replace(found, unread=(*found.unread, clause))
     return replace(found, name=", ".join(names))
+
+
+def _titled(so_far: Opening, clause: str, names: list[str]) -> Opening | None:
+    """The opening with the length behind a title, "winter block 6 weeks"; the title is added to the names."""
+    titled = NAME_AND_WEEKS.match(clause) if so_far.weeks is None and not names else None
+    if titled is None:
+        return None
+    names.append(titled[1])
+    return _clause(so_far, titled[2])
 
 
 def reads_as_clause(text: str) -> bool:
     """Whether a name would be read as something else if it stood in a plan or block line without quotes."""
-    return _clause(Opening(""), text) is not None
+    return _clause(Opening(""), text) is not None or NAME_AND_WEEKS.match(text) is not None
 
 
 def _clauses(text: str) -> Iterator[tuple[bool, str]]:
@@ -156,7 +184,14 @@ def _clause(so_far: Opening, clause: str) -> Opening | None:
         return replace(so_far, deload_every=int(match[1]))
     if match := DELOAD_SHARES.match(clause):
         return _with_share(_with_share(so_far, match[1], match[2], match[3]), match[4], match[5], match[6])
+    if match := _target(so_far, clause):
+        return replace(so_far, targets=(*so_far.targets, match[1]))
     return replace(so_far, trouble=clause) if clause.lower().startswith("deload") else None
+
+
+def _target(so_far: Opening, clause: str) -> re.Match[str] | None:
+    """ "target side delts 6-10"; behind such a clause the next muscle needs no word in front."""
+    return TARGET.match(clause) or (ONE_MORE_TARGET.match(clause) if so_far.targets else None)
 
 
 def _with_share(so_far: Opening, half: str | None, percent: str | None, of: str | None) -> Opening:

@@ -37,6 +37,7 @@ DAY_TITLE = re.compile(r"(?<!\w)day$", re.IGNORECASE)
 BRACKETS = re.compile(r" ?[()] ?")
 DELOAD_ALONE = re.compile(r"(?:a )?deload(?: weeks?)?\.?$", re.IGNORECASE)
 MOST_WEEKLY_SETS = 100
+OPENING_PARTS = "a name, weeks, deload weeks or targets; it was left out"
 
 
 class LineReader:
@@ -121,6 +122,7 @@ class LineReader:
         if opening.weeks is None or not opening.name or any(sign.isdigit() for sign in opening.name):
             return False
         self.draft.opening, self.draft.line = opening, line.number
+        self._rest_of(opening, line)
         return True
 
     def _plan(self, opening: Opening, line: CleanLine) -> None:
@@ -137,14 +139,19 @@ class LineReader:
             deload_weeks=(*before.deload_weeks, *opening.deload_weeks),
         )
         self.draft.told, self.draft.line = True, line.number
-        self._trouble(opening, line)
+        self._rest_of(opening, line)
 
     def _block(self, opening: Opening, number: str | None, line: CleanLine) -> None:
         name = opening.name or (f"block {number}" if number else "")
         self.draft.blocks.append(BlockDraft(replace(opening, name=name), line.number, told=True))
-        self._trouble(opening, line)
+        self._rest_of(opening, line)
 
-    def _trouble(self, opening: Opening, line: CleanLine) -> None:
+    def _rest_of(self, opening: Opening, line: CleanLine) -> None:
+        """The targets that an opening told, and what of it was not read."""
+        if opening.targets:
+            self._targets(", ".join(opening.targets), line)
+        for clause in opening.unread:
+            self.draft.warn(line.number, clause, OPENING_PARTS, "8 weeks, deload week 8, target side delts 12-18")
         if opening.trouble:
             self.draft.error(
                 line.number, opening.trouble, "weeks once, and deload weeks by number", "8 weeks, deload week 8"
@@ -154,9 +161,11 @@ class LineReader:
         opening = read_opening(line.text)
         block = self.draft.blocks[-1] if self.draft.blocks and self.draft.blocks[-1].told else None
         target = block.opening if block else self.draft.opening or Opening("")
-        if opening.trouble or opening.name or (opening.weeks and target.weeks):
+        name = opening.name or " ".join(opening.unread)
+        if opening.trouble or name or (opening.weeks and target.weeks):
             self.draft.error(line.number, line.text, "weeks once, and which week is the deload", "deload week 4")
             return
+        self._rest_of(opening, line)
         merged = replace(
             target,
             weeks=target.weeks or opening.weeks,
