@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, timedelta
 
 from bot import zones
@@ -33,6 +34,10 @@ OPEN_FOR = timedelta(days=1)
 USUAL = 2
 """Sets added at once where no target says how many. Common practice, no source."""
 YES = ("yes", "accept", "ok", "okay", "do it", "sure")
+INSTEAD = re.compile(
+    r"(?:no,? )?(?P<lead>make (?:it|that) |only |just |rather )?(?P<sign>[+-])?(?P<count>\d{1,2})(?P<sets> sets?)?"
+    r"(?P<behind> instead| please| is enough)?$"
+)
 NO = ("no", "leave it", "not now", "forget it", "cancel")
 
 
@@ -64,6 +69,8 @@ def propose(turn: Turn, person: Person, muscle: Muscle, change: int | None, *, f
         "plan": in_force.stored.id,
         "text": print_plan(found.plan, catalogue),
         "description": found.description,
+        "muscle": muscle.value,
+        "fewer": fewer or (change is not None and change < 0),
     }
     turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
     whose = muscle.value if mine else f"{person.name}, {muscle.value}"
@@ -96,13 +103,43 @@ def _as_many_as_fit(
 
 
 def answered(turn: Turn, question: Question, text: str) -> bool:
-    """Whether the words accepted or left the proposal."""
+    """Whether the words accepted or left the proposal, or said how many sets instead."""
     said = text.strip().casefold().rstrip(".!")
+    if (sets := _sets_instead(turn, question, said)) is not None:
+        return _propose_anew(turn, question, sets)
     if said in YES:
         settle(turn, question, taken=True)
     elif said in NO:
         settle(turn, question, taken=False)
     return said in YES or said in NO
+
+
+def _sets_instead(turn: Turn, question: Question, said: str) -> int | None:
+    """How many sets are wanted instead: "make it 2 sets"; None where the words say none.
+
+    For a client the word may be missing: a coach tells no sets of hers. Of her own a bare number is a set.
+    """
+    told = INSTEAD.match(said)
+    if told is None or not (told["sets"] or AthleteId(question.payload["athlete"]) != turn.athlete):
+        return None
+    if told["sets"] and not (told["lead"] or told["sign"] or told["behind"]):
+        return None if AthleteId(question.payload["athlete"]) == turn.athlete else int(told["count"])
+    return -int(told["count"]) if told["sign"] == "-" else int(told["count"])
+
+
+def _propose_anew(turn: Turn, question: Question, sets: int) -> bool:
+    """Whether the proposal could be made for so many sets; the person must still be hers to ask for."""
+    person = turn.store.people.get(AthleteId(question.payload["athlete"]))
+    muscle = next((one for one in Muscle if one.value == question.payload.get("muscle")), None)
+    if person is None or muscle is None or not _may_change(turn, person.id):
+        return False
+    propose(turn, person, muscle, -sets if question.payload["fewer"] and sets > 0 else sets)
+    return True
+
+
+def _may_change(turn: Turn, athlete: AthleteId) -> bool:
+    link = turn.store.coaching.link(turn.athlete, athlete)
+    return athlete == turn.athlete or (link is not None and Permission.CHANGE_PLAN in link.permissions)
 
 
 def settle(turn: Turn, question: Question, *, taken: bool) -> None:
@@ -113,9 +150,7 @@ def settle(turn: Turn, question: Question, *, taken: bool) -> None:
         return
     athlete = AthleteId(question.payload["athlete"])
     stored = turn.store.plans.newest(athlete)
-    link = turn.store.coaching.link(turn.athlete, athlete)
-    allowed = athlete == turn.athlete or (link is not None and Permission.CHANGE_PLAN in link.permissions)
-    if stored is None or stored.id != question.payload["plan"] or not allowed:
+    if stored is None or stored.id != question.payload["plan"] or not _may_change(turn, athlete):
         turn.say(dropped())
         return
     description = str(question.payload["description"])

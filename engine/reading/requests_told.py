@@ -284,6 +284,13 @@ def _muscle_text(said: Said) -> Act | None:
     return Act(said.name, text=said.rest) if telling and not said.numbers() and 0 < len(said.rest_words) <= 5 else None
 
 
+def _volume(said: Said) -> Act | None:
+    """Of a muscle; "volume 1" asks for the week's, and tells no reps."""
+    if len(said.pieces) == 1 and said.numbers():
+        return Act(said.name)
+    return _muscle_text(said)
+
+
 def _note(said: Said) -> Act | None:
     return taught_of(said.rest, said.catalogue) or (Act("note", text=said.rest) if said.rest else None)
 
@@ -376,7 +383,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "forget": _short_text,
     "today": _dated_text,
     "week": _dated_text,
-    "volume": _muscle_text,
+    "volume": _volume,
     "export": _export,
     "plan": _dated_text,
 }

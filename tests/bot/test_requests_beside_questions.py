@@ -26,6 +26,7 @@ REQUESTS = (
     "week",
     "volume",
     "volume chest",
+    "volume 1",
     "bench volume",
     "next bench",
     "plan",
