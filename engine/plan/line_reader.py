@@ -202,13 +202,20 @@ class LineReader:
 
     def _day(self, day: DayHeading, line: CleanLine) -> None:
         kind = self.draft.kind(line.number)
-        parts = () if day.quoted else read_parts(day.label, self.catalogue)
-        if any(isinstance(placed.part, Sets | Aim) for placed in parts):
+        if not day.quoted and self._is_exercise(day.label):
             # "mon: squat 3x5 at 100 kg": the day and its exercise on one line.
             self.open_slot = CleanLine(day.label, line.starts)
             day = replace(day, label="")
         label = day.label or (f"day {day.place}" if day.place and not day.weekdays else "")
         kind.days.append(DayDraft(label, day.weekdays, line.number))
+
+    def _is_exercise(self, label: str) -> bool:
+        """Whether a day's words are its exercise; "max effort" names a day, "push-up max" an exercise."""
+        parts = [placed.part for placed in read_parts(label, self.catalogue)]
+        if not any(isinstance(part, Sets | Aim) for part in parts):
+            return False
+        counted = any(sign.isdigit() for sign in label)
+        return counted or any(isinstance(part, Words) and self.catalogue.owners(part.text) for part in parts)
 
     def _targets(self, text: str, line: CleanLine) -> None:
         example = "target side delts 12-18"

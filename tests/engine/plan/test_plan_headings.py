@@ -311,3 +311,18 @@ barbell curl 3x8, find the load, rpe 8, load for rpe 8, cue: "elbows still; slow
 plank 3x45 s, +5 s up to 60 s"""
 
     assert print_plan(plan(text)) == text
+
+
+@pytest.mark.parametrize("label", ["maximum", "max effort", "amrap", "to failure"])
+def test_a_day_may_be_named_after_effort(label):
+    read = plan(f"plan: back, 8 weeks\nday mon: {label}\n{ROW}")
+    day = read.blocks[0].kinds[0].days[0]
+
+    assert (day.label, len(day.slots)) == (label, 1)
+    assert plan(print_plan(read)) == read
+
+
+def test_an_exercise_behind_its_day_may_ask_for_all_it_can():
+    day = plan("plan: back, 8 weeks\nday mon: push-up 2x max").blocks[0].kinds[0].days[0]
+
+    assert [slot.exercise for slot in day.slots] == ["push-up"]
