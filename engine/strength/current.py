@@ -168,6 +168,18 @@ def recent_sessions(
     most: int = RECENT_SESSIONS,
 ) -> tuple[SessionSets, ...]:
     """The latest sessions that say something of a lift, oldest first: at most `most`, from at most a year."""
+    days = latest_days(records, exercise, today, most)
+    seen = ((on, day, seen_sets(day, exercise, body_weight)) for on, day in days)
+    return tuple(SessionSets(on, day, sets) for on, day, sets in seen if sets)
+
+
+def latest_days(
+    records: Sequence[SetRecord], exercise: Exercise, today: date, most: int = RECENT_SESSIONS
+) -> list[tuple[date, tuple[SetRecord, ...]]]:
+    """The latest days on which a lift was done, oldest first, with its sets: at most `most`, from at most a year.
+
+    Shape: `records` in the order of the log; those of other exercises and of days after `today` are passed over.
+    """
     by_day: dict[date, list[SetRecord]] = {}
     for record in reversed(records):
         if record.done.exercise != exercise.name or not 0 <= (today - record.on).days <= RECENT_DAYS:
@@ -175,13 +187,7 @@ def recent_sessions(
         if record.on not in by_day and len(by_day) == most:
             break
         by_day.setdefault(record.on, []).append(record)
-    sessions = []
-    for on in sorted(by_day):
-        day = tuple(reversed(by_day[on]))
-        seen = seen_sets(day, exercise, body_weight)
-        if seen:
-            sessions.append(SessionSets(on, day, seen))
-    return tuple(sessions)
+    return [(on, tuple(reversed(by_day[on]))) for on in sorted(by_day)]
 
 
 def follow(sessions: Sequence[SessionSets]) -> tuple[Followed, ...]:

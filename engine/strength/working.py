@@ -25,7 +25,7 @@ from decimal import Decimal
 from math import exp, log, sqrt
 from statistics import fmean
 
-from engine.strength.current import CALL_MEAN, RECENT_DAYS, RECENT_SESSIONS, RESERVE_MEAN, lost_in
+from engine.strength.current import CALL_MEAN, RESERVE_MEAN, latest_days, lost_in
 from engine.strength.mass import as_told, load_told, resistance
 from engine.strength.one_rep_max import MOST_REPS
 from engine.strength.rep_curve import log_multiple
@@ -98,20 +98,14 @@ def _sessions(
     records: Sequence[SetRecord], exercise: Exercise, today: date, body_weight: Load | None
 ) -> list[tuple[date, list[_Shown]]]:
     """The latest days with sets that show something, oldest first; whether they do never hangs on repetitions."""
-    days: dict[date, list[SetDone]] = {}
-    for record in reversed(records):
-        if record.done.exercise != exercise.name or not 0 <= (today - record.on).days <= RECENT_DAYS:
-            continue
-        if record.on not in days and len(days) == RECENT_SESSIONS:
-            break
-        days.setdefault(record.on, []).append(record.done)
-    shown = ((on, list(_shown(reversed(days[on]), exercise, body_weight))) for on in sorted(days))
+    days = latest_days(records, exercise, today)
+    shown = ((on, list(_shown(day, exercise, body_weight))) for on, day in days)
     return [(on, sets) for on, sets in shown if sets]
 
 
-def _shown(sets: Iterator[SetDone], exercise: Exercise, body_weight: Load | None) -> Iterator[_Shown]:
+def _shown(records: Sequence[SetRecord], exercise: Exercise, body_weight: Load | None) -> Iterator[_Shown]:
     tired = 0
-    for done in sets:
+    for done in (record.done for record in records):
         told = load_told(done, exercise)
         mass = None if told is None else resistance(told, exercise, body_weight)
         counted = done.kind is SetKind.WORK and done.seconds is None and done.metres is None
