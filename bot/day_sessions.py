@@ -6,7 +6,7 @@ All of it follows from plan, log and date; what is remembered is keyed by everyt
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from bot.memory import Memory
@@ -15,10 +15,7 @@ from bot.plans_in_force import PlanInForce, plan_in_force
 from bot.replies.receipt import Following
 from bot.session_frames import facts_of, frame_of
 from engine.progression.inside import work_sets
-from engine.progression.sessions import (
-    SlotToday,
-    progress,
-)
+from engine.progression.sessions import SlotToday, progress, taken
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.plan import Plan, PlannedDay, Slot
 from engine.values.prescription import Prescription
@@ -106,4 +103,5 @@ def session_at(store: Store, memory: Memory, athlete: AthleteId, on: date) -> Se
     stored = facts_of(store, athlete, in_force, on).choices
     coming = next_day(in_force, stored, on + timedelta(days=1))
     choices = [one for one in stored if one.on == on]
-    return Session(on, in_force, frame.planned, frame.slots, sets_today, coming, choices, frame.begun, frame.broken)
+    slots = [replace(one, prescription=taken(one.prescription, sets_today)) for one in frame.slots]
+    return Session(on, in_force, frame.planned, slots, sets_today, coming, choices, frame.begun, frame.broken)

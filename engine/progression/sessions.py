@@ -15,6 +15,7 @@ from engine.progression.due import due_on, next_in_order, slots_done
 from engine.progression.exposures import exposures
 from engine.progression.inside import NextSet, Progress, SlotProgress, progress
 from engine.progression.today import Athlete, SlotToday, latest_sets, session_for
+from engine.progression.two_for_two import taken
 
 __all__ = [
     "Athlete",
@@ -36,4 +37,5 @@ __all__ = [
     "progress",
     "session_for",
     "slots_done",
+    "taken",
 ]

@@ -11,6 +11,7 @@ Essentials of Strength Training and Conditioning, read in a secondary source.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from engine.progression.asked import Laid
 from engine.progression.ceiling import heavier
@@ -19,8 +20,9 @@ from engine.progression.words import day, stated
 from engine.progression.work import Work, session_of
 from engine.values.load import Load
 from engine.values.plan import RepRange, Reps
-from engine.values.prescription import Exposure, Offer, Verdict
+from engine.values.prescription import Exposure, Offer, Prescription, Verdict
 from engine.values.schemes import DoubleProgression, LoadStep, SetWave
+from engine.values.sets import SetRecord
 
 SPARE, SESSIONS = 2, 2
 HOLDS = frozenset({Verdict.ADD_SET, Verdict.ADD_REPS, Verdict.REPEAT})
@@ -42,6 +44,20 @@ def offered(laid: Laid, past: Sequence[Exposure], terms: Terms) -> Offer | None:
         return None
     spare = f"{SPARE} or more reps to spare in the last set on {day(past[-2].on)} and {day(past[-1].on)}"
     return Offer(up, f"{spare}: take {stated(up)} if you like, and it goes on from there.")
+
+
+def taken(asked: Prescription, done: Sequence[SetRecord]) -> Prescription:
+    """What is asked of the sets still to do once the offer was taken; `asked` itself where it was not.
+
+    Shape: `done` the sets of the day, in the order of the log; the latest work set of the exercise decides.
+    """
+    mine = [one.done for one in done if one.done.exercise == asked.exercise and one.done.counts_as_work]
+    if asked.offer is None or not mine or mine[-1].load is None or mine[-1].load < asked.offer.load:
+        return asked
+    up = asked.offer.load
+    sets = tuple(replace(one, load=up) if one.load is not None and one.load < up else one for one in asked.sets)
+    reason = f"You took {stated(up)}, with repetitions to spare at the last two sessions."
+    return replace(asked, sets=sets, reason=reason, next_step="It goes on from what you make of it.", offer=None)
 
 
 def has_spare(past: Sequence[Exposure], terms: Terms, load: Load) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.progression.explain import why
+from engine.progression.sessions import taken
 from engine.values.plan import Deload
 from engine.values.schemes import DoubleProgression, Hold, LoadStep, SetWave
 from tests.engine.progression.logged import MONDAY, WEEK, after, asks, between, kg, slot, weekly
@@ -50,6 +51,23 @@ def test_it_says_why_in_five_lines_and_asks_nothing():
 
 def test_taking_it_is_lifting_it():
     assert asks(WAVE, "42.5: 6 6 8", "42.5: 6 6 6 8", "45: 6 6 6") == "4×6 at 45 kg"
+
+
+@pytest.mark.parametrize(
+    ("today", "load"),
+    [
+        pytest.param("45: 6", "45", id="taken"),
+        pytest.param("47.5: 6", "45", id="more than offered"),
+        pytest.param("42.5: 6", "42.5", id="left"),
+        pytest.param("45: 6, 42.5: 6", "42.5", id="given up again"),
+    ],
+)
+def test_once_taken_the_sets_still_to_do_are_asked_at_it(today, load):
+    asked = after(WAVE, "42.5: 6 6 8", "42.5: 6 6 6 8")
+    done = [record for part in today.split(", ") for record in weekly(part)[0].sets]
+
+    assert {one.load for one in taken(asked, done).sets} == {kg(load)}
+    assert (taken(asked, done).offer is None) == (load == "45")
 
 
 @pytest.mark.parametrize(
