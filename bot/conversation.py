@@ -6,13 +6,12 @@ from typing import assert_never
 
 from bot import answers, asking, documents, edits, mending, planning, taps, welcome
 from bot.about_clients import about_client, told_by_name
-from bot.context import context_of
 from bot.dispatch import dispatch
 from bot.intents import plan_for
+from bot.looking_back import read_said
 from bot.messages import InboundKind
 from bot.schedule import replan
 from bot.turn import Turn
-from engine.reading import read
 
 
 def respond(turn: Turn) -> None:
@@ -45,7 +44,7 @@ def message(turn: Turn) -> None:
             planning.receive_plan(turn, turn.inbound.text)
         welcome.first_contact(turn)
         return
-    outcome = told_by_name(turn) or about_client(turn, read(turn.inbound.text, context_of(turn), turn.catalogue))
+    outcome = told_by_name(turn) or about_client(turn, read_said(turn))
     if outcome is not None and not mending.mended(turn, outcome):
         dispatch(turn, outcome)
         welcome.first_contact(turn, outcome)

@@ -25,8 +25,7 @@ ABOUT_DELETES = frozenset(
 def deleted(told: Told) -> Correction | None:
     """The sets pointed at, away."""
     undone = told.has("undone")
-    asked = told.starts("delete") or _verb_last(told) or _taken_out(told)
-    if not (asked or undone) or _means_something_else(told, undone):
+    if not (asks_away(told) or undone) or _means_something_else(told, undone):
         return None
     counts, pieces = _counts(told.pieces)
     part = part_told(pieces, told.context, by_value=True)
@@ -39,6 +38,11 @@ def deleted(told: Told) -> Correction | None:
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
 
 
+def asks_away(told: Told) -> bool:
+    """Whether the message begins or ends as one that wants sets away does."""
+    return told.starts("delete") > 0 or _verb_last(told) or _taken_out(told)
+
+
 def _one_of_many(part: Part, counts: int, pieces: list[Piece], told: Told) -> bool:
     """ "remove the bench set" where there are several."""
     single = any(piece.kind is K.SETS and not piece.text.endswith("s") for piece in pieces)
@@ -47,7 +51,8 @@ def _one_of_many(part: Part, counts: int, pieces: list[Piece], told: Told) -> bo
 
 def deletes(told: Told) -> bool:
     """Whether the message wants something away, and says so plainly."""
-    return told.starts("delete") > 0 and told.words[0] not in WEAK and K.TIMES not in told.kinds()
+    asked = (told.starts("delete") > 0 and told.words[0] not in WEAK) or _verb_last(told)
+    return asked and K.TIMES not in told.kinds()
 
 
 def _verb_last(told: Told) -> bool:
@@ -67,11 +72,12 @@ def _means_something_else(told: Told, undone: bool) -> bool:
     pointed = told.words[1:2] in (["the"], ["that"], ["my"])  # "drop the 60", and not "drop to 60"
     if weak and not pointed and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
         return True
-    others = [piece for piece in told.pieces if piece.kind not in ABOUT_DELETES and not _is_cue(piece, told)]
+    others = [piece for piece in told.pieces if piece.kind not in ABOUT_DELETES and not is_cue(piece, told)]
     return bool(others) if weak or undone else any(piece.kind is not K.NOTE for piece in others)
 
 
-def _is_cue(piece: Piece, told: Told) -> bool:
+def is_cue(piece: Piece, told: Told) -> bool:
+    """Whether the word asks for something away: "delete", "out"."""
     cues = told.book.cues["delete"] | told.book.cues["undone"]
     known = {word for phrase in cues for word in phrase.split()} | AWAY
     return all(plain_word(word).replace("'", "") in known for word in piece.text.split())

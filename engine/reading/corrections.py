@@ -19,8 +19,8 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.correct_counts import counted
-from engine.reading.correct_days import moved
-from engine.reading.correct_deletes import deleted, deletes
+from engine.reading.correct_days import OF_A_DAY, moved
+from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, is_cue
 from engine.reading.correct_marks import MARKS, marked_later
 from engine.reading.correct_names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.correct_values import TALK, new_values
@@ -28,7 +28,7 @@ from engine.reading.correcting import Told, told_of
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
 from engine.reading.misspelt import respelt
-from engine.reading.parts import is_be, part_told
+from engine.reading.parts import ALL_WORDS, first_word, is_be, part_told
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets, Unread
@@ -56,7 +56,7 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     None where the message is no correction.
     """
     earlier = _of_an_earlier_day(prepared, context, catalogue)
-    if earlier is not None:
+    if earlier is not None or _tells_new_sets(prepared, context):
         return earlier
     told = told_of(prepared, context, catalogue) if context.recent else None
     if told is None or _is_request(told):
@@ -83,24 +83,80 @@ def _is_of_another_day(found: Correction, named: Sequence[_Named]) -> bool:
     return bool(days) and not found.moved and any(record.on not in days for record in reached)
 
 
-def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | None:
-    """ "yesterday's bench was 85", "the squat on monday was 91": one new number for the sets that stand on that day."""
-    days = _days_named(prepared, context)
-    if len(days) != 1 or context.now is None or days[0].day > context.now.date():
+def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    """ "yesterday's bench was 85", "delete monday's squat": one new number for the sets that stand on that day, or
+    those sets away; NoSets that says so where none stand on it, so that a correction never makes a new set.
+    """
+    day = _day_named(prepared, context)
+    told = _without_day(prepared, day, context, catalogue) if day is not None else None
+    if day is None or told is None or not (_tells_what_was(told, prepared) or _asks_away(told)):
         return None
-    day = days[0]
-    numbers = sum(piece.kind is K.NUMBER for piece in prepared.pieces)
     recent = tuple(one for one in context.recent if one.on == day.day)
-    if not recent or not (numbers == 1 or any(piece.kind is K.NOT for piece in prepared.pieces)):
-        return None
+    then = replace(told, context=replace(context, recent=recent))
+    found = _reached_then(then) if recent else None
+    plain = _is_of_sets(told) and (not recent or deletes(told))
+    return found or (_unclear(prepared, NONE_THAT_DAY) if plain else None)
+
+
+def _reached_then(told: Told) -> Correction | None:
+    """What the message changes among the sets of the day that it names."""
+    if _asks_away(told):
+        return Correction(removed=told.context.recent) if _names_the_whole_day(told) else _worked_out(told)
+    named = any(piece.kind is K.NAME for piece in told.pieces)
+    return _worked_out(told) if named or part_told(told.pieces, told.context).points else None
+
+
+def _tells_new_sets(prepared: Prepared, context: Context) -> bool:
+    """ "squat on monday was 100 for 5", where no squat stands on Monday: the whole of a set, and nothing to correct."""
+    day = _day_named(prepared, context)
+    kinds = [piece.kind for piece in prepared.pieces]
+    names = {name for piece in prepared.pieces if piece.kind is K.NAME for name in piece.names}
+    if day is None or K.NOT in kinds or not names or kinds.count(K.NUMBER) < 2:
+        return False
+    return not any(one.on == day.day and one.done.exercise in names for one in context.recent)
+
+
+def _day_named(prepared: Prepared, context: Context) -> _Named | None:
+    """The only day that the message names, if it is none to come."""
+    days = _days_named(prepared, context)
+    past = len(days) == 1 and context.now is not None and days[0].day <= context.now.date()
+    return days[0] if past else None
+
+
+def _without_day(prepared: Prepared, day: _Named, context: Context, catalogue: Catalogue) -> Told | None:
+    """The message as a correction is told, with blanks in place of the day."""
     before = ON_A_DAY.sub("", prepared.cleaned[: day.start])
     text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
-    then = replace(context, recent=recent)
-    told = told_of(prepare(text, then, catalogue), then, catalogue)
-    if told is None or not any(map(is_be, told.pieces)):
-        return None
-    named = any(piece.kind is K.NAME for piece in told.pieces)
-    return _worked_out(told) if named or part_told(told.pieces, then).points else None
+    return told_of(prepare(text, context, catalogue), context, catalogue)
+
+
+def _tells_what_was(told: Told, prepared: Prepared) -> bool:
+    numbers = sum(piece.kind is K.NUMBER for piece in prepared.pieces)
+    one = numbers == 1 or any(piece.kind is K.NOT for piece in prepared.pieces)
+    return one and any(map(is_be, told.pieces))
+
+
+def _asks_away(told: Told) -> bool:
+    return bool(told.words) and asks_away(told) and not told.kinds() & NOT_DELETED
+
+
+def _is_of_sets(told: Told) -> bool:
+    """Whether a lift is named, and nothing but what a correction of it is told with: "squat was 4 reps"."""
+    kinds = {piece.kind for piece in told.pieces if not is_cue(piece, told)}
+    return K.NAME in kinds and not kinds & (TALK | {K.TIMES, K.QUESTION})
+
+
+def _names_the_whole_day(told: Told) -> bool:
+    """ "delete monday's session", "remove all sets of tuesday": the day, and no part of it."""
+    behind = [piece for piece in told.pieces if not is_cue(piece, told)]
+    return bool(behind) and all(_is_whole(piece) for piece in behind)
+
+
+def _is_whole(piece: Piece) -> bool:
+    """Whether the word is of a whole day's sets; "set" is of one."""
+    if piece.kind is K.SETS:
+        return len(piece.text) > len("set") and piece.text != "satz"
+    return piece.kind in (K.FILLER, K.OF, K.BOTH) or first_word(piece) in ALL_WORDS or piece.text in OF_A_DAY
 
 
 class _Named(NamedTuple):

@@ -13,7 +13,14 @@ from datetime import date, datetime, timedelta
 
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.day_headings import in_turn
-from engine.reading.day_places import closes_the_sets, ends_here, follows_an_opening, is_bullet
+from engine.reading.day_places import (
+    ON_A_DAY,
+    between_name_and_number,
+    closes_the_sets,
+    ends_here,
+    follows_an_opening,
+    is_bullet,
+)
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
@@ -31,7 +38,6 @@ BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
 BEFORE_A_DAY = frozenset(
     (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
 )
-ON_A_DAY = frozenset(("on", "am", "vom", "le", "el", "il", "op", "em", "dnia", "den", "of", "the"))
 BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
 NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
 WHY_NOT = {
@@ -144,7 +150,7 @@ def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether a day in words stands where days are told."""
     if pieces[at].kind is K.TODAY and at and pieces[at - 1].kind in FELT:
         return False  # "tired today"
-    if anchored or ends_here(pieces, at + 1) or _between_name_and_number(pieces, at):
+    if anchored or ends_here(pieces, at + 1) or between_name_and_number(pieces, at):
         return True
     said_on = pieces[at].kind is K.MONTH and _said_on(pieces, at)
     return said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at)
@@ -187,13 +193,6 @@ DATES_BEHIND = frozenset(
         (K.ORDINAL, K.OF),
     )
 )
-
-
-def _between_name_and_number(pieces: list[Piece], at: int) -> bool:
-    """ "bench yesterday 60 3x5"."""
-    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    named = at - 1 - (at > 1 and pieces[at - 1].text in ON_A_DAY)
-    return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
 
 
 def _said_last(pieces: list[Piece], at: int) -> bool:

@@ -1,6 +1,7 @@
 """Where a day told in words stands: behind a bullet, behind opening words, behind the sets, at the end of a clause.
 
 opening = words [ "," ] day ( ":" | "," | name | number | line end )     logging this late, fri: bench 4x5 82.5
+between = name [ "on" ] day [ "was" | "i did" ] number                    bench on monday was 3x5 80
 behind  = sets day ( "," | "." | ";" | "-" | "(" | ")" | remark )         bench 3x5 80 yesterday - felt good
 """
 
@@ -9,6 +10,12 @@ from __future__ import annotations
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
+ON_A_DAY = frozenset(("on", "am", "vom", "le", "el", "il", "op", "em", "dnia", "den", "of", "the"))
+MOST_VERBS = 4
+TELLING_WHAT_WAS = frozenset(
+    ("was", "were", "did", "i", "war", "waren", "fue", "fueron", "foi", "foram", "était", "étaient", "è", "era",
+     "erano", "sono", "stati", "stata", "had", "był", "było", "var", "было", "были", "был", "got", "hit", "hice", "fiz")
+)  # fmt: skip
 SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
 COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
 BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
@@ -36,6 +43,16 @@ def ends_here(pieces: list[Piece], at: int) -> bool:
     while at < len(pieces) and pieces[at].kind in (K.STOP, K.CLOSE, K.FILLER, K.TODAY):
         at += 1
     return at >= len(pieces) or pieces[at].kind in (K.LINE, K.COMMA)
+
+
+def between_name_and_number(pieces: list[Piece], at: int) -> bool:
+    """ "bench yesterday 60 3x5", "bench on monday was 3x5 60"."""
+    ahead = at + 1
+    while ahead < min(len(pieces), at + MOST_VERBS) and pieces[ahead].text in TELLING_WHAT_WAS:
+        ahead += 1
+    behind = pieces[ahead].kind if ahead < len(pieces) else None
+    named = at - 1 - (at > 1 and pieces[at - 1].text in ON_A_DAY)
+    return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
 
 
 def follows_an_opening(pieces: list[Piece], at: int) -> bool:

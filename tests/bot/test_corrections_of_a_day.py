@@ -77,3 +77,75 @@ def test_a_day_to_move_to_is_no_day_to_look_in(friday):
     friday.says("ana", "the squats were on thursday")
 
     assert {day for name, _, load, day in friday.dated("ana") if load == "100 kg"} == {date(2026, 3, 5)}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "on wednesday squat was 4 reps",
+        "wednesday squat was 4",
+        "wednesday's front squat was 60 kg",
+        "delete wednesday's squat",
+    ],
+)
+def test_a_correction_of_a_day_without_such_sets_makes_no_new_one(friday, words):
+    before = friday.dated("ana")
+    out = said(friday.says("ana", words))
+
+    assert friday.dated("ana") == before
+    assert "no such sets stand on that day" in out
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "delete monday's squat",
+        "remove the squat from monday",
+        "drop monday's squats",
+        "take out monday's squats",
+        "lösche die kniebeugen vom montag",
+        "borra la sentadilla del lunes",
+    ],
+)
+def test_a_lift_of_the_day_named_goes(friday, words):
+    friday.says("ana", words)
+
+    assert squats(friday) == {MONDAY: [], FRIDAY: [(5, "100 kg")] * 3}
+    assert len(friday.dated("ana")) == 5, "the bench of monday stays"
+
+
+@pytest.mark.parametrize(
+    "words", ["delete monday's session", "remove everything from monday", "delete all monday's sets"]
+)
+def test_all_of_the_day_named_goes(friday, words):
+    friday.says("ana", words)
+
+    assert {day for _, _, _, day in friday.dated("ana")} == {FRIDAY}
+
+
+def test_one_set_of_the_day_named_goes(friday):
+    friday.says("ana", "delete monday's last squat set")
+
+    assert squats(friday) == {MONDAY: [(5, "90 kg")] * 2, FRIDAY: [(5, "100 kg")] * 3}
+
+
+@pytest.mark.parametrize(
+    "words", ["squat on wednesday was 3x5 at 95", "squat wednesday was 95 for 5", "squats on wednesday were 95x5 95x5"]
+)
+def test_whole_sets_of_a_day_without_any_are_new_ones_of_that_day(friday, words):
+    friday.says("ana", words)
+
+    assert {(load, day) for name, _, load, day in friday.dated("ana") if "squat" in name} == {
+        ("90 kg", MONDAY),
+        ("95 kg", date(2026, 3, 4)),
+        ("100 kg", FRIDAY),
+    }
+
+
+@pytest.mark.parametrize("words", ["the squat on monday was 91", "delete monday's squat"])
+def test_a_day_further_back_than_the_latest_sets_is_reached(friday, words):
+    friday.says("ana", "bench 10x8 62.5", "row 3x12 55", "barbell row")
+    friday.says("ana", words)
+
+    assert squats(friday)[MONDAY] != [(5, "90 kg")] * 3
+    assert squats(friday)[FRIDAY] == [(5, "100 kg")] * 3

@@ -120,3 +120,17 @@ def test_a_slip_in_the_name_of_a_day(typed: str, on: str | None) -> None:
     read_as = read(f"{typed}: squat 3x5 100", situation(), KNOWN)
 
     assert (str(read_as.on) if isinstance(read_as, Logged) and read_as.on else None) == on
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench on monday was 82.5 for 4",
+        "bench monday was 82.5x4",
+        "bench on monday i did 82.5x4",
+        "bench monday i got 82.5 for 4",
+        "bankdrücken am montag war 82,5x4",
+    ],
+)
+def test_a_day_between_a_lift_and_what_it_was_is_the_day_of_the_sets(text):
+    assert said(text) == "barbell bench press 4 at 82.5 kg on 2025-03-10"
