@@ -27,6 +27,8 @@ def completed(told: Answering) -> Answer | None:
     named = [piece for piece in told.prepared.pieces if piece.kind is K.NAME]
     if told.asked.readings or not told.asked.text or len(named) != 1 or told.numbers():
         return None
+    if not (told.explains() if told.asked.doubt is Doubt.UNKNOWN_NAME else told.only_names()):
+        return None
     text = f"{_name_told(told) or named[0].text} {told.asked.text}"
     outcome = read_sets(prepare(text, told.context, told.catalogue), told.context, told.catalogue)
     if isinstance(outcome, Asked):
@@ -48,6 +50,8 @@ def _name_told(told: Answering) -> str:
 def by_exercise(told: Answering) -> Answer | None:
     """The equipment, the variant or the name; alone, or with the numbers told again."""
     if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) and not _differ(told.asked.readings):
+        return None
+    if told.heads_a_request():
         return None
     named = told.names()
     offered = [reading for reading in told.asked.readings if named & set(exercises(reading))]
@@ -190,7 +194,7 @@ def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | Non
     typed = {
         name for piece in told.prepared.pieces if piece.kind is K.NAME for name in told.catalogue.owners(piece.text)
     }
-    chosen = named & owners or named & typed
+    chosen = named & owners or (named & typed if told.only_names() else set())
     if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) or len(chosen) != 1 or not told.asked.readings:
         return None
     return settled(told, _renamed_reading(told, next(iter(chosen))).sets)

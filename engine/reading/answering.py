@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue, normalise
+from engine.reading.answer_words import ANSWER_FILLERS
 from engine.reading.kinds import K
-from engine.reading.phrasebook import phrasebook
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared
 from engine.reading.read import question_of
@@ -46,6 +48,40 @@ class Answering:
         chatter = phrasebook().cues["polite"] | phrasebook().cues["slip"]
         named = (piece for piece in self.prepared.pieces if piece.kind is K.NAME and piece.text not in chatter)
         return {name for piece in named for name in piece.names}
+
+    def only_names(self) -> bool:
+        """Whether nothing is said beside the lift but what answers are told with: "no sorry, i meant bench"."""
+        return not self.heads_a_request() and all(_belongs_to_an_answer(piece) for piece in self.prepared.pieces)
+
+    def explains(self) -> bool:
+        """Whether an unknown name is explained by a lift, in whatever words: "same as leg press", "a kind of row"."""
+        return not self.heads_a_request() and TALKING.isdisjoint([piece.kind for piece in self.prepared.pieces])
+
+    def heads_a_request(self) -> bool:
+        """Whether the first word asks for a session, a plan or a week: "today bench", "plan bench"."""
+        return bool(self.words) and not SHOWING.isdisjoint(phrasebook().heads.get(self.words[0], ()))
+
+
+SHOWING = frozenset(("today", "plan", "week", "volume", "preview", "check"))
+ANSWERING = frozenset(
+    (K.NAME, K.FILLER, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN, K.LINE, K.NOT, K.DENY, K.WITH, K.ONLY, K.VARIANT,
+     K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.BAR, K.NOTE, K.NUMBER, K.KG, K.LB, K.REPS, K.SETS,
+     K.EACH)
+)  # fmt: skip
+TALKING = frozenset((K.FUTURE, K.TOMORROW, K.ASKS, K.STORY, K.OTHERS, K.SAYING, K.PAIN, K.NEVER, K.QUESTION))
+CUES_OF_ANSWERS = ("polite", "please", "slip", "mean", "tail", "be", "yes", "no", "instead")
+
+
+def _belongs_to_an_answer(piece: Piece) -> bool:
+    known = _words_of_answers()
+    return piece.kind in ANSWERING or all(spoken(word) in known for word in piece.text.split())
+
+
+@lru_cache(maxsize=1)
+def _words_of_answers() -> frozenset[str]:
+    cues = phrasebook().cues
+    phrases = [phrase for name in CUES_OF_ANSWERS for phrase in cues.get(name, ())]
+    return ANSWER_FILLERS | {word for phrase in phrases for word in phrase.split()}
 
 
 SET_SIGNS = frozenset((K.TIMES, K.FOR, K.AT, K.SETS, K.COUNT))

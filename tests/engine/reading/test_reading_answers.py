@@ -86,3 +86,37 @@ from tests.engine.reading.saying import log_after
 )
 def test_answers(messages: tuple[str, ...], standing: str) -> None:
     assert log_after(*messages) == standing
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "today leg press",
+        "plan leg press",
+        "tomorrow leg press",
+        "leg press is stuck",
+        "i hate leg press",
+        "what about leg press",
+        "my plan says leg press",
+        "leg press day today",
+    ],
+)
+@pytest.mark.parametrize("open_", ["3x12 60", "row 3x12 60"], ids=["no lift named", "one of many"])
+def test_talk_that_names_another_lift_answers_nothing(open_, words):
+    assert log_after(open_, words) == ""
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "leg press",
+        "it was leg press",
+        "no, leg press",
+        "sorry i meant the leg press",
+        "leg press actually",
+        "on the leg press",
+    ],
+)
+@pytest.mark.parametrize("open_", ["3x12 60", "row 3x12 60"], ids=["no lift named", "one of many"])
+def test_another_lift_named_as_answers_are_is_the_answer(open_, words):
+    assert log_after(open_, words) == "leg press 3×12 at 60 kg"
