@@ -29,7 +29,8 @@ from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.evidence import evidence
 from engine.reading.history import Known
 from engine.reading.pieces import Role
-from engine.reading.resolve import resolved
+from engine.reading.resolve import resolved, resolved_groups
+from engine.reading.shape_plain import plain_groups
 from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
 from engine.reading.ways import choices, is_told_load
@@ -84,17 +85,35 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
         both, why = candidates(counted, exercise, known, context)
         for one in both:
             _add(found, one._replace(weight=one.weight * UNSETTLED))
-    for prior, choice, doubt in choices(chunks, traits, known, context):
+    for way in choices(chunks, traits, known, context):
         try:
-            shaper = Shaper(chunks, choice, traits)
-            sets = tuple(resolved(shaper.run(), chunks, exercise, known, context))
+            for new in _by_way(way, chunks, exercise, known, context):
+                _add(found, new)
         except DoesNotFit as misfit:
             why = str(misfit)
-            continue
-        weight = prior * evidence(sets, chunks, exercise, known, traits)
-        for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets):
-            _add(found, Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak, shaper.unplaced))
     return found, why
+
+
+def _by_way(
+    way: tuple[float, Choice, Doubt], chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> list[Candidate]:
+    """What the chunks come to where the open numbers are read this way.
+
+    Errors: DoesNotFit.
+    """
+    prior, choice, doubt = way
+    traits = Traits.of(exercise)
+    groups = plain_groups(chunks, choice, traits)
+    if groups is not None:
+        sets = tuple(resolved_groups(groups, chunks, exercise, known, context))
+        return [Candidate(sets, prior * evidence(sets, chunks, exercise, known, traits), doubt)]
+    shaper = Shaper(chunks, choice, traits)
+    sets = tuple(resolved(shaper.run(), chunks, exercise, known, context))
+    weight = prior * evidence(sets, chunks, exercise, known, traits)
+    return [
+        Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak, shaper.unplaced)
+        for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets)
+    ]
 
 
 def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:

@@ -152,7 +152,8 @@ class NumberChunks(SummedChunks):
     def chunk(self) -> None:
         opened = self._kind(-1) is K.OPEN
         chunk = Chunk([self.factor(None)], before=self.separator)
-        chunk.joiner = self.joiner
+        if self.joiner is not None:
+            chunk.joiner = self.joiner
         if self.depth:
             chunk.in_brackets = True
             chunk.alone_in_brackets = self._stands_alone(opened)

@@ -89,8 +89,10 @@ class SummedChunks:
         return True
 
     def _place(self, chunk: Chunk) -> None:
-        chunk.kind = self.next_kind or self.kind
+        kind = self.next_kind or self.kind
         self.next_kind = None
+        if kind is not chunk.kind:
+            chunk.kind = kind
         if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():
             chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
         self.separator = None

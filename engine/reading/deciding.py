@@ -76,9 +76,7 @@ def part_of(
     """
     if len(entry.pieces) > MOST_NUMBERS_OF_A_LIFT and _is_endless(entry):
         return Part((), Doubt.NO_REPS, entry.phrase, "more numbers than one exercise can have", entry=entry)
-    chunks = Chunker(entry.pieces).run()
-    chunks.assisted = chunks.assisted or "assist" in entry.phrase
-    chunks.added = chunks.added or "weighted" in entry.phrase
+    chunks = _chunks_of(entry)
     barred = _barred(entry)
     if barred is not None:
         return barred._replace(chunks=chunks)
@@ -99,6 +97,16 @@ def part_of(
         found += ways
         why = why or misfit
     return _decided(entry, chunks, found, names, why, known, catalogue.exercises)
+
+
+def _chunks_of(entry: Entry) -> Chunks:
+    """The numbers of an entry, with what the name says of the weight: "assisted pull up"."""
+    chunks = Chunker(entry.pieces).run()
+    if "assist" in entry.phrase:
+        chunks.assisted = True
+    if "weighted" in entry.phrase:
+        chunks.added = True
+    return chunks
 
 
 def _is_endless(entry: Entry) -> bool:

@@ -14,6 +14,7 @@ from engine.reading.chunks import Chunks
 from engine.reading.history import EMPTY_BAR, PLATE, Known
 from engine.reading.pieces import Piece, Role
 from engine.reading.relative_loads import AGAINST_LAST
+from engine.reading.shape_plain import Group
 from engine.reading.values import Context
 from engine.values.exercise import Exercise, Loading
 from engine.values.load import Basis, Load, Unit
@@ -51,6 +52,27 @@ def resolved(
             loads[key] = _load(draft.load, chunks, exercise, known, context)
         sets.append(_set(draft, loads[key], exercise))
     return _bar_as_warm_up(sets, drafts) if chunks.barred else sets
+
+
+def resolved_groups(
+    groups: Sequence[Group], chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> list[SetDone]:
+    """The sets of these plain groups; equal ones in a row are one value.
+
+    Errors: DoesNotFit for a load that cannot be.
+    """
+    loads: dict[int, Load | None] = {}
+    sets: list[SetDone] = []
+    before: Group | None = None
+    for group in groups:
+        if before is None or not group.is_like(before):
+            key = id(group.load)
+            if key not in loads:
+                loads[key] = _load(group.load, chunks, exercise, known, context)
+            load, before = loads[key], group
+            one = SetDone(exercise.name, group.reps, load, group.effort, None, None, group.kind, group.failure)
+        sets += [one] * group.count
+    return sets
 
 
 def _set(draft: Draft, load: Load | None, exercise: Exercise) -> SetDone:

@@ -11,6 +11,7 @@ from engine.reading.choices import (
     DoesNotFit,
     Draft,
     FirstAs,
+    Traits,
     copy_of,
     may_be_reps,
     whole,
@@ -223,9 +224,7 @@ class OneFactor(Adding):
         return True
 
     def _is_load(self, number: Piece) -> bool:
-        if number.role in LOADS:
-            return not (self.traits.timed and number.role is Role.PLURAL)
-        return number.role is Role.BARE and not self.traits.body and not may_be_reps(number, self.traits)
+        return is_load(number, self.traits)
 
     def _reps_list(self, numbers: tuple[Piece, ...], load: Piece | None = None) -> None:
         if self.announced is not None and self.announced == len(numbers):
@@ -265,3 +264,10 @@ SINGLES: dict[Role, Callable[[OneFactor, Piece], None]] = {
     Role.TIMES: OneFactor._times_of_it,
     Role.SETS: OneFactor._sets_said,
 }
+
+
+def is_load(number: Piece, traits: Traits) -> bool:
+    """Whether the number can only be a load."""
+    if number.role in LOADS:
+        return not (traits.timed and number.role is Role.PLURAL)
+    return number.role is Role.BARE and not traits.body and not may_be_reps(number, traits)

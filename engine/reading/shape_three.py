@@ -6,12 +6,14 @@ from engine.reading.choices import (
     LOADS,
     MOST_SETS,
     DoesNotFit,
+    Traits,
     TripleAs,
     may_be_reps,
     whole,
 )
 from engine.reading.chunks import Chunk
 from engine.reading.pieces import Piece, Role
+from engine.reading.shape_one import is_load
 from engine.reading.shape_two import TwoFactors
 
 
@@ -45,7 +47,7 @@ class ThreeFactors(TwoFactors):
             return
         if self._three_with_implements(first, second, third):
             return
-        way = self._settled_three(first, second, third) or self.choice.triple
+        way = settled_three(first, second, third, self.traits) or self.choice.triple
         match way:
             case TripleAs.SETS_REPS_LOAD:
                 self._repeat_at(third, second, first)
@@ -83,20 +85,6 @@ class ThreeFactors(TwoFactors):
         self._load_reps(second, third)
         return True
 
-    def _settled_three(self, first: Piece, second: Piece, third: Piece) -> TripleAs | None:
-        if first.role is Role.SETS or (second.role is Role.REPS and third.role is not Role.SETS and whole(first)):
-            return TripleAs.SETS_REPS_LOAD if self._is_load(third) or third.role in LOADS else None
-        if third.role in LOADS or (self._is_load(third) and not self._is_load(first) and first.role not in LOADS):
-            return TripleAs.SETS_REPS_LOAD if first.value <= MOST_SETS else TripleAs.REPS_SETS_LOAD
-        if second.role is Role.SETS:
-            return TripleAs.LOAD_SETS_REPS
-        if third.role is Role.SETS or (first.role in LOADS and second.role is Role.REPS):
-            return TripleAs.LOAD_REPS_SETS
-        big_first = first.role in LOADS or self._is_load(first)
-        if big_first and second.value >= third.value:
-            return TripleAs.LOAD_REPS_SETS
-        return None
-
     def _repeat_at(self, load: Piece, reps: Piece, sets: Piece) -> None:
         if not whole(sets) or not 1 <= sets.value <= 2 * MOST_SETS or sets.role in LOADS:
             raise DoesNotFit(f"{sets.text} sets")
@@ -118,3 +106,19 @@ class ThreeFactors(TwoFactors):
             self._reps_list(tuple(flat))
         else:
             raise DoesNotFit("many factors without a load")
+
+
+def settled_three(first: Piece, second: Piece, third: Piece, traits: Traits) -> TripleAs | None:
+    """What the three numbers settle by themselves; None where they leave it open."""
+    if first.role is Role.SETS or (second.role is Role.REPS and third.role is not Role.SETS and whole(first)):
+        return TripleAs.SETS_REPS_LOAD if is_load(third, traits) or third.role in LOADS else None
+    if third.role in LOADS or (is_load(third, traits) and not is_load(first, traits) and first.role not in LOADS):
+        return TripleAs.SETS_REPS_LOAD if first.value <= MOST_SETS else TripleAs.REPS_SETS_LOAD
+    if second.role is Role.SETS:
+        return TripleAs.LOAD_SETS_REPS
+    if third.role is Role.SETS or (first.role in LOADS and second.role is Role.REPS):
+        return TripleAs.LOAD_REPS_SETS
+    big_first = first.role in LOADS or is_load(first, traits)
+    if big_first and second.value >= third.value:
+        return TripleAs.LOAD_REPS_SETS
+    return None

@@ -9,6 +9,7 @@ from engine.reading.choices import (
     MOST_SETS,
     DoesNotFit,
     PairAs,
+    Traits,
     may_be_reps,
     whole,
 )
@@ -119,7 +120,7 @@ class TwoFactors(OneFactor):
     def _two(self, first: Piece, second: Piece, chunk: Chunk) -> None:
         if self._typed_two(first, second):
             return
-        pair = self._settled(first, second, chunk) or self.choice.pair
+        pair = settled_pair(first, second, self.traits, chunk.spoken_for) or self.choice.pair
         match pair:
             case PairAs.COUNTS:
                 self._counts(first, second)
@@ -192,25 +193,6 @@ class TwoFactors(OneFactor):
         for _ in range(int(other.value)):
             self._add_typed(amount, None)
 
-    def _settled(self, first: Piece, second: Piece, chunk: Chunk) -> PairAs | None:
-        """What the two numbers settle by themselves; None where they leave it open."""
-        if first.role in LOADS:
-            return PairAs.LOAD_REPS
-        if second.role in LOADS:
-            return PairAs.REPS_LOAD
-        if self.traits.body or self.traits.timed:
-            return PairAs.COUNTS
-        if first.role is Role.REPS and second.value > MOST_SETS:
-            return PairAs.REPS_LOAD
-        if not may_be_reps(first, self.traits):
-            return PairAs.LOAD_REPS
-        if not may_be_reps(second, self.traits):
-            return PairAs.REPS_LOAD
-        heavy = self.traits.barbell and not self.traits.light and first.value >= LIGHTEST_BAR
-        if first.value > MOST_SETS and (chunk.spoken_for or (heavy and second.value > FEW_SETS)):
-            return PairAs.LOAD_REPS
-        return None
-
     def _load_reps(self, load: Piece, reps: Piece) -> None:
         if reps.role in LOADS or not may_be_reps(reps, self.traits):
             raise DoesNotFit(f"{reps.text} cannot be reps")
@@ -230,3 +212,23 @@ class TwoFactors(OneFactor):
         self._repeat(reps, int(sets.value))
         for draft in self.touched:
             draft.carried = carried
+
+
+def settled_pair(first: Piece, second: Piece, traits: Traits, spoken_for: bool) -> PairAs | None:
+    """What the two numbers settle by themselves; None where they leave it open."""
+    if first.role in LOADS:
+        return PairAs.LOAD_REPS
+    if second.role in LOADS:
+        return PairAs.REPS_LOAD
+    if traits.body or traits.timed:
+        return PairAs.COUNTS
+    if first.role is Role.REPS and second.value > MOST_SETS:
+        return PairAs.REPS_LOAD
+    if not may_be_reps(first, traits):
+        return PairAs.LOAD_REPS
+    if not may_be_reps(second, traits):
+        return PairAs.REPS_LOAD
+    heavy = traits.barbell and not traits.light and first.value >= LIGHTEST_BAR
+    if first.value > MOST_SETS and (spoken_for or (heavy and second.value > FEW_SETS)):
+        return PairAs.LOAD_REPS
+    return None

@@ -8,7 +8,7 @@ from itertools import islice
 import pytest
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading import read
+from engine.reading import candidates, read
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.phrasebook import phrasebook
@@ -20,6 +20,7 @@ from engine.reading.values import Asked, Context, Correction, Logged, NoSets
 from tests.bench.generated_messages import messages
 
 KNOWN = catalogue()
+LONGEST_LINE = 200
 AFTER_SETS = next(context for _, context in messages(1) if context.recent)
 
 
@@ -88,3 +89,16 @@ def test_numbers_taken_for_plain_are_gathered_as_by_the_whole_grammar(seed):
 
 def _as_told(chunks: Chunks) -> dict[str, object]:
     return {**vars(chunks), "found": [{**vars(Chunk), **vars(chunk)} for chunk in chunks.found]}
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_sets_taken_for_plain_are_those_of_the_whole_grammar(seed, monkeypatch):
+    lines = [(text, context) for text, context in islice(messages(seed), 1_500) if len(text) < LONGEST_LINE]
+    short = [read(text, context, KNOWN) for text, context in lines]
+    taken = []
+    monkeypatch.setattr(candidates, "plain_groups", lambda chunks, *others: taken.append(chunks))
+    long = [read(text, context, KNOWN) for text, context in lines]
+
+    assert len(taken) > 500
+    for (text, _), one, other in zip(lines, short, long, strict=True):
+        assert one == other, text

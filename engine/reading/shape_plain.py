@@ -1,0 +1,343 @@
+"""The short road from chunks to sets: plain loads and counts, as most sets are told, in one walk.
+
+plain  = ( group | pair | list )*          with an effort, "to failure" or "warm-up" behind one of them
+group  = SETS "x" REPS and LOAD            3x8 60     60 3x8     3x8 @ 60     3x8x60
+pair   = LOAD "x" REPS                     80x5
+list   = [ LOAD ] REPS REPS ...            60 8 8 7     60x8,8,7     9 8 7
+
+It takes only what comes to the same sets by the whole grammar in `shapes`, and holds a group of equal sets as one. All
+else is left to that grammar: a number with a role of its own, lists of loads, sets counted twice, any other mark.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from engine.reading.choices import MOST_OUT, MOST_SETS, Choice, FirstAs, PairAs, Traits, TripleAs, may_be_reps, whole
+from engine.reading.chunks import Chunk, Chunks
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.shape_adding import full_reps
+from engine.reading.shape_one import is_load
+from engine.reading.shape_three import settled_three
+from engine.reading.shape_two import settled_pair
+from engine.values.effort import Effort
+from engine.values.sets import SetKind
+
+PLAIN_FLAGS = frozenset(
+    ("found", "notes", "loose", "unit", "last_to_failure", "body", "same_load", "equipment", "each", "sides",
+     "dangling", "pins")
+)  # fmt: skip
+"""What may be told beside the chunks; only the first six have a part in the sets."""
+PLAIN_MARKS = frozenset(
+    ("factors", "before", "counted", "joiner", "at", "at_sign", "efforts", "effort_apart", "failure", "kind",
+     "spoken_for")
+)  # fmt: skip
+UNMARKED = 3
+"""How many fields of a chunk are its own where nothing is marked on it."""
+HIGHEST_EFFORT = 10
+
+
+class NotPlain(Exception):
+    """These chunks need the whole grammar."""
+
+
+@dataclass(slots=True)
+class Group:
+    """So many equal sets, told with one another or alone. `carried`: the load may be that of the set before."""
+
+    count: int
+    reps: int
+    load: Piece | None
+    effort: Effort | None = None
+    kind: SetKind = SetKind.WORK
+    failure: bool = False
+    carried: bool = False
+
+    def is_like(self, other: Group) -> bool:
+        """Whether each set of this group is one of the other, too."""
+        return (
+            self.reps == other.reps
+            and self.load is other.load
+            and self.effort == other.effort
+            and self.kind is other.kind
+            and self.failure is other.failure
+        )
+
+
+def plain_groups(chunks: Chunks, choice: Choice, traits: Traits) -> list[Group] | None:
+    """The sets in groups, as told; None where these chunks need the whole grammar."""
+    if traits.timed or traits.carried or traits.explosive or not chunks.__dict__.keys() <= PLAIN_FLAGS:
+        return None
+    try:
+        return PlainShaper(choice, traits).run(chunks)
+    except NotPlain:
+        return None
+
+
+class PlainShaper:
+    """One walk over plain chunks under one choice."""
+
+    load: Piece | None = None
+    pending: bool = False
+    """The load has no reps yet."""
+    listed: bool = False
+    """The latest sets were told one by one."""
+    has_group: bool = False
+    has_single: bool = False
+
+    def __init__(self, choice: Choice, traits: Traits) -> None:
+        self.choice = choice
+        self.traits = traits
+        self.groups: list[Group] = []
+        self.touched: list[Group] = []
+
+    def run(self, chunks: Chunks) -> list[Group]:
+        """The sets in groups, as told.
+
+        Errors: NotPlain.
+        """
+        for chunk in chunks.found:
+            self.touched = []
+            marked = len(chunk.__dict__) > UNMARKED
+            if chunk.counted or (marked and not chunk.__dict__.keys() <= PLAIN_MARKS):
+                raise NotPlain
+            self._read(chunk, chunk.factors)
+            if marked:
+                self._mark(chunk)
+        self._finish()
+        if chunks.last_to_failure:
+            self._fail_last()
+        return self.groups
+
+    def _read(self, chunk: Chunk, factors: list[tuple[Piece, ...]]) -> None:
+        size = len(factors)
+        if size == 1:
+            numbers = factors[0]
+            if len(numbers) == 1:
+                self._one(numbers[0], chunk)
+            else:
+                self._list(numbers, chunk)
+        elif size == 2:
+            self._pair(factors[0], factors[1], chunk)
+        elif size == 3:
+            self._triple(*factors)
+        else:
+            raise NotPlain
+
+    def _one(self, number: Piece, chunk: Chunk) -> None:
+        if number.role is Role.BARE:
+            if self._is_reps(number, chunk):
+                self.listed = self.has_single = True
+                self._add(number, 1)
+                return
+            if self.traits.body or not number.value:
+                raise NotPlain
+        elif number.role is not Role.LOAD:
+            raise NotPlain
+        self._set_load(number)
+
+    def _is_reps(self, number: Piece, chunk: Chunk) -> bool:
+        if not may_be_reps(number, self.traits):
+            return False
+        waits = self._open_group()  # "3x12 8": the load of the group
+        if self.traits.body or waits:
+            return not waits or (not self.traits.body and bool(chunk.at or self.load))
+        return bool(chunk.at or self.load or self.groups) or self.choice.first is FirstAs.REPS
+
+    def _open_group(self) -> bool:
+        """Whether a group told by counts still waits for its load."""
+        return bool(self.groups) and self.groups[-1].load is None and not self.listed
+
+    def _add(self, number: Piece, count: int, load: Piece | None = None) -> None:
+        reps = full_reps(number.value)
+        if not reps or number.role is not Role.BARE:
+            raise NotPlain
+        load = load or self.load
+        self.pending = self.pending and load is None
+        group = Group(count, reps, load)
+        self.groups.append(group)
+        self.touched.append(group)
+
+    def _set_load(self, load: Piece) -> None:
+        waiting = [group for group in self.groups if group.load is None or group.carried]
+        if waiting:
+            for group in waiting:
+                group.load, group.carried = load, False
+            self.touched, self.load = waiting, None
+        elif self.pending:
+            raise NotPlain
+        else:
+            self.load, self.pending = load, True
+
+    def _list(self, numbers: tuple[Piece, ...], chunk: Chunk) -> None:
+        """ "60/8/8/7", or reps of the load in front: "60 8/8/7"."""
+        if self._is_paired(numbers, chunk) or chunk.at or self._open_group():
+            raise NotPlain
+        head = numbers[0]
+        if is_load(head, self.traits):
+            self.load = head
+            self._reps_list(numbers[1:])
+        elif self.load is None and self.choice.first is FirstAs.LOAD and not self.traits.body:
+            raise NotPlain
+        else:
+            self.has_single = True
+            self._reps_list(numbers)
+
+    def _is_paired(self, numbers: tuple[Piece, ...], chunk: Chunk) -> bool:
+        """ "8-10" may be a range, "10/10" of a one-sided lift each side once."""
+        return len(numbers) == 2 and (chunk.joiner is K.DASH or self.traits.one_sided)
+
+    def _reps_list(self, numbers: tuple[Piece, ...]) -> None:
+        self.listed = True
+        for number in numbers:
+            if not may_be_reps(number, self.traits):
+                raise NotPlain
+            self._add(number, 1)
+
+    def _pair(self, first: tuple[Piece, ...], second: tuple[Piece, ...], chunk: Chunk) -> None:
+        if len(first) != 1 or (self.groups and first[0].spelled):
+            raise NotPlain
+        head, tail = first[0], second[0]
+        if len(second) > 1:
+            if self._is_paired(second, chunk) or not is_load(head, self.traits):
+                raise NotPlain
+            self.load = head
+            self._reps_list(second)
+            return
+        self._check_two(head, tail)
+        match settled_pair(head, tail, self.traits, chunk.spoken_for) or self.choice.pair:
+            case PairAs.COUNTS:
+                self._counts(head, tail)
+            case PairAs.LOAD_REPS:
+                self._load_reps(head, tail)
+            case PairAs.REPS_LOAD:
+                self._load_reps(tail, head)
+
+    def _check_two(self, head: Piece, tail: Piece) -> None:
+        plain = head.role in PLAIN_ROLES and tail.role in PLAIN_ROLES
+        if not plain or (self.traits.two_implements and head.value == 2):
+            raise NotPlain
+
+    def _counts(self, sets: Piece, reps: Piece) -> None:
+        if not 1 <= sets.value <= MOST_SETS or not whole(sets):
+            raise NotPlain
+        carried = self.load is not None and not self.pending
+        self._repeat(reps, int(sets.value))
+        self.groups[-1].carried = carried
+
+    def _repeat(self, reps: Piece, count: int, load: Piece | None = None) -> None:
+        self.listed = False
+        self.has_group = self.has_group or count > 1
+        self._add(reps, count, load)
+
+    def _load_reps(self, load: Piece, reps: Piece) -> None:
+        if self.pending or not may_be_reps(reps, self.traits):
+            raise NotPlain
+        self.load = load
+        self.listed = True
+        self._add(reps, 1)
+
+    def _triple(self, *factors: tuple[Piece, ...]) -> None:
+        if [len(factor) for factor in factors] != [1, 1, 1]:
+            raise NotPlain
+        first, second, third = factors[0][0], factors[1][0], factors[2][0]
+        if first.role not in PLAIN_ROLES or second.role is not Role.BARE or third.role not in PLAIN_ROLES:
+            raise NotPlain
+        match settled_three(first, second, third, self.traits) or self.choice.triple:
+            case TripleAs.SETS_REPS_LOAD:
+                self._repeat_at(third, second, first)
+            case TripleAs.LOAD_REPS_SETS:
+                self._repeat_at(first, second, third)
+            case TripleAs.LOAD_SETS_REPS:
+                self._repeat_at(first, third, second)
+            case TripleAs.REPS_SETS_LOAD:
+                self._repeat_at(third, first, second)
+            case TripleAs.REPS_LIST:
+                raise NotPlain
+
+    def _repeat_at(self, load: Piece, reps: Piece, sets: Piece) -> None:
+        counts = sets.role is Role.BARE and 1 <= sets.value <= 2 * MOST_SETS and whole(sets)
+        if not counts or not may_be_reps(reps, self.traits) or load.value <= 0:
+            raise NotPlain
+        self._repeat(reps, int(sets.value), load)
+        self.load, self.pending = load, False
+
+    # ---- marks
+
+    def _mark(self, chunk: Chunk) -> None:
+        if not self.touched and len(chunk.__dict__.keys() - SILENT_MARKS) > 0:
+            raise NotPlain
+        if chunk.at:
+            self._mark_at(chunk, chunk.at[0])
+        if chunk.efforts:
+            self._rate(chunk.efforts)
+        if chunk.kind is not None:
+            self._mark_kind(chunk.kind)
+        if chunk.failure:
+            self._fail()
+
+    def _mark_at(self, chunk: Chunk, at: Piece) -> None:
+        if len(chunk.at) > 1 or at.role not in PLAIN_ROLES:
+            raise NotPlain
+        if chunk.at_sign and self.choice.at_is_effort and at.role is Role.BARE:
+            if not 1 <= at.value <= HIGHEST_EFFORT:
+                raise NotPlain
+            self._rate((Effort.from_rpe(at.value),))
+            return
+        if self.pending or not all([group.load is None or group.carried for group in self.touched]):
+            raise NotPlain
+        for group in self.groups:
+            if group.load is None or group.carried:
+                group.load, group.carried = at, False
+
+    def _rate(self, efforts: tuple[Effort, ...]) -> None:
+        if len(efforts) > 1 or (self.listed and self._is_one_of_several()):
+            raise NotPlain
+        for group in self.touched:
+            group.effort = efforts[0]
+
+    def _is_one_of_several(self) -> bool:
+        """Whether the latest set is one of a list at its load: an effort behind it may be that of all of them."""
+        load = self.touched[-1].load
+        return sum([group.count for group in self.groups if group.load is load]) > 1
+
+    def _mark_kind(self, kind: SetKind) -> None:
+        if kind is not SetKind.WARMUP:
+            raise NotPlain
+        for group in self.touched:
+            group.kind = kind
+
+    def _fail(self) -> None:
+        if self.listed and self.touched[-1].count > 1:
+            raise NotPlain
+        for group in self.touched[-1:] if self.listed else self.touched:
+            group.failure = True
+
+    # ---- the end
+
+    def _finish(self) -> None:
+        groups = self.groups
+        if not groups or self.pending or (self.has_group and (self.has_single or groups[-1].kind is SetKind.WARMUP)):
+            raise NotPlain
+        untold = 0
+        sets = 0
+        for group in groups:
+            sets += group.count
+            untold += group.load is None
+            if group.carried:
+                raise NotPlain
+        if sets > MOST_OUT or (0 < untold < len(groups) and not self.traits.body):
+            raise NotPlain
+
+    def _fail_last(self) -> None:
+        last = self.groups[-1]
+        if last.count > 1:
+            last.count -= 1
+            last = Group(1, last.reps, last.load, last.effort, last.kind)
+            self.groups.append(last)
+        last.failure = True
+
+
+PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
+SILENT_MARKS = frozenset(("factors", "before", "counted", "joiner", "spoken_for"))
