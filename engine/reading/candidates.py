@@ -35,7 +35,7 @@ from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
 from engine.reading.ways import choices, is_told_load
 from engine.values.exercise import Exercise, Loading
-from engine.values.sets import SetDone
+from engine.values.sets import SetDone, SetKind
 
 LIGHT_PAIR = 20
 FEW_SETS = 5
@@ -69,6 +69,8 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     """
     if chunks.last_told:
         return _last_either_way(chunks, exercise, known, context)
+    if chunks.warm_either:
+        return _warm_either_way(chunks, exercise, known, context)
     return _candidates(chunks, exercise, known, context)
 
 
@@ -127,6 +129,27 @@ def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: 
         why = why or misfit
         out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]
     return out, why
+
+
+def _warm_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    """ "60x5 wu 80x5": the sets before the word were the warm-up, or those behind it."""
+    out: list[Candidate] = []
+    why = ""
+    for places in chunks.warm_either:
+        told = enumerate(chunks.found)
+        other = chunks.with_found([chunk.as_warm_up() if at in places else chunk for at, chunk in told])
+        other.warm_either = ()
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one for one in ways if not _warms_up_above(one.sets)]
+    return [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in out] if len(out) > 1 else out, why
+
+
+def _warms_up_above(sets: tuple[SetDone, ...]) -> bool:
+    """Whether every warm-up is heavier than all work: nobody warms up so."""
+    work = [one.load.kilograms() for one in sets if one.load is not None and one.kind is SetKind.WORK]
+    warm = [one.load.kilograms() for one in sets if one.load is not None and one.kind is SetKind.WARMUP]
+    return bool(work) and bool(warm) and min(warm) > max(work)
 
 
 def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:

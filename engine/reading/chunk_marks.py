@@ -17,7 +17,6 @@ LOWERED = frozenset(("dropped", "down", "runter", "abgenommen", "dann", "then"))
 MOST_SETS_TOLD = 10
 """More than this in front of "heavy sets" counts no sets. Common practice, no source."""
 WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
-AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", "po", "após", "после", "efter"))
 MOST_REPEATS = 20
 MOST_REPS_OF_A_COUNT = 20
 """Behind "three sets with": more than this is rather a load. Common practice, no source."""
@@ -212,19 +211,6 @@ class MarkedChunks(ResultChunks):
             self.out.lowered = self.out.lowered or piece.text in LOWERED
         else:
             self.out.drops_ahead = True
-        self.at += 1
-
-    def warm_up(self, piece: Piece) -> None:
-        ahead = self.pieces[max(0, self.at - 2) : self.at]
-        if any((one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead):
-            self.at += 1  # "after warming up i benched 80 3x5"
-            return
-        last = self._last()
-        behind = last is not None and self._kind() in (K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN)
-        if last is not None and behind and self.separator is None:
-            last.kind = SetKind.WARMUP
-        else:
-            self.kind = SetKind.WARMUP
         self.at += 1
 
     def _counts_them(self) -> bool:

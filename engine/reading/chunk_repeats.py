@@ -6,7 +6,8 @@ What stands with new reps or a load of its own ("another 5 at 60") is no repeat.
 
 from __future__ import annotations
 
-from engine.reading.chunk_marks import MOST_REPEATS, MarkedChunks
+from engine.reading.chunk_marks import MOST_REPEATS
+from engine.reading.chunk_warmups import WarmUpChunks
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -19,7 +20,7 @@ SAYS_WEIGHT = 1
 """What a SAME piece's `told` says of "same weight"."""
 
 
-class RepeatedChunks(MarkedChunks):
+class RepeatedChunks(WarmUpChunks):
     """The part of the walk that reads sets told as the one before once more."""
 
     def _takes_repeat(self) -> bool:

@@ -295,6 +295,8 @@ class Chunker(RepeatedChunks):
         else:
             self.in_note = False
             self.depth = max(0, self.depth - 1)
+            if self.warm_in_brackets:
+                self.kind, self.warm_in_brackets = None, False
             last = self._last()
             if last is not None and self._kind() is K.TIMES and self._kind(2) is K.NUMBER and last.in_brackets:
                 last.times = int(self.pieces[self.at + 2].value)

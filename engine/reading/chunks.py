@@ -73,6 +73,13 @@ class Chunk:
     def size(self) -> int:
         return len(self.factors)
 
+    def as_warm_up(self) -> Chunk:
+        """The same chunk, told as a warm-up."""
+        other = Chunk(self.factors)
+        other.__dict__.update(self.__dict__)
+        other.kind = SetKind.WARMUP
+        return other
+
 
 CARRIED: tuple[Piece, ...] = ()
 
@@ -110,6 +117,10 @@ class Chunks:
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
     last_told: int = 0
     """The place among the chunks of reps behind "last", where it may be the set before them or one more; 0 for none."""
+    warm_either: tuple[frozenset[int], ...] = ()
+    """The places of the chunks that are warm-ups, in each way that a word for them may be meant; empty where it is
+    settled.
+    """
     miss_ahead: int | None = None
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
     unit: Unit | None = None

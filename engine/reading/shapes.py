@@ -119,8 +119,13 @@ class Shaper(Marked):
             for draft in self.drafts:
                 draft.failure = True
         if out.last_to_failure:
-            self.drafts[-1].failure = True
+            self._last_worked().failure = True
         self._kinds_ahead()
+
+    def _last_worked(self) -> Draft:
+        """The last set that is no warm-up: "3x5 80 (warm-up 60x5), last set rpe 9"."""
+        work = [draft for draft in self.drafts if draft.kind is not SetKind.WARMUP]
+        return (work or self.drafts)[-1]
 
     def _carry_on(self) -> None:
         """ "5 at 80, then 4 and 3": reps behind a set that told its load are at that load."""
@@ -175,7 +180,7 @@ class Shaper(Marked):
                 raise DoesNotFit(f"{count} reps of one set")
             draft.reps = count
         if self.chunks.last_effort is not None:
-            self.drafts[-1].effort = self.chunks.last_effort
+            self._last_worked().effort = self.chunks.last_effort
         if self.chunks.miss_ahead is not None:
             self._miss(self.drafts[-1], self.chunks.miss_ahead)
 

@@ -183,6 +183,31 @@ def dialogues(table: str) -> list[ParameterSet]:
     return rows
 
 
+def readings(table: str) -> list[ParameterSet]:
+    """A line for each message: the message, "=>" and what it is read as; two slashes part the lines of a message.
+
+    What is known before it may stand in front in braces: "{unit: lb; doing: pull-up; last: pull-up 10} 8 8 7".
+    """
+    rows = []
+    for line in table.strip().splitlines():
+        told, _, meant = line.partition(" => ")
+        known, _, text = told.strip().rpartition("} ")
+        rows.append(pytest.param(text.replace(" // ", "\n"), _known_before(known), meant.strip(), id=told.strip()))
+    return rows
+
+
+def _known_before(told: str) -> Context:
+    known = dict(one.strip().split(": ", 1) for one in told.strip("{ ").split(";") if one.strip())
+    last = dict(one.strip().rsplit(" ", 1) for one in known.get("last", "").split(",") if one.strip())
+    return situation(known.get("doing", ""), known.get("unit", "kg"), last, _planned(known.get("plan", "")))
+
+
+def _planned(told: str) -> list[tuple[str, int, int | None, str | None]]:
+    """ "pull-up 3 8 10, squat 3 5 -": lift, sets, reps, load."""
+    slots = [one.strip().rsplit(" ", 3) for one in told.split(",") if one.strip()]
+    return [(name, int(sets), int(reps), None if load == "-" else load) for name, sets, reps, load in slots]
+
+
 def standing_after(told: str) -> str:
     """The sets that stand after messages parted by bars; two slashes part the lines of one message."""
     conversation = Conversation()
@@ -191,4 +216,4 @@ def standing_after(told: str) -> str:
     return conversation.by_day()
 
 
-__all__ = ["NOW", "Conversation", "dialogues", "load", "log_after", "numbers_of", "said", "situation", "standing_after"]
+__all__ = ["NOW", "Conversation", "dialogues", "load", "log_after", "numbers_of", "readings", "said", "situation", "standing_after"]

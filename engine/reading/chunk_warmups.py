@@ -1,0 +1,117 @@
+"""Which sets a word for warming up speaks of: the one before it, all before it, or what comes.
+
+warm-up = SETS-OF-IT "warm-up"       behind one set it marks that one: "60x5 (warm-up), 80x5"
+        | SETS-OF-IT "warm-ups"      several, "both" or "all" mark the run since the last full stop, line end or "then"
+        | "warm-up" SETS-OF-IT       in front it marks what follows, up to "then", "work" or the end of the line
+Between two sets with nothing to part them it may be either's: asked.
+"""
+
+from __future__ import annotations
+
+from engine.reading.chunk_marks import MarkedChunks
+from engine.reading.chunks import Chunk
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece
+from engine.values.sets import SetKind
+
+SEVERAL = 2
+"""What a WARMUP piece's `told` says of "warm-ups"."""
+AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", "po", "após", "после", "efter"))
+BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
+PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
+ALL_OF_THEM = frozenset(
+    ("all", "alle", "todo", "todos", "todas", "tous", "toutes", "tutto", "tutti", "tutte", "wszystkie", "все", "alla")
+)
+REACH = 3
+"""How many pieces before the word may hold "both" or "all"."""
+
+
+class WarmUpChunks(MarkedChunks):
+    """The part of the walk that says what a word for warming up is about."""
+
+    warm_in_brackets: bool = False
+    """The word stood at the head of brackets: it speaks of what they hold."""
+
+    def warm_up(self, piece: Piece) -> None:
+        ahead = self.pieces[max(0, self.at - 2) : self.at]
+        if any((one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead):
+            self.at += 1  # "after warming up i benched 80 3x5"
+            return
+        if self._last() is None or self._heads_brackets():
+            self.kind, self.warm_in_brackets = SetKind.WARMUP, self._heads_brackets()  # "3x5 80 (warm-up 60x5)"
+        elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
+            self._mark_run(piece)
+        elif self._stands_between() and self.kind is not SetKind.WARMUP:
+            self._mark_either_way(piece)
+        else:
+            self.kind = SetKind.WARMUP
+        self.at += 1
+
+    def _heads_brackets(self) -> bool:
+        return self.depth > 0 and self.kinds[self.at - 1] is K.OPEN and self._kind() is not K.CLOSE
+
+    def _is_glued(self, piece: Piece) -> bool:
+        """ "60x5wu"."""
+        return piece.glued and self.kinds[self.at - 1] is K.NUMBER
+
+    def _stands_behind_each(self) -> bool:
+        """ "60x5 wu 80x3 wu 100x5": the first stands behind a set, and so do the others."""
+        return self.kinds.count(K.WARMUP) > 1 and K.NUMBER in self.kinds[: self.kinds.index(K.WARMUP)]
+
+    def _stands_between(self) -> bool:
+        """ "60x5 wu 80x5", "60x5, warm-ups, 80x5": nothing says whether it speaks of what is before it or behind it."""
+        following = self._kind()
+        spaced = self.separator is None and following is K.NUMBER
+        parted = self.separator in (K.COMMA, K.LINE) and following is self.separator
+        return spaced or (parted and self._kind(2) is K.NUMBER)
+
+    def _mark_run(self, piece: Piece) -> None:
+        run = self._run(piece)
+        said = self.pieces[max(0, self.at - REACH) : self.at]
+        both = run[-1].before is K.AND or any(one.kind is K.BOTH for one in said)
+        several = both or piece.told == SEVERAL or any(one.text in ALL_OF_THEM for one in said)
+        if several:
+            _warm(run[-SEVERAL:] if both else run)
+            return
+        if _runs_on(run):
+            self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
+        else:
+            _warm(run[-1:])
+
+    def _mark_either_way(self, piece: Piece) -> None:
+        """The sets before the word, or those behind it up to the end."""
+        before = frozenset(self._places(self._run(piece)))
+        behind = frozenset(range(len(self.out.found), len(self.out.found) + len(self.pieces)))
+        self.out.warm_either = before, behind
+
+    def _places(self, run: list[Chunk]) -> range:
+        return range(len(self.out.found) - len(run), len(self.out.found))
+
+    def _run(self, piece: Piece) -> list[Chunk]:
+        """The sets that stand together before the word, up to one that has its mark already; where "warm-ups" finds
+        one alone on its line, those of the lines above, too.
+        """
+        found = self.out.found
+        start = self._start_of_run(PARTS_RUNS)
+        if piece.told == SEVERAL and start == len(found) - 1:
+            start = self._start_of_run(frozenset())
+        return found[start:]
+
+    def _start_of_run(self, parting: frozenset[K]) -> int:
+        found = self.out.found
+        start = len(found) - 1
+        while start and found[start].before not in parting and found[start - 1].kind is None:
+            start -= 1
+        return start
+
+
+def _warm(run: list[Chunk]) -> None:
+    for chunk in run:
+        chunk.kind = SetKind.WARMUP
+
+
+def _runs_on(run: list[Chunk]) -> bool:
+    """ "60x5 80x5 (warm-up)": with only a space between them the lighter one may well be one, too."""
+    spaced = len(run) > 1 and run[-1].before is None and run[-1].size == run[-2].size == 2
+    heads = [chunk.factors[0] for chunk in run[-2:]] if spaced else []
+    return bool(heads) and all(heads) and heads[0][0].value < heads[1][0].value

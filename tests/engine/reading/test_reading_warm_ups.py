@@ -1,0 +1,45 @@
+"""Which sets a word for warming up speaks of: the one before it, a run of them, what stands in its brackets."""
+
+# ruff: noqa: E501 — a message and its reading stand on one line each
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import readings, said
+
+SEVERAL = """
+bench 50x8 70x5 (warm-ups), 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8, 70x5 (warmup sets), 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8, 70x5 warm ups then 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 95x1; 50x8, 70x5 (warm ups) => barbell bench press 1 at 95 kg, 8 at 50 kg warmup, 5 at 70 kg warmup
+bench 50x8, 60x5, 70x3 (both warm ups), 90x3 => barbell bench press 8 at 50 kg, 5 at 60 kg warmup, 3 at 70 kg warmup, 3 at 90 kg
+bench 50x8, 60x5, 70x3 (all warm up) then 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 60 kg warmup, 3 at 70 kg warmup, 3 at 90 kg
+bench 50x8 and 70x5 for warm up, 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50 8 8 (warm ups) 90 3 3 => barbell bench press 2×8 at 50 kg warmup, 2×3 at 90 kg
+bench // 50x8 // 70x5 // warmups // 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bankdrücken 50x8, 70x5 (aufwärmsätze), 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+press banca 50x8 70x5 (series de calentamiento), 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8, 70x5 (opwarmsets), 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+жим лежа 50x8, 70x5 (разминочные), 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+"""
+ONE_OR_ALL = """
+bench 50x8wu 70x5wu 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8 wu 70x5 wu 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8 70x5 wu 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8, 70x5, warm up, 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
+bench 50x8 70x5 (warm up), 90x3 => ask: barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg | barbell bench press 8 at 50 kg, 5 at 70 kg warmup, 3 at 90 kg
+bench 70x5 wu 70x5 70x5 => ask: barbell bench press 5 at 70 kg warmup, 2×5 at 70 kg | barbell bench press 5 at 70 kg, 2×5 at 70 kg warmup
+bench 3x5 85 (warm-up 60x5) => barbell bench press 3×5 at 85 kg, 5 at 60 kg warmup
+bench 3x5 85 (warm-ups: 40x5, 60x5), last set rpe 9 => barbell bench press 2×5 at 85 kg, 5 at 85 kg RPE 9, 5 at 40 kg warmup, 5 at 60 kg warmup
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(SEVERAL))
+def test_several_warm_ups_mark_the_whole_run(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(ONE_OR_ALL))
+def test_a_word_between_sets_marks_what_can_be_a_warm_up_or_is_asked(text, context, meant) -> None:
+    assert said(text, context) == meant
