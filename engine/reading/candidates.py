@@ -69,6 +69,8 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
     """
     if chunks.last_told:
         return _last_either_way(chunks, exercise, known, context)
+    if chunks.maybe_times is not None:
+        return _times_either_way(chunks, *chunks.maybe_times, exercise, known, context)
     if chunks.warm_either:
         return _warm_either_way(chunks, exercise, known, context)
     return _candidates(chunks, exercise, known, context)
@@ -125,6 +127,24 @@ def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: 
     for kept in (found, found[: place - 1] + found[place:]):
         other = chunks.with_found(kept)
         other.last_told = 0
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]
+    return out, why
+
+
+def _times_either_way(
+    chunks: Chunks, place: int, times: int, exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "80x5, x3": one more set, of three reps, or three sets of five."""
+    found = list(chunks.found)
+    repeated = found[:place] + found[place + 1 :]
+    repeated[place - 1] = repeated[place - 1].as_often(times)
+    out: list[Candidate] = []
+    why = ""
+    for kept in (found, repeated):
+        other = chunks.with_found(kept)
+        other.maybe_times = None
         ways, misfit = candidates(other, exercise, known, context)
         why = why or misfit
         out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunk_numbers import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
+from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunks import CARRIED, Chunk, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role

@@ -5,7 +5,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunk_steps import loads_told, tells_a_step
-from engine.reading.chunk_sums import AMOUNTS, SummedChunks
+from engine.reading.chunk_sums import AMOUNTS
+from engine.reading.chunk_times import MOST_LOADED_REPS, PLAIN_ENDS, TimesChunks
 from engine.reading.chunks import (
     CARRIED,
     GAPS,
@@ -21,18 +22,13 @@ from engine.reading.pieces import Piece, Role
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
-PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
-TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
-COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
-class NumberChunks(SummedChunks):
+class NumberChunks(TimesChunks):
     """The part of the walk that gathers numbers around one "x"."""
 
     def number(self, piece: Piece) -> None:
@@ -67,7 +63,11 @@ class NumberChunks(SummedChunks):
             second = self.pieces[end + 1]
             factors.append((second,))
             end += 2
-            if second.text[-1] == "½" or (kinds[end] is K.COMMA and self.pieces[end].glued):
+            if (
+                second.text[-1] == "½"
+                or second.role is Role.TIMES
+                or (kinds[end] is K.COMMA and self.pieces[end].glued)
+            ):
                 return False
         if kinds[end] not in PLAIN_ENDS:
             return False
@@ -98,51 +98,6 @@ class NumberChunks(SummedChunks):
 
     def _takes_repeat(self) -> bool:
         raise NotImplementedError
-
-    def _times_what(self, piece: Piece) -> bool:
-        """ "3 times 30 seconds", "3 times 8 with 50": so many sets of it."""
-        ahead = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
-        if piece.role is not Role.TIMES or ahead is None or ahead.kind is not K.NUMBER or ahead.role not in COUNTABLE:
-            return False
-        if self._kind(2) is K.TIMES:
-            return False
-        self.at += 1
-        sets = piece._replace(role=Role.BARE if ahead.role in TIMED_OR_HEAVY else Role.SETS)
-        self._rest_of_chunk(Chunk([(sets,), self.factor(None)], before=self.separator))
-        return True
-
-    def _repeats_last(self) -> bool:
-        """ "(75 x7) 3x", "three times": a multiplier of the chunk before."""
-        piece, last = self.pieces[self.at], self._last()
-        if last is None or piece.value != int(piece.value):
-            return False
-        opens = self._kind(2) is K.OPEN and self._kind(3) in (K.NUMBER, K.BAR, K.BODY)
-        behind = last.in_brackets and self._kind() is K.TIMES and not (opens or self._kind(2) in (K.NUMBER, K.MAX))
-        if piece.role is Role.TIMES and self._loads_reps(last):
-            self.out.found[-2].times = int(piece.value)
-            self.at += 1
-            return True
-        amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in AMOUNTS
-        if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount or self._tells_reps(last))):
-            last.times = int(piece.value)
-            self.at += 2 if behind else 1
-            return True
-        return False
-
-    def _loads_reps(self, last: Chunk) -> bool:
-        """ "10 reps 35kg, 3 times": the load of the reps in front of it."""
-        if len(self.out.found) < 2 or last.size != 1 or self.out.found[-2].size != 1:
-            return False
-        load, reps = last.factors[0], self.out.found[-2].factors[0]
-        alone = len(load) == len(reps) == 1 and not last.at and not self.out.found[-2].at
-        loaded = alone and (load[0].role is Role.LOAD or load[0].value > MOST_LOADED_REPS)
-        return loaded and reps[0].role is Role.REPS
-
-    def _tells_reps(self, last: Chunk) -> bool:
-        """ "40, 8 reps, 3 times": the reps of one set; "40, 8 times" counts reps itself."""
-        numbers = last.factors[0] if last.size == 1 else CARRIED
-        alone = len(numbers) == 1 and numbers[0].value <= MOST_LOADED_REPS
-        return alone and (numbers[0].role is Role.REPS or (numbers[0].role is Role.BARE and len(self.out.found) > 1))
 
     def _partials(self) -> None:
         """ "12 + 4 partials": the four are a note."""
@@ -182,6 +137,8 @@ class NumberChunks(SummedChunks):
             following = self.kinds[self.at]
         if following is K.PLUS:
             self._plus(chunk)
+        if following is K.NUMBER and chunk.size > 1 and chunk.factors[-1][-1].role is Role.TIMES:
+            self._times_behind(chunk)
         if not self._restates(chunk):
             self._place(chunk)
 

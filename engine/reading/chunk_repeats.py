@@ -7,11 +7,14 @@ What stands with new reps or a load of its own ("another 5 at 60") is no repeat.
 from __future__ import annotations
 
 from engine.reading.chunk_marks import MOST_REPEATS
+from engine.reading.chunk_times import MOST_LOADED_REPS
 from engine.reading.chunk_warmups import WarmUpChunks
-from engine.reading.chunks import Chunk
+from engine.reading.chunks import MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
+LAST_OF_ALL = frozenset((None, K.LINE, K.STOP, K.NOTE, K.CLOSE))
+REPEATED = frozenset((Role.REPS, Role.SECONDS, Role.METRES))
 ENDS = frozenset((K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.CLOSE, K.OPEN, K.FAILURE, K.DASH, K.THEN))
 POINTS_BACK = frozenset((K.SAME, K.ANOTHER, K.MORE, K.EXTRA))
 PASSED_OVER = POINTS_BACK | frozenset((K.FILLER, K.SETS, K.AND, K.OF, K.TIMES, K.TIMES_WORD, K.BOTH))
@@ -22,6 +25,50 @@ SAYS_WEIGHT = 1
 
 class RepeatedChunks(WarmUpChunks):
     """The part of the walk that reads sets told as the one before once more."""
+
+    def times_word(self, piece: Piece) -> None:
+        """ "87.5 x 8 - times three", "80x5 times 4": so many sets of what stands before it; "80 times 5" is 80x5."""
+        self.at += 1
+        last, count = self._last(), self.pieces[self.at] if self._kind(0) is K.NUMBER else None
+        if last is None or count is None:
+            return
+        if self._counts_sets_of(last, count):
+            last.times = int(count.value)
+            self.at += 1
+        elif last.size == 1 and self.separator is None and not last.at:
+            self.out.found.pop()
+            last.factors.append(self.factor(None))
+            self._rest_of_chunk(last)
+
+    def _counts_sets_of(self, last: Chunk, count: Piece) -> bool:
+        """Whether a number behind "times" or "x" can only say how often the set before it was done."""
+        whole = count.value == int(count.value) and 1 <= count.value <= MOST_REPEATS
+        if last.times is not None or not whole or count.role not in (Role.BARE, Role.SETS, Role.TIMES):
+            return False
+        numbers = last.factors[-1] if last.factors else ()
+        told = last.size > 1 or bool(last.at) or (bool(numbers) and numbers[-1].role in REPEATED)
+        alone = self.separator is not None and len(numbers) == 1 and not numbers[0].unit
+        return told or (alone and (numbers[0].role is Role.PLURAL or numbers[0].value <= MOST_LOADED_REPS))
+
+    def carried(self, piece: Piece) -> None:
+        """ "80x5, x3 sets": the pair before it, so many times; else as a load carried on."""
+        last, count = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if last is None or count is None or last.size < 2 or not self._counts_sets_of(last, count):
+            super().carried(piece)
+            return
+        alone = count.role is Role.BARE and self._kind(2) in LAST_OF_ALL and 1 < count.value <= MOST_SETS_BY_REPEAT
+        if (count.role is Role.SETS and self._kind(2) is not K.OF) or (alone and self.separator is K.DASH):
+            last.times = int(count.value)
+            self.at += 2
+            return
+        gap = last.factors[-1][-1].value - count.value if last.factors[-1] else 1
+        if alone and self.separator is K.COMMA and gap != 1 and self.carried_before is not last:
+            self.out.maybe_times = len(self.out.found), int(count.value)
+        super().carried(piece)
+        self.carried_before = self._last()
+
+    carried_before: Chunk | None = None
+    """The set told last with its load carried on: "60x8, x7, x5" is a list."""
 
     def _takes_repeat(self) -> bool:
         """Reads a repeat that starts here, and says whether one did."""

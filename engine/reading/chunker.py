@@ -355,6 +355,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.SAME: Chunker.again,
     K.ANOTHER: Chunker.again,
     K.TIMES: Chunker.carried,
+    K.TIMES_WORD: Chunker.times_word,
     K.BY: Chunker.plus,
     K.AT: Chunker.at_load,
     K.WITH: Chunker.at_load,

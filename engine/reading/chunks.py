@@ -73,11 +73,22 @@ class Chunk:
     def size(self) -> int:
         return len(self.factors)
 
-    def as_warm_up(self) -> Chunk:
-        """The same chunk, told as a warm-up."""
+    def copy(self) -> Chunk:
+        """The same chunk, to be marked otherwise."""
         other = Chunk(self.factors)
         other.__dict__.update(self.__dict__)
+        return other
+
+    def as_warm_up(self) -> Chunk:
+        """The same chunk, told as a warm-up."""
+        other = self.copy()
         other.kind = SetKind.WARMUP
+        return other
+
+    def as_often(self, times: int) -> Chunk:
+        """The same chunk, so many times."""
+        other = self.copy()
+        other.times = times
         return other
 
 
@@ -117,6 +128,8 @@ class Chunks:
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
     last_told: int = 0
     """The place among the chunks of reps behind "last", where it may be the set before them or one more; 0 for none."""
+    maybe_times: tuple[int, int] | None = None
+    """The place of a chunk "x3" at the end that may count sets of the one before it, and how many: "80x5, x3"."""
     warm_either: tuple[frozenset[int], ...] = ()
     """The places of the chunks that are warm-ups, in each way that a word for them may be meant; empty where it is
     settled.

@@ -215,7 +215,7 @@ def _triple_ways(chunk: Chunk, traits: Traits, known: Known) -> list[tuple[float
     first, second, third = (factor[0].value if factor else Decimal(0) for factor in chunk.factors)
     if traits.body:
         return [(0.5, TripleAs.REPS_LIST), (0.3, TripleAs.SETS_REPS_LOAD)]
-    if not may_be_reps(chunk.factors[0][0], traits) if chunk.factors[0] else False:
+    if chunk.factors[0] and is_told_load(chunk.factors[0][0], traits):
         return _big_first(second, third)
     ways = {
         TripleAs.SETS_REPS_LOAD: 0.4 if first <= MOST_SETS else 0.0,
@@ -245,7 +245,9 @@ def _weigh_by_load(ways: dict[TripleAs, float], first: Decimal, third: Decimal, 
 
 
 def _big_first(second: Decimal, third: Decimal) -> list[tuple[float, TripleAs]]:
-    """100x3x5: five triples to most writers, three fives to one whole school."""
+    """100x3x5: five triples to most writers, three fives to one whole school. Nobody does fifteen triples."""
+    if second < third and third > MOST_SETS:
+        return [(1.0, TripleAs.LOAD_SETS_REPS)]
     if second < third:
         return [(0.5, TripleAs.LOAD_REPS_SETS), (0.5, TripleAs.LOAD_SETS_REPS)]
     return [(1.0, TripleAs.LOAD_REPS_SETS)]

@@ -216,4 +216,5 @@ def standing_after(told: str) -> str:
     return conversation.by_day()
 
 
-__all__ = ["NOW", "Conversation", "dialogues", "load", "log_after", "numbers_of", "readings", "said", "situation", "standing_after"]
+__all__ = ["NOW", "Conversation", "dialogues", "load", "log_after", "numbers_of", "readings", "said", "situation",
+           "standing_after"]  # fmt: skip
