@@ -19,6 +19,7 @@ from typing import NamedTuple
 
 from engine.reading.choices import (
     MOST_SETS,
+    ON_THE_BODY,
     Choice,
     DoesNotFit,
     Traits,
@@ -28,6 +29,7 @@ from engine.reading.choices import (
 from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.evidence import evidence
 from engine.reading.history import Known
+from engine.reading.mixed_units import mixes_units, with_units
 from engine.reading.pieces import Role
 from engine.reading.resolve import resolved, resolved_groups
 from engine.reading.shape_plain import plain_groups
@@ -73,6 +75,8 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         return _times_either_way(chunks, *chunks.maybe_times, exercise, known, context)
     if chunks.warm_either:
         return _warm_either_way(chunks, exercise, known, context)
+    if chunks.mixed_units and exercise.loading not in ON_THE_BODY and mixes_units(chunks):
+        return _in_units(chunks, exercise, known, context)
     return _candidates(chunks, exercise, known, context)
 
 
@@ -118,6 +122,17 @@ def _by_way(
         Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak, shaper.unplaced)
         for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets)
     ]
+
+
+def _in_units(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    """ "225x5 then 105kg x 4": with the units that the loads without one may have."""
+    out: list[Candidate] = []
+    why = ""
+    for other, weight in with_units(chunks, known, context.unit):
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * weight) for one in ways]
+    return out, why
 
 
 def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:

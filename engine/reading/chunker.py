@@ -46,7 +46,9 @@ class Chunker(RepeatedChunks):
         return self.out
 
     def _only_unit(self) -> Unit | None:
-        units = {*self.units, *[piece.unit for piece in self.pieces if piece.unit is not None]}
+        told = {piece.unit for piece in self.pieces if piece.unit is not None}
+        units = {*self.units, *told}
+        self.out.mixed_units = len(told) == len(units) == 1
         return units.pop() if len(units) == 1 else None
 
     def _drop_behind(self) -> None:

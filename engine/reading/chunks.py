@@ -138,6 +138,8 @@ class Chunks:
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
     unit: Unit | None = None
     """The only unit that was told: it holds for the numbers without one."""
+    mixed_units: bool = False
+    """Another load stands beside the one that told its unit: it may have another."""
     per_side: bool = False
     """The load was told for each side of the bar."""
     of_a_bar: bool = False

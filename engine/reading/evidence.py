@@ -14,7 +14,7 @@ from engine.reading.history import Known
 from engine.reading.pieces import Role
 from engine.reading.values import Planned
 from engine.values.exercise import Equipment, Exercise, Loading
-from engine.values.load import Load
+from engine.values.load import Basis, Load
 from engine.values.plan import MaxReps, RepRange, Reps
 from engine.values.sets import SetDone, SetKind
 
@@ -90,7 +90,7 @@ def _suits_equipment(
         if plural and exercise.equipment not in IN_HAND:
             weight *= 0.03
     for load, kind in loads:
-        if kind is SetKind.WARMUP:
+        if kind is SetKind.WARMUP or load.basis is Basis.BODY:
             continue
         mass = load.kilograms()
         if (traits.barbell and not traits.light and mass < LIGHTEST_BAR_KG) or mass > HEAVIEST_KG:

@@ -20,6 +20,7 @@ from engine.reading.pieces import (
     LAST_OF_THE_REPS,
     LETTERS,
     LOAD_LABELS,
+    MOST_REPS_OF_A_LOADED_SET,
     NO_SUFFIX,
     NOTHING,
     SIGN_KINDS,
@@ -182,6 +183,8 @@ class Lexer(DecimalCommas):
             or self._equals_a_number(at)
         ):
             return piece, at
+        if kind is K.TIMES_WORD and self._is_load_times(piece, at):
+            return piece, at
         if self._numbers_a_set(piece, at, after) or (after.text == "с" and self._is_number(at + 1)):
             return piece, at
         counted = self._with_unit(piece, kind, after)
@@ -217,6 +220,10 @@ class Lexer(DecimalCommas):
         numbered = after.text == "set" and piece.value > 1 and self._is_number(at + 1)
         behind = self._token(at + 2)
         return numbered and (behind is None or self._unit_of(behind) is not K.REPS)  # "2 set 7 reps" counts
+
+    def _is_load_times(self, piece: Piece, at: int) -> bool:
+        """ "92.5 times 7": a load and its reps, where "3 times 7" counts sets."""
+        return (piece.value > MOST_REPS_OF_A_LOADED_SET or piece.value % 1 != 0) and self._is_number(at + 1)
 
     def _equals_a_number(self, at: int) -> bool:
         """ "reps=7 kg=77.5": the unit is the label of the number behind it."""

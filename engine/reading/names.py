@@ -10,12 +10,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.chunks import Chunks
+from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import Role
 from engine.reading.segments import Entry
 from engine.reading.values import Context
-from engine.values.exercise import Equipment
+from engine.values.exercise import Equipment, Loading
 from engine.values.ids import ExerciseName
 
 EQUIPMENT = {
@@ -46,11 +46,30 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if not entry.names:
         return _unnamed(context)
     names = _narrowed(_of_variant(entry, catalogue), context)
+    if chunks.body:
+        names = _of_the_body(names, entry, chunks, catalogue)
     if chunks.equipment is not None:
         names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
     if len(names) > 1:
-        names = _by_numbers(_by_words(names, entry), chunks, catalogue)
+        names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)
     return names
+
+
+def _of_the_body(
+    names: tuple[ExerciseName, ...], entry: Entry, chunks: Chunks, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """ "squats bw 3x20", "rows bodyweight 12 10": the lift of that name that is done with the body alone."""
+    loaded = chunks.added or chunks.assisted or any(chunk.at for chunk in chunks.found)
+    if loaded or any(number.role in LOADED or number.value > MOST_LOADED_REPS for number in numbers_in(chunks)):
+        return names
+    if any(catalogue.exercises[name].loading is Loading.BODY for name in names):
+        return names
+    free = tuple(name for name in names if catalogue.exercises[name].equipment in HELD)
+    return catalogue.owners(f"bodyweight {_without_equipment(entry.phrase)}") or free or names
+
+
+LOADED = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE))
+MOST_LOADED_REPS = 30
 
 
 def _by_words(names: tuple[ExerciseName, ...], entry: Entry) -> tuple[ExerciseName, ...]:
@@ -74,9 +93,8 @@ def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
 
 def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """ "goblet squat with a kettlebell": one implement in the hand is as good as the other."""
-    held = (Equipment.DUMBBELL, Equipment.KETTLEBELL)
     alike = chunks.equipment in (K.DUMBBELL, K.KETTLEBELL) and len(names) == 1
-    return names if alike and catalogue.exercises[names[0]].equipment in held else ()
+    return names if alike and catalogue.exercises[names[0]].equipment in HELD else ()
 
 
 def _unnamed(context: Context) -> tuple[ExerciseName, ...]:
@@ -119,12 +137,27 @@ def _without_equipment(phrase: str) -> str:
     return " ".join(word for word in phrase.split() if word not in ALL_WORDS)
 
 
-def _by_numbers(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+def _by_numbers(
+    names: tuple[ExerciseName, ...], chunks: Chunks, context: Context, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
     roles = {number.role for chunk in chunks.found for factor in chunk.factors for number in factor}
-    wanted: tuple[Equipment, ...] = ()
     if Role.PLURAL in roles:
-        wanted = (Equipment.DUMBBELL, Equipment.KETTLEBELL)
-    elif chunks.barred or chunks.plates:
-        wanted = (Equipment.BARBELL,)
+        return _in_the_hands(names, context, catalogue) or names
+    wanted = (Equipment.BARBELL,) if chunks.barred or chunks.plates else ()
     fits = tuple(name for name in names if catalogue.exercises[name].equipment in wanted)
     return fits or names
+
+
+def _in_the_hands(names: tuple[ExerciseName, ...], context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "press 26s": the dumbbell lifts of that name, and those that the others of the name are with dumbbells."""
+    found: list[ExerciseName] = []
+    for name in names:
+        if catalogue.exercises[name].equipment in HELD:
+            found.append(name)
+        else:
+            found += of_equipment((name,), K.DUMBBELL, name, catalogue)
+    fits = tuple(name for name in dict.fromkeys(found) if catalogue.exercises[name].equipment in HELD)
+    return _narrowed(fits, context)
+
+
+HELD = (Equipment.DUMBBELL, Equipment.KETTLEBELL)

@@ -313,7 +313,7 @@ def _looks_like_sets(part: Part) -> bool:
     if part.entry is None or not part.entry.names:
         return False
     kinds = [piece.kind for piece in part.entry.pieces]
-    return kinds.count(K.NUMBER) > 1 or K.AT in kinds
+    return kinds.count(K.NUMBER) + kinds.count(K.BODY) > 1 or K.AT in kinds
 
 
 def _asked(

@@ -16,8 +16,9 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.relative_loads import AGAINST_LAST
 from engine.reading.shape_plain import Group
 from engine.reading.values import Context
-from engine.values.exercise import Exercise, Loading
+from engine.values.exercise import Exercise, Loading, Pattern
 from engine.values.load import Basis, Load, Unit
+from engine.values.muscles import Muscle
 from engine.values.sets import SetDone, SetKind
 
 BASES = {
@@ -96,10 +97,8 @@ def _set(draft: Draft, load: Load | None, exercise: Exercise) -> SetDone:
 def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> Load | None:
     basis = BASES.get(exercise.loading, Basis.TOTAL)
     body = basis is Basis.BODY
-    if piece is None or (piece.role is Role.BODY and not body):
-        return _untold(chunks, known, context, exercise)
-    if piece.role is Role.BODY:
-        return Load(ZERO, context.unit, Basis.BODY)
+    if piece is None or piece.role is Role.BODY:
+        return _untold(chunks, known, context, exercise) if piece is None or not body else _no_load(context.unit)
     if piece.role is Role.BAR:
         return Load(Decimal(EMPTY_BAR[context.unit]), context.unit, basis)
     if piece.text == "plates":
@@ -108,9 +107,19 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
         piece = piece._replace(value=EMPTY_BAR[piece.unit or chunks.unit or context.unit] + 2 * piece.value)
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
     if piece.role is Role.CHANGE and (not body or piece.told == AGAINST_LAST):
-        return _change_of_known(piece, amount, known, body)
+        if not chunks.body or body or amount < 0 or not goes_with_the_body(exercise):
+            return _change_of_known(piece, amount, known, body)
+        basis = Basis.BODY  # "calf raises bw+20"
+    return _told(amount, piece.unit or chunks.unit or context.unit, basis)
+
+
+def _no_load(unit: Unit) -> Load:
+    return Load(ZERO, unit, Basis.BODY)
+
+
+def _told(amount: Decimal, unit: Unit, basis: Basis) -> Load:
     try:
-        return Load(amount, piece.unit or chunks.unit or context.unit, basis)
+        return Load(amount, unit, basis)
     except ValueError as slip:
         raise DoesNotFit(str(slip)) from slip
 
@@ -125,15 +134,29 @@ def _change_of_known(piece: Piece, amount: Decimal, known: Known, body: bool) ->
 
 
 def _untold(chunks: Chunks, known: Known, context: Context, exercise: Exercise) -> Load | None:
-    if chunks.body and exercise.loading in HELD and not (chunks.added or chunks.assisted):
-        return Load(ZERO, context.unit, Basis.BODY)  # "walking lunges 3x12 bodyweight": nothing in the hands
+    if chunks.body and BASES.get(exercise.loading) is not Basis.BODY and not (chunks.added or chunks.assisted):
+        return _body_alone(exercise, context)
     if BASES.get(exercise.loading) is not Basis.BODY:
         return known.load
     if chunks.assisted or chunks.band or chunks.added:
         return None if known.load is None or known.load.amount == 0 else known.load
     if chunks.body or known.load is None:
-        return Load(ZERO, context.unit, Basis.BODY)
+        return _no_load(context.unit)
     return known.load
+
+
+def goes_with_the_body(exercise: Exercise) -> bool:
+    """Whether a lift that is loaded otherwise is done with the body alone, too. Common practice, no source."""
+    calves = exercise.prime[:1] == (Muscle.CALVES,)
+    bridge = exercise.pattern is Pattern.HINGE and exercise.prime == (Muscle.GLUTES,)
+    return exercise.loading in HELD or exercise.pattern is Pattern.LUNGE or calves or bridge
+
+
+def _body_alone(exercise: Exercise, context: Context) -> Load:
+    """ "walking lunges 3x12 bodyweight": nothing in the hands. "bench bw x 5" is a load, not told in numbers."""
+    if goes_with_the_body(exercise):
+        return _no_load(context.unit)
+    raise DoesNotFit("how much your body weight comes to I do not know here; send the load in numbers")
 
 
 def _plates(piece: Piece, exercise: Exercise, unit: Unit) -> Load:

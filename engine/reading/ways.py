@@ -257,6 +257,8 @@ def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
     """Whether a list of small bare numbers may begin with its load."""
     if traits.body or traits.timed or not chunks.found or chunks.same_load or chunks.found[0].size != 1:
         return False
+    if chunks.body and not chunks.added:
+        return False  # "calf raises bodyweight 20 18 16"
     plain_list = all([chunk.size == 1 and not chunk.at and not chunk.counted for chunk in chunks.found])
     if plain_list:
         numbers = numbers_in(chunks)

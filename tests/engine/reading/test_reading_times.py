@@ -1,7 +1,5 @@
 """How often a set was done: "times three", "3x" behind it, "x3 sets"; and which factor of three counts sets."""
 
-# ruff: noqa: E501 — a message and its reading stand on one line each
-
 from __future__ import annotations
 
 import pytest
