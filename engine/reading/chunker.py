@@ -48,7 +48,8 @@ class Chunker(RepeatedChunks):
     def _only_unit(self) -> Unit | None:
         told = {piece.unit for piece in self.pieces if piece.unit is not None}
         units = {*self.units, *told}
-        self.out.mixed_units = len(told) == len(units) == 1
+        if told and len(units) == 1:
+            self.out.mixed_units = True
         return units.pop() if len(units) == 1 else None
 
     def _drop_behind(self) -> None:

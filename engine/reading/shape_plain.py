@@ -26,7 +26,7 @@ from engine.values.sets import SetKind
 
 PLAIN_FLAGS = frozenset(
     ("found", "notes", "loose", "unit", "last_to_failure", "body", "same_load", "equipment", "each", "sides",
-     "dangling", "pins")
+     "dangling", "pins", "mixed_units")
 )  # fmt: skip
 """What may be told beside the chunks; only the first six have a part in the sets."""
 PLAIN_MARKS = frozenset(
