@@ -61,7 +61,8 @@ def _loads(chunks: Chunks) -> list[Piece]:
     """The numbers that can only be loads, in the order told."""
     behind = [number for chunk in chunks.found for number in (*(n for f in chunk.factors for n in f), *chunk.at)]
     roles = (Role.BARE, Role.LOAD)
-    return [one for one in behind if one.role in roles and (one.unit is not None or one.value > LEAST_LOAD)]
+    told = [one for one in behind if one.role in roles and one.value > 0]
+    return [one for one in told if one.unit is not None or one.value > LEAST_LOAD]
 
 
 def _runs(loads: Sequence[Piece]) -> list[Run]:
