@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from bot import steps
+from bot import asking, steps
 from bot.corrections import refresh_day
 from bot.replies.correction import already_undone, difference, not_the_latest, nothing_to_undo, undone
+from bot.replies.question import still_open
 from bot.turn import Turn
 from engine.reading.values import Act
 from engine.values.ids import AthleteId
@@ -32,5 +33,9 @@ def undo(turn: Turn, act: Act) -> None:
         return
     steps.settled(turn, change)
     touched = turn.store.changes.touched(change)
-    turn.say(undone(change.label, difference((), touched.removed, turn.today)))
+    lines = difference((), touched.removed, turn.today)
+    # A message that is asked about is no change: undo goes past it, and says that it waits.
+    if (question := asking.waiting(turn)) is not None:
+        lines.append(still_open(question.payload["text"]))
+    turn.say(undone(change.label, lines))
     refresh_day(turn, (*touched.added, *touched.removed))

@@ -77,6 +77,11 @@ def never_answered(text: str) -> Reply:
     return Reply(f"Still not saved, never answered: {quoted(text)}")
 
 
+def still_open(text: str) -> str:
+    """A question that waits while something else is done."""
+    return f"Still asked, and not saved: {quoted(text)}. forget it leaves it out."
+
+
 def dropped(text: str) -> Reply:
     """The question was let go."""
     return Reply(f"Left out: {quoted(text)}. Nothing saved for it.")

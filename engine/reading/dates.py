@@ -20,11 +20,13 @@ from engine.reading.day_places import (
     ends_here,
     follows_an_opening,
     is_bullet,
+    opens_a_clause,
 )
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
 from engine.reading.pieces import Piece, Role
+from engine.reading.week_headings import WHICH_DAY
 from engine.values.load import Unit
 
 FURTHEST_BACK = timedelta(days=400)
@@ -44,6 +46,7 @@ WHY_NOT = {
     NO_SUCH_DAY: "there is no such day",
     STILL_AHEAD: "that day is still ahead",
     LONG_AGO: "that day is too long ago",
+    WHICH_DAY: "a week, but which day of it; put the day in front of its sets",
 }
 """What a DATE piece's `told` says of a day that nothing can be recorded for."""
 FIRST_YEAR = 2000
@@ -153,7 +156,7 @@ def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
     if anchored or ends_here(pieces, at + 1) or between_name_and_number(pieces, at):
         return True
     said_on = pieces[at].kind is K.MONTH and _said_on(pieces, at)
-    return said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at)
+    return said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at) or opens_a_clause(pieces, at)
 
 
 def _weekday_at(pieces: list[Piece], at: int) -> int | None:

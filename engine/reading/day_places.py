@@ -2,6 +2,7 @@
 
 opening = words [ "," ] day ( ":" | "," | name | number | line end )     logging this late, fri: bench 4x5 82.5
 between = name [ "on" ] day [ "was" | "i did" ] number                    bench on monday was 3x5 80
+clause  = sets ( "," | ";" | "." ) day name sets                             mon squat 3x5 100, tue bench 3x8 60
 behind  = sets day ( "," | "." | ";" | "-" | "(" | ")" | remark )         bench 3x5 80 yesterday - felt good
 """
 
@@ -53,6 +54,24 @@ def between_name_and_number(pieces: list[Piece], at: int) -> bool:
     behind = pieces[ahead].kind if ahead < len(pieces) else None
     named = at - 1 - (at > 1 and pieces[at - 1].text in ON_A_DAY)
     return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
+
+
+def opens_a_clause(pieces: list[Piece], at: int) -> bool:
+    """ "mon squat 3x5 100, tue bench 3x8 60": behind the sets of another day, with a lift and its numbers behind it."""
+    before = at - 1
+    while before > 0 and pieces[before].kind is K.FILLER:
+        before -= 1
+    if before <= 0 or pieces[before].kind not in PARTING or COUNTED.isdisjoint([one.kind for one in pieces[:before]]):
+        return False
+    ahead = at + 1
+    while ahead < len(pieces) and pieces[ahead].kind in (K.COLON, K.FILLER, K.DASH):
+        ahead += 1
+    behind = [piece.kind for piece in pieces[ahead : ahead + 1 + NEAR]]
+    return behind[:1] == [K.NAME] and K.NUMBER in behind
+
+
+PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.DASH, K.OTHER_SIGN, K.THEN, K.AND))
+NEAR = 4
 
 
 def follows_an_opening(pieces: list[Piece], at: int) -> bool:

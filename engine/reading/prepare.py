@@ -19,6 +19,7 @@ from engine.reading.pieces import Piece, kinds_of
 from engine.reading.relative_loads import with_relative_loads
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.values import Context
+from engine.reading.week_headings import with_weeks
 
 
 class Prepared(NamedTuple):
@@ -108,11 +109,17 @@ def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece
     if K.LAST_TIME in kinds:
         pieces = with_relative_loads(pieces)
         kinds = kinds_of(pieces)
+    if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
+        pieces = with_weeks(pieces, context.now.date() if context.now else None)
+        kinds = kinds_of(pieces)
     if K.EARLIER in kinds or K.OPEN in kinds:
         pieces = without_earlier_sets(pieces)
         kinds = kinds_of(pieces)
     told = dated(pieces, kinds, context)
     return without_marks(told, kinds if told is pieces else kinds_of(told))
+
+
+NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
 
 def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:

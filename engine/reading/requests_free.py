@@ -108,10 +108,29 @@ def again_told(words: Sequence[str], pieces: Sequence[Piece], context: Context, 
     asked = any(piece.kind in (K.MORE, K.ANOTHER) for piece in pieces) or numbers[0].role is Role.SETS
     if any(piece.kind in (K.FOR, K.AT, K.WITH) for piece in pieces):
         return None  # "one more for 3" is a set of three
-    if numbers[0].role is Role.BARE and _is_as_many_as_before(numbers[0], pieces, context):
-        return None  # "another 3" behind a set of three is one
+    if numbers[0].role is not Role.SETS and (
+        _counts_reps(numbers[0], pieces) or _is_as_many_as_before(numbers[0], pieces, context)
+    ):
+        return None  # "another 4", "another set of 3"; and "another 2" behind a double
     whole = numbers[0].value == int(numbers[0].value) and 1 <= numbers[0].value <= MOST_SETS
     return Act("repeat", count=int(numbers[0].value)) if several and asked and whole else None
+
+
+def _counts_reps(number: Piece, pieces: Sequence[Piece]) -> bool:
+    """Whether "another" and a number in figures tell one set: "another 5", "another set of 3"."""
+    if any(piece.kind is K.MORE for piece in pieces):
+        return False
+    at = pieces.index(number)
+    of_a_set = at > 0 and (pieces[at - 1].kind is K.OF or _is_set_of(pieces[at - 1]))
+    return of_a_set or (not number.spelled and number.value > A_COUPLE)
+
+
+def _is_set_of(piece: Piece) -> bool:
+    return piece.kind is K.FILLER and piece.text.split()[0] == "set" and piece.end - piece.start > len("set")
+
+
+A_COUPLE = 2
+"""How many more sets a bare number in figures may ask for: "another 2". Common practice, no source."""
 
 
 def _is_as_many_as_before(number: Piece, pieces: Sequence[Piece], context: Context) -> bool:

@@ -190,3 +190,18 @@ def test_what_the_next_set_lets_lapse_is_named_once(chats):
     out = said(chats.says("ana", "squat 90x5"))
 
     assert out.count("Still not saved, never answered: “press 3x8 40”") == 1
+
+
+def test_undo_beside_a_question_takes_the_latest_change_and_says_that_the_question_waits(chats):
+    question = asked(chats, *BEGUN, "press 3x8 40")
+    answer = said(chats.says("ana", "undo"))
+
+    assert "Undone: barbell back squat" in answer
+    assert "Still asked, and not saved: “press 3x8 40”" in answer
+    assert open_now(chats) == question
+
+
+def test_undo_without_a_question_speaks_of_none(chats):
+    chats.says("ana", *BEGUN)
+
+    assert "Still asked" not in said(chats.says("ana", "undo"))

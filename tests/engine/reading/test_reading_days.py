@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.reading import read
-from engine.reading.values import Logged
+from engine.reading.values import Logged, NoSets
 from tests.engine.reading.saying import KNOWN, said, situation
 
 
@@ -134,3 +134,50 @@ def test_a_slip_in_the_name_of_a_day(typed: str, on: str | None) -> None:
 )
 def test_a_day_between_a_lift_and_what_it_was_is_the_day_of_the_sets(text):
     assert said(text) == "barbell bench press 4 at 82.5 kg on 2025-03-10"
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("last week:\nmonday bench 60x8\nthursday squat 100x5", ["03-03", "03-06"]),
+        ("Last week\n\nmon: bench 60x8\nsat: squat 100x5", ["03-03", "03-08"]),
+        ("log from last week:\ntue bench 60x8\nfri squat 100x5", ["03-04", "03-07"]),
+        ("2 weeks ago:\nmonday bench 60x8\nfriday squat 100x5", ["02-24", "02-28"]),
+        ("last week:\nmonday bench 60x8\nthis week:\nmonday squat 100x5", ["03-03", "03-10"]),
+        ("2 weeks ago\nmonday bench 60x8\nlast week\nmonday squat 100x5", ["02-24", "03-03"]),
+        ("last week mon: bench 60x8, wed: squat 100x5", ["03-03", "03-05"]),
+        ("letzte woche:\nmontag bankdrücken 60x8\ndonnerstag kniebeuge 100x5", ["03-03", "03-06"]),
+        ("la semana pasada\nlunes press banca 60x8\njueves sentadilla 100x5", ["03-03", "03-06"]),
+        ("mon bench 60x8, wed squat 100x5", ["03-10", "03-12"]),
+        ("mon: bench 60x8; wed: squat 100x5", ["03-10", "03-12"]),
+        ("monday bench 60x8 and wednesday squat 100x5", ["03-10", "03-12"]),
+    ],
+)
+def test_the_weekdays_of_a_message_are_each_the_day_of_their_sets(text, days):
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [f"{day:%m-%d}" for day in outcome.days] == days
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "last week monday bench 60x8",
+        "monday last week bench 60x8",
+        "bench 60x8 monday last week",
+        "bench 60x8 on monday of last week",
+        "last week's monday: bench 60x8",
+        "bench 60x8 last week monday",
+    ],
+)
+def test_a_weekday_of_last_week_is_that_day(text):
+    assert said(text) == "barbell bench press 8 at 60 kg on 2025-03-03"
+
+
+@pytest.mark.parametrize("text", ["last week:\nbench 60x8\nsquat 100x5", "last week\nsquat 100x5"])
+def test_a_week_without_a_day_is_said_back(text):
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert "which day of it" in outcome.unread[0].why
