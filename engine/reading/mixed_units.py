@@ -13,7 +13,7 @@ from typing import NamedTuple
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.history import Known
 from engine.reading.pieces import Piece, Role
-from engine.values.load import Load, Unit
+from engine.values.load import KG_PER_LB, Unit
 
 LEAST_LOAD = 30
 """A number up to this may count reps. Common practice, no source."""
@@ -93,15 +93,17 @@ def _other_unit(run: Run, told: Unit, known: Known) -> Unit | None:
     """The unit that the run has in spite of the one told beside it; None where it is that one."""
     heaviest = max(run.bare, key=lambda one: one.value).value
     other = Unit.LB if told is Unit.KG else Unit.KG
-    beside = [Load(one.value, one.unit or told).kilograms() for one in run.beside]
-    if any(LEAP[0] <= Load(heaviest, told).kilograms() / one <= LEAP[1] for one in beside):
+    beside = [_mass(one.value, one.unit or told) for one in run.beside]
+    lifted = known.load.kilograms() if known.load is not None else Decimal(0)
+    near = [*beside, lifted] if lifted > 0 else beside
+    if any(LEAP[0] <= _mass(heaviest, told) / one <= LEAP[1] for one in near):
         return None
-    if not any(ALIKE[0] <= Load(heaviest, other).kilograms() / one <= ALIKE[1] for one in beside):
-        return None
-    lifted = known.load.kilograms() if known.load is not None else None
-    if lifted and LEAP[0] <= Load(heaviest, told).kilograms() / lifted <= LEAP[1]:
-        return None
-    return other
+    return other if any(ALIKE[0] <= _mass(heaviest, other) / one <= ALIKE[1] for one in beside) else None
+
+
+def _mass(amount: Decimal, unit: Unit) -> Decimal:
+    """In kilograms; of any number, also of one that is no load."""
+    return amount if unit is Unit.KG else amount * KG_PER_LB
 
 
 def _is_of_plates_in_pounds(piece: Piece) -> bool:
