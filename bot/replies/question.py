@@ -34,6 +34,10 @@ def _head(asked: Asked, text: str) -> str:
             return f"How many did you do in {quoted(text)}?"
         case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:
             return f"How is {quoted(text)} meant?"
+        case Doubt.WORDS:
+            return (
+                f"I do not understand {quoted(asked.typed, 30)} in it. Is this right? Else send each set with its reps."
+            )
         case Doubt.WHOSE:
             return f"Yours, or {asked.term}'s?"
         case Doubt.UNKNOWN_NAME | Doubt.NO_REPS:

@@ -8,6 +8,8 @@ what else a number is: rest, tempo, seat, date, body weight, a label, a scale.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
+from itertools import pairwise
 
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
@@ -15,7 +17,8 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.values.exercise import Exercise, Loading, Measure
-from engine.values.sets import SetDone
+from engine.values.load import Basis, Load, Unit
+from engine.values.sets import SetDone, SetKind
 
 MOST_LOADED_REPS_RECORDED = 100
 """More reps than this with a load are asked about. Common practice, no source."""
@@ -52,7 +55,16 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
+    if exercise.loading is Loading.BODY and not chunks.added and _may_be_her_weight(chunks):
+        return True
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)
+
+
+def _may_be_her_weight(chunks: Chunks) -> bool:
+    """ "pull ups 82kg 3x8"."""
+    told = [*numbers_in(chunks), *[number for chunk in chunks.found for number in chunk.at]]
+    loads = [number for number in told if number.role is Role.LOAD]
+    return any(number.value >= MOST_ADDED_WITHOUT_A_SIGN[number.unit or Unit.KG] for number in loads)
 
 
 def _is_day_or_code(piece: Piece) -> bool:
@@ -68,16 +80,57 @@ def _is_wordless_tempo(pieces: Sequence[Piece], chunks: Chunks, exercise: Exerci
     return not told and not any(chunk.at for chunk in chunks.found) and len(numbers_in(chunks)) < LEAST_WITH_A_LOAD
 
 
+FURTHEST_FALL = Decimal("0.5")
+"""A set at less than this share of the load of the set before it, no drop and no warm-up, is asked about: rather a
+number is missing, or its unit is another one. Common practice, no source."""
+
+LEAST_FAR_OFF_REPS = 21
+FAR_OFF = Decimal("2.5")
+"""At one load, so many reps that are more than this many times those of any other set are asked about: rather they are
+a sum, or a digit too many. Common practice, no source."""
+
+MOST_REPS_OF_A_LIFT = 300
+"""More reps than this in the equal sets of one group are asked about. Common practice, no source."""
+
+MOST_ADDED_WITHOUT_A_SIGN = {Unit.KG: 50, Unit.LB: 110}
+"""From here on a load told of a lift of the body, with no "+" and no word for it, may be what she weighs. Common
+practice, no source."""
+
 LEAST_WITH_A_LOAD = 3
 """Sets, reps and a load are three numbers; fewer do not hold a load of their own."""
 
 
-def odd(sets: Sequence[SetDone]) -> Doubt | None:
-    """What is so unlikely about the sets that they are asked about first; None where nothing is."""
+def odd(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> Doubt | None:
+    """What is so unlikely about the sets, read of these pieces, that they are asked about; None where nothing is."""
     for one in sets:
         loaded = one.load is not None and one.load.amount > 0
         if one.reps > (MOST_LOADED_REPS_RECORDED if loaded else MOST_BODY_REPS_RECORDED):
             return Doubt.NUMBERS
         if one.seconds is not None and one.seconds > LONGEST_HOLD_RECORDED:
             return Doubt.NUMBERS
+    return _odd_together(sets, pieces) if len(sets) > 1 else None
+
+
+def _odd_together(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> Doubt | None:
+    """What is unlikely about sets beside each other: a load that falls too far, reps that no other set comes near."""
+    work = [one for one in sets if one.kind is SetKind.WORK and one.seconds is None and one.metres is None]
+    falls = any(before.exercise == one.exercise and _falls(before.load, one.load) for before, one in pairwise(work))
+    if falls and not any(piece.unit is not None for piece in pieces):
+        return Doubt.UNLIKELY_LOAD  # a unit that was written says that the number is meant so
+    reps = sorted([one.reps for one in work if one.side is None], reverse=True)
+    if len(reps) > 1 and reps[0] >= LEAST_FAR_OFF_REPS and reps[0] > FAR_OFF * reps[1]:
+        most = next(one for one in work if one.reps == reps[0])
+        if any(one.load == most.load and one.exercise == most.exercise for one in work if one is not most):
+            return Doubt.NUMBERS
     return None
+
+
+def _falls(before: Load | None, load: Load | None) -> bool:
+    if before is None or load is None or before is load or not 0 < load.amount < before.amount:
+        return False
+    return load.basis is not Basis.BODY and load.unit is before.unit and load.amount < before.amount * FURTHEST_FALL
+
+
+def too_many(sets: Sequence[SetDone]) -> bool:
+    """Whether one group comes to more reps than anyone does of a lift: "10 sets, 50 reps"."""
+    return len(sets) * sets[0].reps > MOST_REPS_OF_A_LIFT and len({one.reps for one in sets}) == 1

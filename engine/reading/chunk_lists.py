@@ -33,6 +33,11 @@ def split_total(chunks: Chunks) -> None:
     if total is not None:
         del chunks.found[total]  # "8 8 8, total 24"
         return
+    if len(numbers) == 2 and numbers[1].role is Role.SETS and numbers[1].value:
+        reps = numbers[0]._replace(value=numbers[0].value / numbers[1].value, role=Role.REPS)
+        chunks.loose += numbers[:1]  # "50 reps total in 5 sets": perhaps ten each
+        chunks.found = [Chunk([(numbers[1],), (reps,)])] if reps.value % 1 == 0 else chunks.found
+        return
     whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
     if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
         chunks.loose += numbers[:1]

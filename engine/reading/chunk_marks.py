@@ -17,6 +17,9 @@ LOWERED = frozenset(("dropped", "down", "runter", "abgenommen", "dann", "then"))
 MOST_SETS_TOLD = 10
 """More than this in front of "heavy sets" counts no sets. Common practice, no source."""
 WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
+EVERY = frozenset(
+    ("each", "every", "per", "jeder", "jede", "jedes", "cada", "chaque", "ogni", "elke", "każda", "varje", "каждый")
+)
 MOST_REPEATS = 20
 MOST_REPS_OF_A_COUNT = 20
 """Behind "three sets with": more than this is rather a load. Common practice, no source."""
@@ -206,6 +209,9 @@ class MarkedChunks(ResultChunks):
         return True
 
     def drop(self, piece: Piece) -> None:
+        before = self.pieces[self.at - 1] if self.at else piece
+        if before.kind is K.EACH or (before.kind is K.FILLER and before.text in EVERY):
+            self._pass(self.at - 1)  # "each set dropped to 150 for 8"
         if self.out.found:
             self.next_kind = SetKind.DROP
             self.out.lowered = self.out.lowered or piece.text in LOWERED

@@ -25,6 +25,7 @@ PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
+SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "på", "sur", "auf", "su", "por", "within"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
@@ -37,6 +38,8 @@ class NumberChunks(TimesChunks):
             self.out.dangling = True  # "100 for 5 or 6"
         if piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER:
             self.out.dangling = True
+        if piece.role is Role.SETS and before.text in SPREAD and self.out.found:
+            self.out.spread = True
         if piece.role is Role.LOAD and self.out.found and tells_a_step(self.pieces, self.at):
             piece = self._stepped(piece)
         if not self._plain(piece):
@@ -313,6 +316,7 @@ class NumberChunks(TimesChunks):
         chunk.times = int(chunk.factors[0][0].value)
         chunk.factors[0] = tuple(numbers)
         second = self.pieces[self.at + 1]
+        self.out.dangling = self.out.dangling or self._kind(2) is not K.CLOSE  # "3 x (200x10, 150x8)"
         self.at += 2 + (self._kind(2) is K.CLOSE)
         return (second,)
 
@@ -325,7 +329,7 @@ class NumberChunks(TimesChunks):
         last = self._last()
         if self._kind(2) is K.MORE and self._takes_repeat():
             return
-        if self.depth and last is not None and last.size >= 2 and self._kind(2) is K.CLOSE:
+        if self.depth and last is not None and self._is_multiplied(last) and self._kind(2) is K.CLOSE:
             last.times = int(self.pieces[self.at + 1].value)
             self.at += 2
             return
@@ -341,6 +345,11 @@ class NumberChunks(TimesChunks):
         chunk = Chunk([CARRIED], before=self.separator)
         chunk.factors.append(self.factor(chunk))
         self._rest_of_chunk(chunk)
+
+    def _is_multiplied(self, last: Chunk) -> bool:
+        """ "60x8 (x2)", and "60: 8 (x2) 7"."""
+        reps = last.factors[0][-1:] if last.size == 1 else ()
+        return last.size >= 2 or (len(reps) == 1 and reps[0].role is Role.BARE and reps[0].value <= MOST_LOADED_REPS)
 
     def _repeats_typed(self, last: Chunk) -> bool:
         """ "40m x3", "30s each side x2": seconds and metres are repeated, never carried as a load."""

@@ -19,6 +19,10 @@ ENDS = frozenset((K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.CLOSE, K.OPEN, K.
 POINTS_BACK = frozenset((K.SAME, K.ANOTHER, K.MORE, K.EXTRA))
 PASSED_OVER = POINTS_BACK | frozenset((K.FILLER, K.SETS, K.AND, K.OF, K.TIMES, K.TIMES_WORD, K.BOTH))
 LONGEST_REPEAT = 8
+MOST_SETS_MORE = 3
+"""How many sets "three more at 60" may be. Common practice, no source."""
+LINKED = frozenset((K.TIMES, K.SETS, K.REPS, K.FOR))
+ENDS_OF_A_CLAUSE = frozenset((None, K.COMMA, K.LINE, K.STOP, K.AT, K.WITH))
 SAYS_WEIGHT = 1
 """What a SAME piece's `told` says of "same weight"."""
 
@@ -88,6 +92,45 @@ class RepeatedChunks(WarmUpChunks):
         self.separator = None
         self.at = end
         return True
+
+    def again(self, piece: Piece) -> None:
+        """ "another one", "same again twice": the set before once more."""
+        if self._takes_repeat():
+            return
+        if piece.kind is K.ANOTHER and self._counts_more_sets():
+            self.out.dangling = True
+        if piece.kind is K.SAME:
+            self.same(piece)
+        else:
+            self.at += 1
+
+    def _counts_more_sets(self) -> bool:
+        """ "80x8, otras dos": far fewer than the reps before it, so rather sets."""
+        number, last = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None, self._last()
+        reps = last.factors[-1][-1:] if last is not None and last.factors else ()
+        if number is None or not reps or number.role is not Role.BARE or self._kind(2) in LINKED:
+            return False
+        return number.value <= MOST_SETS_MORE and number.value + 1 < reps[0].value
+
+    def till(self, piece: Piece) -> None:
+        """ "80x8 två till": two more; of sets, or of reps?"""
+        more = piece.text == "till" and self._kind(-1) is K.NUMBER and self._kind() in ENDS_OF_A_CLAUSE
+        self.out.dangling = self.out.dangling or (more and bool(self.out.found))
+        self.at += 1
+
+    def behind_number(self, piece: Piece) -> None:
+        """ "3 more": of reps, or of sets. "mais duas séries" tells sets."""
+        if self._takes_repeat():
+            return
+        if not self._says_reps_at_a_load():
+            self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
+        self.at += 1
+
+    def _says_reps_at_a_load(self) -> bool:
+        """ "8 more at 40": of reps, as nobody does so many more sets."""
+        told = self.out.found
+        alone = len(told) == 1 and told[0].size == 1 and self._kind() in (K.AT, K.WITH) and self._kind(2) is K.NUMBER
+        return alone and told[0].factors[0][0].value > MOST_SETS_MORE
 
 
 def _count_of(told: list[Piece]) -> int | None:

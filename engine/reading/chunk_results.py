@@ -12,7 +12,7 @@ from engine.reading.chunk_numbers import NumberChunks
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import LAST_OF_THE_REPS, Piece, Role
+from engine.reading.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LISTED = 20
@@ -22,6 +22,8 @@ BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K
 SECOND = "second"
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
+SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
+BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS, K.EFFORT, K.FAILURE))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
@@ -38,6 +40,8 @@ class ResultChunks(NumberChunks):
     def ordinal_set(self, piece: Piece) -> None:
         """ "3x10 80, third set only 8"."""
         self.at += 1
+        if self._kind(0) in SPANNING and self._kind() is K.ORDINAL:
+            self.out.dangling = True  # "1st-3rd set 80x8", "2nd and 3rd 7"
         if self._kind(0) in (K.SETS, K.ONLY, K.COLON):
             told = len(self.out.found)  # the load in front may be one of them
             self._one_of_the_sets(piece.told)
@@ -53,12 +57,23 @@ class ResultChunks(NumberChunks):
         if number is None or not self._group_told():
             self.at = at
             self._doubt_last(place, number)
+            self._pass(at - 1)
         elif number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and self._kind() not in PAIRED:
+            if place == LAST_SET and self._counts_sets(self.pieces[at - 1], number):
+                self._pass(self.at)
+                self.at += 1
+                return
             self.out.placed_reps += ((place, int(number.value)),)
             self.out.dangling = self.out.dangling or self._listed_behind()
             self.at += 1
         else:
             self.at = at
+            self._pass(at - 1)
+
+    def _counts_sets(self, last: Piece, number: Piece) -> bool:
+        """ "3x8, last 2 with a band": of so many of the sets, or what the last one came to."""
+        alone = last.end - last.start == len(last.text) and number.role is Role.BARE
+        return alone and 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
 
     def _rates_the_last(self, told: Piece) -> bool:
         """ "last set rpe 9", "last @9": reads the effort of the last set alone."""
@@ -107,7 +122,8 @@ class ResultChunks(NumberChunks):
         if self._kind(0) is K.LAST:
             rep, of_a_rep = LAST_REP, self.pieces[self.at].told == LAST_OF_THE_REPS or self._kind(1) is K.REPS
             self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
-        if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
+            self._missed_set(of_a_rep)
+        elif self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
             ordinal = self.pieces[self.at]
             rep = ordinal.told or int(ordinal.value)
             self.at += 1
@@ -127,6 +143,13 @@ class ResultChunks(NumberChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _missed_set(self, of_a_rep: bool) -> None:
+        """ "missed the last set" of several, "missed the last rep on the third set": which reps were made?"""
+        of_several = self._group_told() and not of_a_rep
+        named = self._kind(-1) is K.SETS or _names_a_set(self.pieces[self.at - 1])
+        placed = self._kind(0) is K.ORDINAL or self._kind(0) is K.NUMBER
+        self.out.dangling = self.out.dangling or (of_several and named) or placed
 
     def _missed_load(self) -> bool:
         """ "95x1 then failed 97.5": a load behind the word, missed at once."""
@@ -241,3 +264,8 @@ class ResultChunks(NumberChunks):
     def _sets_of_group(self) -> int:
         group = next(chunk for chunk in self.out.found if chunk.size > 1)
         return int(group.factors[0][0].value) if group.factors[0] else 0
+
+
+def _names_a_set(piece: Piece) -> bool:
+    """ "the last set", which is one piece."""
+    return piece.kind is K.LAST and piece.told == LAST_OF_THE_SETS

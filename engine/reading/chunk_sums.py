@@ -31,6 +31,8 @@ class SummedChunks:
     in_note: bool = False
     joiner: K | None = None
     depth: int = 0
+    opened: int = 0
+    """How many chunks stood before the bracket that was opened last."""
     sets_added: bool = False
     """Sets were told with a "+" between them: "20 + 18 + 15"."""
 

@@ -6,7 +6,8 @@ often = NUMBER "times" SET | SET NUMBER "times" | SET "times" NUMBER | SET "," N
 from __future__ import annotations
 
 from engine.reading.choices import MOST_SETS
-from engine.reading.chunk_sums import AMOUNTS, SummedChunks
+from engine.reading.chunk_passed import PassedWords
+from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -18,7 +19,7 @@ MOST_LOADED_REPS = 30
 """A number above this is a load, not reps. Common practice, no source."""
 
 
-class TimesChunks(SummedChunks):
+class TimesChunks(PassedWords):
     """The part of the walk that reads how often a set was done."""
 
     def factor(self, chunk: Chunk | None) -> tuple[Piece, ...]:

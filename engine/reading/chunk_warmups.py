@@ -18,6 +18,7 @@ SEVERAL = 2
 """What a WARMUP piece's `told` says of "warm-ups"."""
 AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", "po", "após", "после", "efter"))
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
+BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
 ALL_OF_THEM = frozenset(
     ("all", "alle", "todo", "todos", "todas", "tous", "toutes", "tutto", "tutti", "tutte", "wszystkie", "все", "alla")
@@ -37,6 +38,8 @@ class WarmUpChunks(MarkedChunks):
         if any((one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead):
             self.at += 1  # "after warming up i benched 80 3x5"
             return
+        if self._last() is not None and self._kind() in BEHIND and self._kind(-1) in BESIDE_THE_SETS:
+            self.out.dangling = True  # "3x5 100 with warm up": some of them, or besides
         if self._last() is None or self._heads_brackets():
             self.kind, self.warm_in_brackets = SetKind.WARMUP, self._heads_brackets()  # "3x5 80 (warm-up 60x5)"
         elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):

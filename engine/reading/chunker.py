@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.reading.choices import MOST_SETS
-from engine.reading.chunk_lists import gather_loads, split_total, sums_up
-from engine.reading.chunk_repeats import RepeatedChunks
+from engine.reading.chunk_labels import LabelledChunks
+from engine.reading.chunk_lists import gather_loads, split_total
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
@@ -18,7 +19,7 @@ from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 
-class Chunker(RepeatedChunks):
+class Chunker(LabelledChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
@@ -58,8 +59,14 @@ class Chunker(RepeatedChunks):
         own = last is not None and last.size == 2 and bool(last.factors[0]) and len(self.out.found) > 1
         if last is not None and own and last.factors[0][0].value > MOST_LOADED_REPS:
             last.kind = SetKind.DROP
+            self.out.dangling = self.out.dangling or self._falls_all_along()
         else:
             self.out.dangling = True
+
+    def _falls_all_along(self) -> bool:
+        """ "200x10, 150x10, 100x10 dropset": the last one, or all behind the first."""
+        heads = [chunk.factors[0][0].value for chunk in self.out.found if chunk.size == 2 and chunk.factors[0]]
+        return len(heads) > 2 and all(high > low for high, low in pairwise(heads[-3:]))
 
     def unit_word(self, piece: Piece) -> None:
         """ "lb: bench 135 5 5 5": a unit on its own."""
@@ -131,63 +138,6 @@ class Chunker(RepeatedChunks):
         self._tell_each(piece)
         self.at += 1
 
-    def numbered(self, piece: Piece) -> None:
-        """ "#4", "= 24", "set 2" inside a line: a number that tells which, and not how many."""
-        if piece.kind is K.SETS and self._counts_them():
-            return
-        if piece.kind is K.EQUALS and self._kind() is K.NUMBER and sums_up(self.out, self.pieces[self.at + 1]):
-            self.at += 2
-            return
-        if piece.kind is K.SETS and self._kind() is K.OF and len(self.out.found) == 1 and self.out.found[0].size == 1:
-            self.out.total = True  # "100 push ups in sets of 20"
-        if piece.kind is K.EQUALS and self._kind() is K.NUMBER and self._kind(2) in (K.COUNT, K.OF):
-            self.at += 1
-            return  # "85x3x5 = 5 triples": the same once more
-        uncounted = piece.kind is K.SETS and piece.text.endswith("s") and not self.out.found
-        if uncounted and self._kind() is K.OF and self._kind(2) is K.NUMBER:
-            self.out.dangling = True  # "a couple of sets of 10"
-        single = piece.kind is K.SETS and not piece.text.endswith("s")
-        comes_to = piece.kind is K.EQUALS and bool(self.out.found)
-        if comes_to and self._kind() is K.NUMBER and self._equals_a_load(self.pieces[self.at + 1]):
-            self.at_load(piece)
-            return
-        if self._kind() is K.NUMBER and (single or comes_to or (piece.text == "#" and self.pieces[self.at + 1].glued)):
-            self.out.dangling = True
-        self.at += 1
-
-    def _equals_a_load(self, number: Piece) -> bool:
-        """ "4x6 = 37.5": a load behind sets and reps without one, where it is no count of their reps."""
-        last = self.out.found[-1]
-        if len(self.out.found) > 1 or last.size != 2 or last.at or not all(last.factors):
-            return False
-        sets, reps = last.factors[0][0], last.factors[1][0]
-        if sets.role is not Role.BARE or number.role not in (Role.BARE, Role.LOAD) or sets.value > MOST_SETS:
-            return False
-        return number.unit is not None or number.value % 1 != 0 or number.value > sets.value * reps.value * 2
-
-    def again(self, piece: Piece) -> None:
-        """ "another one", "same again twice": the set before once more."""
-        if self._takes_repeat():
-            return
-        if piece.kind is K.SAME:
-            self.same(piece)
-        else:
-            self.at += 1
-
-    def behind_number(self, piece: Piece) -> None:
-        """ "3 more": of reps, or of sets. "mais duas séries" tells sets."""
-        if self._takes_repeat():
-            return
-        if not self._says_reps_at_a_load():
-            self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
-        self.at += 1
-
-    def _says_reps_at_a_load(self) -> bool:
-        """ "8 more at 40": of reps, as nobody does so many more sets."""
-        told = self.out.found
-        alone = len(told) == 1 and told[0].size == 1 and self._kind() in (K.AT, K.WITH) and self._kind(2) is K.NUMBER
-        return alone and told[0].factors[0][0].value > MOST_SETS_MORE
-
     def ahead_of_number(self, piece: Piece) -> None:
         """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list; "8 7 6 na 85" tells its load."""
         if self._joins_load():
@@ -228,12 +178,18 @@ class Chunker(RepeatedChunks):
         if self.out.found and piece.text == "but":
             self.last_set(piece)
         else:
-            self.at += 1
+            self.passed_word(piece)
 
     def first_of_them(self, piece: Piece) -> None:
         """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
         several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
         self.out.dangling = self.out.dangling or several
+        self.passed_word(piece)
+
+    def both(self, piece: Piece) -> None:
+        """ "200x10 150x8 both x3"; ahead of numbers it shares them among lifts."""
+        if self.out.found and self._kind() is not K.NUMBER:
+            self._pass(self.at)
         self.at += 1
 
     def no_place(self, piece: Piece) -> None:
@@ -288,6 +244,7 @@ class Chunker(RepeatedChunks):
     def bracket(self, piece: Piece) -> None:
         if piece.kind is K.OPEN:
             self.depth += 1
+            self.opened = len(self.out.found)
             if self._is_list_factor():
                 self.chunk()
                 self.depth -= 1
@@ -302,10 +259,18 @@ class Chunker(RepeatedChunks):
                 self.kind, self.warm_in_brackets = None, False
             last = self._last()
             if last is not None and self._kind() is K.TIMES and self._kind(2) is K.NUMBER and last.in_brackets:
-                last.times = int(self.pieces[self.at + 2].value)
+                self._multiply(int(self.pieces[self.at + 2].value))
                 self.at += 3
                 return
         self.at += 1
+
+    def _multiply(self, times: int) -> None:
+        """ "(75 x7) x3"; of "(200x10, 150x8) x3" both are done in turn."""
+        inside = self.out.found[self.opened :]
+        if len(inside) == 1 or not 1 <= times <= MOST_SETS:
+            self.out.found[-1].times = times
+        else:
+            self.out.found += inside * (times - 1)
 
     def _is_list_factor(self) -> bool:
         """ "(70,75,80)x6": only numbers and commas up to the bracket, and an x behind it."""
@@ -337,8 +302,6 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
-MOST_SETS_MORE = 3
-"""How many sets "three more at 60" may be. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
@@ -369,11 +332,13 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.EACH: Chunker.each,
     K.KG: Chunker.unit_word,
     K.LB: Chunker.unit_word,
-    K.SETS: Chunker.numbered,
+    K.SETS: Chunker.sets_word,
     K.MORE: Chunker.behind_number,
     K.FOR: Chunker.ahead_of_number,
-    K.EQUALS: Chunker.numbered,
+    K.EQUALS: Chunker.equals,
     K.OUT_OF: Chunker.no_place,
+    K.NOT_DATE: Chunker.till,
+    K.BOTH: Chunker.both,
     K.EXCEPT: Chunker.except_for,
     K.FIRST: Chunker.first_of_them,
     K.OTHER_SIGN: Chunker.numbered,
@@ -414,4 +379,5 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.CLOSE: Chunker.bracket,
     **dict.fromkeys((K.COMMA, K.LINE, K.STOP, K.THEN, K.AND, K.SLASH, K.DASH), Chunker.separator_piece),
     **dict.fromkeys(FLAGS, Chunker.flag),
+    **dict.fromkeys((K.NOT, K.ALTERED, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ROUNDS), Chunker.passed_word),
 }

@@ -115,6 +115,8 @@ class Chunks:
     barred: bool = False
     same_load: bool = False
     maximum: bool = False
+    spread: bool = False
+    """A count of sets stood behind "in" or "over": "24 reps in 3 sets"."""
     result_from: int | None = None
     work_from: int | None = None
     total: bool = False
@@ -146,6 +148,8 @@ class Chunks:
     """A side was told that a bar has, too: "35 a side"."""
     sides: bool = False
     """A side, a leg or an arm was told: "5 each leg"."""
+    passed: tuple[Piece, ...] = ()
+    """Words that may change the sets, and that were read as nothing: each reaches to the end of its clause."""
     dangling: bool = False
     """A sign of a set line stood there with no number to it: "3x", "80 @"."""
     results: tuple[Piece, ...] = ()

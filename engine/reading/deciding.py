@@ -19,6 +19,7 @@ from engine.reading.accounting import (
     MOST_SETS_RECORDED,
     left_over,
     odd,
+    too_many,
     unreadable,
 )
 from engine.reading.candidates import Candidate, candidates
@@ -179,10 +180,12 @@ def _doubt(
         return Doubt.EXERCISE if several else _number_doubt(ranked, best)
     if entry.shared_in_doubt or ranked[0].unplaced or _oddly_sided(best.sets, exercises):
         return Doubt.NUMBERS
-    if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]):
+    if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]) or too_many(best.sets):
         return Doubt.NUMBERS
+    if chunks.passed:
+        return Doubt.WORDS
     each = _each_once(best.sets)
-    if (strange := odd(each)) is not None:
+    if (strange := odd(each, entry.pieces)) is not None:
         return strange
     if any(_far(one, known[one.exercise]) for one in each):
         return Doubt.UNLIKELY_LOAD

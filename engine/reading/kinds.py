@@ -80,6 +80,7 @@ class Kind(Enum):
     TOTAL = "total"
     PARTIAL = "partial"
     UNCLEAR = "unclear"
+    ALTERED = "altered"
     ROUNDS = "rounds"
     SUPERSET = "superset"
     GOT = "got"

@@ -54,7 +54,7 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
 
 def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
     """ "bench: 1) 80x5 2) 80x5 3) 80x4": numbers that count up, each with a bracket that nothing opened."""
-    closed = _closing_nothing(pieces)
+    closed = _closing_nothing(pieces) or _dotted(pieces)
     if len(closed) > FEWEST_NUMBERED and [int(pieces[at - 1].value) for at in closed[:2]] == [1, 1]:
         closed = closed[1:]  # "1) bench: 1) 80x5 2) 80x5"
     told = [(pieces[at - 1].kind, int(pieces[at - 1].value)) for at in closed]
@@ -76,6 +76,21 @@ def _closing_nothing(pieces: list[Piece]) -> list[int]:
         elif piece.kind is K.CLOSE and piece.glued and at:
             found.append(at)
     return found
+
+
+def _dotted(pieces: list[Piece]) -> list[int]:
+    """ "1. 80x8 2. 80x7": the places of full stops behind bare numbers, where sets stand between them."""
+    return [
+        at
+        for at in range(1, len(pieces) - 2)
+        if pieces[at].kind is K.STOP
+        and pieces[at].text == "."
+        and pieces[at].glued
+        and not pieces[at + 1].glued
+        and pieces[at - 1].kind is K.NUMBER
+        and pieces[at - 1].role is Role.BARE
+        and pieces[at + 2].kind is not K.STOP
+    ]
 
 
 def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:

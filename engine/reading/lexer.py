@@ -18,6 +18,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, plain_word
 from engine.reading.pieces import (
     LAST_OF_THE_REPS,
+    LAST_OF_THE_SETS,
     LETTERS,
     LOAD_LABELS,
     MOST_REPS_OF_A_LOADED_SET,
@@ -175,6 +176,8 @@ class Lexer(DecimalCommas):
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             return self._with_letter(piece, at, after)
         kind = self._unit_of(after)
+        if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
+            kind = K.TIMES_WORD  # "80x8 3 mal"
         if (
             kind is None
             or kind not in UNIT_ROLES
@@ -224,6 +227,14 @@ class Lexer(DecimalCommas):
     def _is_load_times(self, piece: Piece, at: int) -> bool:
         """ "92.5 times 7": a load and its reps, where "3 times 7" counts sets."""
         return (piece.value > MOST_REPS_OF_A_LOADED_SET or piece.value % 1 != 0) and self._is_number(at + 1)
+
+    def _counts_behind(self, at: int) -> bool:
+        """Whether a number stands there, in figures or in words."""
+        token = self._token(at)
+        if token is None or token.shape is Shape.NUMBER:
+            return token is not None
+        found = self._longest_phrase(at) if token.shape is Shape.WORD else None
+        return found is not None and found[0].kind in COUNTED_WORDS
 
     def _equals_a_number(self, at: int) -> bool:
         """ "reps=7 kg=77.5": the unit is the label of the number behind it."""
@@ -315,11 +326,16 @@ class Lexer(DecimalCommas):
         text = token.text
         if meaning.kind is K.MINUTES and self._counts_one_time():
             return Piece(K.NUMBER, token.start, end, token.glued, text, SIXTY, Role.SECONDS, spelled=True)
-        if meaning.kind is K.LAST and any(one.text in ("rep", "reps") for one in self.tokens[at:behind]):
-            value = LAST_OF_THE_REPS
+        if meaning.kind is K.LAST:
+            value = self._last_of_what(at, behind)
         if meaning.kind in (K.EACH, K.VARIANT):  # which of them it is each of matters: "each leg" is not "each hand"
             text = " ".join(plain_word(one.text) for one in self.tokens[at:behind])
         return Piece(meaning.kind, token.start, end, token.glued, text, told=value)
+
+    def _last_of_what(self, at: int, behind: int) -> int:
+        if any(one.text in ("rep", "reps") for one in self.tokens[at:behind]):
+            return LAST_OF_THE_REPS
+        return LAST_OF_THE_SETS if any(self._unit_of(one) is K.SETS for one in self.tokens[at:behind]) else 0
 
     def _counts_one_time(self) -> bool:
         """ "a minute", "plank for a minute": one, where no number stands before it."""
@@ -383,6 +399,9 @@ ONE_BEHIND = frozenset((K.TIMES, K.PLUS, K.FOR, K.BY, K.LEFT, K.RESERVE_LEFT, K.
 ONE_AHEAD = frozenset(
     (K.KG, K.LB, K.SETS, K.REPS, K.TIMES_WORD, K.MINUTES, K.SECONDS, K.METRES, K.RESERVE, K.RIR, K.RPE, K.PLATE)
 ) | {K.MORE, K.PARTIAL, K.ROUNDS, K.FOR, K.AGO, K.WEEKS_AGO}
+CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
+"""Signs in words that never say "so many times" at the end."""
+COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.NUMBER: Lexer.number,
     Shape.WORD: Lexer.word,

@@ -89,12 +89,13 @@ def _rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     after = past_links(pieces, at + 1)
     if is_amount(pieces, after) and _is_a_rest(pieces, after):
         end = after + 1
-        if kind_at(pieces, end) is K.DASH and is_amount(pieces, end + 1):
-            end += 2
+        while kind_at(pieces, end) in RANGED and is_amount(pieces, end + 1):
+            end += 2  # "rest 2-3 min", "rest 90/120"
         out.append(aside(pieces[at]))
         return end
     _drop_timed(out, also_bare=True)
-    out.append(aside(pieces[at]))
+    others = pieces[at].text == "rest" and is_amount(pieces, at + 1) and out and out[-1].kind in AHEAD_OF_THE_OTHERS
+    out.append(pieces[at]._replace(kind=K.ALTERED) if others else aside(pieces[at]))
     return at + 1
 
 
@@ -103,9 +104,16 @@ def _is_a_rest(pieces: list[Piece], at: int) -> bool:
     if pieces[at].role in TIMED:
         return True
     behind = kind_at(pieces, at + 1)
+    if behind is K.SLASH and is_amount(pieces, at + 2) and pieces[at].value >= SHORTEST_TYPED:
+        return True
     return pieces[at].value >= SHORTEST_REST and behind not in (K.TIMES, K.NUMBER, K.AT, K.KG, K.LB, K.SLASH)
 
 
+SHORTEST_TYPED = 45
+"""Seconds; from here on two numbers with a slash behind "rest" are no reps. Common practice, no source."""
+AHEAD_OF_THE_OTHERS = frozenset((K.FILLER, K.COMMA, K.AND, K.THEN, K.LINE))
+"""Behind these "rest 80x7" tells of the other sets, and of no time between them."""
+RANGED = frozenset((K.DASH, K.SLASH))
 SHORTEST_REST = 10
 """Seconds; a smaller number behind "rest" may be reps. Common practice, no source."""
 
@@ -162,6 +170,9 @@ def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "seat 5", "30 degrees"."""
+    if pieces[at].text == "no" and out and out[-1].kind in BEFORE_A_NO and is_amount(pieces, at + 1):
+        out.append(pieces[at]._replace(kind=K.NOT))  # "3x8 80, no 85"; "machine no 4" is a setting
+        return at + 1
     measure = pieces[at].text.startswith(("deg", "inch", "cm"))
     if measure and out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE:
         out[-1] = aside(out[-1])
@@ -173,6 +184,7 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
 
 
+BEFORE_A_NO = frozenset((K.NUMBER, K.COMMA, K.KG, K.LB, K.DASH, K.OPEN))
 SUMS = frozenset(("total", "tonnage", "volume", "gesamtvolumen", "volumen", "tonelaje", "tonnellaggio"))
 
 

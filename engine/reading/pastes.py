@@ -31,6 +31,7 @@ IN_DOUBT = {
     Doubt.NO_REPS: "no reps in it",
     Doubt.WHOSE: "whose sets are these?",
     Doubt.NUMBERS: "{ways}?",
+    Doubt.WORDS: "there are words in it that may change the sets; send each set with its reps",
 }
 
 

@@ -326,8 +326,16 @@ def _asked(
     doubt = doubtful.doubt or Doubt.NUMBERS
     day = next((entry.day for entry in told if entry.day is not None), None)
     unknown = doubtful.entry.modified_by if doubtful.entry is not None else ""
-    typed = unknown or as_typed(doubtful.term, prepared)
+    typed = unknown or _passed(doubtful, prepared) or as_typed(doubtful.term, prepared)
     return Asked(question_of(doubt, typed, readings), readings, doubt, doubtful.term, day, note, pain, typed=typed)
+
+
+def _passed(part: Part, prepared: Prepared) -> str:
+    """The words in doubt as typed, where it is what they change that is not understood."""
+    if part.doubt is not Doubt.WORDS or part.chunks is None:
+        return ""
+    words = part.chunks.passed[0]
+    return prepared.cleaned[words.start : words.end]
 
 
 def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
@@ -342,9 +350,12 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
         Doubt.NO_REPS: "How many reps were that",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
+        Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",
     }
     if doubt is Doubt.UNKNOWN_NAME and not choices:
         return f"I do not know “{term}”. Which exercise is it? Nothing is saved yet."
+    if doubt is Doubt.WORDS:
+        return f"{heads[doubt]}: {choices}? Else send each set with its reps. Nothing is saved yet."
     return f"{heads[doubt]}? {choices}. Nothing is saved yet." if choices else f"{heads[doubt]}? Nothing is saved yet."
 
 

@@ -24,8 +24,9 @@ DOWN = frozenset(
      "meno", "minder", "lichter", "mindre", "ner", "mniej", "меньше", "легче", "fewer")
 )  # fmt: skip
 BETWEEN = frozenset(
-    (K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS, K.EARLIER)
-)
+    (K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS, K.EARLIER,
+     K.ALTERED)
+)  # fmt: skip
 REACH = 4
 
 

@@ -63,6 +63,8 @@ def _reaching(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds]:
     count = int(pieces[at - 1].value)
     start = at - 1 - (at >= 2 and pieces[at - 2].kind is K.TIMES)
     end = at + 1
+    if end < len(pieces) and pieces[end].kind is K.PLUS:
+        pieces = [*pieces[:end], pieces[end]._replace(kind=K.ALTERED), *pieces[end + 1 :]]  # "7 rounds + 3"
     while end < len(pieces) and pieces[end].kind in (K.COLON, K.OF):
         end += 1
     ahead, behind = pieces[:start], pieces[end:]

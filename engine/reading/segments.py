@@ -359,7 +359,7 @@ class Segmenter:
 
 def _is_joined(first: Entry, second: Entry) -> bool:
     """Whether two names were joined by a word, and numbers stand behind the second alone."""
-    joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS)
+    joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS, K.SLASH)
     joined = joined or (bool(first.pieces) and first.pieces[-1].kind is K.WITH)
     silent = all(one.kind in SILENT or one.kind in (K.WITH, K.SUPERSET) for one in first.pieces)
     return joined and second.has_numbers and bool(first.names) and silent

@@ -86,7 +86,7 @@ class Marked(ThreeFactors):
     def _drops_on(self, chunk: Chunk) -> SetKind | None:
         """ "20x12, dropset 15x10, 10x9": lighter still in the same breath, so one more drop."""
         before = len(self.drafts) - len(self.touched) - 1
-        if chunk.size != 2 or chunk.before not in (K.COMMA, K.SLASH) or len(self.touched) != 1 or before < 1:
+        if chunk.size != 2 or chunk.before not in (None, K.COMMA, K.SLASH) or len(self.touched) != 1 or before < 1:
             return None
         last, now = self.drafts[before].load, self.touched[0].load
         lighter = last is not None and now is not None and last.role is now.role and 0 < now.value < last.value

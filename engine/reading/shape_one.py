@@ -21,6 +21,9 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_adding import Adding
 
+LEAST_SPREAD = 4
+"""Reps a set, from which "20 reps in 5 sets" may tell all of them. Common practice, no source."""
+
 
 class OneFactor(Adding):
     """Chunks of one factor."""
@@ -157,11 +160,19 @@ class OneFactor(Adding):
             self.announced = count
         elif len(self.drafts) == 1 or self._last_alone():
             draft = self.drafts[-1]
+            if self.chunks.spread:
+                self._spread(draft, count)
             self.touched = [draft, *(copy_of(draft) for _ in range(count - 1))]
             self.drafts += self.touched[1:]
             self.listed = False
         elif len(self.drafts) != count:
             raise DoesNotFit(f"{count} sets, but {len(self.drafts)} told")
+
+    def _spread(self, draft: Draft, count: int) -> None:
+        """ "24 reps in 3 sets": all of them, or of each; asked from so many on."""
+        if count > 1 and draft.reps >= count * LEAST_SPREAD:
+            self.unplaced = True
+            draft.reps = draft.reps // count if draft.reps % count == 0 else draft.reps
 
     def _last_alone(self) -> bool:
         return self.drafts[-1].load is not None and self.drafts[-2].load is not self.drafts[-1].load

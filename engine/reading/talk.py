@@ -12,6 +12,7 @@ from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 
+POINTING = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.SETS, K.REPS, K.BOTH))
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
 AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
@@ -88,13 +89,24 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
-            kept = _left_by(clause, kept, asked)
+            kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
             target = [] if plans else _target(clause)
             plans = plans or _opens_plans(clause)
             named = _name_for_what_was_done(clause)
             continue
         kept += clause
     return kept
+
+
+def _left_out(talk: list[Piece]) -> list[Piece]:
+    """ "skipped the last set": which of the sets told it takes away is not known, so it stays as words that change
+    them.
+    """
+    kinds = {piece.kind for piece in talk}
+    if K.NEVER not in kinds or K.NAME in kinds or POINTING.isdisjoint(kinds) or not COUNTED.isdisjoint(kinds):
+        return []
+    first = next(piece for piece in talk if piece.kind not in CLAUSE_ENDS)
+    return [*[piece for piece in talk[:1] if piece is not first], first._replace(kind=K.ALTERED, end=talk[-1].end)]
 
 
 def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:

@@ -82,6 +82,7 @@ class Doubt(Enum):
     UNKNOWN_NAME = "unknown name"
     NO_REPS = "no reps"
     WHOSE = "whose sets"
+    WORDS = "words that may change the sets"
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,6 +17,8 @@ KNOWN = catalogue()
 ASKED = read("row 4x11 57.5", Context(), KNOWN)
 
 bar_loads = st.integers(81, 480).map(lambda half: Decimal(half) / 2)
+near_loads = st.integers(120, 240).map(lambda half: Decimal(half) / 2)
+"""None under half of another: a set that falls so far is asked about."""
 reps = st.integers(1, 20)
 few_sets = st.integers(2, 6)
 units = st.sampled_from(["kg", "kgs", " kg", "lb", "lbs", " kilos", "#"])
@@ -51,7 +53,9 @@ def test_a_load_with_its_unit_ahead(sets: int, count: int, load: Decimal, sign: 
 
 
 @given(
-    st.lists(st.tuples(bar_loads, reps), min_size=1, max_size=6), times, st.sampled_from([" ", ", ", "; ", "\n", " / "])
+    st.lists(st.tuples(near_loads, reps), min_size=1, max_size=6),
+    times,
+    st.sampled_from([" ", ", ", "; ", "\n", " / "]),
 )
 def test_pairs_of_load_and_reps(pairs: list[tuple[Decimal, int]], sign: str, between: str) -> None:
     text = between.join(f"{plain(load)}{sign}{count}" for load, count in pairs)
@@ -59,7 +63,7 @@ def test_pairs_of_load_and_reps(pairs: list[tuple[Decimal, int]], sign: str, bet
     assert told(sets_of(f"deadlift {text}")) == [(count, load) for load, count in pairs]
 
 
-@given(st.lists(st.tuples(reps, bar_loads), min_size=1, max_size=6), st.sampled_from([", ", " "]))
+@given(st.lists(st.tuples(reps, near_loads), min_size=1, max_size=6), st.sampled_from([", ", " "]))
 def test_pairs_of_reps_and_load(pairs: list[tuple[int, Decimal]], between: str) -> None:
     text = between.join(f"{count}x{plain(load)}" for count, load in pairs)
 
