@@ -18,7 +18,7 @@ def counted(told: Told) -> Correction | None:
     """Fewer sets, the first of which stand; or more of the same."""
     if told.has("toomany"):
         part = part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context)
-        told.removed += _group(told, part)[-1:]
+        told.removed += group_of(told, part)[-1:]
         return told.correction()
     numbers = told.numbers()
     if len(numbers) != 1 or told.kinds() & NOT_COUNTS:
@@ -28,7 +28,7 @@ def counted(told: Told) -> Correction | None:
     if not cued or number.value != int(number.value):
         return None
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
-    fewer = only and number.role is Role.BARE and 1 <= number.value < len(_group(told, part))
+    fewer = only and number.role is Role.BARE and 1 <= number.value < len(group_of(told, part))
     if not fewer and number.role is not Role.SETS:
         return None
     return told.correction() if set_count(told, part, int(number.value)) else None
@@ -36,7 +36,7 @@ def counted(told: Told) -> Correction | None:
 
 def set_count(told: Told, part: Part, count: int) -> bool:
     """Whether there are so many sets now, of the latest message or the exercise named."""
-    group = _group(told, part) if count < len(_group(told, part)) or part.named else latest_of_it(told.context)
+    group = group_of(told, part) if count < len(group_of(told, part)) or part.named else latest_of_it(told.context)
     if part.named_unknown or not group or not 1 <= count <= MOST_SETS:
         return False
     told.removed += group[count:]
@@ -44,7 +44,8 @@ def set_count(told: Told, part: Part, count: int) -> bool:
     return count != len(group)
 
 
-def _group(told: Told, part: Part) -> list[SetRecord]:
+def group_of(told: Told, part: Part) -> list[SetRecord]:
+    """The sets that a count of sets is of: the lift's of the latest message, or the row of single ones."""
     if part.named:
         return sets_of(part, told.context)
     latest = latest_of_it(told.context)

@@ -51,7 +51,8 @@ def moved(told: Told) -> Correction | None:
     found = _in_words(told) or _in_numbers(told)
     if found is None:
         return None
-    rest = [piece for at, piece in enumerate(told.pieces) if not found.start <= at < found.end]
+    ahead = [piece for piece in told.pieces[: found.start] if not _is_also(piece, told)]
+    rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
     if not all(piece.kind in ABOUT_DAYS or is_be(piece) or _is_move_word(piece, told) for piece in rest):
         return None
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
@@ -66,10 +67,29 @@ def moved(told: Told) -> Correction | None:
     return Correction(moved=tuple(sets), moved_to=day) if sets and day <= context.now.date() else None
 
 
+def _without_remark(behind: Sequence[Piece], told: Told) -> list[Piece]:
+    """What stands behind the day, without "too" and without talk set apart: "were yesterday, posting late"."""
+    for at, piece in enumerate(behind):
+        if piece.kind in APART and not SAYING_MORE & {one.kind for one in behind[at:]}:
+            behind = behind[:at]
+            break
+    return [piece for piece in behind if not _is_also(piece, told)]
+
+
+def _is_also(piece: Piece, told: Told) -> bool:
+    return plain_word(piece.text) in told.book.cues["also"]
+
+
+APART = frozenset((K.COMMA, K.DASH, K.STOP, K.OPEN))
+SAYING_MORE = frozenset((K.NUMBER, K.COUNT, K.NAME, K.NOT, K.NEVER, K.ONLY, K.EXCEPT, K.LAST, K.FIRST, K.ORDINAL,
+                         K.FUTURE, K.DATE, *DATE_KINDS))  # fmt: skip
+
+
 def _is_cued(told: Told) -> bool:
     if (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
         return False
-    if told.slipped or told.starts("move") or told.starts("make") or told.has("move"):
+    also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
+    if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
 

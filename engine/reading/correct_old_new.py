@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from engine.reading.correct_counts import set_count
+from engine.reading.correct_counts import group_of, set_count
 from engine.reading.correct_restated import become, sets_read
 from engine.reading.correcting import Told, last_message, latest_of_it, with_load
 from engine.reading.kinds import K
@@ -48,7 +48,15 @@ def change(told: Told, part: Part, new: Piece, old: Piece) -> bool:
     """Whether any of the sets reached had the old number."""
     if Role.SETS in (new.role, old.role):
         return set_count(told, part, int(new.value))
-    return any(_replaced(told, reached, new, old) for reached in _reaches(told, part))
+    if any(_replaced(told, reached, new, old) for reached in _reaches(told, part)):
+        return True
+    return _counts_sets(told, part, new, old) and set_count(told, part, int(new.value))
+
+
+def _counts_sets(told: Told, part: Part, new: Piece, old: Piece) -> bool:
+    """ "did 4 of those, not 3": no set has the old number, and there are so many of them."""
+    bare = all(number.role is Role.BARE and number.value == int(number.value) for number in (new, old))
+    return bare and not part.places and not part.named_unknown and len(group_of(told, part)) == old.value
 
 
 def _reaches(told: Told, part: Part) -> Iterator[list[SetRecord]]:

@@ -75,7 +75,7 @@ COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "abo
 
 def _is_pointed(told: Told) -> bool:
     """ "all at 57.5", "last at 65", "second 7, third 6": parts with their numbers, and nothing else."""
-    first = told.pieces[0]
+    first = next((piece for piece in told.pieces if piece.kind is not K.AND), told.pieces[0])
     part = part_told([first], told.context)
     pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
     whole = part_told(told.pieces, told.context)
@@ -159,6 +159,8 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
         return False
     if timed and number.role is Role.PLURAL:
         return False  # "no, 50s" of a hold
+    if number.role is Role.PLURAL and done.load is not None and done.load.basis is Basis.PER_HAND:
+        return abs(number.value - done.load.amount) < abs(number.value - done.reps)  # "those were the 28s"
     return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
 
 

@@ -21,6 +21,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.correct_counts import counted
 from engine.reading.correct_days import OF_A_DAY, moved
 from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, is_cue
+from engine.reading.correct_loaded import loaded
 from engine.reading.correct_marks import MARKS, marked_later
 from engine.reading.correct_names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.correct_values import TALK, new_values
@@ -28,7 +29,7 @@ from engine.reading.correcting import Told, told_of
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
 from engine.reading.misspelt import respelt
-from engine.reading.parts import ALL_WORDS, first_word, is_be, part_told
+from engine.reading.parts import ALL_WORDS, counts_too_many, first_word, is_be, part_told
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets, Unread
@@ -43,6 +44,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     swapped,
     new_unit,
     counted,
+    loaded,
     marked_later,
     renamed_and_restated,
     new_exercise,
@@ -61,9 +63,12 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue) if context.recent else None
     if told is None or _is_request(told):
         return None
-    found = _worked_out(told)
-    if found is None and (other := _respelt(prepared, context, catalogue)) is not None:
-        found, told = _worked_out(other), other
+    other = _respelt(prepared, context, catalogue)
+    found = _worked_out(other) if other is not None else None
+    if found is None:
+        found = _worked_out(told)
+    if found is None and other is not None:
+        told = other
     if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
         return _unclear(prepared, NONE_THAT_DAY)
     return found or (_unclear(prepared) if _is_correcting(told) else None)
@@ -220,6 +225,8 @@ def _is_correcting(told: Told) -> bool:
     if not counts:
         turned = told.has("swapped") and len(told.words) <= MOST_TURNED
         return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
+    if counts_too_many(told.pieces, told.context):
+        return True
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True

@@ -79,12 +79,26 @@ def follows_an_opening(pieces: list[Piece], at: int) -> bool:
     if not 0 < at <= MOST_WORDS_OF_AN_OPENING:
         return False
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    if behind in OF_A_SESSION and (end := _behind_session(pieces, at + 1)) < len(pieces):
+        behind = K.COLON if pieces[end].kind is K.COLON else behind
     before = at - 1 - (at > 1 and pieces[at - 1].kind is K.FILLER)
     parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
     heads = behind is K.COLON or (parted and (behind in BEHIND_AN_OPENING or behind in (K.NUMBER, K.COMMA)))
     bulleted = 2 if pieces[0].kind is K.NUMBER and is_bullet(pieces, 0) else 0
     ahead = pieces[bulleted:at]
     return heads and SAID.isdisjoint([piece.kind for piece in ahead])
+
+
+OF_A_SESSION = frozenset((K.HEADING, K.FILLER))
+MOST_OF_A_SESSION = 3
+
+
+def _behind_session(pieces: list[Piece], at: int) -> int:
+    """The place behind the words of "friday's workout", "monday's push day"."""
+    end = at
+    while end < min(len(pieces), at + MOST_OF_A_SESSION) and pieces[end].kind in OF_A_SESSION:
+        end += 1
+    return end
 
 
 def closes_the_sets(pieces: list[Piece], at: int) -> bool:

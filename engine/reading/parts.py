@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from engine.reading.correcting import latest_of_it, run_of_it, two_latest
 from engine.reading.kinds import K
@@ -91,6 +92,7 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
         _place(part, pieces, at, group)
         if _all_said(piece):
             part.whole = True
+            _counted_whole(part, pieces[at + 1 :], group)
         elif piece.kind is K.BOTH:
             part.both = True
         elif piece.text in SINGLE:
@@ -117,6 +119,27 @@ def _place(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord])
         _point(part, len(group) // 2 + 1 if len(group) % 2 else 0, group)
     elif piece.kind is K.EXTREME:
         _extreme(part, piece, group)
+
+
+def _counted_whole(part: Part, behind: Sequence[Piece], group: list[SetRecord]) -> None:
+    """ "all three were": so many sets, and no reps."""
+    number = behind[0] if behind and behind[0].kind is K.NUMBER else None
+    verb = next((at for at, piece in enumerate(behind) if is_be(piece)), 0)
+    if number is None or number.role not in (Role.BARE, Role.SETS) or not 1 <= verb <= 1 + MOST_BETWEEN:
+        return
+    part.used.append(number)
+    part.missing = part.missing or number.value > len(group)
+    part.places = group[-int(number.value) :]
+
+
+def counts_too_many(pieces: Sequence[Piece], context: Context) -> bool:
+    """ "all three were", where only two stand."""
+    told = any(_all_said(a) and b.kind is K.NUMBER for a, b in pairwise(pieces))
+    return told and any(map(is_be, pieces)) and part_told(pieces, context).missing
+
+
+MOST_BETWEEN = 3
+"""How many words may stand between "all three" and "were": "all three of those sets were"."""
 
 
 def _all_said(piece: Piece) -> bool:

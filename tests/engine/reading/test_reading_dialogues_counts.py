@@ -109,6 +109,10 @@ pull ups 10 8 7 | they were weighted, 5kg => pull-up 10 at +5 kg, 8 at +5 kg, 7 
 pull ups 10 8 7 | it was 10 8 8 => pull-up 10, 2×8
 dips +10 3x8 | +15 not +10 => dip 3×8 at +15 kg
 dips +10 3x8 | 15kg not 10 => dip 3×8 at +15 kg
+leg press 3x12 145 | did 4 of those, not 3 => leg press 4×12 at 145 kg
+leg press 3x12 145 | actualy it was 4 of them not 3 => leg press 4×12 at 145 kg
+leg press 3x12 145 | 2 not 3 => leg press 2×12 at 145 kg
+leg press 3x3 145 | 2 not 3 => leg press 3×2 at 145 kg
 """  # noqa: E501 — one dialogue a line
 
 

@@ -63,6 +63,10 @@ bench 4x6 70 | c'etait hier => barbell bench press 4×6 at 70 kg on 2025-03-13
 bench 4x6 70 | era ieri => barbell bench press 4×6 at 70 kg on 2025-03-13
 bench 4x6 70 | foi ontem => barbell bench press 4×6 at 70 kg on 2025-03-13
 bench 4x6 70 | dat was gisteren => barbell bench press 4×6 at 70 kg on 2025-03-13
+squat 115x3 | bench 60x6 | both of those were yesterday, posting late => barbell back squat 3 at 115 kg; barbell bench press 6 at 60 kg on 2025-03-13
+yesterday: bench 80x5 | squat 100x4 | the squat was yesterday too => barbell bench press 5 at 80 kg; barbell back squat 4 at 100 kg on 2025-03-13
+yesterday: bench 80x5 | squat 100x4 | squats also yesterday => barbell bench press 5 at 80 kg; barbell back squat 4 at 100 kg on 2025-03-13
+squat 100x5 | still part of thursdays workout: push ups 20 18 15 => barbell back squat 5 at 100 kg; push-up 20, 18, 15 on 2025-03-13
 """  # noqa: E501 — one dialogue a line
 
 

@@ -75,6 +75,9 @@ bench 80x5 | 82.5x4 | delete set 1 => barbell bench press 4 at 82.5 kg
 bench 80x5 | 82.5x4 | remove the warm up => barbell bench press 5 at 80 kg, 4 at 82.5 kg
 bench 80x5 | 82.5x4 | that was wrong => barbell bench press 5 at 80 kg, 4 at 82.5 kg
 bench 80x5 | 82.5x4 | that's wrong => barbell bench press 5 at 80 kg, 4 at 82.5 kg
+front squat 70x5 | 5 | 5 | all three were back squats => barbell back squat 3×5 at 70 kg
+front squat 70x5 | 5 | 5 | all 3 of those were back squats sorry => barbell back squat 3×5 at 70 kg
+front squat 70x5 | 5 | all three were back squats => barbell front squat 2×5 at 70 kg
 """  # noqa: E501 — one dialogue a line
 
 

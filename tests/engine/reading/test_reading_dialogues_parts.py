@@ -101,6 +101,9 @@ bench 80x5 | dips 12 10 8 | last two dips were 9 and 7 => barbell bench press 5 
 leg press 3x12 150 | it was 160 for the last one => leg press 2×12 at 150 kg, 12 at 160 kg
 leg press 3x12 150 | 10 not 12 on the last set => leg press 2×12 at 150 kg, 10 at 150 kg
 leg press 3x12 150 | last one 160 not 150 => leg press 2×12 at 150 kg, 12 at 160 kg
+bench 60x8 | 8 | 8 | and 7 on the third => barbell bench press 2×8 at 60 kg, 7 at 60 kg
+bench 60x8 | 8 | and 7 on the third => barbell bench press 2×8 at 60 kg, 7 at 60 kg
+bench 60x8 | 8 | 8 | all three were at 62.5 => barbell bench press 3×8 at 62.5 kg
 """  # noqa: E501 — one dialogue a line
 
 

@@ -146,6 +146,18 @@ bench 80x5 | oops kg => barbell bench press 5 at 80 kg
 bench 180lb x5 | kg not lb => barbell bench press 5 at 180 kg
 bench 80x5 | it was 180lb => barbell bench press 5 at 180 lb
 bench 80x5 | no, 180 lb => barbell bench press 5 at 180 lb
+bench 60 9 8 7 | oops the frist one was 8 => barbell bench press 2×8 at 60 kg, 7 at 60 kg
+bench 60 9 8 7 | the secnod one was 9 => barbell bench press 2×9 at 60 kg, 7 at 60 kg
+bench 60 9 8 7 | sorry lsat was 8 => barbell bench press 9 at 60 kg, 2×8 at 60 kg
+db bench 26kg 3x10 | mb took the 28s => dumbbell bench press 3×10 at 28 kg each
+db bench 26kg 3x10 | sorry, used the 24s => dumbbell bench press 3×10 at 24 kg each
+db bench 26kg 3x10 | those were the 28s => dumbbell bench press 3×10 at 28 kg each
+db bench 26kg 3x10 | someone took the 28s => dumbbell bench press 3×10 at 26 kg each
+dips 9 9 7 | those had 10kg on the belt => dip 2×9 at +10 kg, 7 at +10 kg
+dips 9 9 7 | the last one had 5 kg on => dip 2×9, 7 at +5 kg
+dips 9 9 7 | those had 10 kg of help => dip 2×9 at −10 kg, 7 at −10 kg
+dips 9 9 7 | that took 45 min => dip 2×9, 7
+dips 9 9 7 | esos tenían 10 kg => dip 2×9 at +10 kg, 7 at +10 kg
 """
 
 
