@@ -16,8 +16,10 @@ LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
 LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.ROUNDS))
 LABEL_WORDS = frozenset((K.PLAIN, K.FILLER, K.EACH))
-NUMBERED = ("#", "round", "r", "runde", "ronda")
+NUMBERED = frozenset(("#", "round", "r", "runde", "ronda"))
 LONGEST_LABEL = 2
+MAY_BE_A_LABEL = LABEL_WORDS | {K.NUMBER, K.SETS, K.DASH, K.STOP, K.TIMES, K.OTHER_SIGN}
+CLAUSE_STARTS = SEPARATORS | {K.COLON, K.SLASH, K.NAME, K.PLUS}
 AT_A_LINE_START = frozenset((K.SLASH, K.TIMES))
 
 
@@ -25,11 +27,14 @@ def may_hold_labels(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether these pieces, which are of these kinds, may hold a label or a bullet."""
     if not kinds.isdisjoint(LABEL_KINDS):
         return True
-    words = [piece.text for piece in pieces if piece.kind in LABEL_WORDS]
-    if any([len(word) <= LONGEST_LABEL or word in NUMBERED for word in words]):
-        return True
-    starts = K.LINE in kinds or pieces[0].kind in (K.TIMES, K.NUMBER)
-    return starts and not kinds.isdisjoint(AT_A_LINE_START)
+    if not kinds.isdisjoint(LABEL_WORDS):
+        words = [piece.text for piece in pieces if piece.kind in LABEL_WORDS]
+        if any([len(word) <= LONGEST_LABEL or word in NUMBERED for word in words]):
+            return True
+    if K.LINE in kinds:
+        return not kinds.isdisjoint(AT_A_LINE_START)
+    first = pieces[0].kind
+    return first is K.TIMES or (first is K.NUMBER and K.SLASH in kinds and K.NAME in kinds)  # "* squat", "2/ squat"
 
 
 def without_labels(pieces: list[Piece]) -> list[Piece]:
@@ -40,14 +45,16 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
     line_start = clause_start = True
     while at < len(pieces):
         piece = pieces[at]
-        skipped = _label(pieces, at, line_start, clause_start) if clause_start else at
-        if skipped > at:
-            at = skipped
-            line_start = False
-            continue
+        kind = piece.kind
+        if clause_start and (kind in MAY_BE_A_LABEL or piece.text in NUMBERED):
+            skipped = _label(pieces, at, line_start)
+            if skipped > at:
+                at = skipped
+                line_start = False
+                continue
         out.append(piece)
-        line_start = piece.kind is K.LINE or (line_start and piece.kind in (K.DATE, K.OTHER_SIGN))
-        clause_start = line_start or piece.kind in SEPARATORS or piece.kind in (K.COLON, K.SLASH, K.NAME, K.PLUS)
+        line_start = kind is K.LINE or (line_start and kind in (K.DATE, K.OTHER_SIGN))
+        clause_start = line_start or kind in CLAUSE_STARTS
         at += 1
     return out
 
@@ -93,7 +100,7 @@ def _dotted(pieces: list[Piece]) -> list[int]:
     ]
 
 
-def _label(pieces: list[Piece], at: int, line_start: bool, clause_start: bool) -> int:
+def _label(pieces: list[Piece], at: int, line_start: bool) -> int:
     """The place behind a label that starts here, or `at` where none does."""
     piece, after = pieces[at], _kind(pieces, at + 1)
     if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or _is_star(pieces, at)):

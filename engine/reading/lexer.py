@@ -10,13 +10,14 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
-from functools import lru_cache
 
 from engine.catalogue.catalogue import normalise
 from engine.reading.decimal_commas import DecimalCommas
+from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, plain_word
 from engine.reading.pieces import (
+    DECIMAL_ENDINGS,
     LAST_OF_THE_REPS,
     LAST_OF_THE_SETS,
     LETTERS,
@@ -28,21 +29,27 @@ from engine.reading.pieces import (
     SIXTY,
     SPACED_LETTERS,
     UNIT_ROLES,
+    UNTOLD,
     Piece,
     Role,
     name_piece,
     number_piece,
     sign_piece,
+    word_piece,
 )
+from engine.reading.token_walk import KNOWN
 from engine.reading.tokens import HALF, Shape, Token
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
 
 
-@lru_cache(maxsize=8_192)
-def folded(word: str) -> str:
-    """The word as the catalogue keeps it."""
-    return normalise(word)
+def _folded(word: str) -> tuple[str, str]:
+    """The word as the catalogue keeps it, and its first part where it has several there."""
+    folded = normalise(word)
+    return folded, folded.partition(" ")[0]
+
+
+FOLDED = Kept(_folded)
 
 
 @dataclass(slots=True)
@@ -53,16 +60,21 @@ class Lexer(DecimalCommas):
     """Whether a left side is told anywhere; None: not looked for yet."""
 
     def run(self) -> list[Piece]:
-        at = 0
-        end = len(self.tokens)
-        while at < end:
-            token = self.tokens[at]
-            at = READERS[token.shape](self, at, token)
-        return self.out
-
-    def line(self, at: int, token: Token) -> int:
-        self.out.append(sign_piece(K.LINE, token))
-        return at + 1
+        """The pieces of the message. What no neighbour changes is made here; all else by the reader of its shape."""
+        tokens, out, made = self.tokens, self.out, tuple.__new__
+        at, behind = 0, len(tokens)
+        while at < behind:
+            token = tokens[at]
+            shape, text, start, end, glued, value = token
+            if shape is Shape.NUMBER and self._stands_alone(at):
+                out.append(made(Piece, (K.NUMBER, start, end, glued, text, value or NOTHING, *UNTOLD)))
+                at += 1
+            elif text in SURE_SIGNS and shape is not Shape.WORD:
+                out.append(made(Piece, (SURE_SIGNS[text], start, end, glued, text, NOTHING, *UNTOLD)))
+                at += 1
+            else:
+                at = READERS[shape](self, at, token)
+        return out
 
     def clock(self, at: int, token: Token) -> int:
         after = self._token(at + 1)
@@ -89,12 +101,12 @@ class Lexer(DecimalCommas):
     # ---- signs
 
     def sign(self, at: int, token: Token) -> int:
-        _, text, start, end, glued, _ = token
+        text = token.text
         if text in "+-" and self._signs_a_change(at, token):
             return self._change(at, token)
-        if glued and text in TYPED_TWICE and self.out and self.out[-1].text == text:
+        if token.glued and text in TYPED_TWICE and self.out and self.out[-1].text == text:
             return at + 1  # "3x6@@80"
-        self.out.append(Piece(SIGN_KINDS.get(text, K.OTHER_SIGN), start, end, glued, text))
+        self.out.append(sign_piece(SIGN_KINDS.get(text, K.OTHER_SIGN), token))
         return at + 1
 
     def _change(self, at: int, token: Token) -> int:
@@ -108,7 +120,7 @@ class Lexer(DecimalCommas):
 
     def number(self, at: int, token: Token) -> int:
         after = self.ahead[at + 1]
-        if after is None or after.text in NO_SUFFIX:
+        if after is None or self._stands_alone(at):
             self.out.append(number_piece(token, token.value or NOTHING))
             return at + 1
         if token.value == 1 and self._one_as_word(at):
@@ -126,6 +138,16 @@ class Lexer(DecimalCommas):
             piece, at = self._with_suffix(piece, at, behind)
         self.out.append(piece)
         return at
+
+    def _stands_alone(self, at: int) -> bool:
+        """Whether nothing behind the number here is part of it, or says what it counts."""
+        after = self.ahead[at + 1]
+        if after is None or after.text in NO_SUFFIX:
+            return True
+        if after.text == ",":
+            digits = self.ahead[at + 2]
+            return digits is None or digits.text not in DECIMAL_ENDINGS
+        return after.shape is Shape.NUMBER and not after.glued
 
     def _questions_a_digit(self, at: int, token: Token, value: Decimal) -> bool:
         """ "1?5": a digit that the writer could not read."""
@@ -145,7 +167,7 @@ class Lexer(DecimalCommas):
         if not (runs_on and letters.text == "e"):
             if len(letters.text) > LONGEST_RUN_ON or letters.text in LETTERS or letters.text in KNOWN_LETTERS:
                 return 0
-            if self._unit_of(letters) is not None or folded(letters.text) in self.catalogue.phrases:
+            if self._unit_of(letters) is not None or FOLDED[letters.text][0] in self.catalogue.phrases:
                 return 0
         token, last = self.tokens[at], self.tokens[at + 1 + bool(runs_on)]
         text = f"{token.text}{letters.text}{digits.text if runs_on and digits is not None else ''}"
@@ -175,23 +197,31 @@ class Lexer(DecimalCommas):
             return piece, at
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             return self._with_letter(piece, at, after)
-        kind = self._unit_of(after)
+        kind = self._unit_behind(piece, at, after)
+        if kind is None:
+            return piece, at
+        counted = _with_unit(piece, kind, after)
+        if kind is K.MINUTES:
+            return self._with_seconds(counted, at + 1)
+        return counted, self._behind_second_unit(at + 1)
+
+    def _unit_behind(self, piece: Piece, at: int, after: Token) -> K | None:
+        """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
+        plain, meaning, begins = KNOWN[after.text]
+        kind = meaning.kind if meaning is not None else None
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
             kind = K.TIMES_WORD  # "80x8 3 mal"
-        if (
-            kind is None
-            or kind not in UNIT_ROLES
-            or self._is_label(kind)
-            or self._phrase_begins(at)
-            or self._equals_a_number(at)
-        ):
-            return piece, at
+        if kind is None or kind not in UNIT_ROLES or self._is_label(kind):
+            return None
+        if begins and self._longer_phrase(plain, at + 1) is not None:
+            return None  # "3 reps in reserve", "5 reps left"
+        if self.ahead[at + 1] is None:
+            return kind
+        if self._equals_a_number(at) or self._numbers_a_set(piece, at, after):
+            return None
         if kind is K.TIMES_WORD and self._is_load_times(piece, at):
-            return piece, at
-        if self._numbers_a_set(piece, at, after) or (after.text == "с" and self._is_number(at + 1)):
-            return piece, at
-        counted = self._with_unit(piece, kind, after)
-        return self._with_seconds(counted, at + 1) if kind is K.MINUTES else (counted, self._behind_second_unit(at + 1))
+            return None
+        return None if after.text == "с" and self._is_number(at + 1) else kind
 
     def _with_letter(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         role, unit = LETTERS[after.text]
@@ -258,13 +288,6 @@ class Lexer(DecimalCommas):
             self.tells_left = "l" in words or ("left" in words and "s" not in words)  # "2s 5r 60, had 4 left"
         return self.tells_left
 
-    def _with_unit(self, piece: Piece, kind: K, after: Token) -> Piece:
-        role, unit = UNIT_ROLES[kind]
-        value = piece.value * SIXTY if kind is K.MINUTES else piece.value
-        return Piece(
-            K.NUMBER, piece.start, after.end, piece.glued, piece.text, value, role, unit, spelled=piece.spelled
-        )
-
     def _behind_second_unit(self, at: int) -> int:
         """Passes over the same load in the other unit: 70kg/154lb, 70 kg (154 lb)."""
         sign, number, unit = self._token(at), self._token(at + 1), self._token(at + 2)
@@ -298,9 +321,12 @@ class Lexer(DecimalCommas):
             self.out.append(name_piece(token, self.tokens[end - 1].end, text, owners))
             return end
         if phrase is None:
-            self.out.append(Piece(K.PLAIN, token.start, token.end, token.glued, token.text))
+            self.out.append(word_piece(K.PLAIN, token, token.end, 0))
             return at + 1
         meaning, end = phrase
+        if meaning.kind not in TOLD_BY_NEIGHBOURS:
+            self.out.append(word_piece(meaning.kind, token, self.tokens[end - 1].end, meaning.value or 0))
+            return end
         piece = self._meant(meaning, at, end)
         if meaning.kind is K.NUMBER_WORD and (whole := self._spelled_out(meaning.value or 0, end)).end > end:
             role = Role.BARE if whole.is_clear else Role.UNREADABLE
@@ -358,7 +384,7 @@ class Lexer(DecimalCommas):
         while at < len(self.tokens) and len(run) < longest:
             token = self.tokens[at]
             if token.shape is Shape.WORD or (not run and token.shape is Shape.NUMBER):
-                run.append((folded(token.text), at + 1))
+                run.append((FOLDED[token.text][0], at + 1))
             elif token.text == "&":
                 run.append(("and", at + 1))
             elif not (token.text in "-." and token.glued and run and self._glued_word(at + 1)):
@@ -368,8 +394,8 @@ class Lexer(DecimalCommas):
 
     def _longest_name(self, at: int, token: Token) -> tuple[tuple[ExerciseName, ...], int, str] | None:
         phrases, taught = self.catalogue.phrases, self.taught
-        word = folded(token.text)
-        longest = self.catalogue.longest_phrase if taught else self.catalogue.longest.get(word.partition(" ")[0], 0)
+        word, first = FOLDED[token.text]
+        longest = self.catalogue.longest_phrase if taught else self.catalogue.longest.get(first, 0)
         if not longest:
             return None
         after = self.ahead[at + 1]
@@ -386,7 +412,22 @@ class Lexer(DecimalCommas):
         return found
 
 
+def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
+    role, unit = UNIT_ROLES[kind]
+    value = piece.value * SIXTY if kind is K.MINUTES else piece.value
+    return Piece(
+        K.NUMBER, piece.start, after.end, piece.glued, piece.text, value, role, unit, (), 0, False, piece.spelled
+    )
+
+
+TOLD_BY_NEIGHBOURS = frozenset((K.NUMBER_WORD, K.HALF, K.MINUTES, K.LAST, K.EACH, K.VARIANT))
+"""Meanings of a word that the words around it have a say in."""
 TYPED_TWICE = frozenset("@,=/")
+SURE_SIGNS = {
+    "\n": K.LINE,
+    **{text: kind for text, kind in SIGN_KINDS.items() if text not in "+-" and text not in TYPED_TWICE},
+}
+"""Signs, and the end of a line, that are the same wherever they stand."""
 ENDS_A_NAME = frozenset((Shape.NUMBER, Shape.LINE))
 ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
 BEHIND_WHICH_ONE_COUNTS = frozenset((K.TIMES, K.PLUS, K.SLASH, K.DASH, K.FOR, K.AT, K.BY, K.RIR, K.RPE))
@@ -406,7 +447,6 @@ READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.NUMBER: Lexer.number,
     Shape.WORD: Lexer.word,
     Shape.SIGN: Lexer.sign,
-    Shape.LINE: Lexer.line,
     Shape.CLOCK: Lexer.clock,
     Shape.HOURS: Lexer.hours,
     Shape.ORDINAL: Lexer.ordinal,

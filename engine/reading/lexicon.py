@@ -9,7 +9,7 @@ a longer phrase goes before a shorter one. To add a language, add a file: its na
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
@@ -29,13 +29,13 @@ class Meaning:
 
 @dataclass(frozen=True, slots=True)
 class Lexicon:
-    """Shape: `phrases` by folded words joined with spaces; `longest` by the first word: how many words to try.
+    """Shape: `phrases` by folded words joined with spaces; `begun`: what longer phrases begin with, word by word.
 
     `also_weekdays` are days of the week whose word an earlier meaning claims: "quinta" is fifth, and Thursday.
     """
 
     phrases: Mapping[str, Meaning]
-    longest: Mapping[str, int]
+    begun: frozenset[str]
     also_weekdays: Mapping[str, int]
 
 
@@ -70,21 +70,21 @@ def assemble(texts: list[tuple[str, str]]) -> Lexicon:
     Errors: MalformedWords, naming file and line.
     """
     phrases: dict[str, Meaning] = {}
-    longest: dict[str, int] = {}
     also_weekdays: dict[str, int] = {}
     for file, text in texts:
         for meaning, words in _said(file, text):
             first = phrases.setdefault(" ".join(words), meaning)
             if meaning.kind is K.WEEKDAY and first.kind is K.ORDINAL and meaning.value is not None:
                 also_weekdays[" ".join(words)] = meaning.value
-            longest[words[0]] = max(longest.get(words[0], 0), len(words))
     for phrase, meaning in [(phrase, meaning) for phrase, meaning in phrases.items() if "'" in phrase]:
         bare = phrase.replace("'", "")  # "thats", "couldnt": typed on a telephone
-        if bare not in phrases:
-            words = bare.split()
-            phrases[bare] = meaning
-            longest[words[0]] = max(longest.get(words[0], 0), len(words))
-    return Lexicon(phrases, longest, also_weekdays)
+        phrases.setdefault(bare, meaning)
+    return Lexicon(phrases, _begun(phrases), also_weekdays)
+
+
+def _begun(phrases: Iterable[str]) -> frozenset[str]:
+    """All that is said before a phrase is whole: "in" and "in the" of "in the tank"."""
+    return frozenset(phrase[:at] for phrase in phrases for at, letter in enumerate(phrase) if letter == " ")
 
 
 def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:

@@ -43,19 +43,20 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     if kinds & EFFORT_WORDS:
         pieces = with_efforts(pieces)
     rated = kinds & {K.SLASH, K.OF, K.OUT_OF} and kinds & RATED
-    if rated or not kinds.isdisjoint(BESIDE_WORDS) or _holds_odd_numbers(pieces):
+    if rated or not kinds.isdisjoint(BESIDE_WORDS) or _holds_odd_numbers(pieces, kinds):
         pieces = _beside(pieces)
     return pieces
 
 
-def _holds_odd_numbers(pieces: list[Piece]) -> bool:
+def _holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
-    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
-    if not ODD_ROLES.isdisjoint([number.role for number in numbers]):
+    if [piece for piece in pieces if piece.kind is K.NUMBER and (piece.role in ODD_ROLES or _may_be_tempo(piece.text))]:
         return True
-    if TEMPO_DIGITS in [len(number.text) for number in numbers]:
-        return True
-    return not HALVES_OF_THE_DAY.isdisjoint([piece.text for piece in pieces])
+    return not kinds <= WORDLESS and not HALVES_OF_THE_DAY.isdisjoint([piece.text for piece in pieces])
+
+
+def _may_be_tempo(digits: str) -> bool:
+    return len(digits) == TEMPO_DIGITS and digits.isdigit()
 
 
 def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
@@ -76,9 +77,10 @@ def _beside(pieces: list[Piece]) -> list[Piece]:
     at = 0
     readers = BESIDE_TEMPOS if any([tells_tempo(piece) for piece in pieces]) else BESIDE
     while at < len(pieces):
-        gather = readers.get(pieces[at].kind)
+        piece = pieces[at]
+        gather = readers.get(piece.kind)
         if gather is None:
-            out.append(pieces[at])
+            out.append(piece)
             at += 1
         else:
             at = gather(pieces, at, out)
@@ -342,8 +344,11 @@ def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    piece = pieces[at]
-    if kind_at(pieces, at + 1) in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
+    piece, after = pieces[at], kind_at(pieces, at + 1)
+    if after in LEAVING_A_NUMBER and piece.role is Role.BARE and len(piece.text) != TEMPO_DIGITS:
+        out.append(piece)
+        return at + 1
+    if after in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
         return at + 3
     behind = of_the_day(pieces, at, out)
     if behind > at:
@@ -387,4 +392,9 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
 
 BESIDE_TEMPOS = {**BESIDE, K.NUMBER: _x_tempo}
 BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
+LEAVING_A_NUMBER = frozenset((None, K.TIMES, K.NUMBER, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.NAME))
+"""Behind a plain number these make nothing of it but what it is."""
+WORDLESS = frozenset(
+    (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.SLASH, K.DASH, K.PLUS)
+)
 ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL, Role.SECONDS))

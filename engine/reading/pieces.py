@@ -85,6 +85,13 @@ def sign_piece(kind: K, token: Token) -> Piece:
     return tuple.__new__(Piece, (kind, start, end, glued, text, NOTHING, *UNTOLD))
 
 
+def word_piece(kind: K, token: Token, end: int, told: int) -> Piece:
+    """A word, or a phrase up to `end`, and the number that its meaning carries."""
+    _, text, start, _, glued, _ = token
+    fields = (kind, start, end, glued, text, NOTHING, Role.BARE, None, (), told, False, False, (), None)
+    return tuple.__new__(Piece, fields)
+
+
 def name_piece(token: Token, end: int, text: str, names: tuple[ExerciseName, ...]) -> Piece:
     """The name of an exercise, and those it may name."""
     fields = (K.NAME, token.start, end, token.glued, text, NOTHING, Role.BARE, None, names, 0, False, False, (), None)

@@ -124,7 +124,7 @@ NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
 def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with the days that are told gathered into one piece each."""
-    if not kinds.isdisjoint(MAY_TELL_A_DAY) or _heads_with_a_number(pieces):
+    if not kinds.isdisjoint(MAY_TELL_A_DAY) or (K.LINE in kinds and _heads_with_a_number(pieces)):
         return with_dates(pieces, context.now, context.unit)
     return pieces
 

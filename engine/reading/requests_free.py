@@ -12,11 +12,11 @@ none of these.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
-from engine.reading.phrasebook import Phrasebook, spoken
+from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Act, Context
 from engine.values.ids import ExerciseName
@@ -72,15 +72,20 @@ def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> 
 
 def undoes(words: Sequence[str], book: Phrasebook) -> bool:
     """Whether the latest set is to go, in any words that only point at it: "bin my last set"."""
-    length = max((len(cue.split()) for cue in book.cues["delete"] if _opens_with(words, cue)), default=0)
+    if book.cues["pointsback"].isdisjoint(words):
+        return False
+    length = _opening(words, book.cues["delete"])
     behind = words[length:]
     points = not book.cues["pointsback"].isdisjoint(behind)
     return length > 0 and points and all(word in book.cues["lastone"] for word in behind)
 
 
-def _opens_with(words: Sequence[str], cue: str) -> bool:
-    parts = cue.split()
-    return list(words[: len(parts)]) == parts
+def _opening(words: Sequence[str], cues: Set[str]) -> int:
+    """How many words the longest of these cues has that the words begin with; 0 where they begin with none."""
+    for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):
+        if " ".join(words[:length]) in cues:
+            return length
+    return 0
 
 
 UNENDED = frozenset(("for", "with", "and", "my", "the", "i", "is"))

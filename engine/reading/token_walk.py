@@ -3,12 +3,30 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
+from engine.reading.kept import Kept
 from engine.reading.kinds import K
-from engine.reading.lexicon import Lexicon, Meaning, lexicon, plain_word
+from engine.reading.lexicon import Meaning, lexicon, plain_word
 from engine.reading.tokens import Shape, Token
 
 BEHIND_THE_END = (None,) * 8
+
+
+class KnownWord(NamedTuple):
+    """A word as the lexicon has it: plain, what it means alone, and whether longer phrases begin with it."""
+
+    plain: str
+    meaning: Meaning | None
+    begins: bool
+
+
+def _known(text: str) -> KnownWord:
+    plain = plain_word(text)
+    return KnownWord(plain, lexicon().phrases.get(plain), plain in lexicon().begun)
+
+
+KNOWN = Kept(_known)
 
 
 @dataclass(slots=True)
@@ -16,7 +34,6 @@ class TokenWalk:
     """The tokens of a message, and what stands at a place of them."""
 
     tokens: list[Token]
-    words: Lexicon = field(default_factory=lexicon, kw_only=True)
     ahead: list[Token | None] = field(init=False)
     """The tokens, and None behind them, as far as anything looks ahead."""
 
@@ -24,29 +41,22 @@ class TokenWalk:
         self.ahead = [*self.tokens, *BEHIND_THE_END]
 
     def _unit_of(self, token: Token) -> K | None:
-        meaning = self.words.phrases.get(plain_word(token.text)) if token.shape is Shape.WORD else None
+        meaning = KNOWN[token.text].meaning if token.shape is Shape.WORD else None
         return meaning.kind if meaning else None
 
-    def _phrase_begins(self, at: int) -> bool:
-        """A unit word that starts a longer phrase is no unit: "3 reps in reserve", "5 reps left"."""
-        found = self._longest_phrase(at)
-        return found is not None and found[1] - at > 1
-
     def _longest_phrase(self, at: int) -> tuple[Meaning, int] | None:
-        phrase = plain_word(self.tokens[at].text)
-        longest = self.words.longest.get(phrase, 0)
-        if not longest:
-            return None
-        meaning, at = self.words.phrases.get(phrase), at + 1
-        found = (meaning, at) if meaning is not None else None
-        for _ in range(longest - 1):
-            at = self._next_word(at)
-            if at < 0:
-                break
-            phrase = f"{phrase} {plain_word(self.tokens[at].text)}"
-            meaning, at = self.words.phrases.get(phrase), at + 1
-            if meaning is not None:
-                found = meaning, at
+        phrase, meaning, begins = KNOWN[self.tokens[at].text]
+        found = (meaning, at + 1) if meaning is not None else None
+        return self._longer_phrase(phrase, at + 1) or found if begins else found
+
+    def _longer_phrase(self, phrase: str, at: int) -> tuple[Meaning, int] | None:
+        """The longest of the phrases that go on from this one; `at` is the place behind it."""
+        phrases, begun = lexicon().phrases, lexicon().begun
+        found: tuple[Meaning, int] | None = None
+        while phrase in begun and (at := self._next_word(at)) >= 0:
+            phrase, at = f"{phrase} {KNOWN[self.tokens[at].text].plain}", at + 1
+            if phrase in phrases:
+                found = phrases[phrase], at
         return found
 
     def _next_word(self, at: int) -> int:

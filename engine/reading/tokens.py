@@ -17,9 +17,10 @@ import unicodedata
 from collections.abc import Callable, Mapping
 from decimal import Decimal
 from enum import Enum
-from functools import lru_cache
+from functools import lru_cache, partial
 from typing import TYPE_CHECKING, NamedTuple
 
+from engine.reading.kept import Kept
 from engine.reading.members import members_of
 
 LONGEST_TEXT = 4_096
@@ -131,15 +132,14 @@ def tokenize(cleaned: str) -> list[Token]:
     found: list[Token] = []
     before = -1
     for match in PATTERN.finditer(cleaned):
-        group = match.lastgroup or ""
+        group = match.lastindex or 0
         start, end = match.span(group)
-        shape, text, value = told(group, match[group])
+        shape, text, value = TOLD[group][match[group]]
         found.append(tuple.__new__(Token, (shape, text, start, end, start == before, value)))
         before = end
     return found
 
 
-@lru_cache(maxsize=8_192)
 def told(group: str, text: str) -> tuple[TokenShape, str, Decimal | None]:
     """What a group of the pattern tells by this text: its shape, how it is spelled everywhere, what it counts."""
     shape, spelled, counted = GROUPS[group]
@@ -201,3 +201,7 @@ GROUPS: Mapping[str, tuple[TokenShape, Callable[[str], str] | None, Callable[[st
     "sign": (Shape.SIGN, ONE_SIGN.__getitem__, None),
 }
 """What a group of the pattern tells: its shape, how it is spelled everywhere, and what it counts."""
+TOLD: Mapping[int, Kept[tuple[TokenShape, str, Decimal | None]]] = {
+    place: Kept(partial(told, group)) for group, place in PATTERN.groupindex.items()
+}
+"""What the groups told before, by the place of the group in the pattern."""
