@@ -183,19 +183,24 @@ class NumberChunks(TimesChunks):
         if kind is K.OF and chunk.size == 1 and self._number_behind(1):
             return self._counts_of(chunk)
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
-            ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
-            if self.pieces[self.at].text == "na" and ahead.value > chunk.factors[0][-1].value:
-                return False  # "8 7 6 na 85"
-            chunk.counts_behind = self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued
-            if chunk.counts_behind and chunk.factors[0][0].role is Role.CHANGE:
-                self.at += 1  # "+5 for 3x5": the sets stand behind
-                return False
-            chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
-            return chunk.spoken_for and ahead.role is not Role.SETS
+            return self._spoken_for(chunk)
         if kind is not K.EACH or self._kind(1) is not K.TIMES:
             return False
         self._tell_each(self.pieces[self.at])
         return not self._sides_repeated(chunk) and self._times_joins(chunk, 1)
+
+    def _spoken_for(self, chunk: Chunk) -> bool:
+        """ "100 for 5", "30 s for 3 sets": whether what stands behind "for" belongs to this chunk."""
+        ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
+        if self.pieces[self.at].text == "na" and ahead.value > chunk.factors[0][-1].value:
+            return False  # "8 7 6 na 85"
+        if self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued:
+            chunk.counts_behind = True
+            if chunk.factors[0][0].role is Role.CHANGE:
+                self.at += 1  # "+5 for 3x5": the sets stand behind
+                return False
+        chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
+        return chunk.spoken_for and ahead.role is not Role.SETS
 
     def _sides_repeated(self, chunk: Chunk) -> bool:
         """ "16k 8 each side x 4", "8 each leg x 4 at 16": so many reps a side, and so many sets."""

@@ -11,10 +11,22 @@ else is left to that grammar: a number with a role of its own, lists of loads, s
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from engine.reading.choices import MOST_OUT, MOST_SETS, Choice, FirstAs, PairAs, Traits, TripleAs, may_be_reps, whole
-from engine.reading.chunks import Chunk, Chunks
+from engine.reading.choices import (
+    LOADED_COUNTS,
+    LOADS,
+    MOST_OUT,
+    MOST_SETS,
+    Choice,
+    FirstAs,
+    PairAs,
+    Traits,
+    TripleAs,
+    may_be_reps,
+    whole,
+)
+from engine.reading.chunks import LAST_SET, Chunk, Chunks, numbers_in
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_adding import full_reps
@@ -25,17 +37,23 @@ from engine.values.effort import Effort
 from engine.values.sets import SetKind
 
 PLAIN_FLAGS = frozenset(
-    ("found", "notes", "loose", "unit", "last_to_failure", "body", "same_load", "equipment", "each", "sides",
+    ("found", "notes", "loose", "unit", "last_to_failure", "last_effort", "placed_reps", "body", "same_load", "each",
+     "sides", "of_a_bar", "per_side", "assisted", "added", "band", "plates", "dumbbells", "equipment", "maximum",
      "dangling", "pins", "mixed_units")
 )  # fmt: skip
-"""What may be told beside the chunks; only the first six have a part in the sets."""
+"""What may be told beside the chunks: no more of it has a part in the shape of the sets than is asked for here."""
 PLAIN_MARKS = frozenset(
     ("factors", "before", "counted", "joiner", "at", "at_sign", "efforts", "effort_apart", "failure", "kind",
      "spoken_for")
 )  # fmt: skip
+SILENT_MARKS = frozenset(("factors", "before", "counted", "joiner", "spoken_for"))
 UNMARKED = 3
 """How many fields of a chunk are its own where nothing is marked on it."""
 HIGHEST_EFFORT = 10
+BARE_OR_LOAD = frozenset((Role.BARE, Role.LOAD))
+HEADS = LOADS - {Role.BAR} | {Role.BARE, Role.SETS}
+REPS = frozenset((Role.BARE, Role.REPS))
+TAILS = HEADS | REPS
 
 
 class NotPlain(Exception):
@@ -70,7 +88,7 @@ def plain_groups(chunks: Chunks, choice: Choice, traits: Traits) -> list[Group] 
     if traits.timed or traits.carried or traits.explosive or not chunks.__dict__.keys() <= PLAIN_FLAGS:
         return None
     try:
-        return PlainShaper(choice, traits).run(chunks)
+        return PlainShaper(chunks, choice, traits).run()
     except NotPlain:
         return None
 
@@ -86,18 +104,19 @@ class PlainShaper:
     has_group: bool = False
     has_single: bool = False
 
-    def __init__(self, choice: Choice, traits: Traits) -> None:
+    def __init__(self, chunks: Chunks, choice: Choice, traits: Traits) -> None:
+        self.chunks = chunks
         self.choice = choice
         self.traits = traits
         self.groups: list[Group] = []
         self.touched: list[Group] = []
 
-    def run(self, chunks: Chunks) -> list[Group]:
+    def run(self) -> list[Group]:
         """The sets in groups, as told.
 
         Errors: NotPlain.
         """
-        for chunk in chunks.found:
+        for chunk in self.chunks.found:
             self.touched = []
             marked = len(chunk.__dict__) > UNMARKED
             if chunk.counted or (marked and not chunk.__dict__.keys() <= PLAIN_MARKS):
@@ -106,8 +125,8 @@ class PlainShaper:
             if marked:
                 self._mark(chunk)
         self._finish()
-        if chunks.last_to_failure:
-            self._fail_last()
+        if not LAST_SETS.isdisjoint(self.chunks.__dict__):
+            self._last_set(self.chunks)
         return self.groups
 
     def _read(self, chunk: Chunk, factors: list[tuple[Piece, ...]]) -> None:
@@ -126,16 +145,27 @@ class PlainShaper:
             raise NotPlain
 
     def _one(self, number: Piece, chunk: Chunk) -> None:
-        if number.role is Role.BARE:
-            if self._is_reps(number, chunk):
-                self.listed = self.has_single = True
-                self._add(number, 1)
-                return
-            if self.traits.body or not number.value:
-                raise NotPlain
-        elif number.role is not Role.LOAD:
+        role = number.role
+        if role is Role.REPS or (role is Role.BARE and self._is_reps(number, chunk)):
+            self.listed = self.has_single = True
+            self._add(number, 1)
+        elif self._is_plain_load(number):
+            self._set_load(number)
+        else:
             raise NotPlain
-        self._set_load(number)
+
+    def _is_plain_load(self, number: Piece) -> bool:
+        role = number.role
+        if role is Role.BARE:
+            return not self.traits.body and bool(number.value)
+        if role is Role.PLURAL:
+            return self._may_be_reps_alone(number)
+        return role is Role.LOAD or role is Role.BODY or (role is Role.CHANGE and not self.listed)
+
+    def _may_be_reps_alone(self, load: Piece) -> bool:
+        """Whether all other numbers may be reps, so that "6s" in front of them is no count of reps: "6s: 60 70"."""
+        others = [number for number in numbers_in(self.chunks) if number is not load]
+        return all([number.role is Role.BARE and number.value in LOADED_COUNTS for number in others])
 
     def _is_reps(self, number: Piece, chunk: Chunk) -> bool:
         if not may_be_reps(number, self.traits):
@@ -151,7 +181,7 @@ class PlainShaper:
 
     def _add(self, number: Piece, count: int, load: Piece | None = None) -> None:
         reps = full_reps(number.value)
-        if not reps or number.role is not Role.BARE:
+        if not reps or number.role not in REPS:
             raise NotPlain
         load = load or self.load
         self.pending = self.pending and load is None
@@ -172,7 +202,7 @@ class PlainShaper:
 
     def _list(self, numbers: tuple[Piece, ...], chunk: Chunk) -> None:
         """ "60/8/8/7", or reps of the load in front: "60 8/8/7"."""
-        if self._is_paired(numbers, chunk) or chunk.at or self._open_group():
+        if self._is_paired(numbers, chunk) or self._open_group():
             raise NotPlain
         head = numbers[0]
         if is_load(head, self.traits):
@@ -196,7 +226,7 @@ class PlainShaper:
             self._add(number, 1)
 
     def _pair(self, first: tuple[Piece, ...], second: tuple[Piece, ...], chunk: Chunk) -> None:
-        if len(first) != 1 or (self.groups and first[0].spelled):
+        if len(first) != 1:
             raise NotPlain
         head, tail = first[0], second[0]
         if len(second) > 1:
@@ -206,6 +236,9 @@ class PlainShaper:
             self._reps_list(second)
             return
         self._check_two(head, tail)
+        if head.role is Role.SETS or (tail.role is Role.REPS and head.role is Role.BARE):
+            self._said_counts(head, tail)
+            return
         match settled_pair(head, tail, self.traits, chunk.spoken_for) or self.choice.pair:
             case PairAs.COUNTS:
                 self._counts(head, tail)
@@ -215,9 +248,16 @@ class PlainShaper:
                 self._load_reps(tail, head)
 
     def _check_two(self, head: Piece, tail: Piece) -> None:
-        plain = head.role in PLAIN_ROLES and tail.role in PLAIN_ROLES
+        plain = head.role in HEADS and tail.role in TAILS
         if not plain or (self.traits.two_implements and head.value == 2):
             raise NotPlain
+        if self.groups and (head.spelled or head.role is Role.SETS):
+            raise NotPlain  # perhaps the sets told before, counted in words
+
+    def _said_counts(self, sets: Piece, reps: Piece) -> None:
+        if reps.failure or not 1 <= sets.value <= MOST_SETS:
+            raise NotPlain
+        self._repeat(reps, int(sets.value))
 
     def _counts(self, sets: Piece, reps: Piece) -> None:
         if not 1 <= sets.value <= MOST_SETS or not whole(sets):
@@ -242,7 +282,7 @@ class PlainShaper:
         if [len(factor) for factor in factors] != [1, 1, 1]:
             raise NotPlain
         first, second, third = factors[0][0], factors[1][0], factors[2][0]
-        if first.role not in PLAIN_ROLES or second.role is not Role.BARE or third.role not in PLAIN_ROLES:
+        if first.role not in BARE_OR_LOAD or second.role is not Role.BARE or third.role not in BARE_OR_LOAD:
             raise NotPlain
         match settled_three(first, second, third, self.traits) or self.choice.triple:
             case TripleAs.SETS_REPS_LOAD:
@@ -278,7 +318,7 @@ class PlainShaper:
             self._fail()
 
     def _mark_at(self, chunk: Chunk, at: Piece) -> None:
-        if len(chunk.at) > 1 or at.role not in PLAIN_ROLES:
+        if len(chunk.at) > 1 or at.role not in BARE_OR_LOAD:
             raise NotPlain
         if chunk.at_sign and self.choice.at_is_effort and at.role is Role.BARE:
             if not 1 <= at.value <= HIGHEST_EFFORT:
@@ -330,14 +370,21 @@ class PlainShaper:
         if sets > MOST_OUT or (0 < untold < len(groups) and not self.traits.body):
             raise NotPlain
 
-    def _fail_last(self) -> None:
+    def _last_set(self, chunks: Chunks) -> None:
+        """What was told of the last set alone: its reps, its effort, that it went to failure."""
         last = self.groups[-1]
+        if last.kind is SetKind.WARMUP:
+            raise NotPlain
         if last.count > 1:
             last.count -= 1
-            last = Group(1, last.reps, last.load, last.effort, last.kind)
+            last = replace(last, count=1)
             self.groups.append(last)
-        last.failure = True
+        for place, reps in chunks.placed_reps:
+            if place != LAST_SET or len(self.groups) < 2 or not 0 < reps <= last.reps:
+                raise NotPlain
+            last.reps = reps
+        last.effort = chunks.last_effort or last.effort
+        last.failure = last.failure or chunks.last_to_failure
 
 
-PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
-SILENT_MARKS = frozenset(("factors", "before", "counted", "joiner", "spoken_for"))
+LAST_SETS = frozenset(("last_to_failure", "last_effort", "placed_reps"))
