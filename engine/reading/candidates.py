@@ -36,7 +36,7 @@ from engine.reading.shape_plain import plain_groups
 from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
 from engine.reading.ways import choices, is_told_load
-from engine.values.exercise import Exercise, Loading
+from engine.values.exercise import Equipment, Exercise, Loading
 from engine.values.sets import SetDone, SetKind
 
 LIGHT_PAIR = 20
@@ -75,6 +75,8 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         return _times_either_way(chunks, *chunks.maybe_times, exercise, known, context)
     if chunks.warm_either:
         return _warm_either_way(chunks, exercise, known, context)
+    if chunks.plates and chunks.sled_is_nothing is None and exercise.equipment is not Equipment.BARBELL:
+        return _plates_either_way(chunks, exercise, known, context)
     if chunks.mixed_units and exercise.loading not in ON_THE_BODY and mixes_units(chunks):
         return _in_units(chunks, exercise, known, context)
     return _candidates(chunks, exercise, known, context)
@@ -132,6 +134,21 @@ def _in_units(chunks: Chunks, exercise: Exercise, known: Known, context: Context
         ways, misfit = candidates(other, exercise, known, context)
         why = why or misfit
         out += [one._replace(weight=one.weight * weight) for one in ways]
+    return out, why
+
+
+def _plates_either_way(
+    chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "leg press 3 plates a side": what they weigh alone, or no load, as nobody knows what the sled weighs."""
+    out: list[Candidate] = []
+    why = ""
+    for counted in (True, False):
+        other = chunks.with_found(chunks.found)
+        other.sled_is_nothing = counted
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * UNSETTLED) for one in ways]
     return out, why
 
 
@@ -195,6 +212,10 @@ def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, kno
         for one in candidates(chunks.with_found([head, *chunks.found[1:]]), exercise, known, context)[0]:
             _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
         return
+    if listed := _listed_behind_loads(chunks):
+        for one in candidates(chunks.with_found(listed), exercise, known, context)[0]:
+            _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
+        return
     alone = all(chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at for chunk in chunks.found)
     if not alone or len(numbers) < 2 or any(number.role is not Role.BARE for number in numbers):
         return
@@ -206,6 +227,35 @@ def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, kno
     weight = PLAINLY_A_LOAD if first >= most * MUCH_MORE else UNSETTLED
     for one in candidates(changed, exercise, known, context)[0]:
         _add(found, one._replace(weight=one.weight * weight))
+
+
+def _listed_behind_loads(chunks: Chunks) -> list[Chunk]:
+    """ "weighted dips 35 8 8, 45 5": a load ahead of each list; empty where the numbers do not stand so."""
+    lists: list[list[Chunk]] = []
+    for chunk in chunks.found:
+        if chunk.size != 1 or len(chunk.factors[0]) != 1 or chunk.at:
+            return []
+        if not lists or chunk.before is not None:
+            lists.append([])
+        lists[-1].append(chunk)
+    headed = [one for one in lists if one[0].factors[0][0].role is Role.BARE]
+    if len(lists) < 2 or not headed or not all(map(_is_headed, headed)):
+        return []
+    heads = {id(one[0]) for one in headed}
+    return [_as_change(chunk) if id(chunk) in heads else chunk for chunk in chunks.found]
+
+
+def _is_headed(numbers: list[Chunk]) -> bool:
+    """Whether the first number is plainly the load of the reps behind it."""
+    head, *reps = [chunk.factors[0][0] for chunk in numbers]
+    bare = bool(reps) and all(one.role is Role.BARE for one in reps)
+    return bare and head.value >= max(one.value for one in reps) * MUCH_MORE
+
+
+def _as_change(chunk: Chunk) -> Chunk:
+    other = chunk.copy()
+    other.factors = [(chunk.factors[0][0]._replace(role=Role.CHANGE),)]
+    return other
 
 
 def _is_group_behind_a_number(chunks: Chunks) -> bool:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
+from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
-from engine.reading.chunks import CARRIED, Chunk, numbers_in
+from engine.reading.chunks import CARRIED, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
@@ -23,6 +24,7 @@ EVERY = frozenset(
 MOST_REPEATS = 20
 MOST_REPS_OF_A_COUNT = 20
 """Behind "three sets with": more than this is rather a load. Common practice, no source."""
+LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
 
@@ -144,7 +146,8 @@ class MarkedChunks(ResultChunks):
         """ "same" on its own behind a set repeats it; "same weight 8 8" carries the load on."""
         last = self._last()
         alone = self._kind() in (None, K.LINE, K.COMMA, K.STOP, K.THEN) or self._kind() is K.TIMES
-        if last is None or last.size < 2 or (self.separator is None and self._kind() is not K.TIMES) or not alone:
+        told = last is not None and (last.size > 1 or bool(last.at))
+        if last is None or not told or (self.separator is None and self._kind() is not K.TIMES) or not alone:
             self.out.same_load = True
             self.at += 1
             return
@@ -175,14 +178,22 @@ class MarkedChunks(ResultChunks):
 
     def body(self, piece: Piece) -> None:
         self.out.body = True
-        loaded = any(number.role in (Role.CHANGE, Role.LOAD) for number in numbers_in(self.out))
         if self._kind() is K.TIMES and self._number_behind(2):
             self.chunk()
-        elif loaded and self._kind() is K.NUMBER:
+        elif self._kind() is K.NUMBER and self._has_other_loads():
             self.at += 1
             self._place(Chunk([(piece._replace(kind=K.NUMBER, role=Role.BODY),)], before=self.separator))
         else:
             self.at += 1
+
+    def _has_other_loads(self) -> bool:
+        """ "bw 8 8, +10 5 5": nothing added to some sets, and something to others."""
+        if self.pieces[self.at + 1].role in LOADED:
+            return False
+        if (self.out.found and self.separator is not None) or K.ADDED in self.kinds:
+            return True
+        numbers = [one for one in self.pieces if one.kind is K.NUMBER]
+        return any(one.role in LOADED or one.value > MOST_LOADED_REPS for one in numbers)
 
     def count_word(self, piece: Piece) -> None:
         chunk = Chunk([(self._counted_piece(),)], before=self.separator, counted=True)
@@ -212,12 +223,20 @@ class MarkedChunks(ResultChunks):
         before = self.pieces[self.at - 1] if self.at else piece
         if before.kind is K.EACH or (before.kind is K.FILLER and before.text in EVERY):
             self._pass(self.at - 1)  # "each set dropped to 150 for 8"
-        if self.out.found:
+        if self._was_let_fall():
+            self.out.notes.append(piece)
+        elif self.out.found:
             self.next_kind = SetKind.DROP
             self.out.lowered = self.out.lowered or piece.text in LOWERED
         else:
             self.out.drops_ahead = True
         self.at += 1
+
+    def _was_let_fall(self) -> bool:
+        """ "40m, 25m dropped the left one": what was carried fell, and no lighter set stands behind it."""
+        last = self._last()
+        carried = last is not None and any(number.role in AMOUNTS for factor in last.factors for number in factor)
+        return carried and K.NUMBER not in self.kinds[self.at :]
 
     def _counts_them(self) -> bool:
         """ "3 heavy sets of 5": a word stood between the count and what it counts."""

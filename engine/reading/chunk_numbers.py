@@ -83,7 +83,7 @@ class NumberChunks(TimesChunks):
             self.out.loose.append(piece)
             self.at += 1
             return
-        if self._times_what(piece) or self._repeats_last():
+        if self._times_what(piece) or self._repeats_last() or self._is_of_the_last():
             return
         if self._goes_to_rest_pause(piece):
             return
@@ -100,6 +100,9 @@ class NumberChunks(TimesChunks):
         self.chunk()
 
     def _takes_repeat(self) -> bool:
+        raise NotImplementedError
+
+    def _is_of_the_last(self) -> bool:
         raise NotImplementedError
 
     def _partials(self) -> None:
@@ -138,12 +141,21 @@ class NumberChunks(TimesChunks):
             chunk.factors.append((self._counted_piece(),))
             chunk.counted = True
             following = self.kinds[self.at]
+        elif following is K.COUNT and self._counts_named_sets(chunk):
+            sets = chunk.factors.pop()[0]
+            chunk.factors += [(self._counted_piece(),), (sets._replace(role=Role.SETS),)]
+            following = self.kinds[self.at]
         if following is K.PLUS:
             self._plus(chunk)
         if following is K.NUMBER and chunk.size > 1 and chunk.factors[-1][-1].role is Role.TIMES:
             self._times_behind(chunk)
         if not self._restates(chunk):
             self._place(chunk)
+
+    def _counts_named_sets(self, chunk: Chunk) -> bool:
+        """ "85 for two triples": so many sets, whose name tells their reps."""
+        sets = chunk.factors[-1] if chunk.size == 2 and self._kind(-1) is K.NUMBER else CARRIED
+        return len(sets) == 1 and sets[0].role is Role.BARE and sets[0].value <= MOST_SETS_BY_REPEAT * 2
 
     def _open_sets(self, chunk: Chunk) -> None:
         """ "3xAMRAP 25 20 17": so many sets, their reps behind."""
@@ -213,6 +225,7 @@ class NumberChunks(TimesChunks):
             return False
         of_a_bar = tells_a_side(self.pieces[self.at], SIDES_OF_A_BAR)  # "35 a side x 8" may be plates
         if not self.out.found and (of_a_bar or reps[0].value <= count.value):
+            chunk.of_sides = True
             return False
         chunk.factors[-1] = sides
         chunk.times = int(count.value)

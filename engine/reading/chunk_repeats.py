@@ -6,6 +6,8 @@ What stands with new reps or a load of its own ("another 5 at 60") is no repeat.
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from engine.reading.chunk_marks import MOST_REPEATS
 from engine.reading.chunk_times import MOST_LOADED_REPS
 from engine.reading.chunk_warmups import WarmUpChunks
@@ -23,6 +25,7 @@ MOST_SETS_MORE = 3
 """How many sets "three more at 60" may be. Common practice, no source."""
 LINKED = frozenset((K.TIMES, K.SETS, K.REPS, K.FOR))
 ENDS_OF_A_CLAUSE = frozenset((None, K.COMMA, K.LINE, K.STOP, K.AT, K.WITH))
+FEWEST_RUNGS = 3
 SAYS_WEIGHT = 1
 """What a SAME piece's `told` says of "same weight"."""
 
@@ -57,6 +60,10 @@ class RepeatedChunks(WarmUpChunks):
     def carried(self, piece: Piece) -> None:
         """ "80x5, x3 sets": the pair before it, so many times; else as a load carried on."""
         last, count = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if last is not None and count is not None and self._climbs(last, count):
+            last.factors.append((count,))  # "2-3-5 ladder x3"
+            self.at += 2
+            return
         if last is None or count is None or last.size < 2 or not self._counts_sets_of(last, count):
             super().carried(piece)
             return
@@ -70,6 +77,12 @@ class RepeatedChunks(WarmUpChunks):
             self.out.maybe_times = len(self.out.found), int(count.value)
         super().carried(piece)
         self.carried_before = self._last()
+
+    def _climbs(self, last: Chunk, count: Piece) -> bool:
+        """Whether the set before the "x" is a ladder, with a word for it between them."""
+        rungs = [one.value for one in last.factors[0]] if last.size == 1 else []
+        rising = len(rungs) > FEWEST_RUNGS - 1 and all(low < high for low, high in pairwise(rungs))
+        return rising and self.separator is None and not last.at and count.role is Role.BARE
 
     carried_before: Chunk | None = None
     """The set told last with its load carried on: "60x8, x7, x5" is a list."""

@@ -198,6 +198,20 @@ class ResultChunks(NumberChunks):
         loaded = len(numbers) == 1 and (numbers[0].role is Role.LOAD or numbers[0].value > MOST_LOADED_REPS)
         return loaded and bool(loads_told(self.out.found[:-1]))
 
+    def _is_of_the_last(self) -> bool:
+        """ "3x8 60, 5 on the last": what the last set of a group came to, where its load was told."""
+        if not self._load_told() or self._kind() not in (K.LAST, K.REPS, K.FOR, K.FILLER):
+            return False
+        self.at -= 1
+        found = self._got_on_the_last()
+        self.at += not found
+        return found
+
+    def only(self, piece: Piece) -> None:
+        """ "5x5 100 but only 4 on the last"."""
+        if not self._got_on_the_last():
+            self.at += 1
+
     def _got_on_the_last(self) -> bool:
         ahead = 1
         while self._kind(ahead) in (K.FILLER, K.ONLY):

@@ -69,6 +69,9 @@ class WarmUpChunks(MarkedChunks):
         return spaced or (parted and self._kind(2) is K.NUMBER)
 
     def _mark_run(self, piece: Piece) -> None:
+        if self.depth and self.opened < len(self.out.found) and self._kind() is K.CLOSE:
+            _warm(self.out.found[self.opened :])  # "140x5x3 (plus 60x10 100x5 warming up)"
+            return
         run = self._run(piece)
         said = self.pieces[max(0, self.at - REACH) : self.at]
         both = run[-1].before is K.AND or any(one.kind is K.BOTH for one in said)

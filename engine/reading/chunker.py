@@ -200,7 +200,19 @@ class Chunker(LabelledChunks):
     def help_told(self, piece: Piece) -> None:
         """ "15kg off", "with 10 assist"; and not "finished off with dips"."""
         self.out.assisted = self.out.assisted or piece.text != "off" or self._kind(-1) is K.NUMBER
+        last = self._last()
+        if last is not None and self._is_help_ahead_of_reps(last):
+            last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)
         self.at += 1
+
+    def _is_help_ahead_of_reps(self, last: Chunk) -> bool:
+        """ "25 assist 10, 9": the number before the word is the help, those behind it are reps."""
+        alone = last.size == 1 and len(last.factors[0]) == 1 and not last.at
+        if not alone or last.factors[0][0] is not self.pieces[self.at - 1] or self._kind() is None:
+            return False
+        following = self.pieces[self.at + 1 + (self._kind() in (K.TIMES, K.FOR, K.COLON))]
+        bare = following.kind is K.NUMBER and following.role is Role.BARE
+        return bare and following.value <= last.factors[0][0].value
 
     def flag(self, piece: Piece) -> None:
         setattr(self.out, FLAGS[piece.kind], True)
@@ -356,6 +368,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.LEFT: Chunker.sided,
     K.RIGHT: Chunker.sided,
     K.GOT: Chunker.got,
+    K.ONLY: Chunker.only,
     K.PLAIN: Chunker.noted,
     K.NOTE: Chunker.noted,
     K.PAIN: Chunker.noted,

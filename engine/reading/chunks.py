@@ -59,6 +59,8 @@ class Chunk:
     """Sets and reps stood behind "for": "150 for 2x5"."""
     restates: bool = False
     """A word said that it tells the sets before it once more: "5 5 5 at 80, so 3x5"."""
+    of_sides: bool = False
+    """A side stood between its two numbers: "10 each side x2"."""
     again: int = 0
     """How many more sets like the one before it: "another two sets like that"."""
     whole_again: bool = False
@@ -122,6 +124,8 @@ class Chunks:
     total: bool = False
     equipment: K | None = None
     plates: bool = False
+    sled_is_nothing: bool | None = None
+    """Whether only the plates count, on what is no plain bar, or the load is not known; None: not asked yet."""
     pins: bool = False
     band: bool = False
     placed_reps: tuple[tuple[int, int], ...] = ()

@@ -86,8 +86,9 @@ def _suits_equipment(
 ) -> float:
     weight = 1.0
     if not (traits.two_implements or traits.carried or traits.timed or traits.body):
-        plural = chunks.dumbbells or Role.PLURAL in [number.role for number in numbers_in(chunks)]
-        if plural and exercise.equipment not in IN_HAND:
+        plural = [number.value for number in numbers_in(chunks) if number.role is Role.PLURAL]
+        held = chunks.dumbbells or any(load.amount in plural for load, _ in loads)
+        if held and exercise.equipment not in IN_HAND:
             weight *= 0.03
     for load, kind in loads:
         if kind is SetKind.WARMUP or load.basis is Basis.BODY:

@@ -300,11 +300,28 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
     numbered = after is not None and after.kind is K.NUMBER and after.role is Role.BARE
     behind_number = bool(out) and out[-1].kind is K.NUMBER
+    if piece.text == STACK and _is_weight_of_stack(out):
+        out.append(aside(piece))
+        return at + 1
     if numbered and not behind_number:
         out.append(piece._replace(kind=K.PIN))
         return at + 2
     out.append(piece)
     return at + 1
+
+
+def _is_weight_of_stack(out: list[Piece]) -> bool:
+    """ "with 60 on the stack": no stack has sixty places."""
+    at = len(out) - 1
+    while at >= 0 and out[at].kind is K.FILLER:
+        at -= 1
+    number = out[at] if 0 <= at < len(out) - 1 and out[at].kind is K.NUMBER else None
+    return number is not None and (number.role is Role.LOAD or number.value > MOST_PLACES_OF_A_STACK)
+
+
+STACK = "stack"
+MOST_PLACES_OF_A_STACK = 25
+"""Common practice, no source."""
 
 
 def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:

@@ -73,11 +73,26 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     if K.UNRELATED in kinds:
         pieces = _with_rows(pieces, catalogue)
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
+    if len(names) > 1 and names[0] == LOG:
+        pieces = _without_verb(pieces)
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
         pieces = with_equipment(pieces, catalogue)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
+
+
+def _without_verb(pieces: list[Piece]) -> list[Piece]:
+    """ "log bench 3x5 80" asks to write it down; the log of the strongman is a lift of its own: "log 3x5 80"."""
+    at = next(place for place, piece in enumerate(pieces) if piece.kind is K.NAME)
+    behind = at + 1
+    while behind < len(pieces) and pieces[behind].kind in (K.FILLER, K.COLON):
+        behind += 1
+    is_verb = behind < len(pieces) and pieces[behind].kind is K.NAME
+    return [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]] if is_verb else pieces
+
+
+LOG = "log"
 
 
 def _with_rows(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:

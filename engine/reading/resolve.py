@@ -102,7 +102,7 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     if piece.role is Role.BAR:
         return Load(Decimal(EMPTY_BAR[context.unit]), context.unit, basis)
     if piece.text == "plates":
-        return _plates(piece, exercise, context.unit)
+        return _plates(piece, exercise, context.unit, chunks.sled_is_nothing)
     if chunks.per_side and piece.role in ON_THE_BAR:
         piece = piece._replace(value=EMPTY_BAR[piece.unit or chunks.unit or context.unit] + 2 * piece.value)
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
@@ -159,14 +159,14 @@ def _body_alone(exercise: Exercise, context: Context) -> Load:
     raise DoesNotFit("how much your body weight comes to I do not know here; send the load in numbers")
 
 
-def _plates(piece: Piece, exercise: Exercise, unit: Unit) -> Load:
-    """So many plates on each side of the bar; a sled or an odd bar has no known weight of its own."""
-    if exercise.loading is not Loading.BAR or "barbell" not in exercise.equipment.value:
+def _plates(piece: Piece, exercise: Exercise, unit: Unit, sled_is_nothing: bool | None) -> Load | None:
+    """So many plates on each side of the bar; what a sled or an odd bar weighs itself is not known."""
+    plates = 2 * piece.value * PLATE[unit]
+    if exercise.loading is Loading.BAR and "barbell" in exercise.equipment.value:
+        return _told(EMPTY_BAR[unit] + plates, unit, Basis.TOTAL)
+    if exercise.loading not in (Loading.PLATES, Loading.BAR) or sled_is_nothing is None:
         raise DoesNotFit("plates on something that is no plain bar")
-    try:
-        return Load(EMPTY_BAR[unit] + 2 * piece.value * PLATE[unit], unit)
-    except ValueError as slip:
-        raise DoesNotFit(str(slip)) from slip
+    return _told(plates, unit, Basis.TOTAL) if sled_is_nothing else None
 
 
 def _changed(by: Decimal, unit: Unit | None, load: Load | None) -> Load:

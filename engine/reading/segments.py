@@ -74,6 +74,8 @@ class Entry:
     both: bool = False
     shared_in_doubt: bool = False
     """The numbers stood behind the next name, and no word says whose they are: "squat and bench 3x5 100"."""
+    led: bool = False
+    """Its number stood in front of its name: "10 push ups"."""
     bare: bool = False
     """A name that stands alone on its line, and no number with it."""
 
@@ -269,6 +271,7 @@ class Segmenter:
             entry.pieces.append(clause.cut)
         entry.pieces += rest
         entry.both = any(piece.kind is K.BOTH for piece in rest)
+        entry.led = bool(clause.counts) and clause.counts[0] < at
 
     def _goes_on_before(self, clause: Clause, at: int) -> bool:
         """ "bench 80: 8, 8, 7 fly 15: 12, 12": the bare number in front of the next name is the last one's."""
@@ -276,7 +279,7 @@ class Segmenter:
         lone = at == 1 and clause.pieces[0].kind is K.NUMBER and clause.pieces[0].role in (Role.BARE, Role.REPS)
         if not listed or not lone or clause.cut is None or clause.cut.kind is not K.COMMA or self.current is None:
             return False
-        if not clause.counts or clause.counts[-1] < at:
+        if not clause.counts or clause.counts[-1] < at or self.current.led:
             return False
         self.current.pieces += [clause.cut, clause.pieces[0]]
         return True

@@ -23,6 +23,8 @@ from engine.reading.shape_adding import Adding
 
 LEAST_SPREAD = 4
 """Reps a set, from which "20 reps in 5 sets" may tell all of them. Common practice, no source."""
+MOST_PLURAL_REPS = 20
+"""More in "all 20s" is rather a pair of dumbbells. Common practice, no source."""
 
 
 class OneFactor(Adding):
@@ -34,12 +36,21 @@ class OneFactor(Adding):
         self.bracketed = chunk.alone_in_brackets and bool(self.drafts) and not self.pending
         if any(number.value == 0 and number.role is Role.BARE for number in numbers) and not chunk.missed:
             raise DoesNotFit("0 reps and no miss told")
+        if self.shared is not None and place and self._counts_stand_behind(place):
+            self.shared = None  # "singles 115 120 125, then 95 3x6"
         if chunk.counted:
             self._counted(numbers[0], chunk)
         elif len(numbers) == 1:
             self._single(numbers[0], chunk, place)
         else:
             self._list(chunk, numbers)
+
+    def _counts_stand_behind(self, place: int) -> bool:
+        """Whether sets and reps of its own stand behind this load."""
+        behind = self.chunks.found[place + 1 : place + 2]
+        if not behind or behind[0].size != 2 or not all(behind[0].factors) or behind[0].before is not None:
+            return False
+        return all(len(factor) == 1 and may_be_reps(factor[0], self.traits) for factor in behind[0].factors)
 
     def _counted(self, reps: Piece, chunk: Chunk) -> None:
         """ "a triple": reps of the load before; ahead of loads ("doubles at 110, 115") reps of each of them."""
@@ -75,12 +86,21 @@ class OneFactor(Adding):
     def _plural(self, number: Piece) -> None:
         found = self.chunks.found
         headed = len(found) > 1 and any(number in factor for factor in found[0].factors[:1])
-        if headed and self._is_shared_head(number):
+        if self.announced is not None and not self.drafts and not self.pending and self._loads_told_behind(number):
+            self._typed_reps(number)  # "5 sets, all 5s, all at 102.5"
+        elif headed and self._is_shared_head(number):
             self.shared = int(number.value)
         elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
             self._add_typed(number._replace(role=Role.SECONDS), None)
         else:
             self._set_load(number)
+
+    def _loads_told_behind(self, number: Piece) -> bool:
+        """Whether another number can only be the load, and this one reps."""
+        if number.value > MOST_PLURAL_REPS:
+            return False
+        others = [n for chunk in self.chunks.found for f in (*chunk.factors, chunk.at) for n in f if n is not number]
+        return any(self._is_load(n) and n.role is not Role.SETS for n in others)
 
     def _is_shared_head(self, number: Piece) -> bool:
         """ "6s: 60 70 80": reps of each load, since all that follows can only be loads."""

@@ -35,7 +35,9 @@ class TwoFactors(OneFactor):
                 return
             if chunk.joiner is K.SLASH and len(first) == 1 and self._both_sides(second):
                 second = second[:1]  # "3 x 15/15": each side once a set
-        if not first:
+        if chunk.of_sides and not self._is_of_a_bar(first, second):
+            self._repeat(first[-1], int(second[0].value))  # "10 each side x2"
+        elif not first:
             self._carry(second)
         elif len(first) > 1:
             self._listed_first(first, second, chunk)
@@ -43,6 +45,12 @@ class TwoFactors(OneFactor):
             self._listed_second(first[0], second, chunk)
         else:
             self._two(first[0], second[0], chunk)
+
+    def _is_of_a_bar(self, first: tuple[Piece, ...], second: tuple[Piece, ...]) -> bool:
+        """ "35 a side x 8" of a bar; of the body, or of what the hands hold, ten on each side are reps."""
+        counts = second[0].role is Role.BARE and second[0].value <= MOST_SETS and whole(second[0])
+        held = self.traits.body or self.traits.two_implements or self.traits.one_sided
+        return not (held and counts and second[0].value < first[-1].value and may_be_reps(first[-1], self.traits))
 
     def _both_sides(self, numbers: tuple[Piece, ...]) -> bool:
         equal = len(numbers) == 2 and numbers[0].value == numbers[1].value

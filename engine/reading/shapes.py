@@ -9,6 +9,7 @@ open is a `Choice`, tried each way by the caller: the sets of each way are one c
 from __future__ import annotations
 
 from engine.reading.choices import (
+    MOST_LOADED_REPS,
     MOST_OUT,
     DoesNotFit,
     Draft,
@@ -23,6 +24,10 @@ from engine.values.sets import SetKind
 
 SETS_OF_ITS_OWN = frozenset((K.THEN, K.AND, K.PLUS, K.LINE))
 """Behind these a count of sets tells new ones."""
+
+
+FAR_MORE = 2
+"""How many times the reps of its group the last set of it may have. Common practice, no source."""
 
 
 class Shaper(Marked):
@@ -176,7 +181,7 @@ class Shaper(Marked):
             if place > len(self.drafts) or len(self.drafts) < 2:
                 raise DoesNotFit(f"no set {place}")
             draft = self.drafts[place - 1]
-            if not 0 < count <= draft.reps or self.traits.timed:
+            if not 0 < count <= MOST_LOADED_REPS or count > draft.reps * FAR_MORE or self.traits.timed:
                 raise DoesNotFit(f"{count} reps of one set")
             draft.reps = count
         if self.chunks.last_effort is not None:

@@ -87,7 +87,8 @@ CLEAN = str.maketrans(SIGNS)
 CONTROL = {code: " " for code in (*range(9), *range(14, 32), 127)}
 
 LETTER = r"[^\W\d_½]"
-UNITS_AHEAD = ("kg", "kgs", "kilos", "lb", "lbs", "pounds", "кг", r"\ds", r"\dm", r"\d\ s", r"\d\ m", "bw", "bar")
+UNITS_AHEAD = ("kg", "kgs", "kilos", "lb", "lbs", "pounds", "кг", r"\ds", r"\dm", r"\d\ s", r"\d\ m", "bw", "bar",
+               r"\do")  # fmt: skip
 AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNITS_AHEAD))) + ")"
 """An x counts as the sign behind a unit too: 80kgx5, 80 kgx5."""
 
@@ -104,7 +105,7 @@ PATTERN = re.compile(
   | (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
   | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
-  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!{LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
+  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!(?![xX]\d){LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<bullet>^\ *\*(?=\ ))
   | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))

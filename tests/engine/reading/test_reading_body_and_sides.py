@@ -145,7 +145,12 @@ from tests.engine.reading.saying import said, situation
             "ask: barbell bench press 8 at 35 kg | barbell bench press 8 at 90 kg",
             id="bench 35 a side x 8",
         ),
-        pytest.param("leg press 3 plates 3x10", situation(), "ask: ", id="leg press 3 plates 3x10"),
+        pytest.param(
+            "leg press 3 plates 3x10",
+            situation(),
+            "ask: leg press 3×10 | leg press 3×10 at 120 kg",
+            id="leg press 3 plates 3x10",
+        ),
         pytest.param("lat pulldown pin 5 3x12", situation(), "ask: lat pulldown 3×12", id="lat pulldown pin 5 3x12"),
         pytest.param("lat pulldown plate 9 x 10", situation(), "ask: lat pulldown 10", id="lat pulldown plate 9 x 10"),
     ],

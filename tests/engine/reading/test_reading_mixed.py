@@ -98,7 +98,10 @@ from tests.engine.reading.saying import said, situation
             "assisted pull ups 3x8 20kg", situation(), "pull-up 3×8 at −20 kg", id="assisted pull ups 3x8 20kg"
         ),
         pytest.param(
-            "leg press 4 plates each side 10 10 10", situation(), "ask: ", id="leg press 4 plates each side 10 10 10"
+            "leg press 4 plates each side 10 10 10",
+            situation(),
+            "ask: leg press 3×10 | leg press 3×10 at 160 kg",
+            id="leg press 4 plates each side 10 10 10",
         ),
         pytest.param(
             "bench 2pl x 5",
