@@ -16,7 +16,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.reasons import against
-from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading
+from engine.reading.values import LOADS_IN_DOUBT, Act, Asked, Context, Correction, Logged, NoSets, Outcome, Reading
 from engine.reading.wording import describe
 from engine.values.sets import SetDone
 
@@ -180,7 +180,7 @@ def _told_asked(asked: Asked, known: Catalogue, context: Context) -> list[str]:
 
 def _why_asked(asked: Asked, known: Catalogue, context: Context) -> str:
     best = max(one.plausibility for one in asked.readings)
-    if asked.doubt is Doubt.UNLIKELY_LOAD:
+    if asked.doubt in LOADS_IN_DOUBT:
         return f"is the load right? {against(asked.readings[0].sets, context, known)}"
     if best < ENOUGH:
         return f"no reading is clear; the best is {best:.0%} likely, {ENOUGH:.0%} is needed ({asked.doubt.value})"

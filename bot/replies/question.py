@@ -28,8 +28,8 @@ def _head(asked: Asked, text: str) -> str:
     match asked.doubt:
         case Doubt.EXERCISE:
             return f"Which {quoted(asked.typed or asked.term or text, 30)}?"
-        case Doubt.UNLIKELY_LOAD:
-            return f"{quoted(text)} is far from what you lift. Is it right?"
+        case Doubt.UNLIKELY_LOAD | Doubt.UNUSUAL_LOAD:
+            return f"{quoted(text)} is {asked.doubt.value}. Is it right?"
         case Doubt.RANGE:
             return f"How many did you do in {quoted(text)}?"
         case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:

@@ -10,7 +10,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.imports.counts import CannotBe
 from engine.imports.values import Habits
 from engine.reading import read
-from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Outcome
+from engine.reading.values import LOADS_IN_DOUBT, Asked, Context, Doubt, Logged, NoSets, Outcome
 from engine.values.exercise import Exercise, Measure
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -85,7 +85,7 @@ def _doubt(asked: Asked) -> str:
         named = dict.fromkeys(done.exercise for reading in asked.readings for done in reading.sets)
         return f"which one: {' or '.join(named)}?" if named else "no exercise is named above"
     ways = list(dict.fromkeys(reading.label for reading in asked.readings if reading.label))
-    if asked.doubt is Doubt.UNLIKELY_LOAD or len(ways) < WAYS_SHOWN:
+    if asked.doubt in LOADS_IN_DOUBT or len(ways) < WAYS_SHOWN:
         return str(asked.doubt.value)
     more = " and other ways" if len(ways) > WAYS_SHOWN else ""
     return f"could be {' or '.join(ways[:WAYS_SHOWN])}{more}"

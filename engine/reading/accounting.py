@@ -116,7 +116,7 @@ def _odd_together(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> Doubt | N
     work = [one for one in sets if one.kind is SetKind.WORK and one.seconds is None and one.metres is None]
     falls = any(before.exercise == one.exercise and _falls(before.load, one.load) for before, one in pairwise(work))
     if falls and not any(piece.unit is not None for piece in pieces):
-        return Doubt.UNLIKELY_LOAD  # a unit that was written says that the number is meant so
+        return Doubt.UNUSUAL_LOAD  # a unit that was written says that the number is meant so
     reps = sorted([one.reps for one in work if one.side is None], reverse=True)
     if len(reps) > 1 and reps[0] >= LEAST_FAR_OFF_REPS and reps[0] > FAR_OFF * reps[1]:
         most = next(one for one in work if one.reps == reps[0])

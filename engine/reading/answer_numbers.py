@@ -14,7 +14,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.slips import slips_of
-from engine.reading.values import Answer, Doubt, Logged, Reading, StillOpen
+from engine.reading.values import LOADS_IN_DOUBT, Answer, Doubt, Logged, Reading, StillOpen
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetDone
@@ -52,7 +52,7 @@ def by_number(told: Answering) -> Answer | None:
         chosen = [reading for reading in chosen if has(reading, _labelled(number, told))]
     if told.asked.doubt is Doubt.RANGE:
         return _reps_told(told, numbers) or settle(told, chosen)
-    if told.asked.doubt is Doubt.UNLIKELY_LOAD and len(numbers) == 1:
+    if told.asked.doubt in LOADS_IN_DOUBT and len(numbers) == 1:
         return _load_told(told, numbers[0])
     return settle(told, chosen)
 
@@ -164,7 +164,7 @@ def _loads_beyond_doubt(told: Answering) -> dict[ExerciseName, Load]:
     for reading in told.asked.readings:
         for one in reading.sets:
             loads.setdefault(one.exercise, set()).add(one.load)
-    if told.asked.doubt is Doubt.UNLIKELY_LOAD:
+    if told.asked.doubt in LOADS_IN_DOUBT:
         return {}
     return {name: load for name, found in loads.items() if len(found) == 1 and (load := next(iter(found))) is not None}
 

@@ -20,12 +20,12 @@ from engine.reading.read import read
 from engine.reading.requests import request_of
 from engine.reading.tokens import clean, tokenize
 from engine.reading.values import (
+    LOADS_IN_DOUBT,
     Act,
     Answer,
     Asked,
     Context,
     Correction,
-    Doubt,
     Dropped,
     Logged,
     NotAnAnswer,
@@ -160,7 +160,7 @@ def _by_place(told: Answering) -> Answer | None:
 def _yes_or_no(told: Answering) -> Answer | None:
     book = phrasebook()
     said = " ".join(told.words)
-    if len(told.asked.readings) != 1 and told.asked.doubt is not Doubt.UNLIKELY_LOAD:
+    if len(told.asked.readings) != 1 and told.asked.doubt not in LOADS_IN_DOUBT:
         return None
     if said in book.cues["yes"] and told.asked.readings:
         return settled(told, told.asked.readings[0].sets)

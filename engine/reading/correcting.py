@@ -188,12 +188,17 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
             piece = piece._replace(kind=K.ORDINAL, told=2)
         if piece.kind is K.DENY and out and out[-1].kind in (K.NUMBER, K.KG, K.LB):
             piece = piece._replace(kind=K.NOT)
+        if piece.kind is K.ALTERED and cleaned[piece.start : piece.end].lower() in OF_THOSE:
+            piece = piece._replace(kind=K.FILLER)  # "all three of those were", "did 4 of those, not 3"
         if piece.kind not in AS_THEY_ARE and piece.end - piece.start > len(piece.text):
             piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
         out.append(piece)
     return out
 
 
+OF_THOSE = frozenset(
+    ("of those", "of which", "out of those", "davon", "de ellas", "de ellos", "di cui", "из них", "av dem", "z tego")
+)  # fmt: skip
 AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
 
 

@@ -177,7 +177,7 @@ def _doubt(
         return Doubt.UNKNOWN_NAME
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
-        return Doubt.EXERCISE if several else _number_doubt(ranked, best)
+        return Doubt.EXERCISE if several else _number_doubt(ranked, best, known)
     if entry.shared_in_doubt or ranked[0].unplaced or _oddly_sided(best.sets, exercises):
         return Doubt.NUMBERS
     if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]) or too_many(best.sets):
@@ -209,8 +209,11 @@ def _is_one_sided(one: SetDone, exercises: Mapping[ExerciseName, Exercise]) -> b
     return exercises[one.exercise].one_sided
 
 
-def _number_doubt(ranked: Sequence[Candidate], best: Reading) -> Doubt:
-    return Doubt.UNLIKELY_LOAD if len(ranked) == 1 and not (ranked[0].weak or ranked[0].unplaced) else ranked[0].doubt
+def _number_doubt(ranked: Sequence[Candidate], best: Reading, known: Mapping[str, Known]) -> Doubt:
+    if len(ranked) > 1 or ranked[0].weak or ranked[0].unplaced:
+        return ranked[0].doubt
+    lifted = any(known[one.exercise].heaviest is not None for one in best.sets)
+    return Doubt.UNLIKELY_LOAD if lifted else Doubt.UNUSUAL_LOAD
 
 
 def _far(one: SetDone, known: Known) -> bool:

@@ -25,6 +25,7 @@ PASSED_OVER = "a question, a plan or a story, no set"
 IN_DOUBT = {
     Doubt.EXERCISE: "which one: {ways}?",
     Doubt.UNLIKELY_LOAD: "far from what you lift; send it alone with its day",
+    Doubt.UNUSUAL_LOAD: "an unusual load; send it alone with its day",
     Doubt.RANGE: "a range: how many did you do?",
     Doubt.EFFORT_OR_LOAD: "is the number behind @ the load or the effort?",
     Doubt.UNKNOWN_NAME: "there is a word in it that I do not know",

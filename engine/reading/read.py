@@ -25,6 +25,7 @@ from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
+from engine.reading.requests_weight import tells_a_change_of_weight
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
@@ -160,7 +161,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
     told = entries(spoken)
     if not told:
-        return _talk(pieces, prepared, pain) if talk else NoSets(pain=pain, why="no sets")
+        return _talk(pieces, prepared, context, catalogue, pain) if talk else NoSets(pain=pain, why="no sets")
     if len(told) > MOST_NAMES:
         return NoSets(pain, (_too_much(prepared),), TOO_MUCH)
     parts: list[Part] = []
@@ -175,14 +176,25 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     return _outcome(parts, told, note, pain, prepared, context)
 
 
-def _talk(pieces: list[Piece], prepared: Prepared, pain: bool) -> NoSets:
-    """Talk, with the text unread where it is a set line with a question mark behind it: "rdl 3x8 8?"."""
+def _talk(
+    pieces: list[Piece], prepared: Prepared, context: Context, catalogue: Catalogue, pain: bool
+) -> NoSets | Asked:
+    """Talk; a set line with a question mark behind it is asked about, "rdl 3x8 80?", or unread if it makes none."""
     kinds = [piece.kind for piece in pieces]
     marked = any(a is K.NUMBER and b is K.QUESTION for a, b in pairwise(kinds))
     several = K.TIMES in kinds or kinds.count(K.NUMBER) > 1 or kinds[0] is K.NAME
     doubted = kinds[0] in (K.NAME, K.NUMBER) and marked and several and not set(kinds) & TALKING
     if not doubted:
         return NoSets(pain=pain, why="talk: a question, a plan, a story or somebody else's lift")
+    bare = [piece for piece in pieces if piece.kind is not K.QUESTION]
+    meant = _read_pieces(bare, prepared, context, catalogue)
+    readings = _readings(meant) if isinstance(meant, Asked | Logged) else ()
+    whole = bool(readings) and all(one.load is not None for reading in readings for one in reading.sets)
+    if isinstance(meant, Asked) and whole:
+        return meant
+    if isinstance(meant, Logged) and whole and not meant.unread and not meant.days:
+        asked = question_of(Doubt.NUMBERS, "", readings)
+        return Asked(asked, readings, Doubt.NUMBERS, "", meant.on, meant.note, pain)
     return NoSets(pain, (Unread(prepared.cleaned.strip(), DOUBTED),), DOUBTED)
 
 
@@ -254,8 +266,12 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
     part = lost[0]
     shown = prepared.cleaned.strip()
     typed = as_typed(part.term, prepared)
+    if tells_a_change_of_weight(prepared):
+        return NoSets(pain, (), "how what she weighs has changed")
     if part.doubt is Doubt.EXERCISE and part.entry is not None and any(p.kind in ELSEWHERE for p in part.entry.pieces):
         return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
+    if part.doubt is Doubt.EXERCISE and K.NAME not in prepared.told and shown.endswith("?") and _wonders(prepared):
+        return NoSets(pain, (), "a question about numbers, and no exercise named or in hand")
     elsewhere = any(piece.kind is K.UNRELATED for piece in prepared.pieces)
     if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and not elsewhere and _is_whole_set(part):
         return Asked(
@@ -291,6 +307,15 @@ def _numbers_of(part: Part, prepared: Prepared) -> str:
     return prepared.cleaned[numbers[0].start :].strip() if numbers else ""
 
 
+def _wonders(prepared: Prepared) -> bool:
+    """ "70 then 75 then 80, too greedy?": the last clause asks, and counts nothing; "3x12 55?" may be sets."""
+    kinds = [piece.kind for piece in prepared.spoken]
+    last = next((at for at in range(len(kinds) - 1, -1, -1) if kinds[at] in CLAUSE_ENDS), -1)
+    return last >= 0 and not COUNTS & set(kinds[last:]) and bool(WONDERING & set(kinds[last:]))
+
+
+CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH, K.LINE, K.THEN))
+WONDERING = frozenset((K.PLAIN, K.NOTE, K.ASKS, K.FILLER, K.FUTURE, K.OTHERS))
 ELSEWHERE = frozenset((K.PLAIN, K.UNRELATED, K.FAR, K.PLATE))
 
 
@@ -347,6 +372,7 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.EFFORT_OR_LOAD: "Is the number behind @ the load or the effort",
         Doubt.RANGE: "How many reps did you do",
         Doubt.UNLIKELY_LOAD: "That is far from what you lift. Is it right",
+        Doubt.UNUSUAL_LOAD: "That is an unusual load. Is it right",
         Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
         Doubt.NO_REPS: "How many reps were that",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",

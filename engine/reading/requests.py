@@ -305,4 +305,4 @@ NAMES = frozenset(
         "settings",
         "share",
     )
-) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed"}
+) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight"}

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 
 from engine.reading.kinds import K
 from engine.reading.lifts_mended import skipped_as_mended
@@ -12,6 +10,7 @@ from engine.reading.names import narrowed
 from engine.reading.pieces import Piece, Role
 from engine.reading.requests_said import Said
 from engine.reading.requests_to_people import code_told, digest_of, plan_for, told_person
+from engine.reading.requests_weight import bodyweight, weighed, weight
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
@@ -181,29 +180,6 @@ def _rest(said: Said) -> Act | None:
     return Act("rest", count=int(numbers[0].value), text=said.rest)
 
 
-def _bodyweight(said: Said) -> Act | None:
-    numbers = said.numbers()
-    if len(numbers) == 2 and DECIMAL_COMMA.search(said.rest):
-        numbers = numbers[:1]  # "81,4" is one number: nobody has two weights
-    if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.LOAD) or not 30 <= numbers[0].value <= 700:
-        return None
-    others = [piece for piece in said.pieces if piece.kind not in BESIDE_A_WEIGHT]
-    if others or (said.rest_words and not said.rest_words[0][0].isdigit() and len(said.rest_words) > 3):
-        return None
-    return Act("bodyweight", text=said.rest)
-
-
-DECIMAL_COMMA = re.compile(r"\d,\d{1,2}\b")
-BESIDE_A_WEIGHT = frozenset((K.NUMBER, K.TODAY, K.FILLER, K.COLON, K.KG, K.LB, K.STOP, K.COMMA))
-
-
-def _weighed(said: Said) -> Act | None:
-    """ "i am 81 kg"; without a unit it may be an age."""
-    told = _bodyweight(said)
-    united = any(piece.unit is not None for piece in said.numbers())
-    return replace(told, name="bodyweight") if told is not None and united else None
-
-
 def _pause(said: Said) -> Act | None:
     if said.numbers() and any(piece.kind is K.TIMES for piece in said.pieces):
         return None
@@ -361,8 +337,9 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "history": _history,
     "best": _history,
     "rest": _rest,
-    "bodyweight": _bodyweight,
-    "weighed": _weighed,
+    "bodyweight": bodyweight,
+    "weighed": weighed,
+    "weight": weight,
     "pause": _pause,
     "remind": _remind,
     "units": _units,

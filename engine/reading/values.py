@@ -79,10 +79,15 @@ class Doubt(Enum):
     EFFORT_OR_LOAD = "effort or load"
     RANGE = "how many of the range"
     UNLIKELY_LOAD = "far from what you lift"
+    UNUSUAL_LOAD = "an unusual load"
     UNKNOWN_NAME = "unknown name"
     NO_REPS = "no reps"
     WHOSE = "whose sets"
     WORDS = "words that may change the sets"
+
+
+LOADS_IN_DOUBT = frozenset((Doubt.UNLIKELY_LOAD, Doubt.UNUSUAL_LOAD))
+"""Whether the load is right is asked: beside what the lifter lifts or, where that is not known, beside anyone."""
 
 
 @dataclass(frozen=True, slots=True)

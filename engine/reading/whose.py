@@ -1,6 +1,7 @@
-"""Sets behind somebody's name: "tom: bench 3x8 60" may be Tom's, so it is asked whose they are.
+"""Sets that may be none of today's own, and are asked: behind somebody's name, or told as what one does these days.
 
-line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name
+line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name    tom: bench 3x8 60
+     | ... LIFT-ING ...         a lift told as a habit                                 still squatting 100 for 5
 """
 
 from __future__ import annotations
@@ -16,6 +17,8 @@ SHORTEST, LONGEST = 3, 14
 
 def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
+    if _is_a_habit(prepared):
+        return _asked_if_done(logged, prepared)
     name = _named(prepared, context)
     if not name or logged.days or "\n" in prepared.cleaned.strip():
         return logged
@@ -23,6 +26,23 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
     said = f"Whose sets are these, yours or {name}’s? {label}. Nothing is saved yet."
     mine = (Reading(logged.sets, 1.0, label),)
     return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
+
+
+def _is_a_habit(prepared: Prepared) -> bool:
+    """ "still squatting 100 for 5" may tell what she can do; "benching 60x8 today" tells of a set."""
+    told = any(piece.kind is K.NAME and piece.text.endswith(HABIT) for piece in prepared.spoken)
+    return told and TODAY.isdisjoint(prepared.told)
+
+
+def _asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
+    label = label_of(logged.sets)
+    said = f"Was that a set of today? {label}. Nothing is saved yet."
+    done = (Reading(logged.sets, 1.0, label),)
+    return Asked(said, done, Doubt.NUMBERS, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
+
+
+HABIT = ("squatting", "benching", "deadlifting")
+TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
 
 
 def _named(prepared: Prepared, context: Context) -> str:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from engine.reading import read
-from engine.reading.values import Logged, NoSets
+from engine.reading.values import Asked, Context, Logged, NoSets
+from engine.reading.wording import describe
 from tests.bench.generated_messages import pasted_week
 from tests.engine.reading.saying import KNOWN, said, situation
 
@@ -309,21 +310,6 @@ def test_a_request_half_said_is_no_set(text: str, meant: str) -> None:
         pytest.param("01/01/2031 squat 100x5", "that day is still ahead", id="01/01/2031 squat 100x5"),
         pytest.param("bench 3x5 60 on 1 march 1990", "that day is too long ago", id="bench 3x5 60 on 1 march 1990"),
         pytest.param(
-            "rdl 3x8 8?",
-            "with a question mark behind it I am not sure that it is a set; send it without",
-            id="rdl 3x8 8?",
-        ),
-        pytest.param(
-            "squat 3x5 100?",
-            "with a question mark behind it I am not sure that it is a set; send it without",
-            id="squat 3x5 100?",
-        ),
-        pytest.param(
-            "squat 100 5 5 1o?",
-            "with a question mark behind it I am not sure that it is a set; send it without",
-            id="squat 100 5 5 1o?",
-        ),
-        pytest.param(
             "bodyweight 1e309", "a body weight needs one number, for instance: bodyweight 80.5", id="bodyweight 1e309"
         ),
         pytest.param(
@@ -448,3 +434,85 @@ def test_more_lines_than_a_week_holds_are_not_read() -> None:
 
     assert isinstance(outcome, NoSets)
     assert outcome.why.startswith("more numbers than one message can hold")
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat 4x5 95?", "barbell back squat 4×5 at 95 kg"),
+        ("rdl 3x8 80?", "romanian deadlift 3×8 at 80 kg"),
+        ("bench 60 8 8 7?", "barbell bench press 2×8 at 60 kg, 7 at 60 kg"),
+        ("pull ups 10 9 8?", "pull-up 10, 9, 8"),
+        ("squatting 100 for 5", "barbell back squat 5 at 100 kg"),
+        ("still benching 80x5", "barbell bench press 5 at 80 kg"),
+        ("age 51 and still deadlifting 140 for 3", "conventional deadlift 3 at 140 kg"),
+    ],
+)
+def test_sets_that_may_be_none_are_asked_about(text: str, meant: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert [describe(one.sets) for one in outcome.readings] == [meant]
+
+
+@pytest.mark.parametrize("text", ["squat 3x5?", "row 3x12?", "is squat 4x5 95 too much?"])
+def test_a_question_without_a_load_asks_nothing_back(text: str) -> None:
+    assert isinstance(read(text, situation(), KNOWN), NoSets)
+
+
+def test_a_lift_told_as_done_today_is_no_habit() -> None:
+    assert said("benching 60x8 today", situation()) == "barbell bench press 8 at 60 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "dropped 7 kilos",
+        "lost 4 kg since may",
+        "4 kilo abgenommen",
+        "he bajado 4 kilos",
+        "j'ai perdu 4 kg",
+        "ho perso 4 kg",
+        "4 kg afgevallen",
+        "schudłam 4 kg",
+        "похудела на 4 кг",
+        "perdi 4 kg",
+        "gått ner 4 kg",
+        "first 60 then 65 then 70 on sunday, too bold?",
+        "60, 65, 70 - sensible?",
+    ],
+)
+def test_talk_of_weights_that_nobody_lifted_is_no_set(text: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert outcome.unread == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["peso 74 kg", "peso 74,3", "poids 74 kg", "gewicht 74,3", "weeg 74,3", "waga 74,3", "вес 74 кг", "vikt 74,3",
+     "estou com 74 kg", "peso 74,3 hoy"],
+)  # fmt: skip
+def test_what_she_weighs_is_kept_in_all_languages(text: str) -> None:
+    assert said(text, situation()) == "request: bodyweight"
+
+
+@pytest.mark.parametrize("text", ["peso 65 kg", "gewicht 62,5 kg", "poids 65 kg"])
+def test_a_weight_beside_a_lift_in_hand_may_be_its_load(text: str) -> None:
+    assert said(text, IN_HAND) == "no sets"
+
+
+@pytest.mark.parametrize(
+    ("context", "words"),
+    [
+        (situation(), "an unusual load"),
+        (situation(last={"barbell back squat": "100"}), "far from what you lift"),
+    ],
+    ids=["nothing known", "known"],
+)
+def test_a_load_far_off_is_measured_against_what_is_known(context: Context, words: str) -> None:
+    outcome = read("squat 3x5 1000", context, KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert words in outcome.question
