@@ -23,6 +23,20 @@ def gather_loads(chunks: Chunks) -> None:
         chunks.found = [group, Chunk([loads], before=rest[0].before)]
 
 
+def share_reps(chunks: Chunks) -> None:
+    """Gives each of several bare loads the reps behind an x that stands apart from the last: "60 70 80 x5"."""
+    *loads, last = chunks.found
+    if last.size != 2 or not last.x_apart or len(last.factors[0]) != 1 or len(last.factors[1]) != 1 or last.at:
+        return
+    alone = all(chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at for chunk in loads)
+    told = [chunk.factors[0][0] for chunk in (*loads, last)] if alone else []
+    bare = bool(told) and all(one.role is Role.BARE and one.value > MOST_LOADED_REPS for one in told)
+    if bare and last.factors[1][0].role is Role.BARE and last.factors[1][0].value <= MOST_LOADED_REPS:
+        last.factors = [tuple(told), last.factors[1]]
+        last.before = loads[0].before
+        chunks.found = [last]
+
+
 def split_total(chunks: Chunks) -> None:
     """Makes five sets of eight of "40 total in sets of 8"; any other total is left without a place."""
     numbers = [number for chunk in chunks.found for factor in chunk.factors for number in factor]

@@ -63,6 +63,10 @@ class MarkedChunks(ResultChunks):
     def _put_behind(self, last: Chunk | None, sign: bool) -> None:
         """The load or the effort that stands here is the last chunk's, or else opens one."""
         numbers = self.factor(Chunk([CARRIED]))
+        ahead = self._kind(0) is K.NUMBER and self.pieces[self.at].role is Role.BARE and self._kind(1) is not K.TIMES
+        if not sign and self.separator is not None and ahead and last is not None and len(last.factors) == 1:
+            self._place(Chunk([(numbers[0]._replace(role=Role.LOAD), *numbers[1:])], before=self.separator))
+            return  # "10 8, with 10 kg 6 5"
         if sign and last is not None and last.at and _is_effort(numbers):
             last.efforts += (Effort.from_rpe(numbers[0].value),)
             return

@@ -74,8 +74,11 @@ class NumberChunks(TimesChunks):
                 return False
         if kinds[end] not in PLAIN_ENDS:
             return False
+        chunk = Chunk(factors, before=self.separator)
+        if len(factors) == 2 and not self.pieces[at + 1].glued and factors[1][0].glued:
+            chunk.x_apart = True
         self.at = end
-        self._place(Chunk(factors, before=self.separator))
+        self._place(chunk)
         return True
 
     def _told_otherwise(self, piece: Piece) -> None:

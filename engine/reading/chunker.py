@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_labels import LabelledChunks
-from engine.reading.chunk_lists import gather_loads, split_total
+from engine.reading.chunk_lists import gather_loads, share_reps, split_total
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
@@ -42,8 +42,10 @@ class Chunker(LabelledChunks):
         self.out.unit = self._only_unit()
         if self.out.total:
             split_total(self.out)
-        elif len(self.out.found) > 2:
-            gather_loads(self.out)
+        elif len(self.out.found) > 1:
+            if len(self.out.found) > 2:
+                gather_loads(self.out)
+            share_reps(self.out)
         return self.out
 
     def _only_unit(self) -> Unit | None:
@@ -142,6 +144,10 @@ class Chunker(LabelledChunks):
         """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list; "8 7 6 na 85" tells its load."""
         if self._joins_load():
             return
+        if self._leads_a_set():
+            self.in_note = False
+            self.at += 1  # "belt on for 315 for 2"
+            return
         last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
         loaded = number is not None and (number.role is Role.LOAD or (number.role is Role.BARE and piece.text == "na"))
         if last is not None and not last.at and loaded:
@@ -150,6 +156,11 @@ class Chunker(LabelledChunks):
         bare = bool(self.out.found) and number is not None and number.role is Role.BARE
         self.out.dangling = self.out.dangling or bare
         self.at += 1
+
+    def _leads_a_set(self) -> bool:
+        number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        heavy = number is not None and (number.role is Role.LOAD or number.value > MOST_LOADED_REPS)
+        return heavy and self._kind(2) in (K.FOR, K.TIMES) and self._kind(3) is K.NUMBER
 
     def _joins_load(self) -> bool:
         """ "100 on the squat for 5": words stood between the load and its reps."""

@@ -49,6 +49,8 @@ class Chunk:
     """The pair was linked by "for": load first, then reps."""
     before: K | None = None
     """The separator that stood before it."""
+    x_apart: bool = False
+    """The x was written to the reps and apart from what stands before it: "80 x5"."""
     counted: bool = False
     """The reps were written as a word that names them: a triple, fives."""
     in_brackets: bool = False

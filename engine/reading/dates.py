@@ -21,6 +21,7 @@ from engine.reading.day_places import (
     follows_an_opening,
     is_bullet,
     opens_a_clause,
+    past_who_did,
 )
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
@@ -174,8 +175,10 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     dated = behind in DATES_BEHIND
     heads = anchored or follows_an_opening(pieces, at)
     if pieces[at].text in PLAINLY_DAYS:
-        named = [piece.kind for piece in pieces[at + 1 : at + 2]] in ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH])
-        if (heads and named) or closes_the_sets(pieces, at):
+        ahead = past_who_did(pieces, at + 1)
+        named = [piece.kind for piece in pieces[ahead : ahead + 1]] in ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH])
+        said_on = at > 0 and pieces[at - 1].text in ON_A_DAY
+        if ((heads or said_on) and named) or closes_the_sets(pieces, at):
             return True
     return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
 

@@ -17,6 +17,7 @@ TELLING_WHAT_WAS = frozenset(
     ("was", "were", "did", "i", "war", "waren", "fue", "fueron", "foi", "foram", "était", "étaient", "è", "era",
      "erano", "sono", "stati", "stata", "had", "był", "było", "var", "было", "были", "был", "got", "hit", "hice", "fiz")
 )  # fmt: skip
+WHO_DID = TELLING_WHAT_WAS | {"we", "my"}
 SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
 COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
 BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
@@ -37,6 +38,14 @@ def is_bullet(pieces: list[Piece], at: int) -> bool:
     after = pieces[at + 1] if at + 1 < len(pieces) else None
     pointed = after is not None and after.kind in (K.STOP, K.CLOSE) and after.glued
     return (pieces[at].kind is K.NUMBER and pointed) or (pieces[at].kind is K.CLOSE and pieces[at].glued)
+
+
+def past_who_did(pieces: list[Piece], at: int) -> int:
+    """The place behind "i did", "we had": "on sat i did squat 3x5 100"."""
+    end = min(len(pieces), at + MOST_VERBS)
+    while at < end and pieces[at].text in WHO_DID:
+        at += 1
+    return at
 
 
 def ends_here(pieces: list[Piece], at: int) -> bool:

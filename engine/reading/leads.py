@@ -50,6 +50,8 @@ def _is_heavy(piece: Piece) -> bool:
 def is_aside(lead: Sequence[Piece]) -> bool:
     """Words with a number in them ahead of the first exercise ("lifted with 2 friends"), and no shape of a set."""
     kinds = [piece.kind for piece in lead]
+    if {K.NUMBER, K.PARTIAL} <= set(kinds) and kinds.count(K.NUMBER) == 1 and K.TIMES not in kinds:
+        return True  # "3s negatives, chins 5 5 4"
     counted = [piece for piece in lead if piece.kind in COUNTS or piece.kind is K.BAR]
     few = len(counted) <= 1 and all(piece.role is Role.BARE for piece in counted)
     return K.PLAIN in kinds and few and not {K.TIMES, K.AT, K.FOR} & set(kinds)

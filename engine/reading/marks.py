@@ -14,6 +14,7 @@ from engine.reading.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
 from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
+from engine.reading.parts_of_sets import part_of_the_sets
 from engine.reading.pieces import LOAD_LABELS, MOST_REPS_OF_A_LOADED_SET, Piece, Role, kinds_of
 from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tells_tempo, tempo
 from engine.values.load import Unit
@@ -367,6 +368,9 @@ def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 1
     if after in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
         return at + 3
+    behind = part_of_the_sets(pieces, at, out)
+    if behind > at:
+        return behind
     behind = of_the_day(pieces, at, out)
     if behind > at:
         out.append(aside(piece))
@@ -414,4 +418,4 @@ LEAVING_A_NUMBER = frozenset((None, K.TIMES, K.NUMBER, K.COMMA, K.AT, K.LINE, K.
 WORDLESS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.SLASH, K.DASH, K.PLUS)
 )
-ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL, Role.SECONDS))
+ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL, Role.SECONDS, Role.SETS))

@@ -16,7 +16,7 @@ from engine.reading.marks import without_marks
 from engine.reading.mending import mended
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.pieces import Piece, kinds_of
-from engine.reading.relative_loads import with_relative_loads
+from engine.reading.relative_loads import with_relative_loads, with_steps_up
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.values import Context
 from engine.reading.week_headings import with_weeks
@@ -127,6 +127,8 @@ def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
+    if K.NOTE in kinds or K.PLAIN in kinds:
+        pieces = with_steps_up(pieces)
     if K.EARLIER in kinds or K.OPEN in kinds:
         pieces = without_earlier_sets(pieces)
         kinds = kinds_of(pieces)

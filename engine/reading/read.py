@@ -19,7 +19,7 @@ from engine.reading.deciding import NONE_OF_THESE, Part, combined, crowded, part
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
-from engine.reading.pieces import Piece, kinds_of
+from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.requests import request_of
@@ -338,7 +338,8 @@ def _looks_like_sets(part: Part) -> bool:
     if part.entry is None or not part.entry.names:
         return False
     kinds = [piece.kind for piece in part.entry.pieces]
-    return kinds.count(K.NUMBER) + kinds.count(K.BODY) > 1 or K.AT in kinds
+    counted = any(piece.role is Role.SETS for piece in part.entry.pieces)
+    return counted or kinds.count(K.NUMBER) + kinds.count(K.BODY) > 1 or K.AT in kinds
 
 
 def _asked(

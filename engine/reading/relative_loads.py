@@ -39,6 +39,25 @@ def with_relative_loads(pieces: list[Piece]) -> list[Piece]:
     return out
 
 
+def with_steps_up(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with "bench up 2.5 today, 5 5 5" told as a change against the last time: it stands right behind the
+    name, and the reps behind a sign.
+    """
+    for at in range(1, len(pieces) - 2):
+        step, number = pieces[at], pieces[at + 1]
+        if step.text not in STEPS or pieces[at - 1].kind is not K.NAME or number.kind is not K.NUMBER:
+            continue
+        ends = pieces[at + 2].kind in (K.TODAY, K.COMMA, K.STOP, K.COLON, K.LINE, K.DATE)
+        if ends and number.role in (Role.BARE, Role.LOAD) and number.value <= MOST_OF_A_STEP:
+            return [*pieces[:at], _changed(number, STEPS[step.text]), *pieces[at + 2 :]]
+    return pieces
+
+
+STEPS = {"up": 1, "down": -1}
+MOST_OF_A_STEP = 20
+"""A load this many units above the last one or fewer is a step. Common practice, no source."""
+
+
 def _gather(out: list[Piece], at: int) -> None:
     if _change_behind(out, at) or _change_ahead(out, at):
         return

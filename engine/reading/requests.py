@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence, Set
 from dataclasses import replace
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
@@ -68,6 +69,7 @@ def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act
     return (
         _by_phrase(bare, cleaned, pieces, context, catalogue, book)
         or _last_clause(cleaned, pieces, context, catalogue, book)
+        or _first_clause(cleaned, pieces, context, catalogue, book)
         or _mended(bare, pieces, context, book)
         or _head_mended(bare, cleaned, pieces, context, catalogue)
     )
@@ -206,6 +208,43 @@ def _last_clause(
     if found is None or found.name not in BEHIND_A_REASON:
         return None
     return _with_reason(found, words, reason, context)
+
+
+def _first_clause(
+    cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue, book: Phrasebook
+) -> Act | None:
+    """ "skip the curls, machine's broken", "done for today, 2 coffees earned": a request, then words that tell no sets
+    and ask for nothing.
+    """
+    marks = [place for mark in (", ", ". ", "; ", " - ", "! ") if (place := cleaned.find(mark)) > 0]
+    at = min(marks, default=0)
+    behind = [piece for piece in pieces if piece.start > at]
+    ahead = [piece for piece in pieces if piece.start < at]
+    if not at or not behind or K.PLAIN not in [piece.kind for piece in behind] or not _is_reason(behind):
+        return None
+    words = _without_politeness([(w, t) for w, t in spoken_words(tokenize(cleaned)) if t.start < at], book)
+    if not words or any(piece.kind is K.NUMBER for piece in ahead):
+        return None
+    found = _by_phrase(words, cleaned[:at], ahead, context, catalogue, book)
+    return found if found is not None and found.name in AHEAD_OF_A_REASON else None
+
+
+def _is_reason(behind: Sequence[Piece]) -> bool:
+    """Whether words behind a request leave it as it is: no lift, no sign of a set, numbers of other things alone."""
+    kinds = [piece.kind for piece in behind]
+    things = [after.kind for number, after in pairwise(behind) if number.kind is K.NUMBER]
+    counted = kinds.count(K.NUMBER) == len(things) and all(kind in THINGS for kind in things)
+    asks = next((kind for kind in kinds if kind not in OPENING), None) is K.ASKS
+    return counted and not asks and IN_NO_REASON.isdisjoint(kinds)
+
+
+IN_NO_REASON = frozenset(
+    (K.NAME, K.TIMES, K.AT, K.LINE, K.NOT, K.QUESTION, K.TODAY, K.TOMORROW, K.WEEKDAY, K.SETS, K.REPS, K.SAME,
+     K.COUNT, K.FUTURE, K.LAST, K.ONLY)
+)  # fmt: skip
+THINGS = frozenset((K.PLAIN, K.UNRELATED))
+OPENING = frozenset((K.COMMA, K.STOP, K.DASH, K.FILLER))
+AHEAD_OF_A_REASON = frozenset(("skip", "done", "next", "rest", "repeat", "today"))
 
 
 def _pointed_at(words: Sequence[tuple[str, Token]], reason: Sequence[Piece], context: Context) -> Context:

@@ -17,6 +17,8 @@ from engine.reading.shape_three import ThreeFactors
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind, Side
 
+IN_ONE_BREATH = frozenset((None, K.COMMA, K.SLASH, K.THEN, K.AND))
+
 
 class Marked(ThreeFactors):
     """What stands behind a chunk."""
@@ -76,6 +78,8 @@ class Marked(ThreeFactors):
             self._each_of_the_sets(chunk)
             return
         self._check_loads(chunk.at[0])
+        if self.traits.body and not chunk.at_sign and self.listed and self._listed_on(chunk):
+            self.unplaced = True  # "10 10 with 20kg 6 6": of those before it, or behind it
         waiting = [draft for draft in self.drafts if draft.load is None or draft.carried]
         still_open = [] if chunk.at_own and self.traits.body else waiting
         for draft in (*still_open, *self.touched):
@@ -83,10 +87,17 @@ class Marked(ThreeFactors):
         self.last_load = chunk.at[0]
         self.pending = False
 
+    def _listed_on(self, chunk: Chunk) -> bool:
+        """Whether bare reps go on right behind the load of this chunk."""
+        found = self.chunks.found
+        place = next(place for place, one in enumerate(found) if one is chunk)
+        behind = found[place + 1] if place + 1 < len(found) else None
+        return behind is not None and behind.size == 1 and behind.before is None and not behind.at
+
     def _drops_on(self, chunk: Chunk) -> SetKind | None:
         """ "20x12, dropset 15x10, 10x9": lighter still in the same breath, so one more drop."""
         before = len(self.drafts) - len(self.touched) - 1
-        if chunk.size != 2 or chunk.before not in (None, K.COMMA, K.SLASH) or len(self.touched) != 1 or before < 1:
+        if chunk.size != 2 or chunk.before not in IN_ONE_BREATH or len(self.touched) != 1 or before < 1:
             return None
         last, now = self.drafts[before].load, self.touched[0].load
         lighter = last is not None and now is not None and last.role is now.role and 0 < now.value < last.value

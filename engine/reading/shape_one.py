@@ -63,13 +63,14 @@ class OneFactor(Adding):
         chunk.at = ()
 
     def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
-        if self.traits.body and number.role is Role.BARE and number.text.endswith("½"):
-            number = number._replace(value=number.value // 1 or number.value)  # half a rep does not count
+        number = self._full_ones(number)
         handler = SINGLES.get(number.role)
         if chunk.missed and self._open_group() and self._is_load(number):
             self._set_load(number)
             return
         load_alone = self._is_load(number) if self.shared is not None else not self._is_reps(number, chunk, place)
+        if self._loads_ahead(number, chunk, place):
+            return
         if chunk.missed and number.role in (Role.BARE, Role.LOAD) and load_alone:
             self._append(Draft(0, number, missed=True))
         elif handler is not None:
@@ -82,6 +83,26 @@ class OneFactor(Adding):
             raise DoesNotFit(f"{number.text} may be added weight or reps: write +{number.text} for weight")
         else:
             self._set_load(number)
+
+    def _full_ones(self, number: Piece) -> Piece:
+        """ "72.5 8 8 6 and a half": half a rep does not count, where a load and other reps stand before it."""
+        if number.text[-1] != "½" or number.role is not Role.BARE:
+            return number
+        reps = self.traits.body or (self.listed and self.load is not None and number.value <= MOST_LOADED_REPS)
+        return number._replace(value=number.value // 1 or number.value) if reps else number
+
+    def _loads_ahead(self, number: Piece, chunk: Chunk, place: int) -> bool:
+        """ "10 8, with 10 kg 6 5": the load of the reps that it heads, and not of those before it."""
+        if not (self.traits.body and number.role is Role.LOAD and self.listed and self._heads_reps(place)):
+            return False
+        self.unplaced = self.unplaced or chunk.before is None  # "10 8 10kg 6 5": of which of them
+        self._set_load(number, forward=True)
+        return True
+
+    def _heads_reps(self, place: int) -> bool:
+        """Whether bare reps stand right behind the load there."""
+        behind = self.chunks.found[place + 1] if place + 1 < len(self.chunks.found) else None
+        return behind is not None and behind.size == 1 and behind.before is None and behind.factors[0][0].unit is None
 
     def _plural(self, number: Piece) -> None:
         found = self.chunks.found

@@ -44,9 +44,9 @@ PLAIN_FLAGS = frozenset(
 """What may be told beside the chunks: no more of it has a part in the shape of the sets than is asked for here."""
 PLAIN_MARKS = frozenset(
     ("factors", "before", "counted", "joiner", "at", "at_sign", "efforts", "effort_apart", "failure", "kind",
-     "spoken_for")
+     "spoken_for", "x_apart")
 )  # fmt: skip
-SILENT_MARKS = frozenset(("factors", "before", "counted", "joiner", "spoken_for"))
+SILENT_MARKS = frozenset(("factors", "before", "counted", "joiner", "spoken_for", "x_apart"))
 UNMARKED = 3
 """How many fields of a chunk are its own where nothing is marked on it."""
 HIGHEST_EFFORT = 10
@@ -160,7 +160,9 @@ class PlainShaper:
             return not self.traits.body and bool(number.value)
         if role is Role.PLURAL:
             return self._may_be_reps_alone(number)
-        return role is Role.LOAD or role is Role.BODY or (role is Role.CHANGE and not self.listed)
+        if role is Role.LOAD:
+            return not (self.traits.body and self.groups)  # "10 8, with 10 kg 6 5"
+        return role is Role.BODY or (role is Role.CHANGE and not self.listed)
 
     def _may_be_reps_alone(self, load: Piece) -> bool:
         """Whether all other numbers may be reps, so that "6s" in front of them is no count of reps: "6s: 60 70"."""
@@ -325,6 +327,8 @@ class PlainShaper:
                 raise NotPlain
             self._rate((Effort.from_rpe(at.value),))
             return
+        if self.traits.body and self.listed and not chunk.at_sign:
+            raise NotPlain  # "10 10 with 20kg 6 6"
         if self.pending or not all([group.load is None or group.carried for group in self.touched]):
             raise NotPlain
         for group in self.groups:

@@ -84,7 +84,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             kept += [*target, *map(_as_result, clause)]
             plans, target = False, []
             continue
-        if place and clause and (_turns(clause[0]) or _is_my_turn(clause)):
+        if place and clause and (_turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)):
             plans, clause = False, _with_name(clause, named)
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
@@ -96,6 +96,13 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             continue
         kept += clause
     return kept
+
+
+def _turns_to_today(clause: list[Piece]) -> bool:
+    """ "tomorrow deads, today bench 5x3 87.5": what was done, behind a plan."""
+    head = next((piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind is not K.FILLER), None)
+    told = head is not None and head.kind in (K.DATE, K.TODAY) and head.told == 0
+    return told and _counts(clause) > 0 and AHEAD.isdisjoint([piece.kind for piece in clause])
 
 
 def _left_out(talk: list[Piece]) -> list[Piece]:

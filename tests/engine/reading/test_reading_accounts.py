@@ -88,7 +88,7 @@ def test_a_scale_of_ten_is_no_set(text: str, meant: str) -> None:
         pytest.param("squat 0 5", "ask: ", id="squat 0 5"),
         pytest.param("0 squat 100", "ask: ", id="0 squat 100"),
         pytest.param("squat 100 5 0 5", "ask: ", id="squat 100 5 0 5"),
-        pytest.param("did 2 of 3 sets of bench", "ask: barbell bench press 3×2", id="did 2 of 3 sets of bench"),
+        pytest.param("did 2 of 3 sets of bench", "ask: ", id="did 2 of 3 sets of bench"),
         pytest.param("bench 5 reps short", "ask: barbell bench press 5", id="bench 5 reps short"),
         pytest.param("squat 100 two reps short", "ask: barbell back squat 2 at 100 kg", id="squat 100 two reps short"),
         pytest.param(
