@@ -44,14 +44,17 @@ HELD_IN_ONE_HAND = frozenset((Loading.PER_HAND, Loading.IMPLEMENT, Loading.BODY,
 
 def unreadable(pieces: Sequence[Piece]) -> str:
     """The first number that cannot be read ("1?5", "1e309", "80qq"), as typed; empty where there is none."""
-    return next(iter([piece.text for piece in pieces if piece.role is Role.UNREADABLE]), "")
+    for piece in pieces:
+        if piece.role is Role.UNREADABLE:
+            return piece.text
+    return ""
 
 
 def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:
     """Whether a number or a sign of these pieces found no place in the sets."""
     if chunks.loose or chunks.pins or chunks.dangling:
         return True
-    if any([_is_day_or_code(piece) for piece in pieces if piece.text[0] == "0"]):
+    if "0" in [piece.text[0] for piece in pieces] and any(map(_is_day_or_code, pieces)):
         return True
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
@@ -74,7 +77,9 @@ def _is_day_or_code(piece: Piece) -> bool:
 
 def _is_wordless_tempo(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:
     """Four digits taken for a tempo with no word to them, where no load was told: they may be anything."""
-    if exercise.loading is Loading.BODY or not any([is_bare_tempo(p) for p in pieces if p.kind is K.NOTE]):
+    if K.NOTE not in chunks.kinds or exercise.loading is Loading.BODY:
+        return False
+    if not any([is_bare_tempo(piece) for piece in pieces if piece.kind is K.NOTE]):
         return False
     told = any(number.role in TOLD_LOADS or number.value > MOST_LOADED_REPS_RECORDED for number in numbers_in(chunks))
     return not told and not any(chunk.at for chunk in chunks.found) and len(numbers_in(chunks)) < LEAST_WITH_A_LOAD

@@ -97,7 +97,7 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
             _add(found, one._replace(weight=one.weight * UNSETTLED))
     for way in choices(chunks, traits, known, context):
         try:
-            for new in _by_way(way, chunks, exercise, known, context):
+            for new in _by_way(way, chunks, traits, exercise, known, context):
                 _add(found, new)
         except DoesNotFit as misfit:
             why = str(misfit)
@@ -105,14 +105,18 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
 
 
 def _by_way(
-    way: tuple[float, Choice, Doubt], chunks: Chunks, exercise: Exercise, known: Known, context: Context
+    way: tuple[float, Choice, Doubt],
+    chunks: Chunks,
+    traits: Traits,
+    exercise: Exercise,
+    known: Known,
+    context: Context,
 ) -> list[Candidate]:
     """What the chunks come to where the open numbers are read this way.
 
     Errors: DoesNotFit.
     """
     prior, choice, doubt = way
-    traits = Traits.of(exercise)
     groups = plain_groups(chunks, choice, traits)
     if groups is not None:
         sets = tuple(resolved_groups(groups, chunks, exercise, known, context))

@@ -25,10 +25,12 @@ class Chunker(LabelledChunks):
     units: frozenset[Unit] = frozenset()
 
     def run(self) -> Chunks:
-        if Role.REPS in [piece.role for piece in self.pieces]:
+        roles = self.out.roles = {piece.role for piece in self.pieces}
+        if Role.REPS in roles:
             self.pieces = _with_counted_sets(self.pieces)
         self.kinds = [*[piece.kind for piece in self.pieces], *BEHIND_THE_END]
-        self.side_before = self._sides_stand_before()
+        told = self.out.kinds = set(self.kinds)
+        self.side_before = not told.isdisjoint(SIDES) and self._sides_stand_before()
         end = len(self.pieces)
         while self.at < end:
             piece = self.pieces[self.at]
@@ -39,7 +41,9 @@ class Chunker(LabelledChunks):
                 handler(self, piece)
         if self.next_kind is SetKind.DROP:
             self._drop_behind()
-        self.out.unit = self._only_unit()
+        units = {piece.unit for piece in self.pieces if piece.unit is not None}
+        if units or self.units:
+            self._tell_unit(units)
         if self.out.total:
             split_total(self.out)
         elif len(self.out.found) > 1:
@@ -48,12 +52,11 @@ class Chunker(LabelledChunks):
             share_reps(self.out)
         return self.out
 
-    def _only_unit(self) -> Unit | None:
-        told = {piece.unit for piece in self.pieces if piece.unit is not None}
+    def _tell_unit(self, told: set[Unit]) -> None:
         units = {*self.units, *told}
-        if told and len(units) == 1:
-            self.out.mixed_units = True
-        return units.pop() if len(units) == 1 else None
+        if len(units) == 1:
+            self.out.mixed_units = bool(told)
+            self.out.unit = units.pop()
 
     def _drop_behind(self) -> None:
         """ "100x3, 80x8 drop": the set before the word is the drop, where it has a load of its own."""
@@ -108,8 +111,6 @@ class Chunker(LabelledChunks):
 
     def _sides_stand_before(self) -> bool:
         """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
-        if K.LEFT not in self.kinds and K.RIGHT not in self.kinds:
-            return False
         sides = [at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT]
         last = max([at for at in sides if self.kinds[at + 1] not in BODY_PARTS] or sides)
         return K.NUMBER in self.kinds[last + 1 : last + 4]
@@ -328,6 +329,7 @@ def _as_sets(piece: Piece) -> Piece:
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
+SIDES = frozenset((K.LEFT, K.RIGHT))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",
     K.ADDED: "added",

@@ -7,8 +7,10 @@ mark   = "@" NUMBER | "with" NUMBER | effort | failure | miss | "drop" | side | 
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, Role
 from engine.values.effort import Effort
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
@@ -103,6 +105,10 @@ class Chunks:
     """What one exercise's pieces come to. `loose`: numbers that found no place."""
 
     found: list[Chunk]
+    roles: Collection[Role] = ()
+    """The roles of all pieces of the exercise."""
+    kinds: Collection[K | None] = ()
+    """The kinds of all its pieces."""
     notes: list[Piece]
     loose: list[Piece]
     failure_ahead: bool = False

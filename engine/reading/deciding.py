@@ -178,18 +178,16 @@ def _doubt(
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
         return Doubt.EXERCISE if several else _number_doubt(ranked, best, known)
-    if entry.shared_in_doubt or ranked[0].unplaced or _oddly_sided(best.sets, exercises):
+    each = _each_once(best.sets)
+    if entry.shared_in_doubt or ranked[0].unplaced or _oddly_sided(each, exercises):
         return Doubt.NUMBERS
     if left_over(entry.pieces, chunks, exercises[best.sets[0].exercise]) or too_many(best.sets):
         return Doubt.NUMBERS
     if chunks.passed:
         return Doubt.WORDS
-    each = _each_once(best.sets)
     if (strange := odd(each, entry.pieces)) is not None:
         return strange
-    if any(_far(one, known[one.exercise]) for one in each):
-        return Doubt.UNLIKELY_LOAD
-    return None
+    return Doubt.UNLIKELY_LOAD if True in [_far(one, known[one.exercise]) for one in each] else None
 
 
 def _each_once(sets: Sequence[SetDone]) -> list[SetDone]:
@@ -199,14 +197,11 @@ def _each_once(sets: Sequence[SetDone]) -> list[SetDone]:
 
 def _oddly_sided(sets: Sequence[SetDone], exercises: Mapping[ExerciseName, Exercise]) -> bool:
     """ "bench 8 8 2 left": a side of a lift that has none."""
-    sided = next(iter([one for one in sets if one.side is not None]), None)
-    return (
-        sided is not None and exercises[sided.exercise].loading is Loading.BAR and not _is_one_sided(sided, exercises)
-    )
-
-
-def _is_one_sided(one: SetDone, exercises: Mapping[ExerciseName, Exercise]) -> bool:
-    return exercises[one.exercise].one_sided
+    for one in sets:
+        if one.side is not None:
+            exercise = exercises[one.exercise]
+            return exercise.loading is Loading.BAR and not exercise.one_sided
+    return False
 
 
 def _number_doubt(ranked: Sequence[Candidate], best: Reading, known: Mapping[str, Known]) -> Doubt:

@@ -52,9 +52,11 @@ def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known:
 def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:
     """Each load once; the sets of one group share one value."""
     found: dict[int, tuple[Load, SetKind]] = {}
+    before = None
     for one in sets:
-        if one.load is not None:
+        if one is not before and one.load is not None:
             found[id(one.load)] = one.load, one.kind
+        before = one
     return list(found.values())
 
 
@@ -85,11 +87,8 @@ def _suits_equipment(
     loads: Sequence[tuple[Load, SetKind]], chunks: Chunks, exercise: Exercise, traits: Traits
 ) -> float:
     weight = 1.0
-    if not (traits.two_implements or traits.carried or traits.timed or traits.body):
-        plural = [number.value for number in numbers_in(chunks) if number.role is Role.PLURAL]
-        held = chunks.dumbbells or any(load.amount in plural for load, _ in loads)
-        if held and exercise.equipment not in IN_HAND:
-            weight *= 0.03
+    if not (traits.two_implements or traits.carried or traits.timed or traits.body) and _tells_a_pair(chunks, loads):
+        weight *= 1.0 if exercise.equipment in IN_HAND else 0.03
     for load, kind in loads:
         if kind is SetKind.WARMUP or load.basis is Basis.BODY:
             continue
@@ -99,3 +98,11 @@ def _suits_equipment(
         if exercise.loading is Loading.PER_HAND and mass > HEAVIEST_IN_HAND_KG:
             weight *= 0.04
     return weight
+
+
+def _tells_a_pair(chunks: Chunks, loads: Sequence[tuple[Load, SetKind]]) -> bool:
+    """ "26s", "dumbbells": one implement in each hand."""
+    if chunks.dumbbells or Role.PLURAL not in chunks.roles:
+        return chunks.dumbbells
+    plural = [number.value for number in numbers_in(chunks) if number.role is Role.PLURAL]
+    return any(load.amount in plural for load, _ in loads)

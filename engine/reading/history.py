@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from engine.reading.values import Context, Planned
@@ -27,22 +28,40 @@ class Known(NamedTuple):
     """The load of the session before, whatever is planned."""
 
 
+NOTHING = Known(None, None, None, None)
+
+
 def known_of(exercise: ExerciseName, context: Context) -> Known:
     """What `context` knows of one exercise."""
-    planned = next((slot for slot in context.plan if slot.exercise == exercise), None)
+    planned = _slot_of(exercise, context.plan)
     today = latest_today(exercise, context)
     told = today.done.load if today else None
-    last = context.last.get(exercise)
+    last, best = context.last.get(exercise), context.best.get(exercise)
+    if planned is None and told is None and last is None and best is None:
+        return NOTHING
     load = told or (planned.load if planned else None) or last
-    seen = [one for one in (context.best.get(exercise), last, told) if one is not None]
-    heaviest = max(seen, key=Load.kilograms) if len(seen) > 1 else next(iter(seen), None)
-    return Known(load, planned, heaviest, told, last)
+    return Known(load, planned, _heaviest(best, last, told), told, last)
+
+
+def _slot_of(exercise: ExerciseName, plan: Sequence[Planned]) -> Planned | None:
+    for slot in plan:
+        if slot.exercise == exercise:
+            return slot
+    return None
+
+
+def _heaviest(*loads: Load | None) -> Load | None:
+    seen = [load for load in loads if load is not None]
+    return max(seen, key=Load.kilograms) if seen else None
 
 
 def latest_today(exercise: ExerciseName, context: Context) -> SetRecord | None:
     """The latest standing set of the exercise on the day of the message."""
+    if not context.recent:
+        return None
+    today = None if context.now is None else context.now.date()
     for record in reversed(context.recent):
-        if record.done.exercise == exercise and (context.now is None or record.on == context.now.date()):
+        if record.done.exercise == exercise and (today is None or record.on == today):
             return record
     return None
 

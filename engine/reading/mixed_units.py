@@ -23,6 +23,7 @@ ALIKE = (Decimal("0.75"), Decimal("1.34"))
 second it is much the same. Common practice, no source.
 """
 LAST_DIGIT_OF_A_BAR = 5
+BARE_OR_LOAD = frozenset((Role.BARE, Role.LOAD))
 SETTLED, OPEN = 1.0, 0.5
 
 
@@ -37,8 +38,8 @@ def mixes_units(chunks: Chunks) -> bool:
     """Whether one load told its unit, and another that can only be a load did not."""
     if chunks.unit is None:
         return False
-    numbers = _loads(chunks)
-    return any(one.unit is not None for one in numbers) and any(one.unit is None for one in numbers)
+    units = {one.unit for one in _loads(chunks)}
+    return len(units) > 1 and None in units
 
 
 def with_units(chunks: Chunks, known: Known, unit: Unit) -> list[tuple[Chunks, float]]:
@@ -59,10 +60,12 @@ def with_units(chunks: Chunks, known: Known, unit: Unit) -> list[tuple[Chunks, f
 
 def _loads(chunks: Chunks) -> list[Piece]:
     """The numbers that can only be loads, in the order told."""
-    behind = [number for chunk in chunks.found for number in (*(n for f in chunk.factors for n in f), *chunk.at)]
-    roles = (Role.BARE, Role.LOAD)
-    told = [one for one in behind if one.role in roles and one.value > 0]
-    return [one for one in told if one.unit is not None or one.value > LEAST_LOAD]
+    told = [number for chunk in chunks.found for numbers in (*chunk.factors, chunk.at) for number in numbers]
+    return [
+        one
+        for one in told
+        if (one.value > LEAST_LOAD or (one.unit is not None and one.value > 0)) and one.role in BARE_OR_LOAD
+    ]
 
 
 def _runs(loads: Sequence[Piece]) -> list[Run]:
@@ -112,7 +115,8 @@ def _is_of_plates_in_pounds(piece: Piece) -> bool:
 
 
 def _put(chunks: Chunks, units: dict[int, Unit]) -> Chunks:
-    other = chunks.with_found([_with_units(chunk, units) for chunk in chunks.found])
+    found = [_with_units(chunk, units) for chunk in chunks.found] if units else chunks.found
+    other = chunks.with_found(found)
     other.mixed_units = False
     return other
 
@@ -123,5 +127,6 @@ def _with_units(chunk: Chunk, units: dict[int, Unit]) -> Chunk:
 
     other = chunk.copy()
     other.factors = [put(numbers) for numbers in chunk.factors]
-    other.at = put(chunk.at)
+    if chunk.at:
+        other.at = put(chunk.at)
     return other

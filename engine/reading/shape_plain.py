@@ -37,9 +37,9 @@ from engine.values.effort import Effort
 from engine.values.sets import SetKind
 
 PLAIN_FLAGS = frozenset(
-    ("found", "notes", "loose", "unit", "last_to_failure", "last_effort", "placed_reps", "body", "same_load", "each",
-     "sides", "of_a_bar", "per_side", "assisted", "added", "band", "plates", "dumbbells", "equipment", "maximum",
-     "dangling", "pins", "mixed_units")
+    ("found", "roles", "kinds", "notes", "loose", "unit", "mixed_units", "last_to_failure", "last_effort",
+     "placed_reps", "body", "same_load", "each", "sides", "of_a_bar", "per_side", "assisted", "added", "band", "plates",
+     "dumbbells", "equipment", "maximum", "dangling", "pins")
 )  # fmt: skip
 """What may be told beside the chunks: no more of it has a part in the shape of the sets than is asked for here."""
 PLAIN_MARKS = frozenset(

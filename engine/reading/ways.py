@@ -47,25 +47,29 @@ FAR_BEHIND = 0.03
 
 def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> list[tuple[float, Choice, Doubt]]:
     """The open ways, each with how likely it is and what a question about it would be about."""
-    sizes = [len(chunk.factors) for chunk in chunks.found]
+    found = chunks.found
+    sizes = [len(chunk.factors) for chunk in found]
     ways: list[tuple[float, Choice, Doubt]] = [PLAIN_WAY]
-    if 2 in sizes and (open_pairs := [chunk for chunk in chunks.found if _is_open_pair(chunk, traits)]):
+    if 2 in sizes and (open_pairs := [chunk for chunk in found if _is_open_pair(chunk, traits)]):
         pair_ways = _pair_ways(open_pairs, chunks, traits, known, context)
         if pair_ways is not PLAIN_PAIRS:
             ways = [(p * q, chosen(c, pair=as_), d) for p, c, d in ways for q, as_ in pair_ways]
     if 3 in sizes:
-        triple_ways = _triple_ways(chunks.found[sizes.index(3)], traits, known)
+        triple_ways = _triple_ways(found[sizes.index(3)], traits, known)
         ways = [(p * q, chosen(c, triple=as_), d) for p, c, d in ways for q, as_ in triple_ways]
-    if _first_is_open(chunks, traits):
+    if sizes[:1] == ONE_FACTOR and _first_is_open(chunks, traits):
         first_ways = _first_ways(chunks, traits, known, context)
         ways = [(p * q, chosen(c, first=as_), d) for p, c, d in ways for q, as_ in first_ways]
-    if any([chunk.at_sign and _may_be_effort(chunk) for chunk in chunks.found]):
+    if True in [chunk.at_sign and _may_be_effort(chunk) for chunk in found]:
         at_ways = _at_ways(chunks, traits, known)
         ways = [(p * q, chosen(c, at_is_effort=e), Doubt.EFFORT_OR_LOAD) for p, c, _ in ways for q, e in at_ways]
     if len(ways) == 1:
         return ways
     likeliest = max(way[0] for way in ways)
     return [way for way in ways if way[0] > likeliest * FAR_BEHIND]
+
+
+ONE_FACTOR = [1]
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
@@ -84,12 +88,13 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     held = traits.two_implements or traits.carried
     if held and any(_is_pair_of_implements(chunk, traits) for chunk in chunks.found):
         return True
-    for place, chunk in enumerate(chunks.found):
+    found = chunks.found
+    if len(found) > 1 and len(found[0].factors) == 1:
+        return True
+    for chunk in found:
         if chunk.at and not _may_be_effort(chunk):
             return True
-        if chunk.size == 1 and any(is_told_load(number, traits) for number in chunk.factors[0]):
-            return True
-        if chunk.size == 1 and place == 0 and len(chunks.found) > 1:
+        if len(chunk.factors) == 1 and True in [is_told_load(number, traits) for number in chunk.factors[0]]:
             return True
     return chunks.same_load
 
