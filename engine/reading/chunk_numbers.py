@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunk_steps import loads_told, tells_a_step
-from engine.reading.chunk_sums import AMOUNTS
+from engine.reading.chunk_sums import AMOUNTS, PARTLY
 from engine.reading.chunk_times import MOST_LOADED_REPS, PLAIN_ENDS, TimesChunks
 from engine.reading.chunks import (
     CARRIED,
@@ -96,6 +96,9 @@ class NumberChunks(TimesChunks):
         if following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL):
             self._partials()
             return
+        if self.separator is None and self.kinds[self.at - 1] is K.PLUS and self.out.found and self._partly(1):
+            self._helped()
+            return
         if self.in_note and following is not K.TIMES and piece.role is Role.BARE:
             self.out.loose.append(piece)
             self.at += 1
@@ -112,6 +115,13 @@ class NumberChunks(TimesChunks):
         """ "12 + 4 partials": the four are a note."""
         self.out.notes.append(self.pieces[self.at])
         self.at += 2
+
+    def _helped(self) -> None:
+        """ "60x12 + 3 assisted": reps that were not done alone are a note to the set."""
+        self.out.notes.append(self.pieces[self.at])
+        while self._kind(0) not in PARTLY:
+            self.at += 1
+        self.at += 1
 
     def chunk(self) -> None:
         opened = self._kind(-1) is K.OPEN
@@ -310,6 +320,8 @@ class NumberChunks(TimesChunks):
         if sign is K.COMMA:
             heavier = self.pieces[self.at + 1].value > MOST_LOADED_REPS >= numbers[-1].value  # "3x5,100"
             return chunk is not None and self._kind(2) is not K.TIMES and not heavier
+        if sign is K.SLASH and chunk is not None and len(numbers) == 1 and self._kind(2) is K.TIMES:
+            return not self.pieces[self.at + 2].glued  # "40x15/30x10": the next set
         return self.pieces[self.at + 1].role is not Role.CHANGE
 
     def _bracketed(self, chunk: Chunk | None) -> tuple[Piece, ...]:

@@ -11,6 +11,8 @@ from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
+PARTLY = frozenset((K.PARTIAL, K.ASSISTED))
+FAILED = "fail"
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 BEHIND_THE_END = (None,) * 8
 LEAST_OF_A_SUM = 10
@@ -50,12 +52,16 @@ class SummedChunks:
         return self.out.found[-1] if self.out.found else None
 
     def _plus(self, chunk: Chunk) -> None:
-        while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and self._kind(2) is not K.PARTIAL:
+        while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and not self._partly(2):
             if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
                 self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
                 return
             if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
                 return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
+            if self._kind(2) is K.FAILURE and self.pieces[self.at + 2].text == FAILED:
+                chunk.missed = True  # "100x4+1 fail"
+                self.at += 3
+                return
             if self._kind(2) is K.MISS:
                 self.at += 2  # "100x4+1 miss": four made, and the next one missed
                 return
@@ -63,6 +69,12 @@ class SummedChunks:
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
+
+    def _partly(self, ahead: int) -> bool:
+        """Whether "partials", "forced", "assisted", "with the band" stands there: reps that were not done in full."""
+        while self._kind(ahead) in (K.FILLER, K.BAND, K.REPS, K.WITH):
+            ahead += 1
+        return self._kind(ahead) in PARTLY
 
     def _is_next_set(self, chunk: Chunk) -> bool:
         """Whether a number behind a "+" with spaces is a set of its own: more than half of the one before it."""

@@ -10,6 +10,7 @@ from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_labels import LabelledChunks
 from engine.reading.chunk_lists import gather_loads, share_reps, split_total
 from engine.reading.chunk_results import MOST_LOADED_REPS
+from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
@@ -23,6 +24,7 @@ class Chunker(LabelledChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
+    shared: bool = False
 
     def run(self) -> Chunks:
         roles = self.out.roles = {piece.role for piece in self.pieces}
@@ -44,6 +46,8 @@ class Chunker(LabelledChunks):
         units = {piece.unit for piece in self.pieces if piece.unit is not None}
         if units or self.units:
             self._tell_unit(units)
+        if self.shared and not loads_told(self.out.found):
+            self.out.pins = True
         if self.out.total:
             split_total(self.out)
         elif len(self.out.found) > 1:
@@ -120,7 +124,7 @@ class Chunker(LabelledChunks):
         if (piece.text == "%" and not self._of_something_else()) or (
             piece.text == "short" and self._kind(-1) is K.NUMBER
         ):
-            self.out.pins = True  # a share of a maximum, or of a target, that is not known here
+            self.shared = True  # a share of a maximum, or of a target, that is not known here
         if piece.text == "no" and self._kind() is K.STOP and self._kind(2) is K.NUMBER:
             self.out.dangling = True  # "no. 4"
         if self.out.found and not piece.told:
@@ -215,7 +219,24 @@ class Chunker(LabelledChunks):
         last = self._last()
         if last is not None and self._is_help_ahead_of_reps(last):
             last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)
+        self.out.dangling = self.out.dangling or self._helps_the_last()
         self.at += 1
+
+    def band_told(self, piece: Piece) -> None:
+        """ "with the red band"."""
+        self.out.band = True
+        self.out.dangling = self.out.dangling or self._helps_the_last()
+        self.at += 1
+
+    def _helps_the_last(self) -> bool:
+        """ "8 and 7, then 4 with the band", "8, 3 assisted": help that only the last set may have had."""
+        before, last = self.out.found[:-1], self._last()
+        told = [number for chunk in self.out.found for factor in chunk.factors for number in factor]
+        bare = all(number.role is Role.BARE for number in told) and not any(chunk.at for chunk in self.out.found)
+        if last is None or not before or not bare or self.kinds[self.at - 1] in PARTS_OF_A_LIST:
+            return False
+        few = last.before is K.COMMA and last.factors[-1][-1].value * 2 <= before[-1].factors[-1][-1].value
+        return last.before in (K.THEN, K.AND) or few
 
     def _is_help_ahead_of_reps(self, last: Chunk) -> bool:
         """ "25 assist 10, 9": the number before the word is the help, those behind it are reps."""
@@ -326,6 +347,7 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
+PARTS_OF_A_LIST = frozenset((K.COMMA, K.LINE, K.STOP))
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
@@ -338,7 +360,6 @@ FLAGS = {
     K.TOTAL: "total",
     K.PIN: "pins",
     K.UNCLEAR: "pins",
-    K.BAND: "band",
 }
 HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.NUMBER: Chunker.number,
@@ -368,6 +389,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.FIRST: Chunker.first_of_them,
     K.OTHER_SIGN: Chunker.numbered,
     K.ASSISTED: Chunker.help_told,
+    K.BAND: Chunker.band_told,
     K.BAR: Chunker.bar,
     K.BODY: Chunker.body,
     K.COUNT: Chunker.count_word,

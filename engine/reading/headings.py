@@ -2,7 +2,7 @@
 
 heading = HEADING [ NUMBER ]                              push day     week 3 day 1
         | ( "superset" | "session" | "round" ... ) [ "#" ] NUMBER [ ":" | "-" ] at the start of a line that ends there,
-          or with a colon and a lift behind it                                                   exercise 2: bench
+          or with a lift behind it                                           exercise 2: bench     session 14 squat
 """
 
 from __future__ import annotations
@@ -92,5 +92,5 @@ def _numbered_line(pieces: list[Piece], at: int) -> int:
     while end < len(pieces) and pieces[end].kind in BEHIND_A_HEADING:
         end += 1
     after = pieces[end].kind if end + 1 < len(pieces) else None
-    named = after is K.NAME and pieces[end - 1].kind is K.COLON
+    named = after is K.NAME and (pieces[end - 1].kind is K.COLON or pieces[at].text in NUMBERED_WORDS)
     return end if named or after in (K.LINE, K.DATE) else at

@@ -39,7 +39,7 @@ def may_hold_labels(pieces: list[Piece], kinds: set[K]) -> bool:
 
 def without_labels(pieces: list[Piece]) -> list[Piece]:
     """The pieces without the labels and bullets that lines and clauses begin with."""
-    pieces = _without_numbers_of_sets(pieces)
+    pieces = _without_words_of_sets(_without_numbers_of_sets(pieces))
     out: list[Piece] = []
     at = 0
     line_start = clause_start = True
@@ -69,6 +69,28 @@ def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
         return pieces
     parting = {at - 1: pieces[at]._replace(kind=K.COMMA, text=",") for at in closed}
     return [parting.get(at, piece) for at, piece in enumerate(pieces) if at not in closed]
+
+
+def _without_words_of_sets(pieces: list[Piece]) -> list[Piece]:
+    """ "bench set 1 80x8 set 2 80x7", "s1 80 8 s2 80 7": sets that are counted up in one line, with nothing between."""
+    named = [at for at, piece in enumerate(pieces) if piece.kind is K.SETS or piece.text[:1] == "s"]
+    counted = [(at, place) for at in named if (place := _place_told(pieces, at))]
+    if len(counted) < FEWEST_NUMBERED or [place for _, place in counted] != list(range(1, len(counted) + 1)):
+        return pieces
+    words = {at: pieces[at]._replace(kind=K.COMMA, text=",") for at, _ in counted}
+    numbers = {at + 1 for at in words if pieces[at].kind is K.SETS}
+    numbers |= {at + 1 for at in numbers if _kind(pieces, at + 1) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE)}
+    return [words.get(at, piece) for at, piece in enumerate(pieces) if at not in numbers]
+
+
+def _place_told(pieces: list[Piece], at: int) -> int:
+    """The number of a set that is told here, "set 2" or "s2", with its numbers behind it; 0 where there is none."""
+    piece = pieces[at]
+    if piece.kind is K.SETS:
+        told = not piece.text.endswith("s") and _kind(pieces, at + 1) is K.NUMBER and _set_number(pieces, at) > at
+        return int(pieces[at + 1].value) if told else 0
+    named = piece.kind is K.PLAIN and len(piece.text) == 2 and piece.text[0] == "s" and piece.text[1].isdigit()
+    return int(piece.text[1]) if named and _kind(pieces, at + 1) in (K.NUMBER, K.COLON) else 0
 
 
 def _closing_nothing(pieces: list[Piece]) -> list[int]:

@@ -16,7 +16,16 @@ from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
 from engine.reading.parts_of_sets import part_of_the_sets
 from engine.reading.pieces import LOAD_LABELS, MOST_REPS_OF_A_LOADED_SET, Piece, Role, kinds_of
-from engine.reading.scales import RATED, TEMPO_DIGITS, behind_bare_tempo, is_x_tempo, rates, tells_tempo, tempo
+from engine.reading.scales import (
+    RATED,
+    TEMPO_DIGITS,
+    behind_bare_tempo,
+    behind_dashed_tempo,
+    is_x_tempo,
+    rates,
+    tells_tempo,
+    tempo,
+)
 from engine.values.load import Unit
 
 LEAST_BODY_WEIGHT = 35
@@ -188,7 +197,10 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 BEFORE_A_NO = frozenset((K.NUMBER, K.COMMA, K.KG, K.LB, K.DASH, K.OPEN))
-SUMS = frozenset(("total", "tonnage", "volume", "gesamtvolumen", "volumen", "tonelaje", "tonnellaggio"))
+SUMS = frozenset(
+    ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",
+     "tonelaje", "tonnellaggio")
+)  # fmt: skip
 
 
 def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -219,8 +231,11 @@ def _stands_apart(weight: Piece, out: list[Piece]) -> bool:
     """Whether nothing, or only counts of reps, stands before it: "pull ups 8 8 8 bodyweight 79"."""
     if not out or out[-1].kind in ENDS:
         return True
-    told = [piece.value for piece in out if piece.kind is K.NUMBER]
-    return out[-1].kind is K.NUMBER and max(told) * 2 < weight.value
+    told = [piece for piece in out if piece.kind is K.NUMBER]
+    if out[-1].kind is not K.NUMBER or Role.CHANGE in [piece.role for piece in told]:
+        return False
+    loaded = Role.LOAD in [piece.role for piece in told]  # "squat 100kg 3x5 bw 82"
+    return loaded or max([piece.value for piece in told]) * 2 < weight.value
 
 
 def _weighs(out: list[Piece], pieces: list[Piece], at: int) -> bool:
@@ -353,9 +368,15 @@ SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE))
 
 
 def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "31x1", in a message that speaks of tempo."""
+    """ "31x1" or "3-1-1", in a message that speaks of tempo."""
+    linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH, K.COLON)
+    behind = at if linked or pieces[at].role is not Role.BARE else behind_dashed_tempo(pieces, at)
+    if behind > at:
+        out.append(aside(pieces[at]))
+        return behind
     beside = [*out[-2:], *pieces[at + 3 : at + 4]]
-    if not is_x_tempo(pieces, at) or not any([tells_tempo(piece) for piece in beside]):
+    sets = [piece.kind for piece in (*out, *pieces[at + 3 :])].count(K.NUMBER)
+    if not sets or not is_x_tempo(pieces, at) or not any([tells_tempo(piece) for piece in beside]):
         return _no_set(pieces, at, out)
     out.append(aside(pieces[at]))
     return at + 3

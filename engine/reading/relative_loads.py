@@ -27,6 +27,10 @@ BETWEEN = frozenset(
     (K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS, K.EARLIER,
      K.ALTERED)
 )  # fmt: skip
+COUNTS = (Role.REPS, Role.SETS, Role.BARE, Role.CHANGE)
+CLAUSE_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
+MOST_LOADED_REPS = 30
+"""A number above this is a load, not reps. Common practice, no source."""
 REACH = 4
 
 
@@ -71,8 +75,8 @@ def _aside_reps(out: list[Piece], at: int) -> None:
     place = at - 1
     while place >= 0 and at - place <= REACH and out[place].kind in BETWEEN | {K.REPS}:
         place -= 1
-    counted = place >= 0 and out[place].kind is K.NUMBER and out[place].role in (Role.REPS, Role.SETS, Role.BARE)
-    compared = any(_direction(piece) for piece in out[place + 1 : at])
+    counted = place >= 0 and out[place].kind is K.NUMBER and out[place].role in COUNTS
+    compared = any(_direction(piece) for piece in out[place + 1 : at]) or (counted and out[place].role is Role.CHANGE)
     if counted and compared and (out[place].role is not Role.BARE or K.REPS in [one.kind for one in out[place:at]]):
         out[place] = aside(out[place])
 
@@ -111,8 +115,17 @@ def _change_ahead(out: list[Piece], at: int) -> bool:
         start -= bool(direction)
     if not direction and not signed:
         return False
-    out[start : at + 1] = [_changed(number, direction or 1)]
+    behind = out[at + 1].kind if at + 1 < len(out) else None
+    told = behind in CLAUSE_ENDS and _tells_load(out[:start])  # "3x5 80, 2.5 more than last week": a remark
+    out[start : at + 1] = [aside(out[at]) if told else _changed(number, direction or 1)]
     return True
+
+
+def _tells_load(before: list[Piece]) -> bool:
+    """Whether this line told its load ahead of the change."""
+    lines = [at for at, piece in enumerate(before) if piece.kind in (K.LINE, K.NAME)]
+    line = before[lines[-1] :] if lines else before
+    return any(piece.kind is K.NUMBER and (piece.role is Role.LOAD or piece.value > MOST_LOADED_REPS) for piece in line)
 
 
 def _direction(piece: Piece) -> int:

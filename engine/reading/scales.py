@@ -14,10 +14,13 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 TEMPO_DIGITS = 4
+PHASES_OF_A_TEMPO = (3, 4)
 FASTEST_TEMPO, SLOWEST_TEMPO = 2, 6
 """The seconds of a lowering that four digits on their own may tell: 4010. Common practice, no source."""
 YEARS = range(1990, 2100)
 SLOWEST_COUNT = 10
+LONGEST_SQUEEZE = 2
+"""Seconds at the top, behind an "x" for as fast as one can: "31x1". Common practice, no source."""
 TEMPO_SIGNS = frozenset((K.DASH, K.SLASH, K.COLON))
 TOP_OF_PAIN = 10
 NEAR_A_SCALE = 4
@@ -117,13 +120,27 @@ def _is_one_count(before: Piece | None, piece: Piece) -> bool:
     return before is not None and max(before.value, piece.value) < SLOWEST_COUNT
 
 
+def behind_dashed_tempo(pieces: list[Piece], at: int) -> int:
+    """The place behind "3-1-1" in a message that speaks of tempo; `at` where none stands here."""
+    end = at + 1
+    while kind_at(pieces, end) is K.DASH and pieces[end].glued and is_amount(pieces, end + 1):
+        end += 2
+    counts = [piece.value for piece in pieces[at:end] if piece.kind is K.NUMBER]
+    phases = len(counts) in PHASES_OF_A_TEMPO and max(counts) < SLOWEST_COUNT
+    ahead_of_sets = kind_at(pieces, end) is K.NUMBER and kind_at(pieces, end + 1) is K.TIMES
+    ends = kind_at(pieces, end) in (None, K.COMMA, K.LINE, K.STOP, K.CLOSE)
+    rises = counts != sorted(counts, reverse=True)  # reps of one set after another seldom do
+    return end if phases and (ahead_of_sets or (ends and rises)) else at
+
+
 def is_x_tempo(pieces: list[Piece], at: int) -> bool:
     """Whether "31x1" stands here."""
     if not is_amount(pieces, at + 2) or kind_at(pieces, at + 1) is not K.TIMES:
         return False
     head, sign, tail = pieces[at : at + 3]
-    glued = sign.glued and tail.glued and kind_at(pieces, at + 3) is not K.TIMES
+    glued = sign.glued and tail.glued and kind_at(pieces, at + 3) not in (K.TIMES, K.DASH, K.SLASH, K.COMMA)
     counts = len(head.text) == 2 and len(tail.text) == 1 and (head.text + tail.text).isdigit()
+    counts = counts and all(int(digit) <= SLOWEST_TEMPO for digit in head.text) and tail.value <= LONGEST_SQUEEZE
     return glued and counts
 
 

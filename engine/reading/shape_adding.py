@@ -58,6 +58,8 @@ class Adding:
     in_passing: bool = False
     chunk_at: bool = False
     bracketed: bool = False
+    failing: Piece | None = None
+    """The load told with "to failure" ahead of its reps."""
     filled: bool = False
     """The chunk was the load of sets told before it."""
 

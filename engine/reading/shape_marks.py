@@ -34,7 +34,7 @@ class Marked(ThreeFactors):
             self._mark_kind(chunk)
         if chunk.side is not None:
             self._mark_side(chunk.side)
-        if (chunk.failure or chunk.missed) and self.touched:
+        if chunk.failure or chunk.missed:
             self._mark_end(chunk)
         if chunk.plus:
             self._mark_plus(chunk)
@@ -45,6 +45,10 @@ class Marked(ThreeFactors):
 
     def _mark_end(self, chunk: Chunk) -> None:
         """How the sets ended: at failure, or with a rep missed."""
+        if not self.touched:
+            if chunk.failure and self.pending:
+                self.failing = self.load  # "14s to failure 12 9 7": all of the reps that follow
+            return
         if chunk.failure:
             for draft in self.touched if not self.listed or chunk.times is not None else self.touched[-1:]:
                 draft.failure = True

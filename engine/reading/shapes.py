@@ -120,9 +120,9 @@ class Shaper(Marked):
         self._results()
         if len(self.drafts) > 1:
             self._check_alike()
-        if out.failure_ahead:
+        if out.failure_ahead or self.failing is not None:
             for draft in self.drafts:
-                draft.failure = True
+                draft.failure = draft.failure or out.failure_ahead or draft.load is self.failing
         if out.last_to_failure:
             self._last_worked().failure = True
         self._kinds_ahead()
