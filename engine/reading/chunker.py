@@ -41,11 +41,15 @@ class Chunker(LabelledChunks):
                 self.at += 1
             else:
                 handler(self, piece)
-        if self.next_kind is SetKind.DROP:
-            self._drop_behind()
         units = {piece.unit for piece in self.pieces if piece.unit is not None}
         if units or self.units:
             self._tell_unit(units)
+        return self._finished()
+
+    def _finished(self) -> Chunks:
+        """What the chunks come to together."""
+        if self.next_kind is SetKind.DROP:
+            self._drop_behind()
         if self.shared and not loads_told(self.out.found):
             self.out.pins = True
         if self.out.total:

@@ -396,6 +396,12 @@ def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if behind > at:
         out.append(aside(piece))
         return behind
+    return _by_role(pieces, at, out)
+
+
+def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind a number that may be a tempo, a time or shared reps by how it is written."""
+    piece = pieces[at]
     if piece.role is Role.BARE:
         behind_tempo = behind_bare_tempo(pieces, at, out)
         if behind_tempo > at:
