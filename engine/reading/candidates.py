@@ -14,6 +14,7 @@ Then evidence: the plan's slot, the load of last time, what the equipment can we
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
@@ -29,8 +30,8 @@ from engine.reading.choices import (
 from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.evidence import evidence
 from engine.reading.history import Known
-from engine.reading.mixed_units import mixes_units, with_units
-from engine.reading.pieces import Role
+from engine.reading.mixed_units import loads_in_mixed_units, with_units
+from engine.reading.pieces import Piece, Role
 from engine.reading.resolve import resolved, resolved_groups
 from engine.reading.shape_plain import plain_groups
 from engine.reading.shapes import Shaper
@@ -77,8 +78,8 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         return _warm_either_way(chunks, exercise, known, context)
     if chunks.plates and chunks.sled_is_nothing is None and exercise.equipment is not Equipment.BARBELL:
         return _plates_either_way(chunks, exercise, known, context)
-    if chunks.mixed_units and exercise.loading not in ON_THE_BODY and mixes_units(chunks):
-        return _in_units(chunks, exercise, known, context)
+    if chunks.mixed_units and exercise.loading not in ON_THE_BODY and (loads := loads_in_mixed_units(chunks)):
+        return _in_units(chunks, loads, exercise, known, context)
     return _candidates(chunks, exercise, known, context)
 
 
@@ -130,11 +131,13 @@ def _by_way(
     ]
 
 
-def _in_units(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+def _in_units(
+    chunks: Chunks, loads: Sequence[Piece], exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
     """ "225x5 then 105kg x 4": with the units that the loads without one may have."""
     out: list[Candidate] = []
     why = ""
-    for other, weight in with_units(chunks, known, context.unit):
+    for other, weight in with_units(chunks, loads, known, context.unit):
         ways, misfit = candidates(other, exercise, known, context)
         why = why or misfit
         out += [one._replace(weight=one.weight * weight) for one in ways]

@@ -87,13 +87,16 @@ class Chunker(LabelledChunks):
         self.at += 1
 
     def separator_piece(self, piece: Piece) -> None:
-        spaced_slash = piece.kind is K.SLASH and not piece.glued
-        heads = piece.kind is K.LINE and self.kind is SetKind.WARMUP and not self._warm_up_is_heading()
-        if self.kind is SetKind.WARMUP and (piece.kind in (K.THEN, K.STOP) or spaced_slash or heads):
+        if self.kind is SetKind.WARMUP and self._ends_warm_up(piece):
             self.kind = None
         self.separator = piece.kind
         self.in_note = False
         self.at += 1
+
+    def _ends_warm_up(self, separator: Piece) -> bool:
+        if separator.kind is K.LINE:
+            return not self._warm_up_is_heading()
+        return separator.kind in (K.THEN, K.STOP) or (separator.kind is K.SLASH and not separator.glued)
 
     def _warm_up_is_heading(self) -> bool:
         """A line that says only "warm up" holds for the lines below it, up to "work"."""

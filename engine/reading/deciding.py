@@ -28,6 +28,7 @@ from engine.reading.chunks import Chunks
 from engine.reading.history import Known, is_far_off, known_of
 from engine.reading.kinds import K
 from engine.reading.names import exercises_meant
+from engine.reading.pieces import Role
 from engine.reading.segments import Entry
 from engine.reading.values import Context, Doubt, Reading
 from engine.values.exercise import Exercise, Loading
@@ -78,7 +79,7 @@ def part_of(
     if len(entry.pieces) > MOST_NUMBERS_OF_A_LIFT and _is_endless(entry):
         return Part((), Doubt.NO_REPS, entry.phrase, "more numbers than one exercise can have", entry=entry)
     chunks = _chunks_of(entry)
-    barred = _barred(entry)
+    barred = _barred(entry, chunks)
     if barred is not None:
         return barred._replace(chunks=chunks)
     names = exercises_meant(entry, chunks, context, catalogue)
@@ -114,14 +115,13 @@ def _is_endless(entry: Entry) -> bool:
     return len([piece for piece in entry.pieces if piece.kind is K.NUMBER]) > MOST_NUMBERS_OF_A_LIFT
 
 
-def _barred(entry: Entry) -> Part | None:
+def _barred(entry: Entry, chunks: Chunks) -> Part | None:
     """What keeps an entry from being read at all: its day, a broken number, a name that nobody knows."""
     if entry.bare:
         return Part((), Doubt.NO_REPS, entry.phrase, "no numbers to it", entry=entry)
     if entry.no_day:
         return Part((), Doubt.NUMBERS, entry.phrase, entry.no_day, entry=entry)
-    broken = unreadable(entry.pieces)
-    if broken:
+    if Role.UNREADABLE in chunks.roles and (broken := unreadable(entry.pieces)):
         return Part((), Doubt.NO_REPS, entry.phrase, f"“{broken}” is no number I can read", entry=entry)
     if entry.unknown:
         return Part((), Doubt.UNKNOWN_NAME, entry.unknown, f"unknown name “{entry.unknown}”", entry=entry)
@@ -232,8 +232,11 @@ def crowded(parts: Sequence[Part]) -> bool:
     if sum([len(part.readings[0].sets) for part in parts if part.readings]) <= MOST_SETS_RECORDED:
         return False
     told = [part for part in parts if part.readings]
-    of_lifts = Counter((_day(part), one.exercise) for part in told for one in part.readings[0].sets)
-    of_days = Counter(_day(part) for part in told for _ in part.readings[0].sets)
+    of_lifts, of_days = Counter[tuple[date | None, ExerciseName]](), Counter[date | None]()
+    for part in told:
+        sets, day = part.readings[0].sets, _day(part)
+        of_lifts[day, sets[0].exercise] += len(sets)
+        of_days[day] += len(sets)
     return max(of_lifts.values()) > MOST_SETS_RECORDED or max(of_days.values()) > MOST_SETS_OF_A_MESSAGE
 
 

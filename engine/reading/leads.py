@@ -19,6 +19,8 @@ MOST_LOADED_REPS = 30
 
 def warms_up(lead: Sequence[Piece]) -> bool:
     """ "warmed up with the bar for 10 and 50 for 5, then benched 70": loads of the lift that is named behind them."""
+    if not lead:
+        return False
     kinds = [piece.kind for piece in lead if piece.kind not in BEFORE_A_WARM_UP]
     loaded = K.BAR in kinds or any(_is_heavy(piece) for piece in lead)
     return kinds[:1] == [K.WARMUP] and loaded and K.UNRELATED not in kinds
@@ -30,8 +32,10 @@ def leads_to(lead: Sequence[Piece], cut: Piece | None, named: Sequence[Piece], a
 
     Shape: `named` is the clause behind the separator `cut`; its name stands at `at`.
     """
+    if cut is None or cut.kind not in (K.AND, K.COMMA):
+        return False
     behind = [place for place, piece in enumerate(named) if piece.kind in COUNTS]
-    if cut is None or cut.kind not in (K.AND, K.COMMA) or not behind:
+    if not behind:
         return False
     counted = [piece for piece in lead if piece.kind in COUNTS]
     if any(piece.role in NO_REPS for piece in counted):

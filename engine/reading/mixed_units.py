@@ -34,20 +34,21 @@ class Run(NamedTuple):
     beside: tuple[Piece, ...]
 
 
-def mixes_units(chunks: Chunks) -> bool:
-    """Whether one load told its unit, and another that can only be a load did not."""
+def loads_in_mixed_units(chunks: Chunks) -> list[Piece]:
+    """The loads, where one told its unit and another that can only be a load did not; none where all are alike."""
     if chunks.unit is None:
-        return False
-    units = {one.unit for one in _loads(chunks)}
-    return len(units) > 1 and None in units
+        return []
+    loads = _loads(chunks)
+    units = {one.unit for one in loads}
+    return loads if len(units) > 1 and None in units else []
 
 
-def with_units(chunks: Chunks, known: Known, unit: Unit) -> list[tuple[Chunks, float]]:
-    """The chunks with a unit put to each load, each way with how likely it is; the writer counts in `unit`."""
+def with_units(chunks: Chunks, loads: Sequence[Piece], known: Known, unit: Unit) -> list[tuple[Chunks, float]]:
+    """The chunks with a unit put to each of their loads, each with how likely it is; the writer counts in `unit`."""
     told = chunks.unit or unit
     changed: dict[int, Unit] = {}
     doubted: dict[int, Unit] = {}
-    for run in _runs(_loads(chunks)):
+    for run in _runs(loads):
         other = _other_unit(run, told, known)
         if other is not None:
             plain = other is unit or (other is Unit.LB and all(map(_is_of_plates_in_pounds, run.bare)))

@@ -45,7 +45,8 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
     if not entry.names:
         return _unnamed(context)
-    names = _narrowed(_of_variant(entry, catalogue), context)
+    said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
+    names = _narrowed(said, context)
     if chunks.body:
         names = _of_the_body(names, entry, chunks, catalogue)
     if chunks.equipment is not None:

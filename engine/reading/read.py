@@ -169,9 +169,10 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     for entry in told:
         part = part_of(entry, context, catalogue, before)
         parts.append(part)
-        for one in part.readings[0].sets if part.readings and len(told) > 1 else ():
-            before.pop(one.exercise, None)
-            before[one.exercise] = one.load
+        if part.readings and len(told) > 1:
+            last = part.readings[0].sets[-1]
+            before.pop(last.exercise, None)
+            before[last.exercise] = last.load
     note = None if kinds.isdisjoint(NOTED) else _note(pieces, prepared.cleaned)
     return _outcome(parts, told, note, pain, prepared, context)
 
@@ -387,7 +388,10 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
 
 
 def _note(pieces: Sequence[Piece], cleaned: str) -> str | None:
-    noted = [piece for piece in pieces if piece.kind in NOTED and len(piece.text) > 1]
-    if not noted:
-        return None
-    return cleaned[noted[0].start : noted[-1].end].strip() or None
+    first = next(filter(_is_noted, pieces), None)
+    last = next(filter(_is_noted, reversed(pieces)), None)
+    return cleaned[first.start : last.end].strip() or None if first is not None and last is not None else None
+
+
+def _is_noted(piece: Piece) -> bool:
+    return piece.kind in NOTED and len(piece.text) > 1

@@ -14,11 +14,11 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from engine.reading.dates import WHY_NOT
-from engine.reading.headings import is_against_the_clock, without_headings
+from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
-from engine.reading.pieces import Piece, Role
-from engine.reading.rounds import without_rounds
+from engine.reading.pieces import Piece, Role, kinds_of
+from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_sets import (
     SAID_TOGETHER,
     counts_ahead,
@@ -49,6 +49,8 @@ SILENT = frozenset(
         K.WORKING,
     )
 )
+MODES = frozenset((K.WARMUP, K.WORKING))
+SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 HEADING = "a heading"
@@ -81,7 +83,10 @@ class Entry:
 
     @property
     def has_numbers(self) -> bool:
-        return not COUNTS.isdisjoint([piece.kind for piece in self.pieces])
+        for piece in self.pieces:  # noqa: SIM110 — asked of each entry several times: a generator takes twice as long
+            if piece.kind in COUNTS:
+                return True
+        return False
 
 
 class Clause(NamedTuple):
@@ -102,15 +107,22 @@ class Clause(NamedTuple):
 
 def clauses(pieces: list[Piece]) -> Iterator[Clause]:
     """The message at its separators; a slash or a plus cuts only where it stands between words."""
-    cut: Piece | None = None
-    held: list[Piece] = []
+    clause = Clause(None, [], [], [])
     for at, piece in enumerate(pieces):
-        if piece.kind in CUTS or (piece.kind in (K.SLASH, K.PLUS, K.DASH) and _is_loose(pieces, at)):
-            yield _clause(cut, held)
-            cut, held = piece, []
-        else:
-            held.append(piece)
-    yield _clause(cut, held)
+        kind = piece.kind
+        if kind in CUTS or (kind in PERHAPS_CUTS and _is_loose(pieces, at)):
+            yield clause
+            clause = Clause(piece, [], [], [])
+            continue
+        if kind is K.NAME:
+            clause.names.append(len(clause.pieces))
+        elif kind in COUNTS:
+            clause.counts.append(len(clause.pieces))
+        clause.pieces.append(piece)
+    yield clause
+
+
+PERHAPS_CUTS = frozenset((K.SLASH, K.PLUS, K.DASH))
 
 
 def _is_loose(pieces: list[Piece], at: int) -> bool:
@@ -155,6 +167,8 @@ class Segmenter:
     current: Entry | None = None
     day: date | None = None
     no_day: str = ""
+    told: set[K] = field(default_factory=set)
+    """The kinds of all pieces of the message."""
     day_alone: bool = False
     """The day was the last thing told: it is that of what stands above it."""
     warming_up: Piece | None = None
@@ -162,17 +176,9 @@ class Segmenter:
 
     def run(self, pieces: list[Piece]) -> list[Entry]:
         """The entries in the order told, the nameless lead first."""
-        pieces, rounds = without_rounds(pieces)
-        for clause in clauses(pieces):
-            self._days(clause)
-            if not clause.pieces and clause.cut is None:
-                continue
-            if not clause.names:
-                self._nameless(clause)
-            elif len(clause.names) == 1:
-                self._named(clause)
-            else:
-                self._several(clause)
+        self.told = kinds_of(pieces)
+        pieces, rounds = (pieces, None) if self.told.isdisjoint(TAKEN_IN_TURN) else without_rounds(pieces)
+        self._gather(pieces)
         self._share_both()
         if any(entry.has_numbers for entry in self.entries) and not self.lead.names and is_aside(self.lead.pieces):
             self.lead = Entry()
@@ -182,6 +188,18 @@ class Segmenter:
             for entry in found:
                 entry.rounds = rounds.of(entry.pieces)
         return found
+
+    def _gather(self, pieces: list[Piece]) -> None:
+        dated = K.DATE in self.told
+        for clause in clauses(pieces):
+            if dated:
+                self._days(clause)
+            if not clause.names:
+                self._nameless(clause)
+            elif len(clause.names) == 1:
+                self._named(clause)
+            else:
+                self._several(clause)
 
     def _is_bare(self, entry: Entry) -> bool:
         entry.bare = bool(entry.names) and all(piece.kind in SIGNS for piece in entry.pieces)
@@ -221,10 +239,12 @@ class Segmenter:
                 self.warming_up = None
 
     def _nameless(self, clause: Clause) -> None:
+        if not clause.pieces and clause.cut is None:
+            return
         if not clause.counts:
-            self._mode(clause)
-        unknown = self._unknown_head(clause)
-        if unknown:
+            if not self.told.isdisjoint(MODES):
+                self._mode(clause)
+        elif unknown := self._unknown_head(clause):
             self.current = Entry(unknown=unknown, day=self.day, no_day=self.no_day)
             self.entries.append(self.current)
         self.day_alone = self.day_alone and not clause.counts
@@ -236,8 +256,6 @@ class Segmenter:
 
     def _unknown_head(self, clause: Clause) -> str:
         """The unknown words in front of the clause's first number; empty where none stand there."""
-        if not clause.counts:
-            return ""
         words: list[str] = []
         for piece in clause.pieces[: clause.counts[0]]:
             if piece.kind in (K.PLAIN, K.UNRELATED) and len(piece.text) > 1:
@@ -348,11 +366,13 @@ class Segmenter:
 
     def _share_both(self) -> None:
         """ "curls and pushdowns, both 3x15": the numbers are each one's."""
+        shared = not self.told.isdisjoint(SHARING)
         for place, entry in enumerate(self.entries):
-            self._share_each(place, entry)
+            if shared:
+                self._share_each(place, entry)
             if self._share_out(place, entry):
                 continue
-            said = entry.both or any(piece.kind is K.BOTH for piece in entry.pieces)
+            said = entry.both or (K.BOTH in self.told and any(piece.kind is K.BOTH for piece in entry.pieces))
             if said or (place and ends_with_each(entry.pieces)):
                 self._share_back(place, entry)
             elif place and _is_joined(self.entries[place - 1], entry):
@@ -364,16 +384,19 @@ def _is_joined(first: Entry, second: Entry) -> bool:
     """Whether two names were joined by a word, and numbers stand behind the second alone."""
     joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS, K.SLASH)
     joined = joined or (bool(first.pieces) and first.pieces[-1].kind is K.WITH)
+    if not joined:
+        return False
     silent = all(one.kind in SILENT or one.kind in (K.WITH, K.SUPERSET) for one in first.pieces)
-    return joined and second.has_numbers and bool(first.names) and silent
+    return second.has_numbers and bool(first.names) and silent
 
 
 def entries(pieces: list[Piece]) -> list[Entry]:
     """The message's exercises in the order told, each with its numbers."""
-    alone = _one_exercise(pieces)
+    told = kinds_of(pieces)
+    alone = _one_exercise(pieces, told)
     if alone is not None:
         return [alone]
-    by_the_clock = is_against_the_clock(pieces)
+    by_the_clock = not told.isdisjoint(CLOCKED_KINDS) and is_against_the_clock(pieces)
     pieces = without_headings(pieces)
     shared, behind = counts_ahead(pieces)
     found = Segmenter().run(behind) if shared else []
@@ -393,15 +416,15 @@ def _wants_counts(entry: Entry) -> bool:
     return bool(entry.names) and kinds.count(K.NUMBER) <= 1 and not {K.TIMES, K.COUNT} & set(kinds)
 
 
-def _one_exercise(pieces: list[Piece]) -> Entry | None:
+def _one_exercise(pieces: list[Piece], told: set[K]) -> Entry | None:
     """The plainest message: one name, then only numbers and their marks. It needs no cutting."""
     if not pieces or pieces[0].kind is not K.NAME:
         return None
-    kinds = [piece.kind for piece in pieces]
-    if len(kinds) > 1 and kinds[1] in MODIFYING:
+    if len(pieces) > 1 and pieces[1].kind in MODIFYING:
         return None
-    told = set(kinds)
-    if told & NEEDS_CUTTING or not told & COUNTS or kinds.count(K.NAME) > 1:
+    if not told.isdisjoint(NEEDS_CUTTING) or told.isdisjoint(COUNTS):
+        return None
+    if [piece.kind for piece in pieces].count(K.NAME) > 1:
         return None
     return Entry(pieces[0].names, pieces[0].text, pieces[1:])
 

@@ -91,8 +91,10 @@ def _is_load(piece: Piece) -> bool:
 
 def without_count_ahead(ahead: list[Piece], behind: list[Piece]) -> list[Piece]:
     """ "3x db curl 12kg 10" counts sets; in "3x db curl 12kg 3x10" they are told again, else joined to nothing."""
+    if [piece.kind for piece in ahead[-2:]] != [K.NUMBER, K.TIMES]:
+        return ahead + behind
     kinds = [piece.kind for piece in behind]
-    if [piece.kind for piece in ahead[-2:]] != [K.NUMBER, K.TIMES] or K.NUMBER not in kinds:
+    if K.NUMBER not in kinds:
         return ahead + behind
     if K.TIMES not in kinds:
         load_next = behind[kinds.index(K.NUMBER)].role is Role.LOAD
