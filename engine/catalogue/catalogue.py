@@ -27,7 +27,7 @@ class Catalogue:
 
     `phrases` maps a normalised phrase to all exercises that own it; most phrases have one owner.
     `longest_phrase` is the number of words in the longest of them; `longest` that of the longest that begins with a
-    word.
+    word. `by_words` maps the sorted words of a phrase to all exercises that those words own in any order.
     """
 
     exercises: Mapping[ExerciseName, Exercise]
@@ -35,6 +35,7 @@ class Catalogue:
     longest_phrase: int
     longest: Mapping[str, int] = field(repr=False)
     typos: TypoIndex = field(repr=False)
+    by_words: Mapping[tuple[str, ...], tuple[ExerciseName, ...]] = field(repr=False)
     own_typos: TypoIndex | None = field(default=None, repr=False)
 
     def get(self, name: ExerciseName) -> Exercise | None:
@@ -44,6 +45,10 @@ class Catalogue:
     def owners(self, phrase: str) -> tuple[ExerciseName, ...]:
         """All exercises that `phrase` may mean, however it is written; empty where it names none."""
         return self.phrases.get(normalise(phrase), ())
+
+    def of_words(self, words: Iterable[str]) -> tuple[ExerciseName, ...]:
+        """All exercises that these normalised words name in any order: "press leg"; empty where they name none."""
+        return self.by_words.get(tuple(sorted(words)), ())
 
     def closest(self, phrase: str) -> tuple[ExerciseName, ...]:
         """All exercises that `phrase` may mean once slips of the thumb are mended; empty where none is near enough."""
@@ -75,6 +80,7 @@ class Catalogue:
             longest_phrase=max(self.longest_phrase, *(len(phrase.split()) for phrase in own), 0),
             longest=_longest(own, self.longest),
             typos=self.typos,
+            by_words=self.by_words,
             # One slip: her own names change often, and the index of two costs ten times as much to make.
             own_typos=index_of(own, self.typos.ordinary, most_slips=1),
         )
@@ -94,7 +100,17 @@ def catalogue() -> Catalogue:
         longest_phrase=max(longest.values(), default=0),
         longest=longest,
         typos=index_of(found.phrases, found.ordinary),
+        by_words=_by_words(found.phrases),
     )
+
+
+def _by_words(phrases: Mapping[str, tuple[ExerciseName, ...]]) -> Mapping[tuple[str, ...], tuple[ExerciseName, ...]]:
+    found: dict[tuple[str, ...], tuple[ExerciseName, ...]] = {}
+    for phrase, owners in phrases.items():
+        if " " in phrase:
+            words = tuple(sorted(phrase.split()))
+            found[words] = tuple(dict.fromkeys((*found.get(words, ()), *owners)))
+    return found
 
 
 def _longest(phrases: Iterable[str], known: Mapping[str, int]) -> Mapping[str, int]:

@@ -173,7 +173,7 @@ def _doubt(
 ) -> Doubt | None:
     best = readings[0]
     next_best = readings[1].plausibility if len(readings) > 1 else 0.0
-    if entry.doubtful:
+    if entry.doubtful and not _with_one_side(entry, exercises[best.sets[0].exercise]):
         return Doubt.UNKNOWN_NAME
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
@@ -188,6 +188,15 @@ def _doubt(
     if (strange := odd(each, entry.pieces)) is not None:
         return strange
     return Doubt.UNLIKELY_LOAD if True in [_far(one, known[one.exercise]) for one in each] else None
+
+
+def _with_one_side(entry: Entry, exercise: Exercise) -> bool:
+    """ "single arm pushdown": the same lift, one side at a time; with a bar it would be another one."""
+    words = entry.modified_by.split()
+    return bool(words) and (words[0] in ONE_SIDE) and exercise.loading is not Loading.BAR
+
+
+ONE_SIDE = frozenset(("single", "one", "1", "sa", "sl"))
 
 
 def _each_once(sets: Sequence[SetDone]) -> list[SetDone]:

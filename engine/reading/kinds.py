@@ -112,6 +112,7 @@ class Kind(Enum):
     MACHINE = "machine"
     KETTLEBELL = "kettlebell"
     VARIANT = "variant"
+    OTHER_LIFT = "otherlift"
     TODAY = "today"
     YESTERDAY = "yesterday"
     DAYS_AGO = "daysago"

@@ -354,9 +354,11 @@ class Lexer(DecimalCommas):
             return Piece(K.NUMBER, token.start, end, token.glued, text, SIXTY, Role.SECONDS, spelled=True)
         if meaning.kind is K.LAST:
             value = self._last_of_what(at, behind)
-        if meaning.kind in (K.EACH, K.VARIANT):  # which of them it is each of matters: "each leg" is not "each hand"
+        kind = meaning.kind
+        if kind in WHOLE_PHRASES:
             text = " ".join(plain_word(one.text) for one in self.tokens[at:behind])
-        return Piece(meaning.kind, token.start, end, token.glued, text, told=value)
+            kind = K.PLAIN if kind is K.OTHER_LIFT else kind
+        return Piece(kind, token.start, end, token.glued, text, told=value)
 
     def _last_of_what(self, at: int, behind: int) -> int:
         if any(one.text in ("rep", "reps") for one in self.tokens[at:behind]):
@@ -385,7 +387,7 @@ class Lexer(DecimalCommas):
             token = self.tokens[at]
             if token.shape is Shape.WORD or (not run and token.shape is Shape.NUMBER):
                 run.append((FOLDED[token.text][0], at + 1))
-            elif token.text == "&":
+            elif token.text == "&" or (token.text == "+" and token.glued):
                 run.append(("and", at + 1))
             elif not (token.text in "-." and token.glued and run and self._glued_word(at + 1)):
                 break
@@ -422,6 +424,9 @@ def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
 
 TOLD_BY_NEIGHBOURS = frozenset((K.NUMBER_WORD, K.HALF, K.MINUTES, K.LAST, K.EACH, K.VARIANT))
 """Meanings of a word that the words around it have a say in."""
+WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))
+"""Which of them it is matters: "each leg" is not "each hand". A lift that the catalogue does not hold is unknown words.
+"""
 TYPED_TWICE = frozenset("@,=/")
 SURE_SIGNS = {
     "\n": K.LINE,

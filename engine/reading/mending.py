@@ -80,7 +80,7 @@ def _mend_at(
     for start, end in _windows(out, at):
         text = cleaned[out[start].start : out[end - 1].end]
         if text not in tried:
-            joined = end - start == 2 and len(text) > SHORTEST_JOINED and not _is_ordinary(out[start:end], catalogue)
+            joined = end - start == 2 and len(text) > SHORTEST_JOINED and _may_be_one_word(out[start:end], catalogue)
             tried[text] = catalogue.closest(text) or (catalogue.closest(text.replace(" ", "")) if joined else ())
         owners = tried[text]
         if owners:
@@ -90,9 +90,13 @@ def _mend_at(
             return
 
 
-def _is_ordinary(words: list[Piece], catalogue: Catalogue) -> bool:
-    """Whether a word of these means something of its own: "best squat" is no "beltsquat"."""
-    return any(plain_word(word.text) in catalogue.typos.ordinary for word in words)
+def _may_be_one_word(words: list[Piece], catalogue: Catalogue) -> bool:
+    """Whether none of the words means something of its own: "best squat" is no "beltsquat", nor "bln press" another
+    press.
+    """
+    if words[-1].kind is K.NAME:
+        return False
+    return not any(plain_word(word.text) in catalogue.typos.ordinary for word in words)
 
 
 def _windows(out: list[Piece], at: int) -> Iterator[tuple[int, int]]:

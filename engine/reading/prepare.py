@@ -14,6 +14,7 @@ from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import without_marks
 from engine.reading.mending import mended
+from engine.reading.name_words import may_make_names, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.relative_loads import with_relative_loads, with_steps_up
@@ -75,6 +76,9 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and names[0] == LOG:
         pieces = _without_verb(pieces)
+    if may_make_names(kinds, len(names)):
+        pieces = with_words_beside(pieces, cleaned, catalogue)
+        names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:

@@ -17,6 +17,7 @@ from engine.reading.dates import WHY_NOT
 from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
+from engine.reading.modifiers import COUNTS, MODIFYING, modifier_of
 from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_sets import (
@@ -52,7 +53,6 @@ SILENT = frozenset(
 MODES = frozenset((K.WARMUP, K.WORKING))
 SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
-COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 HEADING = "a heading"
 
 
@@ -138,26 +138,6 @@ def _clause(cut: Piece | None, held: list[Piece]) -> Clause:
     names = [at for at, piece in enumerate(held) if piece.kind is K.NAME]
     counts = [at for at, piece in enumerate(held) if piece.kind in COUNTS]
     return Clause(cut, held, names, counts)
-
-
-def _modified(clause: Clause, at: int) -> str:
-    """The unknown word that touches the name and may make another exercise of it: "larsen bench", "squat zigzag
-    80x5"; empty where none does.
-    """
-    before = clause.pieces[at - 1] if at else None
-    if before is not None and before.kind in (K.PLAIN, K.VARIANT) and len(before.text) > 1:
-        return "" if at > 1 and clause.pieces[at - 2].text in PRONOUNS else before.text
-    after = clause.pieces[at + 1] if at + 1 < len(clause.pieces) else None
-    second = clause.pieces[at + 2].kind if at + 2 < len(clause.pieces) else None
-    modifies = after is not None and after.kind in MODIFYING and second in COUNTS and len(after.text) > 1
-    return after.text if modifies and after is not None else ""
-
-
-PRONOUNS = frozenset(("i", "we", "ich", "wir", "je", "j'", "yo", "io", "ik", "ja", "eu", "я", "jag"))
-"""Behind these an unknown word is a verb: "i smashed squats 5x5 100"."""
-
-
-MODIFYING = frozenset((K.PLAIN, K.VARIANT, K.JOINT, K.MUSCLE))
 
 
 @dataclass(slots=True)
@@ -280,7 +260,7 @@ class Segmenter:
         )
         takes_lead = ahead and self.lead.has_numbers and self.current is None and not self.lead.names
         entry = self._open(name.names, name.text)
-        entry.modified_by = _modified(clause, at)
+        entry.modified_by = modifier_of(clause.pieces, at, clause.cut)
         entry.doubtful = bool(entry.modified_by)
         if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE or not clause.name_last):
             entry.pieces += self.lead.pieces

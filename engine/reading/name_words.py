@@ -1,0 +1,96 @@
+"""Words beside a name that make another name of it, in whatever order: "squat paused", "deadlift with the trap bar".
+
+window = ( word | name )* name ( word | name )*      nothing but words between two signs or numbers
+The longest window whose words own an exercise is that exercise. Little words between them ("with the", "on a") say
+nothing. Two names in a row are one only where one of them alone may be the whole ("curl hammer").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from engine.catalogue.catalogue import Catalogue, normalise
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece
+from engine.values.ids import ExerciseName
+
+WORDS = frozenset(
+    (K.PLAIN, K.NOTE, K.VARIANT, K.PAUSE, K.SETTING, K.JOINT, K.MUSCLE, K.BAND, K.BAR, K.BODY, K.HEADING, K.RESERVE)
+) | {K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.EACH, K.ADDED, K.ASSISTED, K.PLATE}
+LINKS = frozenset((K.WITH, K.FILLER))
+AT_NO_END = LINKS | {K.SLASH}
+LITTLE = frozenset(("with", "w", "a", "an", "the", "on", "to", "in", "from", "my", "style", "variation"))
+MOST_BESIDE = 3
+"""How many words on each side of a name are tried."""
+
+
+def may_make_names(kinds: set[K], names: int) -> bool:
+    """Whether pieces of these kinds may hold words that make another name of one."""
+    return K.NAME in kinds and (names > 1 or not kinds.isdisjoint(WORDS))
+
+
+def with_words_beside(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
+    """The pieces with each name that words beside it make another of put together with them."""
+    out = list(pieces)
+    at = 0
+    while at < len(out):
+        if out[at].kind is K.NAME and (found := _longest(out, at, cleaned, catalogue)):
+            start, end, names = found
+            text = " ".join(_words(out[start:end], cleaned))
+            out[start:end] = [out[at]._replace(start=out[start].start, end=out[end - 1].end, text=text, names=names)]
+            at = start
+        at += 1
+    return out
+
+
+def _longest(
+    pieces: list[Piece], at: int, cleaned: str, catalogue: Catalogue
+) -> tuple[int, int, tuple[ExerciseName, ...]] | None:
+    for start, end in _windows(pieces, at):
+        window = pieces[start:end]
+        if not {window[0].kind, window[-1].kind}.isdisjoint(AT_NO_END) or not _slashes_link(window):
+            continue
+        words = _words(window, cleaned)
+        names = catalogue.of_words(words)
+        if names and _is_one(window, names, catalogue):
+            return start, end, names
+    return None
+
+
+def _slashes_link(window: list[Piece]) -> bool:
+    """Whether each slash is that of "w/"; any other parts two lifts."""
+    return all(before.text == "w" for before, piece in pairwise(window) if piece.kind is K.SLASH)
+
+
+def _windows(pieces: list[Piece], at: int) -> Iterator[tuple[int, int]]:
+    """The runs of words around the name at `at`, longest first; the name alone is none."""
+    low, high = at, at + 1
+    while low > 0 and at - low < MOST_BESIDE and _is_word(pieces[low - 1]):
+        low -= 1
+    while high < len(pieces) and high - at <= MOST_BESIDE and _is_word(pieces[high]):
+        high += 1
+    for length in range(high - low, 1, -1):
+        for start in range(max(low, at - length + 1), min(at, high - length) + 1):
+            yield start, start + length
+
+
+def _is_word(piece: Piece) -> bool:
+    return piece.kind is K.NAME or piece.kind in WORDS or piece.kind in LINKS or _ends_a_link(piece)
+
+
+def _ends_a_link(piece: Piece) -> bool:
+    """ "w/": the sign glued to the letter."""
+    return piece.kind is K.SLASH and piece.glued
+
+
+def _words(window: list[Piece], cleaned: str) -> list[str]:
+    """The normalised words of a window as typed, without the little ones."""
+    typed = cleaned[window[0].start : window[-1].end]
+    return [word for part in typed.split() for word in normalise(part).split() if word not in LITTLE]
+
+
+def _is_one(window: list[Piece], names: tuple[ExerciseName, ...], catalogue: Catalogue) -> bool:
+    """Whether the names of a window say one lift: "bench incline" does, "dips, bench" without its comma does not."""
+    told = [piece for piece in window if piece.kind is K.NAME]
+    return len(told) < 2 or any(set(names) <= set(piece.names) for piece in told)
