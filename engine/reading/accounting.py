@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_REPS_OF_A_LOADED_SET, Piece, Role
 from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.values.exercise import Exercise, Loading, Measure
@@ -34,6 +34,9 @@ MOST_SETS_OF_A_MESSAGE = 120
 
 MOST_NUMBERS_OF_A_LIFT = 150
 """More numbers than this behind one name are not read: no list of sets is as long. Common practice, no source."""
+
+SHORTEST_HOLD_RECORDED = 5
+"""Seconds; a shorter hold is asked about: rather it was told in minutes. Common practice, no source."""
 
 LONGEST_HOLD_RECORDED = 3_600
 """Seconds; a longer hold is asked about. Common practice, no source."""
@@ -56,11 +59,46 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if "0" in [piece.text[0] for piece in pieces] and any(map(_is_day_or_code, pieces)):
         return True
+    if K.FILLER in [piece.kind for piece in pieces] and _tells_all(pieces):
+        return True
+    if exercise.measure is Measure.DISTANCE and any([piece.role is Role.NOT_A_SET for piece in pieces]):
+        return True  # "40 yards": a way that is not told in metres
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
+    if exercise.loading is Loading.BAR and any([_is_plural_load(number) for number in numbers_in(chunks)]):
+        return True  # "bench 3x8 90s": rest, plates or dumbbells
     if exercise.loading is Loading.BODY and not chunks.added and _may_be_her_weight(chunks):
         return True
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)
+
+
+def _is_plural_load(number: Piece) -> bool:
+    """ "90s"; "8s" count reps."""
+    return number.role is Role.PLURAL and number.value > MOST_REPS_OF_A_LOADED_SET
+
+
+def _tells_all(pieces: Sequence[Piece]) -> bool:
+    """ "all three at 82.5", "all sets 8 reps": so many sets, and which number counts them is not said."""
+    for at, piece in enumerate(pieces):
+        if piece.kind in COUNTED:
+            return False
+        if piece.text not in ALL_WORDS or piece.kind is not K.FILLER:
+            continue
+        behind = pieces[at + 1] if at + 1 < len(pieces) else piece
+        words = piece.end - piece.start > len(piece.text)
+        if (behind.kind is K.NUMBER and behind.spelled) or (words and not _is_grouped(pieces)):
+            return True
+    return False
+
+
+def _is_grouped(pieces: Sequence[Piece]) -> bool:
+    return K.TIMES in [piece.kind for piece in pieces] or [piece.kind for piece in pieces].count(K.NUMBER) > 2
+
+
+COUNTED = frozenset((K.NUMBER, K.COUNT))
+ALL_WORDS = frozenset(
+    ("all", "every", "alle", "todas", "todos", "toutes", "tous", "tutte", "tutti", "wszystkie", "все", "alla")
+)
 
 
 def _may_be_her_weight(chunks: Chunks) -> bool:
@@ -111,7 +149,7 @@ def odd(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> Doubt | None:
         loaded = one.load is not None and one.load.amount > 0
         if one.reps > (MOST_LOADED_REPS_RECORDED if loaded else MOST_BODY_REPS_RECORDED):
             return Doubt.NUMBERS
-        if one.seconds is not None and one.seconds > LONGEST_HOLD_RECORDED:
+        if one.seconds is not None and not SHORTEST_HOLD_RECORDED <= one.seconds <= LONGEST_HOLD_RECORDED:
             return Doubt.NUMBERS
     return _odd_together(sets, pieces) if len(sets) > 1 else None
 

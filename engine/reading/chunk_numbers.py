@@ -34,6 +34,8 @@ class NumberChunks(TimesChunks):
 
     def number(self, piece: Piece) -> None:
         before = self.pieces[self.at - 1] if self.at else piece
+        if before.text == "plus" and self.at > 1 and self.kinds[self.at - 2] is K.NUMBER and self._adds_up(piece):
+            self.out.dangling = True  # "135 plus 20 x 5"
         if before.text in OR and self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
             self.out.dangling = True  # "100 for 5 or 6"
         if piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER:
@@ -44,6 +46,10 @@ class NumberChunks(TimesChunks):
             piece = self._stepped(piece)
         if not self._plain(piece):
             self._told_otherwise(piece)
+
+    def _adds_up(self, piece: Piece) -> bool:
+        """Whether a number behind "plus" may be a load put on the one before it."""
+        return piece.role in PLAIN_ROLES and self.pieces[self.at - 2].value > MOST_LOADED_REPS
 
     def _stepped(self, step: Piece) -> Piece:
         """ "100 for 6, then added 5 kg": the load that it comes to."""

@@ -133,7 +133,8 @@ class ResultChunks(NumberChunks):
             self.at += 1
             self._skip(frozenset((K.REPS, K.FILLER)))
         last = self._last()
-        if rep is None and last is not None and last.size > 1 and self._missed_load():
+        apart = last is not None and (last.size > 1 or self.separator is not None)
+        if rep is None and apart and self._missed_load():
             return
         if last is not None:
             last.missed, last.missed_rep = True, rep

@@ -222,7 +222,10 @@ class Chunker(LabelledChunks):
 
     def help_told(self, piece: Piece) -> None:
         """ "15kg off", "with 10 assist"; and not "finished off with dips"."""
-        self.out.assisted = self.out.assisted or piece.text != "off" or self._kind(-1) is K.NUMBER
+        off = piece.text == "off" and self._kind(-1) is K.NUMBER
+        if off and self.pieces[self.at - 1].role in (Role.SECONDS, Role.PLURAL):
+            self.out.dangling = True  # "60s on 30s off"
+        self.out.assisted = self.out.assisted or piece.text != "off" or off
         last = self._last()
         if last is not None and self._is_help_ahead_of_reps(last):
             last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)

@@ -382,6 +382,13 @@ def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return at + 3
 
 
+def _of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    behind = of_the_day(pieces, at, out)
+    if behind > at:
+        out.append(aside(pieces[at]))
+    return behind if behind > at else 0
+
+
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece, after = pieces[at], kind_at(pieces, at + 1)
     if after in LEAVING_A_NUMBER and piece.role is Role.BARE and len(piece.text) != TEMPO_DIGITS:
@@ -389,12 +396,8 @@ def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 1
     if after in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
         return at + 3
-    behind = part_of_the_sets(pieces, at, out)
-    if behind > at:
-        return behind
-    behind = of_the_day(pieces, at, out)
-    if behind > at:
-        out.append(aside(piece))
+    behind = part_of_the_sets(pieces, at, out) or _of_the_day(pieces, at, out)
+    if behind:
         return behind
     return _by_role(pieces, at, out)
 

@@ -17,13 +17,13 @@ EVERY = frozenset(("every", "alle", "cada", "toutes", "chaque", "ogni", "elke", 
 
 
 def part_of_the_sets(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """The place behind such a number, with what it comes to put on `out`; `at` where none starts here."""
+    """The place behind such a number, with what it comes to put on `out`; 0 where none starts here."""
     if _by_the_clock(pieces, at, out):
         return at + 1
     behind = _of_the_sets(pieces, at)
     if behind > at:
         out.append(pieces[at]._replace(role=Role.SETS))
-    return behind
+    return behind if behind > at else 0
 
 
 def _of_the_sets(pieces: list[Piece], at: int) -> int:

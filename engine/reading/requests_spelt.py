@@ -131,11 +131,15 @@ def _sets_of_a_muscle(said: str, cleaned: str) -> Act | None:
     what = what.strip() if colon else said
     if not (FEWER_OR_MORE.fullmatch(what) or SETS_OF.fullmatch(what)) or not _names_a_muscle(what):
         return None
-    if len([word for word in what.split() if word[0].isdigit()]) > 1:
+    if len([word for word in what.split() if word[0].isdigit()]) > 1 or TIMES.search(what):
         return None  # "3 sets of 8 with 40, lower back tweaked": sets that were done
     if not colon:
         return Act("more", text=said)
     return Act("adjust", text=cleaned.strip()) if 0 < len(who.split()) <= 2 else None
+
+
+TIMES = re.compile(r"\d ?[x×*] ?\d")
+"""A sign of sets: "back ext 3x15 +25" asks for nothing."""
 
 
 def _names_a_muscle(said: str) -> bool:

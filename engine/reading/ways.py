@@ -23,6 +23,8 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.values import Context, Doubt
 from engine.values.sets import SetKind
 
+STEEPEST_LIST = 3
+"""Reps of one list seldom fall below a third of the first ones: "25x15x3". Common practice, no source."""
 LIGHT_PAIR = 20
 FEW_SETS = 5
 UNSETTLED = 0.5
@@ -219,7 +221,11 @@ def _nearness(loads: Sequence[Decimal], known: Decimal) -> float:
 def _triple_ways(chunk: Chunk, traits: Traits, known: Known) -> list[tuple[float, TripleAs]]:
     first, second, third = (factor[0].value if factor else Decimal(0) for factor in chunk.factors)
     if traits.body:
-        return [(0.5, TripleAs.REPS_LIST), (0.3, TripleAs.SETS_REPS_LOAD)]
+        factors = (first, second, third)
+        rising = first > 0 and not first >= second >= third
+        fast = first > 0 and max(factors) > STEEPEST_LIST * min(factors)
+        other = TripleAs.LOAD_REPS_SETS if first > third else TripleAs.SETS_REPS_LOAD
+        return [(0.5, TripleAs.REPS_LIST), (0.5 if rising or fast else 0.1, other)]
     if chunk.factors[0] and is_told_load(chunk.factors[0][0], traits):
         return _big_first(second, third)
     ways = {

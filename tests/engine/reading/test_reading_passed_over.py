@@ -96,6 +96,11 @@ def test_a_remark_about_one_of_the_sets_is_no_reason_to_ask(text: str) -> None:
         pytest.param("deadlift 3x6 120, missed last rep on second set", id="a missed rep of one set"),
         pytest.param("deadlift 60x6 90x6 120x6 (last one work)", id="which of them is work"),
         pytest.param("pull ups / dips 3x8", id="two lifts and a slash"),
+        pytest.param("deadlift 120 plus 15 x 6", id="a load put on another"),
+        pytest.param("plank 45s on 15s off x 6", id="on and off"),
+        pytest.param("farmers walk 40s 30 yards", id="a way in yards"),
+        pytest.param("all three at 120 deadlift", id="all three of them"),
+        pytest.param("deadlift all sets 6 reps 120", id="all sets, nobody knows how many"),
         pytest.param("deadlift 1st-3rd set 120x6", id="a span of sets"),
         pytest.param("deadlift first set 120x6, the rest 120x5", id="the rest of the sets"),
         pytest.param("6 rounds + 2 push ups of 10 push ups", id="rounds and a part of one"),
@@ -113,6 +118,9 @@ def test_what_no_rule_reads_is_asked(text: str) -> None:
         pytest.param("push ups 20 18 180", id="a digit too many"),
         pytest.param("pull ups 3x8 at 84kg", id="a load that may be her weight"),
         pytest.param("dips 180lb 3x8", id="her weight in pounds"),
+        pytest.param("plank 3x1", id="a hold of a second"),
+        pytest.param("bench 3x6 90s", id="seconds of rest, or dumbbells on a bar"),
+        pytest.param("back extension 25x12x3", id="a list that falls too fast"),
     ],
 )
 def test_numbers_unlikely_beside_the_others_are_asked_about(text: str) -> None:
@@ -137,6 +145,11 @@ def test_numbers_unlikely_beside_the_others_are_asked_about(text: str) -> None:
         ("Kniebeuge 100x5 3 mal", "barbell back squat 3×5 at 100 kg"),
         ("squat 100x5 3 keer", "barbell back squat 3×5 at 100 kg"),
         ("pull ups 3x8 last 2 with a band", "pull-up 3×8"),
+        ("deadlift singles at 140, 150, missed 160",
+         "conventional deadlift 1 at 140 kg, 1 at 150 kg, 0 at 160 kg missed"),
+        ("deadlift 120 all 6s", "conventional deadlift 6 at 120 kg"),
+        ("back ext 3x12 +10", "back extension 3×12 at +10 kg"),
+        ("back extension 15x12x12", "back extension 15, 2×12"),
     ],
 )  # fmt: skip
 def test_what_is_likely_is_read(text: str, meant: str) -> None:
