@@ -50,6 +50,7 @@ class FirstAs(Enum):
 
     LOAD = "the first number is the load"
     REPS = "all numbers are reps"
+    SHARED = "the first number is the reps of each load behind it"
 
 
 class Choice(NamedTuple):

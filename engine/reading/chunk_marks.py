@@ -152,7 +152,8 @@ class MarkedChunks(ResultChunks):
         alone = self._kind() in (None, K.LINE, K.COMMA, K.STOP, K.THEN) or self._kind() is K.TIMES
         told = last is not None and (last.size > 1 or bool(last.at))
         if last is None or not told or (self.separator is None and self._kind() is not K.TIMES) or not alone:
-            self.out.same_load = True
+            self.at_same = last is not None and self._kind() is K.NUMBER
+            self.out.same_load = self.out.same_load or not self.at_same
             self.at += 1
             return
         count = 1

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_numbers import NumberChunks
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
@@ -25,6 +26,9 @@ BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
 BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS, K.EFFORT, K.FAILURE))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
+ENDS_OF_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.NOTE, K.FILLER))
+LEAST_AHEAD = 2
+"""How far ahead of "only" the count stands where a verb is between them."""
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
@@ -209,9 +213,27 @@ class ResultChunks(NumberChunks):
         return found
 
     def only(self, piece: Piece) -> None:
-        """ "5x5 100 but only 4 on the last"."""
-        if not self._got_on_the_last():
+        """ "5x5 100 but only 4 on the last", "4x8 60, only did 3"."""
+        if not self._got_on_the_last() and not self._did_fewer():
             self.at += 1
+
+    def _did_fewer(self) -> bool:
+        """ "4 sets of 8 at 60, only did 3": so many of the sets; more than were told may be anything."""
+        ahead = 1
+        while self._kind(ahead) is K.FILLER:
+            ahead += 1
+        number = self.pieces[self.at + ahead] if self._kind(ahead) is K.NUMBER else None
+        if number is None or number.role not in (Role.BARE, Role.SETS) or self._kind(ahead + 1) not in ENDS_OF_A_COUNT:
+            return False
+        if not self._group_told() or (ahead < LEAST_AHEAD and number.role is Role.BARE):
+            return False
+        group = next(chunk for chunk in self.out.found if chunk.size > 1)
+        sets = group.factors[0][-1:]
+        if not sets or not 1 <= number.value < sets[0].value or sets[0].value > MOST_SETS:
+            return False
+        group.factors[0] = (sets[0]._replace(value=number.value),)
+        self.at += ahead + 1
+        return True
 
     def _got_on_the_last(self) -> bool:
         ahead = 1

@@ -35,6 +35,8 @@ class SummedChunks:
     depth: int = 0
     opened: int = 0
     """How many chunks stood before the bracket that was opened last."""
+    at_same: bool = False
+    """The next sets are told at the load of those before them: "same weight 3x15"."""
     sets_added: bool = False
     """Sets were told with a "+" between them: "20 + 18 + 15"."""
 
@@ -105,6 +107,8 @@ class SummedChunks:
     def _place(self, chunk: Chunk) -> None:
         kind = self.next_kind or self.kind
         self.next_kind = None
+        if self.at_same:
+            chunk.at_same, self.at_same = True, False
         if kind is not chunk.kind:
             chunk.kind = kind
         if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():

@@ -63,6 +63,8 @@ class Chunk:
     """Sets and reps stood behind "for": "150 for 2x5"."""
     restates: bool = False
     """A word said that it tells the sets before it once more: "5 5 5 at 80, so 3x5"."""
+    at_same: bool = False
+    """Told at the load of the sets before it, in words: "same weight 3x15"."""
     of_sides: bool = False
     """A side stood between its two numbers: "10 each side x2"."""
     again: int = 0

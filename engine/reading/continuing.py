@@ -13,11 +13,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.pieces import LOAD_LABELS, Piece, Role
+from engine.reading.resolve import BASES
 from engine.reading.values import Act, Context, Logged
-from engine.values.load import Basis, Load
+from engine.values.exercise import Measure
+from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 MOST_LOADED_REPS = 30
@@ -45,14 +48,37 @@ def in_hand(context: Context) -> Context:
     return replace(context, doing=last.done.exercise)
 
 
-def gone_on(pieces: Sequence[Piece], context: Context) -> Logged | Act | None:
+def gone_on(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Logged | Act | None:
     """The latest set again, at another load or of the exercise named; None where the message tells sets of its own."""
     if not context.recent or any(piece.kind is K.TIMES for piece in pieces[:1]):
         return None
     latest = _latest(pieces, context)
     if latest is None:
-        return None
+        return _same_of_another(pieces, context, catalogue)
     return _changed(pieces, latest.done) or _lowered(pieces, latest.done) or _again(pieces, latest.done)
+
+
+def _same_of_another(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Logged | None:
+    """ "same for bench at 80", where bench was not done yet: the sets of the latest message, of that lift."""
+    names = [narrowed(piece.names, context) for piece in pieces if piece.kind is K.NAME]
+    loads = [piece for piece in pieces if piece.kind is K.NUMBER]
+    kinds = {piece.kind for piece in pieces}
+    if len(names) != 1 or len(names[0]) != 1 or len(loads) != 1 or K.SAME not in kinds:
+        return None
+    latest, exercise = context.recent[-1], catalogue.exercises.get(names[0][0])
+    today = [one for one in context.recent if one.on == latest.on]
+    sets = [one.done for one in today if one.message == latest.message]
+    counted = all(done.seconds is None and done.metres is None for done in sets)
+    counted = counted and len(sets) == sum(one.done.exercise == latest.done.exercise for one in today)
+    if exercise is None or not counted or not 0 < loads[0].value < HEAVIEST:
+        return None
+    plain = kinds <= ASKS_FOR_MORE | BESIDE | {K.NUMBER, K.NAME} and exercise.measure is Measure.REPS
+    linked = any(piece.kind in (K.AT, K.WITH) for piece in pieces) or loads[0].role is Role.LOAD
+    if not plain or not linked or len({done.exercise for done in sets}) > 1:
+        return None
+    load = Load(loads[0].value, loads[0].unit or context.unit, BASES.get(exercise.loading, Basis.TOTAL))
+    told = tuple(SetDone(exercise.name, done.reps, load, kind=done.kind) for done in sets)
+    return Logged(told, why="the sets of the lift before, at this load")
 
 
 def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:

@@ -176,11 +176,14 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     heads = anchored or follows_an_opening(pieces, at)
     if pieces[at].text in PLAINLY_DAYS:
         ahead = past_who_did(pieces, at + 1)
-        named = [piece.kind for piece in pieces[ahead : ahead + 1]] in ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH])
+        named = [piece.kind for piece in pieces[ahead : ahead + 1]] in BEHIND_A_SHORT_DAY
         said_on = at > 0 and pieces[at - 1].text in ON_A_DAY
         if ((heads or said_on) and named) or closes_the_sets(pieces, at):
             return True
     return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
+
+
+BEHIND_A_SHORT_DAY = ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH], [K.WARMUP], [K.BAR])
 
 
 def _in_brackets(pieces: list[Piece], at: int) -> bool:

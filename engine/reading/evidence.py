@@ -93,7 +93,8 @@ def _suits_equipment(
         if kind is SetKind.WARMUP or load.basis is Basis.BODY:
             continue
         mass = load.kilograms()
-        if (traits.barbell and not traits.light and mass < LIGHTEST_BAR_KG) or mass > HEAVIEST_KG:
+        heavy = traits.barbell or exercise.loading is Loading.PLATES  # a bar, or a sled
+        if (heavy and not traits.light and mass < LIGHTEST_BAR_KG) or mass > HEAVIEST_KG:
             weight *= 0.04
         if exercise.loading is Loading.PER_HAND and mass > HEAVIEST_IN_HAND_KG:
             weight *= 0.04

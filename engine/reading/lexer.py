@@ -179,11 +179,22 @@ class Lexer(DecimalCommas):
     def _one_as_word(self, at: int) -> bool:
         """ "1 arm row" is a name; in "60x9+4+1 leg press", "80 for 1 leg press" the one is a rep."""
         before = self.out[-1] if self.out else None
-        listed = self.tokens[at].glued and before is not None and before.kind is K.COMMA
+        listed = before is not None and before.kind is K.COMMA and (self.tokens[at].glued or self._ends_a_list_at(at))
         if before is not None and (listed or before.kind in BEHIND_WHICH_ONE_COUNTS or self._ends_a_list(before)):
             return False
         after = self._token(at + 1 + (self._sign_at(at + 1, "-")))
         return after is not None and after.text in ("arm", "leg", "hand")
+
+    def _ends_a_list_at(self, at: int) -> bool:
+        """ "4, 2, 1, 1 leg press": the one stands behind others parted by commas, and no lift with numbers of its own
+        begins with it.
+        """
+        kinds = [piece.kind for piece in self.out[-4:]]
+        listed = len(kinds) > 1 and kinds in (LISTED[-len(kinds) :], [K.COLON, *LISTED[-2:]])
+        few = listed and self.out[-2].role is Role.BARE and self.out[-2].value <= FEW_REPS
+        name = self._longest_name(at, self.tokens[at]) if few else None
+        behind = self.ahead[name[1]] if name is not None else None
+        return few and (behind is None or (behind.shape is not Shape.NUMBER and behind.text not in ":-"))
 
     def _ends_a_list(self, before: Piece) -> bool:
         """ "100: 4 3 2 1 leg press": the one is the last of reps that fall."""
@@ -213,7 +224,7 @@ class Lexer(DecimalCommas):
             kind = K.TIMES_WORD  # "80x8 3 mal"
         if kind is None or kind not in UNIT_ROLES or self._is_label(kind):
             return None
-        if begins and self._longer_phrase(plain, at + 1) is not None:
+        if begins and (longer := self._longer_phrase(plain, at + 1)) is not None and not _is_set_of(kind, longer[0]):
             return None  # "3 reps in reserve", "5 reps left"
         if self.ahead[at + 1] is None:
             return kind
@@ -427,6 +438,7 @@ TOLD_BY_NEIGHBOURS = frozenset((K.NUMBER_WORD, K.HALF, K.MINUTES, K.LAST, K.EACH
 WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))
 """Which of them it is matters: "each leg" is not "each hand". A lift that the catalogue does not hold is unknown words.
 """
+LISTED = [K.NUMBER, K.COMMA, K.NUMBER, K.COMMA]
 TYPED_TWICE = frozenset("@,=/")
 SURE_SIGNS = {
     "\n": K.LINE,
@@ -456,3 +468,8 @@ READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.HOURS: Lexer.hours,
     Shape.ORDINAL: Lexer.ordinal,
 }
+
+
+def _is_set_of(kind: K, longer: Meaning) -> bool:
+    """ "1 set of 4": a count, where "a set of 4" counts none."""
+    return kind is K.SETS and longer.kind is K.FILLER

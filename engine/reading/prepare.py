@@ -16,6 +16,7 @@ from engine.reading.marks import without_marks
 from engine.reading.mending import mended
 from engine.reading.name_words import may_make_names, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.relative_loads import with_relative_loads, with_steps_up
 from engine.reading.tokens import Shape, Token, clean, tokenize
@@ -71,6 +72,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     kinds = kinds_of(pieces)
     if K.PLAIN in kinds:
         pieces = with_days_mended(mended(with_counts_mended(pieces), cleaned, catalogue), catalogue)
+    if K.ONLY in kinds and K.PLAIN in kinds:
+        pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
     if K.UNRELATED in kinds:
         pieces = _with_rows(pieces, catalogue)
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
@@ -97,6 +100,11 @@ def _without_verb(pieces: list[Piece]) -> list[Piece]:
 
 
 LOG = "log"
+
+
+def _says_planned(piece: Piece) -> bool:
+    """ "planned 4 sets of 8 at 60, only did 3": behind "only" stands what was done."""
+    return piece.kind is K.PLAIN and spoken(piece.text) in phrasebook().cues["markedplanned"]
 
 
 def _with_rows(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
@@ -146,8 +154,25 @@ NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with the days that are told gathered into one piece each."""
     if not kinds.isdisjoint(MAY_TELL_A_DAY) or (K.LINE in kinds and _heads_with_a_number(pieces)):
-        return with_dates(pieces, context.now, context.unit)
+        told = with_dates(pieces, context.now, context.unit)
+        if _may_be_reps_in_hand(pieces, told, context):
+            return [*pieces[:3], *dated(pieces[3:], kinds, context)]
+        return told
     return pieces
+
+
+def _may_be_reps_in_hand(pieces: list[Piece], told: list[Piece], context: Context) -> bool:
+    """ "10/8" above another lift, while one is being done: its reps, where the day would be long ago."""
+    if context.doing is None or context.now is None or [piece.kind for piece in pieces[:4]] != LONE_PAIR:
+        return False
+    padded = any(piece.text[0] == "0" for piece in pieces[:3])
+    day = told[0].day if told[0].kind is K.DATE else None
+    return day is not None and not padded and (context.now.date() - day).days > DAYS_TOLD_LATE
+
+
+LONE_PAIR = [K.NUMBER, K.SLASH, K.NUMBER, K.LINE]
+DAYS_TOLD_LATE = 14
+"""Within so many days a workout is still told by its date. Common practice, no source."""
 
 
 def _heads_with_a_number(pieces: list[Piece]) -> bool:

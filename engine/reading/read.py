@@ -63,12 +63,12 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     meant = _about_what_stands(prepared, context, catalogue)
     if isinstance(meant, Correction | Act):
         return meant
-    asked = _by_name(prepared, context) or request_of(prepared, context, catalogue)
+    asked = _by_name(prepared, context, catalogue) or request_of(prepared, context, catalogue)
     if asked is not None:
         return asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
-    told: Outcome | None = gone_on(prepared.spoken, context)
+    told: Outcome | None = gone_on(prepared.spoken, context, catalogue)
     if told is None and K.PLANNED in prepared.told:
         told = as_planned(prepared.spoken, context, catalogue)
         if isinstance(told, Asked) and not told.readings:
@@ -98,9 +98,9 @@ def _too_much(prepared: Prepared) -> Unread:
     return Unread(f"{prepared.cleaned[:SHOWN_OF_A_LONG_ONE].strip()}…", TOO_MUCH)
 
 
-def _by_name(prepared: Prepared, context: Context) -> Outcome | None:
+def _by_name(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:
     """ "bench again, same": with a lift named, "same" is that lift's latest set."""
-    return gone_on(prepared.spoken, context) if K.NAME in prepared.told else None
+    return gone_on(prepared.spoken, context, catalogue) if K.NAME in prepared.told else None
 
 
 SHOWN_OF_A_LONG_ONE = 40

@@ -50,7 +50,7 @@ def resolved(
         before = draft
         key = id(draft.load)
         if key not in loads:
-            loads[key] = _load(draft.load, chunks, exercise, known, context)
+            loads[key] = _load(draft.load, chunks, exercise, _stepped_from(draft.load, sets, known), context)
         sets.append(_set(draft, loads[key], exercise))
     return _bar_as_warm_up(sets, drafts) if chunks.barred else sets
 
@@ -69,11 +69,18 @@ def resolved_groups(
         if before is None or not group.is_like(before):
             key = id(group.load)
             if key not in loads:
-                loads[key] = _load(group.load, chunks, exercise, known, context)
+                loads[key] = _load(group.load, chunks, exercise, _stepped_from(group.load, sets, known), context)
             load, before = loads[key], group
             one = SetDone(exercise.name, group.reps, load, group.effort, None, None, group.kind, group.failure)
         sets += [one] * group.count
     return sets
+
+
+def _stepped_from(piece: Piece | None, sets: Sequence[SetDone], known: Known) -> Known:
+    """ "80x5, +5 for 4": a change behind a set counts from that set's load."""
+    if piece is None or piece.role is not Role.CHANGE or not sets or sets[-1].load is None:
+        return known
+    return known._replace(load=sets[-1].load)
 
 
 def _set(draft: Draft, load: Load | None, exercise: Exercise) -> SetDone:

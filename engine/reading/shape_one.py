@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from itertools import pairwise
 
 from engine.reading.choices import (
     LOADS,
@@ -27,6 +28,20 @@ MOST_PLURAL_REPS = 20
 """More in "all 20s" is rather a pair of dumbbells. Common practice, no source."""
 
 
+def rises_behind_a_plural(found: Sequence[Chunk], head: Piece) -> bool:
+    """Whether bare numbers behind "8s" rise, each above it: loads do, and reps seldom."""
+    flat = [number for chunk in found for factor in chunk.factors for number in factor]
+    heads = head.role is Role.PLURAL and flat[0] is head and head.value <= MOST_PLURAL_REPS
+    if not heads or len(flat) < FEWEST_RISING:
+        return False
+    plain = all(chunk.size == 1 and not chunk.at and not chunk.counted for chunk in found)
+    rising = all(low.value < high.value for low, high in pairwise(flat))
+    return plain and rising and all(number.role is Role.BARE for number in flat[1:])
+
+
+FEWEST_RISING = 3
+
+
 class OneFactor(Adding):
     """Chunks of one factor."""
 
@@ -38,12 +53,20 @@ class OneFactor(Adding):
             raise DoesNotFit("0 reps and no miss told")
         if self.shared is not None and place and self._counts_stand_behind(place):
             self.shared = None  # "singles 115 120 125, then 95 3x6"
-        if chunk.counted:
+        if chunk.counted or self._heads_loads(chunk, place):
             self._counted(numbers[0], chunk)
         elif len(numbers) == 1:
             self._single(numbers[0], chunk, place)
         else:
             self._list(chunk, numbers)
+
+    def _heads_loads(self, chunk: Chunk, place: int) -> bool:
+        """ "5 reps at 60, 80, 100": reps of each of the loads."""
+        rest = self.chunks.found[1:]
+        if place or not rest or not chunk.at or chunk.at_sign or chunk.factors[0][0].role is not Role.REPS:
+            return False
+        loads = [one.factors[0][0] for one in rest if one.size == 1 and len(one.factors[0]) == 1 and not one.at]
+        return len(loads) == len(rest) and all(self._is_load(one) for one in (*chunk.at, *loads))
 
     def _counts_stand_behind(self, place: int) -> bool:
         """Whether sets and reps of its own stand behind this load."""
@@ -109,7 +132,7 @@ class OneFactor(Adding):
         headed = len(found) > 1 and any(number in factor for factor in found[0].factors[:1])
         if self.announced is not None and not self.drafts and not self.pending and self._loads_told_behind(number):
             self._typed_reps(number)  # "5 sets, all 5s, all at 102.5"
-        elif headed and self._is_shared_head(number):
+        elif headed and (self._is_shared_head(number) or self._shares_rising(number)):
             self.shared = int(number.value)
         elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
             self._add_typed(number._replace(role=Role.SECONDS), None)
@@ -122,6 +145,10 @@ class OneFactor(Adding):
             return False
         others = [n for chunk in self.chunks.found for f in (*chunk.factors, chunk.at) for n in f if n is not number]
         return any(self._is_load(n) and n.role is not Role.SETS for n in others)
+
+    def _shares_rising(self, number: Piece) -> bool:
+        """ "8s: 12 14 16" where the choice says that they are eights at rising loads, and no dumbbells of eight."""
+        return self.choice.first is FirstAs.SHARED and rises_behind_a_plural(self.chunks.found, number)
 
     def _is_shared_head(self, number: Piece) -> bool:
         """ "6s: 60 70 80": reps of each load, since all that follows can only be loads."""

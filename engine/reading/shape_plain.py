@@ -87,6 +87,8 @@ def plain_groups(chunks: Chunks, choice: Choice, traits: Traits) -> list[Group] 
     """The sets in groups, as told; None where these chunks need the whole grammar."""
     if traits.timed or traits.carried or traits.explosive or not chunks.__dict__.keys() <= PLAIN_FLAGS:
         return None
+    if choice.first is FirstAs.SHARED:
+        return None
     try:
         return PlainShaper(chunks, choice, traits).run()
     except NotPlain:

@@ -128,8 +128,10 @@ class TwoFactors(OneFactor):
     def _two(self, first: Piece, second: Piece, chunk: Chunk) -> None:
         if self._typed_two(first, second):
             return
-        pair = settled_pair(first, second, self.traits, chunk.spoken_for) or self.choice.pair
-        match pair:
+        if chunk.at_same:
+            self._counts(first, second, sure=True)
+            return
+        match settled_pair(first, second, self.traits, chunk.spoken_for) or self.choice.pair:
             case PairAs.COUNTS:
                 self._counts(first, second)
             case PairAs.LOAD_REPS:
@@ -211,15 +213,15 @@ class TwoFactors(OneFactor):
         self._add(self._as_reps(reps), load)
         self.pending = False
 
-    def _counts(self, first: Piece, second: Piece) -> None:
-        """Sets x reps, or reps x sets where the first is no count of sets."""
+    def _counts(self, first: Piece, second: Piece, sure: bool = False) -> None:
+        """Sets x reps, or reps x sets where the first is no count of sets; `sure`: at the load of those before."""
         sets, reps = (first, second) if first.value <= MOST_SETS else (second, first)
         if not (whole(sets) and 1 <= sets.value <= MOST_SETS):
             raise DoesNotFit(f"neither {first.text} nor {second.text} counts sets")
         carried = self.load is not None and not self.pending
         self._repeat(reps, int(sets.value))
         for draft in self.touched:
-            draft.carried = carried
+            draft.carried = carried and not sure
 
 
 def settled_pair(first: Piece, second: Piece, traits: Traits, spoken_for: bool) -> PairAs | None:

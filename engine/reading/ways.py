@@ -20,12 +20,14 @@ from engine.reading.choices import (
 from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.history import Known
 from engine.reading.pieces import Piece, Role
+from engine.reading.shape_one import rises_behind_a_plural
 from engine.reading.values import Context, Doubt
 from engine.values.sets import SetKind
 
 STEEPEST_LIST = 3
 """Reps of one list seldom fall below a third of the first ones: "25x15x3". Common practice, no source."""
 LIGHT_PAIR = 20
+MOST_LOADED_REPS = 30
 FEW_SETS = 5
 UNSETTLED = 0.5
 NEAR = (Decimal("0.6"), Decimal("1.6"))
@@ -62,6 +64,9 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> l
     if sizes[:1] == ONE_FACTOR and _first_is_open(chunks, traits):
         first_ways = _first_ways(chunks, traits, known, context)
         ways = [(p * q, chosen(c, first=as_), d) for p, c, d in ways for q, as_ in first_ways]
+    elif sizes[:1] == ONE_FACTOR and _shares_may_rise(chunks, traits):
+        shared = _shared_ways(chunks, known)
+        ways = [(p * q, chosen(c, first=as_), d) for p, c, d in ways for q, as_ in shared]
     if True in [chunk.at_sign and _may_be_effort(chunk) for chunk in found]:
         at_ways = _at_ways(chunks, traits, known)
         ways = [(p * q, chosen(c, at_is_effort=e), Doubt.EFFORT_OR_LOAD) for p, c, _ in ways for q, e in at_ways]
@@ -75,7 +80,7 @@ ONE_FACTOR = [1]
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
-    if len(chunk.factors) != 2 or traits.body or traits.timed or chunk.counted:
+    if len(chunk.factors) != 2 or traits.body or traits.timed or chunk.counted or chunk.at_same:
         return False
     left, right = chunk.factors
     if len(left) != 1 or len(right) != 1:
@@ -206,6 +211,9 @@ def _bare_pair_priors(
     return 1.0, 0.02, 0.02
 
 
+NEAR_NOTHING = 0.05
+
+
 def _nearness(loads: Sequence[Decimal], known: Decimal) -> float:
     """How much the last load speaks for these numbers as loads."""
     if known <= 0:
@@ -215,7 +223,7 @@ def _nearness(loads: Sequence[Decimal], known: Decimal) -> float:
         return 8.0
     if all(NEAR[0] <= ratio <= NEAR[1] for ratio in ratios):
         return 1.5
-    return 0.05
+    return NEAR_NOTHING
 
 
 def _triple_ways(chunk: Chunk, traits: Traits, known: Known) -> list[tuple[float, TripleAs]]:
@@ -264,6 +272,27 @@ def _big_first(second: Decimal, third: Decimal) -> list[tuple[float, TripleAs]]:
     return [(1.0, TripleAs.LOAD_REPS_SETS)]
 
 
+def _shares_may_rise(chunks: Chunks, traits: Traits) -> bool:
+    head = chunks.found[0].factors[0][0]
+    if head.role is not Role.PLURAL or traits.body or traits.timed or traits.carried:
+        return False
+    return rises_behind_a_plural(chunks.found, head)
+
+
+def _shared_ways(chunks: Chunks, known: Known) -> list[tuple[float, FirstAs]]:
+    """ "8s: 12 14 16": dumbbells of eight and their reps, or eights with 12, 14 and 16."""
+    head, *behind = [number.value for number in numbers_in(chunks)]
+    if known.load is None:
+        return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.SHARED)]
+    near = [_nearness([head], known.load.amount), _nearness(behind, known.load.amount)]
+    if known.load.amount in behind:
+        near = [NEAR_NOTHING, near[1]]
+    return [(UNSETTLED * near[0], FirstAs.LOAD), (UNSETTLED * near[1], FirstAs.SHARED)]
+
+
+FIRST_AND_TIMES = 2
+
+
 def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
     """Whether a list of small bare numbers may begin with its load."""
     if traits.body or traits.timed or not chunks.found or chunks.same_load or chunks.found[0].size != 1:
@@ -273,8 +302,9 @@ def _first_is_open(chunks: Chunks, traits: Traits) -> bool:
     plain_list = all([chunk.size == 1 and not chunk.at and not chunk.counted for chunk in chunks.found])
     if plain_list:
         numbers = numbers_in(chunks)
-        bare = False not in [number.role is Role.BARE and may_be_reps(number, traits) for number in numbers]
-        return bare and len(numbers) > 1
+        counted = numbers[-1].role is Role.TIMES and len(numbers) == FIRST_AND_TIMES  # "20 8 times"
+        bare = numbers[:-1] if counted else numbers
+        return len(numbers) > 1 and all(one.role is Role.BARE and may_be_reps(one, traits) for one in bare)
     head = chunks.found[0].factors[0][0]
     return len(chunks.found) > 1 and chunks.found[1].size > 1 and head.role is Role.BARE and may_be_reps(head, traits)
 
@@ -284,6 +314,8 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
     first, rest = numbers[0], numbers[1:]
     if not all(chunk.size == 1 for chunk in chunks.found):
         return [(0.9, FirstAs.LOAD), (0.3 if any(c.at for c in chunks.found) else 0.05, FirstAs.REPS)]
+    if numbers_in(chunks)[-1].role is Role.TIMES and first <= MOST_LOADED_REPS:
+        return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]  # "20 8 times"
     slashed = len(numbers) == 2 and len(chunks.found) == 1
     load, reps = (UNSETTLED, UNSETTLED) if slashed and not traits.barbell else _list_priors(first, rest, traits)
     if known.load is not None:

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import readings, said
+from tests.engine.reading.saying import dialogues, readings, said, standing_after
 
 NAMED = """
 hit 97.5 for a single on bench, then 82.5 for three doubles => barbell bench press 1 at 97.5 kg, 3×2 at 82.5 kg
@@ -41,6 +41,48 @@ pulldowns 12-12-9 with 55 on the stack, then 40 for 14 => lat pulldown 2×12 at 
 hack squat 2 plates a side 11 10 => ask: hack squat 11 at 80 kg, 10 at 80 kg | hack squat 11, 10
 3 rounds: 9 push ups, 14 swings 24k, 7 goblets 18k => push-up 3×9; kettlebell swing 3×14 at 24 kg; goblet squat 3×7 at 18 kg
 """
+
+
+FEWER = """
+planned 5 sets of 6 at 70 on bench, only did 4 => barbell bench press 4×6 at 70 kg
+bench 5x6 70 but just did 4 => barbell bench press 4×6 at 70 kg
+front squat: 6 reps at 50, 60, 70 => barbell front squat 6 at 50 kg, 6 at 60 kg, 6 at 70 kg
+bench 85 for 6, +2.5 for 5 => barbell bench press 6 at 85 kg, 5 at 87.5 kg
+bench 85x6, +5x4, +2.5x2 => barbell bench press 6 at 85 kg, 4 at 90 kg, 2 at 92.5 kg
+dips +10 6 6, +15 4 => dip 2×6 at +10 kg, 4 at +15 kg
+bench 75, 3 sets of 6 then 1 set of 9 => barbell bench press 3×6 at 75 kg, 9 at 75 kg
+3 sets of 7 and 1 set of 5 on bench at 72.5 => barbell bench press 3×7 at 72.5 kg, 5 at 72.5 kg
+140: 5, 3, 2, 1 leg press => leg press 5 at 140 kg, 3 at 140 kg, 2 at 140 kg, 1 at 140 kg
+squat 3x6 90, 1 arm row 28 3x9 => barbell back squat 3×6 at 90 kg; dumbbell row 3×9 at 28 kg each
+"""
+OPEN = """
+bench 25 9 times => ask: barbell bench press 25, 9 | barbell bench press 9 at 25 kg
+db curls 9s: 11 13 15 => ask: dumbbell curl 11 at 9 kg each, 13 at 9 kg each, 15 at 9 kg each | dumbbell curl 9 at 11 kg each, 9 at 13 kg each, 9 at 15 kg each
+{last: dumbbell curl 13} db curls 9s: 11 13 15 => dumbbell curl 9 at 11 kg each, 9 at 13 kg each, 9 at 15 kg each
+{last: dumbbell curl 9} db curls 9s: 11 13 15 => dumbbell curl 11 at 9 kg each, 13 at 9 kg each, 15 at 9 kg each
+db curls 13s: 11 10 9 => dumbbell curl 11 at 13 kg each, 10 at 13 kg each, 9 at 13 kg each
+squat 3x6 90 // lateral raise 11x13 // same weight 3x14 => ask: barbell back squat 3×6 at 90 kg; dumbbell lateral raise 11 at 13 kg each, 3×14 at 13 kg each | barbell back squat 3×6 at 90 kg; dumbbell lateral raise 13 at 11 kg each, 3×14 at 11 kg each
+bench 3x9 55 // ohp same weight 3x4 => barbell bench press 3×9 at 55 kg; barbell overhead press 3×4 at 55 kg
+{doing: barbell back squat} 9/7 // bench 3x6 75 => barbell back squat 9, 7; barbell bench press 3×6 at 75 kg
+{doing: barbell back squat} 10/3 // bench 3x6 75 => barbell bench press 3×6 at 75 kg on 2025-03-10
+9/7 // bench 3x6 75 => barbell bench press 3×6 at 75 kg on 2024-07-09
+sat wu bar x10 bench, 50x6 => barbell bench press 10 at 20 kg warmup, 6 at 50 kg warmup on 2025-03-08
+"""
+AGAIN = """
+squat 3x6 95 | same for bench at 70 => barbell back squat 3×6 at 95 kg; barbell bench press 3×6 at 70 kg
+squat 3x6 95 | bench the same with 70kg => barbell back squat 3×6 at 95 kg; barbell bench press 3×6 at 70 kg
+squat 95x6 | 95x5 | same for bench at 70 => barbell back squat 6 at 95 kg, 5 at 95 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(FEWER + OPEN.strip()))
+def test_fewer_sets_steps_and_what_stays_open(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(AGAIN))
+def test_the_same_sets_of_another_lift(told, standing) -> None:
+    assert standing_after(told) == standing
 
 
 @pytest.mark.parametrize(("text", "context", "meant"), readings(NAMED + LAST.strip() + BODY))
