@@ -18,7 +18,7 @@ from storage.records import Role
 
 HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
 CHANGE = re.compile(r"\s*[+-]\s*\d{1,2}\s*sets?\b", re.IGNORECASE)
-QUESTIONS = ("week", "volume", "history", "best")
+QUESTIONS = ("week", "volume", "history", "best", "why")
 
 
 def told_by_name(turn: Turn) -> Act | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.preferences import PAUSED_UNTIL
-from bot.replies.reminders import resumed
+from bot.replies.reminders import not_paused, resumed
 from bot.schedule import plan_person
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -12,6 +12,9 @@ from storage.records import ChangeKind
 
 def resume(turn: Turn, act: Act) -> None:
     """Nothing; reminders and summaries go on."""
+    if turn.preferences.paused_until is None:
+        turn.say(not_paused())  # no change, so that undo still takes back the last set
+        return
     change = turn.begin(ChangeKind.SETTING, "ending the pause")
     turn.store.settings.clear(change, PAUSED_UNTIL)
     turn.forget_lookups()

@@ -17,6 +17,7 @@ from storage.records import Question, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
 SWAP = "swap"
+ONLY, BODY = "only ", "body weight"
 SKIP = ("skip it", "skip", "skip this")
 UNKNOWN = re.compile(r"\b(?:for|with|to)\s+(\S.*)")
 
@@ -34,7 +35,7 @@ def swap(turn: Turn, act: Act) -> None:
     elif act.to is None and (unknown := UNKNOWN.search(act.text)):
         turn.say(unknown_exercise(unknown[1]))
     elif act.to is None:
-        offer(turn, exercise)
+        offer(turn, exercise, act.text.removeprefix(ONLY) if act.text.startswith(ONLY) else "")
     elif act.to == exercise:
         turn.say(same_lift(exercise))
     else:
@@ -46,17 +47,23 @@ def _current(session: Session) -> ExerciseName | None:
     return following.prescription.exercise if following else None
 
 
-def offer(turn: Turn, exercise: ExerciseName) -> None:
-    """Nothing; what may stand in is offered, each as a button."""
+def offer(turn: Turn, exercise: ExerciseName, equipment: str = "") -> None:
+    """Nothing; what may stand in is offered, each as a button: with this equipment alone where it is named."""
     slot = session_of(turn).slot_of(exercise)
     listed_by_plan = slot.swaps if slot is not None else ()
     known = turn.catalogue.get(exercise)
     options: Sequence[ExerciseName] = listed_by_plan or (known.swaps if known is not None else ())
+    options = [one for one in options if equipment and _is_of(turn, one, equipment)] or options
     payload = {"kind": SWAP, "exercise": exercise, "options": list(options[:3])}
     turn.store.questions.ask(
         turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=turn.inbound.message
     )
     turn.say(swap_options(exercise, options, bool(listed_by_plan)))
+
+
+def _is_of(turn: Turn, exercise: ExerciseName, equipment: str) -> bool:
+    known = turn.catalogue.get(exercise)
+    return known is not None and known.equipment.value in (equipment, BODY)
 
 
 def answered(turn: Turn, question: Question, text: str) -> bool:

@@ -1,8 +1,9 @@
-"""volume: this week's sets for each muscle against target; or for one muscle where it is named."""
+"""volume: this week's sets, or last week's, for each muscle against target; or for one muscle where it is named."""
 
 from __future__ import annotations
 
 from bot.coachs_clients import asked_about
+from bot.intents.week import day_of
 from bot.replies.week import volume_card
 from bot.turn import Turn
 from bot.weeks import week_of
@@ -13,7 +14,8 @@ from engine.values.muscles import Muscle
 def volume(turn: Turn, act: Act) -> None:
     """Nothing; the sets for each muscle are said."""
     person, text = asked_about(turn, act.text)
-    turn.say(volume_card(week_of(turn.store, turn.memory, person, turn.today), muscle_named(text)))
+    on = day_of(turn, act)
+    turn.say(volume_card(week_of(turn.store, turn.memory, person, on), muscle_named(text), on == turn.today))
 
 
 def muscle_named(text: str) -> Muscle | None:

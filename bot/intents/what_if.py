@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from bot.muscle_words import asked
 from bot.plans_in_force import PlanInForce
@@ -39,6 +41,13 @@ MOVE = re.compile(
     re.IGNORECASE,
 )
 FEWER = re.compile(r"\b(?:drop|dropped|remove|cut|take off|skip|fewer|less)\b", re.IGNORECASE)
+AND = re.compile(
+    r"\s*(?:,|;|\band\b|&|\bthen\b|\+)+\s*(?:also |then )?(?=(?:i |we )?"
+    r"(?:swap|replace|change|add|drop|skip|remove|cut|take off|leave out|stop|lose|delete|move|shift)(?:ped|d|ed)?\b)",
+    re.IGNORECASE,
+)
+"""What parts one change from the next: only in front of a word that begins a change."""
+LIFTS = re.compile(r"\s*(?:,|\band\b|&)+\s*", re.IGNORECASE)
 WORDS = {"a": 1, "an": 1, "one": 1, "two": 2, "three": 3}
 EXAMPLE = "what if I swap squat for leg press"
 KINDS = "a swap, sets of a lift, a lift to drop, or a day to move"
@@ -53,14 +62,34 @@ def what_if(turn: Turn, act: Act) -> None:
         turn.say(how_to())
         return
     text = act.text.strip(" ?.")
-    readers = (_moved, _swapped, _sets, _dropped, _more)
-    found = next((one for reader in readers if (one := reader(turn, in_force, text)) is not None), None)
+    found = _all_of(turn, in_force, _changes(text))
     if found is None:
         turn.say(needs(KINDS, EXAMPLE))
     elif isinstance(found, Problem):
         turn.say(proposal_problem(found))
     else:
         turn.say(what_if_card(text, found, found.off_target(in_force.plan.targets)))
+
+
+def _changes(text: str) -> list[str]:
+    """The changes told in one message: "drop bench and add 2 sets of squat", "drop bench and squat"."""
+    changes: list[str] = []
+    for one in AND.split(text):
+        lifts = LIFTS.split(said[1]) if (said := DROP.search(one)) and not SETS.search(one) else []
+        changes += [f"drop {lift}" for lift in lifts] if len(lifts) > 1 else [one]
+    return changes
+
+
+def _all_of(turn: Turn, in_force: PlanInForce, changes: Sequence[str]) -> Found:
+    """The changes one after the other, against the plan as it is; the first that cannot be is said."""
+    first: WhatIf | None = None
+    for text in changes:
+        found = next((one for read in READERS if (one := read(turn, in_force, text)) is not None), None)
+        if not isinstance(found, WhatIf):
+            return found
+        first = first or found
+        in_force = replace(in_force, plan=found.plan)
+    return None if first is None else replace(first, plan=found.plan, after=found.after)
 
 
 def _moved(turn: Turn, in_force: PlanInForce, text: str) -> Found:
@@ -126,6 +155,9 @@ def _more(turn: Turn, in_force: PlanInForce, text: str) -> Found:
     block = in_force.block_at(turn.today)
     found = more_sets(in_force.plan, block, said.muscles[0], change, turn.catalogue, unit=turn.unit)
     return found if isinstance(found, Problem) else found.what_if
+
+
+READERS: Sequence[Callable[[Turn, PlanInForce, str], Found]] = (_moved, _swapped, _sets, _dropped, _more)
 
 
 def _a_lift(in_force: PlanInForce) -> ExerciseName:

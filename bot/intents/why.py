@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from bot.coachs_clients import asked_about
 from bot.moved_days import days_between
-from bot.replies.why import nothing_to_explain, reasons
+from bot.replies.why import not_for_a_coach, nothing_to_explain, reasons
 from bot.sessions import session_of, session_on
 from bot.turn import Turn
 from engine.progression.explain import why as explain
@@ -18,6 +19,11 @@ LOOK_AHEAD = timedelta(days=14)
 
 def why(turn: Turn, act: Act) -> None:
     """Nothing; the reason is said in at most five lines."""
+    person, _ = asked_about(turn, act.text)
+    if person.id != turn.athlete:
+        # A reason may rest on pain, which is hers alone until she shares it.
+        turn.say(not_for_a_coach(person.name, act.exercise))
+        return
     prescription = _asked_about(turn, act)
     if prescription is None:
         turn.say(nothing_to_explain())

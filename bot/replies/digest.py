@@ -9,7 +9,7 @@ from bot.replies.dates import day
 from bot.replies.names import listed
 from bot.replies.reply import Reply, row
 from bot.replies.trouble import quoted
-from bot.replies.week import sessions_text, volume_json, week_so_far
+from bot.replies.week import THIS_WEEK, sessions_text, volume_json, week_so_far
 from bot.week_values import Client, Week
 from engine.progression.words import counted
 
@@ -55,7 +55,7 @@ def client_card(name: str, week: Week) -> Reply:
     """One client's week."""
     reply = week_so_far(week)
     lines = reply.text.split("\n")
-    lines[0] = lines[0].replace("This week so far", f"{name}, week {week.first.isocalendar().week}")
+    lines[0] = lines[0].replace(THIS_WEEK, f"{name}, week {week.first.isocalendar().week}")
     lines = [line for line in lines if not line.startswith("Pain noted")]
     lines += [f"Shared {day(note.on)}: {quoted(note.text, 60)}" for note in week.shared[:2]]
     if week.coming is not None and week.coming.on is not None:

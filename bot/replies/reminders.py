@@ -68,6 +68,11 @@ def resumed() -> Reply:
     return Reply("Welcome back. Reminders and summaries go on.", row(UNDO))
 
 
+def not_paused() -> Reply:
+    """Back, and nothing waited."""
+    return Reply("Welcome back. Nothing was paused, so nothing changes. today shows what is on.")
+
+
 def quiet_set(start: time, end: time) -> Reply:
     """Quiet hours."""
     return Reply(f"Nothing unprompted between {clock(start)} and {clock(end)}.", row(UNDO))

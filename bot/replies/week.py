@@ -24,12 +24,13 @@ from engine.values.prescription import Held, Prescription, Verdict
 from engine.volume.muscle_week import MuscleWeek, Standing
 
 ALL_SHOWN = 12
+THIS_WEEK = "This week so far"
 TENTH = Decimal("0.1")
 
 
-def week_so_far(week: Week) -> Reply:
-    """This week up to now."""
-    head = f"This week so far: {sessions_text(week)}"
+def week_so_far(week: Week, this: bool = True) -> Reply:
+    """This week up to now, or the whole of last week."""
+    head = f"{THIS_WEEK if this else 'Last week'}: {sessions_text(week)}"
     return Reply("\n".join(fitting(lambda most: _lines(head, week, most))), volume=volume_json(week.volume))
 
 
@@ -98,15 +99,15 @@ def _count(one: MuscleWeek) -> str:
     return f"{count} of {plain(one.target.low)}-{plain(one.target.high)}" if one.target else count
 
 
-def volume_card(week: Week, muscle: Muscle | None) -> Reply:
-    """Hard sets for each muscle, one a line; or all that is known of one."""
-    volume = week.volume
+def volume_card(week: Week, muscle: Muscle | None, this: bool = True) -> Reply:
+    """Hard sets for each muscle, one a line; or all that is known of one. `this`: of this week, else of last week."""
+    volume, when = week.volume, "this week" if this else "last week"
     if not volume:
-        return Reply("No hard sets this week yet.", volume={})
+        return Reply(f"No hard sets {when}{' yet' if this else ''}.", volume={})
     if muscle is not None:
-        return Reply(_one_muscle(muscle, volume.get(muscle)), volume=volume_json(volume))
+        return Reply(_one_muscle(muscle, volume.get(muscle), this), volume=volume_json(volume))
     order = sorted(volume.items(), key=lambda pair: -pair[1].fractional)
-    lines = ["Hard sets this week (secondary movers count half):"]
+    lines = [f"Hard sets {when} (secondary movers count half):"]
     lines += [f"{name.value} {_count(one)}{_standing(one)}" for name, one in order[:ALL_SHOWN]]
     if len(order) > ALL_SHOWN:
         lines.append(f"and {len(order) - ALL_SHOWN} more: volume calves")
@@ -121,11 +122,11 @@ def _standing(one: MuscleWeek) -> str:
     )
 
 
-def _one_muscle(muscle: Muscle, one: MuscleWeek | None) -> str:
+def _one_muscle(muscle: Muscle, one: MuscleWeek | None, this: bool) -> str:
     if one is None:
-        return f"No hard sets for {muscle.value} this week yet."
+        return f"No hard sets for {muscle.value} {'this week yet' if this else 'last week'}."
     lines = [
-        f"{muscle.value}: {_count(one)} hard sets{_standing(one)}",
+        f"{muscle.value}{'' if this else ', last week'}: {_count(one)} hard sets{_standing(one)}",
         f"{plain(one.direct)} direct, on {one.days} days",
     ]
     if one.reps:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.replies.reply import Reply
 from bot.replies.structured import prescription_json
+from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription
 
 
@@ -17,3 +18,12 @@ def reasons(prescription: Prescription, lines: Sequence[str]) -> Reply:
 def nothing_to_explain() -> Reply:
     """There is no prescription to explain."""
     return Reply("No lift of a plan is due, so there is nothing to explain. Name one of your plan: why squat")
+
+
+def not_for_a_coach(name: str, exercise: ExerciseName | None) -> Reply:
+    """Reasons are told to the lifter alone."""
+    lift = f" {exercise}" if exercise else ""
+    return Reply(
+        f"Only {name} is told why, since a reason may rest on private notes: {name} can send why{lift}. "
+        f"digest {name} shows the week."
+    )

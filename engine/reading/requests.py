@@ -18,6 +18,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely, undoes
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
+from engine.reading.requests_of_days import of_another_day
 from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_to_people import adjusts
@@ -164,7 +165,7 @@ def _by_phrase(
         return _plain(name, "", context)
     if is_done(plain, pieces, book):
         return Act("done")
-    if (asked := asked_freely(plain, pieces, book)) is not None:
+    if (asked := of_another_day(plain, pieces, context, book) or asked_freely(plain, pieces, book)) is not None:
         return asked
     if undoes(plain, book):
         return Act("undo")
@@ -295,9 +296,10 @@ def _mended(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Co
     """A short message with a slip of the thumb in it: "udno", "nxet"; or with letters held down: "undooo"."""
     if len(words) > LONGEST_MENDED or any(piece.kind in (K.NUMBER, K.NAME) for piece in pieces):
         return None
-    if not any(piece.kind is K.PLAIN for piece in pieces):
-        return None
     typed = [word for word, _ in words]
+    # A mistyped day was put right as one: "todya".
+    if not any(piece.kind is K.PLAIN or (piece.kind is K.TODAY and piece.text in typed) for piece in pieces):
+        return None
     stressed = book.said.get(" ".join(word if word in book.slips.words else without_stress(word) for word in typed))
     if stressed is not None:
         return _plain(stressed, "", context)

@@ -17,6 +17,7 @@ NEEDS = {
     "pause": "a pause needs a day ahead, for instance: pause until 24 june",
     "remind": "a reminder needs a time, for instance: remind me at 18:00",
     "snooze": "snooze needs a time, for instance: snooze 20 min",
+    "volume": "volume takes a muscle or a week, for instance: volume chest, volume last week",
     "quiet": "quiet hours need two times, for instance: quiet 22:00 7:30",
 }
 ALSO_SETS = frozenset(("bw", "back on", "back in"))
@@ -49,6 +50,8 @@ def _begun(words: Sequence[str]) -> str:
     for length in range(min(MOST_WORDS_OF_A_PHRASE, len(words)), 0, -1):
         head = " ".join(words[:length])
         named = next((intent for intent in book.heads.get(head, ()) if intent in NEEDS), "")
+        if named == "volume" and length > 1:
+            continue  # "sets for 8" may tell of sets
         if named and head not in ALSO_SETS:
             return named
     return ""

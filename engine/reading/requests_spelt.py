@@ -5,7 +5,7 @@ line = ("summary" | "digest" | "reactions") ("on" | "off")
      | "my gym" [":" WORDS] | "plates" [LOAD] | "warm up" [LIFT] | "best" LIFT
      | "plan" (["as"] "text" | "from" DAY) | "help plan" | "check" ("with" | "without") WORDS
      | ("more" | "less") MUSCLE | ["+" | "-"] N "sets" MUSCLE | NAME ":" any of the last two
-     | "rack taken" | "no barbell"
+     | "rack taken" | "no barbell" | "only dumbbells today"
 
 One line, a few words; what is not spelt so goes on to the phrases of every language.
 """
@@ -53,6 +53,11 @@ TAKEN = re.compile(
     r"|no (?:rack|barbell|machine|bench|cables?|dumbbells)(?: free)?"
     r"|someone(?: is|'s) (?:on|in) the (?:rack|machine|bench)"
 )
+EQUIPMENT_FOUND = r"(dumbbells|barbells?|machines|cables|kettlebells|bands)(?: only)?(?: today| here| tonight| now)*"
+ONLY_HAVE = re.compile(
+    r"(?:i |we |ive |i've )?(?:only|just)(?: have| got| have got)? " + EQUIPMENT_FOUND + "|"
+    r"(?:i |we |ive |i've )?(?:have|got|have got) (?:only|just|nothing but) " + EQUIPMENT_FOUND
+)
 GROUPS = ("arms", "legs", "shoulders", "back", "delts", "core", "traps")
 
 
@@ -95,6 +100,8 @@ def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:
         return _of_lift("warmup", found[1], context, catalogue)
     if found := BEST.fullmatch(said):
         return _of_lift("best", found[1], context, catalogue)
+    if found := ONLY_HAVE.fullmatch(said):
+        return _with_only((found[1] or found[2]).rstrip("s"), context, catalogue)
     return _taken(said, context) if TAKEN.fullmatch(said) else None
 
 
@@ -104,6 +111,14 @@ def _taken(said: str, context: Context) -> Act:
     if "bench" in said.split() and benches and "bench" not in (context.doing or ""):
         return Act("swap", exercise=benches[0])
     return Act("swap", exercise=context.doing)
+
+
+def _with_only(kind: str, context: Context, catalogue: Catalogue) -> Act:
+    """The first lift on for today that needs something else, for something that this kind of equipment does."""
+    lifts = [one.exercise for one in context.plan]
+    known = [(lift, catalogue.get(lift)) for lift in lifts]
+    other = next((lift for lift, one in known if one is not None and one.equipment.value != kind), None)
+    return Act("swap", exercise=other or context.doing, text=f"only {kind}")
 
 
 def _of_lift(name: str, words: str | None, context: Context, catalogue: Catalogue) -> Act | None:

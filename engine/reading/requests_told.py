@@ -279,7 +279,8 @@ def _move(said: Said) -> Act | None:
     ahead = day is not None and said.context.now is not None and day > said.context.now.date()
     told = any(piece.kind in DAYS_TO_MOVE_TO or (piece.kind is K.FUTURE and piece.told) for piece in said.pieces)
     pointed = "it" in said.rest_words[:1] or any(piece.kind is K.NAME for piece in said.pieces)
-    return Act("move", when=day if ahead else None, text=said.rest) if told and not pointed else None
+    named = said.rest_words[:1] == ("day",)  # "push day tomorrow"
+    return Act("move", when=day if ahead else None, text=said.rest) if told and not (pointed or named) else None
 
 
 DAYS_TO_MOVE_TO = frozenset((K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING, K.MONTH, K.ORDINAL))

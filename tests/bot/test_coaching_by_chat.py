@@ -275,3 +275,21 @@ def test_a_digest_that_waits_is_made_again_without_the_client_who_erased_herself
 
     assert not [text for text in told if "ana" in text and "bea" in text]
     assert [text for text in told if "bea" in text and "ana" not in text and text.startswith("Week 10")]
+
+
+@pytest.mark.parametrize("words", ["why squat ana", "why ana", "why barbell back squat ana"])
+def test_a_coach_is_told_no_reasons_of_a_client(chats, words):
+    linked(chats, "ana")
+    chats.says("ana", PLAN)
+    chats.says("kit", PLAN)
+    out = said(chats.says("kit", words))
+
+    assert "Only ana is told why" in out
+    assert "90" not in out
+
+
+def test_a_coach_is_told_the_reasons_of_her_own_plan(chats):
+    linked(chats, "ana")
+    chats.says("kit", PLAN)
+
+    assert "90" in said(chats.says("kit", "why squat"))

@@ -64,3 +64,10 @@ def test_undone_it_is_back_on_its_day(moved):
     moved.says("ana", "undo")
 
     assert said(moved.says("ana", "today")).startswith("Thu 5 Mar, pull")
+
+
+@pytest.mark.parametrize("words", ["push it to tuesday", "can we do this tomorrow instead", "postpone to tuesday"])
+def test_a_session_pushed_in_other_words_is_moved(chats, words):
+    chats.says("ana", "/start", PLAN)
+
+    assert "Legs moved to tomorrow" in said(chats.says("ana", words))

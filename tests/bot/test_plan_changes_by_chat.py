@@ -121,6 +121,30 @@ def test_what_if(ana, words, told):
     assert told in ana(words)
 
 
+@pytest.mark.parametrize(
+    ("both", "one", "other"),
+    [
+        ("drop leg curl and add 2 sets of bench", "drop leg curl", "add 2 sets of bench"),
+        ("add 2 sets of bench, and drop leg curl", "add 2 sets of bench", "drop leg curl"),
+        ("drop leg curl and bench", "drop leg curl", "drop bench"),
+        ("add 3 sets of side delts then drop leg curl", "add 3 sets of side delts", "drop leg curl"),
+    ],
+)
+def test_two_changes_are_told_together(ana, both, one, other):
+    def changed(words):
+        return {line for line in ana(f"what if I {words}").split("\n") if "sets a week" in line}
+
+    told = changed(both)
+
+    assert told & changed(one)
+    assert told & changed(other)
+
+
+@pytest.mark.parametrize("words", ["drop leg curl and juggle", "add 2 sets of bench and drop flurbs"])
+def test_a_change_that_cannot_be_is_named_beside_one_that_can(ana, words):
+    assert words.rsplit(" ", 1)[-1] in ana(f"what if I {words}")
+
+
 def test_a_spacing_caution_is_told(chats):
     chats.says(
         "ana", "hello", "plan: x, 4 weeks\nday mon: a\npush-up 3x max\nday thu: b\nbench 3x8 at 60 kg, then +2.5 kg"

@@ -176,3 +176,24 @@ def test_any_conversation_of_sets_undo_and_redo_leaves_what_a_list_would_hold(de
     left = [(reps, load) for _, reps, load in chats.log("ana")]
     database.close()
     assert left == log
+
+
+@pytest.mark.parametrize("words", ["im back", "i'm back from holiday", "resume"])
+def test_back_where_nothing_was_paused_is_no_step_of_undo(chats, words):
+    chats.says("ana", "/start", "bench 3x8 60")
+    out = said(chats.says("ana", words))
+    chats.says("ana", "undo")
+
+    assert "nothing changes" in out
+    assert chats.log("ana") == []
+
+
+def test_back_from_a_pause_can_be_undone(chats):
+    chats.says("ana", "/start", "bench 3x8 60", "pause until friday")
+    paused = chats.standing("ana")
+    chats.says("ana", "im back")
+    resumed = chats.standing("ana")
+    chats.says("ana", "undo")
+
+    assert resumed != paused
+    assert chats.standing("ana") == paused

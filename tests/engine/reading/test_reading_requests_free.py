@@ -134,3 +134,81 @@ def test_what_a_mended_request_was_read_as_is_told(text: str, read_as: str) -> N
 @pytest.mark.parametrize("text", ["test 90", "rwo 3x12 55", "swpa 3x12 55", "foget press", "tlel ann: great week"])
 def test_nothing_is_mended_into_sets_silence_or_a_message_to_somebody(text: str) -> None:
     assert not said(text, SQUATTING).startswith("request")
+
+
+MOVES = (
+    ("push it to monday", "2025-03-17"),
+    ("push it back to monday please", "2025-03-17"),
+    ("postpone it to sunday", "2025-03-16"),
+    ("can you push today's workout to monday", "2025-03-17"),
+    ("can we do this tomorrow instead", "2025-03-15"),
+    ("can i do todays session tomorrow?", "2025-03-15"),
+    ("let's train on sunday instead", "2025-03-16"),
+    ("i'll do this tomorrow", "2025-03-15"),
+    ("i want to do it next monday instead", "2025-03-17"),
+)
+
+
+@pytest.mark.parametrize(("text", "day"), MOVES)
+def test_a_session_on_another_day(text, day):
+    assert said(text, situation()) == f"request: move {day}"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "i'll train tomorrow",
+        "push day tomorrow",
+        "can we do bench tomorrow",
+        "tomorrow is busy",
+        "i did this yesterday",
+    ],
+)
+def test_talk_of_another_day_moves_nothing(text):
+    outcome = read(text, situation(), KNOWN)
+
+    assert not (isinstance(outcome, Act) and outcome.name == "move")
+
+
+LAST_WEEK = (
+    ("volume last week", "volume 2025-03-09"),
+    ("last week's volume", "volume 2025-03-09"),
+    ("how much volume last week?", "volume 2025-03-09"),
+    ("how many sets last week", "volume 2025-03-09"),
+    ("chest volume last week", "volume 2025-03-09"),
+    ("how was last week", "week 2025-03-09"),
+    ("summary of last week", "week 2025-03-09"),
+    ("last week", "week 2025-03-09"),
+    ("volumen letzte woche", "volume 2025-03-09"),
+)
+
+
+@pytest.mark.parametrize(("text", "meant"), LAST_WEEK)
+def test_last_week_is_asked_about(text, meant):
+    assert said(text, SQUATTING) == f"request: {meant}"
+
+
+@pytest.mark.parametrize("text", ["last week was hard", "tired since last week", "letzte woche war hart"])
+def test_talk_of_last_week_asks_for_nothing(text):
+    assert said(text, SQUATTING) == "no sets"
+
+
+def test_a_number_behind_volume_is_no_set():
+    assert said("volume 4 march", SQUATTING) == "no sets"
+
+
+MISTYPED_DAYS = (("todya", "today"), ("tdoay", "today"), ("agian", "repeat"), ("platse 100", "plates"))
+
+
+@pytest.mark.parametrize(("text", "meant"), MISTYPED_DAYS)
+def test_requests_of_one_mistyped_word(text, meant):
+    assert said(text, SQUATTING) == f"request: {meant}"
+
+
+@pytest.mark.parametrize(
+    "text", ["i only have dumbbells today", "only dumbbells here", "just dumbbells today", "i have only dumbbells"]
+)
+def test_with_other_equipment_the_first_lift_that_needs_more_is_swapped(text):
+    plan = [("dumbbell row", 3, 8, "20"), ("barbell bench press", 3, 8, "60")]
+
+    assert said(text, situation(plan=plan)) == "request: swap barbell bench press"
