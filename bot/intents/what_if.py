@@ -82,14 +82,14 @@ def _changes(text: str) -> list[str]:
 
 def _all_of(turn: Turn, in_force: PlanInForce, changes: Sequence[str]) -> Found:
     """The changes one after the other, against the plan as it is; the first that cannot be is said."""
-    first: WhatIf | None = None
+    whole: WhatIf | None = None
     for text in changes:
         found = next((one for read in READERS if (one := read(turn, in_force, text)) is not None), None)
         if not isinstance(found, WhatIf):
             return found
-        first = first or found
+        whole = found if whole is None else replace(found, before=whole.before)
         in_force = replace(in_force, plan=found.plan)
-    return None if first is None else replace(first, plan=found.plan, after=found.after)
+    return whole
 
 
 def _moved(turn: Turn, in_force: PlanInForce, text: str) -> Found:
