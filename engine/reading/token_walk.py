@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
+from engine.catalogue.phrases import normalise
 from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, lexicon, plain_word
@@ -14,16 +15,23 @@ BEHIND_THE_END = (None,) * 8
 
 
 class KnownWord(NamedTuple):
-    """A word as the lexicon has it: plain, what it means alone, and whether longer phrases begin with it."""
+    """A word as the lists have it.
+
+    `plain`: as the lexicon keeps it; `meaning`: of the word alone; `begins`: whether longer phrases begin with it.
+    `named`: as the catalogue keeps it; `first`: the first part of that, where it has several there.
+    """
 
     plain: str
     meaning: Meaning | None
     begins: bool
+    named: str
+    first: str
 
 
 def _known(text: str) -> KnownWord:
-    plain = plain_word(text)
-    return KnownWord(plain, lexicon().phrases.get(plain), plain in lexicon().begun)
+    plain, named = plain_word(text), normalise(text)
+    words = lexicon()
+    return KnownWord(plain, words.phrases.get(plain), plain in words.begun, named, named.partition(" ")[0])
 
 
 KNOWN = Kept(_known)
@@ -45,7 +53,7 @@ class TokenWalk:
         return meaning.kind if meaning else None
 
     def _longest_phrase(self, at: int) -> tuple[Meaning, int] | None:
-        phrase, meaning, begins = KNOWN[self.tokens[at].text]
+        phrase, meaning, begins, _, _ = KNOWN[self.tokens[at].text]
         found = (meaning, at + 1) if meaning is not None else None
         return self._longer_phrase(phrase, at + 1) or found if begins else found
 

@@ -97,21 +97,21 @@ AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNI
 PATTERN = re.compile(
     rf"""
     \ ?+(?:
-    (?P<plainnumber>\d++(?=[x,@/)+;kl\-\n]|\Z|\ (?!\ ?[h½])))
-  | (?P<plaintimes>(?<=\d)x(?=\d))
-  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°])
-  | (?P<plainword>(?<!\d){LETTER}{{3,}}+(?![\d'&]))
+    (?P<plainnumber>\d++(?:\.\d++)?(?:(?=[x,@/)+;kl\-\n]|\Z|\ (?!\ ?[h½]))|(?![ho'"½\ ]|[.:]\d|st|nd|rd|th)))
+  | (?P<plaintimes>(?<=\d)x(?=\d)|(?<=\d\ )x(?=\ \d))
+  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°>"']|[-=](?!>))
+  | (?P<plainword>(?![xх]){LETTER}++(?![\d'&]))
   | (?P<line>\n)
   | (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
   | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!(?![xX]\d){LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<bullet>^\ *\*(?=\ ))
-  | (?P<times>×+|{AFTER_NO_WORD}[xXхХ]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
+  | (?P<times>×+|(?=[xх]){AFTER_NO_WORD}[xх]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|kilos|lbs?|pounds|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}(?:{LETTER}|['&](?={LETTER}))*)
-  | (?P<sign>->|=>|[>=\-"'])
+  | (?P<sign>->|=>)
     )
     """,
     re.VERBOSE | re.IGNORECASE | re.MULTILINE,

@@ -22,7 +22,7 @@ FRAGMENTS = (
     "x", "X", "х", "×", "c", "z", "s", "m", "kg", "kgs", "lb", "кг", "bw", "bar", "sec", "h", "min", "st", "th", "max",
     "amrap", "o", "½", " ", "  ", "\n", ",", ".", "/", "-", "'", '"', ":", ";", "@", "&", "é", "ß", "K", "ſ", "1", "12",
     "3", "80", "5", "bench", "a", "ab", "abc", "xx", "xxx", "D3", "_", "#", "%", "°", "٣", "ª", "²", "1h", "30", "am",
-    "l", "r", "?", "!", "(", ")",
+    "l", "r", "?", "!", "(", ")", "82.5", "=", ">", "->", "=>", "nd", "rd",
 )  # fmt: skip
 texts = st.one_of(st.lists(st.sampled_from(FRAGMENTS), max_size=12).map("".join), st.text(max_size=30))
 
