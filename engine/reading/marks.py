@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from decimal import Decimal
+from itertools import chain
 
 from engine.reading.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
@@ -375,8 +376,8 @@ def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(pieces[at]))
         return behind
     beside = [*out[-2:], *pieces[at + 3 : at + 4]]
-    sets = [piece.kind for piece in (*out, *pieces[at + 3 :])].count(K.NUMBER)
-    if not sets or not is_x_tempo(pieces, at) or not any([tells_tempo(piece) for piece in beside]):
+    told = is_x_tempo(pieces, at) and any([tells_tempo(piece) for piece in beside])
+    if not told or not any(piece.kind is K.NUMBER for piece in chain(pieces[at + 3 :], out)):
         return _no_set(pieces, at, out)
     out.append(aside(pieces[at]))
     return at + 3
@@ -390,10 +391,8 @@ def _of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    piece, after = pieces[at], kind_at(pieces, at + 1)
-    if after in LEAVING_A_NUMBER and piece.role is Role.BARE and len(piece.text) != TEMPO_DIGITS:
-        out.append(piece)
-        return at + 1
+    """A number that may be a scale, a time, a tempo or a pair."""
+    after = kind_at(pieces, at + 1)
     if after in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
         return at + 3
     behind = part_of_the_sets(pieces, at, out) or _of_the_day(pieces, at, out)
@@ -413,6 +412,16 @@ def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         piece, at = aside(piece), past_total(pieces, at + 1) - 1
     elif piece.role is Role.PLURAL:
         piece = _shared_reps(piece, pieces, at)
+    out.append(piece)
+    return at + 1
+
+
+def _plain_or_no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The same; most numbers stand where nothing can make anything of them but what they are."""
+    piece = pieces[at]
+    plain = piece.role is Role.BARE and len(piece.text) != TEMPO_DIGITS
+    if not plain or kind_at(pieces, at + 1) not in LEAVING_A_NUMBER:
+        return _no_set(pieces, at, out)
     out.append(piece)
     return at + 1
 
@@ -437,7 +446,7 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.REPS: _field,
     K.PIN: _pin,
     K.PLATE: _pin,
-    K.NUMBER: _no_set,
+    K.NUMBER: _plain_or_no_set,
 }
 
 

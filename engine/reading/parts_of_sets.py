@@ -15,6 +15,9 @@ PART_OF = frozenset((K.OF, K.OUT_OF))
 OF_THEM = frozenset(("of", "von", "de", "des", "di", "delle", "van", "z", "av", "das", "из"))
 EVERY = frozenset(("every", "alle", "cada", "toutes", "chaque", "ogni", "elke", "iedere", "co", "каждые", "varje"))
 
+REACH = 40
+"""How many pieces from such a time the count of its sets may stand. Common practice, no source."""
+
 
 def part_of_the_sets(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind such a number, with what it comes to put on `out`; 0 where none starts here."""
@@ -40,6 +43,7 @@ def _by_the_clock(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     """ "every 90s": the time from one set to the next; without a count of sets, how many they were is not known."""
     if not out or pieces[at].role not in TIMED or out[-1].text not in EVERY:
         return False
-    counted = K.TIMES in [piece.kind for piece in pieces] or Role.SETS in [piece.role for piece in pieces]
+    near = pieces[max(at - REACH, 0) : at + REACH]
+    counted = K.TIMES in [piece.kind for piece in near] or Role.SETS in [piece.role for piece in near]
     out[-1] = aside(out[-1]) if counted else out[-1]._replace(kind=K.ALTERED)
     return True

@@ -14,6 +14,8 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 TEMPO_DIGITS = 4
+LONGEST_CHAIN = 2 * TEMPO_DIGITS
+"""Pieces; numbers joined by more signs are no tempo, however they end."""
 PHASES_OF_A_TEMPO = (3, 4)
 FASTEST_TEMPO, SLOWEST_TEMPO = 2, 6
 """The seconds of a lowering that four digits on their own may tell: 4010. Common practice, no source."""
@@ -74,17 +76,25 @@ def behind_bare_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at
     if is_bare_tempo(piece) and after not in (K.TIMES, K.KG, K.LB):
         return at + 1
-    end, values = at + 1, [piece.value]
-    while end + 1 < len(pieces) and pieces[end].kind is K.DASH and pieces[end].glued and is_amount(pieces, end + 1):
-        values.append(pieces[end + 1].value)
+    end = _behind_dashes(pieces, at)
+    values = [one.value for one in pieces[at:end:2]]
+    return end if len(values) in PHASES_OF_A_TEMPO and max(values) < SLOWEST_COUNT and 0 in values else at
+
+
+def _behind_dashes(pieces: list[Piece], at: int) -> int:
+    """The place behind numbers with glued dashes between them, or behind the first few, where they are no tempo."""
+    end = at + 1
+    while (
+        end - at < LONGEST_CHAIN and kind_at(pieces, end) is K.DASH and pieces[end].glued and is_amount(pieces, end + 1)
+    ):
         end += 2
-    return end if len(values) in (3, 4) and max(values) < 10 and 0 in values else at
+    return end
 
 
 def _end_ahead_of_its_word(pieces: list[Piece], at: int) -> int:
     """The place behind "3-1-1" where the word follows, "3-1-1 tempo"; `at` where none does."""
     end = at + 1
-    while kind_at(pieces, end) in TEMPO_SIGNS and is_amount(pieces, end + 1):
+    while end - at < LONGEST_CHAIN and kind_at(pieces, end) in TEMPO_SIGNS and is_amount(pieces, end + 1):
         end += 2
     counts = [piece.value for piece in pieces[at:end] if piece.kind is K.NUMBER]
     timed = 1 < len(counts) <= TEMPO_DIGITS and max(counts) < SLOWEST_COUNT
@@ -122,10 +132,8 @@ def _is_one_count(before: Piece | None, piece: Piece) -> bool:
 
 def behind_dashed_tempo(pieces: list[Piece], at: int) -> int:
     """The place behind "3-1-1" in a message that speaks of tempo; `at` where none stands here."""
-    end = at + 1
-    while kind_at(pieces, end) is K.DASH and pieces[end].glued and is_amount(pieces, end + 1):
-        end += 2
-    counts = [piece.value for piece in pieces[at:end] if piece.kind is K.NUMBER]
+    end = _behind_dashes(pieces, at)
+    counts = [piece.value for piece in pieces[at:end:2]]
     phases = len(counts) in PHASES_OF_A_TEMPO and max(counts) < SLOWEST_COUNT
     ahead_of_sets = kind_at(pieces, end) is K.NUMBER and kind_at(pieces, end + 1) is K.TIMES
     ends = kind_at(pieces, end) in (None, K.COMMA, K.LINE, K.STOP, K.CLOSE)
