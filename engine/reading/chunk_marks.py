@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
+from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunks import CARRIED, Chunk
@@ -17,6 +18,7 @@ LOWERED = frozenset(("dropped", "down", "runter", "abgenommen", "dann", "then"))
 """First words that only say that the load went down: several sets behind them are back-off sets and no drops."""
 MOST_SETS_TOLD = 10
 """More than this in front of "heavy sets" counts no sets. Common practice, no source."""
+PARTS_RUNS = frozenset((K.COMMA, K.STOP, K.THEN, K.LINE, K.AND))
 WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
 EVERY = frozenset(
     ("each", "every", "per", "jeder", "jede", "jedes", "cada", "chaque", "ogni", "elke", "każda", "varje", "каждый")
@@ -62,7 +64,13 @@ class MarkedChunks(ResultChunks):
 
     def _put_behind(self, last: Chunk | None, sign: bool) -> None:
         """The load or the effort that stands here is the last chunk's, or else opens one."""
+        of_all = sign and self._told_of_all_behind_the_sign()
         numbers = self.factor(Chunk([CARRIED]))
+        if of_all and _is_effort(numbers) and loads_told(self.out.found):
+            self.out.effort_of_all = Effort.from_rpe(numbers[0].value)
+            return
+        if sign and last is not None and _is_effort(numbers):
+            numbers = self._one_each(numbers)
         ahead = self._kind(0) is K.NUMBER and self.pieces[self.at].role is Role.BARE and self._kind(1) is not K.TIMES
         if not sign and self.separator is not None and ahead and last is not None and len(last.factors) == 1:
             self._place(Chunk([(numbers[0]._replace(role=Role.LOAD), *numbers[1:])], before=self.separator))
@@ -78,6 +86,53 @@ class MarkedChunks(ResultChunks):
         last.at, last.at_sign = numbers, sign
         if numbers[-1].failure:
             last.failure = True
+        if not sign and len(numbers) == 1:
+            self._load_of_the_run(last)
+
+    def _load_of_the_run(self, last: Chunk) -> None:
+        """ "100x3, 5 5 5 with 80": the load of all the reps since the comma, where those before had another."""
+        run: list[Chunk] = []
+        for chunk in reversed(self.out.found):
+            bare = chunk.size == 1 and len(chunk.factors[0]) == 1 and chunk.factors[0][0].role in (Role.BARE, Role.REPS)
+            if not bare or (chunk.at and chunk is not last) or chunk.factors[0][0].value > MOST_LOADED_REPS:
+                break
+            run.append(chunk)
+            if chunk.before in PARTS_RUNS:
+                break
+        before = self.out.found[: len(self.out.found) - len(run)]
+        if not loads_told(before) or not run:
+            return
+        if len(run) < 2:
+            alike = bool(before) and before[-1].size == 1 and before[-1].factors[0] and last.before is K.COMMA
+            same = bool(alike) and before[-1].factors[0][0].value == last.factors[0][0].value
+            self.out.dangling = self.out.dangling or same  # "100x3, 5, 5, 5 with 80": one of them, or all three
+            return
+        self.out.dangling = self.out.dangling or run[-1].before not in PARTS_RUNS
+        for chunk in run:
+            chunk.at, chunk.at_of_run = last.at, True
+
+    def _told_of_all_behind_the_sign(self) -> bool:
+        self.at -= 1
+        told = self._told_of_all()
+        self.at += 1
+        return told
+
+    def _one_each(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
+        """ "82.5 5 5 5 @ 7 8 9", "3x5 80 @7, 8, 9": an effort for each set, where there are as many."""
+        at, told = self.at, list(numbers)
+        while self.kinds[at] in (K.NUMBER, K.COMMA) and len(told) < MOST_REPEATS:
+            if self.kinds[at] is K.NUMBER:
+                told.append(self.pieces[at])
+            at += 1
+        alone = self.kinds[at] not in (K.TIMES, K.AT, K.REPS, K.KG, K.LB, K.SETS)
+        if len(told) < 2 or not alone or not all(_is_effort((one,)) for one in told):
+            return numbers
+        sets = self._sets_told()
+        if len(told) != sets:
+            self.out.dangling = self.out.dangling or (sets > 1 and abs(len(told) - sets) == 1)
+            return numbers
+        self.at = at
+        return tuple(told)
 
     def _counts_reps(self, last: Chunk) -> bool:
         """ "drei Sätze mit acht, 80 Kilo": reps behind a count of sets, where a load is told besides."""
@@ -106,6 +161,10 @@ class MarkedChunks(ResultChunks):
         last = self._last()
         if self._of_the_last_set(piece):
             return
+        if len(piece.efforts) == 1 and self._told_of_all():
+            self.out.effort_of_all = piece.efforts[0]
+            self.at += 1
+            return
         if last is None:
             alone = Chunk([])
             alone.efforts = piece.efforts
@@ -129,7 +188,7 @@ class MarkedChunks(ResultChunks):
     def failure(self, piece: Piece) -> None:
         last = self._last()
         bracketed = self.depth > 0 and piece.text in ("f", "fail")
-        if last is None:
+        if last is None or self._told_of_all():
             self.out.failure_ahead = True
         elif bracketed and last.size and last.factors[-1][-1].value == 1:
             last.missed, last.missed_rep = True, 1
@@ -208,6 +267,12 @@ class MarkedChunks(ResultChunks):
         last = self._last()
         if (last is None or last.size < 2) and self._once_what(piece):
             return
+        if self.at and self.kinds[self.at - 1] is K.CLOSE and len(self.out.found) - self.opened > 1:
+            self.out.found += self.out.found[self.opened :] * (piece.told - 1)  # "(80x5, 75x5) twice"
+            self.at += 1
+            return
+        several = self.separator is not None and len([one for one in self.out.found if one.size > 1]) > 1
+        self.out.dangling = self.out.dangling or several  # "80x5, 85x5, twice": both of them, or the last
         if last is not None:
             last.times = piece.told
         self.out.dangling = self.out.dangling or (last is None and self._kind() is K.NUMBER)  # "twice 80x5"

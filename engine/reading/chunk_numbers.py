@@ -393,6 +393,8 @@ class NumberChunks(TimesChunks):
     def _repeats_typed(self, last: Chunk) -> bool:
         """ "40m x3", "30s each side x2": seconds and metres are repeated, never carried as a load."""
         number = self.pieces[self.at + 1]
+        if len(self.out.found) > 1 and last.size == 1 and last.factors[0][0].role is Role.LOAD:
+            last = self.out.found[-2]  # "60s with 20kg x2"
         told = last.factors[-1] if last.factors else CARRIED
         timed = told and told[-1].role in (Role.SECONDS, Role.METRES, Role.PLURAL)
         if not timed or self.separator is K.LINE or last.times is not None or number.role is not Role.BARE:

@@ -5,6 +5,7 @@ sum = chunk ( "+" NUMBER )*     60x8+3+2 and 60x8 (+3+2) are rest-pause; 20 + 18
 
 from __future__ import annotations
 
+from engine.reading.choices import MOST_SETS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -13,8 +14,15 @@ from engine.values.sets import SetKind, Side
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 PARTLY = frozenset((K.PARTIAL, K.ASSISTED))
 FAILED = "fail"
+ALL_OF_THEM = frozenset(
+    ("all", "alle", "todo", "todos", "todas", "tous", "toutes", "tutto", "tutti", "tutte", "wszystkie", "все", "alla")
+)
+BESIDE_ALL = frozenset((K.FILLER, K.SETS, K.COLON, K.OF, K.WITH))
+BOTH_SETS = 2
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 BEHIND_THE_END = (None,) * 8
+MOST_LOADED_REPS = 30
+"""A number above this is a load, not reps. Common practice, no source."""
 LEAST_OF_A_SUM = 10
 """From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
 
@@ -55,6 +63,8 @@ class SummedChunks:
 
     def _plus(self, chunk: Chunk) -> None:
         while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and not self._partly(2):
+            if self._kind(2) is K.TIMES and chunk.size > 1 and not self.pieces[self.at].glued:
+                return  # "3x10x100 + 1x20x60": sets of their own
             if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
                 self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
                 return
@@ -71,6 +81,36 @@ class SummedChunks:
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
+
+    def _told_of_all(self) -> bool:
+        """Whether the mark that stands here is told of every set so far: "all to failure", "both @9", "each rpe 8"."""
+        at = self.at - 1
+        while at > 0 and self.kinds[at] in BESIDE_ALL and self.pieces[at].text not in ALL_OF_THEM:
+            at -= 1
+        word = self.pieces[at] if at >= 0 else None
+        if word is None or not self.out.found:
+            return False
+        if word.kind is K.BOTH and word.text != "all":
+            several = self._sets_told() == BOTH_SETS
+            self.out.dangling = self.out.dangling or not several
+            return several
+        parted = word.kind is K.EACH and at > 0 and self.kinds[at - 1] is not K.NUMBER
+        return parted or word.text in ALL_OF_THEM
+
+    def _sets_told(self) -> int:
+        """How many sets the chunks so far tell, as far as their form shows it."""
+        count = 0
+        for chunk in self.out.found:
+            numbers = [number for number in (chunk.factors[-1] if chunk.factors else ()) if self._may_count(number)]
+            group = chunk.size == 2 and len(chunk.factors[0]) == 1 and self._may_count_sets(chunk.factors[0][0])
+            count += int(chunk.factors[0][0].value) if group else len(numbers) * (chunk.times or 1)
+        return count
+
+    def _may_count(self, number: Piece) -> bool:
+        return number.role is not Role.LOAD and number.value <= MOST_LOADED_REPS
+
+    def _may_count_sets(self, number: Piece) -> bool:
+        return number.role is Role.SETS or (number.role is Role.BARE and number.value <= MOST_SETS)
 
     def _partly(self, ahead: int) -> bool:
         """Whether "partials", "forced", "assisted", "with the band" stands there: reps that were not done in full."""
@@ -91,7 +131,9 @@ class SummedChunks:
     def _goes_to_rest_pause(self, piece: Piece) -> bool:
         """ "(+4+2)" behind a chunk."""
         last = self._last()
-        if last is None or piece.role is not Role.CHANGE or not self.depth or piece.value <= 0:
+        counted = last is not None and (last.size > 1 or bool(last.plus)) and piece.value <= MOST_LOADED_REPS
+        paused = self.out.rest_pause and counted and self._kind() is not K.TIMES  # "myo 120x15 +5 +4"
+        if last is None or piece.role is not Role.CHANGE or not (self.depth or paused) or piece.value <= 0:
             return False
         if piece.unit is not None:  # "8 (+5kg)": a load
             last.at, last.at_own = (*last.at, piece), True

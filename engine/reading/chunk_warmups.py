@@ -9,6 +9,7 @@ Between two sets with nothing to part them it may be either's: asked.
 from __future__ import annotations
 
 from engine.reading.chunk_marks import MarkedChunks
+from engine.reading.chunk_sums import ALL_OF_THEM
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
@@ -20,9 +21,6 @@ AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", 
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
-ALL_OF_THEM = frozenset(
-    ("all", "alle", "todo", "todos", "todas", "tous", "toutes", "tutto", "tutti", "tutte", "wszystkie", "все", "alla")
-)
 REACH = 3
 """How many pieces before the word may hold "both" or "all"."""
 

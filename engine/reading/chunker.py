@@ -134,9 +134,15 @@ class Chunker(LabelledChunks):
             self.shared = True  # a share of a maximum, or of a target, that is not known here
         if piece.text == "no" and self._kind() is K.STOP and self._kind(2) is K.NUMBER:
             self.out.dangling = True  # "no. 4"
-        if self.out.found and not piece.told:
+        if self.out.found and not piece.told and self._reps_told():
             self.in_note = True
         self.at += 1
+
+    def _reps_told(self) -> bool:
+        """Whether anything but a load was told: "with a 10kg plate on my back 12 12 10" goes on to its reps."""
+        first = self.out.found[0]
+        alone = len(self.out.found) == 1 and first.size == 1 and len(first.factors[0]) == 1
+        return not alone or first.factors[0][0].role is not Role.LOAD or bool(first.at)
 
     def _of_something_else(self) -> bool:
         """ "phone at 4%": whose share it is stands before it, in the same clause."""
@@ -268,6 +274,9 @@ class Chunker(LabelledChunks):
     def plate(self, piece: Piece) -> None:
         """ "2 plates": the number before, or one, in plates a side."""
         last = self._last()
+        if last is not None and last.at and last.at[-1] is self.pieces[self.at - 1] and last.at[-1].unit is not None:
+            self.at += 1  # "60 s with a 20kg plate"
+            return
         self.out.plates = True
         if last is None and self._kind() in (K.FOR, K.TIMES, K.NUMBER):
             one = piece._replace(

@@ -39,6 +39,8 @@ class Chunk:
     at_sign: bool = False
     at_own: bool = False
     """The load in brackets behind one set is that one's: "10, 8 (+5kg)"."""
+    at_of_run: bool = False
+    """The load behind it is that of several reps before it, whatever load those in front of them had."""
     efforts: tuple[Effort, ...] = ()
     effort_apart: bool = False
     failure: bool = False
@@ -142,6 +144,8 @@ class Chunks:
     """(place, reps) of sets of a group that differ: "3x8 70, last set 6"."""
     last_effort: Effort | None = None
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
+    effort_of_all: Effort | None = None
+    """The effort of every set told: "8 7 6, all @9"."""
     last_told: int = 0
     """The place among the chunks of reps behind "last", where it may be the set before them or one more; 0 for none."""
     maybe_times: tuple[int, int] | None = None

@@ -259,7 +259,7 @@ class Segmenter:
             clause.name_last or warms_up(self.lead.pieces) or leads_to(self.lead.pieces, clause.cut, clause.pieces, at)
         )
         takes_lead = ahead and self.lead.has_numbers and self.current is None and not self.lead.names
-        entry = self._open(name.names, name.text)
+        entry = self._open(self._owners(name, clause.cut), name.text)
         entry.modified_by = modifier_of(clause.pieces, at, clause.cut)
         entry.doubtful = bool(entry.modified_by)
         if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE or not clause.name_last):
@@ -270,6 +270,14 @@ class Segmenter:
         entry.pieces += rest
         entry.both = any(piece.kind is K.BOTH for piece in rest)
         entry.led = bool(clause.counts) and clause.counts[0] < at
+
+    def _owners(self, name: Piece, cut: Piece | None) -> tuple[ExerciseName, ...]:
+        """ "incline bench, bench on hole 3, 4x8": the word may speak of the lift just named, which had no sets yet."""
+        before = self.current
+        if before is None or before.has_numbers or cut is None or cut.kind is K.LINE:
+            return name.names
+        part = set(name.text.split()) < set(before.phrase.split())
+        return tuple(dict.fromkeys((*before.names, *name.names))) if part else name.names
 
     def _goes_on_before(self, clause: Clause, at: int) -> bool:
         """ "bench 80: 8, 8, 7 fly 15: 12, 12": the bare number in front of the next name is the last one's."""

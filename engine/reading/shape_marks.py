@@ -81,7 +81,7 @@ class Marked(ThreeFactors):
         if len(chunk.at) > 1:
             self._each_of_the_sets(chunk)
             return
-        self._check_loads(chunk.at[0])
+        self._check_loads(chunk)
         if self.traits.body and not chunk.at_sign and self.listed and self._listed_on(chunk):
             self.unplaced = True  # "10 10 with 20kg 6 6": of those before it, or behind it
         waiting = [draft for draft in self.drafts if draft.load is None or draft.carried]
@@ -112,8 +112,11 @@ class Marked(ThreeFactors):
         before = self.drafts[-len(self.touched) - 1] if 0 < len(self.touched) < len(self.drafts) else None
         return before is not None and before.load is not None and before.load is self.touched[0].load
 
-    def _check_loads(self, load: Piece) -> None:
+    def _check_loads(self, chunk: Chunk) -> None:
         """Two loads for one set: neither may be dropped."""
+        if chunk.at_of_run:
+            return
+        load = chunk.at[0]
         behind = len(self.drafts) - len(self.touched)
         before = self.drafts[behind - 1].load if behind > 0 else None  # "130 for 2, then 3 sets of 4 at 115"
         told = [one.load for one in self.touched if one.load not in (None, before) and not one.carried]
@@ -171,8 +174,7 @@ class Marked(ThreeFactors):
     def _one_pair_each(self) -> bool:
         """Each set was told with its own load, or with its own effort: an effort behind one is that one's."""
         told = [chunk for chunk in self.chunks.found if chunk.size]
-        head_is_load = bool(told) and told[0].size == 1 and self._is_load(told[0].factors[0][0])
-        sets = told[1:] if head_is_load else told
+        sets = [one for one in told if one.size > 1 or one.at or not self._is_load(one.factors[0][0])]
         return all(chunk.size == 2 or chunk.at for chunk in sets) or all(chunk.efforts for chunk in sets)
 
     def _mark_times(self, times: int) -> None:

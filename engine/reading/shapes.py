@@ -184,6 +184,9 @@ class Shaper(Marked):
             if not 0 < count <= MOST_LOADED_REPS or count > draft.reps * FAR_MORE or self.traits.timed:
                 raise DoesNotFit(f"{count} reps of one set")
             draft.reps = count
+        if self.chunks.effort_of_all is not None:
+            for draft in self.drafts:
+                draft.effort = draft.effort if draft.kind is SetKind.WARMUP else self.chunks.effort_of_all
         if self.chunks.last_effort is not None:
             self._last_worked().effort = self.chunks.last_effort
         if self.chunks.miss_ahead is not None:

@@ -1,0 +1,67 @@
+"""A mark told of all the sets reaches all of them; lists of marks reach a set each."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import readings, said
+
+ALL = """
+preacher curl 22 11/9/8 all to failure => \
+preacher curl 11 at 22 kg to failure, 9 at 22 kg to failure, 8 at 22 kg to failure
+preacher curl 22 11 9, alle bis muskelversagen => preacher curl 11 at 22 kg to failure, 9 at 22 kg to failure
+bench 62x8 62x7 both to failure => barbell bench press 8 at 62 kg to failure, 7 at 62 kg to failure
+bench 62 8 7, each to failure => barbell bench press 8 at 62 kg to failure, 7 at 62 kg to failure
+bench 62 9 7 all @9 => barbell bench press 9 at 62 kg RPE 9, 7 at 62 kg RPE 9
+bench 62x9, 67x7, all rpe 9 => barbell bench press 9 at 62 kg RPE 9, 7 at 67 kg RPE 9
+deadlift 4@7 4@7.5 4@8.5 all with 145 => \
+conventional deadlift 4 at 145 kg RPE 7, 4 at 145 kg RPE 7.5, 4 at 145 kg RPE 8.5
+"""
+LISTS = """
+bench 82.5 4 4 4 @ 7 8 9 => \
+barbell bench press 4 at 82.5 kg RPE 7, 4 at 82.5 kg RPE 8, 4 at 82.5 kg RPE 9
+bench 3x4 82.5 @7, 8, 9 => barbell bench press 4 at 82.5 kg RPE 7, 4 at 82.5 kg RPE 8, 4 at 82.5 kg RPE 9
+bench 82.5 4 4 @ 7 8 9 => \
+ask: barbell bench press 2×4 at 82.5 kg RPE 7, 8 at 82.5 kg, 9 at 82.5 kg
+bench 62 8 @8 8 7 => barbell bench press 8 at 62 kg RPE 8, 8 at 62 kg, 7 at 62 kg
+"""
+RUNS = """
+bench 102x3, 5 5 5 with 82 => barbell bench press 3 at 102 kg, 3×5 at 82 kg
+bench 102x3 then 5 5 5 with 82 => barbell bench press 3 at 102 kg, 3×5 at 82 kg
+bench 102x3 5 5 5 with 82 => ask: barbell bench press 3 at 102 kg, 3×5 at 82 kg
+bench 102x3, 5, 5, 5 with 82 => ask: barbell bench press 3 at 102 kg, 2×5 at 102 kg, 5 at 82 kg
+bench 62x8, 8, then 6 with 57 => barbell bench press 2×8 at 62 kg, 6 at 57 kg
+"""
+REPEATED = """
+bench (82x5, 77x5) twice => \
+barbell bench press 5 at 82 kg, 5 at 77 kg, 5 at 82 kg, 5 at 77 kg
+bench 82x5, 87x5, twice => ask: barbell bench press 5 at 82 kg, 2×5 at 87 kg
+plank 55s with a 10kg plate x2 => plank 2×55 s at +10 kg
+hip thrust 3 x 10 x 105 + 1 x 20 x 65 => barbell hip thrust 3×10 at 105 kg, 20 at 65 kg
+leg press myo 130x15 +5 +4 => leg press 15 at 130 kg, 5 at 130 kg rest-pause, 4 at 130 kg rest-pause
+"""
+BESIDE = """
+push ups with a 10kg plate on my back 13 12 10 => push-up 13 at +10 kg, 12 at +10 kg, 10 at +10 kg
+ring rows 3x12 feet up on a 40cm box => inverted row 3×12
+dips -15 assist x 10, -10 x 8, unassisted 4 => dip 10 at −15 kg, 8 at −10 kg, 4
+bench 5x5 @ 82, locker 14 jammed => barbell bench press 5×5 at 82 kg
+bench 3x5 82, jammed my shoulder => barbell bench press 3×5 at 82 kg, pain
+incline bench, bench on hole 3, 4x8 57 => \
+ask: barbell bench press 4×8 at 57 kg | incline barbell bench press 4×8 at 57 kg
+front squat. squat 3x5 82 => ask: barbell back squat 3×5 at 82 kg | barbell front squat 3×5 at 82 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(ALL))
+def test_a_mark_of_all_sets_reaches_each(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(LISTS + RUNS.lstrip() + REPEATED.lstrip()))
+def test_lists_and_repeats_reach_the_sets_they_are_told_of(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(BESIDE))
+def test_words_beside_the_sets_leave_them_whole(text, context, meant) -> None:
+    assert said(text, context) == meant
