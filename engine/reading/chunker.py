@@ -131,7 +131,9 @@ class Chunker(LabelledChunks):
         if (piece.text == "%" and not self._of_something_else()) or (
             piece.text == "short" and self._kind(-1) is K.NUMBER
         ):
-            self.shared = True  # a share of a maximum, or of a target, that is not known here
+            # A share of a maximum, or of a target, that is not known here.
+            self.shared = self.shared or piece.text == "%"
+            self.out.pins = self.out.pins or piece.text != "%" or piece.value < LEAST_SHARE
         if piece.text == "no" and self._kind() is K.STOP and self._kind(2) is K.NUMBER:
             self.out.dangling = True  # "no. 4"
         if self.out.found and not piece.told and self._reps_told():
@@ -367,6 +369,8 @@ def _as_sets(piece: Piece) -> Piece:
 
 
 PARTS_OF_A_LIST = frozenset((K.COMMA, K.LINE, K.STOP))
+LEAST_SHARE = 40
+"""Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
