@@ -1,6 +1,7 @@
 """Whole phrases of the language files: what people ask for, and the words that correct, delete, move or answer.
 
-`say NAME: ...` is a whole message, `head NAME: ...` the beginning of one, `cue NAME: ...` a phrase inside one.
+`say NAME: ...` is a whole message, `head NAME: ...` the beginning of one, `cue NAME: ...` a phrase inside one. Words in
+brackets stand for one another, or for none: `how does (this|it) work (|please)` is four phrases.
 """
 
 from __future__ import annotations
@@ -34,6 +35,8 @@ class Phrasebook:
     """First words of phrases and heads."""
     polite_openers: frozenset[str]
     """First words of what is said out of politeness, or of a slip."""
+    lead_openers: frozenset[str]
+    """First words of what asks for leave or tells a wish in front of a request."""
     cued: frozenset[str]
     """Words of the cues that make a request wherever they stand: without one of them none is looked for."""
     copulas: frozenset[str]
@@ -84,7 +87,12 @@ def phrasebook() -> Phrasebook:
     labelled = {label: frozenset(found) for label, found in cues.items()}
     cued = frozenset(word for label in FREE_CUES for phrase in labelled[label] for word in phrase.split())
     polite = frozenset(phrase.split()[0] for label in ("polite", "slip") for phrase in labelled[label])
-    return Phrasebook(said, heads, labelled, slips_of(typo_words), slips_of(heads), openers, polite, cued, copulas)
+    leads = frozenset(phrase.split()[0] for label in LEAD_CUES for phrase in labelled[label])
+    spelt_wrong = slips_of(typo_words), slips_of(heads)
+    return Phrasebook(said, heads, labelled, *spelt_wrong, openers, polite, leads, cued, copulas)
+
+
+LEAD_CUES = ("lead", "wish", "doing")
 
 
 FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout", "taken")
@@ -108,6 +116,15 @@ MENDED_CUES = (
 )
 
 
+def ways_of(written: str) -> list[str]:
+    """The phrases that one stands for whose brackets hold words to choose from."""
+    before, opened, rest = written.partition("(")
+    if not opened:
+        return [written]
+    choices, _, behind = rest.partition(")")
+    return [before + choice + way for choice in choices.split("|") for way in ways_of(behind)]
+
+
 def _lines(file: str, text: str) -> list[tuple[str, str, str]]:
     found = []
     for number, line in enumerate(text.splitlines(), start=1):
@@ -117,7 +134,7 @@ def _lines(file: str, text: str) -> list[tuple[str, str, str]]:
         label, colon, listed = rest.partition(":")
         if not colon or not label.strip():
             raise MalformedWords(file, number, line)
-        for phrase in listed.split(","):
+        for phrase in (way for written in listed.split(",") for way in ways_of(written)):
             words = " ".join(word for word, _ in spoken_words(tokenize(clean(phrase))))
             if words:
                 found.append((kind, label.strip(), words))

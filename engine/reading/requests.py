@@ -8,14 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence, Set
 from dataclasses import replace
-from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
-from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests_around import Words, among_reasons, led
 from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely, undoes
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
 from engine.reading.requests_of_days import of_another_day
@@ -23,10 +22,10 @@ from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_to_people import adjusts
 from engine.reading.requests_told import ARGUMENTS, asks_history, repeat_told
+from engine.reading.requests_when import told_by_the_day
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
 from engine.reading.values import Act, Context
-from engine.reading.when import day_told
 
 LONGEST_REQUEST = 24
 LONGEST_MENDED = 4
@@ -67,10 +66,18 @@ def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act
     if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
         return None
     bare = _without_politeness(words, book)
+
+    def recognised(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
+        plain = _without_politeness(said, book)
+        return _by_phrase(plain, text, of, known, catalogue, book) or led(plain, text, of, known, book, by_phrase)
+
+    def by_phrase(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
+        return _by_phrase(said, text, of, known, catalogue, book)
+
     return (
         _by_phrase(bare, cleaned, pieces, context, catalogue, book)
-        or _last_clause(cleaned, pieces, context, catalogue, book)
-        or _first_clause(cleaned, pieces, context, catalogue, book)
+        or led(bare, cleaned, pieces, context, book, by_phrase)
+        or among_reasons(prepared, words, context, book, recognised)
         or _mended(bare, pieces, context, book)
         or _head_mended(bare, cleaned, pieces, context, catalogue)
     )
@@ -116,7 +123,7 @@ def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue:
     return found or _plain(name, rest.strip(), context)
 
 
-def _without_politeness(words: list[tuple[str, Token]], book: Phrasebook) -> list[tuple[str, Token]]:
+def _without_politeness(words: Words, book: Phrasebook) -> Words:
     start, end = 0, len(words)
     while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
         if words[start][0] == "no" and start + step < end and words[start + step][0] == "more":
@@ -133,7 +140,7 @@ def _without_politeness(words: list[tuple[str, Token]], book: Phrasebook) -> lis
     return bare or words
 
 
-PRAISE = frozenset(("great", "nice", "cool", "good"))
+PRAISE = frozenset(("great", "nice", "cool", "good", "well"))
 """Polite on their own ("great, undo"); right in front of a word they praise it ("great workout today")."""
 
 
@@ -141,7 +148,7 @@ def _is_close(word: tuple[str, Token], after: tuple[str, Token]) -> bool:
     return after[1].start - word[1].end <= 1
 
 
-def _polite_at(words: list[tuple[str, Token]], at: int, book: Phrasebook) -> int:
+def _polite_at(words: Words, at: int, book: Phrasebook) -> int:
     for length in (3, 2, 1):
         if at + length < len(words):
             phrase = " ".join([word for word, _ in words[at : at + length]])
@@ -151,7 +158,7 @@ def _polite_at(words: list[tuple[str, Token]], at: int, book: Phrasebook) -> int
 
 
 def _by_phrase(
-    words: list[tuple[str, Token]],
+    words: Words,
     cleaned: str,
     pieces: Sequence[Piece],
     context: Context,
@@ -185,114 +192,14 @@ def _by_phrase(
         repeat_told(words, pieces, context)
         or again_told(plain, pieces, context, book)
         or told_freely(plain, pieces, context, book)
+        or told_by_the_day(plain, pieces, context, book)
         or taught_of(cleaned, catalogue)
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
     )
 
 
-def _last_clause(
-    cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue, book: Phrasebook
-) -> Act | None:
-    """ "rack is taken, swap squat for leg press": a request behind a reason, where no numbers stand in front."""
-    at = max(cleaned.rfind(mark) for mark in (", ", ". ", "; ", " - ", "! "))
-    if at <= 0 or at >= len(cleaned.rstrip()) - 2 or any(p.kind is K.NUMBER and p.start < at for p in pieces):
-        return None
-    behind = [piece for piece in pieces if piece.start > at]
-    words = _without_politeness([(w, t) for w, t in spoken_words(tokenize(cleaned)) if t.start > at], book)
-    if not words:
-        return None
-    # The clause keeps its place in the text, so that the pieces still fit it.
-    clause = " " * (at + 1) + cleaned[at + 1 :]
-    reason = [piece for piece in pieces if piece.start < at]
-    found = _by_phrase(words, clause, behind, _pointed_at(words, reason, context), catalogue, book)
-    if found is None or found.name not in BEHIND_A_REASON:
-        return None
-    return _with_reason(found, words, reason, context)
-
-
-def _first_clause(
-    cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue, book: Phrasebook
-) -> Act | None:
-    """ "skip the curls, machine's broken", "done for today, 2 coffees earned": a request, then words that tell no sets
-    and ask for nothing.
-    """
-    marks = [place for mark in (", ", ". ", "; ", " - ", "! ") if (place := cleaned.find(mark)) > 0]
-    at = min(marks, default=0)
-    behind = [piece for piece in pieces if piece.start > at]
-    ahead = [piece for piece in pieces if piece.start < at]
-    if not at or not behind or K.PLAIN not in [piece.kind for piece in behind] or not _is_reason(behind):
-        return None
-    words = _without_politeness([(w, t) for w, t in spoken_words(tokenize(cleaned)) if t.start < at], book)
-    if not words or any(piece.kind is K.NUMBER for piece in ahead):
-        return None
-    found = _by_phrase(words, cleaned[:at], ahead, context, catalogue, book)
-    return found if found is not None and found.name in AHEAD_OF_A_REASON else None
-
-
-def _is_reason(behind: Sequence[Piece]) -> bool:
-    """Whether words behind a request leave it as it is: no lift, no sign of a set, numbers of other things alone."""
-    kinds = [piece.kind for piece in behind]
-    things = [after.kind for number, after in pairwise(behind) if number.kind is K.NUMBER]
-    counted = kinds.count(K.NUMBER) == len(things) and all(kind in THINGS for kind in things)
-    asks = next((kind for kind in kinds if kind not in OPENING), None) is K.ASKS
-    return counted and not asks and IN_NO_REASON.isdisjoint(kinds)
-
-
-IN_NO_REASON = frozenset(
-    (K.NAME, K.TIMES, K.AT, K.LINE, K.NOT, K.QUESTION, K.TODAY, K.TOMORROW, K.WEEKDAY, K.SETS, K.REPS, K.SAME,
-     K.COUNT, K.FUTURE, K.LAST, K.ONLY)
-)  # fmt: skip
-THINGS = frozenset((K.PLAIN, K.UNRELATED))
-OPENING = frozenset((K.COMMA, K.STOP, K.DASH, K.FILLER))
-AHEAD_OF_A_REASON = frozenset(("skip", "done", "next", "rest", "repeat", "today"))
-
-
-def _pointed_at(words: Sequence[tuple[str, Token]], reason: Sequence[Piece], context: Context) -> Context:
-    """The context with the only lift of the reason in hand where the request points back: "row is broken, swap it"."""
-    named = {narrowed(piece.names, context)[0] for piece in reason if piece.kind is K.NAME}
-    points = len(named) == 1 and any(word in POINTING_BACK for word, _ in words)
-    return replace(context, doing=named.pop()) if points else context
-
-
-POINTING_BACK = frozenset(("it", "that", "them", "this", "those", "these"))
-
-
-def _with_reason(found: Act, words: list[tuple[str, Token]], reason: Sequence[Piece], context: Context) -> Act:
-    """The request with what the reason in front says of it: "no time for curls, skip them", "away until may, pause"."""
-    if found.name == "pause" and found.when is None:
-        return replace(found, when=day_told(reason, context))
-    named = {narrowed(piece.names, context)[0] for piece in reason if piece.kind is K.NAME}
-    if found.name == "swap" and len(named) == 1 and found.exercise == context.doing and found.to not in named:
-        return replace(found, exercise=named.pop())
-    pointing = all(word in POINTING for word, _ in words[1:])
-    if found.name == "skip" and pointing and len(named) == 1:
-        return replace(found, exercise=named.pop())
-    return found
-
-
-POINTING = frozenset(("it", "them", "this", "that", "these", "those", "today", "please", "now"))
-BEHIND_A_REASON = frozenset(
-    (
-        "swap",
-        "skip",
-        "undo",
-        "redo",
-        "next",
-        "today",
-        "done",
-        "repeat",
-        "why",
-        "rest",
-        "pause",
-        "snooze",
-        "resume",
-        "move",
-    )
-)
-
-
-def _mended(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+def _mended(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """A short message with a slip of the thumb in it: "udno", "nxet"; or with letters held down: "undooo"."""
     if len(words) > LONGEST_MENDED or any(piece.kind in (K.NUMBER, K.NAME) for piece in pieces):
         return None
@@ -309,7 +216,7 @@ def _mended(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Co
 
 
 def _head_mended(
-    words: list[tuple[str, Token]], cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue
+    words: Words, cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue
 ) -> Act | None:
     """A request whose first words hold a slip, where what it needs stands behind them: "untis lb", "hisory squat"."""
     book = phrasebook()
@@ -346,4 +253,4 @@ NAMES = frozenset(
         "settings",
         "share",
     )
-) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight"}
+) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight", "reminded"}

@@ -52,6 +52,8 @@ def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook
         return None
     if any(piece.kind in COUNTED or piece.kind is K.NAME for piece in pieces):
         return None
+    if any(" ".join(words[:length]) in book.cues["exclaims"] for length in (2, 3)):
+        return None  # "what a day"
     for name in ("today", "next", "week"):
         core, around = book.cues[f"asked{name}"], book.cues[f"around{name}"]
         if not core.isdisjoint(words) and all(word in core or word in around for word in words):
@@ -107,6 +109,9 @@ def again_told(words: Sequence[str], pieces: Sequence[Piece], context: Context, 
     counted = {part for piece in numbers for part in spoken(piece.text).split()}
     if len(numbers) > 1 or not all(word in core or word in around or word in counted for word in words):
         return None
+    often = [piece.told for piece in pieces if piece.kind is K.ONCE]
+    if len(often) == 1 and not numbers:
+        return Act("repeat", count=often[0])
     if not numbers:
         return Act("repeat") if set(words) - {"more"} & core or "one" in words else None
     several = numbers[0].role is Role.SETS or (numbers[0].role is Role.BARE and numbers[0].value <= FEW_SETS)
@@ -170,8 +175,8 @@ def _history(
         return None
     last = _holds(phrase, book.cues["lasttime"])
     told = last or _holds(phrase, book.cues["history"])
-    if not told:
-        return None
+    if not told or told == named[0].text:
+        return None  # "log" alone is a lift, too
     others = len(phrase.split()) - len(told.split()) - len(named[0].text.split())
     asked = phrase.strip().split()[0] in book.cues["asking"] or any(piece.kind is K.QUESTION for piece in pieces)
     felt = any(piece.kind is K.NOTE for piece in pieces)
@@ -186,9 +191,15 @@ def _swap(
     if len(named) != 2 or _unknown(pieces) > MOST_UNKNOWN or any(piece.kind in TALK for piece in pieces):
         return None
     words = set(phrase.split())
-    asked = any(piece.kind is K.ASKS and piece.text not in MAY for piece in pieces) or not words.isdisjoint(PAST)
+    asked = any(piece.kind is K.ASKS and not _asks_leave(piece, phrase, book) for piece in pieces)
+    asked = asked or not words.isdisjoint(PAST)
     old = None if asked else _behind_instead(phrase, pieces, book) or _behind_than(phrase, named)
-    old = old or _before_instead(phrase, named) or _before_an_arrow(pieces)
+    old = (
+        old
+        or _before_instead(phrase, named)
+        or _before_an_arrow(pieces)
+        or _before_the_verb(words, phrase, named, book)
+    )
     if old is None:
         return None
     new = next((piece for piece in named if piece is not old), None)
@@ -198,7 +209,14 @@ def _swap(
 
 
 PAST = frozenset(("did", "done", "was", "were", "went", "used", "had", "not"))
-MAY = frozenset(("can", "could", "may"))
+
+
+def _asks_leave(piece: Piece, phrase: str, book: Phrasebook) -> bool:
+    """Whether a word that asks begins "can i", "kann ich"; a piece shows only the first word of its phrase."""
+    first = spoken(piece.text.split()[0])
+    return any(cue.split()[0] == first and f" {cue} " in phrase for cue in book.cues["may"])
+
+
 NO_WISH = frozenset(("did", "done", "went", "used", "should", "why", "how", "would", "when"))
 
 
@@ -220,6 +238,11 @@ def _behind_than(phrase: str, named: Sequence[Piece]) -> Piece | None:
 def _before_an_arrow(pieces: Sequence[Piece]) -> Piece | None:
     """ "bench -> dips"."""
     return pieces[0] if [piece.kind for piece in pieces] == [K.NAME, K.ARROW, K.NAME] else None
+
+
+def _before_the_verb(words: set[str], phrase: str, named: Sequence[Piece], book: Phrasebook) -> Piece | None:
+    """ "bankdrücken durch dips ersetzen": the verb at the end."""
+    return named[0] if phrase.split()[-1] in book.cues["swapend"] and words.isdisjoint(PAST) else None
 
 
 def _before_instead(phrase: str, named: Sequence[Piece]) -> Piece | None:

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from engine.reading.kinds import K
 from engine.reading.lifts_mended import skipped_as_mended
 from engine.reading.names import narrowed
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 from engine.reading.requests_said import Said
 from engine.reading.requests_to_people import code_told, digest_of, plan_for, told_person
@@ -15,6 +16,7 @@ from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
 from engine.reading.when import day_told, moment_told
+from engine.values.ids import ExerciseName
 
 THIS_ONE = frozenset(("this", "it", "that", "one", "exercise", "current"))
 NOTHING_MORE = frozenset(("today", "now", "please", "for", "the", "my", "sets", "set", "on", "in"))
@@ -52,7 +54,16 @@ def _swap(said: Said) -> Act | None:
         piece.kind in (K.FOR, K.WITH, K.BY, K.THEN, K.NOT, K.AND, K.ARROW) or piece.text in LINKS
         for piece in said.pieces
     )
-    return Act("swap", exercise=named[0], to=named[1], text=said.rest) if linked else None
+    old, new = in_and_out(named[0], named[1], said.context)
+    return Act("swap", exercise=old, to=new, text=said.rest) if linked else None
+
+
+def in_and_out(first: ExerciseName, second: ExerciseName, context: Context) -> tuple[ExerciseName, ExerciseName]:
+    """The lift to leave and the one to do: the first and the second, unless only the second is on for today ("sub
+    hammer curls for preacher curls").
+    """
+    on = {slot.exercise for slot in context.plan} | ({context.doing} if context.doing else set())
+    return (second, first) if second in on and first not in on else (first, second)
 
 
 ONTO = frozenset(("to", "for", "with", "this", "it", "that", "those", "these", "them", "out"))
@@ -191,7 +202,15 @@ def _remind(said: Said) -> Act | None:
     if not said.rest_words:
         return None
     when = moment_told(said.pieces, said.context)
+    if when is None and said.rest_words[0] in phrasebook().cues["askword"]:
+        return None  # "remind me what i squatted last time"
     return Act("remind", when=when, text=said.rest)
+
+
+def _reminded(said: Said) -> Act | None:
+    """ "text me at 7pm": a reminder where an hour is told."""
+    told = _remind(said)
+    return replace(told, name="remind") if told is not None and told.when is not None else None
 
 
 def _units(said: Said) -> Act | None:
@@ -307,7 +326,9 @@ EXPORTED = frozenset(
 
 def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
     """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
-    kinds = {piece.kind for piece in pieces}
+    kinds = {piece.kind for piece in pieces if piece.text not in phrasebook().cues["again"]}
+    if len(kinds) < len({piece.kind for piece in pieces}):
+        kinds.add(K.SAME)
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     often = [piece.told for piece in pieces if piece.kind is K.ONCE]
     if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE} and kinds <= REPEAT_KINDS | {K.ONCE}:
@@ -343,6 +364,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "weight": weight,
     "pause": _pause,
     "remind": _remind,
+    "reminded": _reminded,
     "units": _units,
     "teach": _teach,
     "add_exercise": _text,

@@ -69,9 +69,9 @@ def _without_lasting(said: str) -> tuple[str, bool]:
     for _ in range(2):
         for phrase in LASTING:
             if said.startswith((f"{phrase} ", f"{phrase}, ", f"{phrase}: ")):
-                said, lasting = said[len(phrase) :].lstrip(" ,:"), True
+                said, lasting = said[len(phrase) :].lstrip(" ,:"), lasting or phrase != "please"
             if said.endswith((f" {phrase}", f", {phrase}")):
-                said, lasting = said[: -len(phrase)].rstrip(" ,"), True
+                said, lasting = said[: -len(phrase)].rstrip(" ,"), lasting or phrase != "please"
     return said, lasting
 
 

@@ -1,0 +1,47 @@
+"""Requests that a day or an hour makes, in any order of words: "until monday pause please", "tomorrow 7am remind me".
+
+pause  = PAUSING word and UNTIL a day, and only words AROUND them
+remind = an hour and REMIND at the end
+Each part in capitals is a cue of the language files.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.kinds import K
+from engine.reading.phrasebook import Phrasebook
+from engine.reading.pieces import Piece
+from engine.reading.values import Act, Context
+from engine.reading.when import day_told, moment_told
+
+LONGEST = 14
+TELLING_A_DAY = frozenset(
+    (K.WEEKDAY, K.TOMORROW, K.TODAY, K.MONTH, K.ORDINAL, K.NUMBER, K.DATE, K.FUTURE, K.SLASH, K.DASH, K.STOP, K.AGO)
+)
+TOLD = frozenset((K.TIMES, K.COUNT, K.NAME, K.AT))
+
+
+def told_by_the_day(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """A pause or a reminder whose day or hour stands anywhere in a short sentence; None for anything else."""
+    if not 2 <= len(words) <= LONGEST or not TOLD.isdisjoint([piece.kind for piece in pieces]):
+        return None
+    if not book.cues["pausing"].isdisjoint(words) and not book.cues["untilday"].isdisjoint(words):
+        return _pause(words, pieces, context, book)
+    at_the_end = any(" ".join(words[-length:]) in book.cues["remindend"] for length in (1, 2, 3))
+    when = moment_told(pieces, context) if at_the_end else None
+    return Act("remind", when=when) if when is not None else None
+
+
+def _pause(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    telling = {part for piece in pieces if piece.kind in TELLING_A_DAY for part in _parts(piece)}
+    known = (book.cues["pausing"], book.cues["untilday"], book.cues["aroundpause"], telling)
+    if not all(any(word in these for these in known) for word in words):
+        return None
+    day = day_told(pieces, context)
+    ahead = day is not None and context.now is not None and day > context.now.date()
+    return Act("pause", when=day) if ahead else None
+
+
+def _parts(piece: Piece) -> list[str]:
+    return piece.text.replace("'", "").split()
