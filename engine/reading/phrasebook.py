@@ -95,7 +95,7 @@ def phrasebook() -> Phrasebook:
 LEAD_CUES = ("lead", "wish", "doing")
 
 
-FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout", "taken")
+FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout", "taken", "swapend")
 
 
 MENDED_CUES = (

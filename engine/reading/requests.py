@@ -11,11 +11,13 @@ from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
+from engine.reading.names import EQUIPMENT
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_around import Words, among_reasons, led
 from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely, undoes
+from engine.reading.requests_lifts import asked_of_a_lift, with_equipment_behind
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
 from engine.reading.requests_of_days import of_another_day
 from engine.reading.requests_said import Said
@@ -30,6 +32,7 @@ from engine.reading.values import Act, Context
 LONGEST_REQUEST = 24
 LONGEST_MENDED = 4
 PLANNED = "planned"
+HISTORY_OF_THIS = "history_of_this"
 MENDABLE = frozenset(
     ("swap", "skip", "why", "history", "best", "rest", "bodyweight", "pause", "remind", "units", "move", "snooze",
      "week", "volume", "plan", "today", "check", "preview", "digest", "plan_for", "more", "export", "add_exercise",
@@ -65,11 +68,23 @@ def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act
     words = spoken_words(prepared.tokens)
     if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
         return None
+    return _told(prepared, words, context, catalogue, book)
+
+
+def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalogue, book: Phrasebook) -> Act | None:
+    """The request of a short message in words."""
     bare = _without_politeness(words, book)
+    cleaned, pieces = prepared.cleaned, prepared.spoken
+    if K.NAME in prepared.told and not EQUIPMENT.keys().isdisjoint(prepared.told):
+        pieces = with_equipment_behind(pieces, catalogue)
 
     def recognised(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
         plain = _without_politeness(said, book)
-        return _by_phrase(plain, text, of, known, catalogue, book) or led(plain, text, of, known, book, by_phrase)
+        return (
+            by_phrase(plain, text, of, known)
+            or led(plain, text, of, known, book, by_phrase)
+            or asked_of_a_lift(said, of, known, book)
+        )
 
     def by_phrase(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
         return _by_phrase(said, text, of, known, catalogue, book)
@@ -77,6 +92,8 @@ def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act
     return (
         _by_phrase(bare, cleaned, pieces, context, catalogue, book)
         or led(bare, cleaned, pieces, context, book, by_phrase)
+        or asked_freely([word for word, _ in words], pieces, book)
+        or asked_of_a_lift(words, pieces, context, book)
         or among_reasons(prepared, words, context, book, recognised)
         or _mended(bare, pieces, context, book)
         or _head_mended(bare, cleaned, pieces, context, catalogue)
@@ -126,6 +143,8 @@ def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue:
 def _without_politeness(words: Words, book: Phrasebook) -> Words:
     start, end = 0, len(words)
     while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
+        if " ".join([word for word, _ in words[start:end]]) in book.said:
+            break  # "now what"
         if words[start][0] == "no" and start + step < end and words[start + step][0] == "more":
             break  # "no more curls today"
         praised = (
@@ -192,7 +211,7 @@ def _by_phrase(
         repeat_told(words, pieces, context)
         or again_told(plain, pieces, context, book)
         or told_freely(plain, pieces, context, book)
-        or told_by_the_day(plain, pieces, context, book)
+        or told_by_the_day(words, pieces, context, book)
         or taught_of(cleaned, catalogue)
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
@@ -230,6 +249,8 @@ def _head_mended(
 
 
 def _plain(name: str, rest: str, context: Context) -> Act:
+    if name == HISTORY_OF_THIS:
+        return Act("history", exercise=context.doing)
     if name == PLANNED:
         return Act("done", exercise=context.doing, as_planned=True)
     if name == "skip" and not rest:

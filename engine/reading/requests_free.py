@@ -188,7 +188,11 @@ def _history(
 def _swap(
     phrase: str, pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
 ) -> Act | None:
-    if len(named) != 2 or _unknown(pieces) > MOST_UNKNOWN or any(piece.kind in TALK for piece in pieces):
+    if _unknown(pieces) > MOST_UNKNOWN or any(piece.kind in TALK for piece in pieces):
+        return None
+    if len(named) == 1:
+        return _instead_of_this(phrase, named[0], context, book)
+    if len(named) != 2:
         return None
     words = set(phrase.split())
     asked = any(piece.kind is K.ASKS and not _asks_leave(piece, phrase, book) for piece in pieces)
@@ -209,6 +213,18 @@ def _swap(
 
 
 PAST = frozenset(("did", "done", "was", "were", "went", "used", "had", "not"))
+
+
+def _instead_of_this(phrase: str, new: Piece, context: Context, book: Phrasebook) -> Act | None:
+    """ "dumbbell bench instead of this": for the lift in hand."""
+    cue = _holds(phrase, book.cues["insteadof"])
+    points = bool(cue) and phrase.rpartition(f" {cue} ")[2].strip() in THIS
+    lift = _exercise(new, context)
+    wanted = points and context.doing not in (None, lift) and PAST.isdisjoint(phrase.split())
+    return Act("swap", exercise=context.doing, to=lift) if wanted else None
+
+
+THIS = frozenset(("this", "this one", "it", "that", "these", "that one"))
 
 
 def _asks_leave(piece: Piece, phrase: str, book: Phrasebook) -> bool:
@@ -268,7 +284,8 @@ def _skip(
 def _left_out_today(pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """ "no bench today", "not doing calves today": the lifts, the day and what leaves them out, and nothing else."""
     today = [piece for piece in pieces if piece.kind is K.TODAY]
-    others = [piece for piece in pieces if piece.kind not in LISTED and piece.text not in ("or", "nor")]
+    ignored = book.cues["please"] | {"or", "nor", "for"}
+    others = [piece for piece in pieces if piece.kind not in LISTED and piece.text not in ignored]
     if len(today) != 1 or not others or others[-1].start > named[0].start:
         return None
     told = " ".join(spoken(word) for piece in others for word in piece.text.split())

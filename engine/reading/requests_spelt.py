@@ -32,6 +32,8 @@ POINTING = frozenset(
     ("the", "that", "it", "last", "this", "my", "about", "what", "everything", "me", "set", "those", "them")
 )
 """Words behind "forget" that point at sets, not at a word that was taught."""
+DAYS = frozenset(("today", "tonight", "now"))
+"""Words that end no name: "forget curls today" leaves them out."""
 GYM = re.compile(r"(?:my )?gym(?:(?: is| has|:) ?(.{1,80}))?")
 EQUIPMENT = re.compile(r"my (plates|bar|dumbbells|kettlebells|stack|collars)(?: are| is)?:? (.{1,60})")
 PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:kg|lb|lbs)?))?")
@@ -86,7 +88,8 @@ def _settings(said: str, cleaned: str) -> Act | None:
 def forgets(cleaned: str) -> Act | None:
     """A taught word taken back; also where a lift of that name was just logged, whose sets another word deletes."""
     found = FORGET.fullmatch(" ".join(cleaned.casefold().strip(" .!?").split()))
-    return Act("forget", text=found[1]) if found and found[1].split()[0] not in POINTING else None
+    told = found[1].split() if found else []
+    return Act("forget", text=" ".join(told)) if told and told[0] not in POINTING and told[-1] not in DAYS else None
 
 
 def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:

@@ -25,7 +25,14 @@ def digest_of(said: Said) -> Act | None:
     """ "how is ann doing"; "how's the weather" asks about nobody."""
     first = said.pieces[0] if said.pieces else None
     somebody = first is not None and first.kind not in (K.FILLER, K.OTHERS) and len(said.rest_words) <= MOST_ABOUT_ONE
-    return person_named(said) if somebody else None
+    return person_named(said) if somebody and not _is_a_lift(said) else None
+
+
+def _is_a_lift(said: Said) -> bool:
+    """ "hows deadlift progress": more words than a name, or a lift that is on for today."""
+    named = set(said.exercises())
+    on = {slot.exercise for slot in said.context.plan} | {said.context.doing}
+    return bool(named) and said.pieces[0].kind is K.NAME and (len(said.rest_words) > 1 or bool(named & on))
 
 
 MOST_ABOUT_ONE = 4

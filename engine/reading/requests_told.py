@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
+from engine.reading.hours_ahead import moment_told
 from engine.reading.kinds import K
 from engine.reading.lifts_mended import skipped_as_mended
 from engine.reading.names import narrowed
@@ -15,7 +17,7 @@ from engine.reading.requests_weight import bodyweight, weighed, weight
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
-from engine.reading.when import day_told, moment_told
+from engine.reading.when import day_told
 from engine.values.ids import ExerciseName
 
 THIS_ONE = frozenset(("this", "it", "that", "one", "exercise", "current"))
@@ -201,8 +203,9 @@ def _pause(said: Said) -> Act | None:
 def _remind(said: Said) -> Act | None:
     if not said.rest_words:
         return None
-    when = moment_told(said.pieces, said.context)
-    if when is None and said.rest_words[0] in phrasebook().cues["askword"]:
+    when = moment_told(said.pieces, said.context, said.rest_words)
+    asked = next((word for word in said.rest_words if word != "me"), "")
+    if when is None and asked in phrasebook().cues["askword"]:
         return None  # "remind me what i squatted last time"
     return Act("remind", when=when, text=said.rest)
 
@@ -247,9 +250,15 @@ def _short_text(said: Said) -> Act | None:
     return Act(said.name, text=said.rest) if said.rest and few else None
 
 
+def _forget(said: Said) -> Act | None:
+    """A taught word; "forget the curls today" leaves them out."""
+    return None if any(piece.kind is K.TODAY for piece in said.pieces) else _short_text(said)
+
+
 def _dated_text(said: Said) -> Act | None:
     """Today, week: only a day or a number of weeks may stand behind them."""
-    known = all(piece.kind in DAY_WORDS for piece in said.pieces)
+    kinds = [piece.kind for piece in said.pieces]
+    known = all(kind in DAY_WORDS for kind in kinds) and any(kind is not K.FILLER for kind in kinds)
     return Act(said.name, text=said.rest) if said.rest_words and known else None
 
 
@@ -331,7 +340,7 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
         kinds.add(K.SAME)
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     often = [piece.told for piece in pieces if piece.kind is K.ONCE]
-    if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE} and kinds <= REPEAT_KINDS | {K.ONCE}:
+    if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE, K.ANOTHER} and kinds <= REPEAT_KINDS | {K.ONCE}:
         return Act("repeat", count=often[0])
     if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > 6:
         return None
@@ -380,7 +389,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "plan_for": plan_for,
     "note_to": told_person,
     "accept": code_told,
-    "forget": _short_text,
+    "forget": _forget,
     "today": _dated_text,
     "week": _dated_text,
     "volume": _volume,

@@ -9,39 +9,42 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.hours_ahead import moment_told
 from engine.reading.kinds import K
 from engine.reading.phrasebook import Phrasebook
 from engine.reading.pieces import Piece
+from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
-from engine.reading.when import day_told, moment_told
+from engine.reading.when import day_told
 
+Words = Sequence[tuple[str, Token]]
 LONGEST = 14
 TELLING_A_DAY = frozenset(
     (K.WEEKDAY, K.TOMORROW, K.TODAY, K.MONTH, K.ORDINAL, K.NUMBER, K.DATE, K.FUTURE, K.SLASH, K.DASH, K.STOP, K.AGO)
 )
-TOLD = frozenset((K.TIMES, K.COUNT, K.NAME, K.AT))
+SETS_TOLD = frozenset((K.TIMES, K.COUNT, K.NAME, K.AT))
 
 
-def told_by_the_day(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+def told_by_the_day(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """A pause or a reminder whose day or hour stands anywhere in a short sentence; None for anything else."""
-    if not 2 <= len(words) <= LONGEST or not TOLD.isdisjoint([piece.kind for piece in pieces]):
+    if not 2 <= len(words) <= LONGEST or not SETS_TOLD.isdisjoint([piece.kind for piece in pieces]):
         return None
-    if not book.cues["pausing"].isdisjoint(words) and not book.cues["untilday"].isdisjoint(words):
+    said = [word for word, _ in words]
+    if not book.cues["pausing"].isdisjoint(said) and not book.cues["untilday"].isdisjoint(said):
         return _pause(words, pieces, context, book)
-    at_the_end = any(" ".join(words[-length:]) in book.cues["remindend"] for length in (1, 2, 3))
-    when = moment_told(pieces, context) if at_the_end else None
+    at_the_end = any(" ".join(said[-length:]) in book.cues["remindend"] for length in (1, 2, 3))
+    when = moment_told(pieces, context, said) if at_the_end else None
     return Act("remind", when=when) if when is not None else None
 
 
-def _pause(words: Sequence[str], pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
-    telling = {part for piece in pieces if piece.kind in TELLING_A_DAY for part in _parts(piece)}
-    known = (book.cues["pausing"], book.cues["untilday"], book.cues["aroundpause"], telling)
-    if not all(any(word in these for these in known) for word in words):
-        return None
-    day = day_told(pieces, context)
+def _pause(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    days = [piece for piece in pieces if piece.kind in TELLING_A_DAY]
+    known = book.cues["pausing"], book.cues["untilday"], book.cues["aroundpause"]
+    for word, token in words:
+        of_the_day = any(piece.start <= token.start < piece.end for piece in days)
+        if not of_the_day and not any(word in these for these in known):
+            return None
+    until = max(token.start for word, token in words if word in book.cues["untilday"])
+    day = day_told([piece for piece in pieces if piece.start > until], context) or day_told(pieces, context)
     ahead = day is not None and context.now is not None and day > context.now.date()
     return Act("pause", when=day) if ahead else None
-
-
-def _parts(piece: Piece) -> list[str]:
-    return piece.text.replace("'", "").split()

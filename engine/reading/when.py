@@ -1,20 +1,18 @@
-"""Days and times ahead: until when to pause, when to remind."""
+"""Days ahead: until when to pause, to which day a session moves."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from datetime import date, datetime, time, timedelta
+from datetime import date, timedelta
 from decimal import Decimal
 
 from engine.reading.dates import weekday_after
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece
 from engine.reading.values import Context
 from engine.values.load import Unit
 
-HALF_DAY = 12
-LAST_HOUR = 23
 DAY_AFTER_TOMORROW = frozenset(("übermorgen", "послезавтра", "overmorgen", "pojutrze"))
 COUNTED_WEEKDAYS = {"segunda": 0}
 """Weekdays whose word counts sets as well: Monday in Portuguese."""
@@ -114,62 +112,3 @@ def _exactly(year: int, month: int, day: int) -> date | None:
         return date(year, month, day)
     except ValueError:
         return None
-
-
-def moment_told(pieces: Sequence[Piece], context: Context) -> datetime | None:
-    """The next moment that is told once; None where none is, or where it returns on several days."""
-    now = context.now
-    if now is None or sum(1 for piece in pieces if piece.kind is K.WEEKDAY) > 1:
-        return None
-    span = _in_a_while(pieces, now)
-    if span is not None:
-        return span
-    clock = _clock(pieces)
-    if clock is None:
-        return None
-    day = day_told([piece for piece in pieces if piece.kind is not K.NUMBER], context)
-    if day is None:
-        day = now.date() if clock > now.time() else now.date() + timedelta(days=1)
-    return datetime.combine(day, clock)
-
-
-def _in_a_while(pieces: Sequence[Piece], now: datetime) -> datetime | None:
-    """ "in 20 min", "in 2 hours", "in an hour"."""
-    words = [piece.text for piece in pieces]
-    for told, minutes in (("half an hour", 30), ("an hour", 60)):
-        if f"in {told}" in " ".join(words):
-            return now + timedelta(minutes=minutes)
-    for at, piece in enumerate(pieces):
-        if (
-            piece.kind is not K.NUMBER
-            or not at
-            or pieces[at - 1].text not in ("in", "for", "dans", "en", "om", "через", "za", "tra")
-        ):
-            continue
-        clock = ":" in piece.text and pieces[at - 1].text not in ("in", "for")
-        if piece.role is Role.SECONDS and piece.value < 86_400 and not clock:
-            return now + timedelta(seconds=int(piece.value))
-        if piece.role is Role.NOT_A_SET and piece.value <= 48:
-            return now + timedelta(hours=float(piece.value))
-    return None
-
-
-def _clock(pieces: Sequence[Piece]) -> time | None:
-    for at, piece in enumerate(pieces):
-        if piece.kind is not K.NUMBER:
-            continue
-        minutes = int(piece.value) if piece.role is Role.SECONDS and ":" in piece.text else None
-        if minutes is not None:
-            hour, minute = divmod(minutes, 60)
-        elif piece.role is Role.BARE or piece.role is Role.NOT_A_SET:
-            hour, minute = int(min(piece.value, Decimal(99))), int((piece.value % 1) * 100)
-        else:
-            continue
-        after = pieces[at + 1].text if at + 1 < len(pieces) else ""
-        if after == "pm" and hour < HALF_DAY:
-            hour += HALF_DAY
-        if after == "am" and hour == HALF_DAY:
-            hour = 0
-        if 0 <= hour <= LAST_HOUR and 0 <= minute < 60:
-            return time(hour, minute)
-    return None

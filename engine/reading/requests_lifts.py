@@ -1,0 +1,64 @@
+"""What is said of one lift without a verb that asks: "how's my deadlift", "show me squats", "skipped the curls".
+
+history = name and a word that asks HOW it went, and only words AROUND it
+skip    = name and what leaves it out (LEFT OVER), where it is on for today
+Each part in capitals is a cue of the language files.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.names import EQUIPMENT, narrowed, of_equipment
+from engine.reading.phrasebook import Phrasebook
+from engine.reading.pieces import Piece
+from engine.reading.tokens import Token
+from engine.reading.values import Act, Context
+
+NO_QUESTION = frozenset(
+    (K.NUMBER, K.COUNT, K.TIMES, K.PAIN, K.OTHERS, K.STORY, K.YESTERDAY, K.DATE, K.TOMORROW, K.SAYING)
+)
+LONGEST = 10
+BESIDE = frozenset(
+    ("i", "im", "ive", "the", "my", "today", "tonight", "now", "we", "just", "have", "had", "to", "please", "was",
+     "were", "is", "are", "got", "so", "all", "any")
+)  # fmt: skip
+
+
+def asked_of_a_lift(
+    words: Sequence[tuple[str, Token]], pieces: Sequence[Piece], context: Context, book: Phrasebook
+) -> Act | None:
+    """How one lift went, or that it is left out; None for anything else."""
+    kinds = [piece.kind for piece in pieces]
+    if kinds.count(K.NAME) != 1 or len(words) > LONGEST or not NO_QUESTION.isdisjoint(kinds):
+        return None
+    lift = pieces[kinds.index(K.NAME)]
+    around = [word for word, token in words if not lift.start <= token.start < lift.end]
+    if any(" ".join(around[:length]) in book.cues["howto"] for length in (2, 3)):
+        return None  # "how do i deadlift"
+    known, core = book.cues["aroundhistory"], book.cues["askedhistory"]
+    if not core.isdisjoint(around) and all(word in known or word in core for word in around):
+        return Act("history", exercise=narrowed(lift.names, context)[0])
+    exercise = narrowed(lift.names, context)[0]
+    told = " ".join(word for word in around if word not in BESIDE)
+    on = exercise == context.doing or any(slot.exercise == exercise for slot in context.plan)
+    left_out = told in book.cues["leftover"] and on and K.QUESTION not in kinds
+    return Act("skip", exercise=exercise) if left_out else None
+
+
+def with_equipment_behind(pieces: Sequence[Piece], catalogue: Catalogue) -> list[Piece]:
+    """ "press banca con mancuernas", "panca manubri": equipment right behind a name, where it makes another lift."""
+    out: list[Piece] = []
+    for piece in pieces:
+        at = len(out) - 1
+        if at > 0 and out[at].kind is K.WITH:
+            at -= 1
+        if piece.kind in EQUIPMENT and at >= 0 and out[at].kind is K.NAME:
+            names = of_equipment(out[at].names, piece.kind, out[at].text, catalogue)
+            if names:
+                out[at:] = [out[at]._replace(names=names, end=piece.end)]
+                continue
+        out.append(piece)
+    return out
