@@ -32,8 +32,9 @@ from engine.reading.evidence import evidence
 from engine.reading.history import Known
 from engine.reading.mixed_units import loads_in_mixed_units, with_units
 from engine.reading.pieces import Piece, Role
+from engine.reading.plain_entries import PlainNumbers
 from engine.reading.resolve import resolved, resolved_groups
-from engine.reading.shape_plain import plain_groups
+from engine.reading.shape_plain import NotPlain, plain_groups
 from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
 from engine.reading.ways import choices, is_told_load
@@ -86,7 +87,7 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
 def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
     traits = Traits.of(exercise)
     found: list[Candidate] = []
-    why = "the numbers do not add up"
+    why = DO_NOT_ADD_UP
     if traits.body and (chunks.added or chunks.assisted):
         _add_changed(found, chunks, exercise, known, context)
     if chunks.of_a_bar and not chunks.per_side and exercise.loading is Loading.BAR and not traits.one_sided:
@@ -103,6 +104,27 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
         except DoesNotFit as misfit:
             why = str(misfit)
     return found, why
+
+
+DO_NOT_ADD_UP = "the numbers do not add up"
+NOTHING_BESIDE = Chunks()
+"""What is told beside plain numbers."""
+
+
+def plain_candidate(plain: PlainNumbers, exercise: Exercise, known: Known, context: Context) -> Candidate:
+    """The only way to read plain numbers for this exercise.
+
+    Errors: NotPlain where they are not so plain for it.
+    """
+    traits = Traits.of(exercise)
+    groups = plain.groups(traits)
+    if groups is None:
+        raise NotPlain
+    try:
+        sets = tuple(resolved_groups(groups, NOTHING_BESIDE, exercise, known, context))
+    except DoesNotFit as misfit:
+        raise NotPlain from misfit
+    return Candidate(sets, plain.prior * evidence(sets, NOTHING_BESIDE, exercise, known, traits))
 
 
 def _by_way(

@@ -22,14 +22,16 @@ from engine.reading.accounting import (
     too_many,
     unreadable,
 )
-from engine.reading.candidates import Candidate, candidates
+from engine.reading.candidates import DO_NOT_ADD_UP, NOTHING_BESIDE, Candidate, candidates, plain_candidate
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunks
 from engine.reading.history import Known, is_far_off, known_of
 from engine.reading.kinds import K
 from engine.reading.names import exercises_meant
 from engine.reading.pieces import Role
+from engine.reading.plain_entries import PlainNumbers, plain_numbers
 from engine.reading.segments import Entry
+from engine.reading.shape_plain import NotPlain
 from engine.reading.values import Context, Doubt, Reading
 from engine.values.exercise import Exercise, Loading
 from engine.values.ids import ExerciseName
@@ -78,7 +80,27 @@ def part_of(
     """
     if len(entry.pieces) > MOST_NUMBERS_OF_A_LIFT and _is_endless(entry):
         return Part((), Doubt.NO_REPS, entry.phrase, "more numbers than one exercise can have", entry=entry)
-    chunks = _chunks_of(entry)
+    plain = _plain_numbers(entry)
+    if plain is not None:
+        try:
+            return _part(entry, NOTHING_BESIDE, plain, context, catalogue, before)
+        except NotPlain:
+            pass
+    return _part(entry, _chunks_of(entry), None, context, catalogue, before)
+
+
+def _part(
+    entry: Entry,
+    chunks: Chunks,
+    plain: PlainNumbers | None,
+    context: Context,
+    catalogue: Catalogue,
+    before: Mapping[str, Load | None],
+) -> Part:
+    """The readings of one entry told by these chunks, or by plain numbers alone.
+
+    Errors: NotPlain for numbers that are not so plain for an exercise that they may be about.
+    """
     barred = _barred(entry, chunks)
     if barred is not None:
         return barred._replace(chunks=chunks)
@@ -95,10 +117,20 @@ def part_of(
         if exercise is None:
             continue
         known[name] = _known(name, context, chunks, before)
-        ways, misfit = candidates(chunks, exercise, known[name], context)
+        if plain is not None:
+            ways, misfit = [plain_candidate(plain, exercise, known[name], context)], DO_NOT_ADD_UP
+        else:
+            ways, misfit = candidates(chunks, exercise, known[name], context)
         found += ways
         why = why or misfit
     return _decided(entry, chunks, found, names, why, known, catalogue.exercises)
+
+
+def _plain_numbers(entry: Entry) -> PlainNumbers | None:
+    """The numbers of an entry, where they are plain and its name says nothing of the weight."""
+    if "assist" in entry.phrase or "weighted" in entry.phrase:
+        return None
+    return plain_numbers(entry.pieces)
 
 
 def _chunks_of(entry: Entry) -> Chunks:
