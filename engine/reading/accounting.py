@@ -61,8 +61,8 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if K.FILLER in [piece.kind for piece in pieces] and _tells_all(pieces):
         return True
-    if exercise.measure is Measure.DISTANCE and any([piece.role is Role.NOT_A_SET for piece in pieces]):
-        return True  # "40 yards": a way that is not told in metres
+    if exercise.measure is Measure.DISTANCE and _goes_another_way(pieces):
+        return True
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
     if exercise.loading is Loading.BAR and any([_is_plural_load(number) for number in numbers_in(chunks)]):
@@ -70,6 +70,12 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
     if exercise.loading is Loading.BODY and not chunks.added and _may_be_her_weight(chunks):
         return True
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)
+
+
+def _goes_another_way(pieces: Sequence[Piece]) -> bool:
+    """ "40 yards": a way that is not told in metres."""
+    roles = {piece.role for piece in pieces}
+    return Role.NOT_A_SET in roles and Role.METRES not in roles
 
 
 def _is_plural_load(number: Piece) -> bool:

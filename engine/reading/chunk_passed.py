@@ -14,6 +14,11 @@ CLAUSE_ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.THEN, K.OPEN, K.CLOSE,
 REMARKING = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.SETTING, K.BAND, K.PARTIAL, K.UNRELATED))
 BESIDE_A_REMARK = REMARKING | {K.FILLER, K.PLAIN, K.DENY, K.AND, K.WITH, K.OF, K.EACH, K.VARIANT, K.REPS, K.SETS}
 POINTING = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
+LIGHTER = frozenset(
+    ("lighter", "heavier", "leichter", "schwerer", "lichter", "zwaarder", "lättare", "tyngre", "lżejsze", "cięższe")
+)
+"""Of one of the sets these tell another load, which is not known, unless it only felt so."""
+FELT = frozenset(("felt", "feels", "feel", "fühlte", "war", "voelde", "kändes"))
 NAMING_A_SET = frozenset((K.SETS, K.REPS, K.FILLER))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP, K.REST_PAUSE, K.BODY))
 TELLING = MARKING | {K.NUMBER, K.COUNT}
@@ -55,4 +60,7 @@ class PassedWords(SummedChunks):
             return True
         if piece.kind in OPEN_WITHOUT_A_NUMBER and K.NUMBER not in behind:
             return True
-        return not REMARKING.isdisjoint(behind) and BESIDE_A_REMARK.issuperset(behind)
+        if REMARKING.isdisjoint(behind) or not BESIDE_A_REMARK.issuperset(behind):
+            return False
+        texts = [one.text for one in self.pieces[self.at : self.at + len(behind) + 1]]
+        return LIGHTER.isdisjoint(texts) or not FELT.isdisjoint(texts)

@@ -13,7 +13,7 @@ from engine.reading.chunk_numbers import NumberChunks
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, Piece, Role
+from engine.reading.pieces import LAST_ALONE, LAST_OF_THE_REPS, LAST_OF_THE_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LISTED = 20
@@ -76,7 +76,7 @@ class ResultChunks(NumberChunks):
 
     def _counts_sets(self, last: Piece, number: Piece) -> bool:
         """ "3x8, last 2 with a band": of so many of the sets, or what the last one came to."""
-        alone = last.end - last.start == len(last.text) and number.role is Role.BARE
+        alone = last.told == LAST_ALONE and number.role is Role.BARE
         return alone and 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
 
     def _rates_the_last(self, told: Piece) -> bool:
@@ -151,7 +151,7 @@ class ResultChunks(NumberChunks):
 
     def _missed_set(self, of_a_rep: bool) -> None:
         """ "missed the last set" of several, "missed the last rep on the third set": which reps were made?"""
-        of_several = self._group_told() and not of_a_rep
+        of_several = (self._group_told() or len(self.out.found) > 2) and not of_a_rep
         named = self._kind(-1) is K.SETS or _names_a_set(self.pieces[self.at - 1])
         placed = self._kind(0) is K.ORDINAL or self._kind(0) is K.NUMBER
         self.out.dangling = self.out.dangling or (of_several and named) or placed

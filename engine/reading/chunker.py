@@ -82,7 +82,8 @@ class Chunker(LabelledChunks):
         return len(heads) > 2 and all(high > low for high, low in pairwise(heads[-3:]))
 
     def unit_word(self, piece: Piece) -> None:
-        """ "lb: bench 135 5 5 5": a unit on its own."""
+        """ "lb: bench 135 5 5 5": a unit on its own; behind an unknown word its number was not understood."""
+        self.out.dangling = self.out.dangling or (self.at > 0 and self._kind(-1) is K.PLAIN)
         self.units |= {Unit.KG if piece.kind is K.KG else Unit.LB}
         self.at += 1
 
@@ -233,11 +234,12 @@ class Chunker(LabelledChunks):
         off = piece.text == "off" and self._kind(-1) is K.NUMBER
         if off and self.pieces[self.at - 1].role in (Role.SECONDS, Role.PLURAL):
             self.out.dangling = True  # "60s on 30s off"
-        self.out.assisted = self.out.assisted or piece.text != "off" or off
+        helps = piece.text != "off" or off  # and not "form was off"
+        self.out.assisted = self.out.assisted or helps
         last = self._last()
         if last is not None and self._is_help_ahead_of_reps(last):
             last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)
-        self.out.dangling = self.out.dangling or self._helps_the_last()
+        self.out.dangling = self.out.dangling or (helps and self._helps_the_last())
         self.at += 1
 
     def band_told(self, piece: Piece) -> None:

@@ -16,6 +16,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, plain_word
 from engine.reading.pieces import (
     DECIMAL_ENDINGS,
+    LAST_ALONE,
     LAST_OF_THE_REPS,
     LAST_OF_THE_SETS,
     LETTERS,
@@ -227,7 +228,7 @@ class Lexer(DecimalCommas):
             return None
         if kind is K.TIMES_WORD and self._is_load_times(piece, at):
             return None
-        return None if after.text == "с" and self._is_number(at + 1) else kind
+        return None if after.text == "с" and self._counts_behind(at + 1) else kind
 
     def _with_letter(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         role, unit = LETTERS[after.text]
@@ -371,7 +372,9 @@ class Lexer(DecimalCommas):
     def _last_of_what(self, at: int, behind: int) -> int:
         if any(one.text in ("rep", "reps") for one in self.tokens[at:behind]):
             return LAST_OF_THE_REPS
-        return LAST_OF_THE_SETS if any(self._unit_of(one) is K.SETS for one in self.tokens[at:behind]) else 0
+        if any(self._unit_of(one) is K.SETS for one in self.tokens[at:behind]):
+            return LAST_OF_THE_SETS
+        return LAST_ALONE if self._unit_of(self.tokens[behind - 1]) is K.LAST else 0
 
     def _counts_one_time(self) -> bool:
         """ "a minute", "plank for a minute": one, where no number stands before it."""

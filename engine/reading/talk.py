@@ -12,7 +12,8 @@ from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 
-POINTING = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.SETS, K.REPS, K.BOTH))
+TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
+POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
 AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
@@ -170,7 +171,7 @@ def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
     for at, piece in enumerate(sentence):
         ends = piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)
         opens = piece.kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
-        ends = ends or opens or _turns_elsewhere(sentence, at)
+        ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
         if ends or (turning and piece.kind in OPENING_ANOTHER and _opens_another(sentence, at)):
             found.append([piece])
         else:
@@ -180,6 +181,16 @@ def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
             in_remark = False
             found.append([])
     return found
+
+
+def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
+    """ "squat 3x5 60 skipped the last set", "3x5 60 laatste overgeslagen": words that take one of the sets away."""
+    behind = [piece.kind for piece in sentence[at : at + 1 + NEAR]]
+    pair = {*behind[:2], *behind[2:3]} if behind[:1] == [K.NEVER] else {*behind[:2]}
+    if K.NEVER not in pair or TOLD_OF.isdisjoint(pair) or sentence[at].kind not in TOLD_OF | {K.NEVER}:
+        return False
+    apart = at > 0 and sentence[at - 1].kind not in TOLD_OF | {K.NEVER}
+    return apart and _counts(sentence[:at]) > 0 and not _counts(sentence[at:])
 
 
 def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:

@@ -1,6 +1,7 @@
 """Whatever form a lifter gives to known sets, they are read back, or asked about with them among the readings.
 
-The forms, the words and what stands around them are in `told_messages`, `told_words` and `told_dress`: they follow how
+The forms, the words and what stands around them are in `told_messages`, `told_words` and `told_dress`, two lifts and
+sets in words in `told_together`, words that change the sets or are misread with ease in `told_changes`: they follow how
 people write in public training diaries of ten languages (common practice, no source). CHALKWIRE_TEST_THOROUGH reads
 many more of them.
 """
@@ -20,8 +21,10 @@ from engine.reading import read
 from engine.reading.values import Asked, Context, Logged, Outcome
 from engine.values.sets import SetDone
 from tests.engine.reading.saying import NOW
+from tests.property.told_changes import CHANGED_FORMS
 from tests.property.told_dress import message
 from tests.property.told_messages import Told
+from tests.property.told_together import TOGETHER_FORMS
 
 KNOWN = catalogue()
 THOROUGH = bool(os.environ.get("CHALKWIRE_TEST_THOROUGH"))
@@ -54,6 +57,31 @@ def test_plain_messages_are_seldom_asked_about() -> None:
             wrong.append(told)
 
     assert not wrong
+    assert asked < MESSAGES * MOST_QUESTIONS
+
+
+@given(st.randoms(use_true_random=False))
+@settings(max_examples=EXAMPLES)
+def test_words_that_change_the_sets_are_read_so_or_asked_about(dice: Random) -> None:
+    told = dice.choice(CHANGED_FORMS)(dice)
+    outcome = _read(told)
+
+    if isinstance(outcome, Logged):
+        assert told.sets, told
+        assert _is_right(outcome, told), told
+    else:
+        assert isinstance(outcome, Asked), told
+
+
+def test_sets_of_two_lifts_and_sets_in_words_are_read_back() -> None:
+    asked = 0
+    for seed in range(MESSAGES // 3):
+        for form in TOGETHER_FORMS:
+            told = form(Random(seed))
+            outcome = _read(told)
+            asked += isinstance(outcome, Asked)
+
+            assert isinstance(outcome, Asked) or _is_right(outcome, told), told
     assert asked < MESSAGES * MOST_QUESTIONS
 
 
