@@ -275,6 +275,8 @@ class NumberChunks(TimesChunks):
             return False
         sign, number = self.pieces[self.at + ahead], self.pieces[self.at + ahead + 1]
         self.at += ahead
+        if chunk.size == 1 and not sign.glued and number.glued:
+            chunk.x_apart = True
         if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
             return True
         if number.value > MOST_SETS_BY_REPEAT or not chunk.factors[0]:

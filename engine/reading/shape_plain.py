@@ -159,7 +159,7 @@ class PlainShaper:
     def _is_plain_load(self, number: Piece) -> bool:
         role = number.role
         if role is Role.BARE:
-            return not self.traits.body and bool(number.value)
+            return not self.traits.body and bool(number.value) and number.text[-1] != "½"  # "12, 12, 7½": reps
         if role is Role.PLURAL:
             return self._may_be_reps_alone(number)
         if role is Role.LOAD:
