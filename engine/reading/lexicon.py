@@ -4,7 +4,8 @@ The words stand in `languages/`, one file a language. A line is `meaning: word, 
 carry a
 number (`number 3: three`, `weekday 0: monday`). A word belongs to the first file and line that claims it, English
 first;
-a longer phrase goes before a shorter one. To add a language, add a file: its name is all that code needs.
+a longer phrase goes before a shorter one; words in brackets stand for one another, or for none, as in `log (this|it)`.
+To add a language, add a file: its name is all that code needs.
 """
 
 from __future__ import annotations
@@ -98,10 +99,19 @@ def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:
         if not colon or name not in Kind._value2member_map_ or (value and not value.isdigit()):
             raise MalformedWords(file, number, line)
         meaning = Meaning(Kind(name), int(value) if value else None)
-        for phrase in listed.split(","):
+        for phrase in (way for written in listed.split(",") for way in ways_of(written)):
             words = phrase_words(phrase)
             if words:
                 yield meaning, words
+
+
+def ways_of(written: str) -> list[str]:
+    """The phrases that one stands for whose brackets hold words to choose from."""
+    before, opened, rest = written.partition("(")
+    if not opened:
+        return [written]
+    choices, _, behind = rest.partition(")")
+    return [before + choice + way for choice in choices.split("|") for way in ways_of(behind)]
 
 
 def phrase_words(phrase: str) -> list[str]:

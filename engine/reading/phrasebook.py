@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
 
-from engine.reading.lexicon import PHRASEBOOK, MalformedWords, plain_word
+from engine.reading.lexicon import PHRASEBOOK, MalformedWords, plain_word, ways_of
 from engine.reading.slips import Slips, slips_of
 from engine.reading.tokens import Shape, Token, clean, tokenize
 
@@ -114,15 +114,6 @@ MENDED_CUES = (
     "toomany",
     "undone",
 )
-
-
-def ways_of(written: str) -> list[str]:
-    """The phrases that one stands for whose brackets hold words to choose from."""
-    before, opened, rest = written.partition("(")
-    if not opened:
-        return [written]
-    choices, _, behind = rest.partition(")")
-    return [before + choice + way for choice in choices.split("|") for way in ways_of(behind)]
 
 
 def _lines(file: str, text: str) -> list[tuple[str, str, str]]:

@@ -188,6 +188,8 @@ BEST_WORDS = frozenset(("pr", "pb", "best", "record", "max", "records"))
 
 def _rest(said: Said) -> Act | None:
     numbers = said.numbers()
+    if any(piece.kind is K.PLAIN or piece.text in ("was", "were", "is") for piece in said.pieces):
+        return None  # "rest times were 3 min"
     if len(numbers) != 1 or len(said.rest_words) > 4 or numbers[0].role not in (Role.BARE, Role.SECONDS, Role.PLURAL):
         return None
     return Act("rest", count=int(numbers[0].value), text=said.rest)
@@ -296,7 +298,21 @@ def _volume(said: Said) -> Act | None:
 
 
 def _note(said: Said) -> Act | None:
+    if _is_set_line(said):
+        return None
     return taught_of(said.rest, said.catalogue) or (Act("note", text=said.rest) if said.rest else None)
+
+
+def _is_set_line(said: Said) -> bool:
+    """ "note bench 3x8 80": a lift and its sets right behind the word, and no other words; "note: ..." is a note."""
+    kinds = [piece.kind for piece in said.pieces]
+    return kinds[:1] == [K.NAME] and K.TIMES in kinds and len(said.numbers()) > 1 and SET_WORDS.issuperset(kinds)
+
+
+SET_WORDS = frozenset(
+    (K.NAME, K.NUMBER, K.TIMES, K.AT, K.COMMA, K.AND, K.SLASH, K.DASH, K.FILLER, K.KG, K.LB, K.EACH, K.FOR, K.SETS,
+     K.REPS, K.WITH, K.RPE, K.RIR, K.STOP)
+)  # fmt: skip
 
 
 def _move(said: Said) -> Act | None:

@@ -11,6 +11,7 @@ from itertools import pairwise
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
+from engine.reading.talk_counts import counts_other_things
 
 TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
@@ -21,14 +22,18 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT))
 NEAR = 3
 LONGEST_REMARK = 20
 REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
 REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
 LONGEST_SENTENCE = 120
 """Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
-CUES = AHEAD | {K.PLAIN} | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT}
+CUES = (
+    AHEAD
+    | {K.PLAIN}
+    | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT, K.NOT_DATE, K.HEADING}
+)
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
@@ -210,7 +215,7 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
     kinds = [piece.kind for piece in inside]
     counts = not COUNTED.isdisjoint(kinds)
     planned = counts and not BEHIND.isdisjoint(kinds)
-    cued = planned or not REMARKING.isdisjoint(kinds) or _counts_things(inside, kinds)
+    cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
     return cued and K.TIMES not in kinds and K.NAME not in kinds
 
 
@@ -219,6 +224,10 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
     piece = sentence[at]
     if piece.kind is K.AND:
         return _goes_on_with_me(sentence, at)
+    if piece.kind is K.GOT:
+        return any(one.kind is K.FUTURE for one in sentence[:at]) and _counts(sentence[:at]) == 1
+    if piece.text in phrasebook().cues["thatiswhy"]:
+        return _goes_on_with_sets(sentence, at)
     turns = _turns(piece)
     if not turns and piece.kind is not K.OTHERS:
         return False
@@ -238,6 +247,13 @@ def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
     return others and me and _counts(sentence[at:]) > 0
 
 
+def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
+    """ "gym closes at 9 so only bench 3x8 80": a reason, then a lift and its sets."""
+    told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY)]
+    ahead = [piece.kind for piece in sentence[:at]]
+    return told[:1] == [K.NAME] and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
+
+
 ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))
 
 
@@ -249,7 +265,13 @@ def _tells_what_was_done(clause: list[Piece]) -> bool:
     named = bool(clause) and clause[0].kind is K.NAME and AHEAD.isdisjoint([piece.kind for piece in clause])
     did = named or any(piece.kind in (K.GOT, K.ONLY) for piece in clause)
     did = did or not phrasebook().cues["didso"].isdisjoint(piece.text for piece in clause)
-    return did and _counts(clause) > 0
+    return _counts(clause) > 0 and (did or _is_pair(clause))
+
+
+def _is_pair(clause: list[Piece]) -> bool:
+    """ "hoped for 5 but 100x4"."""
+    told = [piece.kind for piece in clause if piece.kind is not K.FILLER]
+    return told[:2] == [K.NUMBER, K.TIMES] and AHEAD.isdisjoint(told)
 
 
 DONE_INSTEAD = ("did", "instead")
@@ -275,7 +297,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     cued = not AHEAD.isdisjoint(kinds)
     if COUNTED.isdisjoint(kinds):
         return cued
-    if (cued and _spelled_only(clause)) or _counts_things(clause, kinds):
+    if (cued and _spelled_only(clause)) or counts_other_things(clause, kinds):
         return True
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
     ahead, behind = kinds[:first_number], kinds[first_number:]
@@ -339,30 +361,6 @@ def _spelled_only(clause: list[Piece]) -> bool:
     return all(piece.spelled for piece in clause if piece.kind is K.NUMBER)
 
 
-def _counts_things(clause: list[Piece], kinds: list[K]) -> bool:
-    """ "3 guys are waiting", "2 exercises left", "a twinge on rep 4": the only number counts no reps."""
-    if not SET_SIGNS.isdisjoint(kinds) or kinds.count(K.NUMBER) + kinds.count(K.COUNT) != 1:
-        return False
-    at = kinds.index(K.NUMBER if K.NUMBER in kinds else K.COUNT)
-    if any(piece.kind is K.FOR for piece in clause[max(0, at - 1) : at + 2]):
-        return False
-    if any(piece.kind is K.PAIN for piece in clause[:at]):
-        return True
-    before, after = clause[at - 1] if at else None, clause[at + 1] if at + 1 < len(clause) else None
-    if before is not None and before.kind is K.REPS and not before.text.endswith("s"):
-        return True
-    if after is None or clause[at].role is not Role.BARE:
-        return False
-    if after.kind is K.MORE and at + 2 < len(clause):
-        after = clause[at + 2]
-    plural = after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
-    return plural or after.kind is K.OTHERS
-
-
-SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
-LEAST_PLURAL = 4
-
-
 def _asks(clause: list[Piece]) -> bool:
     for piece in clause:
         if piece.kind is K.ASKS:
@@ -379,7 +377,7 @@ def _reaches_back(clause: list[Piece], asked: bool) -> bool:
     kinds = [piece.kind for piece in clause]
     if not asked and REACHING_BACK.isdisjoint(kinds):
         return False
-    if K.NAME in kinds or not any(kind in COUNTED for kind in kinds) or _counts_things(clause, kinds):
+    if K.NAME in kinds or not any(kind in COUNTED for kind in kinds) or counts_other_things(clause, kinds):
         return False
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
     return not any(kind in AHEAD or kind is K.ASKS or kind is K.UNRELATED for kind in kinds[:first_number])
