@@ -28,14 +28,13 @@ TALK = {
         saw someone squat 250x5 | watched a dude bench 180x2 | back in 2015 i benched 130x2
         in my twenties i squatted 180x3 | used to bench 120x5 | when i was 20 i did 3x10 at 100
         years ago i pulled 220x1 | my old best is 140x3 | my pr is 120x1 from 2019 | pb 140x2 from last summer
-        best ever deadlift 220x1 | 1rm is 130 | my max bench is 110 | old max was 150x1 | bodyweight 82.3 | bw 82.3
-        weighed in at 82.3 this morning | i weigh 82.3 kg | weight today 82,3 | 82.3kg on the scale this morning
-        down to 82.3 kg | lost 3 kg in 4 weeks | gained 2kg since xmas | locker 23 again | locker 12x8 is jammed
-        took locker 45 | my locker code is 4512 | ran 5k in 25 min | ran 10 km this morning
-        5k run this morning 24:30 | 20 min on the bike | walked 10000 steps | rowed 2000m for warmup
-        30 min cardio done | slept 6h | only slept 5 hours | ate 3 eggs and 200g of rice | 200g protein yesterday
-        2 scoops of preworkout | kids were up at 4, so tired | my kids are 3 and 5 | my son turned 5 today
-        rested 3 min between sets | resting 2 min | took 5 min rest | rest times were 3 min
+        best ever deadlift 220x1 | 1rm is 130 | my max bench is 110 | old max was 150x1
+        82.3kg on the scale this morning | down to 82.3 kg | lost 3 kg in 4 weeks | gained 2kg since xmas
+        locker 23 again | locker 12x8 is jammed | took locker 45 | my locker code is 4512 | ran 5k in 25 min
+        ran 10 km this morning | 5k run this morning 24:30 | 20 min on the bike | walked 10000 steps
+        rowed 2000m for warmup | 30 min cardio done | slept 6h | only slept 5 hours | ate 3 eggs and 200g of rice
+        200g protein yesterday | 2 scoops of preworkout | kids were up at 4, so tired | my kids are 3 and 5
+        my son turned 5 today | rested 3 min between sets | resting 2 min | took 5 min rest | rest times were 3 min
         2-3 min rest between all sets | membership is 45 a month | paid 30 for a day pass | new belt cost 120
         gym shirt 25 euros, shoes 110 | gym opens at 6 | gym closes at 22 | gym is open 6-22
         open 8 to 20 on weekends | they close at 9 on fridays | machine 7 is broken | bike 12 is the good one
