@@ -181,5 +181,9 @@ def _falls(before: Load | None, load: Load | None) -> bool:
 
 
 def too_many(sets: Sequence[SetDone]) -> bool:
-    """Whether one group comes to more reps than anyone does of a lift: "10 sets, 50 reps"."""
+    """Whether one group comes to more reps than anyone does of a lift, "10 sets, 50 reps", or a set of it to more than
+    anyone does with a load, and no load was told: "deadlift 5 of 120".
+    """
+    if any([one.load is None and one.reps > MOST_REPS_OF_A_LOADED_SET for one in sets]):
+        return True
     return len(sets) * sets[0].reps > MOST_REPS_OF_A_LIFT and len({one.reps for one in sets}) == 1

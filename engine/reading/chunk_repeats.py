@@ -21,6 +21,7 @@ ENDS = frozenset((K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.CLOSE, K.OPEN, K.
 POINTS_BACK = frozenset((K.SAME, K.ANOTHER, K.MORE, K.EXTRA))
 PASSED_OVER = POINTS_BACK | frozenset((K.FILLER, K.SETS, K.AND, K.OF, K.TIMES, K.TIMES_WORD, K.BOTH))
 LONGEST_REPEAT = 8
+REACH_OF_A_SPAN = 6
 MOST_SETS_MORE = 3
 """How many sets "three more at 60" may be. Common practice, no source."""
 LINKED = frozenset((K.TIMES, K.SETS, K.REPS, K.FOR))
@@ -127,9 +128,15 @@ class RepeatedChunks(WarmUpChunks):
 
     def till(self, piece: Piece) -> None:
         """ "80x8 två till": two more; of sets, or of reps?"""
+        if piece.text == "from" and self._kind() is K.NUMBER and self._goes_up_to():
+            self.out.dangling = True  # "went from 100x5 to 102.5x5": two sets, or what it was and what it is
         more = piece.text == "till" and self._kind(-1) is K.NUMBER and self._kind() in ENDS_OF_A_CLAUSE
         self.out.dangling = self.out.dangling or (more and bool(self.out.found))
         self.at += 1
+
+    def _goes_up_to(self) -> bool:
+        behind = self.pieces[self.at + 1 : self.at + 1 + REACH_OF_A_SPAN]
+        return any(one.text == "to" and after.kind is K.NUMBER for one, after in pairwise(behind))
 
     def behind_number(self, piece: Piece) -> None:
         """ "3 more": of reps, or of sets. "mais duas séries" tells sets."""

@@ -23,8 +23,9 @@ BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K
 SECOND = "second"
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
+MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP))
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
-BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS, K.EFFORT, K.FAILURE))
+BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 ENDS_OF_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.NOTE, K.FILLER))
 LEAST_AHEAD = 2
@@ -46,6 +47,9 @@ class ResultChunks(NumberChunks):
         self.at += 1
         if self._kind(0) in SPANNING and self._kind() is K.ORDINAL:
             self.out.dangling = True  # "1st-3rd set 80x8", "2nd and 3rd 7"
+        marked = self._kind(0) in MARKING or (self._kind(0) is K.SETS and self._kind() in MARKING)
+        if marked and self._group_told():
+            self.out.dangling = True  # "4th set rpe 9": of that one alone
         if self._kind(0) in (K.SETS, K.ONLY, K.COLON):
             told = len(self.out.found)  # the load in front may be one of them
             self._one_of_the_sets(piece.told)

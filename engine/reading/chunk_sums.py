@@ -77,6 +77,8 @@ class SummedChunks:
             if self._kind(2) is K.MISS:
                 self.at += 2  # "100x4+1 miss": four made, and the next one missed
                 return
+            if self._kind(2) is K.PLAIN:
+                self.out.dangling = True  # "6 + 3 kipping": of what a word says that nobody knows
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:

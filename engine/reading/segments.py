@@ -307,6 +307,7 @@ class Segmenter:
                 self._named(part)
                 if self.current is not None:
                     self.current.doubtful = self.current.doubtful or doubtful or self._beside_another(clause, start)
+                    self.current.shared_in_doubt |= _ends_before_a_name(clause, part, end)
 
     def _cuts(self, clause: Clause) -> list[int]:
         first_count = clause.counts[0] if clause.counts else len(clause.pieces)
@@ -366,6 +367,13 @@ class Segmenter:
             elif place and _is_joined(self.entries[place - 1], entry):
                 self.entries[place - 1].pieces = list(entry.pieces)
                 self.entries[place - 1].shared_in_doubt = True
+
+
+def _ends_before_a_name(clause: Clause, part: Clause, end: int) -> bool:
+    """ "bench 3x8 80 after 3x10 12 flies": two groups, and the second may be that of the name behind them."""
+    last_name = clause.names[-1]
+    bare = end == last_name and bool(clause.counts) and clause.counts[-1] < last_name
+    return bare and [piece.kind for piece in part.pieces].count(K.TIMES) > 1
 
 
 def _is_joined(first: Entry, second: Entry) -> bool:
