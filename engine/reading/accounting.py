@@ -59,13 +59,14 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if "0" in [piece.text[0] for piece in pieces] and any(map(_is_day_or_code, pieces)):
         return True
-    if K.FILLER in [piece.kind for piece in pieces] and _tells_all(pieces):
+    if K.FILLER in chunks.kinds and _tells_all(pieces):
         return True
     if exercise.measure is Measure.DISTANCE and _goes_another_way(pieces):
         return True
     if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
         return True  # "squat 80 5 each leg"
-    if exercise.loading is Loading.BAR and any([_is_plural_load(number) for number in numbers_in(chunks)]):
+    plural = Role.PLURAL in chunks.roles and exercise.loading is Loading.BAR
+    if plural and any(map(_is_plural_load, numbers_in(chunks))):
         return True  # "bench 3x8 90s": rest, plates or dumbbells
     if exercise.loading is Loading.BODY and not chunks.added and _may_be_her_weight(chunks):
         return True

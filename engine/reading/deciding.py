@@ -177,17 +177,25 @@ def _decided(
 ) -> Part:
     if entry.rounds > 1:
         found = [_in_rounds(one, entry.rounds) for one in found]
-    ranked = sorted(found, key=lambda one: -one.weight) if len(found) > 1 else found
-    total = sum([one.weight for one in ranked]) + NONE_OF_THESE
-    readings = tuple([Reading(one.sets, one.weight / total) for one in ranked])
-    if not readings:
+    if not found:
         return Part((), Doubt.NO_REPS, entry.phrase, why or "no sets in it", (), chunks, entry)
+    ranked, readings = _ranked(found)
     doubt = _doubt(entry, chunks, readings, ranked, names, known, exercises)
     if doubt is None:
         return Part(readings[:1], None, entry.phrase, why, readings[1:], chunks, entry)
     if doubt is Doubt.EXERCISE:
         readings = _one_each(readings)
     return Part(readings[:MOST_OF_ONE], doubt, entry.phrase, why, readings[MOST_OF_ONE:], chunks, entry)
+
+
+def _ranked(found: list[Candidate]) -> tuple[list[Candidate], tuple[Reading, ...]]:
+    """The candidates, best first, and as readings that share what is likely."""
+    if len(found) == 1:
+        one = found[0]
+        return found, (Reading(one.sets, one.weight / (one.weight + NONE_OF_THESE)),)
+    ranked = sorted(found, key=lambda one: -one.weight)
+    total = sum([one.weight for one in ranked]) + NONE_OF_THESE
+    return ranked, tuple([Reading(one.sets, one.weight / total) for one in ranked])
 
 
 def _in_rounds(one: Candidate, rounds: int) -> Candidate:
@@ -233,7 +241,7 @@ ONE_SIDE = frozenset(("single", "one", "1", "sa", "sl"))
 
 def _each_once(sets: Sequence[SetDone]) -> list[SetDone]:
     """The sets, those of one group once: they are one value."""
-    return list({id(one): one for one in sets}.values())
+    return list({id(one): one for one in sets}.values()) if len(sets) > 1 else list(sets)
 
 
 def _oddly_sided(sets: Sequence[SetDone], exercises: Mapping[ExerciseName, Exercise]) -> bool:

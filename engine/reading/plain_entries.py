@@ -23,7 +23,7 @@ from engine.reading.shape_plain import Group
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 AROUND = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.AND))
-AHEAD = AROUND | {K.COLON, K.DASH, K.DATE, K.FILLER}
+AHEAD = AROUND | {K.COLON, K.DASH, K.DATE}
 MOST_LISTED = 8
 MOST_PAIRS = 6
 SET_COUNTS = frozenset(Decimal(count) for count in range(1, MOST_SETS + 1))
@@ -70,6 +70,8 @@ def plain_numbers(pieces: Sequence[Piece]) -> PlainNumbers | None:
         return None
     told = pieces[start:end]
     numbers = [piece for piece in told if piece.kind is K.NUMBER]
+    if len([number for number in numbers if number.role in PLAIN_ROLES]) < len(numbers):
+        return None
     if not all([_is_plain(number) for number in numbers]) or not _are_apart(told):
         return None
     return PlainNumbers(numbers, form.groups, form.prior, effort)
@@ -87,7 +89,7 @@ def _effort_behind(pieces: Sequence[Piece], start: int, end: int) -> tuple[Effor
 
 
 def _is_plain(number: Piece) -> bool:
-    return number.role in PLAIN_ROLES and not number.spelled and not number.failure and number.text[-1] != "½"
+    return not number.spelled and not number.failure and number.text[-1] != "½"
 
 
 def _are_apart(told: Sequence[Piece]) -> bool:

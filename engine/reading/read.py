@@ -159,7 +159,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     if kinds.isdisjoint(COUNTS):
         return NoSets(pain=pain, why="no numbers that could be sets")
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
-    told = entries(spoken)
+    told = entries(spoken, kinds if spoken is pieces else None)
     if not told:
         return _talk(pieces, prepared, context, catalogue, pain) if talk else NoSets(pain=pain, why="no sets")
     if len(told) > MOST_NAMES:

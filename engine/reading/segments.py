@@ -386,9 +386,9 @@ def _is_joined(first: Entry, second: Entry) -> bool:
     return second.has_numbers and bool(first.names) and silent
 
 
-def entries(pieces: list[Piece]) -> list[Entry]:
-    """The message's exercises in the order told, each with its numbers."""
-    told = kinds_of(pieces)
+def entries(pieces: list[Piece], kinds: set[K] | None = None) -> list[Entry]:
+    """The message's exercises in the order told, each with its numbers. `kinds`: those of the pieces, where known."""
+    told = kinds_of(pieces) if kinds is None else kinds
     alone = _one_exercise(pieces, told)
     if alone is not None:
         return [alone]
