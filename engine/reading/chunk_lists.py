@@ -6,10 +6,16 @@ from decimal import Decimal
 
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunks import Chunk, Chunks
+from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 TOTALS = (Role.BARE, Role.REPS)
 LEAST_WITH_A_TOTAL = 3
+LOADS = (Role.BARE, Role.LOAD)
+MARKED = frozenset(("times", "kind", "efforts", "side", "missed", "plus", "again", "failure", "in_brackets"))
+"""A chunk with one of these was told by itself, and no part of a list."""
+FEWEST_SHARING = 2
+"""So many loads ahead of one with its reps may share them with no word for it: "70, 80, 90 for 5"."""
 
 
 def gather_loads(chunks: Chunks) -> None:
@@ -35,6 +41,67 @@ def share_reps(chunks: Chunks) -> None:
         last.factors = [tuple(told), last.factors[1]]
         last.before = loads[0].before
         chunks.found = [last]
+
+
+def pair_lists(chunks: Chunks, of_all: bool) -> None:
+    """Joins a list of reps with a list of loads: "12, 10, 8 @ 50, 55, 60", "10 reps: 40, 45, 50", "70, 80, 90 for 5".
+
+    `of_all`: a word said that the reps are those of all the loads.
+    """
+    found = chunks.found
+    if any(chunk.__dict__.keys() & MARKED for chunk in found):
+        return
+    head = next((at for at, chunk in enumerate(found) if chunk.size != 1 or chunk.at), len(found))
+    if head == len(found):
+        _share_reps_ahead(chunks)
+    elif found[head].size == 1:
+        _pair_with_loads(chunks, head)
+    elif found[head].spoken_for and head >= (1 if of_all else FEWEST_SHARING):
+        _share_reps_behind(chunks, head)
+
+
+def _share_reps_ahead(chunks: Chunks) -> None:
+    """ "10 reps: 40, 45, 50"."""
+    reps, *rest = [chunk.factors[0] for chunk in chunks.found]
+    if (
+        len(rest) > 1
+        and len(reps) == 1
+        and reps[0].role is Role.REPS
+        and all(_is_one_load(numbers) for numbers in rest)
+    ):
+        loads = tuple(numbers[0] for numbers in rest)
+        chunks.found = [Chunk([loads, reps], before=chunks.found[0].before)]
+
+
+def _share_reps_behind(chunks: Chunks, head: int) -> None:
+    """ "70, 80, 90 for 5", and what follows it."""
+    told = chunks.found[head]
+    ahead = [chunk.factors[0] for chunk in chunks.found[:head]]
+    if not all(_is_one_load(numbers) for numbers in (*ahead, told.factors[0])) or len(told.factors[1]) != 1:
+        return
+    told.factors[0] = (*[numbers[0] for numbers in ahead], *told.factors[0])
+    told.before = chunks.found[0].before
+    chunks.found = chunks.found[head:]
+
+
+def _pair_with_loads(chunks: Chunks, head: int) -> None:
+    """ "12, 10, 8 @ 50, 55, 60"."""
+    last = chunks.found[head]
+    reps = [*[chunk.factors[0] for chunk in chunks.found[:head]], last.factors[0]]
+    behind = [chunk.factors[0] for chunk in chunks.found[head + 1 :]]
+    told = (*[(load,) for load in last.at], *behind)
+    bare = all(chunk.size == 1 and not chunk.at for chunk in chunks.found[head + 1 :])
+    counts = all(len(one) == 1 and one[0].role in TOTALS and one[0].value <= MOST_LOADED_REPS for one in reps)
+    if bare and counts and len(reps) == len(told) > 1 and all(_is_one_load(numbers) for numbers in told):
+        last.factors, last.at = [tuple(numbers[0] for numbers in reps)], tuple(numbers[0] for numbers in told)
+        last.joiner = K.SLASH
+        last.before = chunks.found[0].before
+        chunks.found = [last]
+
+
+def _is_one_load(numbers: tuple[Piece, ...]) -> bool:
+    """Whether this is one number, and too high for reps."""
+    return len(numbers) == 1 and numbers[0].role in LOADS and numbers[0].value > MOST_LOADED_REPS
 
 
 def split_total(chunks: Chunks) -> None:

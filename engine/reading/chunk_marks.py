@@ -103,8 +103,9 @@ class MarkedChunks(ResultChunks):
         if not loads_told(before) or not run:
             return
         if len(run) < 2:
-            alike = bool(before) and before[-1].size == 1 and before[-1].factors[0] and last.before is K.COMMA
-            same = bool(alike) and before[-1].factors[0][0].value == last.factors[0][0].value
+            ahead = before[-1]
+            listed = ahead.size == 1 and bool(ahead.factors[0]) and not ahead.at and last.before is K.COMMA
+            same = listed and ahead.factors[0][0].value == last.factors[0][0].value
             self.out.dangling = self.out.dangling or same  # "100x3, 5, 5, 5 with 80": one of them, or all three
             return
         self.out.dangling = self.out.dangling or run[-1].before not in PARTS_RUNS

@@ -25,6 +25,8 @@ PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
+SPANNED = frozenset(("to", "bis", "tot", "до"))
+SPANS = (Role.BARE, Role.REPS, Role.SECONDS, Role.PLURAL)
 SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "på", "sur", "auf", "su", "por", "within"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -79,7 +81,7 @@ class NumberChunks(TimesChunks):
             ):
                 return False
         if kinds[end] not in PLAIN_ENDS:
-            return False
+            return False  # "3x6 to 8" among them
         chunk = Chunk(factors, before=self.separator)
         if len(factors) == 2 and not self.pieces[at + 1].glued and factors[1][0].glued:
             chunk.x_apart = True
@@ -313,14 +315,17 @@ class NumberChunks(TimesChunks):
         self.joiner = None
         while self._joined_number(numbers, chunk):
             numbers.append(self.pieces[self.at + 1])
-            self.joiner = self.pieces[self.at].kind
+            sign = self.pieces[self.at].kind
+            self.joiner = sign if sign in JOINERS else K.DASH
             if chunk is not None:
-                chunk.joiner = self.pieces[self.at].kind
+                chunk.joiner = self.joiner
             self.at += 2
         return tuple(numbers)
 
     def _joined_number(self, numbers: list[Piece], chunk: Chunk | None) -> bool:
         sign = self.kinds[self.at]
+        if sign is K.FILLER or sign is K.NOT_DATE:
+            return len(numbers) == 1 and self._spans_to(numbers[0])
         if sign not in JOINERS or self._kind(1) is not K.NUMBER:
             return False
         if not self.pieces[self.at].glued or not self.pieces[self.at + 1].glued:
@@ -331,6 +336,14 @@ class NumberChunks(TimesChunks):
         if sign is K.SLASH and chunk is not None and len(numbers) == 1 and self._kind(2) is K.TIMES:
             return not self.pieces[self.at + 2].glued  # "40x15/30x10": the next set
         return self.pieces[self.at + 1].role is not Role.CHANGE
+
+    def _spans_to(self, first: Piece) -> bool:
+        """ "6 to 8": a range in words."""
+        last = self.pieces[self.at + 1] if self._kind(1) is K.NUMBER else None
+        if last is None or self.pieces[self.at].text not in SPANNED or first.role is not Role.BARE:
+            return False
+        few = last.value <= MOST_LOADED_REPS or last.role in (Role.SECONDS, Role.PLURAL)  # "60 to 80 x5" are two loads
+        return last.role in SPANS and first.value < last.value and few
 
     def _bracketed(self, chunk: Chunk | None) -> tuple[Piece, ...]:
         """ "(70,75,80)" as one factor."""

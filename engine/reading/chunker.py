@@ -8,10 +8,10 @@ from itertools import pairwise
 
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_labels import LabelledChunks
-from engine.reading.chunk_lists import gather_loads, share_reps, split_total
+from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunk_steps import loads_told
-from engine.reading.chunk_sums import BEHIND_THE_END
+from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -57,6 +57,7 @@ class Chunker(LabelledChunks):
         elif len(self.out.found) > 1:
             if len(self.out.found) > 2:
                 gather_loads(self.out)
+            pair_lists(self.out, not ALL_OF_THEM.isdisjoint([piece.text for piece in self.pieces]))
             share_reps(self.out)
         return self.out
 
@@ -317,7 +318,7 @@ class Chunker(LabelledChunks):
                 self.chunk()
                 self.depth -= 1
                 return
-            if self._takes_results():
+            if self._takes_results() or self._takes_times():
                 self.depth -= 1
                 return
         else:
@@ -331,6 +332,24 @@ class Chunker(LabelledChunks):
                 self.at += 3
                 return
         self.at += 1
+
+    def _takes_times(self) -> bool:
+        """ "40m, 40m (45s, 48s)": the time of each distance in front; of fewer or more nobody can say."""
+        end = self.at + 1
+        while self.kinds[end] in (K.NUMBER, K.COMMA, K.SLASH):
+            end += 1
+        times = [piece for piece in self.pieces[self.at + 1 : end] if piece.kind is K.NUMBER]
+        timed = len(times) > 1 and all(piece.role in (Role.SECONDS, Role.PLURAL) for piece in times)
+        ways = [chunk for chunk in self.out.found if chunk.factors and chunk.factors[-1][-1:] and _is_far(chunk)]
+        if not timed or not ways or self.kinds[end] is not K.CLOSE:
+            return False
+        if len(ways) == len(times) and all(chunk.size == 1 and len(chunk.factors[0]) == 1 for chunk in ways):
+            for chunk, time in zip(ways, times, strict=True):
+                self.out.found.insert(self.out.found.index(chunk) + 1, Chunk([(time._replace(role=Role.SECONDS),)]))
+        else:
+            self.out.dangling = True
+        self.at = end + 1
+        return True
 
     def _multiply(self, times: int) -> None:
         """ "(75 x7) x3"; of "(200x10, 150x8) x3" both are done in turn."""
@@ -348,6 +367,10 @@ class Chunker(LabelledChunks):
         closes = at + 1 < len(self.pieces) and self.pieces[at].kind is K.CLOSE
         several = at - self.at > 2
         return closes and several and self.pieces[at + 1].kind is K.TIMES
+
+
+def _is_far(chunk: Chunk) -> bool:
+    return chunk.factors[-1][-1].role is Role.METRES
 
 
 def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:

@@ -42,7 +42,9 @@ def describe(sets: Sequence[SetDone], enough: int | None = None) -> str:
 
 def numbers_of(one: SetDone) -> str:
     """One set's numbers in words, without the exercise."""
-    if one.seconds is not None:
+    if one.seconds is not None and one.metres is not None:
+        done = f"{plain(one.metres)} m in {plain(one.seconds)} s"
+    elif one.seconds is not None:
         done = f"{plain(one.seconds)} s"
     elif one.metres is not None:
         done = f"{plain(one.metres)} m"
