@@ -26,7 +26,7 @@ from tests.engine.reading.saying import said, situation
             "sled push 100kg 25 metres", situation(), "sled push 25 m at 100 kg", id="sled push 100kg 25 metres"
         ),
         pytest.param(
-            "sled push 80kg 25m in 18s", situation(), "sled push 18 s at 80 kg", id="sled push 80kg 25m in 18s"
+            "sled push 80kg 25m in 18s", situation(), "sled push 25 m in 18 s at 80 kg", id="sled push 80kg 25m in 18s"
         ),
         pytest.param(
             "farmers walk 3x40m 32s", situation(), "farmer's walk 3×40 m at 32 kg each", id="farmers walk 3x40m 32s"
