@@ -18,7 +18,7 @@ from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.catalogue.catalogue import normalise
 from engine.reading import read, read_answer
-from engine.reading.values import Act, Asked, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
+from engine.reading.values import Act, Asked, Correction, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
 from engine.values.ids import ExerciseName
 from storage.records import Change, ChangeKind, Question, QuestionId, QuestionState
 
@@ -53,7 +53,7 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             turn.say(question(narrower, open_question.id, open_question.payload["text"]))
             return True
         case StillOpen():
-            return False
+            return _asked_again(turn, open_question, asked, text)
         case Dropped():
             turn.store.questions.close(open_question, QuestionState.DROPPED)
             turn.say(dropped(open_question.payload["text"]))
@@ -68,10 +68,19 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             assert_never(answer)
 
 
-def _only_asks(turn: Turn, text: str) -> bool:
-    """Whether the words are a request that logs no sets: the question can wait while it is answered."""
+def _asked_again(turn: Turn, open_question: Question, asked: Asked, text: str) -> bool:
+    """Whether the same was asked again: words that would only be asked about in turn, numbers without a lift."""
     meant = read(text, context_of(turn), turn.catalogue)
-    return isinstance(meant, Act) and meant.name != "repeat" and not meant.as_planned
+    again = isinstance(meant, Asked) and meant.doubt is Doubt.EXERCISE and not meant.readings
+    if again and asked.readings:
+        turn.say(question(asked, open_question.id, open_question.payload["text"]))
+    return again and bool(asked.readings)
+
+
+def _only_asks(turn: Turn, text: str) -> bool:
+    """Whether the words log no sets, as a request or a correction of what stands: the question can wait meanwhile."""
+    meant = read(text, context_of(turn), turn.catalogue)
+    return isinstance(meant, Correction) or (isinstance(meant, Act) and meant.name != "repeat" and not meant.as_planned)
 
 
 def waiting(turn: Turn) -> Question | None:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 
 from bot.context import context_of
+from bot.corrections import correct
 from bot.preferences import UNIT, ZONE
 from bot.replies.welcome import ask_unit, ready, zone_is, zone_unknown, zone_which
 from bot.schedule import plan_person
@@ -12,7 +14,8 @@ from bot.turn import Turn
 from bot.words import UNIT_WORDS
 from bot.zones import zone_named
 from engine.reading import read
-from engine.reading.values import NoSets
+from engine.reading.values import Correction, NoSets
+from engine.values.load import Unit
 from storage.records import ChangeKind, Question, QuestionState
 
 OPEN_FOR = timedelta(days=2)
@@ -31,10 +34,13 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
     said = text.strip().casefold()
     kind = question.payload["kind"]
     latest = turn.store.sets.latest(turn.athlete)
-    if latest is not None and latest.at > question.asked_at and said not in UNIT_WORDS and not zone_named(text):
-        return False  # she has begun to train: what she says now is not about the clock any more
+    begun = latest is not None and latest.at > question.asked_at
+    if begun and not zone_named(text) and not (kind == ASK_UNIT and said in UNIT_WORDS):
+        return False  # she has begun to train: what she says now is of her sets, and "lbs" is their unit
     if kind == ASK_UNIT and said in UNIT_WORDS:
         _close(turn, question)
+        if begun:
+            _correct_the_sets(turn, UNIT_WORDS[said])
         choose_unit(turn, UNIT_WORDS[said].value)
         return True
     if kind in (ASK_ZONE, ASK_UNIT) and said in ("skip", "later", "no"):
@@ -50,6 +56,21 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
     if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread:
         return False
     return _zone_answer(turn, question, text)
+
+
+def _correct_the_sets(turn: Turn, unit: Unit) -> None:
+    """The sets of her latest message, where she typed no unit: they were read before she told it."""
+    meant = read(turn.inbound.text, context_of(turn), turn.catalogue)
+    latest = turn.store.sets.latest(turn.athlete)
+    if not isinstance(meant, Correction) or latest is None:
+        return
+    typed = turn.store.inbox.of_message(turn.inbound.source, turn.inbound.chat, latest.message)
+    united = any(UNIT_TYPED.search(version.text) for version in typed)
+    if not united and unit is not turn.unit:
+        correct(turn, meant)
+
+
+UNIT_TYPED = re.compile(r"\d\s*(?:kg|kilo|lb|pound|#)", re.IGNORECASE)
 
 
 def _zone_answer(turn: Turn, question: Question, text: str) -> bool:

@@ -21,12 +21,18 @@ from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.sets import SetDone
 
+MOST_SETS = 20
+MOST_REPS = 30
+"""A bare number above this is a load: "barbell but 60". Common practice, no source."""
+
 
 def completed(told: Answering) -> Answer | None:
     """Only the exercise was missing: the answer names it, and the numbers are read again with it."""
     named = [piece for piece in told.prepared.pieces if piece.kind is K.NAME]
-    if told.asked.readings or not told.asked.text or len(named) != 1 or told.numbers():
+    if told.asked.readings or not told.asked.text or len(named) != 1:
         return None
+    if told.numbers():
+        return _completed_with_a_load(told, named[0])
     if not (told.explains() if told.asked.doubt is Doubt.UNKNOWN_NAME else told.only_names()):
         return None
     text = f"{_name_told(told) or named[0].text} {told.asked.text}"
@@ -38,6 +44,23 @@ def completed(told: Answering) -> Answer | None:
     term = told.asked.term
     teaches = {normalise(term): outcome.sets[0].exercise} if term and told.asked.doubt is Doubt.UNKNOWN_NAME else {}
     return Settled(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain), teaches)
+
+
+def _completed_with_a_load(told: Answering, name: Piece) -> Answer | None:
+    """ "3x12", and then "leg press 100": the lift and the load that were missing."""
+    number = told.numbers()[0]
+    if len(told.numbers()) > 1 or number.role not in (Role.BARE, Role.LOAD) or told.tells_sets():
+        return None
+    load = told.prepared.cleaned[number.start : number.end] + (number.unit.value if number.unit else "")
+    outcome = read_sets(
+        prepare(f"{name.text} {told.asked.text} {load}", told.context, told.catalogue), told.context, told.catalogue
+    )
+    fits = isinstance(outcome, Logged) and all(
+        one.load is not None and abs(one.load.amount) == number.value for one in outcome.sets
+    )
+    if not fits or not isinstance(outcome, Logged) or outcome.unread:
+        return None
+    return Settled(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain))
 
 
 def _name_told(told: Answering) -> str:
@@ -115,7 +138,7 @@ def _with_numbers(told: Answering, chosen: Reading) -> Answer | None:
     names = exercises(chosen)
     if len(names) != 1:
         return None
-    if len(told.numbers()) == 1 and not told.tells_sets():
+    if len(told.numbers()) == 1 and (not told.tells_sets() or _counts_sets(told, chosen)):
         return _with_one_number(told, chosen)
     loads = {one.load for one in chosen.sets}
     load = chosen.sets[0].load if len(loads) == 1 else None
@@ -129,12 +152,23 @@ def _with_numbers(told: Answering, chosen: Reading) -> Answer | None:
     return settled(told, chosen.sets) if len(told_before) == len(told.numbers()) else None
 
 
+def _counts_sets(told: Answering, chosen: Reading) -> bool:
+    """ "barbell, 4 sets": so many of the sets told, where they are alike."""
+    alone = told.numbers()[0].role is Role.SETS and not any(p.kind in SET_TELLING for p in told.prepared.pieces)
+    return alone and len(set(chosen.sets)) == 1
+
+
+SET_TELLING = frozenset((K.TIMES, K.FOR, K.AT, K.COUNT))
+
+
 def _with_one_number(told: Answering, chosen: Reading) -> Answer | None:
     """ "dumbbell but 16kg" is another load; a number of which nothing tells what it counts leaves the question open."""
     number = told.numbers()[0]
     if has(chosen, number):
         return settled(told, chosen.sets)
-    if number.role not in (Role.LOAD, Role.PLURAL):
+    if number.role is Role.SETS:
+        return settled(told, chosen.sets[:1] * int(number.value)) if 1 <= number.value <= MOST_SETS else None
+    if number.role not in (Role.LOAD, Role.PLURAL) and not (number.role is Role.BARE and number.value > MOST_REPS):
         alone = len(chosen.sets) == 1 and number.role in (Role.BARE, Role.REPS) and number.value == int(number.value)
         return settled(told, [replace(chosen.sets[0], reps=int(number.value))]) if alone else _only(told, chosen)
     sets = [with_amount(one, number) for one in chosen.sets]

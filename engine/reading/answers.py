@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from engine.catalogue.catalogue import Catalogue, normalise
+from engine.reading.answer_amended import amended
 from engine.reading.answer_exercise import by_exercise, by_words, completed
 from engine.reading.answer_numbers import by_effort_or_load, by_number, restated
 from engine.reading.answer_words import PLACE_FILLERS, PLACES
@@ -26,6 +27,7 @@ from engine.reading.values import (
     Asked,
     Context,
     Correction,
+    Doubt,
     Dropped,
     Logged,
     NotAnAnswer,
@@ -142,6 +144,8 @@ def _otherwise(told: Answering) -> Answer:
     outcome = read(told.text, told.context, told.catalogue)
     if isinstance(outcome, Act | Correction):
         return NotAnAnswer()
+    if isinstance(outcome, Asked) and not outcome.readings and outcome.doubt is Doubt.EXERCISE:
+        return StillOpen(told.asked)  # numbers without a lift are no clear other set
     if isinstance(outcome, Logged | Asked) and any(piece.kind is K.NUMBER for piece in told.prepared.pieces):
         return NotAnAnswer()
     return StillOpen(told.asked)
@@ -176,4 +180,5 @@ WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     by_number,
     restated,
     _by_place,
+    amended,
 )

@@ -92,7 +92,7 @@ def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
         return None
     if len(numbers) == 1:
         asked = any(piece.kind in (*ASKS_FOR_MORE, K.NAME, K.LAST) for piece in pieces[:at]) or at == 1
-        again = asked and pieces[at - 1].kind is K.FOR
+        again = asked and pieces[at - 1].kind in (K.FOR, K.GOT)
         return Logged((_anew(done, int(reps.value)),), why="reps of the latest set's load") if again else None
     down = any(piece.kind is K.DROP or piece.text in DOWN for piece in pieces[: numbers[0][0]])
     low = numbers[0][1].value <= MOST_LOADED_REPS and not any(_goes_to(piece) for piece in pieces[: numbers[0][0]])

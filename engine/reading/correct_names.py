@@ -35,7 +35,7 @@ def new_exercise(told: Told) -> Correction | None:
         return None
     named = _old_name(told)
     old = named or told.context.recent[-1].done.exercise
-    rest = [p for p in told.pieces if p.kind is not K.NOT and not (named and p.kind is K.NAME and named in p.names)]
+    rest = [p for p in _asserted(told) if p.kind is not K.NOT and not (named and p.kind is K.NAME and named in p.names)]
     new = renamed(rest, old, told.context, told.catalogue)
     if new is None:
         return None
@@ -54,8 +54,28 @@ def _names_anew(told: Told) -> bool:
         return False
     if told.pieces[0].kind is K.ASKS or told.unknown() > MOST_PLAIN:
         return False
-    turned = K.NOT in kinds and K.NAME in kinds
-    return told.slipped or told.has("mean") or told.starts("make") > 0 or turned or _says_what_it_was(told)
+    turned = K.NOT in kinds and (K.NAME in kinds or len(kinds.intersection(EQUIPMENT)) > 1)
+    return (
+        _is_held(told)
+        or told.slipped
+        or told.has("mean")
+        or told.starts("make") > 0
+        or turned
+        or _says_what_it_was(told)
+    )
+
+
+def _asserted(told: Told) -> list[Piece]:
+    """The pieces without equipment that is denied: "dumbbells, not barbell"."""
+    at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NOT), len(told.pieces))
+    denied = next((piece for piece in told.pieces[at:] if piece.kind in EQUIPMENT), None)
+    return [piece for piece in told.pieces if piece is not denied]
+
+
+def _is_held(told: Told) -> bool:
+    """ "with dumbbells", and no more: how the sets before were done."""
+    kinds = [piece.kind for piece in told.pieces if piece.kind not in (K.STOP, K.FILLER)]
+    return kinds[:1] == [K.WITH] and len(kinds) == 2 and kinds[1] in EQUIPMENT
 
 
 def _says_what_it_was(told: Told) -> bool:

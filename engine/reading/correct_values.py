@@ -10,7 +10,7 @@ from engine.reading.correct_clauses import clauses
 from engine.reading.correct_marks import mark, marks_of
 from engine.reading.correct_old_new import from_to, old_and_new
 from engine.reading.correct_restated import restated
-from engine.reading.correcting import Told, with_load
+from engine.reading.correcting import Told, last_message, with_load
 from engine.reading.kinds import K
 from engine.reading.parts import Part, first_word, is_be, part_told
 from engine.reading.pieces import LOAD_LABELS, Piece, Role
@@ -84,10 +84,11 @@ def _is_pointed(told: Told) -> bool:
     linked = first.kind is K.LAST and bool(whole.places) and bool(told.kinds() & {K.AT, K.WITH})
     placed = K.LAST in told.kinds() or (K.ORDINAL in told.kinds() and bool(whole.places))
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
+    fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and len(last_message(told.context)) > 1
     plain = all(piece.kind in POINTED for piece in told.pieces)
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
     return turned or (
-        (part.whole or pointed or numbered or several or linked or behind) and plain and not whole.missing
+        (part.whole or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
     )
 
 

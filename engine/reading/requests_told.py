@@ -362,6 +362,8 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
         return None
     asked = kinds & {K.SAME, K.MORE} or (K.ANOTHER in kinds and numbers[0].role is Role.SETS)
     only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
+    if only_times and _is_as_many_as_before(numbers[0], context):
+        return None  # "x5" behind a set of five is one more
     if not (asked or only_times) or numbers[0].role not in (Role.BARE, Role.SETS, Role.TIMES):
         return None
     if K.MORE in kinds and K.TIMES not in kinds and numbers[0].role is Role.BARE and numbers[0].value > FEW_SETS:
@@ -371,6 +373,13 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
     return Act("repeat", count=int(numbers[0].value))
 
 
+def _is_as_many_as_before(number: Piece, context: Context) -> bool:
+    """Whether the number is the reps of the latest set; give or take one, but "x2" asks for two more."""
+    off = abs(context.recent[-1].done.reps - number.value) if context.recent else None
+    return off == 0 or (off == 1 and number.value > A_COUPLE)
+
+
+A_COUPLE = 2
 FEW_SETS = 3
 REPEAT_KINDS = frozenset(
     (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)

@@ -18,7 +18,7 @@ from engine.reading.choices import (
 )
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Role
+from engine.reading.pieces import Piece, Role
 from engine.reading.shape_marks import Marked
 from engine.values.sets import SetKind
 
@@ -161,8 +161,19 @@ class Shaper(Marked):
             raise DoesNotFit(f"{self.announced} sets announced, {len(self.drafts)} told")
         if not self.drafts:
             raise DoesNotFit("no reps")
+        if self.pending and self.traits.body and self.load is not None and self.load.role is Role.CHANGE:
+            self._add_behind(self.load)
         if self.pending or self.waiting:
             raise DoesNotFit("a number too many")
+
+    def _add_behind(self, added: Piece) -> None:
+        """ "pull ups 10 +10kg": weight added behind the reps; whether behind several it is of all of them is asked."""
+        if any(draft.load is not None for draft in self.drafts):
+            return
+        for draft in self.drafts:
+            draft.load = added
+        self.pending = False
+        self.unplaced = self.unplaced or len(self.drafts) > 1
 
     def _results(self) -> None:
         """What became of a group: in brackets behind it, or of its last set."""

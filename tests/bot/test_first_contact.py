@@ -204,3 +204,18 @@ def test_a_question_unanswered_for_half_an_hour_lapses(chats):
     assert chats.log("ana") == []
     chats.taps("ana", pick)
     assert len(chats.log("ana")) == 3, "the button still names its reading"
+
+
+@pytest.mark.parametrize(
+    ("words", "log"),
+    [
+        pytest.param(("bench 135x8", "lbs"), [("barbell bench press", 8, "135 lb")], id="before any unit is asked for"),
+        pytest.param(("london", "bench 135x8", "lb"), [("barbell bench press", 8, "135 lb")], id="as the answer"),
+        pytest.param(("london", "bench 60kg x8", "lb"), [("barbell bench press", 8, "60 kg")], id="a unit was typed"),
+        pytest.param(("london", "bench 60x8", "kg"), [("barbell bench press", 8, "60 kg")], id="the same unit"),
+    ],
+)
+def test_a_unit_told_behind_the_first_sets_is_theirs(chats, words, log):
+    chats.says("ana", "/start", *words)
+
+    assert chats.log("ana") == log

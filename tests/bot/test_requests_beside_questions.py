@@ -205,3 +205,21 @@ def test_undo_without_a_question_speaks_of_none(chats):
     chats.says("ana", *BEGUN)
 
     assert "Still asked" not in said(chats.says("ana", "undo"))
+
+
+def test_a_correction_of_what_stands_leaves_the_question_open(chats):
+    question = asked(chats, *BEGUN, "press 3x8 40")
+    chats.says("ana", "squat was 92.5")
+
+    assert open_now(chats) == question
+    chats.says("ana", "overhead press")
+    assert ("barbell back squat", 5, "92.5 kg") in chats.log("ana")
+    assert chats.log("ana").count(("barbell overhead press", 8, "40 kg")) == 3
+
+
+def test_a_bare_number_beside_a_question_asks_the_same_again(chats):
+    question = asked(chats, "/start", "London", "kg", "curl 12x10")
+    out = said(chats.says("ana", "10 reps"))
+
+    assert open_now(chats) == question
+    assert "Which" in out

@@ -180,6 +180,16 @@ curls 3x12 15 | dumbbell but 16kg => dumbbell curl 3×12 at 16 kg each
 curls 3x12 15 | dumbbells, and it was 14 | yes => dumbbell curl 3×12 at 15 kg each
 bench 1000x5 | i meant 100x5 => barbell bench press 5 at 100 kg
 row 3x10 50 | one arm => dumbbell row 3×10 at 50 kg each
+row 3x12 55 | barbell, 4 sets => barbell row 4×12 at 55 kg
+row 3x12 55 | barbell but 60 => barbell row 3×12 at 60 kg
+row 3x12 55 | sorry 60kg | barbell => barbell row 3×12 at 60 kg
+row 3x12 55 | 60 not 55 | barbell => barbell row 3×12 at 60 kg
+row 3x12 55 | 3x10 60 | barbell => barbell row 3×10 at 60 kg
+row 3x12 55 | 3x10 | cable => seated cable row 3×10 at 55 kg
+row 3x12 55 | last one was 10 | barbell => barbell row 2×12 at 55 kg, 10 at 55 kg
+squat 100x5 | row 3x12 55 | 4 sets not 3 | barbell => barbell back squat 5 at 100 kg; barbell row 4×12 at 55 kg
+squat 100x5 | row 3x12 55 | 105x5 | barbell => barbell back squat 5 at 100 kg, 5 at 105 kg
+3x12 | leg press 100 => leg press 3×12 at 100 kg
 """
 
 

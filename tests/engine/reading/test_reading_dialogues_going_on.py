@@ -99,6 +99,12 @@ bench 80x5 | next set 4 => barbell bench press 5 at 80 kg, 4 at 80 kg
 bench 80x5 | rest for 3 => barbell bench press 5 at 80 kg
 bench 80x5 | squat 100x5 | bench again, same => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg
 bench 80x5 | squat 100x5 | back to bench for 4 => barbell bench press 5 at 80 kg; barbell back squat 5 at 100 kg; barbell bench press 4 at 80 kg
+bench 80x5 | x5 => barbell bench press 2×5 at 80 kg
+bench 80x5 | x4 => barbell bench press 5 at 80 kg, 4 at 80 kg
+bench 80x5 | x2 => barbell bench press 3×5 at 80 kg
+bench 80x3 | x2 => barbell bench press 3×3 at 80 kg
+bench 80x5 | 5 | last one, got 3 => barbell bench press 2×5 at 80 kg, 3 at 80 kg
+pull ups 10 +10kg | 8 => pull-up 10 at +10 kg, 8 at +10 kg
 """  # noqa: E501 — one dialogue a line
 
 

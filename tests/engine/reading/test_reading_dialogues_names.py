@@ -78,6 +78,10 @@ bench 80x5 | 82.5x4 | that's wrong => barbell bench press 5 at 80 kg, 4 at 82.5 
 front squat 70x5 | 5 | 5 | all three were back squats => barbell back squat 3×5 at 70 kg
 front squat 70x5 | 5 | 5 | all 3 of those were back squats sorry => barbell back squat 3×5 at 70 kg
 front squat 70x5 | 5 | all three were back squats => barbell front squat 2×5 at 70 kg
+bench 3x8 60 | dumbbells, not barbell => dumbbell bench press 3×8 at 60 kg each
+bench 3x8 60 | not barbell, dumbbells => dumbbell bench press 3×8 at 60 kg each
+bench 3x8 60 | with dumbbells => dumbbell bench press 3×8 at 60 kg each
+db bench 3x8 30 | barbell not dumbbell => barbell bench press 3×8 at 30 kg
 """  # noqa: E501 — one dialogue a line
 
 

@@ -158,6 +158,9 @@ dips 9 9 7 | the last one had 5 kg on => dip 2×9, 7 at +5 kg
 dips 9 9 7 | those had 10 kg of help => dip 2×9 at −10 kg, 7 at −10 kg
 dips 9 9 7 | that took 45 min => dip 2×9, 7
 dips 9 9 7 | esos tenían 10 kg => dip 2×9 at +10 kg, 7 at +10 kg
+squat 100 5 5 5 | last set only got 3 => barbell back squat 2×5 at 100 kg, 3 at 100 kg
+squat 3x5 100 | last got 4 => barbell back squat 2×5 at 100 kg, 4 at 100 kg
+squat 100x5 | 5 | last set only got 3 => barbell back squat 2×5 at 100 kg, 3 at 100 kg
 """
 
 
