@@ -95,6 +95,7 @@ def _hours(pieces: Sequence[Piece], words: Sequence[str]) -> Iterator[Hour]:
             continue
         hour, minute, exact = _clock(piece)
         minutes = hour * 60 + minute + _parts_of_an_hour(pieces[max(0, at - 3) : at], piece)
+        minutes += _parts_behind(pieces[at + 1 : at + 4])
         half = pieces[at + 1].text if at + 1 < len(pieces) else ""
         later = half == "pm" or (evening and half != "am")
         hour, minute = divmod(minutes, 60)
@@ -120,6 +121,13 @@ def _clock(piece: Piece) -> tuple[int, int, bool]:
     else:
         hour, minute = int(piece.value), int((piece.value % 1) * 100)
     return (hour, minute, exact) if minute < 60 and hour <= LAST_HOUR + 1 else (-1, 0, False)
+
+
+def _parts_behind(behind: Sequence[Piece]) -> int:
+    """ "a las ocho y media"."""
+    told = [spoken(word) for piece in behind for word in piece.text.split()]
+    cues = phrasebook().cues
+    return 30 if not cues["andhalf"].isdisjoint(told) else 15 if not cues["andquarter"].isdisjoint(told) else 0
 
 
 def _parts_of_an_hour(ahead: Sequence[Piece], number: Piece) -> int:

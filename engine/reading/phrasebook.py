@@ -57,7 +57,8 @@ def spoken(word: str) -> str:
 
 
 SPELT_SHORT = {"u": "you", "ur": "your", "til": "until", "till": "until", "untill": "until", "wat": "what",
-               "wot": "what", "wats": "whats", "wots": "whats"}  # fmt: skip
+               "wot": "what", "r": "are", "wld": "would", "cld": "could",
+               "wats": "whats", "wots": "whats"}  # fmt: skip
 """How words are spelt in a hurry: phrases and messages alike are kept in full."""
 
 

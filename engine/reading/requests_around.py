@@ -55,9 +55,9 @@ def without_lead(words: Words, book: Phrasebook) -> tuple[Words, bool]:
     at = 0
     while at < len(words) - 1 and words[at][0] in book.lead_openers:
         step, wish = _lead_at(words, at, book)
-        if not step:
+        if not step and not (at and words[at][0] in book.cues["polite"]):
             break
-        wished, at = wished or wish, at + step
+        wished, at = wished or wish, at + (step or 1)
     return words[at:], wished
 
 

@@ -48,7 +48,8 @@ def told_freely(words: Sequence[str], pieces: Sequence[Piece], context: Context,
 
 def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
     """What is on today, what comes next, how the week went: asked with any words that only ask."""
-    if len(words) < 2 or len(words) > LONGEST or book.cues["askword"].isdisjoint(words):
+    asks = not book.cues["askword"].isdisjoint(words) or any(piece.kind is K.QUESTION for piece in pieces)
+    if len(words) < 2 or len(words) > LONGEST or not asks:
         return None
     if any(piece.kind in COUNTED or piece.kind is K.NAME for piece in pieces):
         return None

@@ -206,7 +206,7 @@ def _remind(said: Said) -> Act | None:
     if not said.rest_words:
         return None
     when = moment_told(said.pieces, said.context, said.rest_words)
-    asked = next((word for word in said.rest_words if word != "me"), "")
+    asked = next((word for word in said.rest_words if word not in ("me", "again")), "")
     if when is None and asked in phrasebook().cues["askword"]:
         return None  # "remind me what i squatted last time"
     return Act("remind", when=when, text=said.rest)

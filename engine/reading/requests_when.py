@@ -32,9 +32,21 @@ def told_by_the_day(words: Words, pieces: Sequence[Piece], context: Context, boo
     said = [word for word, _ in words]
     if not book.cues["pausing"].isdisjoint(said) and not book.cues["untilday"].isdisjoint(said):
         return _pause(words, pieces, context, book)
-    at_the_end = any(" ".join(said[-length:]) in book.cues["remindend"] for length in (1, 2, 3))
-    when = moment_told(pieces, context, said) if at_the_end else None
+    when = moment_told(pieces, context, said) if _asks_to_remind(words, pieces, book) else None
     return Act("remind", when=when) if when is not None else None
+
+
+def _asks_to_remind(words: Words, pieces: Sequence[Piece], book: Phrasebook) -> bool:
+    """Whether the words ask for a reminder at their end, or behind nothing but a day and an hour."""
+    said = [word for word, _ in words]
+    if any(" ".join(said[-length:]) in book.cues["remindend"] for length in (1, 2, 3)):
+        return True
+    at = next((at for at in range(1, len(said)) if " ".join(said[at : at + 2]) in book.cues["remindend"]), None)
+    front = [piece for piece in pieces if at is not None and piece.start < words[at][1].start]
+    return bool(front) and all(piece.kind in AROUND_AN_HOUR for piece in front)
+
+
+AROUND_AN_HOUR = TELLING_A_DAY | {K.FILLER, K.WITH, K.COMMA, K.HALF, K.FOR, K.AND}
 
 
 def _pause(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:

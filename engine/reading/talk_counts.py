@@ -43,6 +43,8 @@ def _one_counts(clause: Sequence[Piece], kinds: Sequence[K], numbers: Sequence[i
     if len(left) != 1:
         return False
     at = left[0]
+    if clause[at].role is Role.TIMES:
+        return at + 1 < len(clause) and _word(clause[at + 1]) in phrasebook().cues["often"]
     if _counts_fixtures(clause, at) or _is_hour(clause, at) or _is_span(clause, at, kinds):
         return True
     if not SET_SIGNS.isdisjoint(kinds[: at + 1]) or K.AT in kinds:
@@ -72,6 +74,10 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
 
 def _counts_fixtures(clause: Sequence[Piece], at: int) -> bool:
     """ "only 2 squat racks here"."""
+    after = clause[at + 1] if at + 1 < len(clause) else None
+    plural = after is not None and after.kind is K.NAME and after.end - after.start == len(after.text) + len("es")
+    if plural and after is not None and f"{after.text}es" in phrasebook().cues["fixture"]:
+        return True
     behind = at + 1 + (at + 1 < len(clause) and clause[at + 1].kind is K.NAME)
     return (
         clause[at].role is Role.BARE and behind < len(clause) and _word(clause[behind]) in phrasebook().cues["fixture"]
@@ -111,7 +117,7 @@ def _tells_how_often(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
     if kinds.count(K.TIMES) != 1 or at + 1 >= len(clause) or not COUNTED.isdisjoint(kinds[at + 1 :]):
         return False
     after = clause[at + 1]
-    return after.kind is K.FILLER and _word(after) in phrasebook().cues["often"]
+    return after.kind in (K.FILLER, K.PLAIN, K.EACH) and _word(after) in phrasebook().cues["often"]
 
 
 def _is_owned(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:

@@ -28,14 +28,23 @@ def day_told(pieces: Sequence[Piece], context: Context) -> date | None:
     for at, piece in enumerate(pieces):
         found = _by_word(piece, today) or _counted(pieces, at, today) or _calendar(pieces, at, today, context.unit)
         if found is not None:
-            return found
+            return _dated(pieces[at:], found, today, context.unit) if piece.kind is K.WEEKDAY else found
     return None
+
+
+def _dated(pieces: Sequence[Piece], weekday: date, today: date, unit: Unit) -> date:
+    """ "monday the 24th": the date, where it is such a day of the week."""
+    dates = (_calendar(pieces, at, today, unit) for at in range(1, min(len(pieces), REACH_OF_A_DATE)))
+    return next((day for day in dates if day is not None and day.weekday() == weekday.weekday()), weekday)
+
+
+REACH_OF_A_DATE = 4
 
 
 def _by_word(piece: Piece, today: date) -> date | None:
     """ "tomorrow", "monday", "next week"."""
     if piece.kind is K.TOMORROW:
-        return today + timedelta(days=2 if piece.text in DAY_AFTER_TOMORROW else 1)
+        return today + timedelta(days=2 if piece.text in DAY_AFTER_TOMORROW else piece.told or 1)
     if piece.kind is K.TODAY:
         return today
     if piece.kind is K.WEEKDAY:
