@@ -5,7 +5,8 @@ Where neither plan nor log knows a load, the load stays None: nothing is made up
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from decimal import Decimal
 from operator import attrgetter
 
@@ -15,6 +16,7 @@ from engine.reading.history import EMPTY_BAR, PLATE, Known
 from engine.reading.pieces import Piece, Role
 from engine.reading.relative_loads import AGAINST_LAST
 from engine.reading.shape_plain import Group
+from engine.reading.shared_values import load_of, set_of
 from engine.reading.values import Context
 from engine.values.exercise import Exercise, Loading, Pattern
 from engine.values.load import Basis, Load, Unit
@@ -50,7 +52,8 @@ def resolved(
         before = draft
         key = id(draft.load)
         if key not in loads:
-            loads[key] = _load(draft.load, chunks, exercise, _stepped_from(draft.load, sets, known), context)
+            load = _load(draft.load, chunks, exercise, _stepped_from(draft.load, sets, known), context)
+            loads[key] = _its_own(load, loads)
         sets.append(_set(draft, loads[key], exercise))
     return _bar_as_warm_up(sets, drafts) if chunks.barred else sets
 
@@ -69,11 +72,27 @@ def resolved_groups(
         if before is None or not group.is_like(before):
             key = id(group.load)
             if key not in loads:
-                loads[key] = _load(group.load, chunks, exercise, _stepped_from(group.load, sets, known), context)
-            load, before = loads[key], group
-            one = SetDone(exercise.name, group.reps, load, group.effort, None, None, group.kind, group.failure)
+                load = _load(group.load, chunks, exercise, _stepped_from(group.load, sets, known), context)
+                loads[key] = _its_own(load, loads)
+            one, before = _set_of_group(group, loads[key], exercise, sets), group
         sets += [one] * group.count
     return sets
+
+
+def _its_own(load: Load | None, others: Mapping[int, Load | None]) -> Load | None:
+    """The load, as a value of its own where another number came to the same: each load is weighed by itself."""
+    if load is None or not others or True not in [load is other for other in others.values()]:
+        return load
+    return replace(load)
+
+
+def _set_of_group(group: Group, load: Load | None, exercise: Exercise, before: Sequence[SetDone]) -> SetDone:
+    """One of the equal sets of a group: no value of the sets before it, which were told apart."""
+    if load is not None and group.effort is None and group.kind is SetKind.WORK and not group.failure:
+        one = set_of(exercise.name, group.reps, load)
+        if len(before) < 2 or True not in [one is other for other in before]:
+            return one
+    return SetDone(exercise.name, group.reps, load, group.effort, None, None, group.kind, group.failure)
 
 
 def _stepped_from(piece: Piece | None, sets: Sequence[SetDone], known: Known) -> Known:
@@ -121,12 +140,12 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
 
 
 def _no_load(unit: Unit) -> Load:
-    return Load(ZERO, unit, Basis.BODY)
+    return load_of(ZERO, unit, Basis.BODY)
 
 
 def _told(amount: Decimal, unit: Unit, basis: Basis) -> Load:
     try:
-        return Load(amount, unit, basis)
+        return load_of(amount, unit, basis)
     except ValueError as slip:
         raise DoesNotFit(str(slip)) from slip
 
