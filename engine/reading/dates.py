@@ -14,12 +14,14 @@ from datetime import date, datetime, timedelta
 from engine.reading.calendar_days import day_of, in_year, latest_of_month
 from engine.reading.day_headings import in_turn
 from engine.reading.day_places import (
+    ENDS_OF_SETS,
     ON_A_DAY,
     between_name_and_number,
     closes_the_sets,
     ends_here,
     follows_an_opening,
     is_bullet,
+    is_from,
     opens_a_clause,
     past_who_did,
 )
@@ -130,7 +132,7 @@ def _said_on(pieces: list[Piece], at: int) -> bool:
 
 def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool) -> Found | None:
     piece = pieces[at]
-    if at and pieces[at - 1].kind is K.NOT_DATE and not (anchored and pieces[at - 1].text in ("from", "de", "del")):
+    if at and pieces[at - 1].kind is K.NOT_DATE and not is_from(pieces, at, anchored):
         return None
     today = now.date() if now else None
     if piece.kind is K.NUMBER:
@@ -148,6 +150,10 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
     if count is None:
         return _month_first(pieces, at, today)
     return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
+
+
+MOST_SETS_PLACED = 5
+""" "4 on the 3rd" is of the third set; nobody tells of a sixth by its place. Common practice, no source."""
 
 
 def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
@@ -251,7 +257,11 @@ def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | 
     ahead = end
     while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
         ahead += 1
-    parted = ahead > end or any(piece.text == "on" for piece in pieces[max(at - 2, 0) : at])
+    said_on = any(piece.text == "on" for piece in pieces[max(at - 2, 0) : at])
+    behind_sets = any(piece.kind in ENDS_OF_SETS for piece in pieces[max(at - 3, 0) : at])
+    if said_on and ahead == len(pieces) and behind_sets and day > MOST_SETS_PLACED:
+        return (latest_of_month(day, today) or NO_DAY if today else None), end  # "squat 3x5 100 on the 12th"
+    parted = ahead > end or said_on
     if not parted or [piece.kind for piece in pieces[ahead : ahead + 1]] != [K.NAME]:
         return None
     if ahead + 1 < len(pieces) and pieces[ahead + 1].kind is K.SETS:

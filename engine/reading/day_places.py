@@ -154,3 +154,13 @@ def _no_more_sets(pieces: list[Piece], at: int) -> bool:
 
 BESIDE_NO_SET = tuple([kind] for kind in (K.PLAIN, K.SETTING, K.UNRELATED, K.OTHERS, K.FAR, K.NOTE))
 APART = frozenset((Role.SECONDS, Role.NOT_A_SET, Role.PLURAL))
+
+
+def is_from(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    """ "from monday: bench 3x8 60", "bench 3x8 60 from monday"; "sore from monday" tells of no sets."""
+    if pieces[at - 1].text not in ("from", "de", "del"):
+        return False
+    return anchored or (at > 1 and pieces[at - 2].kind in ENDS_OF_SETS and ends_here(pieces, at + 1))
+
+
+ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS, K.COUNT, K.EFFORT))

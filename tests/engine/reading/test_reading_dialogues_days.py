@@ -67,6 +67,13 @@ squat 115x3 | bench 60x6 | both of those were yesterday, posting late => barbell
 yesterday: bench 80x5 | squat 100x4 | the squat was yesterday too => barbell bench press 5 at 80 kg; barbell back squat 4 at 100 kg on 2025-03-13
 yesterday: bench 80x5 | squat 100x4 | squats also yesterday => barbell bench press 5 at 80 kg; barbell back squat 4 at 100 kg on 2025-03-13
 squat 100x5 | still part of thursdays workout: push ups 20 18 15 => barbell back squat 5 at 100 kg; push-up 20, 18, 15 on 2025-03-13
+squat 100x5 | date: 8/3 => barbell back squat 5 at 100 kg on 2025-03-08
+squat 100x5 | dated 8/3 => barbell back squat 5 at 100 kg on 2025-03-08
+squat 100x5 | counts for monday => barbell back squat 5 at 100 kg on 2025-03-10
+squat 100x5 on the 8th => barbell back squat 5 at 100 kg on 2025-03-08
+squat 100 5 5 5 | 4 on the 2nd => barbell back squat 5 at 100 kg, 4 at 100 kg, 5 at 100 kg
+bench 60 8 8 7 from yesterday => barbell bench press 2×8 at 60 kg, 7 at 60 kg on 2025-03-13
+bench 60x8, sore from monday => barbell bench press 8 at 60 kg
 """  # noqa: E501 — one dialogue a line
 
 
