@@ -15,6 +15,7 @@ from engine.catalogue.files import read_data
 from engine.catalogue.phrases import folded_words, normalise
 from engine.catalogue.spellings import spellings
 from engine.catalogue.typos import TypoIndex, index_of
+from engine.catalogue.word_order import Words, by_words, telling_words
 from engine.values.exercise import Exercise
 from engine.values.ids import ExerciseName
 
@@ -35,7 +36,7 @@ class Catalogue:
     longest_phrase: int
     longest: Mapping[str, int] = field(repr=False)
     typos: TypoIndex = field(repr=False)
-    by_words: Mapping[tuple[str, ...], tuple[ExerciseName, ...]] = field(repr=False)
+    by_words: Mapping[Words, tuple[ExerciseName, ...]] = field(repr=False)
     own_typos: TypoIndex | None = field(default=None, repr=False)
 
     def get(self, name: ExerciseName) -> Exercise | None:
@@ -48,7 +49,12 @@ class Catalogue:
 
     def of_words(self, words: Iterable[str]) -> tuple[ExerciseName, ...]:
         """All exercises that these normalised words name in any order: "press leg"; empty where they name none."""
-        return self.by_words.get(tuple(sorted(words)), ())
+        return self.by_words.get(telling_words(words), ())
+
+    def closest_of_words(self, words: Sequence[str]) -> tuple[ExerciseName, ...]:
+        """The same, once slips of the thumb are mended: "deadlift trap bra"."""
+        mended = self.typos.mended_in_any_order(words, self.by_words)
+        return tuple(dict.fromkeys(owner for found in mended for owner in self.by_words[found]))
 
     def closest(self, phrase: str) -> tuple[ExerciseName, ...]:
         """All exercises that `phrase` may mean once slips of the thumb are mended; empty where none is near enough."""
@@ -100,17 +106,8 @@ def catalogue() -> Catalogue:
         longest_phrase=max(longest.values(), default=0),
         longest=longest,
         typos=index_of(found.phrases, found.ordinary),
-        by_words=_by_words(found.phrases),
+        by_words=by_words(found.phrases),
     )
-
-
-def _by_words(phrases: Mapping[str, tuple[ExerciseName, ...]]) -> Mapping[tuple[str, ...], tuple[ExerciseName, ...]]:
-    found: dict[tuple[str, ...], tuple[ExerciseName, ...]] = {}
-    for phrase, owners in phrases.items():
-        if " " in phrase:
-            words = tuple(sorted(phrase.split()))
-            found[words] = tuple(dict.fromkeys((*found.get(words, ()), *owners)))
-    return found
 
 
 def _longest(phrases: Iterable[str], known: Mapping[str, int]) -> Mapping[str, int]:

@@ -12,14 +12,16 @@ Lengths and limits are common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import groupby, product
+from typing import TypeVar
 
 from rapidfuzz.distance import OSA
 
-from engine.catalogue.phrases import normalise
+from engine.catalogue.phrases import SIBILANT_PLURALS, normalise
+from engine.catalogue.word_order import LITTLE, Words, telling_words
 
 SHORTEST_ALONE = 4
 SHORTEST_IN_COMPANY = 3
@@ -30,6 +32,7 @@ MOST_SLIPS = 2
 MOST_WORDS = 6
 MOST_WAYS = 64
 
+Phrase = TypeVar("Phrase", str, Words)
 Way = tuple[int, str]
 """How many slips a word holds, and the known word that it then stands for."""
 
@@ -53,7 +56,15 @@ class TypoIndex:
         if len(words) > MOST_WORDS:
             return ()
         ways = [self._ways(word, alone=len(words) == 1) for word in words]
-        return _nearest(ways, phrases) if all(ways) else ()
+        return _nearest(ways, phrases, " ".join) if all(ways) else ()
+
+    def mended_in_any_order(self, words: Sequence[str], known: Collection[Words]) -> tuple[Words, ...]:
+        """The known words, sorted and without little ones, fewest slips away from these in any order."""
+        told = [word for word in words if word not in LITTLE]
+        if not 1 < len(told) <= MOST_WORDS:
+            return ()
+        ways = [self._ways(word, alone=False) for word in told]
+        return _nearest(ways, known, telling_words) if all(ways) else ()
 
     def _ways(self, word: str, *, alone: bool) -> tuple[Way, ...]:
         shortest = SHORTEST_ALONE if alone else SHORTEST_IN_COMPANY
@@ -86,14 +97,16 @@ def _undoubled(word: str) -> str:
     return "".join(letter for letter, _ in groupby(word))
 
 
-def _nearest(ways: list[tuple[Way, ...]], phrases: Collection[str]) -> tuple[str, ...]:
+def _nearest(
+    ways: list[tuple[Way, ...]], phrases: Collection[Phrase], joined: Callable[[Iterable[str]], Phrase]
+) -> tuple[Phrase, ...]:
     fewest = MOST_SLIPS
-    found: list[str] = []
+    found: list[Phrase] = []
     for tried, words in enumerate(product(*ways)):
         if tried >= MOST_WAYS:
             break
         slips = sum(slip for slip, _ in words)
-        candidate = " ".join(word for _, word in words)
+        candidate = joined([word for _, word in words])
         if not 0 < slips <= fewest or candidate not in phrases:
             continue
         if slips < fewest:
@@ -119,6 +132,8 @@ def index_of(phrases: Iterable[str], ordinary: Collection[str], most_slips: int 
         words[word] = word
         if not word.endswith("s"):  # "presss" is a slip of "press", not several of it
             words.setdefault(f"{word}s", word)
+        if f"{word}es".endswith(SIBILANT_PLURALS):
+            words.setdefault(f"{word}es", word)
     found: dict[str, list[str]] = {}
     for word in filter(lambda word: len(word) <= LONGEST_MENDED, words):
         for left in remainders(word, most_slips if len(word) >= TWO_SLIPS_FROM - 1 else 1):

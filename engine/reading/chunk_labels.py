@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from engine.reading.choices import MOST_SETS
-from engine.reading.chunk_lists import sums_up
+from engine.reading.chunk_lists import LOADED, sums_up
 from engine.reading.chunk_repeats import RepeatedChunks
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -22,9 +22,16 @@ class LabelledChunks(RepeatedChunks):
             self.out.dangling = True
         self.at += 1
 
+    def _told_whole(self) -> bool:
+        """Whether one number stands before it, or a load and one number: "24kg, 100 in sets of 20"."""
+        told = self.out.found
+        if len(told) == 2 and told[0].size == 1 and not told[0].at and told[0].factors[0][0].role in LOADED:
+            told = told[1:]
+        return len(told) == 1 and told[0].size == 1
+
     def _sets_of(self, piece: Piece) -> None:
         found = self.out.found
-        if len(found) == 1 and found[0].size == 1:
+        if self._told_whole():
             self.out.total = True  # "100 push ups in sets of 20"
         elif found and found[-1].size == 1 and found[-1].factors[0][-1].role is Role.REPS:
             self.out.dangling = True  # "100: 30 reps in sets of 5"

@@ -10,6 +10,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 TOTALS = (Role.BARE, Role.REPS)
+LOADED = (Role.LOAD, Role.PLURAL, Role.CHANGE)
 LEAST_WITH_A_TOTAL = 3
 LOADS = (Role.BARE, Role.LOAD)
 MARKED = frozenset(("times", "kind", "efforts", "side", "missed", "plus", "again", "failure", "in_brackets"))
@@ -114,17 +115,32 @@ def split_total(chunks: Chunks) -> None:
     if total is not None:
         del chunks.found[total]  # "8 8 8, total 24"
         return
+    load = _load_ahead(numbers)
+    if load is not None:
+        numbers = numbers[1:]  # "28k: 100 total in sets of 20"
     if len(numbers) == 2 and numbers[1].role is Role.SETS and numbers[1].value:
         reps = numbers[0]._replace(value=numbers[0].value / numbers[1].value, role=Role.REPS)
         chunks.loose += numbers[:1]  # "50 reps total in 5 sets": perhaps ten each
-        chunks.found = [Chunk([(numbers[1],), (reps,)])] if reps.value % 1 == 0 else chunks.found
+        chunks.found = [_group(numbers[1], reps, load)] if reps.value % 1 == 0 else chunks.found
         return
     whole, each = (numbers + numbers)[:2] if len(numbers) in (1, 2) else (None, None)
     if whole is None or each is None or len(numbers) < 2 or each.value < 1 or whole.value % each.value:
         chunks.loose += numbers[:1]
         return
     sets = whole._replace(value=whole.value / each.value, role=Role.SETS)
-    chunks.found = [Chunk([(sets,), (each._replace(role=Role.REPS),)])]
+    chunks.found = [_group(sets, each._replace(role=Role.REPS), load)]
+
+
+def _group(sets: Piece, reps: Piece, load: Piece | None) -> Chunk:
+    group = Chunk([(sets,), (reps,)])
+    group.at = () if load is None else (load,)
+    return group
+
+
+def _load_ahead(numbers: list[Piece]) -> Piece | None:
+    """The load told with its unit in front of a total and its parts."""
+    told = len(numbers) > 2 and numbers[0].role in LOADED
+    return numbers[0] if told and not any(one.role is Role.LOAD for one in numbers[1:]) else None
 
 
 def _place_of_total(chunks: Chunks) -> int | None:

@@ -14,7 +14,12 @@ from engine.reading.kinds import K
 from engine.reading.pieces import DECIMAL_ENDINGS, MOST_REPS_OF_A_LOADED_SET, NOTHING, Piece
 from engine.reading.spelled_numbers import SpelledNumbers
 from engine.reading.tokens import Shape, Token
+from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
+
+STEP = Decimal("1.25")
+"""The smallest step of the usual plates. Common practice, no source."""
+UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 
 
 @dataclass(slots=True)
@@ -71,6 +76,8 @@ class DecimalCommas(SpelledNumbers):
         usual = whole % Decimal("2.5") == 0 and value % Decimal("2.5") != 0
         if usual and (value > MOST_REPS_OF_A_LOADED_SET or self._behind_a_pair() or self._times_at(at + 3)):
             return True
+        if whole % STEP == 0 and value % STEP != 0 and self._loads_what_follows(at + 3):
+            return True
         if value <= MOST_REPS_OF_A_LOADED_SET and not usual and not self._times_at(at + 3):
             return False
         return self._doubtful()
@@ -81,6 +88,24 @@ class DecimalCommas(SpelledNumbers):
             return True
         sign = self.tokens[at - 1] if at else None
         return sign is not None and sign.text in "+-" and self._signs_a_change(at - 1, sign)
+
+    def _loads_what_follows(self, at: int) -> bool:
+        """Right behind a loaded lift, "27,5 3x10", "27,5: 10 9 8" and "27,5 10 9 8": reps told with a comma between two
+        of them would not go on in another way.
+        """
+        told = self.out[:-1] if self.out and self.out[-1].kind is K.COLON else self.out
+        if not told or told[-1].kind is not K.NAME or self._is_of_the_body(told[-1]):
+            return False
+        if self._sign_at(at, ":") and self._is_number(at + 1):
+            return True
+        first, second = self._token(at), self._token(at + 1)
+        if first is None or first.glued or first.shape is not Shape.NUMBER or second is None:
+            return False
+        return second.text in ("x", "/") or (second.shape is Shape.NUMBER and not second.glued)
+
+    def _is_of_the_body(self, name: Piece) -> bool:
+        known = [self.catalogue.exercises.get(one) for one in name.names]
+        return any(one is None or one.loading in UNLOADED for one in known)
 
     def _doubtful(self) -> bool:
         self.comma_in_doubt = True

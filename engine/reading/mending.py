@@ -11,12 +11,13 @@ from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
 from engine.catalogue.typos import LONGEST_MENDED, remainders
+from engine.catalogue.word_order import LITTLE
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
 from engine.reading.pieces import Piece
 from engine.values.ids import ExerciseName
 
-MOST_WORDS = 4
+MOST_WORDS = 5
 MOST_UNKNOWN = 16
 MOST_MENDED = 6
 LONGEST_TALK = 12
@@ -92,9 +93,10 @@ def _mend_at(
 
 def _may_be_one_word(words: list[Piece], catalogue: Catalogue) -> bool:
     """Whether none of the words means something of its own: "best squat" is no "beltsquat", nor "bln press" another
-    press.
+    press; "squat zbs" is no "squats".
     """
-    if words[-1].kind is K.NAME:
+    first, last = words
+    if last.kind is K.NAME or (first.kind is K.NAME and len(last.text) <= SHORTEST):
         return False
     return not any(plain_word(word.text) in catalogue.typos.ordinary for word in words)
 
@@ -102,15 +104,23 @@ def _may_be_one_word(words: list[Piece], catalogue: Catalogue) -> bool:
 def _windows(out: list[Piece], at: int) -> Iterator[tuple[int, int]]:
     """The runs of words around `at`, longest first."""
     low = at
-    while low > 0 and at - low < MOST_WORDS - 1 and _is_word(out[low - 1]):
+    while low > 0 and at - low < MOST_WORDS - 1 and _goes_on(out, low - 1):
         low -= 1
     high = at + 1
-    while high < len(out) and high - at < MOST_WORDS and _is_word(out[high]):
+    while high < len(out) and high - at < MOST_WORDS and _goes_on(out, high):
         high += 1
     for length in range(min(MOST_WORDS, high - low), 0, -1):
         for start in range(max(low, at - length + 1), min(at, high - length) + 1):
-            yield start, start + length
+            if out[start].kind in NEIGHBOURS and out[start + length - 1].kind in NEIGHBOURS:
+                yield start, start + length
 
 
-def _is_word(piece: Piece) -> bool:
-    return piece.kind in NEIGHBOURS
+def _goes_on(out: list[Piece], at: int) -> bool:
+    """Whether a name may go on here: a word, or between two words a little one or a hyphen ("kh-bankdruekcen")."""
+    piece = out[at]
+    if piece.kind in NEIGHBOURS:
+        return True
+    between = 0 < at < len(out) - 1 and out[at - 1].kind in NEIGHBOURS and out[at + 1].kind in NEIGHBOURS
+    if piece.kind is K.DASH:
+        return between and piece.glued and out[at + 1].glued
+    return between and plain_word(piece.text) in LITTLE

@@ -26,8 +26,9 @@ def modifier_of(pieces: Sequence[Piece], at: int, cut: Piece | None) -> str:
     before = pieces[at - 1] if at else None
     if before is not None and len(before.text) > 1 and _may_modify(before, pieces, at, cut):
         return "" if at > 1 and pieces[at - 2].text in PRONOUNS else before.text
-    after = pieces[at + 1] if at + 1 < len(pieces) else None
-    second = pieces[at + 2].kind if at + 2 < len(pieces) else None
+    at += 1 + (at + 1 < len(pieces) and pieces[at + 1].kind is K.DASH and pieces[at + 1].glued)
+    after = pieces[at] if at < len(pieces) else None
+    second = pieces[at + 1].kind if at + 1 < len(pieces) else None
     modifies = after is not None and after.kind in MODIFYING and second in COUNTS and len(after.text) > 1
     return after.text if modifies and after is not None else ""
 

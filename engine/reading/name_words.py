@@ -1,8 +1,8 @@
 """Words beside a name that make another name of it, in whatever order: "squat paused", "deadlift with the trap bar".
 
 window = ( word | name )* name ( word | name )*      nothing but words between two signs or numbers
-The longest window whose words own an exercise is that exercise. Little words between them ("with the", "on a") say
-nothing. Two names in a row are one only where one of them alone may be the whole ("curl hammer").
+The longest window whose words own an exercise is that exercise. Two names in a row are one only where one of them alone
+may be the whole ("curl hammer").
 """
 
 from __future__ import annotations
@@ -19,15 +19,15 @@ WORDS = frozenset(
     (K.PLAIN, K.NOTE, K.VARIANT, K.PAUSE, K.SETTING, K.JOINT, K.MUSCLE, K.BAND, K.BAR, K.BODY, K.HEADING, K.RESERVE)
 ) | {K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.EACH, K.ADDED, K.ASSISTED, K.PLATE}
 LINKS = frozenset((K.WITH, K.FILLER))
-AT_NO_END = LINKS | {K.SLASH}
-LITTLE = frozenset(("with", "w", "a", "an", "the", "on", "to", "in", "from", "my", "style", "variation"))
+GLUE = frozenset((K.SLASH, K.DASH))
+AT_NO_END = LINKS | GLUE
 MOST_BESIDE = 3
 """How many words on each side of a name are tried."""
 
 
 def may_make_names(kinds: set[K], names: int) -> bool:
-    """Whether pieces of these kinds may hold words that make another name of one."""
-    return K.NAME in kinds and (names > 1 or not kinds.isdisjoint(WORDS))
+    """Whether pieces of these kinds, so many names among them, may hold words that make another name of one."""
+    return names > 1 or (names > 0 and not kinds.isdisjoint(WORDS))
 
 
 def with_words_beside(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
@@ -49,18 +49,27 @@ def _longest(
 ) -> tuple[int, int, tuple[ExerciseName, ...]] | None:
     for start, end in _windows(pieces, at):
         window = pieces[start:end]
-        if not {window[0].kind, window[-1].kind}.isdisjoint(AT_NO_END) or not _slashes_link(window):
+        if not {window[0].kind, window[-1].kind}.isdisjoint(AT_NO_END) or not _signs_link(window):
             continue
         words = _words(window, cleaned)
         names = catalogue.of_words(words)
+        if not names and any(_is_misspelt(piece, catalogue) for piece in window):
+            names = catalogue.closest_of_words(words)
         if names and _is_one(window, names, catalogue):
             return start, end, names
     return None
 
 
-def _slashes_link(window: list[Piece]) -> bool:
-    """Whether each slash is that of "w/"; any other parts two lifts."""
-    return all(before.text == "w" for before, piece in pairwise(window) if piece.kind is K.SLASH)
+def _is_misspelt(piece: Piece, catalogue: Catalogue) -> bool:
+    """Whether a slip may be in it: a word that nobody knows, or a name that was mended."""
+    return piece.kind is K.PLAIN or (piece.kind is K.NAME and piece.text not in catalogue.phrases)
+
+
+def _signs_link(window: list[Piece]) -> bool:
+    """Whether each slash is that of "w/" and each dash a hyphen; any other parts two lifts."""
+    if any(before.text != "w" for before, piece in pairwise(window) if piece.kind is K.SLASH):
+        return False
+    return all(piece.glued and after.glued for piece, after in pairwise(window) if piece.kind is K.DASH)
 
 
 def _windows(pieces: list[Piece], at: int) -> Iterator[tuple[int, int]]:
@@ -76,18 +85,13 @@ def _windows(pieces: list[Piece], at: int) -> Iterator[tuple[int, int]]:
 
 
 def _is_word(piece: Piece) -> bool:
-    return piece.kind is K.NAME or piece.kind in WORDS or piece.kind in LINKS or _ends_a_link(piece)
-
-
-def _ends_a_link(piece: Piece) -> bool:
-    """ "w/": the sign glued to the letter."""
-    return piece.kind is K.SLASH and piece.glued
+    return piece.kind is K.NAME or piece.kind in WORDS or piece.kind in LINKS or (piece.kind in GLUE and piece.glued)
 
 
 def _words(window: list[Piece], cleaned: str) -> list[str]:
-    """The normalised words of a window as typed, without the little ones."""
+    """The normalised words of a window as typed."""
     typed = cleaned[window[0].start : window[-1].end]
-    return [word for part in typed.split() for word in normalise(part).split() if word not in LITTLE]
+    return [word for part in typed.split() for word in normalise(part).split()]
 
 
 def _is_one(window: list[Piece], names: tuple[ExerciseName, ...], catalogue: Catalogue) -> bool:

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import Role
+from engine.reading.pieces import Piece, Role
 from engine.reading.segments import Entry
 from engine.reading.values import Context
 from engine.values.exercise import Equipment, Loading
@@ -85,11 +85,16 @@ def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     for piece in entry.pieces:
         if piece.kind is not K.VARIANT:
             continue
-        owners = catalogue.owners(f"{piece.text} {_without_equipment(entry.phrase)}")
-        if owners:
-            return owners
-        entry.doubtful = entry.doubtful or piece.text in BARS
+        for said in (_without_equipment(entry.phrase), *entry.names):
+            if owners := catalogue.owners(f"{piece.text} {said}"):
+                return owners
+        entry.doubtful = entry.doubtful or (piece.text in BARS and not _is_easy(piece, entry))
     return entry.names
+
+
+def _is_easy(piece: Piece, entry: Entry) -> bool:
+    """ "squat 70 3x8 ez": behind the numbers of a lift that no such bar is for, the two letters say easy."""
+    return piece.text == "ez" and entry.pieces[0] is not piece
 
 
 def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

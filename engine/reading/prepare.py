@@ -20,6 +20,7 @@ from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.relative_loads import with_relative_loads, with_steps_up
 from engine.reading.tokens import Shape, Token, clean, tokenize
+from engine.reading.tries import with_tries
 from engine.reading.values import Context
 from engine.reading.week_headings import with_weeks
 
@@ -86,6 +87,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
         pieces = with_equipment(pieces, catalogue)
+    if K.MISS in kinds:
+        pieces = with_tries(pieces)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
 
 

@@ -18,6 +18,7 @@ from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.modifiers import COUNTS, MODIFYING, modifier_of
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_sets import (
@@ -53,6 +54,7 @@ SILENT = frozenset(
 MODES = frozenset((K.WARMUP, K.WORKING))
 SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
+UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH))
 HEADING = "a heading"
 
 
@@ -235,11 +237,15 @@ class Segmenter:
         target.pieces += clause.pieces
 
     def _unknown_head(self, clause: Clause) -> str:
-        """The unknown words in front of the clause's first number; empty where none stand there."""
+        """The unknown words in front of the clause's first number; empty where none stand there, or where they are
+        the reason of what follows: "kids awake so only 2 sets".
+        """
         words: list[str] = []
         for piece in clause.pieces[: clause.counts[0]]:
             if piece.kind in (K.PLAIN, K.UNRELATED) and len(piece.text) > 1:
                 words.append(piece.text)
+            elif words and piece.text in phrasebook().cues["so"]:
+                words = []
         return " ".join(words)
 
     def _named(self, clause: Clause) -> None:
@@ -318,13 +324,13 @@ class Segmenter:
         return []
 
     def _beside_another(self, clause: Clause, start: int) -> bool:
-        """Two names with nothing between them say one thing that the catalogue does not know."""
+        """Two names with nothing or unknown words between them say one thing that the catalogue does not know."""
         at = next((name for name in clause.names if name >= start), 0)
         place = clause.names.index(at)
         if place == 0:
             return False
         between = clause.pieces[clause.names[place - 1] + 1 : at]
-        return not between
+        return all(piece.kind in UNKNOWN_BETWEEN for piece in between)
 
     def _share_each(self, place: int, entry: Entry) -> None:
         """ "ohp 40 / chins bw, 3x6 each": a load each, and the counts of both."""

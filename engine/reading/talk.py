@@ -92,6 +92,8 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             continue
         if place and clause and (_turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)):
             plans, clause = False, _with_name(clause, named)
+        elif place and _heads_a_plan(clauses[place - 1]) and _counts(clause) and not _names(clause):
+            plans = True
         elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
@@ -304,12 +306,18 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     if cued and not AHEAD.isdisjoint(ahead):
         return True
     if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
-        return True
+        return not _is_the_reason(clause[:first_number])
     if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number])):
         return True
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
     return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
+
+
+def _is_the_reason(ahead: list[Piece]) -> bool:
+    """ "slept badly so 3x8 60": what the sets were like for."""
+    so = phrasebook().cues["so"]
+    return any(piece.text in so for piece in ahead) and AHEAD.isdisjoint([piece.kind for piece in ahead])
 
 
 def _is_marked_planned(behind: list[Piece]) -> bool:
@@ -388,6 +396,19 @@ def _opens_plans(clause: list[Piece]) -> bool:
     cues = {piece.kind for piece in clause if piece.kind in BEHIND}
     left_out = cues == {K.NEVER} and not _counts(clause)  # "didn't do squats, leg press 3x12 160"
     return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
+
+
+def _heads_a_plan(clause: list[Piece]) -> bool:
+    """ "tomorrow is legs, 4x8 with 65": what a day ahead is for, and its numbers, which name no lift."""
+    kinds = {piece.kind for piece in clause}
+    return K.TOMORROW in kinds and not HEADINGS.isdisjoint(kinds) and K.NAME not in kinds and not _counts(clause)
+
+
+HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
+
+
+def _names(clause: list[Piece]) -> bool:
+    return any(piece.kind is K.NAME for piece in clause)
 
 
 def _counts(pieces: list[Piece]) -> int:

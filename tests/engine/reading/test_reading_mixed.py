@@ -393,7 +393,7 @@ from tests.engine.reading.saying import said, situation
         pytest.param(
             "curl 12,5 3x12",
             situation(doing="dumbbell curl"),
-            "ask: dumbbell curl 12, 5, 3×12 | dumbbell curl 3×12 at 12.5 kg each",
+            "dumbbell curl 3×12 at 12.5 kg each",
             id="curl 12,5 3x12",
         ),
         pytest.param(

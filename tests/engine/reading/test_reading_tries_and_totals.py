@@ -1,0 +1,89 @@
+"""Tries told in words, totals with a load, reasons in front of sets, decimal commas in front of a group, plans for a day."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import said, situation
+
+BENCHED = situation(doing="barbell bench press")
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    [
+        pytest.param(
+            "failed 145 bench three times", situation(), "barbell bench press 3×0 at 145 kg missed", id="misses alone"
+        ),
+        pytest.param(
+            "missed power clean 85, then nailed it",
+            situation(),
+            "power clean 0 at 85 kg missed, 1 at 85 kg",
+            id="a miss and a made one",
+        ),
+        pytest.param(
+            "snatch 65: miss, miss, made it",
+            situation(),
+            "snatch 2×0 at 65 kg missed, 1 at 65 kg",
+            id="tries in a list",
+        ),
+        pytest.param(
+            "missed 150 deadlift twice, got it on the third",
+            situation(),
+            "conventional deadlift 2×0 at 150 kg missed, 1 at 150 kg",
+            id="the try that was made agrees",
+        ),
+        pytest.param(
+            "bench 95x4+1 miss", situation(), "barbell bench press 4 at 95 kg missed", id="reps told beside a miss"
+        ),
+        pytest.param(
+            "swings 16k: 80 total in sets of 20", situation(), "kettlebell swing 4×20 at 16 kg", id="a total at a load"
+        ),
+        pytest.param("chins +5kg, 24 in sets of 6", situation(), "chin-up 4×6 at +5 kg", id="a total at a load added"),
+        pytest.param(
+            "bench 55kg 40 reps total in 4 sets",
+            situation(),
+            "ask: barbell bench press 4×10 at 55 kg",
+            id="a total in so many sets is asked",
+        ),
+        pytest.param("kids awake so only 2x8 60", BENCHED, "barbell bench press 2×8 at 60 kg", id="a reason ahead"),
+        pytest.param("slept badly so 3x8 60", BENCHED, "barbell bench press 3×8 at 60 kg", id="talk that is a reason"),
+        pytest.param("zumba 3x8 60", BENCHED, "ask: ", id="unknown words that are no reason"),
+        pytest.param(
+            "barbell curl 22,5 3x10", situation(), "barbell curl 3×10 at 22.5 kg", id="comma ahead of a group"
+        ),
+        pytest.param(
+            "barbell row 57,5: 9,9,8",
+            situation(),
+            "barbell row 2×9 at 57.5 kg, 8 at 57.5 kg",
+            id="comma ahead of a colon",
+        ),
+        pytest.param(
+            "lateral raise 7,5 12/12/10",
+            situation(),
+            "dumbbell lateral raise 2×12 at 7.5 kg each, 10 at 7.5 kg each",
+            id="comma ahead of a list",
+        ),
+        pytest.param(
+            "bench 10,8 3x5", situation(), "ask: barbell bench press 10, 8, 3×5", id="no step of plates: a list, asked"
+        ),
+        pytest.param(
+            "squat 75 3x8 ez", situation(), "barbell back squat 3×8 at 75 kg", id="ez behind the numbers is easy"
+        ),
+        pytest.param(
+            "ez curl 22.5 3x8", situation(), "ez-bar curl 3×8 at 22.5 kg", id="ez in front of a curl is its bar"
+        ),
+        pytest.param("tomorrow is legs, 4x6 with 90", situation(), "no sets", id="a plan for a day"),
+        pytest.param("morgen Beine, 4x6 mit 90", situation(), "no sets", id="a plan for a day in German"),
+        pytest.param("mañana toca pecho, 4x6 con 90", situation(), "no sets", id="a plan for a day in Spanish"),
+        pytest.param(
+            "tomorrow legs, bench 4x6 70", situation(), "barbell bench press 4×6 at 70 kg", id="a lift named is today's"
+        ),
+        pytest.param(
+            "first proper pull ups: 3 2 2", situation(), "pull-up 3, 2×2", id="an adjective that changes nothing"
+        ),
+    ],
+)
+def test_what_is_told(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
