@@ -63,7 +63,7 @@ class TypoIndex:
         told = [word for word in words if word not in LITTLE]
         if not 1 < len(told) <= MOST_WORDS:
             return ()
-        ways = [self._ways(word, alone=False) for word in told]
+        ways = [tuple(way for way in self._ways(word, alone=False) if way[1] not in LITTLE) for word in told]
         return _nearest(ways, known, telling_words) if all(ways) else ()
 
     def _ways(self, word: str, *, alone: bool) -> tuple[Way, ...]:

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue, normalise
+from engine.catalogue.word_order import LITTLE
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.values.ids import ExerciseName
@@ -49,7 +50,7 @@ def _longest(
 ) -> tuple[int, int, tuple[ExerciseName, ...]] | None:
     for start, end in _windows(pieces, at):
         window = pieces[start:end]
-        if not {window[0].kind, window[-1].kind}.isdisjoint(AT_NO_END) or not _signs_link(window):
+        if _says_nothing(window[0]) or _says_nothing(window[-1]) or not _signs_link(window):
             continue
         words = _words(window, cleaned)
         names = catalogue.of_words(words)
@@ -58,6 +59,11 @@ def _longest(
         if names and _is_one(window, names, catalogue):
             return start, end, names
     return None
+
+
+def _says_nothing(piece: Piece) -> bool:
+    """Whether no name begins or ends with it."""
+    return piece.kind in AT_NO_END or piece.text in LITTLE
 
 
 def _is_misspelt(piece: Piece, catalogue: Catalogue) -> bool:

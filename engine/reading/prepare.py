@@ -77,6 +77,14 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
     if K.UNRELATED in kinds:
         pieces = _with_rows(pieces, catalogue)
+    pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
+    if K.MISS in kinds:
+        pieces = with_tries(pieces)
+    return pieces, kinds if pieces is walked else kinds_of(pieces)
+
+
+def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
+    """The pieces, which were of these kinds, with what stands beside the names put to them."""
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and names[0] == LOG:
         pieces = _without_verb(pieces)
@@ -87,9 +95,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
         pieces = with_equipment(pieces, catalogue)
-    if K.MISS in kinds:
-        pieces = with_tries(pieces)
-    return pieces, kinds if pieces is walked else kinds_of(pieces)
+    return pieces
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:

@@ -1,4 +1,4 @@
-"""Tries told in words, totals with a load, reasons in front of sets, decimal commas in front of a group, plans for a day."""
+"""Tries told in words, totals with a load, reasons ahead of sets, decimal commas ahead of a group, plans for a day."""
 
 from __future__ import annotations
 
