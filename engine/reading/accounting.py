@@ -68,7 +68,7 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
     plural = Role.PLURAL in chunks.roles and exercise.loading is Loading.BAR
     if plural and any(map(_is_plural_load, numbers_in(chunks))):
         return True  # "bench 3x8 90s": rest, plates or dumbbells
-    if exercise.loading is Loading.BODY and not chunks.added and _may_be_her_weight(chunks):
+    if exercise.loading is Loading.BODY and (_heads_with_their_sum(chunks) or _may_be_her_weight(chunks)):
         return True
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)
 
@@ -77,6 +77,14 @@ def _goes_another_way(pieces: Sequence[Piece]) -> bool:
     """ "40 yards": a way that is not told in metres."""
     roles = {piece.role for piece in pieces}
     return Role.NOT_A_SET in roles and Role.METRES not in roles
+
+
+def _heads_with_their_sum(chunks: Chunks) -> bool:
+    """ "100 push ups: 40, 30, 20, 10": the first number is what the others come to."""
+    if not all([chunk.size == 1 for chunk in chunks.found]):
+        return False
+    told = [number.value for number in numbers_in(chunks)]
+    return len(told) > 2 and told[0] >= LEAST_FAR_OFF_REPS and told[0] == sum(told[1:])
 
 
 def _is_plural_load(number: Piece) -> bool:
@@ -110,6 +118,8 @@ ALL_WORDS = frozenset(
 
 def _may_be_her_weight(chunks: Chunks) -> bool:
     """ "pull ups 82kg 3x8"."""
+    if chunks.added:
+        return False
     told = [*numbers_in(chunks), *[number for chunk in chunks.found for number in chunk.at]]
     loads = [number for number in told if number.role is Role.LOAD]
     return any(number.value >= MOST_ADDED_WITHOUT_A_SIGN[number.unit or Unit.KG] for number in loads)

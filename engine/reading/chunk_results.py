@@ -40,6 +40,8 @@ class ResultChunks(NumberChunks):
     def last_set(self, piece: Piece) -> None:
         """ "3x8 70, last set only 6", "last set @9": the reps or the effort of the group's last set."""
         self.at += 1
+        if self._kind(0) is K.EACH or (self._kind(0) in (K.OF, K.FILLER) and self._kind() is K.EACH):
+            self.out.dangling = True  # "last set of each to failure"
         self._one_of_the_sets(LAST_SET)
 
     def ordinal_set(self, piece: Piece) -> None:

@@ -70,19 +70,22 @@ class SummedChunks:
                 return
             if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
                 return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
-            if self._kind(2) is K.FAILURE and self.pieces[self.at + 2].text == FAILED:
-                chunk.missed = True  # "100x4+1 fail"
-                self.at += 3
+            if self._missed_next(chunk):
                 return
-            if self._kind(2) is K.MISS:
-                self.at += 2  # "100x4+1 miss": four made, and the next one missed
-                return
-            if self._kind(2) is K.PLAIN:
-                self.out.dangling = True  # "6 + 3 kipping": of what a word says that nobody knows
+            self.out.dangling = self.out.dangling or self._kind(2) is K.PLAIN  # "6 + 3 kipping": of what?
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
+
+    def _missed_next(self, chunk: Chunk) -> bool:
+        """ "100x4+1 miss": four made, and the next one missed."""
+        if self._kind(2) is K.FAILURE and self.pieces[self.at + 2].text == FAILED:
+            chunk.missed = True  # "100x4+1 fail"
+            self.at += 3
+            return True
+        self.at += 2 * (self._kind(2) is K.MISS)
+        return self._kind(0) is K.MISS
 
     def _told_of_all(self) -> bool:
         """Whether the mark that stands here is told of every set so far: "all to failure", "both @9", "each rpe 8"."""

@@ -1,6 +1,7 @@
 """Rounds: several exercises done in turn so many times, and which exercises of a message belong to them.
 
-rounds = NUMBER "rounds" [ ":" | "of" ] exercises     up to an empty line, or a "then" that begins a line or sentence
+rounds = "(" exercises ")" "x" NUMBER | NUMBER "x" "(" exercises ")"
+       | NUMBER "rounds" [ ":" | "of" ] exercises     up to an empty line, or a "then" that begins a line or sentence
        | ( "circuit" | "superset" ) "x" NUMBER exercises
        | exercises NUMBER "rounds"                    where the words end their line or sentence: what stands ahead
 """
@@ -11,10 +12,10 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, Role
 
 MOST_ROUNDS = 20
-TAKEN_IN_TURN = frozenset((K.ROUNDS, K.SUPERSET))
+TAKEN_IN_TURN = frozenset((K.ROUNDS, K.SUPERSET, K.OPEN))
 COUNTS = frozenset((K.NUMBER, K.COUNT, K.BAR))
 SENTENCE_STARTS = frozenset((K.LINE, K.STOP))
 ENDS = frozenset((K.LINE, K.STOP, K.COMMA, K.THEN, None))
@@ -35,12 +36,51 @@ class Rounds(NamedTuple):
 
 def without_rounds(pieces: list[Piece]) -> tuple[list[Piece], Rounds | None]:
     """The pieces without "3 rounds of", and what it reaches over; None where no rounds are told."""
+    pieces = _without_numbers_of_rounds(pieces)
     for at, piece in enumerate(pieces):
+        if piece.kind is K.OPEN and (found := _bracketed(pieces, at)) is not None:
+            return found
         if piece.kind is K.ROUNDS and at and _counts_rounds(pieces[at - 1]):
             return _reaching(pieces, at)
-        if piece.kind in TAKEN_IN_TURN and _is_multiplied(pieces, at):
+        if piece.kind in (K.ROUNDS, K.SUPERSET) and _is_multiplied(pieces, at):
             return _multiplied(pieces, at)
     return pieces, None
+
+
+def _without_numbers_of_rounds(pieces: list[Piece]) -> list[Piece]:
+    """ "bench 80x8 round 2 bench 80x7": which round it is, and no count of them."""
+    out: list[Piece] = []
+    at = 0
+    while at < len(pieces):
+        behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
+        numbered = pieces[at].kind is K.ROUNDS and behind in ([K.NUMBER, K.NAME], [K.NUMBER, K.COLON])
+        if numbered and out and out[-1].kind is not K.LINE and pieces[at + 1].role is Role.BARE:
+            out.append(pieces[at]._replace(kind=K.STOP))
+            at += 2 + (behind[1] is K.COLON)
+        else:
+            out.append(pieces[at])
+            at += 1
+    return out
+
+
+def _bracketed(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds] | None:
+    """ "(bench 80x8, pulldown 60x10) x3", "3x (bench 80x8, pulldown 60x10)"; None where brackets hold fewer lifts."""
+    close = next((place for place in range(at, len(pieces)) if pieces[place].kind is K.CLOSE), at)
+    if [piece.kind for piece in pieces[at:close]].count(K.NAME) < LIFTS_IN_TURN:
+        return None
+    inside, ahead, behind = pieces[at + 1 : close], pieces[:at], pieces[close + 1 :]
+    if [piece.kind for piece in behind[:2]] == [K.TIMES, K.NUMBER]:
+        count, behind = behind[1], behind[2:]
+    elif [piece.kind for piece in ahead[-2:]] == [K.NUMBER, K.TIMES]:
+        count, ahead = ahead[-2], ahead[:-2]
+    else:
+        return None
+    if not _counts_rounds(count):
+        return None
+    return ahead + inside + behind, Rounds(int(count.value), inside[0].start, pieces[close].start)
+
+
+LIFTS_IN_TURN = 2
 
 
 def _is_multiplied(pieces: list[Piece], at: int) -> bool:

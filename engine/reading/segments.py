@@ -13,6 +13,7 @@ from datetime import date
 from itertools import pairwise
 from typing import NamedTuple
 
+from engine.reading.choices import MOST_SETS
 from engine.reading.dates import WHY_NOT
 from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.kinds import K
@@ -375,6 +376,27 @@ class Segmenter:
                 self.entries[place - 1].shared_in_doubt = True
 
 
+def _may_be_in_turn(first: Entry, second: Entry) -> bool:
+    """ "bench 80x8 + pulldown 60x10 x3", "80x8 ss pulldown 60x10 3 sets": of both in turn, or of the last alone?"""
+    cut = second.pieces[0].kind if second.pieces else None
+    kinds = [piece.kind for piece in second.pieces]
+    often = kinds[-3:] == [K.NUMBER, K.TIMES, K.NUMBER] and kinds.count(K.TIMES) > 1
+    often = (
+        often
+        or kinds[-1:] == [K.ONCE]
+        or kinds[-2:] == [K.NUMBER, K.TIMES]
+        or any(piece.role in SO_OFTEN for piece in second.pieces[-2:])
+    )
+    if not often or cut in APART or not (first.names and second.names):
+        return False
+    told = [piece for piece in first.pieces if piece.kind is K.NUMBER]
+    return len(told) == 2 and [piece.kind for piece in first.pieces].count(K.TIMES) == 1 and told[0].value > MOST_SETS
+
+
+SO_OFTEN = frozenset((Role.SETS, Role.TIMES))
+APART = frozenset((K.COMMA, K.LINE, K.STOP, K.THEN, K.QUESTION))
+
+
 def _ends_before_a_name(clause: Clause, part: Clause, end: int) -> bool:
     """ "bench 3x8 80 after 3x10 12 flies": two groups, and the second may be that of the name behind them."""
     last_name = clause.names[-1]
@@ -409,6 +431,8 @@ def entries(pieces: list[Piece], kinds: set[K] | None = None) -> list[Entry]:
     found = Segmenter().run(pieces)
     for entry in found if by_the_clock else ():
         entry.shared_in_doubt = True
+    for first, second in pairwise(found) if len(found) > 1 else ():
+        second.shared_in_doubt |= _may_be_in_turn(first, second)
     return found
 
 
