@@ -4,6 +4,7 @@ entry = [ separator ] form [ effort ] [ separator ]          an effort behind on
 form  = SETS "x" REPS LOAD | LOAD SETS "x" REPS | SETS "x" REPS "@" LOAD      3x8 60
       | LOAD REPS REPS ...                                                   60 8 8 7
       | LOAD "x" REPS [ "," ] LOAD "x" REPS ...                              80x5, 85x3
+      | LOAD "x" REPS "," REPS ... | LOAD "x" REPS "x" SETS                  60x8,8,7     100x5x3
       | REPS REPS ... | SETS "x" REPS                                        of a lift of the body: 9 8 7
 
 In these forms no number can be anything else: a LOAD has its unit, or is more than anyone counts in reps. So there is
@@ -72,7 +73,7 @@ def plain_numbers(pieces: Sequence[Piece]) -> PlainNumbers | None:
     numbers = [piece for piece in told if piece.kind is K.NUMBER]
     if len([number for number in numbers if number.role in PLAIN_ROLES]) < len(numbers):
         return None
-    if not all([_is_plain(number) for number in numbers]) or not _are_apart(told):
+    if not all([_is_plain(number) for number in numbers]) or not _are_apart(told, form.is_joined):
         return None
     return PlainNumbers(numbers, form.groups, form.prior, effort)
 
@@ -92,12 +93,15 @@ def _is_plain(number: Piece) -> bool:
     return not number.spelled and not number.failure and number.text[-1] != "½"
 
 
-def _are_apart(told: Sequence[Piece]) -> bool:
-    """Whether no sign joins what stands beside it but an "x", which stands as near to the one as to the other."""
+def _are_apart(told: Sequence[Piece], is_joined: bool) -> bool:
+    """Whether no sign joins what stands beside it but an "x", which stands as near to the one as to the other.
+
+    Shape: `is_joined`: a comma may join, too.
+    """
     for at, piece in enumerate(told):
         if piece.kind is K.TIMES and piece.glued is not told[at + 1].glued:
             return False
-        if piece.kind is K.COMMA and told[at + 1].glued:
+        if piece.kind is K.COMMA and not is_joined and told[at + 1].glued:
             return False
     return True
 
@@ -110,6 +114,15 @@ def _counts_and_load(numbers: Sequence[Piece], traits: Traits) -> list[Group] | 
 def _load_and_counts(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
     load, sets, reps = numbers
     return _group(sets, reps, load, traits)
+
+
+def _load_reps_and_sets(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    load, reps, sets = numbers
+    return _group(sets, reps, load, traits) if sets.value <= reps.value else None
+
+
+def _load_and_list(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    return None if traits.body else _listed(numbers, traits)
 
 
 def _group(sets: Piece, reps: Piece, load: Piece, traits: Traits) -> list[Group] | None:
@@ -156,11 +169,15 @@ def _counts_sets(number: Piece) -> bool:
 
 
 class PlainForm(NamedTuple):
-    """`prior`: how likely it is before anything is known. `is_rated`: an effort behind it is that of all its sets."""
+    """`prior`: how likely it is before anything is known. `is_rated`: an effort behind it is that of all its sets.
+
+    `is_joined`: a comma in it may touch the numbers on both sides, and tells the same.
+    """
 
     groups: Form
     prior: float = PLAINLY
     is_rated: bool = False
+    is_joined: bool = False
 
 
 N, X = K.NUMBER, K.TIMES
@@ -171,6 +188,8 @@ FORMS: dict[tuple[K, ...], PlainForm] = {
     **{(N, K.COMMA) * count + (N,): PlainForm(_listed) for count in range(1, MOST_LISTED)},
     **{(N, X, N) * count: PlainForm(_paired, is_rated=count == 1) for count in range(1, MOST_PAIRS + 1)},
     **{(N, X, N, K.COMMA) * count + (N, X, N): PlainForm(_paired) for count in range(1, MOST_PAIRS)},
+    **{(N, X, N) + (K.COMMA, N) * count: PlainForm(_load_and_list, is_joined=True) for count in range(1, MOST_LISTED)},
+    (N, X, N, X, N): PlainForm(_load_reps_and_sets, is_rated=True),
     (N, X, N, N): PlainForm(_counts_and_load, is_rated=True),
     (N, N, X, N): PlainForm(_load_and_counts, is_rated=True),
     (N, X, N, K.AT, N): PlainForm(_counts_and_load, RATHER, is_rated=True),

@@ -206,6 +206,8 @@ DOUBTED = "with a question mark behind it I am not sure that it is a set; send i
 def _outcome(
     parts: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared, context: Context
 ) -> Outcome:
+    if len(parts) == 1 and parts[0].readings and parts[0].doubt is None and not crowded(parts):
+        return _logged(parts, told, note, pain, context, prepared)
     parts = settled(parts, told, prepared) or parts
     come_to_sets = [part for part in parts if part.readings]
     lost = [part for part in parts if not part.readings and not part.is_bare_name]
