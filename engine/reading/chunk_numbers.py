@@ -22,11 +22,17 @@ from engine.reading.pieces import Piece, Role
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
+SAYING = frozenset((K.FILLER, K.NOTE))
+WAS = frozenset(("was", "were", "felt", "feels", "moved", "went", "war", "fue", "était", "era", "foi", "было", "было"))
+REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
+REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
 SPANNED = frozenset(("to", "bis", "tot", "до"))
 SPANS = (Role.BARE, Role.REPS, Role.SECONDS, Role.PLURAL)
+ON = frozenset(("na", "на"))
+"""In Polish and Russian what stands behind it is the load, or what comes of it."""
 SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "på", "sur", "auf", "su", "por", "within"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -46,12 +52,24 @@ class NumberChunks(TimesChunks):
             self.out.spread = True
         if piece.role is Role.LOAD and self.out.found and tells_a_step(self.pieces, self.at):
             piece = self._stepped(piece)
-        if not self._plain(piece):
+        if self.separator is not None and self.kinds[self.at + 1] in SAYING and self._speaks_of(piece):
+            self.out.notes.append(piece)
+            self.at += 1
+        elif not self._plain(piece):
             self._told_otherwise(piece)
 
     def _adds_up(self, piece: Piece) -> bool:
         """Whether a number behind "plus" may be a load put on the one before it."""
         return piece.role in PLAIN_ROLES and self.pieces[self.at - 2].value > MOST_LOADED_REPS
+
+    def _speaks_of(self, number: Piece) -> bool:
+        """ "85 90 95, 90 was ugly", "80x5 85x5, the 85 felt heavy": a set told before, and what it was like."""
+        said = self.pieces[self.at + 1].text
+        end = self.at + 1
+        while self.kinds[end] in REMARKED:
+            end += 1
+        known = any(number.value == one.value for chunk in self.out.found for factor in chunk.factors for one in factor)
+        return said in WAS and known and number.role in PLAIN_ROLES and self.kinds[end] in REMARK_ENDS
 
     def _stepped(self, step: Piece) -> Piece:
         """ "100 for 6, then added 5 kg": the load that it comes to."""
@@ -225,7 +243,7 @@ class NumberChunks(TimesChunks):
     def _spoken_for(self, chunk: Chunk) -> bool:
         """ "100 for 5", "30 s for 3 sets": whether what stands behind "for" belongs to this chunk."""
         ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
-        if self.pieces[self.at].text == "na" and ahead.value > chunk.factors[0][-1].value:
+        if self.pieces[self.at].text in ON and ahead.value > chunk.factors[0][-1].value:
             return False  # "8 7 6 na 85"
         if self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued:
             chunk.counts_behind = True

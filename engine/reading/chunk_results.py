@@ -26,6 +26,7 @@ BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP))
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
 BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS))
+BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 ENDS_OF_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.NOTE, K.FILLER))
 LEAST_AHEAD = 2
@@ -37,8 +38,27 @@ PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 class ResultChunks(NumberChunks):
     """The part of the walk that sets right what a group told."""
 
+    def _several_ahead(self) -> bool:
+        """ "first two sets 80x6, last two 75x8": so many sets of the pair that stands behind."""
+        count, at = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None, self.at + 2
+        while self.kinds[at] in BEHIND_A_PLACE:
+            at += 1
+        if count is None or count.role not in (Role.BARE, Role.SETS) or not 1 < count.value <= MOST_SETS:
+            return False
+        paired = self.kinds[at] is K.NUMBER and self.kinds[at + 1] is K.TIMES and self.kinds[at + 2] is K.NUMBER
+        if not paired or self.pieces[at].value <= MOST_SETS or self.kinds[at + 3] is K.TIMES:
+            return False
+        self.at = at
+        chunk = Chunk([(self.pieces[at],), (self.pieces[at + 2],)], before=self.separator)
+        chunk.times = int(count.value)
+        self._place(chunk)
+        self.at += 3
+        return True
+
     def last_set(self, piece: Piece) -> None:
         """ "3x8 70, last set only 6", "last set @9": the reps or the effort of the group's last set."""
+        if self._several_ahead():
+            return
         self.at += 1
         if self._kind(0) is K.EACH or (self._kind(0) in (K.OF, K.FILLER) and self._kind() is K.EACH):
             self.out.dangling = True  # "last set of each to failure"

@@ -13,6 +13,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
+
 TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
 COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
 MOST_LOADED_REPS = 30
@@ -52,7 +53,7 @@ class TimesChunks(PassedWords):
             self.out.found[-2].times = int(piece.value)
             self.at += 1
             return True
-        amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in AMOUNTS
+        amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in TIMED_OR_HEAVY
         if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount or self._tells_reps(last))):
             last.times = int(piece.value)
             self.at += 2 if behind else 1

@@ -9,6 +9,7 @@ from itertools import pairwise
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_labels import LabelledChunks
 from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
+from engine.reading.chunk_numbers import ON
 from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
@@ -171,7 +172,7 @@ class Chunker(LabelledChunks):
             self.at += 1  # "belt on for 315 for 2"
             return
         last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
-        loaded = number is not None and (number.role is Role.LOAD or (number.role is Role.BARE and piece.text == "na"))
+        loaded = number is not None and (number.role is Role.LOAD or (number.role is Role.BARE and piece.text in ON))
         if last is not None and not last.at and loaded:
             self.at_load(piece)
             return
@@ -215,6 +216,8 @@ class Chunker(LabelledChunks):
 
     def first_of_them(self, piece: Piece) -> None:
         """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
+        if self._several_ahead():
+            return
         several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
         self.out.dangling = self.out.dangling or several
         self.passed_word(piece)

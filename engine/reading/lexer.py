@@ -331,7 +331,8 @@ class Lexer(DecimalCommas):
             self.out.append(name_piece(token, self.tokens[end - 1].end, text, owners))
             return end
         if meaning is None:
-            self.out.append(word_piece(K.PLAIN, token, token.end, 0))
+            if not self._is_side_with_reps(token):
+                self.out.append(word_piece(K.PLAIN, token, token.end, 0))
             return end
         if meaning.kind not in TOLD_BY_NEIGHBOURS:
             self.out.append(word_piece(meaning.kind, token, self.tokens[end - 1].end, meaning.value or 0))
@@ -345,6 +346,18 @@ class Lexer(DecimalCommas):
             piece, end = self._with_suffix(piece, end, after)
         self.out.append(piece)
         return end
+
+    def _is_side_with_reps(self, token: Token) -> bool:
+        """ "L10 R9": a side and its reps in one word, where both sides are told so."""
+        side, reps = SIDES.get(token.text[0]), token.text[1:]
+        if side is None or not (reps.isascii() and reps.isdigit()):
+            return False
+        sides = {SIDES.get(one.text[0]) for one in self.tokens if len(one.text) == 1 or one.text[1:].isdigit()}
+        if not sides >= SIDES_TOLD:
+            return False
+        self.out.append(Piece(side, token.start, token.start + 1, token.glued, token.text[0]))
+        self.out.append(Piece(K.NUMBER, token.start + 1, token.end, True, reps, Decimal(reps)))
+        return True
 
     def _meant(self, meaning: Meaning, at: int, behind: int) -> Piece:
         value, token, end = meaning.value or 0, self.tokens[at], self.tokens[behind - 1].end
@@ -431,6 +444,8 @@ def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
     )
 
 
+SIDES = {"l": K.LEFT, "r": K.RIGHT}
+SIDES_TOLD = frozenset((K.LEFT, K.RIGHT))
 WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))
 """Which of them it is matters: "each leg" is not "each hand". A lift that the catalogue does not hold is unknown words.
 """

@@ -96,7 +96,7 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     if held and any(_is_pair_of_implements(chunk, traits) for chunk in chunks.found):
         return True
     found = chunks.found
-    if len(found) > 1 and len(found[0].factors) == 1:
+    if len(found) > 1 and len(found[0].factors) == 1 and not _announces(found[0]):
         return True
     for chunk in found:
         if chunk.at and not _may_be_effort(chunk):
@@ -104,6 +104,11 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
         if len(chunk.factors) == 1 and True in [is_told_load(number, traits) for number in chunk.factors[0]]:
             return True
     return chunks.same_load
+
+
+def _announces(chunk: Chunk) -> bool:
+    """ "3 sets: 30x10, 30x9, 30x9": a count of what follows, and no load."""
+    return bool(chunk.factors[0]) and chunk.factors[0][-1].role is Role.SETS
 
 
 def _is_pair_of_implements(chunk: Chunk, traits: Traits) -> bool:

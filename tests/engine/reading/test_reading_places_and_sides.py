@@ -1,0 +1,26 @@
+"""So many of the first or last sets, sides written to their reps, counts announced, and words about a set told before."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import readings, said
+
+TABLE = """
+{doing: barbell bench press} first two sets 82x6, third 77x8 => barbell bench press 2×6 at 82 kg, 8 at 77 kg
+bench first 2 sets 82x6, last two 77x8 => barbell bench press 2×6 at 82 kg, 2×8 at 77 kg
+pistols L5 R4 => pistol squat 5 left, 4 right
+one arm row 32 L10 R9 => dumbbell row 10 at 32 kg each left, 9 at 32 kg each right
+{doing: ez-bar curl} 3 sets: 32.5x10, 30x10, 30x9 => ez-bar curl 10 at 32.5 kg, 10 at 30 kg, 9 at 30 kg
+ez curl 3 sets: 30x10, 30x10, 30x9 => ez-bar curl 2×10 at 30 kg, 9 at 30 kg
+присед 4 по 6 на 92, жим лежа 3 по 8 на 72 => barbell back squat 4×6 at 92 kg; barbell bench press 3×8 at 72 kg
+plank 55s 3 times, push ups 22 19 => plank 3×55 s; push-up 22, 19
+hang clean doubles at 82 87 92, 87 was ugly => hang clean 2 at 82 kg, 2 at 87 kg, 2 at 92 kg
+bench 82x5 87x5, the 87 felt heavy => barbell bench press 5 at 82 kg, 5 at 87 kg
+bench 82x5, 87 felt heavy => ask:
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TABLE))
+def test_places_sides_and_words_about_sets(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
