@@ -24,6 +24,8 @@ EVERY = frozenset(
     ("each", "every", "per", "jeder", "jede", "jedes", "cada", "chaque", "ogni", "elke", "każda", "varje", "каждый")
 )
 MOST_REPEATS = 20
+LEAST_OF_SEVERAL = 6
+"""Efforts told one after another lie this high. Common practice, no source."""
 MOST_REPS_OF_A_COUNT = 20
 """Behind "three sets with": more than this is rather a load. Common practice, no source."""
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
@@ -57,6 +59,8 @@ class MarkedChunks(ResultChunks):
         role = self.pieces[self.at].role
         if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
             return
+        if self.separator is not None and self._kind() is K.FOR and self._kind(2) is K.NUMBER:
+            return  # "8 8 8, 52.5, then one at 40 for 20"
         if not sign and last is not None and self._counts_reps(last):
             self._rest_of_sets(last)
         else:
@@ -129,11 +133,20 @@ class MarkedChunks(ResultChunks):
         if len(told) < 2 or not alone or not all(_is_effort((one,)) for one in told):
             return numbers
         sets = self._sets_told()
+        if not self._rise_as_efforts(told, at):
+            return numbers
         if len(told) != sets:
             self.out.dangling = self.out.dangling or (sets > 1 and abs(len(told) - sets) == 1)
             return numbers
         self.at = at
         return tuple(told)
+
+    def _rise_as_efforts(self, told: list[Piece], end: int) -> bool:
+        """Whether the numbers are high and do not fall; "@8, 5" and "@8, 8" may well go on with reps."""
+        efforts = [one.value for one in told]
+        listed = K.COMMA in self.kinds[self.at : end]
+        high = min(efforts) >= LEAST_OF_SEVERAL and efforts == sorted(efforts)
+        return high and efforts[0] < efforts[-1] and (len(told) > 2 or not listed)
 
     def _counts_reps(self, last: Chunk) -> bool:
         """ "drei Sätze mit acht, 80 Kilo": reps behind a count of sets, where a load is told besides."""
@@ -272,12 +285,28 @@ class MarkedChunks(ResultChunks):
             self.out.found += self.out.found[self.opened :] * (piece.told - 1)  # "(80x5, 75x5) twice"
             self.at += 1
             return
+        if last is not None and self._of_a_chain():
+            chain = self.out.found[self._start_of_chain() :]
+            self.out.found += chain * (piece.told - 1)  # "12x10 drop 8x8, did that twice"
+            self.at += 1
+            return
         several = self.separator is not None and len([one for one in self.out.found if one.size > 1]) > 1
         self.out.dangling = self.out.dangling or several  # "80x5, 85x5, twice": both of them, or the last
         if last is not None:
             last.times = piece.told
         self.out.dangling = self.out.dangling or (last is None and self._kind() is K.NUMBER)  # "twice 80x5"
         self.at += 1
+
+    def _of_a_chain(self) -> bool:
+        """Whether a set and its drops were told, and "that twice" speaks of all of them."""
+        that = self.separator is not None and self.pieces[self.at - 1].kind is K.FILLER
+        return that and len(self.out.found) > 1 and self.out.found[-1].kind is SetKind.DROP
+
+    def _start_of_chain(self) -> int:
+        start = len(self.out.found) - 1
+        while start and self.out.found[start].kind is SetKind.DROP:
+            start -= 1
+        return start
 
     def _once_what(self, piece: Piece) -> bool:
         """ "dreimal acht", "drei mal 45 Sekunden": so many sets of what stands behind."""

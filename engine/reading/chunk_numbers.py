@@ -28,6 +28,7 @@ REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
+LIKE = frozenset(("like", "wie", "como", "comme", "come", "als", "jak", "как", "som"))
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
 SPANNED = frozenset(("to", "bis", "tot", "до"))
 SPANS = (Role.BARE, Role.REPS, Role.SECONDS, Role.PLURAL)
@@ -108,8 +109,8 @@ class NumberChunks(TimesChunks):
         return True
 
     def _told_otherwise(self, piece: Piece) -> None:
-        if piece.role is Role.UNREADABLE:
-            self.out.loose.append(piece)
+        if piece.role is Role.UNREADABLE or self._is_remarked(piece):
+            (self.out.loose if piece.role is Role.UNREADABLE else self.out.notes).append(piece)
             self.at += 1
             return
         if self._times_what(piece) or self._repeats_last() or self._is_of_the_last():
@@ -130,6 +131,13 @@ class NumberChunks(TimesChunks):
             self.at += 1
             return
         self.chunk()
+
+    def _is_remarked(self, piece: Piece) -> bool:
+        """ "felt like 500", or "0 reps" behind a miss, which says so already."""
+        compared = self.in_note and self.pieces[self.at - 1].text in LIKE and self._kind() is not K.TIMES
+        last = self._last()
+        none_made = piece.role is Role.REPS and not piece.value and last is not None and last.missed
+        return compared or none_made
 
     def _takes_repeat(self) -> bool:
         raise NotImplementedError

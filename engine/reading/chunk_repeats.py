@@ -142,9 +142,16 @@ class RepeatedChunks(WarmUpChunks):
         """ "3 more": of reps, or of sets. "mais duas séries" tells sets."""
         if self._takes_repeat():
             return
-        if not self._says_reps_at_a_load():
+        if not self._says_reps_at_a_load() and not self._says_reps_again():
             self.out.dangling = self.out.dangling or (self._kind(-1) is K.NUMBER and bool(self.out.found))
         self.at += 1
+
+    def _says_reps_again(self) -> bool:
+        """ "5 reps at 85, rest 3 min, 5 more": a set of five, as nobody does so many more sets of that."""
+        told = self.out.found
+        alone = len(told) > 1 and told[-1].size == 1 and told[-1].factors[0][-1] is self.pieces[self.at - 1]
+        reps = told[-1].factors[0][-1].value if alone else 0
+        return alone and told[-1].before is not None and MOST_SETS_MORE < reps <= MOST_LOADED_REPS
 
     def _says_reps_at_a_load(self) -> bool:
         """ "8 more at 40": of reps, as nobody does so many more sets."""

@@ -46,6 +46,9 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
     while at < len(pieces):
         piece = pieces[at]
         kind = piece.kind
+        if piece.text in LIFTS_NUMBERED and (behind := _numbered_lift(pieces, at)) > at:
+            at = behind
+            continue
         if clause_start and (kind in MAY_BE_A_LABEL or piece.text in NUMBERED):
             skipped = _label(pieces, at, line_start)
             if skipped > at:
@@ -120,6 +123,18 @@ def _dotted(pieces: list[Piece]) -> list[int]:
         and pieces[at - 1].role is Role.BARE
         and pieces[at + 2].kind is not K.STOP
     ]
+
+
+LIFTS_NUMBERED = frozenset(("ex", "exercise", "übung", "ejercicio", "exercice", "esercizio", "oefening", "exercício"))
+
+
+def _numbered_lift(pieces: list[Piece], at: int) -> int:
+    """The place of the lift behind "ex 2", "exercise 2:"; `at` where none is numbered here."""
+    number = pieces[at + 1] if at + 1 < len(pieces) else None
+    if number is None or number.kind is not K.NUMBER or number.role is not Role.BARE or number.value > MOST_LABEL:
+        return at
+    behind = at + 2 + (_kind(pieces, at + 2) in (K.COLON, K.STOP, K.DASH, K.CLOSE))
+    return behind if _kind(pieces, behind) is K.NAME else at
 
 
 def _label(pieces: list[Piece], at: int, line_start: bool) -> int:

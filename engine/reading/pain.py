@@ -29,7 +29,8 @@ def _is_pain(pieces: list[Piece], at: int) -> bool:
     ):
         return False
     if pieces[at].kind is K.PAIN:
-        return True
+        said_of = next((piece.kind for piece in before if piece.kind is not K.NUMBER), None)
+        return said_of is not K.UNRELATED  # "locker 14 jammed"
     near = (*before, *after)
     return any(piece.kind is K.JOINT for piece in near) and not any(piece.kind in EARLIER for piece in near)
 

@@ -18,7 +18,7 @@ from engine.reading.name_words import may_make_names, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
-from engine.reading.relative_loads import with_relative_loads, with_steps_up
+from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries
 from engine.reading.values import Context
@@ -73,8 +73,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     kinds = kinds_of(pieces)
     if K.PLAIN in kinds:
         pieces = with_days_mended(mended(with_counts_mended(pieces), cleaned, catalogue), catalogue)
-    if K.ONLY in kinds and K.PLAIN in kinds:
-        pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
+        if K.ONLY in kinds:
+            pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
     if K.UNRELATED in kinds:
         pieces = _with_rows(pieces, catalogue)
     pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
@@ -86,8 +86,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
 def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces, which were of these kinds, with what stands beside the names put to them."""
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
-    if len(names) > 1 and names[0] == LOG:
-        pieces = _without_verb(pieces)
+    if len(names) > 1:
+        pieces = _without_other_names(pieces, names, kinds)
     if may_make_names(kinds, len(names)):
         pieces = with_words_beside(pieces, cleaned, catalogue)
         names = [piece.text for piece in pieces if piece.kind is K.NAME]
@@ -96,6 +96,13 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
     if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
         pieces = with_equipment(pieces, catalogue)
     return pieces
+
+
+def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -> list[Piece]:
+    """The pieces, with names that are no lift here made plain words: a verb, or the bench that one lies on."""
+    if names[0] == LOG:
+        pieces = _without_verb(pieces)
+    return _without_furniture(pieces) if FURNITURE in names[1:] and K.SETTING in kinds else pieces
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:
@@ -109,6 +116,22 @@ def _without_verb(pieces: list[Piece]) -> list[Piece]:
 
 
 LOG = "log"
+
+
+FURNITURE = "bench"
+
+
+def _without_furniture(pieces: list[Piece]) -> list[Piece]:
+    """ "incline press, bench on hole 3": what one lies on, and how it was set, behind the lift itself."""
+    out: list[Piece] = []
+    for at, piece in enumerate(pieces):
+        behind = at + 1
+        while behind < len(pieces) and pieces[behind].kind is K.FILLER:
+            behind += 1
+        is_set = behind < len(pieces) and pieces[behind].kind is K.SETTING
+        furniture = piece.kind is K.NAME and piece.text == FURNITURE and is_set and any(p.kind is K.NAME for p in out)
+        out.append(piece._replace(kind=K.NOTE, names=()) if furniture else piece)
+    return out
 
 
 def _says_planned(piece: Piece) -> bool:
@@ -144,6 +167,9 @@ def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece
     """The pieces, which are of these kinds, with days and marks gathered, and without numbers that are no sets."""
     if K.LAST_TIME in kinds:
         pieces = with_relative_loads(pieces)
+        kinds = kinds_of(pieces)
+    if K.NOT_DATE in kinds and K.MORE in kinds:
+        pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)

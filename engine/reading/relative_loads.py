@@ -62,6 +62,31 @@ MOST_OF_A_STEP = 20
 """A load this many units above the last one or fewer is a step. Common practice, no source."""
 
 
+COUNTED = frozenset((K.SETS, K.REPS, K.MORE, K.FILLER))
+DAYS = frozenset((K.WEEKDAY, K.LAST_WEEKDAY, K.YESTERDAY, K.DAYS_AGO))
+
+
+def without_counts_compared(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with "1 more set than tuesday", "2 reps more than yesterday" made a remark."""
+    out = list(pieces)
+    for at in range(len(out) - 1, 0, -1):
+        if at >= len(out) or out[at].kind not in DAYS or out[at - 1].kind is not K.NOT_DATE:
+            continue
+        start = at - 2
+        while start >= 0 and out[start].kind in COUNTED:
+            start -= 1
+        number = out[start] if start >= 0 and out[start].kind is K.NUMBER else None
+        if number is None or number.value > MOST_MORE:
+            continue
+        if number.role in (Role.SETS, Role.REPS) or K.MORE in [piece.kind for piece in out[start:at]]:
+            out[start : at + 1] = [aside(number)]
+    return out
+
+
+MOST_MORE = 10
+"""How many sets or reps more a remark may count. Common practice, no source."""
+
+
 def _gather(out: list[Piece], at: int) -> None:
     if _change_behind(out, at) or _change_ahead(out, at):
         return

@@ -46,8 +46,7 @@ ring rows 3x12 feet up on a 40cm box => inverted row 3×12
 dips -15 assist x 10, -10 x 8, unassisted 4 => dip 10 at −15 kg, 8 at −10 kg, 4
 bench 5x5 @ 82, locker 14 jammed => barbell bench press 5×5 at 82 kg
 bench 3x5 82, jammed my shoulder => barbell bench press 3×5 at 82 kg, pain
-incline bench, bench on hole 3, 4x8 57 => \
-ask: barbell bench press 4×8 at 57 kg | incline barbell bench press 4×8 at 57 kg
+incline bench, bench on hole 3, 4x8 57 => incline barbell bench press 4×8 at 57 kg
 front squat. squat 3x5 82 => ask: barbell back squat 3×5 at 82 kg | barbell front squat 3×5 at 82 kg
 """
 
