@@ -75,12 +75,14 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
     out: list[Piece] = []
     at = 0
     anchored = True
+    told = False
     while at < len(pieces):
         piece = pieces[at]
         found = None
         if piece.kind in BEGINNING_A_DAY and _may_be_date(pieces, at, anchored):
             found = _date_at(pieces, at, now, unit, anchored)
         if found is not None:
+            told = True
             day, end = found
             if out and out[-1].kind is K.LAST and piece.kind is not K.YESTERDAY and piece.kind is not K.TODAY:
                 out.pop()  # "last monday"
@@ -90,6 +92,7 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
         out.append(piece)
         anchored = piece.kind is K.LINE or (anchored and (piece.kind in BEFORE_A_DAY or is_bullet(pieces, at)))
         at += 1
+    out = out if told else pieces
     return in_turn(out, now.date()) if now is not None else out
 
 
@@ -118,9 +121,21 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
-    if at + 1 < len(pieces) and pieces[at + 1].kind in DAYS_BACK:
+    after = pieces[at + 1] if at + 1 < len(pieces) else None
+    if after is None or not _lets_a_day_begin(piece, after):
+        return False
+    if after.kind in DAYS_BACK:
         return True
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
+
+
+def _lets_a_day_begin(number: Piece, after: Piece) -> bool:
+    """Whether the number may be that of a day by what stands right behind it: "16/", "13.", "8 march", "3 days ago"."""
+    if after.kind in (K.SLASH, K.DASH):
+        return after.glued
+    if after.kind is K.LINE:
+        return "." in number.text
+    return after.kind is K.MONTH or after.kind in DAYS_BACK or is_before_a_month(after)
 
 
 def _said_on(pieces: list[Piece], at: int) -> bool:

@@ -42,7 +42,7 @@ def with_words_beside(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -
             out[start:end] = [out[at]._replace(start=out[start].start, end=out[end - 1].end, text=text, names=names)]
             at = start
         at += 1
-    return out
+    return out if len(out) < len(pieces) else pieces
 
 
 def _longest(

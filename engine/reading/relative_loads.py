@@ -47,6 +47,8 @@ def with_steps_up(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "bench up 2.5 today, 5 5 5" told as a change against the last time: it stands right behind the
     name, and the reps behind a sign.
     """
+    if STEPS.keys().isdisjoint([piece.text for piece in pieces]):
+        return pieces
     for at in range(1, len(pieces) - 2):
         step, number = pieces[at], pieces[at + 1]
         if step.text not in STEPS or pieces[at - 1].kind is not K.NAME or number.kind is not K.NUMBER:

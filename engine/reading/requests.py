@@ -73,8 +73,10 @@ def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act
 
 def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalogue, book: Phrasebook) -> Act | None:
     """The request of a short message in words."""
-    bare = _without_politeness(words, book)
     cleaned, pieces = prepared.cleaned, prepared.spoken
+    if prepared.told >= SETS_OF_A_LIFT and not _begins(words[0][0], book):
+        return taught_of(cleaned, catalogue) or adjusts(cleaned, pieces)
+    bare = _without_politeness(words, book)
     if K.NAME in prepared.told and not EQUIPMENT.keys().isdisjoint(prepared.told):
         pieces = with_equipment_behind(pieces, catalogue)
 
@@ -97,6 +99,17 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
         or among_reasons(prepared, words, context, book, recognised)
         or _mended(bare, pieces, context, book)
         or _head_mended(bare, cleaned, pieces, context, catalogue)
+    )
+
+
+SETS_OF_A_LIFT = frozenset((K.NAME, K.NUMBER, K.TIMES))
+"""Whoever tells these and begins like no request may teach a word or change a client's sets, and asks for nothing."""
+
+
+def _begins(word: str, book: Phrasebook) -> bool:
+    """Whether a request, or what people put in front of one, may begin with the word."""
+    return (
+        word in book.openers or word in book.polite_openers or word in book.lead_openers or word in book.cues["please"]
     )
 
 
