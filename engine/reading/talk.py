@@ -12,6 +12,7 @@ from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.reading.talk_counts import counts_other_things
+from engine.reading.talk_targets import is_result, target_of, tells_reps_alone, with_target
 
 TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
@@ -84,10 +85,11 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     plans = False
     named: Piece | None = None
     target: list[Piece] = []
+    wished = False
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
-        if plans and target and _is_result(clause):
-            kept += [*target, *map(_as_result, clause)]
+        if target and is_result(clause):
+            kept += with_target(target, clause)
             plans, target = False, []
             continue
         if place and clause and (_turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)):
@@ -98,11 +100,14 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
             kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
-            target = [] if plans else _target(clause)
+            target = [] if plans else target_of(clause)
             plans = plans or _opens_plans(clause)
             named = _name_for_what_was_done(clause)
+            wished = wished or (_counts(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
             continue
         kept += clause
+        if wished and tells_reps_alone(clause):
+            kept.append(clause[-1]._replace(kind=K.UNCLEAR))  # "wanted 100x5, 5": at which load is not known
     return kept
 
 
@@ -142,32 +147,6 @@ def _is_my_turn(clause: list[Piece]) -> bool:
     return clause[0].kind is K.AND and len(clause) > 1 and clause[1].text in ME
 
 
-def _target(clause: list[Piece]) -> list[Piece]:
-    """What was to be done, without the words that say so; empty where it tells no lift and numbers."""
-    told = [piece for piece in clause if piece.kind not in AHEAD]
-    wished = any(piece.kind in (K.FUTURE, K.NEVER) for piece in clause)
-    others = any(piece.kind in (K.OTHERS, K.STORY, K.SAYING, K.TOMORROW) for piece in clause)
-    return told if wished and not others and _counts(told) > 1 and any(one.kind is K.NAME for one in told) else []
-
-
-def _is_result(clause: list[Piece]) -> bool:
-    """ ", got 4": what came of a target, told by its reps alone."""
-    if any(piece.kind is K.PLAIN and piece.text != "instead" for piece in clause):
-        return False
-    told = [piece for piece in map(_as_result, clause) if piece.kind not in RESULT_OPENERS]
-    return len(told) > 1 and told[0].kind is K.GOT and all(piece.kind in RESULTS for piece in told[1:])
-
-
-def _as_result(piece: Piece) -> Piece:
-    """ "did 3x8 instead" tells what came of it as "got 3x8" does."""
-    return piece._replace(kind=K.GOT) if piece.kind is K.FILLER and piece.text in DID else piece
-
-
-DID = frozenset(("did", "hice", "fiz", "habe", "ho fatto", "gjorde", "сделал", "сделала", "zrobiłem", "zrobiłam"))
-RESULT_OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.ONLY, K.AND, K.PLAIN))
-RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.TIMES, K.FILLER))
-
-
 def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
     """The sentence's clauses, each with the separator that opens it; behind talk, "but" opens one that tells what was
     done ("skipped the extensions but did leg press").
@@ -204,7 +183,9 @@ def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
     """ "12, 12, 10 pulse 150": the number in front is a set's, the one behind the word is not."""
     if sentence[at].kind is not K.UNRELATED or at == 0 or sentence[at - 1].kind is not K.NUMBER:
         return False
-    return not COUNTED.isdisjoint([piece.kind for piece in sentence[at + 1 : at + 1 + NEAR]])
+    behind = [piece.kind for piece in sentence[at + 1 : at + 1 + NEAR]]
+    told = next((kind for kind in behind if kind in COUNTED or kind is K.NAME), None)
+    return told in COUNTED
 
 
 def _brackets_talk(sentence: list[Piece], at: int) -> bool:
@@ -225,9 +206,9 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
     """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
     piece = sentence[at]
     if piece.kind is K.AND:
-        return _goes_on_with_me(sentence, at)
+        return _goes_on_with_me(sentence, at) or _goes_on_behind_things(sentence, at)
     if piece.kind is K.GOT:
-        return any(one.kind is K.FUTURE for one in sentence[:at]) and _counts(sentence[:at]) == 1
+        return any(one.kind is K.FUTURE for one in sentence[:at]) and sentence[at - 1].kind in ENDS_OF_A_SET
     if piece.text in phrasebook().cues["thatiswhy"]:
         return _goes_on_with_sets(sentence, at)
     turns = _turns(piece)
@@ -247,6 +228,15 @@ def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
     others = any(piece.kind is K.OTHERS for piece in sentence[:at])
     me = at + 1 < len(sentence) and sentence[at + 1].text in ME
     return others and me and _counts(sentence[at:]) > 0
+
+
+ENDS_OF_A_SET = frozenset((K.NUMBER, K.COUNT, K.KG, K.LB, K.REPS, K.SETS))
+
+
+def _goes_on_behind_things(sentence: list[Piece], at: int) -> bool:
+    """ "3 coffees and bench 3x8 80"."""
+    ahead = sentence[:at]
+    return counts_other_things(ahead, [one.kind for one in ahead]) and _goes_on_with_sets(sentence, at)
 
 
 def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:

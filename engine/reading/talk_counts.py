@@ -23,7 +23,7 @@ LEAST_PLURAL = 4
 OWNED = frozenset((K.DUMBBELL, K.BARBELL, K.KETTLEBELL, K.PLATE, K.BAR, K.MACHINE, K.PIN))
 LAST_HOUR = 24
 OTHER_COUNTS = frozenset((Role.NOT_A_SET, Role.SECONDS))
-BEFORE_A_FIXTURE = frozenset((K.NAME, K.MACHINE, K.PLAIN, K.CABLE))
+BEFORE_A_FIXTURE = frozenset((K.NAME, K.MACHINE, K.PLAIN, K.CABLE, K.UNRELATED))
 
 
 def counts_other_things(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
@@ -69,7 +69,7 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
     if after.kind is K.MORE and at + 2 < len(clause):
         after = clause[at + 2]
     plural = after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
-    return plural or after.kind is K.OTHERS
+    return plural or after.kind in (K.OTHERS, K.UNRELATED) or _word(after) in phrasebook().cues["things"]
 
 
 def _counts_fixtures(clause: Sequence[Piece], at: int) -> bool:
@@ -117,7 +117,8 @@ def _tells_how_often(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
     if kinds.count(K.TIMES) != 1 or at + 1 >= len(clause) or not COUNTED.isdisjoint(kinds[at + 1 :]):
         return False
     after = clause[at + 1]
-    return after.kind in (K.FILLER, K.PLAIN, K.EACH) and _word(after) in phrasebook().cues["often"]
+    spanned = at + 2 < len(clause) and _word(clause[at + 2]) in phrasebook().cues["span"]
+    return (spanned or after.kind in (K.FILLER, K.PLAIN, K.EACH)) and _word(after) in phrasebook().cues["often"]
 
 
 def _is_owned(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:

@@ -1,4 +1,4 @@
-"""Further ways of asking, and what sounds like them: each row was written after the reader could do the first tables."""
+"""Further ways of asking, and what sounds like them: written when the reader knew the others."""
 
 from __future__ import annotations
 
@@ -179,8 +179,8 @@ TALK = {
         rested 4 min between all sets today | ran 6k before work | my wife ran 10k | kid is 8 today
         he got 12 reps, i watched | treadmill 3 is broken again | leg press 2 is free | bench 1 is taken
         squat rack 3 is open | there are 2 racks here | only 3 benches in this gym | open until 22 | up since 4
-        trained until 9 | i train 5x a week | squat 2x a week | gym 4 times a week | a 3 week holiday was nice
-        barbell here weighs 15 | plates go up to 25 | if i get 5x5 at 100 i'll be happy
+        trained until 9 | i train 5x a week | squat 2x a week | bench 3x per week is enough | gym 4 times a week
+        a 3 week holiday was nice | barbell here weighs 15 | plates go up to 25 | if i get 5x5 at 100 i'll be happy
         would have got 100x6 but no spotter | wanted 5x5 today but gym was closed | goal was 3x10 but didn't go
         hoping for 120x2 on sunday | maybe 85x5 next time | coach wants 4x4 at 90 | brother did 4x10 at 60
         he does 3x12 | old record 160x1 | when i was fit i did 20 pull ups | can i do 3x20 instead of 5x5?
@@ -188,7 +188,32 @@ TALK = {
     """,
 }
 
-SETS = {}
+SETS = {
+    "3": """
+        log bench 3x8 80 | can you log squats 3x5 100 please | please note row 3x12 55 | put down row 3x12 55 for me
+        done for today! last was bench 3x6 75 | that's it for bench: 80x8 80x8 80x7 | last thing today row 3x12 55
+        skipped legs, bench 3x8 80 | no squats today but bench 3x8 80 | instead of squats i did leg press 3x12 160
+        leg press 3x12 160 instead of squats | swapped squats for leg press 3x12 160
+        racks full so leg press 3x12 160 | got there at 7, bench 3x8 80 | with my brother today, bench 3x8 80
+        tomorrow squats. today bench 3x8 80 | bench 3x8 80 then 20 min run | 3 coffees and bench 3x8 80
+        slept 4h, bench 3x6 75 | week 2 bench 3x8 80 | 2 min rest: bench 80 8 8 7 | squat 3x5 100 with my mate
+        squat 3x5 100, mate filmed it | the usual: bench 3x8 80
+    """,
+    "2": """
+        write down bench 80x8 80x7 | gym closes at 10 so just bench 2x8 80
+    """,
+    "6": """
+        done: squat 3x5 100, bench 3x8 80
+    """,
+    "1": """
+        my brother did 100x5 and i did 80x5 | wanted 85x5, got 85x4 | aimed for 12 got 10 at 60 on bench
+        bench 80x8, next time 82.5 | today's top set 90x3 bench | help from spotter on last rep, bench 80x8
+        rested 3 min, 80x8
+    """,
+    "4": """
+        wanted 5x5 at 85 but only got 4x5 bench
+    """,
+}
 
 
 @pytest.mark.parametrize(("text", "meant"), rows(REQUESTS))

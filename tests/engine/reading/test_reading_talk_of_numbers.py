@@ -67,6 +67,33 @@ TALK = {
         amanhã agachamento 5x5 com 100 | é melhor 3x10 ou 4x8? | morgen squat 5x5 met 100 | is 3x10 beter dan 4x8?
         mijn broer deed 140x3 bench | jutro przysiad 5x5 100 | czy 3x10 jest lepsze niż 4x8?
         imorgon knäböj 5x5 100 | är 3x10 bättre än 4x8? | завтра присед 5x5 100 | что лучше 3x10 или 4x8?
+        gym was packed, 40 people in 1 room | my trainer has 3 kids and squats 200
+        they have 12 benches and 3 platforms | the 20s are missing | the 30s are both taken | only 5 plates left lol
+        broke 2 nails today | burned 500 kcal | did 8000 steps | heart rate hit 170 | 45 min in traffic
+        2 hours at the dentist | paid 3 euros for water | gym is 15 min away | back in 5 | back in 5 min | brb 2 min
+        give me 5 | be there at 6 | there by 7 | 7 days a week is too much | day 3 of fasting | 3rd week of cutting
+        down 2 kg this month | bodyfat is 15% | i'm 34 and feel old | born in 90 | my squat was 140 when i was 25
+        last year i pulled 200 for 3 | first comp was in 2012 | comp in 3 weeks | 6 weeks out
+        need new shoes size 44 | can you do 5 plates? | what weight is 3 plates | does 3x5 build muscle
+        do i need to do 5 sets | how many reps should i do at 80 | is 3 min rest too long | can 60 year olds do 5x5
+        my daughter did her first pullup | he failed 150 | saw a guy curl 80 lol
+        the old guy next to me did 20 dips | tom said 5x5 is dead | the app says 3x8 | read 10 pages today
+        watched 2 episodes while resting | ordered 2 pizzas | cheat day tomorrow, 2 burgers
+        drank 3 litres of water | 2 litres of water so far | 2 scoops today | gained 4 pounds on holiday
+        stairs: 4 floors | elevator broken, 5 floors | parking level 2 | locker 101 | lock code 3 4 5
+        wifi is gym2020 | song at 120 bpm | playlist is 2h long | treadmill 5 is dead | bench 4 squeaks
+        rack 2 has no pins | only rack 3 left | machine 12 out of order | bike seat at 7 | set the seat to 4
+        seat 4, pad 2 | mirror broke into 100 pieces | first time here in 2 months | haven't been here for 3 weeks
+        missed 2 sessions | 2 sessions missed this week | 3 sessions this week so far | 4 weeks of training done
+        cant lift 100 yet | hope i get 100 someday | 100 is my dream | someday 3 plates | next goal 2 plates
+        coach put me on 3x5 | he wants me to do 3x5 | they want 5x5 from me | plan b: 3x5
+        supposed to do 5x5 tonight | ask me in 10 min | wait 5 min | 5 min break | do 60s planks help?
+        schon 3 kaffee heute | nur 2 racks hier | gerät 4 ist kaputt | bank 3 ist frei | seit 5 wach
+        mache das 3x die woche | nächste woche 3x5 mit 90 | meine frau schafft 60x5 | solo hay 2 racks
+        la máquina 4 está rota | entreno 4 días a la semana | il n'y a que 2 racks
+        je m'entraîne 4 fois par semaine | ci sono solo 2 rack | mi alleno 3 volte a settimana | só tem 2 racks
+        treino 4x por semana | ik train 4x per week | er zijn maar 2 racks | są tylko 2 stojaki
+        trenuję 4 razy w tygodniu | jag tränar 4 gånger i veckan | тренируюсь 3 раза в неделю | тут всего 2 стойки
     """,
 }
 
