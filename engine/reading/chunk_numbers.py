@@ -43,10 +43,10 @@ class NumberChunks(TimesChunks):
 
     def number(self, piece: Piece) -> None:
         before = self.pieces[self.at - 1] if self.at else piece
-        if before.text == "plus" and self.at > 1 and self.kinds[self.at - 2] is K.NUMBER and self._adds_up(piece):
-            self.out.dangling = True  # "135 plus 20 x 5"
-        if before.text in OR and self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
-            self.out.dangling = True  # "100 for 5 or 6"
+        if self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
+            adds_up = before.text == "plus" and self._adds_up(piece)  # "135 plus 20 x 5"
+            if adds_up or before.text in OR:  # "100 for 5 or 6"
+                self.out.dangling = True
         if piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER:
             self.out.dangling = True
         if piece.role is Role.SETS and before.text in SPREAD and self.out.found:
@@ -93,11 +93,7 @@ class NumberChunks(TimesChunks):
             second = self.pieces[end + 1]
             factors.append((second,))
             end += 2
-            if (
-                second.text[-1] == "½"
-                or second.role is Role.TIMES
-                or (kinds[end] is K.COMMA and self.pieces[end].glued)
-            ):
+            if second.text[-1] == "½" or second.role is Role.TIMES or self._joins_a_list(end):
                 return False
         if kinds[end] not in PLAIN_ENDS:
             return False  # "3x6 to 8" among them
@@ -107,6 +103,11 @@ class NumberChunks(TimesChunks):
         self.at = end
         self._place(chunk)
         return True
+
+    def _joins_a_list(self, at: int) -> bool:
+        """ "60x8,8,7": whether the comma there touches a number on both sides."""
+        behind = self.pieces[at + 1] if self.kinds[at] is K.COMMA and self.kinds[at + 1] is K.NUMBER else None
+        return behind is not None and behind.glued and self.pieces[at].glued
 
     def _told_otherwise(self, piece: Piece) -> None:
         if piece.role is Role.UNREADABLE or self._is_remarked(piece):
