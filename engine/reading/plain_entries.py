@@ -27,6 +27,8 @@ AROUND = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.AND))
 AHEAD = AROUND | {K.COLON, K.DASH, K.DATE}
 MOST_LISTED = 8
 MOST_PAIRS = 6
+LONGEST = 4 * MOST_PAIRS
+"""Pieces of the longest form, with as many separators around it as people write."""
 SET_COUNTS = frozenset(Decimal(count) for count in range(1, MOST_SETS + 1))
 LOADED_REPS = LOADED_COUNTS - {Decimal(0)}
 BODY_REPS = BODY_COUNTS - {Decimal(0)}
@@ -57,6 +59,8 @@ class PlainNumbers(NamedTuple):
 
 def plain_numbers(pieces: Sequence[Piece]) -> PlainNumbers | None:
     """The numbers of these pieces, where they stand in one of the plain forms and nothing stands beside them."""
+    if len(pieces) > LONGEST:
+        return None
     kinds = [piece.kind for piece in pieces]
     start, end = 0, len(kinds)
     while start < end and kinds[start] in AHEAD:

@@ -110,19 +110,22 @@ class Clause(NamedTuple):
 
 def clauses(pieces: list[Piece]) -> Iterator[Clause]:
     """The message at its separators; a slash or a plus cuts only where it stands between words."""
-    clause = Clause(None, [], [], [])
+    cut: Piece | None = None
+    held: list[Piece] = []
+    names: list[int] = []
+    counts: list[int] = []
     for at, piece in enumerate(pieces):
         kind = piece.kind
         if kind in CUTS or (kind in PERHAPS_CUTS and _is_loose(pieces, at)):
-            yield clause
-            clause = Clause(piece, [], [], [])
+            yield Clause(cut, held, names, counts)
+            cut, held, names, counts = piece, [], [], []
             continue
-        if kind is K.NAME:
-            clause.names.append(len(clause.pieces))
-        elif kind in COUNTS:
-            clause.counts.append(len(clause.pieces))
-        clause.pieces.append(piece)
-    yield clause
+        if kind in COUNTS:
+            counts.append(len(held))
+        elif kind is K.NAME:
+            names.append(len(held))
+        held.append(piece)
+    yield Clause(cut, held, names, counts)
 
 
 PERHAPS_CUTS = frozenset((K.SLASH, K.PLUS, K.DASH))

@@ -11,7 +11,7 @@ else is left to that grammar: a number with a role of its own, lists of loads, s
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from engine.reading.choices import (
     LOADED_COUNTS,
@@ -383,7 +383,7 @@ class PlainShaper:
             raise NotPlain
         if last.count > 1:
             last.count -= 1
-            last = replace(last, count=1)
+            last = Group(1, last.reps, last.load, last.effort, last.kind, last.failure)
             self.groups.append(last)
         for place, reps in chunks.placed_reps:
             if place != LAST_SET or len(self.groups) < 2 or not 0 < reps <= last.reps:
