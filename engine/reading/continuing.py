@@ -55,7 +55,12 @@ def gone_on(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> 
     latest = _latest(pieces, context)
     if latest is None:
         return _same_of_another(pieces, context, catalogue)
-    return _changed(pieces, latest.done) or _lowered(pieces, latest.done) or _again(pieces, latest.done)
+    return (
+        _dropped(pieces, latest.done)
+        or _changed(pieces, latest.done)
+        or _lowered(pieces, latest.done)
+        or _again(pieces, latest.done)
+    )
 
 
 def _same_of_another(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Logged | None:
@@ -79,6 +84,26 @@ def _same_of_another(pieces: Sequence[Piece], context: Context, catalogue: Catal
     load = Load(loads[0].value, loads[0].unit or context.unit, BASES.get(exercise.loading, Basis.TOTAL))
     told = tuple(SetDone(exercise.name, done.reps, load, kind=done.kind) for done in sets)
     return Logged(told, why="the sets of the lift before, at this load")
+
+
+def _dropped(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
+    """ "drop 80x8", "drop set: 80 for 8": straight on from the latest set, at less."""
+    told = [piece for piece in pieces if piece.kind not in (K.FILLER, K.COLON, K.COMMA, K.SETS)]
+    kinds = [piece.kind for piece in told]
+    if kinds not in ([K.DROP, K.NUMBER, K.TIMES, K.NUMBER], [K.DROP, K.NUMBER, K.FOR, K.NUMBER]):
+        return None
+    low, reps = told[1], told[3]
+    heavier = done.load is not None and done.load.basis is not Basis.BODY and low.value < done.load.amount
+    a_load = low.role is Role.LOAD or (low.role is Role.BARE and low.value > MOST_COUNTED)
+    named = told[0].end - told[0].start in (len("drop"), len("drop set"))
+    if not (heavier and a_load and named and _may_be_reps(reps)):
+        return None
+    lighter = _at(done, low)
+    return Logged((replace(lighter, reps=int(reps.value), kind=SetKind.DROP),), why="a drop set of the latest lift")
+
+
+MOST_COUNTED = 10
+"""Up to this a number in front of an x may count sets: "drop 3x8". Common practice, no source."""
 
 
 def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
@@ -190,6 +215,8 @@ def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     sign = _sign(pieces, first)
     between = pieces[first + 1 : second]
     parted = any(piece.kind in (K.FOR, K.COMMA, K.TIMES) for piece in between)
+    if sign < 0 and any(piece.kind is K.TIMES for piece in between):
+        return None  # "drop 3x8" counts sets and reps
     others = [piece for at, piece in enumerate(pieces) if at not in (first, second)]
     if not sign or not parted or not all(piece.kind in CHANGING or _says_change(piece) for piece in others):
         return None

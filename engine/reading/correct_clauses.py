@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 
+from engine.reading.felt import is_effort, with_felt
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
-from engine.values.effort import TOP_OF_SCALE, Effort
+from engine.values.effort import Effort
 
 CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
 POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME))
@@ -24,7 +25,7 @@ def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
             out.append([])
         else:
             out[-1].append(piece)
-    return [_counted(_signed(clause)) for clause in out]
+    return [_counted(_signed(with_felt(clause))) for clause in out]
 
 
 def _points(pieces: Sequence[Piece]) -> bool:
@@ -47,14 +48,10 @@ def _signed(clause: list[Piece]) -> list[Piece]:
         return clause
     for at, piece in enumerate(clause[:-1]):
         number = clause[at + 1]
-        if piece.kind is K.AT and piece.text == "@" and _is_effort(number):
+        if piece.kind is K.AT and piece.text == "@" and is_effort(number):
             effort = number._replace(kind=K.EFFORT, efforts=(Effort.from_rpe(number.value),))
             return [*clause[:at], effort, *clause[at + 2 :]]
     return clause
-
-
-def _is_effort(number: Piece) -> bool:
-    return number.kind is K.NUMBER and number.role is Role.BARE and 1 <= number.value <= TOP_OF_SCALE
 
 
 def _counted(clause: list[Piece]) -> list[Piece]:

@@ -20,6 +20,8 @@ def counted(told: Told) -> Correction | None:
         part = part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context)
         told.removed += group_of(told, part)[-1:]
         return told.correction()
+    if (found := _only_the_first(told)) is not None or (found := _one_further(told)) is not None:
+        return found
     numbers = told.numbers()
     if len(numbers) != 1 or told.kinds() & NOT_COUNTS:
         return None
@@ -32,6 +34,34 @@ def counted(told: Told) -> Correction | None:
     if not fewer and number.role is not Role.SETS:
         return None
     return told.correction() if set_count(told, part, int(number.value)) else None
+
+
+def _only_the_first(told: Told) -> Correction | None:
+    """ "only the first three": those stand, and the others go."""
+    kinds = told.kinds()
+    if K.FIRST not in kinds or not told.has("only") or kinds & MARKING or kinds & (NOT_COUNTS - {K.FIRST}):
+        return None
+    part = part_told(told.pieces, told.context)
+    if part.missing or not part.places or any(number not in part.used for number in told.numbers()):
+        return None
+    told.removed += [record for record in group_of(told, part) if record not in part.places]
+    return told.correction()
+
+
+def _one_further(told: Told) -> Correction | None:
+    """ "there was a fifth set too", "did a 5th": one more like the last, where four stand."""
+    ordinals = [piece for piece in told.pieces if piece.kind is K.ORDINAL]
+    others = told.kinds() - {K.ORDINAL, K.FILLER, K.SETS, K.STOP, K.AND, K.EXTRA}
+    plain = [piece for piece in told.pieces if piece.kind in others and piece.text not in FURTHER]
+    group = group_of(told, Part())
+    if len(ordinals) != 1 or plain or ordinals[0].told != len(group) + 1 or len(told.pieces) < 2:
+        return None
+    told.added.append(group[-1].done)
+    return told.correction()
+
+
+FURTHER = frozenset(("there", "was", "did", "too", "also", "even", "forgot", "forgotten", "i", "a"))
+MARKING = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.NAME, K.KG, K.LB, K.AT, K.WITH))
 
 
 def set_count(told: Told, part: Part, count: int) -> bool:

@@ -14,6 +14,8 @@ from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE
 from engine.values.sets import SetDone, SetRecord
 
+SWAPPING = frozenset(("swap", "replace", "switch", "exchange"))
+LINKS = frozenset((K.FOR, K.WITH, K.BY))
 INTO = frozenset(("to", "into", "auf", "zu", "a", "en", "in", "naar", "na", "till", "на", "para"))
 
 
@@ -33,15 +35,16 @@ def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequen
 def from_to(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:
     """ "change 80 to 82.5", "80 -> 82.5"."""
     bare = [piece.kind for piece in clause] == [K.NUMBER, K.ARROW, K.NUMBER]
-    if len(numbers) != 2 or not (told.starts("make") or told.slipped or bare):
+    swaps = told.pieces[0].text in SWAPPING
+    if len(numbers) != 2 or not (told.starts("make") or told.slipped or bare or swaps):
         return False
     first, last = (clause.index(number) for number in numbers)
     between = clause[first + 1 : last]
-    if not any(piece.kind is K.ARROW or piece.text in INTO for piece in between):
+    if not any(piece.kind is K.ARROW or piece.text in INTO or (swaps and piece.kind in LINKS) for piece in between):
         return False
-    return all(piece.kind in (K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH) for piece in between) and change(
-        told, part, numbers[1], numbers[0]
-    )
+    return all(
+        piece.kind in (K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH, *LINKS) for piece in between
+    ) and change(told, part, numbers[1], numbers[0])
 
 
 def change(told: Told, part: Part, new: Piece, old: Piece) -> bool:

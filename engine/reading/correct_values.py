@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from engine.reading.correct_clauses import clauses
 from engine.reading.correct_marks import mark, marks_of
-from engine.reading.correct_old_new import from_to, old_and_new
+from engine.reading.correct_old_new import SWAPPING, from_to, old_and_new
 from engine.reading.correct_restated import restated
 from engine.reading.correcting import Told, last_message, with_load
 from engine.reading.kinds import K
@@ -45,7 +45,8 @@ def _may_correct(told: Told) -> bool:
         return False
     if told.pieces and told.pieces[0].kind is K.ASKS:
         return False
-    if told.slipped or told.starts("make") or told.has("mean") or K.NOT in kinds:
+    asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
+    if told.slipped or asks or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
     if any(piece.kind in TALK or piece.text in COMPARING for piece in told.pieces):
         return False
@@ -82,7 +83,7 @@ def _is_pointed(told: Told) -> bool:
     numbered = first.kind is K.SETS and bool(whole.places)
     several = first.kind is K.LAST and len(whole.places) > 1
     linked = first.kind is K.LAST and bool(whole.places) and bool(told.kinds() & {K.AT, K.WITH})
-    placed = K.LAST in told.kinds() or (K.ORDINAL in told.kinds() and bool(whole.places))
+    placed = K.LAST in told.kinds() or (bool(told.kinds() & PLACED) and bool(whole.places))
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and len(last_message(told.context)) > 1
     plain = all(piece.kind in POINTED for piece in told.pieces)
@@ -90,6 +91,9 @@ def _is_pointed(told: Told) -> bool:
     return turned or (
         (part.whole or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
     )
+
+
+PLACED = frozenset((K.ORDINAL, K.FIRST, K.MIDDLE, K.FROM_LAST))
 
 
 def _on_it(piece: Piece) -> bool:

@@ -104,10 +104,41 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first += _taken_back(words[first:], spoken[first:], book)
     starred = _is_starred(prepared.cleaned)
     slipped = first > begin or last < end or starred
-    pieces = _between(prepared, spoken, first, last, context)
-    told = Told(words[first:last], _in_full(pieces, prepared.cleaned), context, catalogue, book)
+    pieces = _in_full(_between(prepared, spoken, first, last, context), prepared.cleaned)
+    judged = _without_misjudging(pieces, book)
+    slipped = slipped or judged is not pieces
+    told = Told(words[first:last], judged, context, catalogue, book)
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
+
+
+def _without_misjudging(pieces: list[Piece], book: Phrasebook) -> list[Piece]:
+    """ "i miscounted, last was 8", "57.5, misread the stack": without the words that say so, and what they are of."""
+    wrongly = {word for phrase in book.cues["misjudged"] for word in phrase.split()}
+    said = [piece for piece in pieces if plain_word(piece.text) in wrongly]
+    if not said:
+        return pieces
+    kept: list[Piece] = []
+    for clause in _apart([piece for piece in pieces if piece not in said]):
+        if not TELLING.isdisjoint([piece.kind for piece in clause]):
+            kept += clause
+    kept = kept[1:] if kept and kept[0].kind in LOOSE else kept
+    return kept or pieces
+
+
+def _apart(pieces: Iterable[Piece]) -> list[list[Piece]]:
+    """The clauses, each with the sign that opens it."""
+    found: list[list[Piece]] = [[]]
+    for piece in pieces:
+        if piece.kind in LOOSE:
+            found.append([piece])
+        else:
+            found[-1].append(piece)
+    return found
+
+
+TELLING = frozenset((K.NUMBER, K.COUNT, K.NAME, K.EFFORT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.DATE,
+                     K.KG, K.LB, K.FAILURE, K.WARMUP))  # fmt: skip
 
 
 def mended_words(words: list[str], pieces: Iterable[Piece], book: Phrasebook) -> list[str]:

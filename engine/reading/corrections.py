@@ -24,6 +24,7 @@ from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, dele
 from engine.reading.correct_loaded import loaded
 from engine.reading.correct_marks import MARKS, marked_later
 from engine.reading.correct_names import new_exercise, new_unit, renamed_and_restated, swapped
+from engine.reading.correct_shifted import shifted
 from engine.reading.correct_values import TALK, new_values
 from engine.reading.correcting import Told, told_of
 from engine.reading.dates import DATE_KINDS, with_dates
@@ -43,6 +44,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     moved,
     swapped,
     new_unit,
+    shifted,
     counted,
     loaded,
     marked_later,

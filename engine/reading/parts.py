@@ -170,7 +170,7 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
     count = next((COUNTED_IN_WORDS[word] for word in piece.text.split() if word in COUNTED_IN_WORDS), 1)
     after = pieces[at + 1] if at + 1 < len(pieces) else None
     behind = pieces[at + 2].kind if at + 2 < len(pieces) else None
-    if after is not None and after.kind is K.NUMBER and _counts_sets(after, behind):
+    if after is not None and after.kind is K.NUMBER and _counts_sets(after, behind) and _is_so_many(after, group):
         count = int(after.value)
         part.used.append(after)
     part.used.append(piece)
@@ -178,6 +178,11 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
         part.missing = True
     found = group[-count:] if piece.kind is K.LAST else group[:count]
     part.places = [*part.places, *(record for record in found if record not in part.places)]
+
+
+def _is_so_many(number: Piece, group: list[SetRecord]) -> bool:
+    """Whether there are so many sets; "last set 8, not 9" tells reps."""
+    return number.spelled or number.role is Role.SETS or number.value <= len(group)
 
 
 def _counts_sets(number: Piece, behind: K | None) -> bool:

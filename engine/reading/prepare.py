@@ -10,6 +10,7 @@ from engine.reading.counts_misspelt import with_counts_mended
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.days_misspelt import with_days_mended
 from engine.reading.earlier_sets import without_earlier_sets
+from engine.reading.felt import with_felt
 from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import without_marks
@@ -171,6 +172,8 @@ def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
+    if K.NOT_DATE in kinds and K.NOTE in kinds:
+        pieces = with_felt(pieces)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)

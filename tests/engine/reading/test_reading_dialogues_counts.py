@@ -113,6 +113,12 @@ leg press 3x12 145 | did 4 of those, not 3 => leg press 4×12 at 145 kg
 leg press 3x12 145 | actualy it was 4 of them not 3 => leg press 4×12 at 145 kg
 leg press 3x12 145 | 2 not 3 => leg press 2×12 at 145 kg
 leg press 3x3 145 | 2 not 3 => leg press 3×2 at 145 kg
+leg press 4x10 180 | only the first three => leg press 3×10 at 180 kg
+leg press 4x10 180 | only the first two counted => leg press 2×10 at 180 kg
+leg press 4x10 180 | i stopped after 3 => leg press 3×10 at 180 kg
+leg press 4x10 180 | there was a fifth set too => leg press 5×10 at 180 kg
+leg press 4x10 180 | did a 5th => leg press 5×10 at 180 kg
+leg press 4x10 180 | the 5th was 8 => leg press 4×10 at 180 kg
 """  # noqa: E501 — one dialogue a line
 
 

@@ -105,6 +105,9 @@ bench 80x5 | x2 => barbell bench press 3×5 at 80 kg
 bench 80x3 | x2 => barbell bench press 3×3 at 80 kg
 bench 80x5 | 5 | last one, got 3 => barbell bench press 2×5 at 80 kg, 3 at 80 kg
 pull ups 10 +10kg | 8 => pull-up 10 at +10 kg, 8 at +10 kg
+squat 100x5 | drop 80x8 => barbell back squat 5 at 100 kg, 8 at 80 kg drop
+squat 100x5 | drop set 80x8 => barbell back squat 5 at 100 kg, 8 at 80 kg drop
+squat 100x5 | drop 3x8 => barbell back squat 5 at 100 kg
 """  # noqa: E501 — one dialogue a line
 
 

@@ -104,6 +104,10 @@ leg press 3x12 150 | last one 160 not 150 => leg press 2×12 at 150 kg, 12 at 16
 bench 60x8 | 8 | 8 | and 7 on the third => barbell bench press 2×8 at 60 kg, 7 at 60 kg
 bench 60x8 | 8 | and 7 on the third => barbell bench press 2×8 at 60 kg, 7 at 60 kg
 bench 60x8 | 8 | 8 | all three were at 62.5 => barbell bench press 3×8 at 62.5 kg
+bench 60x8 | felt like a 9 => barbell bench press 8 at 60 kg RPE 9
+bench 60x8 | squat 100x5 | bench felt like an 8 => barbell bench press 8 at 60 kg RPE 8; barbell back squat 5 at 100 kg
+bench 60x8 felt like an 8 => barbell bench press 8 at 60 kg RPE 8
+bench 60x8 | felt like 8 reps => barbell bench press 2×8 at 60 kg
 """  # noqa: E501 — one dialogue a line
 
 

@@ -161,6 +161,17 @@ dips 9 9 7 | esos tenían 10 kg => dip 2×9 at +10 kg, 7 at +10 kg
 squat 100 5 5 5 | last set only got 3 => barbell back squat 2×5 at 100 kg, 3 at 100 kg
 squat 3x5 100 | last got 4 => barbell back squat 2×5 at 100 kg, 4 at 100 kg
 squat 100x5 | 5 | last set only got 3 => barbell back squat 2×5 at 100 kg, 3 at 100 kg
+bench 60 9 8 7 | 8 on the first => barbell bench press 2×8 at 60 kg, 7 at 60 kg
+bench 60 9 8 7 | that's 62.5, misread the plates => barbell bench press 9 at 62.5 kg, 8 at 62.5 kg, 7 at 62.5 kg
+bench 60 9 8 7 | i miscounted, last was 6 => barbell bench press 9 at 60 kg, 8 at 60 kg, 6 at 60 kg
+bench 60 9 8 7 | miscounted the last one, 6 => barbell bench press 9 at 60 kg, 8 at 60 kg, 6 at 60 kg
+bench 60 9 8 7 | i miscounted => barbell bench press 9 at 60 kg, 8 at 60 kg, 7 at 60 kg
+bench 60 9 8 7 | last set 6, not 7 => barbell bench press 9 at 60 kg, 8 at 60 kg, 6 at 60 kg
+bench 60 9 8 7 | swap the 8 for a 10 => barbell bench press 9 at 60 kg, 10 at 60 kg, 7 at 60 kg
+bench 60 9 8 7 | replace 8 with 10 => barbell bench press 9 at 60 kg, 10 at 60 kg, 7 at 60 kg
+bench 60 9 8 7 | one rep less on each => barbell bench press 8 at 60 kg, 7 at 60 kg, 6 at 60 kg
+bench 60 9 8 7 | add a rep to the last set => barbell bench press 9 at 60 kg, 2×8 at 60 kg
+bench 60 9 8 7 | two reps fewer on the last one => barbell bench press 9 at 60 kg, 8 at 60 kg, 5 at 60 kg
 """
 
 

@@ -1,0 +1,47 @@
+"""Reps told as more or fewer than before: "one rep less on each", "add a rep to the last set".
+
+told = [ "add" ] ( NUMBER | "a" ) "rep" [ "less" | "more" ] ( "on" | "to" ) part       part: last, set 2, each, all
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from engine.reading.correcting import Told
+from engine.reading.kinds import K
+from engine.reading.parts import part_told
+from engine.reading.pieces import Role
+from engine.reading.values import Correction
+
+FEWER = frozenset(("less", "fewer", "minus", "weniger", "menos", "moins", "meno", "minder", "mniej", "меньше", "färre"))
+ADDING = frozenset(("add", "plus", "extra", "another"))
+TAKING = frozenset(("take", "minus", "subtract", "remove"))
+MOST_CHANGED = 5
+"""How many reps somebody may have miscounted. Common practice, no source."""
+ABOUT = frozenset(
+    (K.NUMBER, K.REPS, K.MORE, K.EACH, K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST, K.SETS, K.FILLER, K.BOTH,
+     K.OF, K.ADDED, K.EXTRA, K.ANOTHER, K.FOR, K.STOP, K.NAME)
+)  # fmt: skip
+
+
+def shifted(told: Told) -> Correction | None:
+    """The sets pointed at, with so many reps more or fewer."""
+    kinds = told.kinds()
+    words = set(told.words)
+    fewer = bool(words & FEWER) or (bool(told.words) and told.words[0] in TAKING)
+    more = bool(kinds & {K.MORE, K.ANOTHER}) or (bool(told.words) and told.words[0] in ADDING)
+    of_reps = K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
+    if not of_reps or fewer is more or any(p.kind not in ABOUT and p.text not in FEWER for p in told.pieces):
+        return None
+    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    counts = [int(piece.value) for piece in told.numbers() if piece.value == int(piece.value)] or [1]
+    each = any(piece.kind is K.EACH for piece in told.pieces)
+    if part.missing or part.named_unknown or not (part.points or each) or len(counts) != 1:
+        return None
+    by = -counts[0] if fewer else counts[0]
+    reached = part.reached(told.context, plural=True)
+    if not 1 <= abs(by) <= MOST_CHANGED or any(record.done.reps + by < 1 for record in reached):
+        return None
+    for record in reached:
+        told.set_to(record, replace(told.now(record), reps=told.now(record).reps + by))
+    return told.correction()
