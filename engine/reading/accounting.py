@@ -177,12 +177,27 @@ def _odd_together(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> Doubt | N
     falls = any(before.exercise == one.exercise and _falls(before.load, one.load) for before, one in pairwise(work))
     if falls and not any(piece.unit is not None for piece in pieces):
         return Doubt.UNUSUAL_LOAD  # a unit that was written says that the number is meant so
+    if len(sets) == 2 and len(work) == 2 and _may_count_sets(work, pieces):
+        return Doubt.NUMBERS
     reps = sorted([one.reps for one in work if one.side is None], reverse=True)
     if len(reps) > 1 and reps[0] >= LEAST_FAR_OFF_REPS and reps[0] > FAR_OFF * reps[1]:
         most = next(one for one in work if one.reps == reps[0])
         if any(one.load == most.load and one.exercise == most.exercise for one in work if one is not most):
             return Doubt.NUMBERS
     return None
+
+
+def _may_count_sets(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> bool:
+    """ "bench 80 3 8": two sets whose reps rise, or three sets of eight."""
+    first, second = sets
+    loaded = first.load is not None and first.load.amount > 0 and first.load == second.load
+    kinds = [piece.kind for piece in pieces]
+    bare = BARE_NUMBERS.issuperset(kinds) and kinds.count(K.NUMBER) == LEAST_WITH_A_LOAD and first.side is None
+    return loaded and bare and first.reps <= FEW_SETS and first.reps * 2 <= second.reps
+
+
+BARE_NUMBERS = frozenset((K.NUMBER, K.SLASH, K.COLON))
+FEW_SETS = 5
 
 
 def _falls(before: Load | None, load: Load | None) -> bool:

@@ -34,6 +34,10 @@ SPANNED = frozenset(("to", "bis", "tot", "до"))
 SPANS = (Role.BARE, Role.REPS, Role.SECONDS, Role.PLURAL)
 ON = frozenset(("na", "на"))
 """In Polish and Russian what stands behind it is the load, or what comes of it."""
+PERHAPS = frozenset(
+    ("maybe", "perhaps", "possibly", "vielleicht", "quizás", "quizá", "peut-être", "forse", "misschien", "może",
+     "talvez", "может", "kanske")
+)  # fmt: skip
 SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "på", "sur", "auf", "su", "por", "within"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -43,11 +47,7 @@ class NumberChunks(TimesChunks):
 
     def number(self, piece: Piece) -> None:
         before = self.pieces[self.at - 1] if self.at else piece
-        if self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
-            adds_up = before.text == "plus" and self._adds_up(piece)  # "135 plus 20 x 5"
-            if adds_up or before.text in OR:  # "100 for 5 or 6"
-                self.out.dangling = True
-        if piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER:
+        if self._is_left_open(before, piece):
             self.out.dangling = True
         if piece.role is Role.SETS and before.text in SPREAD and self.out.found:
             self.out.spread = True
@@ -58,6 +58,16 @@ class NumberChunks(TimesChunks):
             self.at += 1
         elif not self._plain(piece):
             self._told_otherwise(piece)
+
+    def _is_left_open(self, before: Piece, piece: Piece) -> bool:
+        """Whether the word in front says that it may be another number: "5 or 6", "80x8 (maybe 9)", "135 plus 20"."""
+        if self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
+            adds_up = before.text == "plus" and self._adds_up(piece)  # "135 plus 20 x 5"
+            if adds_up or before.text in OR:  # "100 for 5 or 6"
+                return True
+        if before.text in PERHAPS and self.out.found:
+            return True
+        return piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER
 
     def _adds_up(self, piece: Piece) -> bool:
         """Whether a number behind "plus" may be a load put on the one before it."""

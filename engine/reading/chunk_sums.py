@@ -140,6 +140,10 @@ class SummedChunks:
         paused = self.out.rest_pause and counted and self._kind() is not K.TIMES  # "myo 120x15 +5 +4"
         if last is None or piece.role is not Role.CHANGE or not (self.depth or paused) or piece.value <= 0:
             return False
+        if self._partly(1):
+            self.out.notes.append(piece)  # "80x6 (+2 with help)"
+            self.at += 2
+            return True
         if piece.unit is not None:  # "8 (+5kg)": a load
             last.at, last.at_own = (*last.at, piece), True
             self.at += 1

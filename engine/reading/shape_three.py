@@ -101,6 +101,7 @@ class ThreeFactors(TwoFactors):
             self._carry(tuple(flat))
         elif self._is_load(flat[0]) or flat[0].role in LOADS:
             self.load = self.last_load = flat[0]
+            self.unplaced = self.unplaced or flat[1].value > 2 * flat[-1].value  # "80x8x3x2": what is each of them
             self._reps_list(tuple(flat[1:]))
         elif self.traits.body:
             self._reps_list(tuple(flat))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from engine.catalogue.catalogue import catalogue
@@ -77,6 +77,7 @@ def test_pairs_of_reps_and_load(pairs: list[tuple[int, Decimal]], between: str) 
     st.sampled_from([" ", "x", ": "]),
 )
 def test_a_load_and_the_reps_of_each_set(load: Decimal, counts: list[int], between: str, link: str) -> None:
+    assume(len(counts) > 2 or counts[0] >= counts[1])  # "80 3 8" may tell three sets of eight
     text = between.join(map(str, counts))
 
     assert told(sets_of(f"bench {plain(load)}{link}{text}")) == [(count, load) for count in counts]
