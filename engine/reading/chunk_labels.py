@@ -31,7 +31,9 @@ class LabelledChunks(RepeatedChunks):
 
     def _sets_of(self, piece: Piece) -> None:
         found = self.out.found
-        if self._told_whole():
+        if self.kinds[self.at - 1] is K.FOR:
+            self.out.dangling = True  # "80 for sets of 5": how many?
+        elif self._told_whole():
             self.out.total = True  # "100 push ups in sets of 20"
         elif found and found[-1].size == 1 and found[-1].factors[0][-1].role is Role.REPS:
             self.out.dangling = True  # "100: 30 reps in sets of 5"

@@ -37,7 +37,7 @@ class MarkedChunks(ResultChunks):
 
     def at_load(self, piece: Piece) -> None:
         """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
-        if piece.text == "w" and self.depth and self._kind() is K.CLOSE:
+        if piece.text == "w" and self._is_warm_letter(piece):
             self._bracketed_warm_up()
             return
         if piece.text == "w" and self._kind() is K.COLON and self.separator in (None, K.LINE):
@@ -65,6 +65,13 @@ class MarkedChunks(ResultChunks):
             self._rest_of_sets(last)
         else:
             self._put_behind(last, sign)
+
+    def _is_warm_letter(self, piece: Piece) -> bool:
+        """ "40x10 (w)", "40x10w, 60x5w 80x5": in brackets, or glued behind the set with no load behind the letter."""
+        if self.depth and self._kind() is K.CLOSE:
+            return True
+        glued = piece.glued and self._kind(-1) is K.NUMBER
+        return glued and (self._kind() in (None, K.COMMA, K.LINE, K.STOP) or self._kind(2) is K.TIMES)
 
     def _put_behind(self, last: Chunk | None, sign: bool) -> None:
         """The load or the effort that stands here is the last chunk's, or else opens one."""

@@ -316,6 +316,8 @@ class NumberChunks(TimesChunks):
         self.at += ahead
         if chunk.size == 1 and not sign.glued and number.glued:
             chunk.x_apart = True
+        if number.role is Role.SETS and chunk.size == 2 and self._kind(2) is K.OF and self._kind(3) is K.NUMBER:
+            return self._told_once_more(chunk, number)
         if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
             return True
         if number.value > MOST_SETS_BY_REPEAT or not chunk.factors[0]:
@@ -326,6 +328,14 @@ class NumberChunks(TimesChunks):
         if number.value == chunk.factors[-1][-1].value:
             self.out.loose.append(number)  # "60x5 x5": twice, or five times
         self.at += 2
+        return False
+
+    def _told_once_more(self, chunk: Chunk, sets: Piece) -> bool:
+        """ "80x5 x3 sets of 5": the reps once more."""
+        chunk.times = int(sets.value)
+        if self.pieces[self.at + 3].value != chunk.factors[-1][-1].value:
+            self.out.loose.append(self.pieces[self.at + 3])
+        self.at += 4
         return False
 
     def _number_behind(self, ahead: int) -> bool:

@@ -43,6 +43,8 @@ class SummedChunks:
     depth: int = 0
     opened: int = 0
     """How many chunks stood before the bracket that was opened last."""
+    warm_left: int = 0
+    """How many of the next sets are warm-ups, as a count of them said."""
     at_same: bool = False
     """The next sets are told at the load of those before them: "same weight 3x15"."""
     sets_added: bool = False
@@ -158,6 +160,9 @@ class SummedChunks:
     def _place(self, chunk: Chunk) -> None:
         kind = self.next_kind or self.kind
         self.next_kind = None
+        if self.warm_left:
+            kind, self.warm_left = SetKind.WARMUP, self.warm_left - 1
+            self.out.dangling = self.out.dangling or chunk.size < 2  # "2 warm-ups at 60": of how many reps?
         if self.at_same:
             chunk.at_same, self.at_same = True, False
         if kind is not chunk.kind:

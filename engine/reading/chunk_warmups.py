@@ -12,7 +12,7 @@ from engine.reading.chunk_marks import MarkedChunks
 from engine.reading.chunk_sums import ALL_OF_THEM
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetKind
 
 SEVERAL = 2
@@ -21,6 +21,8 @@ AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", 
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
+MOST_WARM_UPS = 6
+"""Common practice, no source."""
 REACH = 3
 """How many pieces before the word may hold "both" or "all"."""
 
@@ -33,13 +35,19 @@ class WarmUpChunks(MarkedChunks):
 
     def warm_up(self, piece: Piece) -> None:
         ahead = self.pieces[max(0, self.at - 2) : self.at]
-        if any((one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead):
+        if not self._heads_with_after() and any(
+            (one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead
+        ):
             self.at += 1  # "after warming up i benched 80 3x5"
+            return
+        if self._counts_warm_ups(piece):
+            self.at += 1
             return
         if self._last() is not None and self._kind() in BEHIND and self._kind(-1) in BESIDE_THE_SETS:
             self.out.dangling = True  # "3x5 100 with warm up": some of them, or besides
-        if self._last() is None or self._heads_brackets():
-            self.kind, self.warm_in_brackets = SetKind.WARMUP, self._heads_brackets()  # "3x5 80 (warm-up 60x5)"
+        if self._last() is None or self._heads_brackets() or self._heads_with_after():
+            self.kind = SetKind.WARMUP
+            self.warm_in_brackets = self.depth > 0 and self._kind() is not K.CLOSE  # "3x5 80 (warm-up 60x5)"
         elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
             self._mark_run(piece)
         elif self._stands_between() and self.kind is not SetKind.WARMUP:
@@ -50,6 +58,23 @@ class WarmUpChunks(MarkedChunks):
 
     def _heads_brackets(self) -> bool:
         return self.depth > 0 and self.kinds[self.at - 1] is K.OPEN and self._kind() is not K.CLOSE
+
+    def _heads_with_after(self) -> bool:
+        """ "80x5 (after warm up 60x5)"."""
+        before = self.kinds[max(0, self.at - REACH) : self.at]
+        heads = K.OPEN in before and K.NUMBER not in before[before.index(K.OPEN) :]
+        return self.depth > 0 and heads and self._kind() is K.NUMBER
+
+    def _counts_warm_ups(self, piece: Piece) -> bool:
+        """ "2 warm-ups: 60x5 80x5, then 100x5": how many of the sets behind it are; the number is no set itself."""
+        last, count = self._last(), self.pieces[self.at - 1]
+        if last is None or piece.told != SEVERAL or last.size != 1 or last.at or count.kind is not K.NUMBER:
+            return False
+        if last.factors[0] != (count,) or count.role is not Role.BARE or count.value > MOST_WARM_UPS or self.warm_left:
+            return False
+        self.out.found.pop()
+        self.warm_left = int(count.value)
+        return True
 
     def _is_glued(self, piece: Piece) -> bool:
         """ "60x5wu"."""

@@ -49,6 +49,7 @@ class Chunker(LabelledChunks):
 
     def _finished(self) -> Chunks:
         """What the chunks come to together."""
+        self.out.dangling = self.out.dangling or self.warm_left > 0
         if self.next_kind is SetKind.DROP:
             self._drop_behind()
         if self.shared and not loads_told(self.out.found):
@@ -92,6 +93,8 @@ class Chunker(LabelledChunks):
     def separator_piece(self, piece: Piece) -> None:
         if self.kind is SetKind.WARMUP and self._ends_warm_up(piece):
             self.kind = None
+        if self.warm_left and piece.kind in (K.THEN, K.STOP):
+            self.out.dangling, self.warm_left = True, 0  # "2 warm-ups 60x5, then 100x5": two of them, or two kinds
         self.separator = piece.kind
         self.in_note = False
         self.at += 1

@@ -32,6 +32,8 @@ class Run(NamedTuple):
 
     bare: tuple[Piece, ...]
     beside: tuple[Piece, ...]
+    ends: bool
+    """Nothing heavier or lighter stands behind it: it may be what the sets before it led up to."""
 
 
 def loads_in_mixed_units(chunks: Chunks) -> list[Piece]:
@@ -51,7 +53,8 @@ def with_units(chunks: Chunks, loads: Sequence[Piece], known: Known, unit: Unit)
     for run in _runs(loads):
         other = _other_unit(run, told, known)
         if other is not None:
-            plain = other is unit or (other is Unit.LB and all(map(_is_of_plates_in_pounds, run.bare)))
+            pounds = other is Unit.LB and all(map(_is_of_plates_in_pounds, run.bare))
+            plain = other is unit or (pounds and not run.ends)
             (changed if plain else doubted).update((id(piece), other) for piece in run.bare)
     ways = [(_put(chunks, changed), OPEN if doubted else SETTLED)]
     if doubted:
@@ -77,7 +80,9 @@ def _runs(loads: Sequence[Piece]) -> list[Run]:
         while end < len(loads) and loads[end].unit is None:
             end += 1
         beside = (*loads[max(0, at - 1) : at], *loads[end : end + 1])
-        runs += [Run(tuple(part), beside) for part in _without_leaps(loads[at:end])]
+        parts = _without_leaps(loads[at:end])
+        ends = at > 0 and end >= len(loads)
+        runs += [Run(tuple(part), beside, ends and part is parts[-1]) for part in parts]
         at = end + 1
     return runs
 

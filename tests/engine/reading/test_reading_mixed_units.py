@@ -13,6 +13,7 @@ squat 205x5 then 95kg x 6 => barbell back squat 5 at 205 lb, 6 at 95 kg
 {unit: lb} squat 205x5 then 95kg x 6 => barbell back squat 5 at 205 lb, 6 at 95 kg
 squat 115x5 155x5 205x5 then 95kg x 6 => barbell back squat 5 at 115 lb, 5 at 155 lb, 5 at 205 lb, 6 at 95 kg
 squat 95kg x 6, 205x5, 90x3 => barbell back squat 6 at 95 kg, 5 at 205 lb, 3 at 90 kg
+squat 95kg x 6, 205x5 => ask: barbell back squat 6 at 95 kg, 5 at 205 kg | barbell back squat 6 at 95 kg, 5 at 205 lb
 squat 70x5 90x5 95kg x 6 => barbell back squat 5 at 70 kg, 5 at 90 kg, 6 at 95 kg
 squat 90x5, 200lb x 5 => barbell back squat 5 at 90 kg, 5 at 200 lb
 {unit: lb} squat 90x5, 200lb x 5 => ask: barbell back squat 5 at 90 kg, 5 at 200 lb | barbell back squat 5 at 90 lb, 5 at 200 lb

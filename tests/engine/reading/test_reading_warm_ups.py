@@ -43,3 +43,18 @@ def test_several_warm_ups_mark_the_whole_run(text, context, meant) -> None:
 @pytest.mark.parametrize(("text", "context", "meant"), readings(ONE_OR_ALL))
 def test_a_word_between_sets_marks_what_can_be_a_warm_up_or_is_asked(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+COUNTED = """
+bench 2 warm ups: 40x8, 60x5, 85 3x4 => barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 3×4 at 85 kg
+bench 2 warm-up sets 40x8 60x5 then 85x4 => barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 4 at 85 kg
+bench 2 warm-up sets at 40, then 3x4 85 => ask:
+bench 40x8w 60x5w 85x4 => barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 4 at 85 kg
+bench 3x12w 45 => barbell bench press 3×12 at 45 kg
+bench 85x4 (after warm up 60x5) => barbell bench press 4 at 85 kg, 5 at 60 kg warmup
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED))
+def test_warm_ups_that_are_counted_or_lettered(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
