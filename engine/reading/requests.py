@@ -15,6 +15,7 @@ from engine.reading.names import EQUIPMENT
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests_again import repeat_told
 from engine.reading.requests_around import Words, among_reasons, led
 from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely, undoes
 from engine.reading.requests_lifts import asked_of_a_lift, with_equipment_behind
@@ -23,7 +24,7 @@ from engine.reading.requests_of_days import of_another_day
 from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_to_people import adjusts
-from engine.reading.requests_told import ARGUMENTS, asks_history, repeat_told
+from engine.reading.requests_told import ARGUMENTS, asks_history
 from engine.reading.requests_when import told_by_the_day
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize

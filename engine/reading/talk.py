@@ -23,7 +23,7 @@ BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT, K.COLON))
 NEAR = 3
 LONGEST_REMARK = 20
 REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
@@ -105,10 +105,21 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             named = _name_for_what_was_done(clause)
             wished = wished or (_counts(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
             continue
-        kept += clause
-        if wished and tells_reps_alone(clause):
-            kept.append(clause[-1]._replace(kind=K.UNCLEAR))  # "wanted 100x5, 5": at which load is not known
+        kept += _in_doubt(clause) if _is_doubtful(clause, place, wished) else clause
     return kept
+
+
+def _is_doubtful(clause: list[Piece], place: int, wished: bool) -> bool:
+    """Sets listed behind words about somebody else; reps behind a wish ("wanted 100x5, 5"), at which load is not
+    known.
+    """
+    listed = bool(place and clause) and clause[0].kind is K.COLON
+    return listed or (wished and tells_reps_alone(clause))
+
+
+def _in_doubt(clause: list[Piece]) -> list[Piece]:
+    """The clause so that it is asked about."""
+    return [*clause, clause[-1]._replace(kind=K.UNCLEAR)]
 
 
 def _turns_to_today(clause: list[Piece]) -> bool:
@@ -179,6 +190,16 @@ def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
     return apart and _counts(sentence[:at]) > 0 and not _counts(sentence[at:])
 
 
+def _lists_sets(sentence: list[Piece], at: int) -> bool:
+    """ "my kid counted my reps: bench 80x8": not theirs for sure, as "my kid: bench 80x8" is; it is asked."""
+    ahead, behind = [piece.kind for piece in sentence[:at]], [piece.kind for piece in sentence[at + 1 :]]
+    told = K.OTHERS in ahead[:-1] and ahead[-1] is not K.OTHERS and not OF_ANOTHER_TIME & set(ahead)
+    return told and COUNTED.isdisjoint(ahead) and behind[:1] == [K.NAME] and K.TIMES in behind
+
+
+OF_ANOTHER_TIME = (AHEAD - {K.OTHERS}) | {K.ASKS}
+
+
 def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
     """ "12, 12, 10 pulse 150": the number in front is a set's, the one behind the word is not."""
     if sentence[at].kind is not K.UNRELATED or at == 0 or sentence[at - 1].kind is not K.NUMBER:
@@ -205,6 +226,8 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
 def _opens_another(sentence: list[Piece], at: int) -> bool:
     """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
     piece = sentence[at]
+    if piece.kind is K.COLON:
+        return _lists_sets(sentence, at)
     if piece.kind is K.AND:
         return _goes_on_with_me(sentence, at) or _goes_on_behind_things(sentence, at)
     if piece.kind is K.GOT:
@@ -241,9 +264,12 @@ def _goes_on_behind_things(sentence: list[Piece], at: int) -> bool:
 
 def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
     """ "gym closes at 9 so only bench 3x8 80": a reason, then a lift and its sets."""
-    told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY)]
+    told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY, K.NOTE)]
     ahead = [piece.kind for piece in sentence[:at]]
-    return told[:1] == [K.NAME] and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
+    paired = told[:2] == [K.NUMBER, K.TIMES] and counts_other_things(sentence[:at], ahead)
+    return (
+        (paired or told[:1] == [K.NAME]) and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
+    )
 
 
 ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))

@@ -197,10 +197,21 @@ SETS = {
         racks full so leg press 3x12 160 | got there at 7, bench 3x8 80 | with my brother today, bench 3x8 80
         tomorrow squats. today bench 3x8 80 | bench 3x8 80 then 20 min run | 3 coffees and bench 3x8 80
         slept 4h, bench 3x6 75 | week 2 bench 3x8 80 | 2 min rest: bench 80 8 8 7 | squat 3x5 100 with my mate
-        squat 3x5 100, mate filmed it | the usual: bench 3x8 80
+        squat 3x5 100, mate filmed it | the usual: bench 3x8 80 | same weight 3x8 | swapped to db bench 3x10 30
+        switched to dips: 10 9 8 | instead of curls i did hammers 3x12 14 | help, i forgot to log bench 3x8 80
+        week 3: bench 3x8 80 | today bench went 80x8 80x8 80x7 | pause bench 3x5 75 | more rows 3x12 55
+        move on to rows 3x12 55 | ok so bench 3x8 80 today | what a session: squat 3x5 100
+        not my day, bench 3x6 75 | no pump but bench 3x8 80 | no spotter, bench 3x6 80 | no belt, squat 3x5 100
+        without belt squat 3x5 100 | managed 3x5 100 on squats | wanted to quit but bench 3x8 80
+        heading out, bench 3x8 80 | before work: bench 3x8 80 | since monday my elbow is ok, bench 3x8 80
+        up at 5, bench 3x8 80 | only go up to 30 here so db bench 3x12 30
     """,
     "2": """
-        write down bench 80x8 80x7 | gym closes at 10 so just bench 2x8 80
+        write down bench 80x8 80x7 | gym closes at 10 so just bench 2x8 80 | skip the warmup, 80x8 80x8
+        rest of the sets 80x8 80x8 | only 2x8 80 today, bad sleep | just 2x8 80 today
+        had to stop early, squat 2x5 100 | had to leave, squat 2x5 100 only | could only do 2x5 100 on squats
+        would have done more but squat 2x5 100 | gotta go, squat 2x5 100 | 1 more to go, 80x8 80x8
+        3 guys waiting so quick 2x8 80
     """,
     "6": """
         done: squat 3x5 100, bench 3x8 80
@@ -208,7 +219,13 @@ SETS = {
     "1": """
         my brother did 100x5 and i did 80x5 | wanted 85x5, got 85x4 | aimed for 12 got 10 at 60 on bench
         bench 80x8, next time 82.5 | today's top set 90x3 bench | help from spotter on last rep, bench 80x8
-        rested 3 min, 80x8
+        rested 3 min, 80x8 | next set 80x8 done | same again 80x8 | again: 80x8 | skipped rest, 80x8
+        last time 77.5, today 80x8 | last time i got 7, today 80x8 | finish: 80x8 | let's go! bench 100x5
+        ok next one bench 82.5x5 | can't believe it, bench 100x5 | how about that, bench 100x5!
+        should have rested more, squat 100x3 | would have loved more, 80x6 | want more next time, 80x6 today
+        need to sleep more, 80x6 | going home now, last set 80x6 | after 5 min rest 80x8 | my third set was 80x7
+        went up to 82.5x5 | went up to 85 for 3 | kids screaming, 80x8 | my wife watched, bench 100x5
+        coach said go for it, squat 110x3 | he said i looked strong, 100x5 bench
     """,
     "4": """
         wanted 5x5 at 85 but only got 4x5 bench

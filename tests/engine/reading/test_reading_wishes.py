@@ -1,4 +1,4 @@
-"""What came of a wish: the result counts, at the wish's load unless it tells its own; where neither is sure it is asked.
+"""What came of a wish: the result counts, at the load of the wish unless it tells its own; in doubt it is asked.
 
 Common practice, no source.
 """
@@ -36,9 +36,11 @@ IN_DOUBT = (
     "coach wanted 5x5 at 85, did 4x5",
     "wanted 5x5 at 85 but only got 4x5",
     "plan was 5x5 at 85, did 4x5",
+    "coach happy: squat 3x5 90",
+    "my kid counted my reps: bench 80x8",
 )
 
 
 @pytest.mark.parametrize("text", IN_DOUBT)
-def test_reps_behind_a_wish_whose_load_may_be_another_are_asked(text: str) -> None:
+def test_what_may_be_another_load_or_somebody_elses_is_asked(text: str) -> None:
     assert said(text, BENCHING).startswith("ask: ")

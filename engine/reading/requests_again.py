@@ -1,0 +1,48 @@
+"""The latest set again, so many times: "x2 more", "two more sets", "same x3", "another 2 sets"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
+from engine.reading.pieces import Piece, Role
+from engine.reading.tokens import Token
+from engine.reading.values import Act, Context
+
+
+def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
+    """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
+    kinds = {piece.kind for piece in pieces if piece.text not in phrasebook().cues["again"]}
+    if len(kinds) < len({piece.kind for piece in pieces}):
+        kinds.add(K.SAME)
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    often = [piece.told for piece in pieces if piece.kind is K.ONCE]
+    if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE, K.ANOTHER} and kinds <= REPEAT_KINDS | {K.ONCE}:
+        return Act("repeat", count=often[0])
+    if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > 6:
+        return None
+    asked = kinds & {K.SAME, K.MORE} or (K.ANOTHER in kinds and numbers[0].role is Role.SETS)
+    only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
+    if only_times and _is_as_many_as_before(numbers[0], context):
+        return None  # "x5" behind a set of five is one more
+    if not (asked or only_times) or numbers[0].role not in (Role.BARE, Role.SETS, Role.TIMES):
+        return None
+    if K.MORE in kinds and K.TIMES not in kinds and numbers[0].role is Role.BARE and numbers[0].value > FEW_SETS:
+        return None  # "8 more" is a set of eight
+    if K.SAME in kinds and not kinds & {K.TIMES, K.MORE} and numbers[0].role is Role.BARE:
+        return None  # "same, 8" is a set of eight
+    return Act("repeat", count=int(numbers[0].value))
+
+
+def _is_as_many_as_before(number: Piece, context: Context) -> bool:
+    """Whether the number is the reps of the latest set; give or take one, but "x2" asks for two more."""
+    off = abs(context.recent[-1].done.reps - number.value) if context.recent else None
+    return off == 0 or (off == 1 and number.value > A_COUPLE)
+
+
+A_COUPLE = 2
+FEW_SETS = 3
+REPEAT_KINDS = frozenset(
+    (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)
+)
