@@ -11,25 +11,15 @@ from itertools import pairwise
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
+from engine.reading.talk_clauses import AHEAD, BEHIND, CLAUSE_ENDS, COUNTED, ME, TOLD_OF, clauses_of, counted, turns
 from engine.reading.talk_counts import counts_other_things
 from engine.reading.talk_targets import is_result, target_of, tells_reps_alone, with_target
 
-TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
-CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
-AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
-BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
 LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
-COUNTED = frozenset((K.NUMBER, K.COUNT))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT, K.COLON))
-NEAR = 3
-LONGEST_REMARK = 20
-REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
 REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
-LONGEST_SENTENCE = 120
-"""Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
 CUES = (
     AHEAD
     | {K.PLAIN}
@@ -46,7 +36,7 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
         kept = [] if whole_message else _kept(sentence, end)
         if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
             kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
-        dropped = dropped or (kept is not sentence and _counts(sentence) > _counts(kept))
+        dropped = dropped or (kept is not sentence and counted(sentence) > counted(kept))
         if _announces_plans(sentence, end):
             whole_message = True
         out += kept
@@ -73,14 +63,14 @@ def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
     if end is None or not sentence or sentence[-1].kind is not K.COLON:
         return False
     planned = any(piece.kind in (K.FUTURE, K.TOMORROW) for piece in sentence)
-    return planned and not _counts(sentence)
+    return planned and not counted(sentence)
 
 
 def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     asked = end is not None and end.kind is K.QUESTION
     if not asked and CUES.isdisjoint([piece.kind for piece in sentence]):
         return sentence
-    clauses = _clauses(sentence)
+    clauses = clauses_of(sentence)
     kept: list[Piece] = []
     plans = False
     named: Piece | None = None
@@ -92,18 +82,18 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             kept += with_target(target, clause)
             plans, target = False, []
             continue
-        if place and clause and (_turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)):
+        if place and clause and (turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)):
             plans, clause = False, _with_name(clause, named)
-        elif place and _heads_a_plan(clauses[place - 1]) and _counts(clause) and not _names(clause):
+        elif place and _heads_a_plan(clauses[place - 1]) and counted(clause) and not _names(clause):
             plans = True
-        elif plans and _counts(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
+        elif plans and counted(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
             plans = False
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
             kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
             target = [] if plans else target_of(clause)
             plans = plans or _opens_plans(clause)
             named = _name_for_what_was_done(clause)
-            wished = wished or (_counts(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
+            wished = wished or (counted(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
             continue
         kept += _in_doubt(clause) if _is_doubtful(clause, place, wished) else clause
     return kept
@@ -126,7 +116,7 @@ def _turns_to_today(clause: list[Piece]) -> bool:
     """ "tomorrow deads, today bench 5x3 87.5": what was done, behind a plan."""
     head = next((piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind is not K.FILLER), None)
     told = head is not None and head.kind in (K.DATE, K.TODAY) and head.told == 0
-    return told and _counts(clause) > 0 and AHEAD.isdisjoint([piece.kind for piece in clause])
+    return told and counted(clause) > 0 and AHEAD.isdisjoint([piece.kind for piece in clause])
 
 
 def _left_out(talk: list[Piece]) -> list[Piece]:
@@ -142,7 +132,7 @@ def _left_out(talk: list[Piece]) -> list[Piece]:
 
 def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
     """What was kept before a clause that is talk, so far as it does not speak of that, too."""
-    if not kept or (_reaches_back(talk, asked) and not _turns(talk[0])):
+    if not kept or (_reaches_back(talk, asked) and not turns(talk[0])):
         return []
     return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if _may_end_a_list(kept, talk) else kept
 
@@ -156,140 +146,6 @@ def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:
 
 def _is_my_turn(clause: list[Piece]) -> bool:
     return clause[0].kind is K.AND and len(clause) > 1 and clause[1].text in ME
-
-
-def _clauses(sentence: list[Piece]) -> list[list[Piece]]:
-    """The sentence's clauses, each with the separator that opens it; behind talk, "but" opens one that tells what was
-    done ("skipped the extensions but did leg press").
-    """
-    found: list[list[Piece]] = [[]]
-    turning = len(sentence) <= LONGEST_SENTENCE
-    in_remark = False
-    for at, piece in enumerate(sentence):
-        ends = piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)
-        opens = piece.kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
-        ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
-        if ends or (turning and piece.kind in OPENING_ANOTHER and _opens_another(sentence, at)):
-            found.append([piece])
-        else:
-            found[-1].append(piece)
-        in_remark = in_remark or opens
-        if in_remark and piece.kind is K.CLOSE:
-            in_remark = False
-            found.append([])
-    return found
-
-
-def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
-    """ "squat 3x5 60 skipped the last set", "3x5 60 laatste overgeslagen": words that take one of the sets away."""
-    behind = [piece.kind for piece in sentence[at : at + 1 + NEAR]]
-    pair = {*behind[:2], *behind[2:3]} if behind[:1] == [K.NEVER] else {*behind[:2]}
-    if K.NEVER not in pair or TOLD_OF.isdisjoint(pair) or sentence[at].kind not in TOLD_OF | {K.NEVER}:
-        return False
-    apart = at > 0 and sentence[at - 1].kind not in TOLD_OF | {K.NEVER}
-    return apart and _counts(sentence[:at]) > 0 and not _counts(sentence[at:])
-
-
-def _lists_sets(sentence: list[Piece], at: int) -> bool:
-    """ "my kid counted my reps: bench 80x8": not theirs for sure, as "my kid: bench 80x8" is; it is asked."""
-    ahead, behind = [piece.kind for piece in sentence[:at]], [piece.kind for piece in sentence[at + 1 :]]
-    told = K.OTHERS in ahead[:-1] and ahead[-1] is not K.OTHERS and not OF_ANOTHER_TIME & set(ahead)
-    return told and COUNTED.isdisjoint(ahead) and behind[:1] == [K.NAME] and K.TIMES in behind
-
-
-OF_ANOTHER_TIME = (AHEAD - {K.OTHERS}) | {K.ASKS}
-
-
-def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
-    """ "12, 12, 10 pulse 150": the number in front is a set's, the one behind the word is not."""
-    if sentence[at].kind is not K.UNRELATED or at == 0 or sentence[at - 1].kind is not K.NUMBER:
-        return False
-    behind = [piece.kind for piece in sentence[at + 1 : at + 1 + NEAR]]
-    told = next((kind for kind in behind if kind in COUNTED or kind is K.NAME), None)
-    return told in COUNTED
-
-
-def _brackets_talk(sentence: list[Piece], at: int) -> bool:
-    """ "(pulse 150)", "(gym closes at 9)", "(2 guys waiting)": a remark in brackets that counts no sets."""
-    inside = []
-    for piece in sentence[at + 1 : at + 1 + LONGEST_REMARK]:
-        if piece.kind is K.CLOSE:
-            break
-        inside.append(piece)
-    kinds = [piece.kind for piece in inside]
-    counts = not COUNTED.isdisjoint(kinds)
-    planned = counts and not BEHIND.isdisjoint(kinds)
-    cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
-    return cued and K.TIMES not in kinds and K.NAME not in kinds
-
-
-def _opens_another(sentence: list[Piece], at: int) -> bool:
-    """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
-    piece = sentence[at]
-    if piece.kind is K.COLON:
-        return _lists_sets(sentence, at)
-    if piece.kind is K.AND:
-        return _goes_on_with_me(sentence, at) or _goes_on_behind_things(sentence, at)
-    if piece.kind is K.GOT:
-        return any(one.kind is K.FUTURE for one in sentence[:at]) and sentence[at - 1].kind in ENDS_OF_A_SET
-    if piece.text in phrasebook().cues["thatiswhy"]:
-        return _goes_on_with_sets(sentence, at)
-    turns = _turns(piece)
-    if not turns and piece.kind is not K.OTHERS:
-        return False
-    ahead, behind = sentence[:at], sentence[at + 1 :]
-    if turns:
-        cued = any(one.kind in AHEAD for one in ahead)
-        return _tells_what_was_done(behind) if cued else _counts(ahead) > 0 and any(one.kind in AHEAD for one in behind)
-    if not _counts(ahead) or not _counts(behind):
-        return False
-    return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
-
-
-def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
-    """ "my mate benched 100x5 and i did 80x5"."""
-    others = any(piece.kind is K.OTHERS for piece in sentence[:at])
-    me = at + 1 < len(sentence) and sentence[at + 1].text in ME
-    return others and me and _counts(sentence[at:]) > 0
-
-
-ENDS_OF_A_SET = frozenset((K.NUMBER, K.COUNT, K.KG, K.LB, K.REPS, K.SETS))
-
-
-def _goes_on_behind_things(sentence: list[Piece], at: int) -> bool:
-    """ "3 coffees and bench 3x8 80"."""
-    ahead = sentence[:at]
-    return counts_other_things(ahead, [one.kind for one in ahead]) and _goes_on_with_sets(sentence, at)
-
-
-def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
-    """ "gym closes at 9 so only bench 3x8 80": a reason, then a lift and its sets."""
-    told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY, K.NOTE)]
-    ahead = [piece.kind for piece in sentence[:at]]
-    paired = told[:2] == [K.NUMBER, K.TIMES] and counts_other_things(sentence[:at], ahead)
-    return (
-        (paired or told[:1] == [K.NAME]) and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
-    )
-
-
-ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))
-
-
-def _turns(piece: Piece) -> bool:
-    return piece.kind is K.FILLER and piece.text in phrasebook().cues["but"]
-
-
-def _tells_what_was_done(clause: list[Piece]) -> bool:
-    named = bool(clause) and clause[0].kind is K.NAME and AHEAD.isdisjoint([piece.kind for piece in clause])
-    did = named or any(piece.kind in (K.GOT, K.ONLY) for piece in clause)
-    did = did or not phrasebook().cues["didso"].isdisjoint(piece.text for piece in clause)
-    return _counts(clause) > 0 and (did or _is_pair(clause))
-
-
-def _is_pair(clause: list[Piece]) -> bool:
-    """ "hoped for 5 but 100x4"."""
-    told = [piece.kind for piece in clause if piece.kind is not K.FILLER]
-    return told[:2] == [K.NUMBER, K.TIMES] and AHEAD.isdisjoint(told)
 
 
 DONE_INSTEAD = ("did", "instead")
@@ -410,14 +266,14 @@ def _reaches_back(clause: list[Piece], asked: bool) -> bool:
 def _opens_plans(clause: list[Piece]) -> bool:
     """Whether the clauses behind this one are part of the same plan: "tomorrow squat 5x5, bench 5x5"."""
     cues = {piece.kind for piece in clause if piece.kind in BEHIND}
-    left_out = cues == {K.NEVER} and not _counts(clause)  # "didn't do squats, leg press 3x12 160"
+    left_out = cues == {K.NEVER} and not counted(clause)  # "didn't do squats, leg press 3x12 160"
     return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
 
 
 def _heads_a_plan(clause: list[Piece]) -> bool:
     """ "tomorrow is legs, 4x8 with 65": what a day ahead is for, and its numbers, which name no lift."""
     kinds = {piece.kind for piece in clause}
-    return K.TOMORROW in kinds and not HEADINGS.isdisjoint(kinds) and K.NAME not in kinds and not _counts(clause)
+    return K.TOMORROW in kinds and not HEADINGS.isdisjoint(kinds) and K.NAME not in kinds and not counted(clause)
 
 
 HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
@@ -425,7 +281,3 @@ HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
 
 def _names(clause: list[Piece]) -> bool:
     return any(piece.kind is K.NAME for piece in clause)
-
-
-def _counts(pieces: list[Piece]) -> int:
-    return len([piece for piece in pieces if piece.kind in COUNTED])
