@@ -65,8 +65,6 @@ class SummedChunks:
 
     def _plus(self, chunk: Chunk) -> None:
         while self._kind(0) is K.PLUS and self._kind(1) is K.NUMBER and not self._partly(2):
-            if self._kind(2) is K.TIMES and chunk.size > 1 and not self.pieces[self.at].glued:
-                return  # "3x10x100 + 1x20x60": sets of their own
             if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
                 self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
                 return
@@ -130,6 +128,8 @@ class SummedChunks:
         head = chunk.factors[-1][-1] if chunk.factors and chunk.factors[-1] else None
         sign, number = self.pieces[self.at], self.pieces[self.at + 1]
         spaced = not sign.glued and not number.glued and not chunk.plus and not self.out.rest_pause
+        if spaced and chunk.size > 1 and self._kind(2) is K.TIMES:
+            return True  # "3x10x100 + 1x20x60": sets of their own
         if head is None or not spaced or chunk.size != 1 or number.value * 2 <= head.value:
             return False
         self.sets_added = self.sets_added or head.value >= LEAST_OF_A_SUM

@@ -76,7 +76,7 @@ COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "abo
 
 def _is_pointed(told: Told) -> bool:
     """ "all at 57.5", "last at 65", "second 7, third 6": parts with their numbers, and nothing else."""
-    first = next((piece for piece in told.pieces if piece.kind is not K.AND), told.pieces[0])
+    first = next((piece for piece in told.pieces if piece.kind not in AHEAD_OF_A_PLACE), told.pieces[0])
     part = part_told([first], told.context)
     pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
     whole = part_told(told.pieces, told.context)
@@ -86,7 +86,9 @@ def _is_pointed(told: Told) -> bool:
     placed = K.LAST in told.kinds() or (bool(told.kinds() & PLACED) and bool(whole.places))
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and len(last_message(told.context)) > 1
-    plain = all(piece.kind in POINTED for piece in told.pieces)
+    result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
+    plain = all(piece.kind in POINTED or (result and piece.kind is K.NAME) for piece in told.pieces)
+    fell_short = fell_short or (result and first.kind is K.LAST)
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
     return turned or (
         (part.whole or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
@@ -94,6 +96,8 @@ def _is_pointed(told: Told) -> bool:
 
 
 PLACED = frozenset((K.ORDINAL, K.FIRST, K.MIDDLE, K.FROM_LAST))
+AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
+"""What may stand ahead of the place: "third set of bench i only got 4", "bench, last set i only got 4"."""
 
 
 def _on_it(piece: Piece) -> bool:
@@ -118,6 +122,11 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
         return old_and_new(told, clause, part, numbers)
     if from_to(told, clause, part, numbers):
         return True
+    if part.whole and not part.places and len(numbers) > 1:
+        reps = {record.done.reps for record in part.reached(told.context)}
+        numbers = [number for number in numbers if number.value not in reps] or numbers  # "all 8 at 37.5"
+        if len(numbers) > 1:
+            return False
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
         return restated(told, clause, part)
     if part.named_unknown:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.correcting import latest_of_it, run_of_it, two_latest
@@ -125,8 +126,11 @@ def _counted_whole(part: Part, behind: Sequence[Piece], group: list[SetRecord]) 
     """ "all three were": so many sets, and no reps."""
     number = behind[0] if behind and behind[0].kind is K.NUMBER else None
     verb = next((at for at, piece in enumerate(behind) if is_be(piece)), 0)
-    if number is None or number.role not in (Role.BARE, Role.SETS) or not 1 <= verb <= 1 + MOST_BETWEEN:
+    if number is None or number.role not in (Role.BARE, Role.SETS):
         return
+    another = 1 < number.value <= len(group) and any(piece.kind is K.NUMBER for piece in behind[1:])
+    if not 1 <= verb <= 1 + MOST_BETWEEN and not another:
+        return  # "all three at 37.5" tells of so many sets; "all 8" of reps
     part.used.append(number)
     part.missing = part.missing or number.value > len(group)
     part.places = group[-int(number.value) :]
@@ -191,6 +195,7 @@ def _counts_sets(number: Piece, behind: K | None) -> bool:
     return number.spelled or number.role is Role.SETS or behind is not None
 
 
+SPANS = frozenset(("to", "through", "thru", "till", "until", "bis", "a", "à", "tot", "do", "до"))
 PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME))
 
 
@@ -212,13 +217,19 @@ def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecor
 def _listed(pieces: Sequence[Piece], several: bool) -> list[Piece]:
     """The numbers that follow at once; only the first, unless several are announced."""
     numbers: list[Piece] = []
+    spans = False
     for piece in pieces:
         if piece.kind is K.NUMBER and piece.role is Role.BARE and piece.value == int(piece.value):
+            if spans and numbers and piece.value - numbers[-1].value <= MOST_PARTS:
+                numbers += [
+                    piece._replace(value=Decimal(n)) for n in range(int(numbers[-1].value) + 1, int(piece.value))
+                ]
             numbers.append(piece)
             if not several:
                 break
-        elif piece.kind not in (K.AND, K.COMMA, K.SETTING):
+        elif piece.kind not in (K.AND, K.COMMA, K.SETTING) and not _spans(piece):
             break
+        spans = _spans(piece)  # "sets 1 to 3"
     return numbers
 
 
@@ -260,11 +271,24 @@ def _by_value(part: Part, pieces: Sequence[Piece], group: list[SetRecord], anywh
         part.used.append(number)
         by_place = by_place or number.role is Role.SETS
         if by_place:
-            _point(part, int(number.value), group)
+            for place in _up_to(number, ahead, part):
+                _point(part, place, group)
             continue
         found = having(number, among)
         part.missing = part.missing or not found
         part.places = [*(one for one in part.places if among is group), *found]
+
+
+def _up_to(number: Piece, pieces: Sequence[Piece], part: Part) -> range:
+    """The place, or all of "sets 1 to 3" behind its first."""
+    at, last = pieces.index(number), int(number.value)
+    first = pieces[at - 2] if at > 1 and _spans(pieces[at - 1]) else number
+    joined = first in part.used and 0 < last - first.value <= MOST_PARTS
+    return range(int(first.value) + 1 if joined else last, last + 1)
+
+
+def _spans(piece: Piece) -> bool:
+    return piece.kind is K.DASH or piece.text in SPANS
 
 
 TOLD_BEHIND = frozenset((K.NUMBER, K.COUNT, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS, K.DROP, K.NAME, K.VARIANT,

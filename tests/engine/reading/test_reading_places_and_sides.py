@@ -1,4 +1,4 @@
-"""So many of the first or last sets, sides written to their reps, counts announced, and words about a set told before."""
+"""So many of the first or last sets, sides written to their reps, counts announced, words about a set told before."""
 
 from __future__ import annotations
 
