@@ -114,7 +114,7 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     part = part_told(clause, told.context)
     if part.missing:
         return False
-    numbers = [piece for piece in clause if piece.kind is K.NUMBER and piece not in part.used]
+    numbers = _numbers_of(told, clause, part)
     marks = marks_of(clause)
     if not numbers:
         return bool(marks) and not part.named_unknown and mark(told, marks, part)
@@ -122,11 +122,6 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
         return old_and_new(told, clause, part, numbers)
     if from_to(told, clause, part, numbers):
         return True
-    if part.whole and not part.places and len(numbers) > 1:
-        reps = {record.done.reps for record in part.reached(told.context)}
-        numbers = [number for number in numbers if number.value not in reps] or numbers  # "all 8 at 37.5"
-        if len(numbers) > 1:
-            return False
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
         return restated(told, clause, part)
     if part.named_unknown:
@@ -136,6 +131,15 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
         part.places = list(reached)
         return mark(told, marks, part)
     return bool(reached)
+
+
+def _numbers_of(told: Told, clause: Sequence[Piece], part: Part) -> list[Piece]:
+    """The numbers that tell something new: the reps that all the sets have, in "all 8 at 37.5", tell nothing."""
+    numbers = [piece for piece in clause if piece.kind is K.NUMBER and piece not in part.used]
+    if not part.whole or part.places or len(numbers) < 2:
+        return numbers
+    reps = {record.done.reps for record in part.reached(told.context)}
+    return [number for number in numbers if number.value not in reps] or numbers
 
 
 def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> list[SetRecord]:

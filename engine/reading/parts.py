@@ -221,9 +221,8 @@ def _listed(pieces: Sequence[Piece], several: bool) -> list[Piece]:
     for piece in pieces:
         if piece.kind is K.NUMBER and piece.role is Role.BARE and piece.value == int(piece.value):
             if spans and numbers and piece.value - numbers[-1].value <= MOST_PARTS:
-                numbers += [
-                    piece._replace(value=Decimal(n)) for n in range(int(numbers[-1].value) + 1, int(piece.value))
-                ]
+                first = int(numbers[-1].value) + 1
+                numbers += [piece._replace(value=Decimal(place)) for place in range(first, int(piece.value))]
             numbers.append(piece)
             if not several:
                 break
