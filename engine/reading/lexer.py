@@ -119,7 +119,7 @@ class Lexer(DecimalCommas):
         if after is None or self._stands_alone(at):
             self.out.append(number_piece(token, token.value or NOTHING))
             return at + 1
-        if token.value == 1 and self._one_as_word(at):
+        if after.text in BEHIND_A_SPELLED_ONE and token.value == 1 and self._one_as_word(at):
             return self.word(at, token)
         value, at = token.value or NOTHING, at + 1
         if after.glued:
@@ -158,12 +158,14 @@ class Lexer(DecimalCommas):
         """The place behind a number that letters run into ("1e309", "80qq"): whatever it was meant to be, it is no
         number that can be read. 0 where it is whole.
         """
+        if letters.text != "e" and KNOWN[letters.text].meaning is not None:
+            return 0
         digits = self._token(at + 2)
         runs_on = digits is not None and digits.shape is Shape.NUMBER and digits.glued
         if not (runs_on and letters.text == "e"):
             if len(letters.text) > LONGEST_RUN_ON or letters.text in LETTERS or letters.text in KNOWN_LETTERS:
                 return 0
-            if self._unit_of(letters) is not None or KNOWN[letters.text].named in self.catalogue.phrases:
+            if KNOWN[letters.text].named in self.catalogue.phrases:
                 return 0
         token, last = self.tokens[at], self.tokens[at + 1 + bool(runs_on)]
         text = f"{token.text}{letters.text}{digits.text if runs_on and digits is not None else ''}"
@@ -179,7 +181,7 @@ class Lexer(DecimalCommas):
         if before is not None and (listed or before.kind in BEHIND_WHICH_ONE_COUNTS or self._ends_a_list(before)):
             return False
         after = self._token(at + 1 + (self._sign_at(at + 1, "-")))
-        return after is not None and after.text in ("arm", "leg", "hand")
+        return after is not None and after.text in LIMBS
 
     def _ends_a_list_at(self, at: int) -> bool:
         """ "4, 2, 1, 1 leg press": the one stands behind others parted by commas, and no lift with numbers of its own
@@ -257,7 +259,9 @@ class Lexer(DecimalCommas):
 
     def _numbers_a_set(self, piece: Piece, at: int, after: Token) -> bool:
         """ "3x5 set 2": the word counts nothing, it is numbered."""
-        numbered = after.text == "set" and piece.value > 1 and self._is_number(at + 1)
+        if after.text != "set":
+            return False
+        numbered = piece.value > 1 and self._is_number(at + 1)
         behind = self._token(at + 2)
         return numbered and (behind is None or self._unit_of(behind) is not K.REPS)  # "2 set 7 reps" counts
 
@@ -297,8 +301,11 @@ class Lexer(DecimalCommas):
 
     def _behind_second_unit(self, at: int) -> int:
         """Passes over the same load in the other unit: 70kg/154lb, 70 kg (154 lb)."""
-        sign, number, unit = self._token(at), self._token(at + 1), self._token(at + 2)
-        if sign is None or sign.text not in "/(=" or number is None or number.shape is not Shape.NUMBER or unit is None:
+        sign = self.ahead[at]
+        if sign is None or sign.text not in "/(=":
+            return at
+        number, unit = self._token(at + 1), self._token(at + 2)
+        if number is None or number.shape is not Shape.NUMBER or unit is None:
             return at
         if self.out and self._unit_of(self.tokens[at - 1]) not in (K.KG, K.LB):
             return at
@@ -452,6 +459,8 @@ WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))
 LISTED = [K.NUMBER, K.COMMA, K.NUMBER, K.COMMA]
 TOLD_BY_NEIGHBOURS = WHOLE_PHRASES | {K.NUMBER_WORD, K.HALF, K.MINUTES, K.LAST}
 """Meanings of a word that the words around it have a say in."""
+LIMBS = frozenset(("arm", "leg", "hand"))
+BEHIND_A_SPELLED_ONE = LIMBS | {"-"}
 TYPED_TWICE = frozenset("@,=/")
 SURE_SIGNS = {"\n": K.LINE, **{text: kind for text, kind in SIGN_KINDS.items() if text not in "+-"}}
 """Signs, and the end of a line, that are the same wherever they stand."""

@@ -51,15 +51,15 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The same, with the labels of lines and clauses left in: a correction points with "set 2"."""
     if K.SLASH in kinds and K.EACH in kinds:
         pieces = _without_slash_of_each(pieces)
-    if kinds & EFFORT_WORDS:
+    if not kinds.isdisjoint(EFFORT_WORDS):
         pieces = with_efforts(pieces)
-    rated = kinds & {K.SLASH, K.OF, K.OUT_OF} and kinds & RATED
-    if rated or not kinds.isdisjoint(BESIDE_WORDS) or _holds_odd_numbers(pieces, kinds):
+    rated = not kinds.isdisjoint(RATING) and not kinds.isdisjoint(RATED)
+    if rated or not kinds.isdisjoint(BESIDE_WORDS) or holds_odd_numbers(pieces, kinds):
         pieces = _beside(pieces)
     return pieces
 
 
-def _holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
+def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
     if [piece for piece in pieces if piece.kind is K.NUMBER and (piece.role in ODD_ROLES or _may_be_tempo(piece.text))]:
         return True
@@ -452,6 +452,7 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
 
 BESIDE_TEMPOS = {**BESIDE, K.NUMBER: _x_tempo}
 BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
+RATING = frozenset((K.SLASH, K.OF, K.OUT_OF))
 LEAVING_A_NUMBER = frozenset((None, K.TIMES, K.NUMBER, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.NAME))
 """Behind a plain number these make nothing of it but what it is."""
 WORDLESS = frozenset(

@@ -13,7 +13,7 @@ from engine.reading.earlier_sets import without_earlier_sets
 from engine.reading.felt import with_felt
 from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
-from engine.reading.marks import without_marks
+from engine.reading.marks import holds_odd_numbers, without_marks
 from engine.reading.mending import mended
 from engine.reading.name_words import may_make_names, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
@@ -166,6 +166,17 @@ def _too_many(tokens: list[Token]) -> bool:
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with days and marks gathered, and without numbers that are no sets."""
+    if kinds <= PLAINLY_SETS and pieces and pieces[0].kind is not K.TIMES and not holds_odd_numbers(pieces, kinds):
+        return pieces  # most messages tell sets and nothing else
+    return gathered_with_care(pieces, kinds, context)
+
+
+PLAINLY_SETS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT))
+"""Kinds of which nothing is gathered, as long as each number is a plain one."""
+
+
+def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
+    """The same, for pieces of all kinds."""
     if K.LAST_TIME in kinds:
         pieces = with_relative_loads(pieces)
         kinds = kinds_of(pieces)
