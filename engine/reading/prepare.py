@@ -89,7 +89,7 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1:
         pieces = _without_other_names(pieces, names, kinds)
-    if may_make_names(kinds, len(names)):
+    if len(names) <= 2 * MOST_NAMES and may_make_names(kinds, len(names)):
         before, pieces = pieces, with_words_beside(pieces, cleaned, catalogue)
         names = names if pieces is before else [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
