@@ -248,6 +248,8 @@ class MarkedChunks(ResultChunks):
 
     def bar(self, piece: Piece) -> None:
         self.out.barred = True
+        if (self._kind(-1) is K.PLUS and self.out.found) or (self._kind() is K.PLUS and self._kind(2) is K.NUMBER):
+            self.out.dangling = True  # "3x8 60 + bar", "bar + 60": with it, or of it
         if self._kind() is K.TIMES or self._kind() is K.NUMBER or (self._kind() is K.FOR and self._number_behind(2)):
             self.chunk()
         else:

@@ -24,6 +24,7 @@ SECOND = "second"
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP))
+WORDS_AHEAD = frozenset((K.NOTE, K.PLAIN, K.VARIANT, K.WITH, K.BAND, K.ASSISTED))
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
 BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS))
 BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
@@ -89,7 +90,7 @@ class ResultChunks(NumberChunks):
             self._doubt_last(place, number)
             self._pass(at - 1)
         elif number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and self._kind() not in PAIRED:
-            if place == LAST_SET and self._counts_sets(self.pieces[at - 1], number):
+            if place == LAST_SET and self._counts_sets(at - 1, number):
                 self._pass(self.at)
                 self.at += 1
                 return
@@ -100,10 +101,15 @@ class ResultChunks(NumberChunks):
             self.at = at
             self._pass(at - 1)
 
-    def _counts_sets(self, last: Piece, number: Piece) -> bool:
-        """ "3x8, last 2 with a band": of so many of the sets, or what the last one came to."""
-        alone = last.told == LAST_ALONE and number.role is Role.BARE
-        return alone and 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
+    def _counts_sets(self, at: int, number: Piece) -> bool:
+        """ "3x8, last 2 with a band", "feet up last 2", "last 3 reps slow": so many of the sets, or of the reps."""
+        if self.pieces[at].told != LAST_ALONE:
+            return False
+        if number.role is Role.REPS:
+            return True
+        if self.kinds[at - 1] in WORDS_AHEAD and 1 < number.value <= self._sets_of_group():
+            return True
+        return 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
 
     def _rates_the_last(self, told: Piece) -> bool:
         """ "last set rpe 9", "last @9": reads the effort of the last set alone."""

@@ -82,12 +82,10 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             kept += with_target(target, clause)
             plans, target = False, []
             continue
-        if place and clause and (turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)):
+        if place and clause and _tells_again(clause):
             plans, clause = False, _with_name(clause, named)
-        elif place and _heads_a_plan(clauses[place - 1]) and counted(clause) and not _names(clause):
-            plans = True
-        elif plans and counted(clause) and any(piece.text in DONE_INSTEAD for piece in clause):
-            plans = False
+        elif place and counted(clause):
+            plans = _goes_on_planning(plans, clauses[place - 1], clause)
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
             kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
             target = [] if plans else target_of(clause)
@@ -110,6 +108,18 @@ def _is_doubtful(clause: list[Piece], place: int, wished: bool) -> bool:
 def _in_doubt(clause: list[Piece]) -> list[Piece]:
     """The clause so that it is asked about."""
     return [*clause, clause[-1]._replace(kind=K.UNCLEAR)]
+
+
+def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> bool:
+    """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
+    if _heads_a_plan(before) and not _names(clause):
+        return True
+    return plans and not any(piece.text in DONE_INSTEAD for piece in clause)
+
+
+def _tells_again(clause: list[Piece]) -> bool:
+    """Whether a clause behind talk tells what was done: "but did 3x5", "and i did", "today bench 5x3"."""
+    return turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)
 
 
 def _turns_to_today(clause: list[Piece]) -> bool:

@@ -59,6 +59,7 @@ def test_words_that_may_change_the_sets_are_asked_about_and_quoted(text: str, qu
     [
         "deadlift 3x6 120, last set felt heavy",
         "deadlift 3x6 120, last one slow",
+        "deadlift 3x6 120 last 3 reps slow",
         "deadlift 3x6 120 the first easy",
         "deadlift 3x6 120, left knee twinge on the last set",
         "deadlift 3x6 120 grip gave out on the last one",
@@ -113,6 +114,8 @@ def test_a_remark_about_one_of_the_sets_is_no_reason_to_ask(text: str) -> None:
         pytest.param("deadlift 120x6 (maybe 7)", id="perhaps one more"),
         pytest.param("deadlift 120 x 8 x 3 x 2", id="four numbers that fall too fast"),
         pytest.param("deadlift 120 3 8", id="three bare numbers"),
+        pytest.param("deadlift 3x6 60 + bar", id="a load and the bar"),
+        pytest.param("bench 3x6 90 feet up last 2", id="how the last two were done"),
         pytest.param("stacco 6 da 120, 4 da 130", id="reps or loads, in Italian"),
         pytest.param("pull ups 8 7 6 + 2 kipping", id="more of what nobody knows"),
         pytest.param("deadlift 4x6 120, third set rpe 9", id="the effort of one set in the middle"),
