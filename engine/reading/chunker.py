@@ -295,7 +295,8 @@ class Chunker(LabelledChunks):
             )  # "a plate a side for 10"
             self._place(Chunk([(one,)], before=self.separator))
             last = self._last()
-        self.out.dangling = self.out.dangling or last is None  # "a plate and a half"
+        pair = last is not None and last.size > 1 and last.factors[-1][-1:] == (self.pieces[self.at - 1],)
+        self.out.dangling = self.out.dangling or last is None or pair  # "a plate and a half", "2x20kg plates x 5"
         if last is not None and last.size == 1 and len(last.factors[0]) == 1:
             number = last.factors[0][0]
             if number.unit is not None:  # "with a 10kg plate"

@@ -54,7 +54,8 @@ def _without_numbers_of_rounds(pieces: list[Piece]) -> list[Piece]:
     while at < len(pieces):
         behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
         numbered = pieces[at].kind is K.ROUNDS and behind in ([K.NUMBER, K.NAME], [K.NUMBER, K.COLON])
-        if numbered and out and out[-1].kind is not K.LINE and pieces[at + 1].role is Role.BARE:
+        counted = bool(out) and _counts_rounds(out[-1]) and (len(out) == 1 or pieces[at].text.endswith("s"))
+        if numbered and out and not counted and out[-1].kind is not K.LINE and pieces[at + 1].role is Role.BARE:
             out.append(pieces[at]._replace(kind=K.STOP))
             at += 2 + (behind[1] is K.COLON)
         else:

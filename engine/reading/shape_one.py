@@ -29,17 +29,17 @@ MOST_PLURAL_REPS = 20
 
 
 def rises_behind_a_plural(found: Sequence[Chunk], head: Piece) -> bool:
-    """Whether bare numbers behind "8s" rise, each above it: loads do, and reps seldom."""
+    """Whether bare numbers behind "8s" rise: loads do, and reps seldom."""
     flat = [number for chunk in found for factor in chunk.factors for number in factor]
     heads = head.role is Role.PLURAL and flat[0] is head and head.value <= MOST_PLURAL_REPS
     if not heads or len(flat) < FEWEST_RISING:
         return False
     plain = all(chunk.size == 1 and not chunk.at and not chunk.counted for chunk in found)
-    rising = all(low.value < high.value for low, high in pairwise(flat))
+    rising = all(low.value < high.value for low, high in pairwise(flat[1:]))
     return plain and rising and all(number.role is Role.BARE for number in flat[1:])
 
 
-FEWEST_RISING = 3
+FEWEST_RISING = 4
 
 
 class OneFactor(Adding):

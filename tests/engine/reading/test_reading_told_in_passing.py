@@ -88,3 +88,17 @@ def test_the_same_sets_of_another_lift(told, standing) -> None:
 @pytest.mark.parametrize(("text", "context", "meant"), readings(NAMED + LAST.strip() + BODY))
 def test_sets_told_in_passing(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+COUNTED = """
+3 rounds 9 pull ups, 18 push ups => pull-up 3×9; push-up 3×18
+3 rounds of 9 pull ups 18 push ups => pull-up 3×9; push-up 3×18
+lateral raise 14s: 9 11 13 => ask: dumbbell lateral raise 14 at 9 kg each, 14 at 11 kg each, 14 at 13 kg each | dumbbell lateral raise 9 at 14 kg each, 11 at 14 kg each, 13 at 14 kg each
+bench 2x20kg plates x 5 => ask: barbell bench press 2 at 20 kg, 5 at 20 kg
+push ups 3x11 with a 10kg plate => push-up 3×11 at +10 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED))
+def test_rounds_plates_and_rising_numbers(text, context, meant) -> None:
+    assert said(text, context) == meant
