@@ -353,7 +353,8 @@ class MarkedChunks(ResultChunks):
         while back > 0 and self.kinds[back] in WORDS_OF_A_SET:
             back -= 1
         direct = back == self.at - 1 and self.kinds[self.at] is K.SETS
-        if direct or last is None or last.size != 1 or self.kinds[back] is not K.NUMBER:
+        numbered = self._kind() is K.NUMBER and not self.pieces[self.at].text.endswith("s")  # "7 on set 3"
+        if direct or numbered or last is None or last.size != 1 or self.kinds[back] is not K.NUMBER:
             return False
         count = self.pieces[back]
         if last.factors[0] != (count,) or count.role is not Role.BARE or count.value > MOST_SETS_TOLD or last.at:

@@ -203,11 +203,35 @@ class ResultChunks(NumberChunks):
 
     def got(self, piece: Piece) -> None:
         """ "90x3+ got 6": the result counts; "5x5 but got 4 on the last": so does that one set's."""
-        if self._got_on_the_last():
+        if self._got_on_the_last() or self._got_on_a_set():
             return
         if self.out.found and self._number_behind(1) and not self._got_another():
             self.out.result_from = len(self.out.found)
         self.at += 1
+
+    def _got_on_a_set(self) -> bool:
+        """ "4x8 60, got 7 on set 3", "got 7 on the third set": what became of one set of the group."""
+        reps = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        at = self.at + 2
+        while at < len(self.pieces) and self.kinds[at] in BEHIND_A_RESULT:
+            at += 1
+        if reps is None or reps.role not in (Role.BARE, Role.REPS) or not self._group_told():
+            return False
+        place, behind = self._place_told(at)
+        if not place:
+            return False
+        self.out.placed_reps += ((place, int(reps.value)),)
+        self.at = behind
+        return True
+
+    def _place_told(self, at: int) -> tuple[int, int]:
+        """Which set "set 3" or "the third set" is, and the place behind; 0 where no set is pointed at."""
+        told = self.pieces[at : at + 2]
+        kinds = [piece.kind for piece in told]
+        if kinds[:1] == [K.ORDINAL]:
+            return told[0].told, at + 1 + (kinds[1:] == [K.SETS])
+        numbered = kinds == [K.SETS, K.NUMBER] and not told[0].text.endswith("s") and told[1].role is Role.BARE
+        return (int(told[1].value), at + 2) if numbered else (0, at)
 
     def _got_another(self) -> bool:
         """ "100 for 5, then hit 105 for 3", "got 6 at 100, added 5 kg and got 4": one more set, and no result."""

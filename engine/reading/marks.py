@@ -117,6 +117,8 @@ def _is_a_rest(pieces: list[Piece], at: int) -> bool:
     if pieces[at].role in TIMED:
         return True
     behind = kind_at(pieces, at + 1)
+    if behind is K.DASH and is_amount(pieces, at + 2) and pieces[at + 2].role in TIMED:
+        return True  # "rested 2-3 min"
     if behind is K.SLASH and is_amount(pieces, at + 2) and pieces[at].value >= SHORTEST_TYPED:
         return True
     return pieces[at].value >= SHORTEST_REST and behind not in (K.TIMES, K.NUMBER, K.AT, K.KG, K.LB, K.SLASH)
@@ -282,12 +284,18 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _is_a_place(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
-    """ "cramped on set 2": which set a note speaks of."""
-    single = pieces[at].kind is K.SETS and not pieces[at].text.endswith("s") and is_amount(pieces, at + 1)
-    if not single or not out or out[-1].text not in ("on", "in", "during", "after", "before", "from"):
+    """ "cramped on set 2", "knees caved on rep 5", "filmed set 2": which set or rep a remark speaks of."""
+    single = pieces[at].kind in FIELDS and not pieces[at].text.endswith("s") and is_amount(pieces, at + 1)
+    if not single or not out or kind_at(pieces, at + 2) not in BEHIND_A_PLACE or pieces[at + 1].role is not Role.BARE:
         return False
-    noted = len(out) > 1 and out[-2].kind in RATED
-    return noted and kind_at(pieces, at + 2) in (None, K.COMMA, K.LINE, K.STOP, K.AND)
+    if out[-1].text not in ("on", "in", "during", "after", "before", "from", "around", "by", "since"):
+        return out[-1].kind in RATED and any(piece.kind is K.TIMES for piece in out)
+    noted = len(out) > 1 and out[-2].kind in REMARKED
+    return noted and (out[-2].kind in RATED or any(piece.kind is K.TIMES for piece in out))
+
+
+BEHIND_A_PLACE = frozenset((None, K.COMMA, K.LINE, K.STOP, K.AND, K.CLOSE))
+REMARKED = RATED | {K.PLAIN, K.FILLER, K.JOINT, K.MUSCLE, K.PAIN, K.SORE}
 
 
 FIELDS = {K.SETS: Role.SETS, K.REPS: Role.REPS}

@@ -11,7 +11,7 @@ from itertools import pairwise
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
-from engine.reading.talk_clauses import AHEAD, BEHIND, CLAUSE_ENDS, COUNTED, ME, TOLD_OF, clauses_of, counted, turns
+from engine.reading.talk_clauses import AHEAD, BEHIND, CLAUSE_ENDS, COUNTED, LEAST_OF_A_WHOLE, ME, TOLD_OF, clauses_of, counted, turns
 from engine.reading.talk_counts import counts_other_things
 from engine.reading.talk_targets import is_result, target_of, tells_reps_alone, with_target
 
@@ -142,9 +142,16 @@ def _left_out(talk: list[Piece]) -> list[Piece]:
 
 def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
     """What was kept before a clause that is talk, so far as it does not speak of that, too."""
-    if not kept or (_reaches_back(talk, asked) and not turns(talk[0])):
+    if not kept or (_reaches_back(talk, asked) and not turns(talk[0]) and not _is_whole(kept, talk)):
         return []
     return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if _may_end_a_list(kept, talk) else kept
+
+
+def _is_whole(kept: list[Piece], talk: list[Piece]) -> bool:
+    """ "squat 3x5 90, 92.5 next week": behind sets with their load one number of a plan speaks of nothing before it."""
+    kinds = [piece.kind for piece in kept]
+    whole = K.NAME in kinds and K.TIMES in kinds and counted(kept) >= LEAST_OF_A_WHOLE
+    return whole and counted(talk) == 1 and not any(piece.kind is K.TIMES for piece in talk)
 
 
 def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:

@@ -34,6 +34,7 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
         ends = piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)
         opens = piece.kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
         ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
+        ends = ends or _turns_to_a_goal(sentence, at)
         if ends or (turning and piece.kind in OPENING_ANOTHER and _opens_another(sentence, at)):
             found.append([piece])
         else:
@@ -72,6 +73,19 @@ def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
     behind = [piece.kind for piece in sentence[at + 1 : at + 1 + NEAR]]
     told = next((kind for kind in behind if kind in COUNTED or kind is K.NAME), None)
     return told in COUNTED
+
+
+def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
+    """ "squat 3x5 90 goal is 100": a wish with its own number behind sets with their load."""
+    behind = sentence[at + 1 : at + 2]
+    if sentence[at].kind is not K.FUTURE or not behind or behind[0].kind is not K.NUMBER:
+        return False
+    kinds = [piece.kind for piece in sentence[:at]]
+    return K.NAME in kinds and K.TIMES in kinds and counted(sentence[:at]) >= LEAST_OF_A_WHOLE
+
+
+LEAST_OF_A_WHOLE = 3
+"""Sets, reps and a load."""
 
 
 def _brackets_talk(sentence: list[Piece], at: int) -> bool:
