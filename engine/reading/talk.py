@@ -11,7 +11,18 @@ from itertools import pairwise
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
-from engine.reading.talk_clauses import AHEAD, BEHIND, CLAUSE_ENDS, COUNTED, LEAST_OF_A_WHOLE, ME, TOLD_OF, clauses_of, counted, turns
+from engine.reading.talk_clauses import (
+    AHEAD,
+    BEHIND,
+    CLAUSE_ENDS,
+    COUNTED,
+    LEAST_OF_A_WHOLE,
+    ME,
+    TOLD_OF,
+    clauses_of,
+    counted,
+    turns,
+)
 from engine.reading.talk_counts import counts_other_things
 from engine.reading.talk_targets import is_result, target_of, tells_reps_alone, with_target
 
@@ -112,7 +123,7 @@ def _in_doubt(clause: list[Piece]) -> list[Piece]:
 
 def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> bool:
     """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
-    if _heads_a_plan(before) and not _names(clause):
+    if not _names(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
         return True
     return plans and not any(piece.text in DONE_INSTEAD for piece in clause)
 
@@ -285,6 +296,12 @@ def _opens_plans(clause: list[Piece]) -> bool:
     cues = {piece.kind for piece in clause if piece.kind in BEHIND}
     left_out = cues == {K.NEVER} and not counted(clause)  # "didn't do squats, leg press 3x12 160"
     return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
+
+
+def _ends_a_planned_load(plan: list[Piece], clause: list[Piece]) -> bool:
+    """ "next time 7,5": the digits behind the comma of a planned load."""
+    digits = len(clause) == 2 and clause[0].kind is K.COMMA and clause[0].glued and clause[1].glued
+    return digits and plan[-1].kind is K.NUMBER and not BEHIND.isdisjoint([piece.kind for piece in plan])
 
 
 def _heads_a_plan(clause: list[Piece]) -> bool:
