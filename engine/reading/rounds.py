@@ -54,14 +54,20 @@ def _without_numbers_of_rounds(pieces: list[Piece]) -> list[Piece]:
     while at < len(pieces):
         behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
         numbered = pieces[at].kind is K.ROUNDS and behind in ([K.NUMBER, K.NAME], [K.NUMBER, K.COLON])
-        counted = bool(out) and _counts_rounds(out[-1]) and (len(out) == 1 or pieces[at].text.endswith("s"))
-        if numbered and out and not counted and out[-1].kind is not K.LINE and pieces[at + 1].role is Role.BARE:
+        if numbered and out and not _counts_the_rounds(out) and pieces[at + 1].role is Role.BARE:
             out.append(pieces[at]._replace(kind=K.STOP))
             at += 2 + (behind[1] is K.COLON)
         else:
             out.append(pieces[at])
             at += 1
     return out
+
+
+def _counts_the_rounds(ahead: list[Piece]) -> bool:
+    """ "4 rounds of 5 chins": a count stands ahead, with nothing in front of it; or a line begins here."""
+    if ahead[-1].kind is K.LINE:
+        return True
+    return ahead[-1].kind is K.NUMBER and (len(ahead) < 2 or ahead[-2].kind in ENDS)  # "80x8 round 2" has an x there
 
 
 def _bracketed(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds] | None:

@@ -140,11 +140,22 @@ def _turns_to_today(clause: list[Piece]) -> bool:
     return told and counted(clause) > 0 and AHEAD.isdisjoint([piece.kind for piece in clause])
 
 
+def _tells_a_result(talk: list[Piece], kinds: set[K]) -> bool:
+    """ "pin slipped on the 3rd so only 6": what a set came to, among words about something else."""
+    pointed = K.ONLY in kinds and not {K.ORDINAL, K.LAST}.isdisjoint(kinds)
+    return pointed and talk[-1].kind is K.NUMBER and kinds.isdisjoint(NOT_HERS)
+
+
+NOT_HERS = frozenset((K.OTHERS, K.FUTURE, K.TOMORROW, K.ASKS, K.STORY, K.SAYING, K.NAME))
+
+
 def _left_out(talk: list[Piece]) -> list[Piece]:
     """ "skipped the last set": which of the sets told it takes away is not known, so it stays as words that change
     them.
     """
     kinds = {piece.kind for piece in talk}
+    if _tells_a_result(talk, kinds):
+        return _in_doubt(talk)
     if K.NEVER not in kinds or K.NAME in kinds or POINTING.isdisjoint(kinds) or not COUNTED.isdisjoint(kinds):
         return []
     first = next(piece for piece in talk if piece.kind not in CLAUSE_ENDS)

@@ -64,3 +64,12 @@ def test_lists_and_repeats_reach_the_sets_they_are_told_of(text, context, meant)
 @pytest.mark.parametrize(("text", "context", "meant"), readings(BESIDE))
 def test_words_beside_the_sets_leave_them_whole(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+def test_what_a_set_came_to_is_never_lost_among_talk() -> None:
+    assert said("pulldown 57x11, 57x11, pin slipped on the 3rd so only 6").startswith("ask:")
+
+
+def test_a_count_ahead_of_rounds_is_no_number_of_one() -> None:
+    meant = "chin-up 3×6; dip 3×11"
+    assert said("3 rounds of 6 chins / 11 dips") == said("3 rounds 6 chins 11 dips") == meant
