@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
@@ -152,6 +153,8 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
         return None
     if (several := _more_sets_of(pieces, numbers, done)) is not None:
         return several
+    if any(a.kind is K.NUMBER and a.role is Role.LOAD and b.kind is K.MORE for a, b in pairwise(pieces)):
+        return None  # "2kg more" is no load of two kilos
     loads = [number for number in numbers if _is_load(number, pieces, done)]
     counts = [number for number in numbers if number not in loads]
     if len(loads) == len(counts) == 1 and _more_reps(counts[0], pieces):

@@ -82,27 +82,42 @@ def _is_pointed(told: Told) -> bool:
     whole = part_told(told.pieces, told.context)
     numbered = first.kind is K.SETS and bool(whole.places)
     several = first.kind is K.LAST and len(whole.places) > 1
-    linked = first.kind is K.LAST and bool(whole.places) and bool(told.kinds() & {K.AT, K.WITH})
+    weighed = any(number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in told.numbers())
+    several_told = len(last_message(told.context)) > 1
+    tied = bool(told.kinds() & {K.AT, K.WITH}) or (weighed and several_told)
+    linked = first.kind is K.LAST and bool(whole.places) and tied
     placed = K.LAST in told.kinds() or (bool(told.kinds() & PLACED) and bool(whole.places))
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
-    fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and len(last_message(told.context)) > 1
     result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
-    plain = all(piece.kind in POINTED or (result and piece.kind is K.NAME) for piece in told.pieces)
-    fell_short = fell_short or (result and first.kind is K.LAST)
+    fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and (several_told or result)
+    plain = all(
+        piece.kind in POINTED or (result and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
+        for at, piece in enumerate(told.pieces)
+    )
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
     return turned or (
         (part.whole or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
     )
 
 
-PLACED = frozenset((K.ORDINAL, K.FIRST, K.MIDDLE, K.FROM_LAST))
 AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
 """What may stand ahead of the place: "third set of bench i only got 4", "bench, last set i only got 4"."""
 
 
+def _is_before_a_place(pieces: Sequence[Piece], at: int) -> bool:
+    """ "45 for the last", "45kg for set 3", "set 3: 10"."""
+    kinds = [piece.kind for piece in pieces[at + 1 : at + 3] if piece.kind is not K.FILLER]
+    points = bool(kinds) and kinds[0] in PLACED | {K.LAST, K.SETS}
+    numbered = pieces[at].kind is K.COLON and at > 1 and pieces[at - 2].kind is K.SETS
+    return numbered or (pieces[at].kind is K.FOR and points)
+
+
+PLACED = frozenset((K.ORDINAL, K.FIRST, K.MIDDLE, K.FROM_LAST, K.SETS))
+
+
 def _on_it(piece: Piece) -> bool:
     """ "4 on the last": the place behind the number."""
-    return first_word(piece) in ("on", "for", "in")
+    return piece.kind is K.FOR or first_word(piece) in ("on", "for", "in")
 
 
 POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER, K.COMMA, K.AND, K.FILLER, K.AT, K.KG,

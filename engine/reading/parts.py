@@ -218,7 +218,11 @@ def _listed(pieces: Sequence[Piece], several: bool) -> list[Piece]:
     """The numbers that follow at once; only the first, unless several are announced."""
     numbers: list[Piece] = []
     spans = False
+    parted = True
     for piece in pieces:
+        if piece.kind is K.NUMBER and not parted:
+            break  # "sets 2 and 3 10 reps"
+        parted = piece.kind is not K.NUMBER
         if piece.kind is K.NUMBER and piece.role is Role.BARE and piece.value == int(piece.value):
             if spans and numbers and piece.value - numbers[-1].value <= MOST_PARTS:
                 first = int(numbers[-1].value) + 1

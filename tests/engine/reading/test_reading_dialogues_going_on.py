@@ -108,6 +108,8 @@ pull ups 10 +10kg | 8 => pull-up 10 at +10 kg, 8 at +10 kg
 squat 100x5 | drop 80x8 => barbell back squat 5 at 100 kg, 8 at 80 kg drop
 squat 100x5 | drop set 80x8 => barbell back squat 5 at 100 kg, 8 at 80 kg drop
 squat 100x5 | drop 3x8 => barbell back squat 5 at 100 kg
+bench 60x8 | 2kg more => barbell bench press 8 at 60 kg
+bench 60x8 | two more at 55 => barbell bench press 8 at 60 kg, 2×8 at 55 kg
 """  # noqa: E501 — one dialogue a line
 
 

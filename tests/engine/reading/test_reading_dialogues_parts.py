@@ -108,6 +108,13 @@ bench 60x8 | felt like a 9 => barbell bench press 8 at 60 kg RPE 9
 bench 60x8 | squat 100x5 | bench felt like an 8 => barbell bench press 8 at 60 kg RPE 8; barbell back squat 5 at 100 kg
 bench 60x8 felt like an 8 => barbell bench press 8 at 60 kg RPE 8
 bench 60x8 | felt like 8 reps => barbell bench press 2×8 at 60 kg
+cable row 3x12 50 | 45 for the last => seated cable row 2×12 at 50 kg, 12 at 45 kg
+cable row 3x12 50 | last one 45kg => seated cable row 2×12 at 50 kg, 12 at 45 kg
+cable row 3x12 50 | 45kg for set 3 => seated cable row 2×12 at 50 kg, 12 at 45 kg
+cable row 3x12 50 | 10 on set 3 => seated cable row 2×12 at 50 kg, 10 at 50 kg
+cable row 3x12 50 | set 3: 10 => seated cable row 2×12 at 50 kg, 10 at 50 kg
+cable row 50x12 | set 2: 11 | set 3: 10 => seated cable row 12 at 50 kg, 11 at 50 kg, 10 at 50 kg
+cable row 50x12 | last one 45kg => seated cable row 12 at 50 kg
 """  # noqa: E501 — one dialogue a line
 
 
