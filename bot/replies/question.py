@@ -38,8 +38,8 @@ def _head(asked: Asked, text: str) -> str:
             return (
                 f"I do not understand {quoted(asked.typed, 30)} in it. Is this right? Else send each set with its reps."
             )
-        case Doubt.WHOSE:
-            return f"Yours, or {asked.term}'s?"
+        case Doubt.WHOSE | Doubt.WHETHER:
+            return f"Yours, or {asked.term}'s?" if asked.term else f"Did you do {quoted(text)}?"
         case Doubt.UNKNOWN_NAME | Doubt.NO_REPS:
             return asked.question.removesuffix(" Nothing is saved yet.")
         case _:

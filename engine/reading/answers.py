@@ -76,7 +76,9 @@ def _asks_for_something(told: Answering, words: tuple[str, ...]) -> Answer | Non
 def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
     if not words or len(words) > MOST_WORDS or "?" in told.text:
         return None
-    for way in WAYS:
+    plain = not told.names() and not any(piece.kind is K.TIMES for piece in told.prepared.pieces)
+    only_yes = plain and told.asked.doubt in (Doubt.WHOSE, Doubt.WHETHER)  # a bare number is a set of the lift in hand
+    for way in (_yes_or_no,) if only_yes else WAYS:
         try:
             found = way(told)
         except ValueError:  # a set or a load that cannot be answers nothing

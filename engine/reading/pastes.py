@@ -31,6 +31,7 @@ IN_DOUBT = {
     Doubt.UNKNOWN_NAME: "there is a word in it that I do not know",
     Doubt.NO_REPS: "no reps in it",
     Doubt.WHOSE: "whose sets are these?",
+    Doubt.WHETHER: "was it done?",
     Doubt.NUMBERS: "{ways}?",
     Doubt.WORDS: "there are words in it that may change the sets; send each set with its reps",
 }

@@ -194,8 +194,8 @@ def _talk(
     if isinstance(meant, Asked) and whole:
         return meant
     if isinstance(meant, Logged) and whole and not meant.unread and not meant.days:
-        asked = question_of(Doubt.NUMBERS, "", readings)
-        return Asked(asked, readings, Doubt.NUMBERS, "", meant.on, meant.note, pain)
+        asked = question_of(Doubt.WHETHER, "", readings)
+        return Asked(asked, readings, Doubt.WHETHER, "", meant.on, meant.note, pain)
     return NoSets(pain, (Unread(prepared.cleaned.strip(), DOUBTED),), DOUBTED)
 
 
@@ -379,6 +379,7 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.UNUSUAL_LOAD: "That is an unusual load. Is it right",
         Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
         Doubt.NO_REPS: "How many reps were that",
+        Doubt.WHETHER: "Was that a set",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
         Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",
     }

@@ -83,6 +83,7 @@ class Doubt(Enum):
     UNKNOWN_NAME = "unknown name"
     NO_REPS = "no reps"
     WHOSE = "whose sets"
+    WHETHER = "whether it was done"
     WORDS = "words that may change the sets"
 
 

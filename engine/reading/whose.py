@@ -38,7 +38,7 @@ def _asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
     label = label_of(logged.sets)
     said = f"Was that a set of today? {label}. Nothing is saved yet."
     done = (Reading(logged.sets, 1.0, label),)
-    return Asked(said, done, Doubt.NUMBERS, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
+    return Asked(said, done, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
 
 
 HABIT = ("squatting", "benching", "deadlifting")

@@ -190,6 +190,10 @@ row 3x12 55 | last one was 10 | barbell => barbell row 2×12 at 55 kg, 10 at 55 
 squat 100x5 | row 3x12 55 | 4 sets not 3 | barbell => barbell back squat 5 at 100 kg; barbell row 4×12 at 55 kg
 squat 100x5 | row 3x12 55 | 105x5 | barbell => barbell back squat 5 at 100 kg, 5 at 105 kg
 3x12 | leg press 100 => leg press 3×12 at 100 kg
+bench 60x8 | squat 3x5 100? | 7 => barbell bench press 8 at 60 kg, 7 at 60 kg
+bench 60x8 | squat 100x5? | yes => barbell bench press 8 at 60 kg; barbell back squat 5 at 100 kg
+bench 60x8 | tom: squat 100x5 | 7 => barbell bench press 8 at 60 kg, 7 at 60 kg
+bench 60x8 | still squatting 140 for 3 | no => barbell bench press 8 at 60 kg
 """
 
 
