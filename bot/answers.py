@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 
 from bot import asking, imports, mending, onboarding, plan_or_sets, planning, proposals, swap_offers
 from bot.intents import accept, erase, plan_for, swap
+from bot.open_question import SETS
 from bot.turn import Turn
 from storage.records import Question
 
@@ -20,7 +21,7 @@ def answered(turn: Turn, text: str) -> bool:
 
 
 ANSWERERS: Mapping[str, Callable[[Turn, Question, str], bool]] = {
-    asking.SETS: asking.answered_sets,
+    SETS: asking.answered_sets,
     onboarding.ASK_ZONE: onboarding.answered,
     onboarding.ASK_UNIT: onboarding.answered,
     erase.ERASE: erase.answered,

@@ -12,6 +12,7 @@ from typing import Any, assert_never
 
 from bot.context import context_of
 from bot.intents import pair_order
+from bot.open_question import SETS
 from bot.recording import label_of, receipt, record
 from bot.replies.question import dropped, never_answered, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
@@ -23,7 +24,6 @@ from engine.values.ids import ExerciseName
 from storage.records import Change, ChangeKind, Question, QuestionId, QuestionState
 
 OPEN_FOR = timedelta(minutes=30)
-SETS = "sets"
 
 
 def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = False) -> None:
@@ -81,12 +81,6 @@ def _only_asks(turn: Turn, text: str) -> bool:
     """Whether the words log no sets, as a request or a correction of what stands: the question can wait meanwhile."""
     meant = read(text, context_of(turn), turn.catalogue)
     return isinstance(meant, Correction) or (isinstance(meant, Act) and meant.name != "repeat" and not meant.as_planned)
-
-
-def waiting(turn: Turn) -> Question | None:
-    """The question about sets that is open now."""
-    known = turn.store.questions.open(turn.athlete, turn.at)
-    return known if known is not None and known.payload["kind"] == SETS else None
 
 
 def tell_lapsed(turn: Turn, before: Question | None) -> None:

@@ -10,6 +10,7 @@ from bot.dispatch import dispatch
 from bot.intents import plan_for
 from bot.looking_back import read_said
 from bot.messages import InboundKind
+from bot.open_question import waiting
 from bot.schedule import replan
 from bot.turn import Turn
 
@@ -36,7 +37,7 @@ def respond(turn: Turn) -> None:
 
 def message(turn: Turn) -> None:
     """Nothing; her words are answered."""
-    asked_before = asking.waiting(turn)
+    asked_before = waiting(turn)
     if answers.answered(turn, turn.inbound.text):
         return
     if planning.looks_like_plan(turn.inbound.text):

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from bot import asking, steps
+from bot import steps
 from bot.corrections import refresh_day
+from bot.open_question import waiting
 from bot.replies.correction import already_undone, difference, not_the_latest, nothing_to_undo, undone
 from bot.replies.question import still_open
 from bot.turn import Turn
@@ -35,7 +36,7 @@ def undo(turn: Turn, act: Act) -> None:
     touched = turn.store.changes.touched(change)
     lines = difference((), touched.removed, turn.today)
     # A message that is asked about is no change: undo goes past it, and says that it waits.
-    if (question := asking.waiting(turn)) is not None:
+    if (question := waiting(turn)) is not None:
         lines.append(still_open(question.payload["text"]))
     turn.say(undone(change.label, lines))
     refresh_day(turn, (*touched.added, *touched.removed))

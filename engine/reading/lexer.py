@@ -127,8 +127,8 @@ class Lexer(DecimalCommas):
                 return broken
             if after.text == ",":
                 value, at = self._with_decimals(at - 1, token)
-            if self._sign_at(at, "?") and self._questions_a_digit(at, token, value):
-                return at + 2
+            if self._sign_at(at, "?") and (behind_it := self._questions_a_digit(at, token, value)):
+                return behind_it
         piece, behind = number_piece(token, value), self.ahead[at]
         if behind is not None:
             piece, at = self._with_suffix(piece, at, behind)
@@ -145,14 +145,23 @@ class Lexer(DecimalCommas):
             return digits is None or digits.text not in DECIMAL_ENDINGS
         return after.shape is Shape.NUMBER and not after.glued
 
-    def _questions_a_digit(self, at: int, token: Token, value: Decimal) -> bool:
-        """ "1?5": a digit that the writer could not read."""
-        digit = self._token(at + 1)
+    def _questions_a_digit(self, at: int, token: Token, value: Decimal) -> int:
+        """The place behind "1?5" or "9?.5": a digit that the writer could not read; 0 where none is told."""
+        place = at + 1
+        digit = self._token(place)
+        if digit is not None and digit.text == "x" and digit.glued and self.tokens[at].glued:  # "8?x5"
+            self.out.append(
+                Piece(K.NUMBER, token.start, digit.start, token.glued, f"{token.text}?", value, Role.UNREADABLE)
+            )
+            return place
+        if digit is not None and digit.text in DECIMAL_SIGNS and digit.glued:
+            place += 1
+            digit = self._token(place)
         if digit is None or digit.shape is not Shape.NUMBER or not (digit.glued and self.tokens[at].glued):
-            return False
-        text = f"{token.text}?{digit.text}"
+            return 0
+        text = "".join([token.text, *[one.text for one in self.tokens[at : place + 1]]])
         self.out.append(Piece(K.NUMBER, token.start, digit.end, token.glued, text, value, Role.UNREADABLE))
-        return True
+        return place + 1
 
     def _broken(self, at: int, letters: Token) -> int:
         """The place behind a number that letters run into ("1e309", "80qq"): whatever it was meant to be, it is no
@@ -451,6 +460,7 @@ def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
     )
 
 
+DECIMAL_SIGNS = frozenset(".,")
 SIDES = {"l": K.LEFT, "r": K.RIGHT}
 SIDES_TOLD = frozenset((K.LEFT, K.RIGHT))
 WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))

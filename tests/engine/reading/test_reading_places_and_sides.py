@@ -24,3 +24,8 @@ bench 82x5, 87 felt heavy => ask:
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TABLE))
 def test_places_sides_and_words_about_sets(text, context, meant) -> None:
     assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize("text", ["bench 3x5 9?.5", "bench 82x5, 8?x5", "bench 3x5 9?,5"])
+def test_a_digit_in_question_is_no_number(text: str) -> None:
+    assert said(text) == "ask: "
