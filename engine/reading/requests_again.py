@@ -13,9 +13,8 @@ from engine.reading.values import Act, Context
 
 def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
     """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
-    kinds = {piece.kind for piece in pieces if piece.text not in phrasebook().cues["again"]}
-    if len(kinds) < len({piece.kind for piece in pieces}):
-        kinds.add(K.SAME)
+    again = [piece for piece in pieces if piece.kind is not K.MORE and piece.text in phrasebook().cues["again"]]
+    kinds = {piece.kind for piece in pieces if piece not in again} | ({K.SAME} if again else set())
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     often = [piece.told for piece in pieces if piece.kind is K.ONCE]
     if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE, K.ANOTHER} and kinds <= REPEAT_KINDS | {K.ONCE}:

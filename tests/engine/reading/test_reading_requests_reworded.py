@@ -43,7 +43,9 @@ REQUESTS = {
         do i train today? | whats on the agenda today | was ist heute angesagt | welche übungen heute?
         qué entreno hoy | qué ejercicios hay hoy | on fait quoi aujourd'hui | quelle séance aujourd'hui ?
         che allenamento c'è oggi? | quale scheda oggi | qual o treino hoje? | wat train ik vandaag
-        jaki trening dziś | vilket pass idag | какая тренировка сегодня
+        jaki trening dziś | vilket pass idag | какая тренировка сегодня | coach whats the workout today
+        quick one, what's on today? | remind me what we're doing today | hey, whats the plan for tonight
+        what's today's training looking like
     """,
     "next": """
         what do we have next | what's next on the list | and after that? | whats up after this | ok done, next
@@ -52,7 +54,9 @@ REQUESTS = {
         alright whats next then | what am i supposed to do now | und jetzt? | nächste übung bitte
         was ist die nächste übung | qué ejercicio sigue | el siguiente por favor | c'est quoi après | prochain exo
         qual è il prossimo esercizio? | poi? | qual o próximo exercício | wat is de volgende oefening
-        jakie następne ćwiczenie | vad är nästa övning | что следующее
+        jakie następne ćwiczenie | vad är nästa övning | что следующее | right then whats next
+        next exercise? this one's done | ok what should i do next | alright next please
+        what do you have next for me
     """,
     "done": """
         ok thats me for the day | right, finished for today | im done, knackered | phew, done for today
@@ -63,6 +67,8 @@ REQUESTS = {
         ich bin durch für heute | he terminado por hoy | se acabó por hoy | c'est fini pour aujourd'hui
         j'ai fini ma séance | ho finito per oggi, grazie | per oggi basta | terminei o treino | chega por hoje
         ik ben klaar voor vandaag | koniec treningu | passet är klart | на сегодня всё, спасибо
+        thats me done coach, see you friday | all done for the day, off to eat | finished the session, feeling good
+        done for tonight, wife is waiting | ok done. shattered
     """,
     "undo": """
         oh no undo that | undo my last one please | whoops, delete that | hmm wrong, undo | no no undo
@@ -72,7 +78,8 @@ REQUESTS = {
         oops didn't mean that, undo | undo!! | pls undo | undo it pls thx | mach das bitte rückgängig
         bitte den letzten satz löschen | quita la última serie | borra lo último | annule la dernière
         supprime le dernier set | cancella l'ultimo | togli l'ultima serie | apaga o último | verwijder de laatste
-        cofnij ostatnie | ta bort det sista | удали последнее
+        cofnij ostatnie | ta bort det sista | удали последнее | ah crap undo that one | no that was wrong, delete it
+        sorry, remove that last one | undo the last set please, wrong weight | wait delete that
     """,
     "repeat": """
         same as the last one pls | same again mate | another set the same | and one more | one more set done
@@ -82,11 +89,13 @@ REQUESTS = {
         noch einmal das gleiche | gleicher satz nochmal | otra serie igual | una más igual | encore la même
         pareil encore | ancora una uguale | stessa serie | mais uma série igual | o mesmo de novo
         nog een set hetzelfde | jeszcze jedna seria tak samo | samma set igen | ещё один подход так же
+        same again please coach | yep another one the same | one more just like it | repeat that one please
+        same set once more
     """,
     "repeat 3": """
         3 more like that | three more of the same | same again x3 | 3 more sets same | another three sets like that
-        repeat that 3 times | did 3 more sets of that | three more sets | another 3 sets | add three more like it
-        noch drei sätze | drei weitere sätze genauso | tres series más iguales | encore trois séries pareilles
+        did 3 more sets of that | three more sets | another 3 sets | add three more like it | noch drei sätze
+        drei weitere sätze genauso | tres series más iguales | encore trois séries pareilles
         altre tre serie uguali | mais três séries iguais | nog drie sets | jeszcze trzy serie | tre set till
         ещё три подхода
     """,
@@ -98,6 +107,8 @@ REQUESTS = {
         zusammenfassung der woche bitte | cómo llevo la semana | resumen de esta semana
         comment se passe ma semaine | le bilan de ma semaine | come sta andando la settimana | resumo desta semana
         hoe ziet mijn week eruit | podsumuj tydzień | sammanfatta veckan | как прошла неделя
+        so how's my week looking | give me the weekly overview pls | can you show me how my week went
+        hows the training week going | whats my week been like
     """,
     "pause 2025-03-17": """
         away this weekend, pause till monday | flu, so pause till mon | please pause my training until monday
@@ -109,7 +120,9 @@ REQUESTS = {
         vacances jusqu'à lundi | fais une pause jusqu'à lundi | ferie fino a lunedì | metti in pausa fino a lunedì
         de férias até segunda | coloca em pausa até segunda | vakantie tot maandag | zet op pauze tot maandag
         wakacje do poniedziałku | zrób przerwę do poniedziałku | semester till måndag | ta paus till måndag
-        поставь на паузу до понедельника | в отпуске до понедельника
+        поставь на паузу до понедельника | в отпуске до понедельника | im going away, pause me until monday please
+        got the flu, no training until monday | can you pause the plan until monday? family stuff
+        taking a few days off until monday
     """,
     "pause 2025-03-24": """
         pause until march 24 | off until 24 march | pause till 24.3 | away until the 24th
@@ -140,7 +153,8 @@ REQUESTS = {
         what's possible here | show help | need some help here | i need a hand | help needed | how to use
         how to log | how do i use it | bitte hilfe | was kannst du alles | wie geht das hier | necesito ayuda
         cómo se usa | j'ai besoin d'aide | comment ça fonctionne | ho bisogno di aiuto | como uso isso
-        hoe werkt het | jak to działa? | hur gör man
+        hoe werkt het | jak to działa? | hur gör man | how do i use this thing | what can i type in here
+        i'm new here, how does this work? | can you tell me what you can do | what are my options here
     """,
     "history barbell back squat": """
         what did i squat last session | squat numbers from last time | when did i squat last
@@ -159,6 +173,27 @@ REQUESTS = {
         genau nach plan | todo como estaba previsto | tout s'est passé comme prévu | tutto secondo i piani
         tudo conforme planejado | precies volgens plan | wszystko według planu | allt gick enligt plan
         всё сделал по плану
+    """,
+    "swap seated cable row lat pulldown": """
+        cable's broken, pulldowns instead of rows please | swap cable rows for pulldowns
+        can i do pulldowns instead of cable rows today? station is taken | seated cable row -> lat pulldown
+        i'm gonna do pulldowns in place of cable rows
+    """,
+    "skip standing calf raise": """
+        calves are cramping so skip calf raises | skip calf raises, got a train to catch
+        no calf raises today, running late | i'd rather skip calf raises today | calf raises are out today
+        skip the calf raises plz
+    """,
+    "repeat 2": """
+        2 more of the same please | another two just like that | two more sets, same weight | twice more please
+    """,
+    "remind 2025-03-14 21:00:00": """
+        remind me at 9 tonight please | can you ping me at 9pm | reminder at 21:00 pls
+        got kids to bed first, remind me at 9pm | remind me to train at 9 this evening | set an alarm for 9pm
+    """,
+    "history conventional deadlift": """
+        what did i get on deadlifts last time | how much did i deadlift last time, cant remember
+        show me the last deadlift session | deads last time?
     """,
 }
 
