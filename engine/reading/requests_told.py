@@ -20,6 +20,7 @@ from engine.reading.values import Act, Context
 from engine.reading.when import day_told
 from engine.values.ids import ExerciseName
 
+WHOLE = frozenset(("all", "everything", "every", "whole", "full", "rest"))
 THIS_ONE = frozenset(("this", "it", "that", "one", "exercise", "current"))
 NOTHING_MORE = frozenset(("today", "now", "please", "for", "the", "my", "sets", "set", "on", "in"))
 
@@ -259,9 +260,10 @@ def _forget(said: Said) -> Act | None:
 
 
 def _dated_text(said: Said) -> Act | None:
-    """Today, week: only a day or a number of weeks may stand behind them."""
+    """Today, week: only a day, a number of weeks, or "all of it" may stand behind them."""
     kinds = [piece.kind for piece in said.pieces]
-    known = all(kind in DAY_WORDS for kind in kinds) and any(kind is not K.FILLER for kind in kinds)
+    told = any(kind is not K.FILLER for kind in kinds) or not WHOLE.isdisjoint(said.rest_words)
+    known = told and all(kind in DAY_WORDS for kind in kinds)
     return Act(said.name, text=said.rest) if said.rest_words and known else None
 
 
