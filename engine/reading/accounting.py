@@ -84,7 +84,8 @@ def _heads_with_their_sum(chunks: Chunks) -> bool:
     if not all([chunk.size == 1 for chunk in chunks.found]):
         return False
     told = [number.value for number in numbers_in(chunks)]
-    return len(told) > 2 and told[0] >= LEAST_FAR_OFF_REPS and told[0] == sum(told[1:])
+    bare = numbers_in(chunks)[0].role in (Role.BARE, Role.REPS) if told else False  # "+30: 11/10/9" adds weight
+    return bare and len(told) > 2 and told[0] >= LEAST_FAR_OFF_REPS and told[0] == sum(told[1:])
 
 
 def _is_plural_load(number: Piece) -> bool:

@@ -176,6 +176,7 @@ def test_numbers_unlikely_beside_the_others_are_asked_about(text: str) -> None:
          "barbell bench press 3×8 at 80 kg; lat pulldown 3×10 at 60 kg"),
         ("round 1 bench 80x8 round 2 bench 80x7", "barbell bench press 8 at 80 kg, 7 at 80 kg"),
         ("pull ups 4/2/1/1", "pull-up 4, 2, 2×1"),
+        ("dips bw+30 11/10/9", "dip 11 at +30 kg, 10 at +30 kg, 9 at +30 kg"),
         ("deadlift 120x6, 120x5 (+2 with help)", "conventional deadlift 6 at 120 kg, 5 at 120 kg"),
         ("deadlift 120, 3, 8", "conventional deadlift 3 at 120 kg, 8 at 120 kg"),
         ("Klimmzüge 8, 7, 6 + 3 negative", "pull-up 8, 7, 6"),
