@@ -88,12 +88,22 @@ def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
     return None
 
 
+LAUGHS = frozenset(
+    ("lol", "haha", "hah", "hahaha", "lmao", "oh", "ooh", "ah", "er", "erm", "um", "hm", "hmm", "ok", "okay")
+)
+
+
 def _behind_a_pause(text: str, words: tuple[str, ...], book: Phrasebook) -> str | None:
-    """What stands behind "hang on, ..."; None where the message begins otherwise. A pause names no exercise."""
-    for length in (4, 3, 2, 1):
-        if " ".join(words[:length]) in book.cues["wait"] and len(words) >= length:
-            tokens = spoken_words(tokenize(clean(text)))
-            return text[tokens[length - 1][1].end :].strip(" ,.;:!-")
+    """What stands behind "hang on, ..." or "lol hang on"; None where the message begins otherwise. A pause names no
+    exercise.
+    """
+    starts = [0, *range(1, len(words))] if words and words[0] in LAUGHS else [0]
+    for start in starts:
+        for length in (4, 3, 2, 1):
+            end = start + length
+            if " ".join(words[start:end]) in book.cues["wait"] and len(words) >= end:
+                tokens = spoken_words(tokenize(clean(text)))
+                return text[tokens[end - 1][1].end :].strip(" ,.;:!-")
     return None
 
 

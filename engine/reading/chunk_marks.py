@@ -337,8 +337,8 @@ class MarkedChunks(ResultChunks):
         elif self.out.found:
             self.next_kind = SetKind.DROP
             self.out.lowered = self.out.lowered or piece.text in LOWERED
-        else:
-            self.out.drops_ahead = True
+        elif piece.text not in LOWERED:
+            self.out.drops_ahead = True  # "dropped to 57.5, 3x9" only says that the load went down
         self.at += 1
 
     def _was_let_fall(self) -> bool:

@@ -188,9 +188,15 @@ ON_A_DAY = re.compile(r"(?<!\w)(?:on|from|of|am|vom|el|del|le|du|il|di|op|på)\s
 """The word that ties a day to its sets: it goes with the day."""
 
 
+LATEST_CHANGE = frozenset(("undo last", "undo the last", "undo last one", "undo the last one", "undo last change"))
+"""What takes back the latest change; "undo the last set" is of a set."""
+
+
 def _is_request(told: Told) -> bool:
     """ "put it back" and "delete everything" are no corrections; "delete the last set" is."""
     names = {told.book.said[phrase] for phrase in told.book.slips.mended(told.words, told.book.said)}
+    if "undo" in names and " ".join(told.words) in LATEST_CHANGE:
+        return True
     if "undo" in names:
         return not part_told(told.pieces, told.context).points
     return bool(names & REQUESTS)

@@ -28,7 +28,7 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
     named = [narrowed(piece.names, context)[0] for piece in pieces if piece.kind is K.NAME]
     exercise = named[0] if named else context.doing
     if len(set(named)) > 1:
-        return None
+        return _ask_which() if _is_one_of_several(pieces) else None
     slot = next((one for one in context.plan if one.exercise == exercise), None)
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     if exercise is None or slot is None:
@@ -40,6 +40,16 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
         return None
     changed = _changed(sets, pieces, numbers)
     return Logged(changed, why="as planned, with what was said changed") if changed else _ask_which()
+
+
+def _is_one_of_several(pieces: Sequence[Piece]) -> bool:
+    """ "bench as planned, then row 62.5 10 10 9": one lift by the plan, another with numbers of its own."""
+    at = next(at for at, piece in enumerate(pieces) if piece.kind is K.PLANNED)
+    name = next((back for back in range(at - 1, -1, -1) if pieces[back].kind is K.NAME), -1)
+    between = {piece.kind for piece in pieces[name + 1 : at]}
+    kinds = [piece.kind for piece in pieces]
+    counted = K.NUMBER in kinds and K.LINE not in kinds
+    return name >= 0 and counted and between.isdisjoint((K.NUMBER, K.LINE, K.COMMA, K.THEN, K.STOP))
 
 
 def _ask_which() -> Asked:

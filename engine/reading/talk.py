@@ -312,7 +312,7 @@ def _opens_plans(clause: list[Piece]) -> bool:
 def _ends_a_planned_load(plan: list[Piece], clause: list[Piece]) -> bool:
     """ "next time 7,5": the digits behind the comma of a planned load."""
     digits = len(clause) == 2 and clause[0].kind is K.COMMA and clause[0].glued and clause[1].glued
-    return digits and plan[-1].kind is K.NUMBER and not BEHIND.isdisjoint([piece.kind for piece in plan])
+    return digits and bool(plan) and plan[-1].kind is K.NUMBER and not BEHIND.isdisjoint([piece.kind for piece in plan])
 
 
 def _heads_a_plan(clause: list[Piece]) -> bool:

@@ -20,6 +20,10 @@ from engine.reading.pieces import Piece, Role
 SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 LEAST_PLURAL = 4
+MOST_THINGS = 30
+"""More than so many of a thing that no word is known for may be a load: "140 bonnes sensations". Common practice, no
+source.
+"""
 OWNED = frozenset((K.DUMBBELL, K.BARBELL, K.KETTLEBELL, K.PLATE, K.BAR, K.MACHINE, K.PIN))
 LAST_HOUR = 24
 OTHER_COUNTS = frozenset((Role.NOT_A_SET, Role.SECONDS))
@@ -68,7 +72,8 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
         return False
     if after.kind is K.MORE and at + 2 < len(clause):
         after = clause[at + 2]
-    plural = after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
+    few = clause[at].value <= MOST_THINGS
+    plural = few and after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
     return plural or after.kind in (K.OTHERS, K.UNRELATED) or _word(after) in phrasebook().cues["things"]
 
 

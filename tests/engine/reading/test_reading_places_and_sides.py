@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import readings, said
+from tests.engine.reading.saying import readings, said, situation, standing_after
 
 TABLE = """
 {doing: barbell bench press} first two sets 82x6, third 77x8 => barbell bench press 2×6 at 82 kg, 8 at 77 kg
@@ -29,3 +29,34 @@ def test_places_sides_and_words_about_sets(text, context, meant) -> None:
 @pytest.mark.parametrize("text", ["bench 3x5 9?.5", "bench 82x5, 8?x5", "bench 3x5 9?,5"])
 def test_a_digit_in_question_is_no_number(text: str) -> None:
     assert said(text) == "ask: "
+
+
+NEVER_LOST = """
+{plan: barbell bench press 3 8 72} bench as planned, then pendlay row 62 10 9 => ask:
+{doing: barbell bench press} dropped to 57, 3x9 => barbell bench press 3×9 at 57 kg
+3 rds of 6 chins, 11 dips => chin-up 3×6; dip 3×11
+leg press 3x7, 145 bonnes sensations => leg press 3×7 at 145 kg
+what comes after this one? => request: next
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(NEVER_LOST))
+def test_what_stands_beside_talk_or_the_plan_is_kept_or_asked(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize(
+    ("told", "standing"),
+    [
+        ("arnold press 18kg x 10 | nah, 9", "arnold press 9 at 18 kg each"),
+        ("leg curl 3x12 36 | lol hang on | lying", "lying leg curl 3×12 at 36 kg"),
+        ("bench 3x5 85 | undo the last set", "barbell bench press 2×5 at 85 kg"),
+    ],
+)
+def test_talk_names_no_exercise_and_a_no_corrects(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize("text", ["next time ,7.5", "tomorrow,7", ", ,7.5 next time", "next time 7,5", "planned: ,5"])
+def test_a_plan_with_commas_and_nothing_else_is_read_without_an_error(text: str) -> None:
+    assert said(text, situation(doing="barbell bench press"))
