@@ -76,8 +76,8 @@ def sets_of(part: Part, context: Context) -> list[SetRecord]:
 
 def is_be(piece: Piece) -> bool:
     """Whether the word is "was", "were" or "is"."""
-    if piece.kind not in BE_KINDS:
-        return False
+    if piece.kind not in BE_KINDS or piece.text == "all":
+        return False  # "were all" says it, "all" alone does not
     return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
 
 

@@ -18,6 +18,8 @@ conventional deadlift 5 at 72 kg warmup, 3 at 102 kg warmup, 1 at 132 kg warmup,
 deadlift 72x5 102x3 132x1 152x3 | sets 1-2 were warm ups => \
 conventional deadlift 5 at 72 kg warmup, 3 at 102 kg warmup, 1 at 132 kg, 3 at 152 kg
 ohp 42x8 | 8 | 7 | all three at 37.5 => barbell overhead press 2×8 at 37.5 kg, 7 at 37.5 kg
+bench 62x8 | bench 62 9 7 all to failure => \
+barbell bench press 8 at 62 kg, 9 at 62 kg to failure, 7 at 62 kg to failure
 ohp 3x8 42 | all 8 at 37.5 => barbell overhead press 3×8 at 37.5 kg
 """
 
