@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_REPS_OF_A_LOADED_SET, Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.values.exercise import Exercise, Loading, Measure
@@ -90,7 +90,7 @@ def _heads_with_their_sum(chunks: Chunks) -> bool:
 
 def _is_plural_load(number: Piece) -> bool:
     """ "90s"; "8s" count reps."""
-    return number.role is Role.PLURAL and number.value > MOST_REPS_OF_A_LOADED_SET
+    return number.role is Role.PLURAL and number.value > MOST_LOADED_REPS
 
 
 def _tells_all(pieces: Sequence[Piece]) -> bool:
@@ -211,6 +211,6 @@ def too_many(sets: Sequence[SetDone]) -> bool:
     """Whether one group comes to more reps than anyone does of a lift, "10 sets, 50 reps", or a set of it to more than
     anyone does with a load, and no load was told: "deadlift 5 of 120".
     """
-    if any([one.load is None and one.reps > MOST_REPS_OF_A_LOADED_SET for one in sets]):
+    if any([one.load is None and one.reps > MOST_LOADED_REPS for one in sets]):
         return True
     return len(sets) * sets[0].reps > MOST_REPS_OF_A_LIFT and len({one.reps for one in sets}) == 1

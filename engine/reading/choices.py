@@ -10,7 +10,7 @@ from enum import Enum
 from functools import lru_cache
 from typing import NamedTuple
 
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import Effort
 from engine.values.exercise import Equipment, Exercise, Loading, Measure, Pattern
 from engine.values.sets import MOST_REPS, SetKind, Side
@@ -18,8 +18,6 @@ from engine.values.sets import MOST_REPS, SetKind, Side
 MOST_SETS = 10
 """A first number up to this may count sets. Common practice, no source."""
 
-MOST_LOADED_REPS = 30
-"""A number above this is a load on a loaded lift, not reps. Common practice, no source."""
 
 MOST_OUT = 200
 ON_THE_BODY = (Loading.BODY, Loading.BAND)
@@ -43,6 +41,15 @@ class TripleAs(Enum):
     LOAD_SETS_REPS = "load x sets x reps"
     REPS_SETS_LOAD = "reps x sets x load"
     REPS_LIST = "reps of each set"
+
+
+PLACES_OF_THREE = {
+    TripleAs.SETS_REPS_LOAD: (2, 1, 0),
+    TripleAs.LOAD_REPS_SETS: (0, 1, 2),
+    TripleAs.LOAD_SETS_REPS: (0, 2, 1),
+    TripleAs.REPS_SETS_LOAD: (2, 0, 1),
+}
+"""Where the load, the reps and the sets stand among three factors; a list of reps has no such places."""
 
 
 class FirstAs(Enum):

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 TOTALS = (Role.BARE, Role.REPS)
 LOADED = (Role.LOAD, Role.PLURAL, Role.CHANGE)

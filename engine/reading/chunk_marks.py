@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunk_results import MOST_LOADED_REPS, ResultChunks
+from engine.reading.chunk_results import ResultChunks
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunks import CARRIED, Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind
 
@@ -75,7 +75,7 @@ class MarkedChunks(ResultChunks):
 
     def _put_behind(self, last: Chunk | None, sign: bool) -> None:
         """The load or the effort that stands here is the last chunk's, or else opens one."""
-        of_all = sign and self._told_of_all_behind_the_sign()
+        of_all = sign and self._told_of_all(behind=1)  # the sign itself
         numbers = self.factor(Chunk([CARRIED]))
         if of_all and _is_effort(numbers) and loads_told(self.out.found):
             self.out.effort_of_all = Effort.from_rpe(numbers[0].value)
@@ -122,12 +122,6 @@ class MarkedChunks(ResultChunks):
         self.out.dangling = self.out.dangling or run[-1].before not in PARTS_RUNS
         for chunk in run:
             chunk.at, chunk.at_of_run = last.at, True
-
-    def _told_of_all_behind_the_sign(self) -> bool:
-        self.at -= 1
-        told = self._told_of_all()
-        self.at += 1
-        return told
 
     def _one_each(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
         """ "82.5 5 5 5 @ 7 8 9", "3x5 80 @7, 8, 9": an effort for each set, where there are as many."""

@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from engine.reading.chunk_steps import loads_told, tells_a_step
 from engine.reading.chunk_sums import AMOUNTS, PARTLY
-from engine.reading.chunk_times import MOST_LOADED_REPS, PLAIN_ENDS, TimesChunks
+from engine.reading.chunk_times import PLAIN_ENDS, TimesChunks
 from engine.reading.chunks import (
     CARRIED,
     GAPS,
@@ -16,14 +16,15 @@ from engine.reading.chunks import (
     Chunk,
     tells_a_side,
 )
+from engine.reading.earlier_sets import WAS
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 SAYING = frozenset((K.FILLER, K.NOTE))
-WAS = frozenset(("was", "were", "felt", "feels", "moved", "went", "war", "fue", "était", "era", "foi", "было", "было"))
+SAID_OF_A_SET = WAS | frozenset(("were", "felt", "feels", "moved", "went"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
 TWO_MEANINGS = frozenset(("once",))
@@ -80,7 +81,7 @@ class NumberChunks(TimesChunks):
         while self.kinds[end] in REMARKED:
             end += 1
         known = any(number.value == one.value for chunk in self.out.found for factor in chunk.factors for one in factor)
-        return said in WAS and known and number.role in PLAIN_ROLES and self.kinds[end] in REMARK_ENDS
+        return said in SAID_OF_A_SET and known and number.role in PLAIN_ROLES and self.kinds[end] in REMARK_ENDS
 
     def _stepped(self, step: Piece) -> Piece:
         """ "100 for 6, then added 5 kg": the load that it comes to."""

@@ -9,11 +9,10 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.chunk_marks import MOST_REPEATS
-from engine.reading.chunk_times import MOST_LOADED_REPS
 from engine.reading.chunk_warmups import WarmUpChunks
 from engine.reading.chunks import MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 LAST_OF_ALL = frozenset((None, K.LINE, K.STOP, K.NOTE, K.CLOSE))
 REPEATED = frozenset((Role.REPS, Role.SECONDS, Role.METRES))

@@ -13,12 +13,10 @@ from engine.reading.chunk_numbers import NumberChunks
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import LAST_ALONE, LAST_OF_THE_REPS, LAST_OF_THE_SETS, Piece, Role
+from engine.reading.pieces import LAST_ALONE, LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LISTED = 20
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
 BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K.FOR))
 SECOND = "second"
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))

@@ -10,11 +10,9 @@ from decimal import Decimal
 
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 RAISED = frozenset(("up", "added", "adding", "add", "upped", "plus", "dazu", "drauf", "más", "mais", "più", "jusqu'à"))
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
 
 
 def tells_a_step(pieces: Sequence[Piece], at: int) -> bool:

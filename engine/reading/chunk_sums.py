@@ -8,7 +8,7 @@ from __future__ import annotations
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
@@ -21,8 +21,6 @@ BESIDE_ALL = frozenset((K.FILLER, K.SETS, K.COLON, K.OF, K.WITH))
 BOTH_SETS = 2
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 BEHIND_THE_END = (None,) * 8
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
 LEAST_OF_A_SUM = 10
 """From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
 
@@ -87,9 +85,9 @@ class SummedChunks:
         self.at += 2 * (self._kind(2) is K.MISS)
         return self._kind(0) is K.MISS
 
-    def _told_of_all(self) -> bool:
+    def _told_of_all(self, behind: int = 0) -> bool:
         """Whether the mark that stands here is told of every set so far: "all to failure", "both @9", "each rpe 8"."""
-        at = self.at - 1
+        at = self.at - 1 - behind
         while at > 0 and self.kinds[at] in BESIDE_ALL and self.pieces[at].text not in ALL_OF_THEM:
             at -= 1
         word = self.pieces[at] if at >= 0 else None

@@ -10,14 +10,12 @@ from engine.reading.chunk_passed import PassedWords
 from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
 
 TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
 COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
 
 
 class TimesChunks(PassedWords):

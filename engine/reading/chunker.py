@@ -3,25 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.choices import MOST_SETS
-from engine.reading.chunk_labels import LabelledChunks
+from engine.reading.chunk_aids import AidedChunks
 from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunk_numbers import ON
-from engine.reading.chunk_results import MOST_LOADED_REPS
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
-from engine.reading.chunks import Chunk, Chunks
+from engine.reading.chunks import Chunks
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.segments import HEADING
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 
-class Chunker(LabelledChunks):
+class Chunker(AidedChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
@@ -236,44 +233,6 @@ class Chunker(LabelledChunks):
         self.out.dangling = True
         self.at += 1
 
-    def help_told(self, piece: Piece) -> None:
-        """ "15kg off", "with 10 assist"; and not "finished off with dips"."""
-        off = piece.text == "off" and self._kind(-1) is K.NUMBER
-        if off and self.pieces[self.at - 1].role in (Role.SECONDS, Role.PLURAL):
-            self.out.dangling = True  # "60s on 30s off"
-        helps = piece.text != "off" or off  # and not "form was off"
-        self.out.assisted = self.out.assisted or helps
-        last = self._last()
-        if last is not None and self._is_help_ahead_of_reps(last):
-            last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)
-        self.out.dangling = self.out.dangling or (helps and self._helps_the_last())
-        self.at += 1
-
-    def band_told(self, piece: Piece) -> None:
-        """ "with the red band"."""
-        self.out.band = True
-        self.out.dangling = self.out.dangling or self._helps_the_last()
-        self.at += 1
-
-    def _helps_the_last(self) -> bool:
-        """ "8 and 7, then 4 with the band", "8, 3 assisted": help that only the last set may have had."""
-        before, last = self.out.found[:-1], self._last()
-        told = [number for chunk in self.out.found for factor in chunk.factors for number in factor]
-        bare = all(number.role is Role.BARE for number in told) and not any(chunk.at for chunk in self.out.found)
-        if last is None or not before or not bare or self.kinds[self.at - 1] in PARTS_OF_A_LIST:
-            return False
-        few = last.before is K.COMMA and last.factors[-1][-1].value * 2 <= before[-1].factors[-1][-1].value
-        return last.before in (K.THEN, K.AND) or few
-
-    def _is_help_ahead_of_reps(self, last: Chunk) -> bool:
-        """ "25 assist 10, 9": the number before the word is the help, those behind it are reps."""
-        alone = last.size == 1 and len(last.factors[0]) == 1 and not last.at
-        if not alone or last.factors[0][0] is not self.pieces[self.at - 1] or self._kind() is None:
-            return False
-        following = self.pieces[self.at + 1 + (self._kind() in (K.TIMES, K.FOR, K.COLON))]
-        bare = following.kind is K.NUMBER and following.role is Role.BARE
-        return bare and following.value <= last.factors[0][0].value
-
     def flag(self, piece: Piece) -> None:
         setattr(self.out, FLAGS[piece.kind], True)
         self.at += 1
@@ -281,103 +240,6 @@ class Chunker(LabelledChunks):
     def equipment(self, piece: Piece) -> None:
         self.out.equipment = piece.kind
         self.at += 1
-
-    def plate(self, piece: Piece) -> None:
-        """ "2 plates": the number before, or one, in plates a side."""
-        last = self._last()
-        if last is not None and last.at and last.at[-1] is self.pieces[self.at - 1] and last.at[-1].unit is not None:
-            self.at += 1  # "60 s with a 20kg plate"
-            return
-        self.out.plates = True
-        if last is None and self._kind() in (K.FOR, K.TIMES, K.NUMBER):
-            one = piece._replace(
-                kind=K.NUMBER, value=Decimal(1), role=Role.LOAD, text="plates"
-            )  # "a plate a side for 10"
-            self._place(Chunk([(one,)], before=self.separator))
-            last = self._last()
-        pair = last is not None and last.size > 1 and last.factors[-1][-1:] == (self.pieces[self.at - 1],)
-        self.out.dangling = self.out.dangling or last is None or pair  # "a plate and a half", "2x20kg plates x 5"
-        if last is not None and last.size == 1 and len(last.factors[0]) == 1:
-            number = last.factors[0][0]
-            if number.unit is not None:  # "with a 10kg plate"
-                self.out.plates = False
-                self.at += 1
-                return
-            last.factors[0] = (number._replace(role=Role.LOAD, text="plates", unit=None),)
-            while self._kind() is K.FILLER and K.FOR in self.kinds[self.at : self.at + REACH_OF_PLATES]:
-                self.at += 1
-            if self._kind() is K.TIMES or self._kind() is K.FOR:
-                self.at += 1
-                self.out.found.pop()
-                self._rest_of_plates(last)
-                return
-        self.at += 1
-
-    def _rest_of_plates(self, chunk: Chunk) -> None:
-        chunk.spoken_for = True
-        self._rest_of_chunk(chunk)
-
-    def bracket(self, piece: Piece) -> None:
-        if piece.kind is K.OPEN:
-            self.depth += 1
-            self.opened = len(self.out.found)
-            if self._is_list_factor():
-                self.chunk()
-                self.depth -= 1
-                return
-            if self._takes_results() or self._takes_times():
-                self.depth -= 1
-                return
-        else:
-            self.in_note = False
-            self.depth = max(0, self.depth - 1)
-            if self.warm_in_brackets:
-                self.kind, self.warm_in_brackets = None, False
-            last = self._last()
-            if last is not None and self._kind() is K.TIMES and self._kind(2) is K.NUMBER and last.in_brackets:
-                self._multiply(int(self.pieces[self.at + 2].value))
-                self.at += 3
-                return
-        self.at += 1
-
-    def _takes_times(self) -> bool:
-        """ "40m, 40m (45s, 48s)": the time of each distance in front; of fewer or more nobody can say."""
-        end = self.at + 1
-        while self.kinds[end] in (K.NUMBER, K.COMMA, K.SLASH):
-            end += 1
-        times = [piece for piece in self.pieces[self.at + 1 : end] if piece.kind is K.NUMBER]
-        timed = len(times) > 1 and all(piece.role in (Role.SECONDS, Role.PLURAL) for piece in times)
-        ways = [chunk for chunk in self.out.found if chunk.factors and chunk.factors[-1][-1:] and _is_far(chunk)]
-        if not timed or not ways or self.kinds[end] is not K.CLOSE:
-            return False
-        if len(ways) == len(times) and all(chunk.size == 1 and len(chunk.factors[0]) == 1 for chunk in ways):
-            for chunk, time in zip(ways, times, strict=True):
-                self.out.found.insert(self.out.found.index(chunk) + 1, Chunk([(time._replace(role=Role.SECONDS),)]))
-        else:
-            self.out.dangling = True
-        self.at = end + 1
-        return True
-
-    def _multiply(self, times: int) -> None:
-        """ "(75 x7) x3"; of "(200x10, 150x8) x3" both are done in turn."""
-        inside = self.out.found[self.opened :]
-        if len(inside) == 1 or not 1 <= times <= MOST_SETS:
-            self.out.found[-1].times = times
-        else:
-            self.out.found += inside * (times - 1)
-
-    def _is_list_factor(self) -> bool:
-        """ "(70,75,80)x6": only numbers and commas up to the bracket, and an x behind it."""
-        at = self.at + 1
-        while at < len(self.pieces) and self.pieces[at].kind in (K.NUMBER, K.COMMA, K.SLASH):
-            at += 1
-        closes = at + 1 < len(self.pieces) and self.pieces[at].kind is K.CLOSE
-        several = at - self.at > 2
-        return closes and several and self.pieces[at + 1].kind is K.TIMES
-
-
-def _is_far(chunk: Chunk) -> bool:
-    return chunk.factors[-1][-1].role is Role.METRES
 
 
 def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:
@@ -400,11 +262,9 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
-PARTS_OF_A_LIST = frozenset((K.COMMA, K.LINE, K.STOP))
 LEAST_SHARE = 40
 """Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
-REACH_OF_PLATES = 5
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
 SIDES = frozenset((K.LEFT, K.RIGHT))
 FLAGS = {

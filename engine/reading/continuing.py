@@ -17,14 +17,13 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
-from engine.reading.pieces import LOAD_LABELS, Piece, Role
+from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Context, Logged
 from engine.values.exercise import Measure
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord
 
-MOST_LOADED_REPS = 30
 MOST_SETS = 3
 """How many sets "three more at 60" may be; "8 more" is a set of eight. Common practice, no source."""
 

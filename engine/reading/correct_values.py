@@ -13,12 +13,11 @@ from engine.reading.correct_restated import restated
 from engine.reading.correcting import Told, last_message, with_load
 from engine.reading.kinds import K
 from engine.reading.parts import Part, first_word, is_be, part_told
-from engine.reading.pieces import LOAD_LABELS, Piece, Role
+from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role
 from engine.reading.values import Correction
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
-MOST_LOADED_REPS = 30
 MOST_PLAIN = 1
 
 

@@ -11,7 +11,7 @@ from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
-from engine.reading.pieces import DECIMAL_ENDINGS, MOST_REPS_OF_A_LOADED_SET, NOTHING, Piece
+from engine.reading.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece
 from engine.reading.spelled_numbers import SpelledNumbers
 from engine.reading.tokens import Shape, Token
 from engine.values.exercise import Loading
@@ -65,7 +65,7 @@ class DecimalCommas(SpelledNumbers):
             return True
         if after is not None and self._unit_of(after) in (K.KG, K.LB):
             return True
-        if before is not None and before.kind is K.TIMES and value <= MOST_REPS_OF_A_LOADED_SET:
+        if before is not None and before.kind is K.TIMES and value <= MOST_LOADED_REPS:
             return self._doubtful() if self._small_factor() else False
         if before is not None and before.kind is K.COMMA and before.glued and self.tokens[at].glued:
             return False  # "(65,70,75)x2"
@@ -74,11 +74,11 @@ class DecimalCommas(SpelledNumbers):
     def _by_size(self, at: int, value: Decimal, whole: Decimal) -> bool:
         """By the sizes that loads and reps have."""
         usual = whole % Decimal("2.5") == 0 and value % Decimal("2.5") != 0
-        if usual and (value > MOST_REPS_OF_A_LOADED_SET or self._behind_a_pair() or self._times_at(at + 3)):
+        if usual and (value > MOST_LOADED_REPS or self._behind_a_pair() or self._times_at(at + 3)):
             return True
         if whole % STEP == 0 and value % STEP != 0 and self._loads_what_follows(at + 3):
             return True
-        if value <= MOST_REPS_OF_A_LOADED_SET and not usual and not self._times_at(at + 3):
+        if value <= MOST_LOADED_REPS and not usual and not self._times_at(at + 3):
             return False
         return self._doubtful()
 

@@ -8,13 +8,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 COUNTS = frozenset((K.NUMBER, K.COUNT))
 BEFORE_A_WARM_UP = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.EACH, K.OF, K.OPEN))
 NO_REPS = frozenset((Role.SECONDS, Role.METRES, Role.NOT_A_SET))
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
 
 
 def warms_up(lead: Sequence[Piece]) -> bool:

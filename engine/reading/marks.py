@@ -16,7 +16,7 @@ from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
 from engine.reading.parts_of_sets import part_of_the_sets
-from engine.reading.pieces import LOAD_LABELS, MOST_REPS_OF_A_LOADED_SET, Piece, Role, kinds_of
+from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role, kinds_of
 from engine.reading.scales import (
     RATED,
     TEMPO_DIGITS,
@@ -352,7 +352,7 @@ MOST_PLACES_OF_A_STACK = 25
 def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     """ "6s: 60 70 80": reps of each of the loads behind the colon; "14s: 11 10 8" are dumbbells."""
     headed = piece.role is Role.PLURAL and kind_at(pieces, at + 1) is K.COLON and is_amount(pieces, at + 2)
-    headed = headed and pieces[at + 2].value > MOST_REPS_OF_A_LOADED_SET
+    headed = headed and pieces[at + 2].value > MOST_LOADED_REPS
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
 
 

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.segments import Entry
 from engine.reading.values import Context
 from engine.values.exercise import Equipment, Loading
@@ -70,7 +70,6 @@ def _of_the_body(
 
 
 LOADED = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE))
-MOST_LOADED_REPS = 30
 
 
 def _by_words(names: tuple[ExerciseName, ...], entry: Entry) -> tuple[ExerciseName, ...]:

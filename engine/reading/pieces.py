@@ -152,4 +152,5 @@ LAST_OF_THE_REPS, LAST_OF_THE_SETS, LAST_ALONE = 1, 2, 3
 SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)
-MOST_REPS_OF_A_LOADED_SET = 30
+MOST_LOADED_REPS = 30
+"""A number above this is a load, not reps of a loaded set. Common practice, no source."""

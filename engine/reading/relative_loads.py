@@ -7,8 +7,9 @@ What is told of the last time without a change is a story: "last time 80". "last
 from __future__ import annotations
 
 from engine.reading.ahead import aside
+from engine.reading.earlier_sets import CLAUSE_ENDS
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 AGAINST_LAST = 1
 """What a CHANGE piece's `told` says of a change that counts from the last time, and not from the plan."""
@@ -28,9 +29,6 @@ BETWEEN = frozenset(
      K.ALTERED)
 )  # fmt: skip
 COUNTS = (Role.REPS, Role.SETS, Role.BARE, Role.CHANGE)
-CLAUSE_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
-MOST_LOADED_REPS = 30
-"""A number above this is a load, not reps. Common practice, no source."""
 REACH = 4
 
 

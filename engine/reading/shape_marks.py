@@ -2,17 +2,10 @@
 
 from __future__ import annotations
 
-from engine.reading.choices import (
-    MOST_LOADED_REPS,
-    MOST_SETS,
-    DoesNotFit,
-    Draft,
-    copy_of,
-    whole,
-)
+from engine.reading.choices import MOST_SETS, DoesNotFit, Draft, copy_of, whole
 from engine.reading.chunks import LAST_REP, Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_three import ThreeFactors
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind, Side

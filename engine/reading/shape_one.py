@@ -5,21 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import pairwise
 
-from engine.reading.choices import (
-    LOADS,
-    MOST_LOADED_REPS,
-    MOST_OUT,
-    DoesNotFit,
-    Draft,
-    FirstAs,
-    Traits,
-    copy_of,
-    may_be_reps,
-    whole,
-)
+from engine.reading.choices import LOADS, MOST_OUT, DoesNotFit, Draft, FirstAs, Traits, copy_of, may_be_reps, whole
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_adding import Adding
 
 LEAST_SPREAD = 4

@@ -18,11 +18,11 @@ from engine.reading.choices import (
     LOADS,
     MOST_OUT,
     MOST_SETS,
+    PLACES_OF_THREE,
     Choice,
     FirstAs,
     PairAs,
     Traits,
-    TripleAs,
     may_be_reps,
     whole,
 )
@@ -288,17 +288,11 @@ class PlainShaper:
         first, second, third = factors[0][0], factors[1][0], factors[2][0]
         if first.role not in BARE_OR_LOAD or second.role is not Role.BARE or third.role not in BARE_OR_LOAD:
             raise NotPlain
-        match settled_three(first, second, third, self.traits) or self.choice.triple:
-            case TripleAs.SETS_REPS_LOAD:
-                self._repeat_at(third, second, first)
-            case TripleAs.LOAD_REPS_SETS:
-                self._repeat_at(first, second, third)
-            case TripleAs.LOAD_SETS_REPS:
-                self._repeat_at(first, third, second)
-            case TripleAs.REPS_SETS_LOAD:
-                self._repeat_at(third, first, second)
-            case TripleAs.REPS_LIST:
-                raise NotPlain
+        way = settled_three(first, second, third, self.traits) or self.choice.triple
+        if way not in PLACES_OF_THREE:
+            raise NotPlain
+        load, reps, sets = [(first, second, third)[at] for at in PLACES_OF_THREE[way]]
+        self._repeat_at(load, reps, sets)
 
     def _repeat_at(self, load: Piece, reps: Piece, sets: Piece) -> None:
         counts = sets.role is Role.BARE and 1 <= sets.value <= 2 * MOST_SETS and whole(sets)

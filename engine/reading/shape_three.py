@@ -5,6 +5,7 @@ from __future__ import annotations
 from engine.reading.choices import (
     LOADS,
     MOST_SETS,
+    PLACES_OF_THREE,
     DoesNotFit,
     Traits,
     TripleAs,
@@ -48,17 +49,11 @@ class ThreeFactors(TwoFactors):
         if self._three_with_implements(first, second, third):
             return
         way = settled_three(first, second, third, self.traits) or self.choice.triple
-        match way:
-            case TripleAs.SETS_REPS_LOAD:
-                self._repeat_at(third, second, first)
-            case TripleAs.LOAD_REPS_SETS:
-                self._repeat_at(first, second, third)
-            case TripleAs.LOAD_SETS_REPS:
-                self._repeat_at(first, third, second)
-            case TripleAs.REPS_SETS_LOAD:
-                self._repeat_at(third, first, second)
-            case TripleAs.REPS_LIST:
-                self._reps_list((first, second, third))
+        if way is TripleAs.REPS_LIST:
+            self._reps_list((first, second, third))
+            return
+        load, reps, sets = [(first, second, third)[at] for at in PLACES_OF_THREE[way]]
+        self._repeat_at(load, reps, sets)
 
     def _three_typed(self, first: Piece, second: Piece, third: Piece) -> None:
         """28kg x 40m x 3, 3 x 40m x 28kg, 2 x 28kg x 40m, 2 x 10kg x 45s."""

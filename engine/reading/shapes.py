@@ -8,17 +8,10 @@ open is a `Choice`, tried each way by the caller: the sets of each way are one c
 
 from __future__ import annotations
 
-from engine.reading.choices import (
-    MOST_LOADED_REPS,
-    MOST_OUT,
-    DoesNotFit,
-    Draft,
-    copy_of,
-    may_be_reps,
-)
+from engine.reading.choices import MOST_OUT, DoesNotFit, Draft, copy_of, may_be_reps
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_marks import Marked
 from engine.values.sets import SetKind
 

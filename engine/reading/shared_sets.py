@@ -10,14 +10,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 HEADS = frozenset((K.BOTH, K.FILLER, K.EACH, K.FOR))
 ALL_WORDS = frozenset(("all", "alle", "alles", "todo", "todos", "tous", "tutti", "tutto", "wszystko", "все", "alla"))
 BEHIND_COUNTS = HEADS | {K.COLON, K.OF, K.LINE, K.AND}
 PARTING = frozenset((K.SLASH, K.AND, K.COMMA, K.PLUS))
 LINKS = frozenset((K.AT, K.WITH, K.FILLER, K.COLON, K.BOTH, K.EACH, K.LINE))
-MOST_LOADED_REPS = 30
 SAID_TOGETHER = frozenset((K.AND, K.SLASH, K.PLUS, K.COMMA))
 
 

@@ -19,7 +19,7 @@ from engine.reading.choices import (
 )
 from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.history import Known
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_one import rises_behind_a_plural
 from engine.reading.values import Context, Doubt
 from engine.values.sets import SetKind
@@ -27,7 +27,6 @@ from engine.values.sets import SetKind
 STEEPEST_LIST = 3
 """Reps of one list seldom fall below a third of the first ones: "25x15x3". Common practice, no source."""
 LIGHT_PAIR = 20
-MOST_LOADED_REPS = 30
 FEW_SETS = 5
 UNSETTLED = 0.5
 NEAR = (Decimal("0.6"), Decimal("1.6"))
