@@ -194,6 +194,7 @@ class MarkedChunks(ResultChunks):
         ahead = 1
         while self._kind(ahead) in (K.FILLER, K.FOR):
             ahead += 1
+        self.out.dangling = self.out.dangling or self._kind(ahead) is K.ORDINAL  # "rpe 9 on the 3rd": of that set alone
         if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self.out.found:
             return False
         self.out.last_effort = piece.efforts[0]

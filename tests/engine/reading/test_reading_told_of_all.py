@@ -23,6 +23,7 @@ barbell bench press 4 at 82.5 kg RPE 7, 4 at 82.5 kg RPE 8, 4 at 82.5 kg RPE 9
 bench 3x4 82.5 @7, 8, 9 => barbell bench press 4 at 82.5 kg RPE 7, 4 at 82.5 kg RPE 8, 4 at 82.5 kg RPE 9
 bench 82.5 4 4 @ 7 8 9 => \
 ask: barbell bench press 2×4 at 82.5 kg RPE 7, 8 at 82.5 kg, 9 at 82.5 kg
+bench 82 5 5 5 rpe 9 on the 3rd => ask: barbell bench press 3×5 at 82 kg RPE 9
 bench 62 8 @8 8 7 => barbell bench press 8 at 62 kg RPE 8, 8 at 62 kg, 7 at 62 kg
 """
 RUNS = """
