@@ -134,8 +134,8 @@ def index_of(phrases: Iterable[str], ordinary: Collection[str], most_slips: int 
             words.setdefault(f"{word}s", word)
         if f"{word}es".endswith(SIBILANT_PLURALS):
             words.setdefault(f"{word}es", word)
-    found: dict[str, list[str]] = {}
+    found: dict[str, tuple[str, ...]] = {}
     for word in filter(lambda word: len(word) <= LONGEST_MENDED, words):
         for left in remainders(word, most_slips if len(word) >= TWO_SLIPS_FROM - 1 else 1):
-            found.setdefault(left, []).append(word)
-    return TypoIndex(words, {left: tuple(known) for left, known in found.items()}, ordinary)
+            found[left] = (*found[left], word) if left in found else (word,)  # nearly all are of one word
+    return TypoIndex(words, found, ordinary)

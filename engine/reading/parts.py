@@ -76,8 +76,8 @@ def sets_of(part: Part, context: Context) -> list[SetRecord]:
 
 def is_be(piece: Piece) -> bool:
     """Whether the word is "was", "were" or "is"."""
-    if piece.kind not in BE_KINDS or piece.text == "all":
-        return False  # "were all" says it, "all" alone does not
+    if piece.kind not in BE_KINDS or piece.text in ALL_WORDS:
+        return False  # "were all" is one of the phrases that say it; "all" alone says how many
     return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
 
 

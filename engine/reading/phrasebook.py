@@ -119,6 +119,7 @@ MENDED_CUES = (
 
 def _lines(file: str, text: str) -> list[tuple[str, str, str]]:
     found = []
+    kept: dict[str, str] = {}
     for number, line in enumerate(text.splitlines(), start=1):
         kind, _, rest = line.partition(" ")
         if kind not in PHRASEBOOK:
@@ -127,7 +128,14 @@ def _lines(file: str, text: str) -> list[tuple[str, str, str]]:
         if not colon or not label.strip():
             raise MalformedWords(file, number, line)
         for phrase in (way for written in listed.split(",") for way in ways_of(written)):
-            words = " ".join(word for word, _ in spoken_words(tokenize(clean(phrase))))
+            words = " ".join([said for word in phrase.split() if (said := _said(word, kept))])
             if words:
                 found.append((kind, label.strip(), words))
     return found
+
+
+def _said(word: str, kept: dict[str, str]) -> str:
+    """One word of a phrase as it is spoken; the many phrases are made of few words."""
+    if word not in kept:
+        kept[word] = " ".join([said for said, _ in spoken_words(tokenize(clean(word)))])
+    return kept[word]
