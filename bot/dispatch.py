@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import assert_never
 
-from bot import asking, corrections, recording, talk
+from bot import asking, corrections, pain, recording, talk
 from bot.intents.registry import act_on
 from bot.replies.talk import did_you_mean, read_as
 from bot.turn import Turn
@@ -27,6 +27,8 @@ def dispatch(turn: Turn, outcome: Outcome) -> None:
         case Act(mended=mended) if mended and outcome.name in NEVER_GUESSED:
             turn.say(did_you_mean(mended))
         case Act(mended=mended):
+            if outcome.pain:
+                pain.take_note(turn)  # ahead of what is asked for, so that undo takes that back
             turn.heading = "\n".join(filter(None, (turn.heading, read_as(mended) if mended else "")))
             act_on(turn, outcome)
         case Correction():

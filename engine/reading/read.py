@@ -63,9 +63,12 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     meant = _about_what_stands(prepared, context, catalogue)
     if isinstance(meant, Correction | Act):
         return meant
-    asked = _by_name(prepared, context, catalogue) or request_of(prepared, context, catalogue)
+    again = _by_name(prepared, context, catalogue)
+    if again is not None:
+        return again
+    asked = request_of(prepared, context, catalogue)
     if asked is not None:
-        return asked
+        return replace(asked, pain=True) if asked.name in LEAVING and tells_pain(prepared.pieces) else asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
     told: Outcome | None = gone_on(prepared.spoken, context, catalogue)
@@ -75,6 +78,10 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
             told = _told_in_full(prepared, context, catalogue) or told
     outcome = told if told is not None else read_sets(prepared, context, catalogue)
     return asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+
+
+LEAVING = frozenset(("skip", "swap", "done", "move", "pause"))
+"""Requests that pain is a reason for."""
 
 
 def _told_in_full(prepared: Prepared, context: Context, catalogue: Catalogue) -> Logged | None:

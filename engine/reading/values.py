@@ -147,6 +147,8 @@ class Act:
     """Further lifts that the same request names: "skip curls and face pulls"."""
     mended: str = ""
     """The request as it was read, where a word of it was mistyped; empty where nothing was mended."""
+    pain: bool = False
+    """Pain was told as the reason: "skip curls, elbow hurts"."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,7 @@ SHORTEST, LONGEST = 3, 14
 
 def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
-    if _is_a_habit(prepared):
+    if _is_a_habit(prepared) or _is_an_invitation(prepared):
         return _asked_if_done(logged, prepared)
     name = _named(prepared, context)
     if not name or logged.days or "\n" in prepared.cleaned.strip():
@@ -34,9 +34,25 @@ def _is_a_habit(prepared: Prepared) -> bool:
     return told and TODAY.isdisjoint(prepared.told)
 
 
+def _is_an_invitation(prepared: Prepared) -> bool:
+    """ "saturday: 3x5 squat 100, who is in?": a day as a heading and a question to others behind tell of a plan."""
+    pieces = prepared.spoken
+    if not prepared.cleaned.rstrip().endswith("?") or TODAY.isdisjoint(prepared.told) or K.COLON not in prepared.told:
+        return False
+    ends = [at for at, piece in enumerate(pieces) if piece.kind in (K.COMMA, K.STOP, K.DASH)]
+    behind = pieces[ends[-1] + 1 :] if ends else []
+    return bool(behind) and behind[0].text.removesuffix("s").removesuffix("'") in ASKING_OTHERS
+
+
+ASKING_OTHERS = frozenset(
+    ("who", "anyone", "anybody", "wer", "jemand", "quién", "alguien", "qui", "quelqu'un", "quem", "alguém", "chi",
+     "qualcuno", "wie", "iemand", "vem", "någon", "kto", "ktoś", "кто")
+)  # fmt: skip
+
+
 def _asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
     label = label_of(logged.sets)
-    said = f"Was that a set of today? {label}. Nothing is saved yet."
+    said = f"Did you do that? {label}. Nothing is saved yet."
     done = (Reading(logged.sets, 1.0, label),)
     return Asked(said, done, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
 

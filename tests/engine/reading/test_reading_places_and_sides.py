@@ -37,6 +37,8 @@ NEVER_LOST = """
 3 rds of 6 chins, 11 dips => chin-up 3×6; dip 3×11
 leg press 3x7, 145 bonnes sensations => leg press 3×7 at 145 kg
 what comes after this one? => request: next
+saturday: squat 3x5 102, who is in? => ask: barbell back squat 3×5 at 102 kg
+squat 3x5 102, who is next? => barbell back squat 3×5 at 102 kg
 """
 
 
