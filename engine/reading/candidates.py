@@ -37,7 +37,7 @@ from engine.reading.resolve import resolved, resolved_groups
 from engine.reading.shape_plain import NotPlain, plain_groups
 from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
-from engine.reading.ways import choices, is_told_load
+from engine.reading.ways import choices, is_told_load, may_be_effort
 from engine.values.exercise import Equipment, Exercise, Loading
 from engine.values.sets import SetDone, SetKind
 
@@ -314,9 +314,9 @@ def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
     plain = [
         chunk
         for chunk in chunks.found
-        if chunk.size == 1 and not chunk.at and chunk.before is None and not chunk.counted and chunk.side is None
+        if chunk.size == 1 and chunk.before is None and not chunk.counted and chunk.side is None
     ]
-    if len(plain) != 3:
+    if len(plain) != 3 or plain[0].at or plain[1].at or (plain[2].at and not may_be_effort(plain[2])):
         return None
     sets, reps, load = (chunk.factors[0][0] for chunk in plain)
     bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE

@@ -20,6 +20,8 @@ MOST_SETS = 10
 
 
 MOST_OUT = 200
+HELD_AT_ONCE = frozenset((1, 2))
+"""Implements: "1x24kg", "2x24kg"."""
 ON_THE_BODY = (Loading.BODY, Loading.BAND)
 IN_THE_HANDS = (Loading.PER_HAND, Loading.IMPLEMENT)
 LOADS = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE, Role.BAR, Role.BODY))

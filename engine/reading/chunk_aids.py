@@ -5,6 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunk_brackets import BracketedChunks
+from engine.reading.chunk_sums import PLATES
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
@@ -54,6 +55,18 @@ class AidedChunks(BracketedChunks):
         bare = following.kind is K.NUMBER and following.role is Role.BARE
         return bare and following.value <= last.factors[0][0].value
 
+    pins_told: int = 0
+
+    def pin(self, piece: Piece) -> None:
+        """ "pin 5": a place in the stack; beside a load that was told, a setting like any other."""
+        self.pins_told += 1
+        self.at += 1
+
+    def _adds_to_plates(self) -> bool:
+        """ "2 plates + 10 x3", "a plate and a 5": on each side, or in all?"""
+        ahead = 2 + (self._kind(2) is K.FILLER)
+        return self._kind() in (K.PLUS, K.AND) and self._kind(ahead) is K.NUMBER and self._kind(ahead + 1) not in PLATES
+
     def plate(self, piece: Piece) -> None:
         """ "2 plates": the number before, or one, in plates a side."""
         last = self._last()
@@ -61,6 +74,7 @@ class AidedChunks(BracketedChunks):
             self.at += 1  # "60 s with a 20kg plate"
             return
         self.out.plates = True
+        self.out.dangling = self.out.dangling or self._adds_to_plates()
         if last is None and self._kind() in (K.FOR, K.TIMES, K.NUMBER):
             one = piece._replace(
                 kind=K.NUMBER, value=Decimal(1), role=Role.LOAD, text="plates"

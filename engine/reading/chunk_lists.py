@@ -10,6 +10,7 @@ from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 TOTALS = (Role.BARE, Role.REPS)
 LOADED = (Role.LOAD, Role.PLURAL, Role.CHANGE)
+TYPED = (Role.LOAD, Role.PLURAL)
 LEAST_WITH_A_TOTAL = 3
 LOADS = (Role.BARE, Role.LOAD)
 MARKED = frozenset(("times", "kind", "efforts", "side", "missed", "plus", "again", "failure", "in_brackets"))
@@ -21,11 +22,15 @@ FEWEST_SHARING = 2
 def gather_loads(chunks: Chunks) -> None:
     """Makes a load for each set one list: "4x8 80, 90, 100, 110"."""
     group, *rest = chunks.found
-    if group.size != 2 or group.at or any(chunk.size != 1 or chunk.at or chunk.counted for chunk in rest):
+    if group.size != 2 or len(group.at) > 1 or any(chunk.size != 1 or chunk.at or chunk.counted for chunk in rest):
         return
     sets = group.factors[0][0].value if group.factors[0] else 0
-    loads = tuple(number for chunk in rest for number in chunk.factors[0])
-    if sets == len(loads) and all(one.role is Role.BARE and one.value > MOST_LOADED_REPS for one in loads):
+    loads = (*group.at, *[number for chunk in rest for number in chunk.factors[0]])
+    if sets != len(loads) or not all(one.role in TYPED or _is_one_load((one,)) for one in loads):
+        return
+    if group.at:
+        group.at, chunks.found = loads, [group]
+    else:
         chunks.found = [group, Chunk([loads], before=rest[0].before)]
 
 

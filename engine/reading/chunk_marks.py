@@ -28,6 +28,9 @@ LEAST_OF_SEVERAL = 6
 """Efforts told one after another lie this high. Common practice, no source."""
 MOST_REPS_OF_A_COUNT = 20
 """Behind "three sets with": more than this is rather a load. Common practice, no source."""
+BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K.NOTE))
+MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
+ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
@@ -57,7 +60,8 @@ class MarkedChunks(ResultChunks):
             self.out.dangling = self.out.dangling or (sign and self._kind(0) not in BEHIND_AN_AT)
             return
         role = self.pieces[self.at].role
-        if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or self._kind() is K.TIMES:
+        paired = self._kind() is K.TIMES and not self._rates_ahead_of_reps(sign)
+        if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or paired:
             return
         if self.separator is not None and self._kind() is K.FOR and self._kind(2) is K.NUMBER:
             return  # "8 8 8, 52.5, then one at 40 for 20"
@@ -65,6 +69,12 @@ class MarkedChunks(ResultChunks):
             self._rest_of_sets(last)
         else:
             self._put_behind(last, sign)
+
+    def _rates_ahead_of_reps(self, sign: bool) -> bool:
+        """ "160x12 @7 x12 @8": an effort, and then reps at the load of before."""
+        times, reps = self.pieces[self.at + 1 : self.at + 3] if self._kind(2) is K.NUMBER else (None, None)
+        apart = times is not None and reps is not None and not times.glued and reps.glued
+        return sign and apart and _is_effort((self.pieces[self.at],)) and bool(loads_told(self.out.found))
 
     def _is_warm_letter(self, piece: Piece) -> bool:
         """ "40x10 (w)", "40x10w, 60x5w 80x5": in brackets, or glued behind the set with no load behind the letter."""
@@ -197,13 +207,24 @@ class MarkedChunks(ResultChunks):
         self.out.dangling = self.out.dangling or self._kind(ahead) is K.ORDINAL  # "rpe 9 on the 3rd": of that set alone
         if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self.out.found:
             return False
+        if self._marks_the_last(ahead + 1):
+            return False
         self.out.last_effort = piece.efforts[0]
         self.at += ahead + 1
         return True
 
+    def _marks_the_last(self, ahead: int) -> bool:
+        """Whether "last set" has a mark of its own behind it: "rpe 8, last set rpe 9", "2 rir last set to failure"."""
+        while self._kind(ahead) in BESIDE_THE_LAST:
+            ahead += 1
+        return self._kind(ahead) in MARKS_OF_ONE
+
     def failure(self, piece: Piece) -> None:
         last = self._last()
         bracketed = self.depth > 0 and piece.text in ("f", "fail")
+        if self._of_announced():
+            self.at += 1
+            return
         if last is None or self._told_of_all():
             self.out.failure_ahead = True
         elif bracketed and last.size and last.factors[-1][-1].value == 1:
@@ -217,6 +238,19 @@ class MarkedChunks(ResultChunks):
         else:
             last.failure = True
         self.at += 1
+
+    def _of_announced(self) -> bool:
+        """ "60kg 3 sets to failure: 14 11 9": of all the sets that were counted ahead, or of those at the load told."""
+        found = self.out.found
+        if not found or found[-1].size != 1 or found[-1].factors[0][-1].role is not Role.SETS or found[-1].at:
+            return False
+        if len(found) == 1:
+            self.out.failure_ahead = True
+        elif found[-2].size == 1 and found[-2].factors[0][-1].role is Role.LOAD:
+            found[-2].failure = True
+        else:
+            return False
+        return True
 
     def _last_said(self) -> bool:
         return any(p.kind is K.LAST for p in self.pieces[max(0, self.at - 4) : self.at])
@@ -329,12 +363,20 @@ class MarkedChunks(ResultChunks):
             self._pass(self.at - 1)  # "each set dropped to 150 for 8"
         if self._was_let_fall():
             self.out.notes.append(piece)
+        elif self.out.found and self._stands_behind_each_drop():
+            self.out.found[-1].kind = SetKind.DROP
         elif self.out.found:
             self.next_kind = SetKind.DROP
             self.out.lowered = self.out.lowered or piece.text in LOWERED
         elif piece.text not in LOWERED:
             self.out.drops_ahead = True  # "dropped to 57.5, 3x9" only says that the load went down
         self.at += 1
+
+    def _stands_behind_each_drop(self) -> bool:
+        """ "80x9, 70x8 drop, 60x8 drop": the last one ends the line, so the word stands behind its set each time."""
+        drops = [at for at, kind in enumerate(self.kinds[: len(self.pieces)]) if kind is K.DROP]
+        behind = [self.kinds[at + 1] for at in drops]
+        return len(drops) > 1 and ENDS_OF_A_SET.issuperset(behind) and drops[-1] >= len(self.pieces) - 2  # perhaps ")"
 
     def _was_let_fall(self) -> bool:
         """ "40m, 25m dropped the left one": what was carried fell, and no lighter set stands behind it."""

@@ -27,6 +27,9 @@ SAYING = frozenset((K.FILLER, K.NOTE))
 SAID_OF_A_SET = WAS | frozenset(("were", "felt", "feels", "moved", "went"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
+BEHIND_A_SIGN = frozenset((K.NUMBER, K.BAR, K.BODY, K.MAX, K.FAILURE))
+OPEN_ENDED = frozenset((K.MAX, K.FAILURE))
+"""Words for a set without a count of its reps."""
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
 LIKE = frozenset(("like", "wie", "como", "comme", "come", "als", "jak", "как", "som"))
@@ -191,7 +194,7 @@ class NumberChunks(TimesChunks):
         while self._joins_next(chunk):
             self.at += 1
             self._skip(GAPS)
-            if self._kind(0) is K.MAX:
+            if self._kind(0) in OPEN_ENDED:
                 self._open_sets(chunk)
                 break
             chunk.factors.append(self._full_reps(chunk, self.factor(chunk)))
@@ -217,8 +220,9 @@ class NumberChunks(TimesChunks):
         return len(sets) == 1 and sets[0].role is Role.BARE and sets[0].value <= MOST_SETS_BY_REPEAT * 2
 
     def _open_sets(self, chunk: Chunk) -> None:
-        """ "3xAMRAP 25 20 17": so many sets, their reps behind."""
+        """ "3xAMRAP 25 20 17", "3x failure: 12 10 8": so many sets, their reps behind."""
         self.out.maximum = True
+        self.out.failure_ahead = self.out.failure_ahead or self._kind(0) is K.FAILURE
         self.at += 1
         head = chunk.factors[0][0] if chunk.size == 1 and chunk.factors[0] else None
         if head is not None and head.role is Role.BARE and head.value <= MOST_SETS_BY_REPEAT:
@@ -321,7 +325,7 @@ class NumberChunks(TimesChunks):
             return self._told_once_more(chunk, number)
         if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
             return True
-        if number.value > MOST_SETS_BY_REPEAT or not chunk.factors[0]:
+        if number.value > MOST_SETS_BY_REPEAT or not number.value or not chunk.factors[0]:
             return False  # "60x8 x8 x7": the load is carried on
         if self._kind(2) is K.TIMES and not self.pieces[self.at + 2].glued and self._kind(3) is K.NUMBER:
             return False  # "80x5 x5 x4": so it is here
@@ -343,7 +347,7 @@ class NumberChunks(TimesChunks):
         while self._kind(ahead) in GAPS:
             ahead += 1
         kind = self._kind(ahead)
-        return kind in (K.NUMBER, K.BAR, K.BODY, K.MAX) or (kind is K.OPEN and self._kind(ahead + 1) is K.NUMBER)
+        return kind in BEHIND_A_SIGN or (kind is K.OPEN and self._kind(ahead + 1) is K.NUMBER)
 
     def _counted_piece(self) -> Piece:
         piece = self.pieces[self.at]

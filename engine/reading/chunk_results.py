@@ -30,6 +30,8 @@ LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 ENDS_OF_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.NOTE, K.FILLER))
 LEAST_AHEAD = 2
 """How far ahead of "only" the count stands where a verb is between them."""
+THREE = 3
+"""Factors: load, reps and sets."""
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
@@ -337,7 +339,7 @@ class ResultChunks(NumberChunks):
         if not closes or len(numbers) < 2 or not self._group_told():
             return False
         loads = self._are_loads(numbers)
-        if (loads or close is None) and len(numbers) != self._sets_of_group():
+        if (loads or close is None) and len(numbers) not in self._counts_of_group():
             return False
         if loads:
             self.out.found[0].at = numbers
@@ -355,6 +357,16 @@ class ResultChunks(NumberChunks):
     def _sets_of_group(self) -> int:
         group = next(chunk for chunk in self.out.found if chunk.size > 1)
         return int(group.factors[0][0].value) if group.factors[0] else 0
+
+    def _counts_of_group(self) -> list[int]:
+        """The numbers of its group that may count its sets: of "60x8 x3" the last, of "100x3x5" the last two."""
+        group = next(chunk for chunk in self.out.found if chunk.size > 1)
+        if group.times is not None:
+            return [group.times]
+        heads = [factor[0] for factor in group.factors if factor]
+        if group.size != THREE or not heads or (heads[0].role is Role.BARE and heads[0].value <= MOST_SETS):
+            return [self._sets_of_group()]
+        return [int(head.value) for head in heads[1:] if head.role in (Role.BARE, Role.SETS)]
 
 
 def _names_a_set(piece: Piece) -> bool:

@@ -21,6 +21,7 @@ BESIDE_ALL = frozenset((K.FILLER, K.SETS, K.COLON, K.OF, K.WITH))
 BOTH_SETS = 2
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 BEHIND_THE_END = (None,) * 8
+PLATES = frozenset((K.PLATE, K.SIDE_PLATES))
 LEAST_OF_A_SUM = 10
 """From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
 
@@ -68,8 +69,8 @@ class SummedChunks:
                 return
             if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
                 return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
-            if self._missed_next(chunk):
-                return
+            if self._missed_next(chunk) or self._kind(2) in PLATES:
+                return  # "2 plates x5 + 1 plate x8"
             self.out.dangling = self.out.dangling or self._kind(2) is K.PLAIN  # "6 + 3 kipping": of what?
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
@@ -126,12 +127,20 @@ class SummedChunks:
         head = chunk.factors[-1][-1] if chunk.factors and chunk.factors[-1] else None
         sign, number = self.pieces[self.at], self.pieces[self.at + 1]
         spaced = not sign.glued and not number.glued and not chunk.plus and not self.out.rest_pause
-        if spaced and chunk.size > 1 and self._kind(2) is K.TIMES:
-            return True  # "3x10x100 + 1x20x60": sets of their own
+        if spaced and self._kind(2) in (K.TIMES, K.NUMBER) and (chunk.size > 1 or self._loads_a_group(chunk)):
+            loaded = number.role is Role.LOAD or number.value > MOST_LOADED_REPS
+            if loaded or self._kind(2) is K.TIMES:
+                return True  # "3x10x100 + 1x20x60", "100 4x8 + 80 1x12": sets of their own
         if head is None or not spaced or chunk.size != 1 or number.value * 2 <= head.value:
             return False
         self.sets_added = self.sets_added or head.value >= LEAST_OF_A_SUM
         return self.sets_added
+
+    def _loads_a_group(self, chunk: Chunk) -> bool:
+        """Whether it is the load behind sets and reps: "4x8 67.5"."""
+        load = chunk.factors[0][-1:] if chunk.size == 1 else ()
+        heavy = bool(load) and (load[0].role is Role.LOAD or load[0].value > MOST_LOADED_REPS)
+        return heavy and bool(self.out.found) and self.out.found[-1].size > 1
 
     def _goes_to_rest_pause(self, piece: Piece) -> bool:
         """ "(+4+2)" behind a chunk."""

@@ -56,6 +56,13 @@ class WarmUpChunks(MarkedChunks):
             self.kind = SetKind.WARMUP
         self.at += 1
 
+    def filler(self, piece: Piece) -> None:
+        """ "wu 60x5, top set 110x3, back-offs 90x6": a word for work that tells nothing of the sets before it."""
+        if piece.told and self.kind is SetKind.WARMUP and self.out.found:
+            self.kind = None
+            self.out.dangling, self.warm_left = self.out.dangling or self.warm_left > 0, 0
+        self.at += 1
+
     def _heads_brackets(self) -> bool:
         return self.depth > 0 and self.kinds[self.at - 1] is K.OPEN and self._kind() is not K.CLOSE
 

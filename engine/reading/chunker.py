@@ -3,22 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.chunk_aids import AidedChunks
+from engine.reading.chunk_announced import AnnouncedChunks
 from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunk_numbers import ON
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
-from engine.reading.chunks import Chunks
+from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.reading.segments import HEADING
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 
-class Chunker(AidedChunks):
+class Chunker(AnnouncedChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
@@ -47,6 +48,8 @@ class Chunker(AidedChunks):
     def _finished(self) -> Chunks:
         """What the chunks come to together."""
         self.out.dangling = self.out.dangling or self.warm_left > 0
+        if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):
+            self.out.pins = True
         if self.next_kind is SetKind.DROP:
             self._drop_behind()
         if self.shared and not loads_told(self.out.found):
@@ -69,8 +72,8 @@ class Chunker(AidedChunks):
     def _drop_behind(self) -> None:
         """ "100x3, 80x8 drop": the set before the word is the drop, where it has a load of its own."""
         last = self._last()
-        own = last is not None and last.size == 2 and bool(last.factors[0]) and len(self.out.found) > 1
-        if last is not None and own and last.factors[0][0].value > MOST_LOADED_REPS:
+        own = last is not None and _load_of_one_set(last) > MOST_LOADED_REPS and len(self.out.found) > 1
+        if last is not None and own:
             last.kind = SetKind.DROP
             self.out.dangling = self.out.dangling or self._falls_all_along()
         else:
@@ -78,7 +81,7 @@ class Chunker(AidedChunks):
 
     def _falls_all_along(self) -> bool:
         """ "200x10, 150x10, 100x10 dropset": the last one, or all behind the first."""
-        heads = [chunk.factors[0][0].value for chunk in self.out.found if chunk.size == 2 and chunk.factors[0]]
+        heads = [load for load in map(_load_of_one_set, self.out.found) if load]
         return len(heads) > 2 and all(high > low for high, low in pairwise(heads[-3:]))
 
     def unit_word(self, piece: Piece) -> None:
@@ -242,6 +245,16 @@ class Chunker(AidedChunks):
         self.at += 1
 
 
+def _load_of_one_set(chunk: Chunk) -> Decimal:
+    """The load of one set told with it, "80x5", "80/5", "5@80"; 0 where it is no such set."""
+    if chunk.size == 2 and chunk.factors[0]:
+        return chunk.factors[0][0].value
+    numbers = chunk.factors[0] if chunk.size == 1 else ()
+    if len(numbers) == 1 and len(chunk.at) == 1:
+        return chunk.at[0].value
+    return numbers[0].value if len(numbers) == 2 and chunk.joiner is K.SLASH else NOTHING
+
+
 def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "4s" for sets; "2s/4r" tells as much as "2s 4r"."""
     counted = [_as_sets(piece) for piece in pieces]
@@ -273,7 +286,6 @@ FLAGS = {
     K.EXTRA: "added",
     K.MAX: "maximum",
     K.TOTAL: "total",
-    K.PIN: "pins",
     K.UNCLEAR: "pins",
 }
 HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
@@ -314,6 +326,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.COLON: Chunker.colon,
     K.ORDINAL: Chunker.ordinal_set,
     K.WARMUP: Chunker.warm_up,
+    K.FILLER: Chunker.filler,
     K.WORKING: Chunker.working,
     K.LEFT: Chunker.sided,
     K.RIGHT: Chunker.sided,
@@ -336,6 +349,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.CABLE: Chunker.equipment,
     K.MACHINE: Chunker.equipment,
     K.KETTLEBELL: Chunker.equipment,
+    K.PIN: Chunker.pin,
     K.PLATE: Chunker.plate,
     K.SIDE_PLATES: Chunker.plate,
     K.OPEN: Chunker.bracket,

@@ -324,7 +324,7 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "pin 5", "plate 9": a place in the stack, no load."""
     piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
     numbered = after is not None and after.kind is K.NUMBER and after.role is Role.BARE
-    behind_number = bool(out) and out[-1].kind is K.NUMBER
+    behind_number = bool(out) and out[-1].kind is K.NUMBER and not _is_a_place_in_the_stack(pieces, at, out)
     if piece.text == STACK and _is_weight_of_stack(out):
         out.append(aside(piece))
         return at + 1
@@ -333,6 +333,11 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 2
     out.append(piece)
     return at + 1
+
+
+def _is_a_place_in_the_stack(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "47kg pin 9", "3x12 pin 6, 25kg"; in "12 pin 6 10" nobody knows."""
+    return out[-1].unit is not None or (pieces[at].kind is K.PIN and kind_at(pieces, at + 2) in ENDS | {None})
 
 
 def _is_weight_of_stack(out: list[Piece]) -> bool:

@@ -17,7 +17,7 @@ from collections.abc import Callable, Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
-from engine.reading.choices import BODY_COUNTS, LOADED_COUNTS, MOST_SETS, Traits
+from engine.reading.choices import BODY_COUNTS, HELD_AT_ONCE, LOADED_COUNTS, MOST_SETS, Traits
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_plain import Group
@@ -132,7 +132,7 @@ def _load_and_list(numbers: Sequence[Piece], traits: Traits) -> list[Group] | No
 def _group(sets: Piece, reps: Piece, load: Piece, traits: Traits) -> list[Group] | None:
     if traits.body or not _is_load(load) or not _counts_reps(reps) or not _counts_sets(sets):
         return None
-    if traits.two_implements and sets.value == 2:
+    if traits.two_implements and sets.value in HELD_AT_ONCE:
         return None  # "2x24 ...": perhaps a pair of them
     return [Group(int(sets.value), int(reps.value), load)]
 

@@ -14,6 +14,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 TEMPO_DIGITS = 4
+ENDS_OF_A_TEMPO = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE))
 LONGEST_CHAIN = 2 * TEMPO_DIGITS
 """Pieces; numbers joined by more signs are no tempo, however they end."""
 PHASES_OF_A_TEMPO = (3, 4)
@@ -71,6 +72,9 @@ def behind_bare_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         if out and out[-1].kind in (K.AT, K.WITH):
             out.pop()  # "@ 3-1-0 tempo"
         return named
+    if is_bare_tempo(piece) and after in ENDS_OF_A_TEMPO and out and out[-1].kind in (K.AT, K.WITH):
+        out.pop()  # "4x5 100 @ 4010": nobody lifts so much
+        return at + 1
     linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH)
     if piece.role is not Role.BARE or linked:
         return at

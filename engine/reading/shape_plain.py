@@ -14,6 +14,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from engine.reading.choices import (
+    HELD_AT_ONCE,
     LOADED_COUNTS,
     LOADS,
     MOST_OUT,
@@ -23,6 +24,7 @@ from engine.reading.choices import (
     FirstAs,
     PairAs,
     Traits,
+    TripleAs,
     may_be_reps,
     whole,
 )
@@ -253,7 +255,7 @@ class PlainShaper:
 
     def _check_two(self, head: Piece, tail: Piece) -> None:
         plain = head.role in HEADS and tail.role in TAILS
-        if not plain or (self.traits.two_implements and head.value == 2):
+        if not plain or (self.traits.two_implements and head.value in HELD_AT_ONCE):
             raise NotPlain
         if self.groups and (head.spelled or head.role is Role.SETS):
             raise NotPlain  # perhaps the sets told before, counted in words
@@ -289,7 +291,7 @@ class PlainShaper:
         if first.role not in BARE_OR_LOAD or second.role is not Role.BARE or third.role not in BARE_OR_LOAD:
             raise NotPlain
         way = settled_three(first, second, third, self.traits) or self.choice.triple
-        if way not in PLACES_OF_THREE:
+        if way not in PLACES_OF_THREE or way is TripleAs.REPS_SETS_LOAD:
             raise NotPlain
         load, reps, sets = [(first, second, third)[at] for at in PLACES_OF_THREE[way]]
         self._repeat_at(load, reps, sets)

@@ -21,6 +21,9 @@ from engine.reading.shape_two import TwoFactors
 class ThreeFactors(TwoFactors):
     """Chunks of three factors and more."""
 
+    reps_first: bool = False
+    many_sets: bool = False
+
     def _triple(self, chunk: Chunk) -> None:
         first, second, third = chunk.factors
         if not first:
@@ -49,11 +52,18 @@ class ThreeFactors(TwoFactors):
         if self._three_with_implements(first, second, third):
             return
         way = settled_three(first, second, third, self.traits) or self.choice.triple
+        self._note_order(way, first, second)
         if way is TripleAs.REPS_LIST:
             self._reps_list((first, second, third))
             return
         load, reps, sets = [(first, second, third)[at] for at in PLACES_OF_THREE[way]]
         self._repeat_at(load, reps, sets)
+
+    def _note_order(self, way: TripleAs, first: Piece, second: Piece) -> None:
+        """ "12x3x60, 8x2x70": where some tell reps first, more sets than reps are asked about."""
+        self.reps_first = self.reps_first or way is TripleAs.REPS_SETS_LOAD
+        self.many_sets = self.many_sets or (way is TripleAs.SETS_REPS_LOAD and first.value > second.value)
+        self.unplaced = self.unplaced or (self.reps_first and self.many_sets)
 
     def _three_typed(self, first: Piece, second: Piece, third: Piece) -> None:
         """28kg x 40m x 3, 3 x 40m x 28kg, 2 x 28kg x 40m, 2 x 10kg x 45s."""

@@ -18,6 +18,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_one import OneFactor
 
+COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
 LIGHTEST_BAR, FEW_SETS = 15, 5
 """On a barbell 30x8 is a load and its reps, not reps and sets. Common practice, no source."""
 FEWEST_RUNGS = 3
@@ -112,18 +113,37 @@ class TwoFactors(OneFactor):
         elif head.role in LOADS or self._is_load(head):
             self.load = self.last_load = head
             self._reps_list(listed)
-        elif all(self._is_load(n) or n.value > head.value * 2 for n in listed) and not self.traits.body:
-            self.listed = False
-            for load in listed:
-                self._add(head, load)
-        elif head.value == len(listed):
+        elif self._counts_list(head, listed):
             self._reps_list(listed)
+        elif all(self._is_load(n) or n.value > head.value * 2 for n in listed) and not self.traits.body:
+            self._reps_at_each(head, listed)
         elif self.traits.body:
             raise DoesNotFit("a count and a list that do not match")
         else:
             self.load = self.last_load = head
             self.weak = True
             self._reps_list(listed)
+
+    def _counts_list(self, sets: Piece, listed: tuple[Piece, ...]) -> bool:
+        """ "3x13/12/11": as many reps as sets; where they rise and no load is told they may be loads: asked."""
+        if sets.value != len(listed) or not all(may_be_reps(n, self.traits) for n in listed):
+            return False
+        rising = not self.traits.body and any(low.value < high.value for low, high in pairwise(listed))
+        self.unplaced = self.unplaced or (rising and not self._load_told())
+        return True
+
+    def _reps_at_each(self, reps: Piece, loads: tuple[Piece, ...]) -> None:
+        """ "8x30/50": so many reps at each of the loads."""
+        if self.pending:
+            raise DoesNotFit("two loads for one set")
+        self.listed = False
+        for load in loads:
+            self._add(reps, load)
+
+    def _load_told(self) -> bool:
+        """Whether any number of the exercise can only be a load."""
+        told = [n for chunk in self.chunks.found for factor in (*chunk.factors, chunk.at) for n in factor]
+        return self.load is not None or any(self._is_load(number) for number in told)
 
     def _two(self, first: Piece, second: Piece, chunk: Chunk) -> None:
         if self._typed_two(first, second):
@@ -152,7 +172,7 @@ class TwoFactors(OneFactor):
             self._said_counts(second._replace(role=Role.SETS), first)
         elif self.traits.carried and self._distance_told():
             self._load_of_a_carry(first, second)
-        elif first.value == 2 and self._is_pair_of_implements(second):
+        elif (first.value == 2 and self._is_pair_of_implements(second)) or self._is_one_implement(first, second):
             self._set_load(second)
         else:
             return False
@@ -182,6 +202,15 @@ class TwoFactors(OneFactor):
             return second.role is Role.BARE and not self.drafts and self._implements_ahead_of_list()
         others = any(len(chunk.factors) > 0 for chunk in self.chunks.found[1:]) or bool(self.drafts)
         return (self.traits.two_implements or self.traits.carried) and others
+
+    def _is_one_implement(self, first: Piece, second: Piece) -> bool:
+        """ "1x24kg 3x12": what was held, where all other numbers count sets and reps."""
+        if first.value != 1 or second.role is not Role.LOAD or not self.traits.two_implements:
+            return False
+        rest = [n for chunk in self.chunks.found for factor in (*chunk.factors, chunk.at) for n in factor]
+        counts = [n for n in rest if n is not first and n is not second]
+        few = all(n.role in COUNTS and may_be_reps(n, self.traits) and n.value < second.value for n in counts)
+        return few and len(counts) > 1
 
     def _implements_ahead_of_list(self) -> bool:
         """ "2x28 9/8/7": two implements, then the reps of each set."""
@@ -219,6 +248,8 @@ class TwoFactors(OneFactor):
         if not (whole(sets) and 1 <= sets.value <= MOST_SETS):
             raise DoesNotFit(f"neither {first.text} nor {second.text} counts sets")
         carried = self.load is not None and not self.pending
+        if sets.value == 1 and self.traits.two_implements and len(self.chunks.found) > 1 and not self._load_told():
+            self.unplaced = True  # "1x24 3x12": a set of its own, or what was held
         self._repeat(reps, int(sets.value))
         for draft in self.touched:
             draft.carried = carried and not sure

@@ -8,6 +8,8 @@ open is a `Choice`, tried each way by the caller: the sets of each way are one c
 
 from __future__ import annotations
 
+from itertools import chain
+
 from engine.reading.choices import MOST_OUT, DoesNotFit, Draft, copy_of, may_be_reps
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
@@ -69,6 +71,7 @@ class Shaper(Marked):
         if size == 1:
             self._one(chunk, place)
         elif size == 2:
+            self._end_shared_reps(chunk)
             self._pair(chunk)
         elif size == 3:
             self._triple(chunk)
@@ -78,6 +81,11 @@ class Shaper(Marked):
                 self._again(chunk)
         else:
             self._many(chunk)
+
+    def _end_shared_reps(self, chunk: Chunk) -> None:
+        """ "a single at 140, then 3x3 120": sets and reps of its own, and no load among them."""
+        if self.shared is not None and chunk.factors[0] and not any(map(self._is_load, chain(*chunk.factors))):
+            self.shared = None
 
     def _again(self, chunk: Chunk) -> None:
         """ "another two sets like that": the last set; "same again": all that was told, where that is one set."""

@@ -83,6 +83,8 @@ SIGNS = {
     "⁄": "/",
     "？": "?",
 }
+POINT = re.compile(r"(?:(?<=\d[27])·(?=5)|(?<=\d)·(?=[27]5))(?=\d{1,2}\ ?(?:[xXхХ×*]|kg|lb|кг))")
+"""A middle dot that is a decimal point: "62·5 x 8". In "60·5 x 3" it parts the load from its reps."""
 CLEAN = str.maketrans(SIGNS)
 CONTROL = {code: " " for code in (*range(9), *range(14, 32), 127)}
 
@@ -125,7 +127,7 @@ def clean(text: str) -> str:
     text = text[:LONGEST_TEXT]
     if text.isascii():
         return text if text.isprintable() else text.replace("\r", "\n").replace("\t", " ").translate(CONTROL)
-    return unicodedata.normalize("NFC", text).translate(CLEAN).translate(CONTROL)
+    return POINT.sub(".", unicodedata.normalize("NFC", text)).translate(CLEAN).translate(CONTROL)
 
 
 def tokenize(cleaned: str) -> list[Token]:

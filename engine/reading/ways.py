@@ -7,6 +7,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.choices import (
+    HELD_AT_ONCE,
     LOADS,
     MOST_SETS,
     Choice,
@@ -66,7 +67,7 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> l
     elif sizes[:1] == ONE_FACTOR and _shares_may_rise(chunks, traits):
         shared = _shared_ways(chunks, known)
         ways = [(p * q, chosen(c, first=as_), d) for p, c, d in ways for q, as_ in shared]
-    if True in [chunk.at_sign and _may_be_effort(chunk) for chunk in found]:
+    if True in [chunk.at_sign and may_be_effort(chunk) for chunk in found]:
         at_ways = _at_ways(chunks, traits, known)
         ways = [(p * q, chosen(c, at_is_effort=e), Doubt.EFFORT_OR_LOAD) for p, c, _ in ways for q, e in at_ways]
     if len(ways) == 1:
@@ -98,7 +99,7 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     if len(found) > 1 and len(found[0].factors) == 1 and not _announces(found[0]):
         return True
     for chunk in found:
-        if chunk.at and not _may_be_effort(chunk):
+        if chunk.at and not may_be_effort(chunk):
             return True
         if len(chunk.factors) == 1 and True in [is_told_load(number, traits) for number in chunk.factors[0]]:
             return True
@@ -114,7 +115,7 @@ def _is_pair_of_implements(chunk: Chunk, traits: Traits) -> bool:
     """ "2x24k": two implements, and so a load."""
     if chunk.size != 2 or not chunk.factors[0] or not (traits.two_implements or traits.carried):
         return False
-    return chunk.factors[0][0].value == 2 and chunk.factors[1][0].role in LOADS
+    return chunk.factors[0][0].value in HELD_AT_ONCE and chunk.factors[1][0].role in LOADS
 
 
 def _small_load_behind(pairs: Sequence[Chunk], chunks: Chunks) -> float:
@@ -183,7 +184,7 @@ def _settled_pairs(chunks: Chunks, traits: Traits) -> PairAs | None:
         if is_told_load(first, traits) and min(opened) * (4 if max(opened) > MOST_SETS else 2) >= first.value:
             return PairAs.LOAD_REPS
         near = min(behind) * 4 >= second.value
-        pair = first.value == 2 and (traits.two_implements or traits.carried)
+        pair = first.value in HELD_AT_ONCE and (traits.two_implements or traits.carried)
         if is_told_load(second, traits) and near and not pair:
             return PairAs.REPS_LOAD
     return None
@@ -338,14 +339,15 @@ def _list_priors(first: Decimal, rest: Sequence[Decimal], traits: Traits) -> tup
     return 0.5, 0.5
 
 
-def _may_be_effort(chunk: Chunk) -> bool:
+def may_be_effort(chunk: Chunk) -> bool:
+    """Whether what stands behind "@" is small enough for an effort."""
     at = chunk.at
     return chunk.at_sign and len(at) == 1 and at[0].role is Role.BARE and 1 <= at[0].value <= 10
 
 
 def _at_ways(chunks: Chunks, traits: Traits, known: Known) -> list[tuple[float, bool]]:
     """(how likely, whether "@ N" is an effort) for N up to 10."""
-    value = next(chunk.at[0].value for chunk in chunks.found if _may_be_effort(chunk))
+    value = next(chunk.at[0].value for chunk in chunks.found if may_be_effort(chunk))
     told = any(
         number.role in LOADS or not may_be_reps(number, traits)
         for number in numbers_in(chunks)
