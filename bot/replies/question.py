@@ -33,7 +33,10 @@ def _head(asked: Asked, text: str) -> str:
         case Doubt.RANGE:
             return f"How many did you do in {quoted(text)}?"
         case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:
-            return f"How is {quoted(text)} meant?"
+            gap = asked.text and not asked.readings
+            return (
+                f"I cannot read one number in {quoted(text)}. What is it?" if gap else f"How is {quoted(text)} meant?"
+            )
         case Doubt.WORDS:
             return (
                 f"I do not understand {quoted(asked.typed, 30)} in it. Is this right? Else send each set with its reps."

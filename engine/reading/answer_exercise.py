@@ -29,7 +29,7 @@ MOST_REPS = 30
 def completed(told: Answering) -> Answer | None:
     """Only the exercise was missing: the answer names it, and the numbers are read again with it."""
     named = [piece for piece in told.prepared.pieces if piece.kind is K.NAME]
-    if told.asked.readings or not told.asked.text or len(named) != 1:
+    if told.asked.readings or not told.asked.text or len(named) != 1 or told.asked.doubt is Doubt.NUMBERS:
         return None
     if told.numbers():
         return _completed_with_a_load(told, named[0])

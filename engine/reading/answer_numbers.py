@@ -9,17 +9,44 @@ from decimal import Decimal
 from engine.reading.answer_parts import names_parts, reps_by_parts
 from engine.reading.answer_words import EFFORT_WORDS, LOAD_WORDS
 from engine.reading.answering import Answering, exercises, settle, settled
+from engine.reading.gaps import filled
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.slips import slips_of
-from engine.reading.values import LOADS_IN_DOUBT, Answer, Doubt, Logged, Reading, StillOpen
+from engine.reading.values import LOADS_IN_DOUBT, Answer, Doubt, Logged, Reading, Settled, StillOpen
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetDone
 
 WEIGHED = slips_of(LOAD_WORDS | EFFORT_WORDS)
+
+
+def in_the_gap(told: Answering) -> Answer | None:
+    """ "105", "125 kg sorry": the number that could not be read, or all of them; the message is read again so."""
+    numbers = told.numbers()
+    if told.asked.readings or told.asked.doubt is not Doubt.NUMBERS or told.names() or not numbers:
+        return None
+    if any(piece.kind is K.TIMES for piece in told.prepared.pieces):
+        text = f"{told.asked.term} {told.text}" if filled(told.asked.text, "1") and told.asked.term else ""
+    else:
+        text = filled(told.asked.text, _said_of(numbers[0], told)) if len(numbers) == 1 else ""
+    outcome = read_sets(prepare(text, told.context, told.catalogue), told.context, told.catalogue) if text else None
+    if not isinstance(outcome, Logged) or outcome.unread:
+        return None
+    return Settled(replace(outcome, on=told.asked.on or outcome.on, pain=told.asked.pain))
+
+
+def _said_of(number: Piece, told: Answering) -> str:
+    """The number as typed, with the unit of a load: sets and reps stand in the message already."""
+    typed = str(number.value) if number.spelled else told.prepared.cleaned[number.start : number.end]
+    return (
+        f"{number.value}{number.unit.value}" if number.unit else str(number.value) if number.role in COUNTED else typed
+    )
+
+
+COUNTED = frozenset((Role.SETS, Role.REPS))
 
 
 def by_effort_or_load(told: Answering) -> Answer | None:

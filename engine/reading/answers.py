@@ -11,7 +11,7 @@ from collections.abc import Callable
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answer_amended import amended
 from engine.reading.answer_exercise import by_exercise, by_words, completed
-from engine.reading.answer_numbers import by_effort_or_load, by_number, restated
+from engine.reading.answer_numbers import by_effort_or_load, by_number, in_the_gap, restated
 from engine.reading.answer_words import PLACE_FILLERS, PLACES
 from engine.reading.answering import Answering, settle, settled
 from engine.reading.kinds import K
@@ -184,6 +184,7 @@ def _yes_or_no(told: Answering) -> Answer | None:
 
 
 WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
+    in_the_gap,
     completed,
     _yes_or_no,
     _denied,

@@ -224,11 +224,17 @@ def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
         return None
     if delta.value > MOST_CHANGE or delta.role not in (Role.BARE, Role.LOAD) or not _may_be_reps(reps):
         return None
-    if delta.unit not in (None, done.load.unit):
+    if delta.unit not in (None, done.load.unit) or _counts_more_sets(pieces, first):
         return None
     load = replace(done.load, amount=done.load.amount + sign * delta.value)
     kind = SetKind.WORK if done.kind is SetKind.WARMUP else done.kind
     return Logged((SetDone(done.exercise, int(reps.value), load, kind=kind),), why="a change of the latest load")
+
+
+def _counts_more_sets(pieces: Sequence[Piece], at: int) -> bool:
+    """ "did 2 more, 5 in all": more sets; "10 more for 3", "2.5 more for 5" are heavier."""
+    behind = pieces[at + 1 : at + 2]
+    return bool(behind) and behind[0].kind is K.MORE and pieces[at].role is Role.BARE and pieces[at].value in (1, 2, 3)
 
 
 CHANGING = BESIDE | frozenset((K.MORE, K.TIMES, K.NAME, K.SAME))

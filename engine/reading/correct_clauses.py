@@ -11,7 +11,7 @@ from engine.reading.pieces import Piece, Role
 from engine.values.effort import Effort
 
 CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
-POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME))
+POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME, K.REMAINING))
 TOLD = frozenset((K.NUMBER, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS))
 NEAR = 3
 
@@ -23,6 +23,8 @@ def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
         told = any(p.kind in TOLD for p in out[-1])
         if piece.kind in CUTS and told and _points(pieces[at + 1 : at + 1 + NEAR]) and _tells(pieces[at + 1 :]):
             out.append([])
+        elif piece.kind is K.REMAINING and told:
+            out.append([piece])
         else:
             out[-1].append(piece)
     return [_counted(_signed(with_felt(clause))) for clause in out]

@@ -46,7 +46,7 @@ class Day(NamedTuple):
 def moved(told: Told) -> Correction | None:
     """The sets meant, on the day told."""
     context = told.context
-    if told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
+    if not told.pieces or told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
         return None
     found = _in_words(told) or _in_numbers(told)
     if found is None:

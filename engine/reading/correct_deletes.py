@@ -15,6 +15,7 @@ WEAK = frozenset(
 )
 """Words that delete only where nothing else is said: "drop to 60", "cut the last set short" do not."""
 AWAY = frozenset(("out", "off", "away", "back"))
+AGAIN = frozenset(("again", "then"))
 NOT_DELETED = frozenset((K.TIMES, K.EFFORT, K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY, K.NEVER))
 ABOUT_DELETES = frozenset(
     (K.FILLER, K.NAME, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.SETS, K.NUMBER, K.BOTH, K.OF,
@@ -61,7 +62,8 @@ def _verb_last(told: Told) -> bool:
 
 
 def _taken_out(told: Told) -> bool:
-    return told.words[0] in ("take", "leave", "throw") and told.words[-1] in AWAY
+    words = told.words[:-1] if told.words[-1] in AGAIN and len(told.words) > 1 else told.words
+    return words[0] in ("take", "leave", "throw") and words[-1] in AWAY
 
 
 def _means_something_else(told: Told, undone: bool) -> bool:
@@ -79,7 +81,7 @@ def _means_something_else(told: Told, undone: bool) -> bool:
 def is_cue(piece: Piece, told: Told) -> bool:
     """Whether the word asks for something away: "delete", "out"."""
     cues = told.book.cues["delete"] | told.book.cues["undone"]
-    known = {word for phrase in cues for word in phrase.split()} | AWAY
+    known = {word for phrase in cues for word in phrase.split()} | AWAY | (AGAIN if _taken_out(told) else set())
     return all(plain_word(word).replace("'", "") in known for word in piece.text.split())
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.correct_clauses import clauses
+from engine.reading.correct_remaining import part_of
 from engine.reading.correcting import Told
 from engine.reading.kinds import K
 from engine.reading.parts import Part, having, is_be, part_told, sets_of
@@ -28,7 +29,7 @@ def marked_later(told: Told) -> Correction | None:
     for clause in clauses(told.pieces):
         if not all(piece.kind in ABOUT_MARKS or is_be(piece) for piece in clause) or not marks_of(clause):
             return None
-        part = part_told(clause, told.context, by_value=_may_point(clause))
+        part = part_of(clause, told.context, told.pointed, by_value=_may_point(clause))
         if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
             return None
         if _asks_for_a_ramp(told, clause, part) or not mark(told, marks_of(clause), part):
@@ -40,7 +41,7 @@ NO_MARKS = frozenset((K.TIMES, K.QUESTION, K.FUTURE, K.TOMORROW))
 ABOUT_MARKS = MARKS | frozenset(
     (K.FILLER, K.NUMBER, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.SETS, K.ORDINAL, K.NAME, K.STOP,
      K.COMMA, K.OF, K.REPS, K.NOTE, K.BOTH, K.AND, K.COLON, K.GOT, K.DASH, K.ONLY, K.WITH, K.RESERVE_LEFT, K.WORKING,
-     K.EXCEPT, K.FOR, K.AT, K.EACH, K.KG, K.LB, K.OPEN, K.CLOSE, K.OTHERS, K.NOT_DATE)
+     K.EXCEPT, K.REMAINING, K.FOR, K.AT, K.EACH, K.KG, K.LB, K.OPEN, K.CLOSE, K.OTHERS, K.NOT_DATE)
 )  # fmt: skip
 
 
@@ -110,11 +111,16 @@ def _marked_sets(told: Told, part: Part, piece: Piece) -> list[SetRecord]:
     return group[-1:] if alone else group
 
 
+def _is_single(done: SetDone) -> bool:
+    """A single that is missed has no rep."""
+    return done.reps == 1 and done.seconds is None and done.metres is None
+
+
 def _with_mark(done: SetDone, piece: Piece) -> SetDone:
     if piece.kind is K.EFFORT:
         return replace(done, effort=piece.efforts[0])
     if piece.kind is K.FAILURE:
         return replace(done, failure=True)
     if piece.kind is K.MISS:
-        return replace(done, missed=True)
+        return replace(done, missed=True, reps=0 if _is_single(done) else done.reps)
     return replace(done, kind=SetKind.DROP if piece.kind is K.DROP else SetKind.WARMUP)

@@ -9,10 +9,12 @@ from decimal import Decimal
 from engine.reading.correct_clauses import clauses
 from engine.reading.correct_marks import mark, marks_of
 from engine.reading.correct_old_new import SWAPPING, from_to, old_and_new
+from engine.reading.correct_remaining import part_of
 from engine.reading.correct_restated import restated
-from engine.reading.correcting import Told, last_message, with_load
+from engine.reading.correcting import Told, cue_at, last_message, latest_of_it, run_of_it, with_load
 from engine.reading.kinds import K
 from engine.reading.parts import Part, first_word, is_be, part_told
+from engine.reading.phrasebook import spoken
 from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role
 from engine.reading.values import Correction
 from engine.values.load import Basis
@@ -42,14 +44,33 @@ def _may_correct(told: Told) -> bool:
     verbs = [piece for piece in told.pieces if is_be(piece)]
     if any(p.kind in (K.FUTURE, K.ASKS, K.NEVER) and p not in verbs for p in told.pieces):
         return False
-    if told.pieces and told.pieces[0].kind is K.ASKS:
-        return False
+    if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
+        return told.pieces[0].kind is not K.ASKS
     asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
     if told.slipped or asks or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
     if any(piece.kind in TALK or piece.text in COMPARING for piece in told.pieces):
         return False
     return _says_after(told) if verbs else _is_pointed(told)
+
+
+def _is_listed_again(told: Told) -> bool:
+    """ "well, 5 5 4", "5 5 4 in the end": as many reps as the latest message had sets."""
+    numbers, latest = told.numbers(), latest_of_it(told.context)
+    cues = told.book.cues["relisted"]
+    heads = [length for at in range(2) if (length := cue_at(told.words, at, cues))]
+    tails = [length for length in (3, 2, 1) if cue_at(told.words, len(told.words) - length, cues) == length]
+    known = {word for said in cues for word in said.split()}
+    plain = all(piece.kind in LISTING or known.issuperset(told_words(piece)) for piece in told.pieces)
+    counted = all(number.role is Role.BARE and number.value <= MOST_LOADED_REPS for number in numbers)
+    return len(numbers) == len(latest) > 1 and plain and counted and bool(heads or tails)
+
+
+LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH))
+
+
+def told_words(piece: Piece) -> list[str]:
+    return [spoken(word) for word in piece.text.split()]
 
 
 def _on_body(told: Told) -> bool:
@@ -86,9 +107,11 @@ def _is_pointed(told: Told) -> bool:
     tied = bool(told.kinds() & {K.AT, K.WITH}) or (weighed and several_told)
     linked = first.kind is K.LAST and bool(whole.places) and tied
     placed = K.LAST in told.kinds() or (bool(told.kinds() & PLACED) and bool(whole.places))
+    several = several or K.REMAINING in told.kinds()
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
     fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and (several_told or result)
+    behind = behind or _is_of_the_end(told, first, several=several_told)
     plain = all(
         piece.kind in POINTED or (result and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
         for at, piece in enumerate(told.pieces)
@@ -99,6 +122,14 @@ def _is_pointed(told: Told) -> bool:
     )
 
 
+def _is_of_the_end(told: Told, first: Piece, *, several: bool) -> bool:
+    """ "last one 4": the last of several sets. "Last set 4" behind single sets announces one more."""
+    announces = first.text.split()[-1:] != ["one"] and not several
+    if first.kind is not K.LAST or announces or "rep" in first.text or K.GOT in told.kinds():
+        return False
+    return len(told.numbers()) == 1 and len(run_of_it(told.context)) > 1
+
+
 AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
 """What may stand ahead of the place: "third set of bench i only got 4", "bench, last set i only got 4"."""
 
@@ -107,7 +138,8 @@ def _is_before_a_place(pieces: Sequence[Piece], at: int) -> bool:
     """ "45 for the last", "45kg for set 3", "set 3: 10"."""
     kinds = [piece.kind for piece in pieces[at + 1 : at + 3] if piece.kind is not K.FILLER]
     points = bool(kinds) and kinds[0] in PLACED | {K.LAST, K.SETS}
-    numbered = pieces[at].kind is K.COLON and at > 1 and pieces[at - 2].kind is K.SETS
+    headed = pieces[at].kind is K.COLON and at > 0 and pieces[at - 1].kind in PLACED | {K.LAST} - {K.SETS}
+    numbered = headed or (pieces[at].kind is K.COLON and at > 1 and pieces[at - 2].kind is K.SETS)
     return numbered or (pieces[at].kind is K.FOR and points)
 
 
@@ -120,12 +152,13 @@ def _on_it(piece: Piece) -> bool:
 
 
 POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER, K.COMMA, K.AND, K.FILLER, K.AT, K.KG,
-                     K.LB, K.REPS, K.SETS, K.EACH, K.BOTH, K.OF, K.WITH, K.STOP, K.EFFORT, K.ONLY, K.GOT))  # fmt: skip
+                     K.LB, K.REPS, K.SETS, K.EACH, K.BOTH, K.OF, K.WITH, K.STOP, K.EFFORT, K.ONLY, K.GOT,
+                     K.REMAINING))  # fmt: skip
 
 
 def _apply(told: Told, clause: list[Piece]) -> bool:
     """Whether the clause's values were put where it says."""
-    part = part_told(clause, told.context)
+    part = part_of(clause, told.context, told.pointed)
     if part.missing:
         return False
     numbers = _numbers_of(told, clause, part)
@@ -161,7 +194,7 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     group = part.reached(told.context, told.plural)
     if not group or number.role is Role.SETS:
         return []
-    if _is_load(number, clause, group[-1].done):
+    if _is_load(number, clause, group[-1].done) or _is_of_a_stack(told, number, group[-1].done):
         for record in group:
             told.set_to(record, with_load(told.now(record), number))
         return group
@@ -194,6 +227,16 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
     if number.role is Role.PLURAL and done.load is not None and done.load.basis is Basis.PER_HAND:
         return abs(number.value - done.load.amount) < abs(number.value - done.reps)  # "those were the 28s"
     return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
+
+
+def _is_of_a_stack(told: Told, number: Piece, done: SetDone) -> bool:
+    """ "misread the stack, 25": where the words are of what is lifted, so is the number."""
+    words = {word.rstrip("s") for word in told.words}
+    bare = number.role is Role.BARE and K.REPS not in told.kinds() and done.load is not None
+    return bare and done.seconds is None and done.metres is None and not words.isdisjoint(STACKED | LOAD_LABELS)
+
+
+STACKED = frozenset(("stack", "pin", "plate", "dumbbell", "weight", "bar", "scheibe", "disco", "disque", "блин"))
 
 
 def _may_take(done: SetDone, number: Piece) -> bool:

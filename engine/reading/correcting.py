@@ -15,6 +15,7 @@ from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.prepare import Prepared, dated
+from engine.reading.remaining import with_remaining
 from engine.reading.tokens import Shape, Token
 from engine.reading.values import Context, Correction
 from engine.values.load import Basis, Load, Unit
@@ -43,6 +44,7 @@ class Told:
     changes: dict[int, tuple[SetRecord, SetDone]] = field(default_factory=dict)
     removed: list[SetRecord] = field(default_factory=list)
     added: list[SetDone] = field(default_factory=list)
+    pointed: list[SetRecord] = field(default_factory=list)
 
     def starts(self, cue: str) -> int:
         """How many words of the beginning are this cue; 0 for none."""
@@ -102,9 +104,13 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first, last = _without_slips(words[begin:end], book)
     first, last = first + begin, last + begin
     first += _taken_back(words[first:], spoken[first:], book)
+    if any(piece.kind is K.MISS and piece.start < spoken[first][1].start < piece.end for piece in prepared.spoken):
+        first = begin  # "no lift" is a phrase of its own
     starred = _is_starred(prepared.cleaned)
     slipped = first > begin or last < end or starred
     pieces = _in_full(_between(prepared, spoken, first, last, context), prepared.cleaned)
+    if not pieces:
+        return None
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
     told = Told(words[first:last], judged, context, catalogue, book)
@@ -151,7 +157,7 @@ def _politeness(words: list[str], book: Phrasebook) -> tuple[int, int]:
     asked = cue_at(words, 0, book.cues["polite"])
     start = asked if 1 < asked < len(words) else 0
     end = len(words)
-    while start and end - 1 > start and words[end - 1] in book.cues["please"]:
+    while end - 1 > start and words[end - 1] in book.cues["please"]:
         end -= 1
     return start, end
 
@@ -195,8 +201,8 @@ def _between(
     while kept and kept[0].kind in LOOSE:
         kept.pop(0)
     kept = _denied(kept)
-    days = dated(kept, kinds_of(kept), context)
-    return without_asides(days, kinds_of(days))
+    days = with_remaining(dated(kept, kinds_of(kept), context), context)
+    return with_remaining(without_asides(days, kinds_of(days)), context)
 
 
 def _denied(pieces: list[Piece]) -> list[Piece]:

@@ -18,6 +18,7 @@ from datetime import date
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.correct_confirmed import confirms
 from engine.reading.correct_counts import counted
 from engine.reading.correct_days import OF_A_DAY, moved
 from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, is_cue
@@ -65,6 +66,8 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue) if context.recent else None
     if told is None or _is_request(told):
         return None
+    if confirms(told):
+        return NoSets(why=CONFIRMED)
     other = _respelt(prepared, context, catalogue)
     found = _worked_out(other) if other is not None else None
     if found is None:
@@ -77,6 +80,7 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
 
 UNCLEAR = "a correction, but not clear of what"
+CONFIRMED = "says that what stands was all done"
 NONE_THAT_DAY = "a correction, but no such sets stand on that day"
 
 
@@ -205,7 +209,7 @@ def _is_request(told: Told) -> bool:
 def _worked_out(told: Told) -> Correction | None:
     for way in WAYS:
         try:
-            found = way(replace(told, changes={}, removed=[], added=[]))
+            found = way(replace(told, changes={}, removed=[], added=[], pointed=[]))
         except ValueError:  # a set or a load that cannot be: nothing is changed
             return None
         if found is not None:

@@ -35,6 +35,7 @@ class Kind(Enum):
     QUESTION = "?"
     OTHER_SIGN = "another sign"
     MULTIPLIER = "a multiplier"
+    REMAINING = "the other sets"
 
     SETS = "sets"
     REPS = "reps"

@@ -94,8 +94,25 @@ class Lexer(NumberSuffixes):
             return self._change(at, token)
         if token.glued and self._is_typed_twice(text):
             return at + 1
+        if text == "?" and (behind := self._for_a_number(at, token)):
+            return behind
         self.out.append(sign_piece(SIGN_KINDS.get(text, K.OTHER_SIGN), token))
         return at + 1
+
+    def _for_a_number(self, at: int, token: Token) -> int:
+        """The place behind "?5", or the mark of "3x?" and "?x5": a number that she did not know; 0 for others."""
+        before, after = (self.out[-1] if self.out else None), self._token(at + 1)
+        digits = after is not None and after.shape is Shape.NUMBER and after.glued
+        crossed = after is not None and after.text in CROSSES and after.glued
+        times = before is not None and before.kind is K.TIMES and token.glued
+        begins = before is not None and before.kind in (K.NAME, K.NUMBER, K.TIMES, K.WITH, K.AT)
+        if not (times or (begins and (crossed or (digits and (times or not token.glued))))):
+            return 0
+        end = at + 1 + digits
+        text = "".join([one.text for one in self.tokens[at:end]])
+        last = self.tokens[end - 1].end
+        self.out.append(Piece(K.NUMBER, token.start, last, token.glued, text, NOTHING, Role.UNREADABLE))
+        return end
 
     def _change(self, at: int, token: Token) -> int:
         end = self.number(at + 1, self.tokens[at + 1])
@@ -330,8 +347,9 @@ TOLD_BY_NEIGHBOURS = WHOLE_PHRASES | {K.NUMBER_WORD, K.HALF, K.MINUTES, K.LAST}
 LIMBS = frozenset(("arm", "leg", "hand"))
 BEHIND_A_SPELLED_ONE = LIMBS | {"-"}
 TYPED_TWICE = frozenset("@,=/")
-SURE_SIGNS = {"\n": K.LINE, **{text: kind for text, kind in SIGN_KINDS.items() if text not in "+-"}}
+SURE_SIGNS = {"\n": K.LINE, **{text: kind for text, kind in SIGN_KINDS.items() if text not in "+-?"}}
 """Signs, and the end of a line, that are the same wherever they stand."""
+CROSSES = frozenset(("x", "*"))
 ENDS_A_NAME = frozenset((Shape.NUMBER, Shape.LINE))
 ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
 BEHIND_WHICH_ONE_COUNTS = frozenset((K.TIMES, K.PLUS, K.SLASH, K.DASH, K.FOR, K.AT, K.BY, K.RIR, K.RPE))

@@ -91,7 +91,7 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
     group = sets_of(part, context)
     for at, piece in enumerate(pieces):
         _place(part, pieces, at, group)
-        if _all_said(piece):
+        if is_all(piece):
             part.whole = True
             _counted_whole(part, pieces[at + 1 :], group)
         elif piece.kind is K.BOTH:
@@ -138,7 +138,7 @@ def _counted_whole(part: Part, behind: Sequence[Piece], group: list[SetRecord]) 
 
 def counts_too_many(pieces: Sequence[Piece], context: Context) -> bool:
     """ "all three were", where only two stand."""
-    told = any(_all_said(a) and b.kind is K.NUMBER for a, b in pairwise(pieces))
+    told = any(is_all(a) and b.kind is K.NUMBER for a, b in pairwise(pieces))
     return told and any(map(is_be, pieces)) and part_told(pieces, context).missing
 
 
@@ -146,7 +146,8 @@ MOST_BETWEEN = 3
 """How many words may stand between "all three" and "were": "all three of those sets were"."""
 
 
-def _all_said(piece: Piece) -> bool:
+def is_all(piece: Piece) -> bool:
+    """Whether the word says "all"."""
     return piece.kind is not K.LAST and first_word(piece) in ALL_WORDS
 
 
@@ -316,7 +317,7 @@ def having(number: Piece, group: Sequence[SetRecord]) -> list[SetRecord]:
 def _excepted(part: Part, pieces: Sequence[Piece], context: Context) -> None:
     """ "all but the last": the others."""
     place = next((at for at, p in enumerate(pieces) if p.kind is K.EXCEPT or p.text in EXCEPTING), None)
-    if place is None or not part.whole or not part.places or not any(map(_all_said, pieces[:place])):
+    if place is None or not part.whole or not part.places or not any(map(is_all, pieces[:place])):
         return
     group = run_of_it(context) if part.named is None else sets_of(part, context)
     part.places = [record for record in group if record not in part.places]

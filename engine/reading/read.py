@@ -16,6 +16,7 @@ from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
 from engine.reading.deciding import NONE_OF_THESE, Part, combined, crowded, part_of
+from engine.reading.gaps import with_a_gap
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
@@ -299,7 +300,8 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
     if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
         told = typed or shown
         question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
-        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, typed=typed)
+        gap = with_a_gap(part.entry.pieces, prepared) if part.entry is not None and len(lost) == 1 else ""
+        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, text=gap, typed=typed)
     if part.doubt is Doubt.UNKNOWN_NAME:
         return NoSets(pain, (Unread(shown, part.why),), part.why)
     return NoSets(pain, (Unread(shown, part.why),), part.why)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.correcting import run_of_it
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
@@ -31,6 +32,8 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
         return None  # "8 more" is a set of eight
     if K.SAME in kinds and not kinds & {K.TIMES, K.MORE} and numbers[0].role is Role.BARE:
         return None  # "same, 8" is a set of eight
+    if is_a_sum(numbers[0], pieces):
+        return one_to_make(numbers[0], context)
     return Act("repeat", count=int(numbers[0].value))
 
 
@@ -38,6 +41,19 @@ def _is_as_many_as_before(number: Piece, context: Context) -> bool:
     """Whether the number is the reps of the latest set; give or take one, but "x2" asks for two more."""
     off = abs(context.recent[-1].done.reps - number.value) if context.recent else None
     return off == 0 or (off == 1 and number.value > A_COUPLE)
+
+
+def one_to_make(number: Piece, context: Context) -> Act | None:
+    """One set more where that makes so many; None where it does not."""
+    standing = len(run_of_it(context)) if context.recent else 0
+    return Act("repeat", count=1) if number.value == standing + 1 else None
+
+
+def is_a_sum(number: Piece, pieces: Sequence[Piece]) -> bool:
+    """ "one more, so 4 sets": of all sets of the lift; "another 2 sets" is of those to come."""
+    before = pieces[: pieces.index(number)] if number.role is Role.SETS else ()
+    at = next((at for at, piece in enumerate(before) if piece.kind is K.ANOTHER), len(before))
+    return any(piece.kind in (K.COMMA, K.STOP, K.AND) for piece in before[at:])
 
 
 A_COUPLE = 2

@@ -18,6 +18,7 @@ from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, spoken
 from engine.reading.pieces import Piece, Role
+from engine.reading.requests_again import is_a_sum, one_to_make
 from engine.reading.values import Act, Context
 from engine.values.ids import ExerciseName
 
@@ -115,16 +116,22 @@ def again_told(words: Sequence[str], pieces: Sequence[Piece], context: Context, 
         return Act("repeat", count=often[0])
     if not numbers:
         return Act("repeat") if set(words) - {"more"} & core or "one" in words else None
-    several = numbers[0].role is Role.SETS or (numbers[0].role is Role.BARE and numbers[0].value <= FEW_SETS)
-    asked = any(piece.kind in (K.MORE, K.ANOTHER) for piece in pieces) or numbers[0].role is Role.SETS
     if any(piece.kind in (K.FOR, K.AT, K.WITH) for piece in pieces):
         return None  # "one more for 3" is a set of three
-    if numbers[0].role is not Role.SETS and (
-        _counts_reps(numbers[0], pieces) or _is_as_many_as_before(numbers[0], pieces, context)
+    return _so_many_again(numbers[0], pieces, context)
+
+
+def _so_many_again(number: Piece, pieces: Sequence[Piece], context: Context) -> Act | None:
+    if is_a_sum(number, pieces):
+        return one_to_make(number, context)
+    several = number.role is Role.SETS or (number.role is Role.BARE and number.value <= FEW_SETS)
+    asked = any(piece.kind in (K.MORE, K.ANOTHER) for piece in pieces) or number.role is Role.SETS
+    if number.role is not Role.SETS and (
+        _counts_reps(number, pieces) or _is_as_many_as_before(number, pieces, context)
     ):
         return None  # "another 4", "another set of 3"; and "another 2" behind a double
-    whole = numbers[0].value == int(numbers[0].value) and 1 <= numbers[0].value <= MOST_SETS
-    return Act("repeat", count=int(numbers[0].value)) if several and asked and whole else None
+    whole = number.value == int(number.value) and 1 <= number.value <= MOST_SETS
+    return Act("repeat", count=int(number.value)) if several and asked and whole else None
 
 
 def _counts_reps(number: Piece, pieces: Sequence[Piece]) -> bool:

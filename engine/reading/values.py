@@ -118,7 +118,9 @@ class Asked:
     note: str | None = None
     pain: bool = False
     text: str = ""
-    """The message's numbers as typed, where only its exercise is missing: an answer that names it completes them."""
+    """The message's numbers as typed, where only its exercise is missing: an answer that names it completes them.
+    Or the message with a gap, where one number could not be read.
+    """
     typed: str = ""
     """`term` as she typed it: "shrugs" where the term is known by its stem."""
 

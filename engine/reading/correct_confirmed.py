@@ -1,0 +1,66 @@
+"""Words that only say that the sets standing were all done: "did all 3", "got all 5 reps on each", "all 15 reps".
+
+told = [ verb ] ( "all" | verb "the" ) NUMBER [ "sets" | "reps" | "of them" | "on each" ] [ how it felt ]
+
+The number is one that stands already: of the sets, of their reps, or of all reps together. Nothing is added for it.
+"""
+
+from __future__ import annotations
+
+from engine.reading.correcting import Told, latest_of_it, run_of_it
+from engine.reading.kinds import K
+from engine.reading.parts import first_word, is_all
+from engine.reading.phrasebook import phrasebook, spoken
+from engine.reading.pieces import Piece, Role
+from engine.values.sets import SetRecord
+
+AROUND = frozenset(
+    (K.FILLER, K.GOT, K.NUMBER, K.SETS, K.REPS, K.NOTE, K.OF, K.EACH, K.COMMA, K.STOP, K.AND, K.DASH, K.DENY, K.ONLY)
+)
+MOST_UNKNOWN = 1
+
+
+def confirms(told: Told) -> bool:
+    """Whether the message tells no more than that what stands was all done."""
+    numbers = told.numbers()
+    if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.SETS, Role.REPS):
+        return False
+    strange = [piece for piece in told.pieces if piece.kind not in AROUND]
+    if not all(piece.kind is K.PLAIN for piece in strange) or told.unknown() > MOST_UNKNOWN:
+        return False
+    group = run_of_it(told.context)
+    singles = len(latest_of_it(told.context)) == 1
+    if len(group) < 2 or not _all_of(told.pieces, numbers[0]) or not _is_said(told.pieces, numbers[0]):
+        return False
+    return _stands(numbers[0], told, group, singles=singles)
+
+
+def _all_of(pieces: list[Piece], number: Piece) -> bool:
+    """ "all 3", "all the 3"; "did the 3"."""
+    before = pieces[: pieces.index(number)]
+    near = [piece for piece in before[-2:] if piece.kind is K.FILLER]
+    done = any(piece.kind is K.GOT or piece.text in DONE for piece in before[:-1])
+    return any(map(is_all, near)) or (done and bool(near) and near[-1].text in THE)
+
+
+DONE = frozenset(("did", "done", "made", "finished"))
+THE = frozenset(("the", "die", "los", "las", "les", "le", "os", "as", "de"))
+
+
+def _is_said(pieces: list[Piece], number: Piece) -> bool:
+    """Whether a word says that they were done, or how; "all 8" alone tells new reps of all."""
+    done = DONE | phrasebook().cues["finished"]
+    return any(
+        piece.kind in (K.GOT, K.NOTE, K.EACH) or spoken(first_word(piece)) in done
+        for piece in pieces
+        if piece != number
+    )
+
+
+def _stands(number: Piece, told: Told, group: list[SetRecord], *, singles: bool) -> bool:
+    reps = [record.done.reps for record in group]
+    if number.value == len(group) and number.role is not Role.REPS:
+        return not singles or number.role is Role.SETS or number.value != reps[-1]
+    if number.role is Role.SETS:
+        return False
+    return (len(set(reps)) == 1 and number.value == reps[0] and K.EACH in told.kinds()) or number.value == sum(reps)

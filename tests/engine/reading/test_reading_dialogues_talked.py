@@ -1,0 +1,91 @@
+"""Words that say that what stands was done, the other sets beside one, lists told again, and numbers left open."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+CONFIRMED = """
+row 62.5 8 8 8 | barbell | all 3 done => barbell row 3×8 at 62.5 kg
+deadlift 3x4 130 | did all 3 => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | got all three => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | managed all 3 sets => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | did the 3 => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | all 3 felt smooth => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | nah its fine, did all 3 of them => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | got all 4 reps on each => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | did all 12 reps => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | alle 3 geschafft => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | сделал все 3 => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | alla 3 klara => conventional deadlift 3×4 at 130 kg
+deadlift 130x4 | 4 | got all 4 => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | all 6 => conventional deadlift 3×6 at 130 kg
+"""
+OTHERS = """
+ohp 3x6 45 | last rpe 9, rest rpe 8 => barbell overhead press 2×6 at 45 kg RPE 8, 6 at 45 kg RPE 9
+ohp 3x6 45 | 2nd set rpe 9, rest 8 => barbell overhead press 6 at 45 kg RPE 8, 6 at 45 kg RPE 9, 6 at 45 kg RPE 8
+dips 3x6 | first one 3 in the tank, the others 1 => dip 6 3 in reserve, 2×6 1 in reserve
+ohp 3x6 45 | first set 47.5, rest 45 => barbell overhead press 6 at 47.5 kg, 2×6 at 45 kg
+ohp 3x6 45 | the first was 50, the other two 47.5 => barbell overhead press 6 at 50 kg, 2×6 at 47.5 kg
+ohp 3x6 45 | first set was 5, the rest 4 => barbell overhead press 5 at 45 kg, 2×4 at 45 kg
+ohp 45x6 | 6 | 6 | last set @9 and the others @8 => barbell overhead press 2×6 at 45 kg RPE 8, 6 at 45 kg RPE 9
+ohp 3x6 45 | erster war 50, der rest 45 => barbell overhead press 6 at 50 kg, 2×6 at 45 kg
+ohp 3x6 45 | première à 50, les autres à 45 => barbell overhead press 6 at 50 kg, 2×6 at 45 kg
+ohp 3x6 45 | last one was 5, rest 90 => barbell overhead press 2×6 at 45 kg, 5 at 45 kg
+"""
+TOLD_AGAIN = """
+bench 4x6 75 | well, 6 6 6 5 => barbell bench press 3×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | 6 6 6 5 in the end => barbell bench press 3×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | bueno, 6 6 6 5 => barbell bench press 3×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | na ja, 6 6 6 5 => barbell bench press 3×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | 6 6 6 5 => barbell bench press 7×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | well, 6 => barbell bench press 5×6 at 75 kg
+bench 75x6 | 6 | last one 8 => barbell bench press 6 at 75 kg, 8 at 75 kg
+bench 75x6 | 6 | last one: 8 => barbell bench press 6 at 75 kg, 8 at 75 kg
+bench 75x6 | 6 | last set 5 => barbell bench press 2×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | last set 5 => barbell bench press 3×6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | last one, 5 => barbell bench press 3×6 at 75 kg, 5 at 75 kg
+bench 75x6 | last set 5 => barbell bench press 6 at 75 kg, 5 at 75 kg
+bench 4x6 75 | one more, so 5 sets => barbell bench press 5×6 at 75 kg
+bench 4x6 75 | add one more, did 5 sets => barbell bench press 5×6 at 75 kg
+bench 4x6 75 | 2.5 more for 4 => barbell bench press 4×6 at 75 kg, 4 at 77.5 kg
+bench 4x6 75 | take the last set off again pls => barbell bench press 3×6 at 75 kg
+bench 75x6 | nvm that last was 7 => barbell bench press 7 at 75 kg
+lat pulldown 3x12 20 | misread the stack, 25 => lat pulldown 3×12 at 25 kg
+lat pulldown 3x12 20 | sorry wrong pin, 25 => lat pulldown 3×12 at 25 kg
+snatch 70x1 | no lift => snatch 0 at 70 kg missed
+deadlift 190x1 | failed it => conventional deadlift 0 at 190 kg missed
+"""
+GAPS = """
+squat 4x4 1?5 | 115 => barbell back squat 4×4 at 115 kg
+squat 4x4 1?5 | 125kg sorry => barbell back squat 4×4 at 125 kg
+squat 4x4 ?5 | 95 => barbell back squat 4×4 at 95 kg
+squat 4x4 ?5 | ninety five => barbell back squat 4×4 at 95 kg
+squat 4x4 ?5 | 4x4 95 => barbell back squat 4×4 at 95 kg
+squat 4x? 95 | 3 reps => barbell back squat 4×3 at 95 kg
+squat ?x4 95 | 3 sets => barbell back squat 3×4 at 95 kg
+squat 95x? | 6 => barbell back squat 6 at 95 kg
+squat 4x4 ?5 | no idea =>
+squat 4x4 ?5 | deadlift 3x3 140 => conventional deadlift 3×3 at 140 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(CONFIRMED))
+def test_what_was_all_done_is_no_new_set(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(OTHERS))
+def test_the_rest_are_the_other_sets(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(TOLD_AGAIN))
+def test_what_stands_after_a_list_or_a_place_told_again(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(GAPS))
+def test_an_answer_fills_the_number_that_could_not_be_read(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
