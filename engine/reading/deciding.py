@@ -213,7 +213,7 @@ def _doubt(
 ) -> Doubt | None:
     best = readings[0]
     next_best = readings[1].plausibility if len(readings) > 1 else 0.0
-    if entry.doubtful and not _with_one_side(entry, exercises[best.sets[0].exercise]):
+    if entry.doubtful and not _is_same_lift(entry, exercises[best.sets[0].exercise], best.sets[0]):
         return Doubt.UNKNOWN_NAME
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
@@ -230,12 +230,21 @@ def _doubt(
     return Doubt.UNLIKELY_LOAD if True in [_far(one, known[one.exercise]) for one in each] else None
 
 
-def _with_one_side(entry: Entry, exercise: Exercise) -> bool:
-    """ "single arm pushdown": the same lift, one side at a time; with a bar it would be another one."""
+def _is_same_lift(entry: Entry, exercise: Exercise, first: SetDone) -> bool:
+    """ "single arm pushdown": the same lift, one side at a time; with a bar or the whole body it would be another one.
+    "banded pull ups" are helped, "banded squat 3x5 100" is made harder; a band instead of the weight is another lift.
+    """
     words = entry.modified_by.split()
-    return bool(words) and (words[0] in ONE_SIDE) and exercise.loading is not Loading.BAR
+    if not words:
+        return False
+    if words[-1] in BANDS:
+        loaded = exercise.loading is Loading.BAR and first.load is not None
+        return loaded or exercise.loading in (Loading.BODY, Loading.BAND)
+    whole = exercise.loading is Loading.BAR or (exercise.loading is Loading.BODY and not exercise.one_sided)
+    return words[0] in ONE_SIDE and not whole
 
 
+BANDS = frozenset(("band", "bands", "banded"))
 ONE_SIDE = frozenset(("single", "one", "1", "sa", "sl"))
 
 

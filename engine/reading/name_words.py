@@ -1,6 +1,7 @@
 """Words beside a name that make another name of it, in whatever order: "squat paused", "deadlift with the trap bar".
 
-window = ( word | name )* name ( word | name )*      nothing but words between two signs or numbers
+window = ( word | name )* name ( word | name | "(" word ")" )*     nothing but words between two signs or numbers;
+                                                                   "2s" of "2s pause" is passed over
 The longest window whose words own an exercise is that exercise. Two names in a row are one only where one of them alone
 may be the whole ("curl hammer").
 """
@@ -13,7 +14,7 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.catalogue.word_order import LITTLE
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, Role
 from engine.values.ids import ExerciseName
 
 WORDS = frozenset(
@@ -29,6 +30,11 @@ MOST_BESIDE = 3
 def may_make_names(kinds: set[K], names: int) -> bool:
     """Whether pieces of these kinds, so many names among them, may hold words that make another name of one."""
     return names > 1 or (names > 0 and not kinds.isdisjoint(WORDS))
+
+
+def tells_a_pause(text: str) -> bool:
+    """Whether a word or a name tells a pause: "3s pause squat"."""
+    return text.startswith("paus")
 
 
 def with_words_beside(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
@@ -50,7 +56,7 @@ def _longest(
 ) -> tuple[int, int, tuple[ExerciseName, ...]] | None:
     for start, end in _windows(pieces, at):
         window = pieces[start:end]
-        if _says_nothing(window[0]) or _says_nothing(window[-1]) or not _signs_link(window):
+        if _says_nothing(window[0]) or _says_nothing(window[-1]) or not (_signs_link(window) and _is_closed(window)):
             continue
         words = _words(window, cleaned)
         names = catalogue.of_words(words)
@@ -91,12 +97,46 @@ def _windows(pieces: list[Piece], at: int) -> Iterator[tuple[int, int]]:
 
 
 def _is_word(piece: Piece) -> bool:
-    return piece.kind is K.NAME or piece.kind in WORDS or piece.kind in LINKS or (piece.kind in GLUE and piece.glued)
+    if piece.kind is K.NUMBER:
+        return piece.role in SHORT_TIMES and piece.value <= LONGEST_PAUSE_S
+    return (
+        piece.kind is K.NAME
+        or piece.kind in WORDS
+        or piece.kind in LINKS
+        or piece.kind in BRACKETS
+        or (piece.kind in GLUE and piece.glued)
+    )
+
+
+BRACKETS = frozenset((K.OPEN, K.CLOSE))
+SHORT_TIMES = frozenset((Role.SECONDS, Role.PLURAL))
+LONGEST_PAUSE_S = 5
+"""A longer pause is one between sets. Common practice, no source."""
+
+
+def _is_closed(window: list[Piece]) -> bool:
+    """Whether a bracket holds the last words of the window and opens behind its name; and each time is that of a pause.
+
+    "bench (incline)", "bench 2s pause"
+    """
+    kinds = [piece.kind for piece in window]
+    for piece, after in pairwise(window):
+        if piece.kind is K.NUMBER and not tells_a_pause(after.text):
+            return False
+    if K.OPEN not in kinds and K.CLOSE not in kinds:
+        return kinds[-1] is not K.NUMBER
+    opened = kinds.index(K.OPEN) if K.OPEN in kinds else 0
+    return kinds.count(K.OPEN) == kinds.count(K.CLOSE) == 1 and kinds[-1] is K.CLOSE and K.NAME in kinds[:opened]
 
 
 def _words(window: list[Piece], cleaned: str) -> list[str]:
     """The normalised words of a window as typed."""
-    typed = cleaned[window[0].start : window[-1].end]
+    start = window[0].start
+    typed = ""
+    for piece in window:
+        if piece.kind is K.NUMBER:
+            typed, start = f"{typed}{cleaned[start : piece.start]} ", piece.end
+    typed += cleaned[start : window[-1].end]
     return [word for part in typed.split() for word in normalise(part).split()]
 
 

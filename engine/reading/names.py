@@ -84,11 +84,22 @@ def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     for piece in entry.pieces:
         if piece.kind is not K.VARIANT:
             continue
-        for said in (_without_equipment(entry.phrase), *entry.names):
-            if owners := catalogue.owners(f"{piece.text} {said}"):
+        for said in (entry.phrase, _without_equipment(entry.phrase), *entry.names):
+            owners = catalogue.owners(f"{piece.text} {said}")
+            if owners and _agree(owners, entry, catalogue):
+                if entry.modified_by in ("", piece.text):
+                    entry.doubtful = False
                 return owners
         entry.doubtful = entry.doubtful or (piece.text in BARS and not _is_easy(piece, entry))
     return entry.names
+
+
+def _agree(owners: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogue) -> bool:
+    """ "single arm cable row" is no dumbbell row: the equipment that was said is that of the lift."""
+    if ALL_WORDS.isdisjoint(entry.phrase.split()):
+        return True
+    said = {catalogue.exercises[name].equipment for name in entry.names}
+    return all(catalogue.exercises[name].equipment in said for name in owners)
 
 
 def _is_easy(piece: Piece, entry: Entry) -> bool:
@@ -128,7 +139,8 @@ def of_equipment(
     """Those of the exercises that use this equipment, or the same lift done with it; empty where there is none."""
     fits = tuple(name for name in names if catalogue.exercises[name].equipment in EQUIPMENT[told])
     if fits:
-        return fits
+        owned = catalogue.owners(f"{WORDS[told]} {phrase}") if len(names) > 1 else ()
+        return owned or fits  # "machine press" is the chest's, although the press of the legs is a machine, too
     for word in (WORDS[told], SHORT_WORDS[told]):
         for said in (phrase, *names):
             if owners := catalogue.owners(f"{word} {_without_equipment(said)}"):

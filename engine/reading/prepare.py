@@ -15,7 +15,7 @@ from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import holds_odd_numbers, without_marks
 from engine.reading.mending import mended
-from engine.reading.name_words import may_make_names, with_words_beside
+from engine.reading.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
@@ -89,7 +89,7 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1:
         pieces = _without_other_names(pieces, names, kinds)
-    if len(names) <= 2 * MOST_NAMES and may_make_names(kinds, len(names)):
+    if len(names) <= 2 * MOST_NAMES and (may_make_names(kinds, len(names)) or any(map(tells_a_pause, names))):
         before, pieces = pieces, with_words_beside(pieces, cleaned, catalogue)
         names = names if pieces is before else [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):

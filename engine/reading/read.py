@@ -337,12 +337,18 @@ def _is_whole_set(part: Part) -> bool:
         return False
     kinds = [piece.kind for piece in part.entry.pieces]
     first = next((at for at, kind in enumerate(kinds) if kind is K.NUMBER), len(kinds))
+    most = LONGEST_NAME if kinds.count(K.NUMBER) >= NUMBERS_OF_A_SET and kinds[:1] == [K.PLAIN] else LONGEST_IN_TALK
     return (
         K.TIMES in kinds
         and not ELSEWHERE & set(kinds[first:])
         and K.UNRELATED not in kinds
-        and kinds.count(K.PLAIN) <= 3
+        and kinds.count(K.PLAIN) <= most
     )
+
+
+LONGEST_IN_TALK, LONGEST_NAME = 3, 5
+"""How many unknown words are taken for a name: more of them where sets, reps and a load stand behind them."""
+NUMBERS_OF_A_SET = 3
 
 
 def _looks_like_sets(part: Part) -> bool:

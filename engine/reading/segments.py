@@ -18,7 +18,7 @@ from engine.reading.dates import WHY_NOT
 from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
-from engine.reading.modifiers import COUNTS, MODIFYING, modifier_of
+from engine.reading.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
@@ -55,7 +55,7 @@ SILENT = frozenset(
 MODES = frozenset((K.WARMUP, K.WORKING))
 SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
-UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH))
+UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE))
 HEADING = "a heading"
 
 
@@ -316,7 +316,9 @@ class Segmenter:
             if len(part.names) == 1:
                 self._named(part)
                 if self.current is not None:
-                    self.current.doubtful = self.current.doubtful or doubtful or self._beside_another(clause, start)
+                    beside = self._beside_another(clause, start)
+                    self.current.doubtful = self.current.doubtful or doubtful or bool(beside)
+                    self.current.modified_by = beside or self.current.modified_by
                     self.current.shared_in_doubt |= _ends_before_a_name(clause, part, end)
 
     def _cuts(self, clause: Clause) -> list[int]:
@@ -327,14 +329,18 @@ class Segmenter:
             return [at + 1 for at in clause.names[:-1]]
         return []
 
-    def _beside_another(self, clause: Clause, start: int) -> bool:
-        """Two names with nothing or unknown words between them say one thing that the catalogue does not know."""
+    def _beside_another(self, clause: Clause, start: int) -> str:
+        """The words of two names with nothing, unknown words or a place between them ("calves on leg press"): they
+        say one thing that the catalogue does not know. Empty where they say two.
+        """
         at = next((name for name in clause.names if name >= start), 0)
         place = clause.names.index(at)
         if place == 0:
-            return False
+            return ""
         between = clause.pieces[clause.names[place - 1] + 1 : at]
-        return all(piece.kind in UNKNOWN_BETWEEN for piece in between)
+        if not all(piece.kind in UNKNOWN_BETWEEN or is_placing(piece) for piece in between):
+            return ""
+        return " ".join(piece.text for piece in clause.pieces[clause.names[place - 1] : at + 1])
 
     def _share_each(self, place: int, entry: Entry) -> None:
         """ "ohp 40 / chins bw, 3x6 each": a load each, and the counts of both."""
@@ -449,7 +455,7 @@ def _one_exercise(pieces: list[Piece], told: set[K]) -> Entry | None:
     """The plainest message: one name, then only numbers and their marks. It needs no cutting."""
     if not pieces or pieces[0].kind is not K.NAME:
         return None
-    if len(pieces) > 1 and pieces[1].kind in MODIFYING:
+    if len(pieces) > 1 and (pieces[1].kind in MODIFYING or pieces[1].kind is K.OPEN or is_placing(pieces[1])):
         return None
     if not told.isdisjoint(NEEDS_CUTTING) or told.isdisjoint(COUNTS):
         return None

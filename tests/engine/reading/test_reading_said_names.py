@@ -54,6 +54,26 @@ def test_a_name_that_settles_nothing_is_asked_about(head: str) -> None:
 
 
 @pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("squat off zigzags 3x4 90", id="a place that nobody knows"),
+        pytest.param("kniebeuge auf kiste 3x4 90", id="in another language"),
+        pytest.param("shrug on hip thrust 3x11 50", id="a lift told as a place"),
+        pytest.param("q squat 3x4 90", id="a letter in front"),
+        pytest.param("bench (zigzag) 3x4 70", id="an unknown word in brackets"),
+        pytest.param("half bench 3x4 70", id="a part of the way"),
+        pytest.param("partial rdl 3x8 90", id="partial reps"),
+        pytest.param("band front raise 3x14", id="a band instead of the weight"),
+        pytest.param("one arm dips 3x3", id="half of the body's means"),
+        pytest.param("block snatch 3x2 50", id="blocks to stand on"),
+        pytest.param("ab bc cd de ef 3x8 30kg", id="a name of five unknown words"),
+    ],
+)
+def test_what_may_make_another_lift_of_a_name_is_asked_about(text: str) -> None:
+    assert isinstance(read(text, situation(), KNOWN), Asked)
+
+
+@pytest.mark.parametrize(
     ("text", "exercises"),
     [
         pytest.param("press leg 3x10 90", {"leg press"}, id="words in another order"),
@@ -66,6 +86,16 @@ def test_a_name_that_settles_nothing_is_asked_about(head: str) -> None:
         pytest.param("squat 3x5 100 paused", {"barbell back squat"}, id="behind the numbers it is a note"),
         pytest.param("single arm pushdown 3x12 15", {"triceps pushdown"}, id="one side at a time is the same lift"),
         pytest.param("legs squat 3x5 100", {"barbell back squat"}, id="a heading in front of its first lift"),
+        pytest.param("incline (db) 3x9 26", {"incline dumbbell bench press"}, id="a bracket behind the name"),
+        pytest.param("squat with 3s pause 3x3 90", {"pause squat"}, id="how long the pause is"),
+        pytest.param("3s pause squat 3x3 90", {"pause squat"}, id="how long it is, in front"),
+        pytest.param("sa cable row 3x11 24", {"seated cable row"}, id="the cable that was said stays"),
+        pytest.param("hammer strength press 3x9 45", {"machine chest press"}, id="the machine among several"),
+        pytest.param("strait arm pd 3x13 24", {"straight-arm pulldown"}, id="straight, spelt by ear"),
+        pytest.param("banded squat 3x5 100", {"barbell back squat"}, id="a band on a loaded bar"),
+        pytest.param("squat w belt 3x5 130", {"barbell back squat"}, id="a belt that is worn"),
+        pytest.param("bench with new shoes 3x6 80", {"barbell bench press"}, id="what it is done with is a remark"),
+        pytest.param("squat on monday 3x5 100", {"barbell back squat"}, id="a day is no place"),
     ],
 )
 def test_words_beside_a_name(text: str, exercises: set[str]) -> None:
