@@ -42,6 +42,8 @@ PERHAPS = frozenset(
     ("maybe", "perhaps", "possibly", "vielleicht", "quizás", "quizá", "peut-être", "forse", "misschien", "może",
      "talvez", "может", "kanske")
 )  # fmt: skip
+BEHIND_OR = frozenset((K.FILLER, K.ASKS, K.NOTE, K.PLAIN, K.ONLY, K.RESERVE_LEFT))
+REACH_OF_OR = 4
 SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "på", "sur", "auf", "su", "por", "within"))
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
@@ -69,9 +71,18 @@ class NumberChunks(TimesChunks):
             adds_up = before.text == "plus" and self._adds_up(piece)  # "135 plus 20 x 5"
             if adds_up or before.text in OR:  # "100 for 5 or 6"
                 return True
-        if before.text in PERHAPS and self.out.found:
+        if self.out.found and (before.text in PERHAPS or self._follows_or()):
             return True
         return piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER
+
+    def _follows_or(self) -> bool:
+        """ "5 or was it 6", "80x8 or maybe only 7"."""
+        at = self.at - 1
+        while at > max(0, self.at - 1 - REACH_OF_OR) and self.kinds[at] in BEHIND_OR:
+            if self.pieces[at].text in OR:
+                return True
+            at -= 1
+        return at >= 0 and self.pieces[at].text in OR and self.at - at > 1
 
     def _adds_up(self, piece: Piece) -> bool:
         """Whether a number behind "plus" may be a load put on the one before it."""

@@ -113,7 +113,7 @@ def _meant(told: Told, part: Part, named: ExerciseName | None) -> Sequence[SetRe
         return sets_of(Part(named=named), told.context)
     if part.both:
         return two_latest(told.context)
-    return run_of_it(told.context) if told.plural or part.whole else latest_of_it(told.context)
+    return run_of_it(told.context)
 
 
 def with_name(done: SetDone, new: NewName) -> SetDone:

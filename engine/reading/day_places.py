@@ -61,12 +61,14 @@ def between_name_and_number(pieces: list[Piece], at: int) -> bool:
     while ahead < min(len(pieces), at + MOST_VERBS) and pieces[ahead].text in TELLING_WHAT_WAS:
         ahead += 1
     behind = pieces[ahead].kind if ahead < len(pieces) else None
-    named = at - 1 - (at > 1 and pieces[at - 1].text in ON_A_DAY)
+    named = at - 1 - (at > 1 and (pieces[at - 1].text in ON_A_DAY or pieces[at - 1].kind is K.COLON))
     return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
 
 
 def opens_a_clause(pieces: list[Piece], at: int) -> bool:
-    """ "mon squat 3x5 100, tue bench 3x8 60": behind the sets of another day, with a lift and its numbers behind it."""
+    """ "mon squat 3x5 100, tue bench 3x8 60": behind the sets of another day, with a lift and its numbers behind it;
+    "squat yesterday 100x3, today 105x3": with numbers alone, where another day was told.
+    """
     before = at - 1
     while before > 0 and pieces[before].kind is K.FILLER:
         before -= 1
@@ -76,9 +78,11 @@ def opens_a_clause(pieces: list[Piece], at: int) -> bool:
     while ahead < len(pieces) and pieces[ahead].kind in (K.COLON, K.FILLER, K.DASH):
         ahead += 1
     behind = [piece.kind for piece in pieces[ahead : ahead + 1 + NEAR]]
-    return behind[:1] == [K.NAME] and K.NUMBER in behind
+    dated = behind[:1] == [K.NUMBER] and K.TIMES in behind and any(one.kind in DAYS for one in pieces[:before])
+    return dated or (behind[:1] == [K.NAME] and K.NUMBER in behind)
 
 
+DAYS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO))
 PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.DASH, K.OTHER_SIGN, K.THEN, K.AND))
 NEAR = 4
 

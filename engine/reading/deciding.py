@@ -30,6 +30,7 @@ from engine.reading.kinds import K
 from engine.reading.names import exercises_meant
 from engine.reading.pieces import Role
 from engine.reading.plain_entries import PlainNumbers, plain_numbers
+from engine.reading.planned_sets import sets_of_the_plan
 from engine.reading.segments import Entry
 from engine.reading.shape_plain import NotPlain
 from engine.reading.values import Context, Doubt, Reading
@@ -80,6 +81,8 @@ def part_of(
     """
     if len(entry.pieces) > MOST_NUMBERS_OF_A_LIFT and _is_endless(entry):
         return Part((), Doubt.NO_REPS, entry.phrase, "more numbers than one exercise can have", entry=entry)
+    if entry.by_the_plan and not entry.has_numbers:
+        return _by_the_plan(entry, context, catalogue)
     plain = _plain_numbers(entry)
     if plain is not None:
         try:
@@ -87,6 +90,14 @@ def part_of(
         except NotPlain:
             pass
     return _part(entry, _chunks_of(entry), None, context, catalogue, before)
+
+
+def _by_the_plan(entry: Entry, context: Context, catalogue: Catalogue) -> Part:
+    """ "bench as planned" beside lifts that tell their numbers."""
+    sets = sets_of_the_plan(entry.names, context, catalogue)
+    if not sets:
+        return Part((), Doubt.NO_REPS, entry.phrase, "nothing of it is planned; send its sets", entry=entry)
+    return Part((Reading(sets, 1.0),), None, entry.phrase, "as planned", entry=entry)
 
 
 def _part(

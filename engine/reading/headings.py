@@ -33,6 +33,10 @@ def without_headings(pieces: list[Piece]) -> list[Piece]:
     while at < len(pieces):
         piece = pieces[at]
         end = _numbered_line(pieces, at) if line_start else at
+        if line_start and end == at and _may_be_rounds(pieces, at):
+            out.append(piece._replace(kind=K.UNCLEAR))  # "superset 3 bench 60x8, row 50x10": the third, or three times
+            at += 2
+            continue
         if end > at:
             at = end
             line_start = False
@@ -92,5 +96,25 @@ def _numbered_line(pieces: list[Piece], at: int) -> int:
     while end < len(pieces) and pieces[end].kind in BEHIND_A_HEADING:
         end += 1
     after = pieces[end].kind if end + 1 < len(pieces) else None
-    named = after is K.NAME and (pieces[end - 1].kind is K.COLON or pieces[at].text in NUMBERED_WORDS)
-    return end if named or after in (K.LINE, K.DATE) else at
+    told = pieces[end - 1].kind is K.COLON or pieces[at].text in NUMBERED_WORDS or _counts_its_sets(pieces, end)
+    return end if (told and after is K.NAME) or after in (K.LINE, K.DATE) else at
+
+
+def _counts_its_sets(pieces: list[Piece], at: int) -> bool:
+    """ "superset 2 bench 60 8 8 8": the lift tells more than one set of its own."""
+    numbers = 0
+    for piece in pieces[at + 1 :]:
+        if piece.kind in (K.NAME, K.LINE):
+            break
+        numbers += piece.kind is K.NUMBER
+    return numbers >= NUMBERS_OF_SETS
+
+
+NUMBERS_OF_SETS = 3
+"""A load and the reps of two sets, or sets, reps and a load."""
+
+
+def _may_be_rounds(pieces: list[Piece], at: int) -> bool:
+    """Whether "superset 3" stands right in front of a lift."""
+    numbered = pieces[at].kind is K.SUPERSET and [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.NUMBER, K.NAME]
+    return numbered and pieces[at + 1].role is Role.BARE

@@ -27,6 +27,7 @@ from engine.reading.scales import (
     tells_tempo,
     tempo,
 )
+from engine.reading.spans import may_hold_spans, past_a_span
 from engine.values.load import Unit
 
 LEAST_BODY_WEIGHT = 35
@@ -42,6 +43,8 @@ def without_marks(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     sets taken out.
     """
     left = without_asides(pieces, kinds)
+    if K.SETS in kinds:
+        left = _without_places(left)
     if left is not pieces:
         kinds = kinds_of(left)
     return without_labels(left) if left and may_hold_labels(left, kinds) else left
@@ -54,7 +57,8 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     if not kinds.isdisjoint(EFFORT_WORDS):
         pieces = with_efforts(pieces)
     rated = not kinds.isdisjoint(RATING) and not kinds.isdisjoint(RATED)
-    if rated or not kinds.isdisjoint(BESIDE_WORDS) or holds_odd_numbers(pieces, kinds):
+    beside = rated or not kinds.isdisjoint(BESIDE_WORDS) or holds_odd_numbers(pieces, kinds)
+    if beside or may_hold_spans(pieces, kinds):
         pieces = _beside(pieces)
     return pieces
 
@@ -267,6 +271,9 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(piece))
         return at + 2
     after = at + 1 + (kind_at(pieces, at + 1) in (K.COLON, K.EQUALS))
+    if piece.kind is K.SETS and _names_several(pieces, at, out):
+        out.append(pieces[at + 1]._replace(role=Role.SETS, told=FIRST_OF_SEVERAL))
+        return at + 2
     if piece.kind is K.SETS and out and out[-1].kind is K.ORDINAL:
         out.append(piece)  # "2nd set: 9 reps"
         return at + 1
@@ -281,6 +288,34 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return after + 1
     out.append(piece)
     return at + 1
+
+
+def _names_several(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "sets 2 & 3 10 reps", "sets 1-3: 80x8": which sets they were, and no counts."""
+    behind = [piece.kind for piece in pieces[at + 1 : at + 5]]
+    counted = bool(out) and out[-1].kind is K.NUMBER  # "3 sets 8-10"
+    if counted or behind[:3] not in SEVERAL or len(behind) < len(SEVERAL[0]) + 1:
+        return False
+    first, last = pieces[at + 1], pieces[at + 3]
+    bare = first.role is last.role is Role.BARE
+    return bare and first.value < last.value <= MOST_PLACES_NAMED and behind[3] not in (K.TIMES, K.REPS, K.AT, K.SLASH)
+
+
+def _without_places(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with a sign of doubt for "sets 2 and 3": whether there was a first one is not told."""
+    out: list[Piece] = []
+    at = 0
+    while at < len(pieces):
+        named = pieces[at].kind is K.NUMBER and pieces[at].told == FIRST_OF_SEVERAL
+        out.append(pieces[at]._replace(kind=K.UNCLEAR) if named else pieces[at])
+        at += 3 if named else 1
+    return out
+
+
+FIRST_OF_SEVERAL = 1
+SEVERAL = ([K.NUMBER, K.AND, K.NUMBER], [K.NUMBER, K.DASH, K.NUMBER], [K.NUMBER, K.FILLER, K.NUMBER])
+MOST_PLACES_NAMED = 6
+"""Nobody tells of a seventh set by its place. Common practice, no source."""
 
 
 def _is_a_place(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
@@ -417,6 +452,12 @@ def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind a number that may be a tempo, a time or shared reps by how it is written."""
     piece = pieces[at]
+    if piece.role is Role.SECONDS and piece.value >= LONGEST_HOLD and _tells_how_long(pieces, at + 1):
+        out.append(aside(piece))
+        return at + 1
+    if piece.role is Role.BARE and (behind_span := past_a_span(pieces, at, out)):
+        out.append(aside(piece))
+        return behind_span
     if piece.role is Role.BARE:
         behind_tempo = behind_bare_tempo(pieces, at, out)
         if behind_tempo > at:
@@ -427,6 +468,17 @@ def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         piece = _shared_reps(piece, pieces, at)
     out.append(piece)
     return at + 1
+
+
+def _tells_how_long(pieces: list[Piece], at: int) -> bool:
+    """ "10 min of cycling", "15 min on the bike"."""
+    while at < len(pieces) and pieces[at].kind in (K.OF, K.FILLER, K.WITH):
+        at += 1
+    return kind_at(pieces, at) is K.UNRELATED
+
+
+LONGEST_HOLD = 300
+"""Seconds; from here on a time is no hold. Common practice, no source."""
 
 
 def _plain_or_no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:

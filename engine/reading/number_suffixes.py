@@ -14,6 +14,9 @@ from engine.values.load import Unit
 
 CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
 """Signs in words that never say "so many times" at the end."""
+PER_CENT = frozenset(("percent", "pct", "prozent", "procent", "процентов", "процента", "процент"))
+PER = frozenset(("per", "pour", "por"))
+CENT = frozenset(("cent", "ciento", "cento"))
 COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 
 
@@ -29,6 +32,8 @@ class NumberSuffixes(DecimalCommas):
             return self._with_sign_suffix(piece, at, after)
         if after.shape is not Shape.WORD:
             return piece, at
+        if (share := self._behind_per_cent(at, after)) > at:
+            return piece._replace(role=Role.NOT_A_SET, end=self.tokens[share - 1].end, text="%"), share
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             return self._with_letter(piece, at, after)
         kind = self._unit_behind(piece, at, after)
@@ -38,6 +43,13 @@ class NumberSuffixes(DecimalCommas):
         if kind is K.MINUTES:
             return self._with_seconds(counted, at + 1)
         return counted, self._behind_second_unit(at + 1)
+
+    def _behind_per_cent(self, at: int, after: Token) -> int:
+        """The place behind "percent", "per cent"; `at` where neither stands there."""
+        if after.text in PER_CENT:
+            return at + 1
+        behind = self._token(at + 1) if after.text in PER else None
+        return at + 2 if behind is not None and behind.text in CENT else at
 
     def _unit_behind(self, piece: Piece, at: int, after: Token) -> K | None:
         """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
@@ -142,7 +154,7 @@ class NumberSuffixes(DecimalCommas):
     def _with_sign_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         if after.text == "#" and after.glued:
             return piece._replace(role=Role.LOAD, unit=Unit.LB, end=after.end), at + 1
-        if after.text in "%°" and after.glued:
+        if after.text == "%" or (after.text == "°" and after.glued):
             text = after.text if after.text == "%" else f"{piece.text}{after.text}"
             return piece._replace(role=Role.NOT_A_SET, end=after.end, text=text), at + 1
         letter = self._token(at + 1)

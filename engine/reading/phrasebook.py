@@ -96,7 +96,7 @@ def phrasebook() -> Phrasebook:
 LEAD_CUES = ("lead", "wish", "doing")
 
 
-FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout", "taken", "swapend")
+FREE_CUES = ("lasttime", "history", "insteadof", "instead", "leave", "leftout", "taken", "swapend", "goesout")
 
 
 MENDED_CUES = (

@@ -14,6 +14,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, Outcome, Planned
 from engine.values.exercise import Loading
+from engine.values.ids import ExerciseName
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.plan import Metres, Reps, Seconds
 from engine.values.sets import SetDone
@@ -28,7 +29,7 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
     named = [narrowed(piece.names, context)[0] for piece in pieces if piece.kind is K.NAME]
     exercise = named[0] if named else context.doing
     if len(set(named)) > 1:
-        return _ask_which() if _is_one_of_several(pieces) else None
+        return _several_by_the_plan(pieces, context, catalogue)
     slot = next((one for one in context.plan if one.exercise == exercise), None)
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     if exercise is None or slot is None:
@@ -42,18 +43,26 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
     return Logged(changed, why="as planned, with what was said changed") if changed else _ask_which()
 
 
-def _is_one_of_several(pieces: Sequence[Piece]) -> bool:
-    """ "bench as planned, then row 62.5 10 10 9": one lift by the plan, another with numbers of its own."""
-    at = next(at for at, piece in enumerate(pieces) if piece.kind is K.PLANNED)
-    name = next((back for back in range(at - 1, -1, -1) if pieces[back].kind is K.NAME), -1)
-    between = {piece.kind for piece in pieces[name + 1 : at]}
-    kinds = [piece.kind for piece in pieces]
-    counted = K.NUMBER in kinds and K.LINE not in kinds
-    return name >= 0 and counted and between.isdisjoint((K.NUMBER, K.LINE, K.COMMA, K.THEN, K.STOP))
+def _several_by_the_plan(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Logged | None:
+    """ "bench and squat as planned"; None where other words or numbers stand there, which tell each lift apart."""
+    if not {piece.kind for piece in pieces} <= LISTING:
+        return None
+    lifts = [sets_of_the_plan(piece.names, context, catalogue) for piece in pieces if piece.kind is K.NAME]
+    return Logged(tuple(one for sets in lifts for one in sets), why="as planned") if all(lifts) else None
+
+
+LISTING = frozenset((K.NAME, K.PLANNED, K.COMMA, K.AND, K.THEN, K.LINE, K.FILLER, K.BOTH, K.STOP))
 
 
 def _ask_which() -> Asked:
     return Asked("What was different from the plan? Write the sets out, for instance 3x8 60.", (), Doubt.NUMBERS)
+
+
+def sets_of_the_plan(names: Sequence[ExerciseName], context: Context, catalogue: Catalogue) -> tuple[SetDone, ...]:
+    """The sets that are planned of the lift meant; empty where none are, or where the plan leaves a number open."""
+    exercise = narrowed(tuple(names), context)[0] if names else None
+    slot = next((one for one in context.plan if one.exercise == exercise), None)
+    return tuple(_planned_sets(slot, context, catalogue) or ()) if slot is not None else ()
 
 
 def _planned_sets(slot: Planned, context: Context, catalogue: Catalogue) -> list[SetDone] | None:

@@ -6,6 +6,8 @@ from collections import Counter
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.announced import with_announced
+from engine.reading.company import with_company
 from engine.reading.counts_misspelt import with_counts_mended
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.days_misspelt import with_days_mended
@@ -78,6 +80,10 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
     if K.UNRELATED in kinds:
         pieces = _with_rows(pieces, catalogue)
+    if K.FILLER in kinds and K.TIMES in kinds:
+        pieces = with_announced(pieces)
+    if K.OTHERS in kinds and K.WITH in kinds:
+        pieces = with_company(pieces)
     pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
     if K.MISS in kinds:
         pieces = with_tries(pieces)

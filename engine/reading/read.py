@@ -23,6 +23,7 @@ from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passe
 from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.planned_sets import as_planned
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
+from engine.reading.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
@@ -187,23 +188,30 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
 
 def _talk(
     pieces: list[Piece], prepared: Prepared, context: Context, catalogue: Catalogue, pain: bool
-) -> NoSets | Asked:
-    """Talk; a set line with a question mark behind it is asked about, "rdl 3x8 80?", or unread if it makes none."""
+) -> NoSets | Asked | Logged:
+    """Talk; a set line with a question mark or a question behind it is asked about, "rdl 3x8 80?", or unread if it
+    makes none.
+    """
     kinds = [piece.kind for piece in pieces]
     marked = any(a is K.NUMBER and b is K.QUESTION for a, b in pairwise(kinds))
     several = K.TIMES in kinds or kinds.count(K.NUMBER) > 1 or kinds[0] is K.NAME
     doubted = kinds[0] in (K.NAME, K.NUMBER) and marked and several and not set(kinds) & TALKING
-    if not doubted:
+    told, wondered = sets_before_a_question(pieces)
+    if not doubted and not told:
         return NoSets(pain=pain, why="talk: a question, a plan, a story or somebody else's lift")
-    bare = [piece for piece in pieces if piece.kind is not K.QUESTION]
+    bare = told or [piece for piece in pieces if piece.kind is not K.QUESTION]
     meant = _read_pieces(bare, prepared, context, catalogue)
     readings = _readings(meant) if isinstance(meant, Asked | Logged) else ()
     whole = bool(readings) and all(one.load is not None for reading in readings for one in reading.sets)
     if isinstance(meant, Asked) and whole:
         return meant
+    if isinstance(meant, Logged) and whole and is_a_request(wondered, prepared.cleaned):
+        return meant
     if isinstance(meant, Logged) and whole and not meant.unread and not meant.days:
         asked = question_of(Doubt.WHETHER, "", readings)
         return Asked(asked, readings, Doubt.WHETHER, "", meant.on, meant.note, pain)
+    if told:
+        return NoSets(pain=pain, why="talk: a question about sets")
     return NoSets(pain, (Unread(prepared.cleaned.strip(), DOUBTED),), DOUBTED)
 
 
@@ -279,7 +287,7 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
     typed = as_typed(part.term, prepared)
     if tells_a_change_of_weight(prepared):
         return NoSets(pain, (), "how what she weighs has changed")
-    if part.doubt is Doubt.EXERCISE and part.entry is not None and any(p.kind in ELSEWHERE for p in part.entry.pieces):
+    if part.doubt is Doubt.EXERCISE and part.entry is not None and _is_elsewhere(part.entry):
         return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
     if part.doubt is Doubt.EXERCISE and K.NAME not in prepared.told and shown.endswith("?") and _wonders(prepared):
         return NoSets(pain, (), "a question about numbers, and no exercise named or in hand")
@@ -329,6 +337,14 @@ def _wonders(prepared: Prepared) -> bool:
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH, K.LINE, K.THEN))
 WONDERING = frozenset((K.PLAIN, K.NOTE, K.ASKS, K.FILLER, K.FUTURE, K.OTHERS))
 ELSEWHERE = frozenset((K.PLAIN, K.UNRELATED, K.FAR, K.PLATE))
+
+
+def _is_elsewhere(entry: Entry) -> bool:
+    """Words of other things beside the numbers, and no load with its reps: "pulled 140x5 while they watched"."""
+    kinds = {piece.kind for piece in entry.pieces}
+    told = [piece.kind for piece in entry.pieces if piece.kind is not K.FILLER]
+    paired = told[:3] == [K.NUMBER, K.TIMES, K.NUMBER]
+    return not kinds.isdisjoint(ELSEWHERE) and not (paired and kinds.isdisjoint((K.UNRELATED, K.FAR, K.PLATE)))
 
 
 def _is_whole_set(part: Part) -> bool:

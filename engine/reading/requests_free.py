@@ -1,7 +1,7 @@
 """Requests told in no fixed order: the words that make them stand anywhere in a short sentence.
 
 skip    = LEAVE name ... OUT | name ... SKIP | NOT name TODAY
-swap    = [ name ] INSTEAD-OF name ... [ name ] | "rather" name "than" name | name ... name "instead"
+swap    = name OUT name IN | [ name ] INSTEAD-OF name ... [ name ] | "rather" name "than" name | name ... name "instead"
 history = name and LAST-TIME, asked or on their own | name HISTORY
 done    = the gym, the session, I  FINISHED
 repeat  = AGAIN words around it, with at most one number of sets
@@ -202,6 +202,9 @@ def _swap(
         return _instead_of_this(phrase, named[0], context, book)
     if len(named) != 2:
         return None
+    leaving = _out_for_another(pieces, named, book)
+    if leaving is not None:
+        return Act("swap", exercise=_exercise(leaving[0], context), to=_exercise(leaving[1], context))
     words = set(phrase.split())
     asked = any(piece.kind is K.ASKS and not _asks_leave(piece, phrase, book) for piece in pieces)
     asked = asked or not words.isdisjoint(PAST)
@@ -218,6 +221,17 @@ def _swap(
     if new is None or new.names == old.names:
         return None
     return Act("swap", exercise=_exercise(old, context), to=_exercise(new, context))
+
+
+def _out_for_another(pieces: Sequence[Piece], named: Sequence[Piece], book: Phrasebook) -> tuple[Piece, Piece] | None:
+    """ "squat out, leg press in": the lift that goes and the one that comes; None where other words stand there."""
+    told = [spoken(piece.text) for piece in pieces if piece.kind not in (K.NAME, K.COMMA, K.AND, K.STOP, K.THEN)]
+    out, into = book.cues["goesout"], book.cues["comesin"]
+    if len(told) != len(named) or named[0].names == named[1].names:
+        return None
+    if told[0] in out and told[1] in into:
+        return named[0], named[1]
+    return (named[1], named[0]) if told[0] in into and told[1] in out else None
 
 
 PAST = frozenset(("did", "done", "was", "were", "went", "used", "had", "not"))

@@ -83,6 +83,8 @@ class Entry:
     """Its number stood in front of its name: "10 push ups"."""
     bare: bool = False
     """A name that stands alone on its line, and no number with it."""
+    by_the_plan: bool = False
+    """A name with "as planned" behind it, among others that tell their numbers."""
 
     @property
     def has_numbers(self) -> bool:
@@ -189,7 +191,10 @@ class Segmenter:
 
     def _is_bare(self, entry: Entry) -> bool:
         entry.bare = bool(entry.names) and all(piece.kind in SIGNS for piece in entry.pieces)
-        return entry.bare and any(other.has_numbers for other in self.entries)
+        entry.by_the_plan = K.PLANNED in self.told and any(piece.kind is K.PLANNED for piece in entry.pieces)
+        return (entry.bare or (entry.by_the_plan and bool(entry.names))) and any(
+            other.has_numbers for other in self.entries
+        )
 
     def _days(self, clause: Clause) -> None:
         for piece in clause.pieces:
@@ -234,11 +239,24 @@ class Segmenter:
             self.current = Entry(unknown=unknown, day=self.day, no_day=self.no_day)
             self.entries.append(self.current)
         self.day_alone = self.day_alone and not clause.counts
+        if clause.counts and self._is_of_another_day():
+            self._goes_on_another_day()
         target = self.current or self.lead
         target.day, target.no_day = target.day or self.day, target.no_day or self.no_day
         if clause.cut is not None:
             target.pieces.append(clause.cut)
         target.pieces += clause.pieces
+
+    def _is_of_another_day(self) -> bool:
+        """ "squat yesterday 100x3, today 105x3": the day last told is another one than that of the sets before."""
+        current = self.current
+        return current is not None and current.has_numbers and current.day is not None and self.day != current.day
+
+    def _goes_on_another_day(self) -> None:
+        """Opens the same lift for the numbers of that day."""
+        before = self.current
+        if before is not None:
+            self._open(before.names, before.phrase)
 
     def _unknown_head(self, clause: Clause) -> str:
         """The unknown words in front of the clause's first number; empty where none stand there, or where they are

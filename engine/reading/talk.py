@@ -26,6 +26,7 @@ from engine.reading.talk_clauses import (
 from engine.reading.talk_counts import counts_other_things
 from engine.reading.talk_targets import is_result, target_of, tells_reps_alone, with_target
 
+OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "of"))
 POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
@@ -33,7 +34,7 @@ LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "be
 REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
 CUES = (
     AHEAD
-    | {K.PLAIN}
+    | {K.PLAIN, K.FILLER, K.NOTE}
     | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT, K.NOT_DATE, K.HEADING, K.DENY}
 )
 
@@ -99,6 +100,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             plans = _goes_on_planning(plans, clauses[place - 1], clause)
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
             kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
+            kept = _in_doubt(kept) if kept and _tells_another_way(clause) else kept
             target = [] if plans else target_of(clause)
             plans = plans or _opens_plans(clause)
             named = _name_for_what_was_done(clause)
@@ -106,6 +108,12 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             continue
         kept += _in_doubt(clause) if _is_doubtful(clause, place, wished) else clause
     return kept
+
+
+def _tells_another_way(clause: list[Piece]) -> bool:
+    """ "80x8, or was it 7": what was told before may be otherwise."""
+    words = [piece.text for piece in clause if piece.kind not in CLAUSE_ENDS]
+    return words[:1] != [] and words[0] in OR and counted(clause) > 0
 
 
 def _is_doubtful(clause: list[Piece], place: int, wished: bool) -> bool:
@@ -250,10 +258,13 @@ PERHAPS = frozenset(
 
 def _somebody_did(ahead: list[Piece]) -> bool:
     """ "paul squatted 150x5": an unknown subject in front of a lift told as a verb."""
-    for subject, verb in pairwise(ahead):
-        if subject.kind is K.PLAIN and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
+    told = [piece for piece in ahead if piece.kind is not K.ONLY]  # "paul just squatted 150x5"
+    for subject, verb in pairwise(told):
+        if _is_somebody(subject) and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
             return True
     told = ahead[1:] if ahead and ahead[0].kind in (K.COMMA, K.AND, K.THEN) else ahead
+    if [piece.kind for piece in told[:3]] == [K.PLAIN, K.AND, K.PLAIN]:
+        told = told[2:]  # "anna and lisa did 5x5"
     return len(told) > 1 and told[1].text == "did" and _is_somebody(told[0])
 
 

@@ -145,12 +145,15 @@ def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
     """ "gym closes at 9 so only bench 3x8 80": a reason, then a lift and its sets."""
     told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY, K.NOTE)]
     ahead = [piece.kind for piece in sentence[:at]]
+    if K.OTHERS in ahead and ABOUT_OTHERS.issuperset(ahead):
+        return told[:2] == [K.NAME, K.NUMBER] and K.TIMES in told  # "my kid was sick so only bench 3x8 80"
     paired = told[:2] == [K.NUMBER, K.TIMES] and counts_other_things(sentence[:at], ahead)
     return (
         (paired or told[:1] == [K.NAME]) and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
     )
 
 
+ABOUT_OTHERS = frozenset((K.OTHERS, K.FILLER, K.PLAIN, K.NOTE, K.UNRELATED, K.COMMA))
 ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))
 
 

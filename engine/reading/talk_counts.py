@@ -1,6 +1,7 @@
 """Numbers that count or name other things than sets: people, machines, hours, weeks, dumbbells owned.
 
 thing    = NUMBER [ MORE ] ( plural word | person | [ name ] FIXTURE )     "3 guys", "2 squat racks"
+people   = NUMBER "of" PEOPLE                                              "2 of us fit on it"
 fixture  = ( name | word ) NUMBER [ "and" NUMBER ] [ "is" ] TAKEN          "bench 3 is free", "machine 7 broken"
 hour     = ( SINCE | UNTIL ) NUMBER                                        "up since 5", "gym until 7"
 often    = NUMBER "x" "a" week                                             "squat 3x a week"
@@ -25,7 +26,10 @@ MOST_THINGS = 30
 source.
 """
 OWNED = frozenset((K.DUMBBELL, K.BARBELL, K.KETTLEBELL, K.PLATE, K.BAR, K.MACHINE, K.PIN))
+THINGS = frozenset((K.OTHERS, K.UNRELATED, K.MINUTES, K.SECONDS))
 LAST_HOUR = 24
+LONGEST_HOLD = 300
+"""Seconds; from here on a time is no hold. Common practice, no source."""
 OTHER_COUNTS = frozenset((Role.NOT_A_SET, Role.SECONDS))
 BEFORE_A_FIXTURE = frozenset((K.NAME, K.MACHINE, K.PLAIN, K.CABLE, K.UNRELATED))
 
@@ -37,7 +41,7 @@ def counts_other_things(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
     numbers = [at for at, kind in enumerate(kinds) if kind in COUNTED]
     if not numbers:
         return False
-    if _is_fixture(clause, numbers) or _is_owned(clause, kinds):
+    if _is_fixture(clause, numbers) or _is_owned(clause, kinds) or _shares_fixtures(clause, numbers):
         return True
     return _one_counts(clause, kinds, numbers)
 
@@ -47,6 +51,8 @@ def _one_counts(clause: Sequence[Piece], kinds: Sequence[K], numbers: Sequence[i
     if len(left) != 1:
         return False
     at = left[0]
+    if clause[at].role is Role.SECONDS and clause[at].value >= LONGEST_HOLD and K.NAME not in kinds:
+        return at + 1 < len(clause) and clause[at + 1].kind in (K.PLAIN, K.UNRELATED)  # "then a 20 min drive"
     if clause[at].role is Role.TIMES:
         return at + 1 < len(clause) and _word(clause[at + 1]) in phrasebook().cues["often"]
     if _counts_fixtures(clause, at) or _is_hour(clause, at) or _is_span(clause, at, kinds):
@@ -70,11 +76,14 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
         return True
     if after is None or not bare:
         return False
-    if after.kind is K.MORE and at + 2 < len(clause):
-        after = clause[at + 2]
+    behind = clause[at + 2] if at + 2 < len(clause) else after
+    if after.kind is K.OF:
+        return _word(behind) in phrasebook().cues["people"]
+    if after.kind is K.MORE:
+        after = behind
     few = clause[at].value <= MOST_THINGS
     plural = few and after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
-    return plural or after.kind in (K.OTHERS, K.UNRELATED) or _word(after) in phrasebook().cues["things"]
+    return plural or after.kind in THINGS or _word(after) in phrasebook().cues["things"]
 
 
 def _counts_fixtures(clause: Sequence[Piece], at: int) -> bool:
@@ -87,6 +96,14 @@ def _counts_fixtures(clause: Sequence[Piece], at: int) -> bool:
     return (
         clause[at].role is Role.BARE and behind < len(clause) and _word(clause[behind]) in phrasebook().cues["fixture"]
     )
+
+
+def _shares_fixtures(clause: Sequence[Piece], numbers: Sequence[int]) -> bool:
+    """ "3 benches for 40 lifters"."""
+    if len(numbers) != 2 or numbers[1] + 1 >= len(clause) or not _counts_fixtures(clause, numbers[0]):
+        return False
+    between = [piece.kind for piece in clause[numbers[0] + 1 : numbers[1]]]
+    return K.FOR in between and clause[numbers[1] + 1].kind in (K.PLAIN, K.OTHERS)
 
 
 def _is_fixture(clause: Sequence[Piece], numbers: Sequence[int]) -> bool:

@@ -2,12 +2,14 @@
 
 line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name    tom: bench 3x8 60
      | ... LIFT-ING ...         a lift told as a habit                                 still squatting 100 for 5
+     | a statement, or somebody who did better (`statements.py`)                        30 sec plank is boring
 """
 
 from __future__ import annotations
 
 from engine.reading.kinds import K
 from engine.reading.prepare import Prepared
+from engine.reading.statements import beaten_by, is_a_statement, may_count_others
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 
@@ -17,9 +19,14 @@ SHORTEST, LONGEST = 3, 14
 
 def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
-    if _is_a_habit(prepared) or _is_an_invitation(prepared):
-        return _asked_if_done(logged, prepared)
-    name = _named(prepared, context)
+    if (
+        prepared.cleaned.lower().startswith(NEXT_UP)
+        or _is_a_habit(prepared)
+        or _is_an_invitation(prepared)
+        or _is_stated(prepared)
+    ):
+        return asked_if_done(logged, prepared)
+    name = _named(prepared, context) or _who_did_better(prepared)
     if not name or logged.days or "\n" in prepared.cleaned.strip():
         return logged
     label = label_of(logged.sets)
@@ -32,6 +39,22 @@ def _is_a_habit(prepared: Prepared) -> bool:
     """ "still squatting 100 for 5" may tell what she can do; "benching 60x8 today" tells of a set."""
     told = any(piece.kind is K.NAME and piece.text.endswith(HABIT) for piece in prepared.spoken)
     return told and TODAY.isdisjoint(prepared.told)
+
+
+def _may_be_ahead(prepared: Prepared) -> bool:
+    return prepared.cleaned.lower().startswith(NEXT_UP) or _is_an_invitation(prepared)
+
+
+def _is_stated(prepared: Prepared) -> bool:
+    if K.PLAIN in prepared.told and may_count_others(prepared.spoken):
+        return True
+    return K.ASKS in prepared.told and is_a_statement(prepared.spoken)
+
+
+def _who_did_better(prepared: Prepared) -> str:
+    """ "my sister beat me, 12 push ups": she, as typed; empty where nobody is told."""
+    who = beaten_by(prepared.spoken) if K.OTHERS in prepared.told else None
+    return prepared.cleaned[who.start : who.end] if who is not None else ""
 
 
 def _is_an_invitation(prepared: Prepared) -> bool:
@@ -50,13 +73,15 @@ ASKING_OTHERS = frozenset(
 )  # fmt: skip
 
 
-def _asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
+def asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
     label = label_of(logged.sets)
     said = f"Did you do that? {label}. Nothing is saved yet."
     done = (Reading(logged.sets, 1.0, label),)
     return Asked(said, done, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
 
 
+NEXT_UP = "next up:"
+"""At the head of a message it may announce a set as well as tell of one."""
 HABIT = ("squatting", "benching", "deadlifting")
 TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
 

@@ -32,7 +32,6 @@ def test_a_digit_in_question_is_no_number(text: str) -> None:
 
 
 NEVER_LOST = """
-{plan: barbell bench press 3 8 72} bench as planned, then pendlay row 62 10 9 => ask:
 {doing: barbell bench press} dropped to 57, 3x9 => barbell bench press 3×9 at 57 kg
 3 rds of 6 chins, 11 dips => chin-up 3×6; dip 3×11
 leg press 3x7, 145 bonnes sensations => leg press 3×7 at 145 kg

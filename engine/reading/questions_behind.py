@@ -1,0 +1,53 @@
+"""A question right behind whole sets, with nothing between: "bench 3x8 80 should i go up?".
+
+Whether the sets were done is asked, unless the question is a request, which speaks of a session under way ("what's
+next?"), or wonders at what was done ("how am i doing?").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken_words
+from engine.reading.pieces import Piece
+from engine.reading.tokens import tokenize
+
+COUNTED = frozenset((K.NUMBER, K.COUNT))
+NO_SETS_OF_HERS = frozenset(
+    (K.ASKS, K.FUTURE, K.TOMORROW, K.STORY, K.OTHERS, K.SAYING, K.NEVER, K.PLAIN, K.QUESTION, K.STOP, K.LINE)
+)
+LEAST_OF_SETS = 2
+
+
+def sets_before_a_question(pieces: Sequence[Piece]) -> tuple[list[Piece], Sequence[Piece]]:
+    """The pieces ahead of a question that ends the message, and the question; empty where none stands behind sets."""
+    first = next((at for at, piece in enumerate(pieces) if piece.kind is K.ASKS), 0) or _last_words(pieces)
+    ahead, behind = list(pieces[:first]), pieces[first:]
+    kinds = [piece.kind for piece in ahead]
+    told = kinds[:1] == [K.NAME] and K.TIMES in kinds and NO_SETS_OF_HERS.isdisjoint(kinds)
+    whole = told and len([kind for kind in kinds if kind in COUNTED]) >= LEAST_OF_SETS and "or" not in _texts(ahead)
+    asks = COUNTED.isdisjoint([piece.kind for piece in behind]) and K.NAME not in [piece.kind for piece in behind]
+    return (ahead, behind) if whole and asks else ([], ())
+
+
+def _last_words(pieces: Sequence[Piece]) -> int:
+    """The place of the words without a number that end in a question mark: "bench 3x8 80 ok?"."""
+    if not pieces or pieces[-1].kind is not K.QUESTION:
+        return 0
+    at = len(pieces) - 1
+    while at and pieces[at - 1].kind in (K.FILLER, K.NOTE):
+        at -= 1
+    return at
+
+
+def _texts(pieces: Sequence[Piece]) -> set[str]:
+    return {piece.text for piece in pieces}
+
+
+def is_a_request(question: Sequence[Piece], cleaned: str) -> bool:
+    """Whether the question asks for something that only makes sense in a session, or is asked about what was done."""
+    if not question:
+        return False
+    words = " ".join(word for word, _ in spoken_words(tokenize(cleaned[question[0].start :])))
+    return words in phrasebook().said or words in phrasebook().cues["wonders"]

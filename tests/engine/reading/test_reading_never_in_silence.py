@@ -1,0 +1,137 @@
+"""Numbers of other things, other people, other times: never a set; where they may be one, it is asked.
+
+What is a set and what is talk is common practice, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.catalogue.catalogue import catalogue
+from engine.reading import read
+from engine.reading.values import Logged
+from tests.engine.reading.saying import readings, said, situation, standing_after
+
+KNOWN = catalogue()
+NO_SETS = """
+3 benches for 40 lifters
+3 of us share it
+7 more minutes then i leave
+2 sessions left this month
+clara just squatted 92x4 beside me
+my spreadsheet has squat 4x3 at 95 today
+the template gives me bench 4x6 72
+mi app me da sentadilla 4x3 92
+almost deadlifted 152x3
+theoretically bench 5x3 92
+im idealfall, theoretisch bankdrücken 5x3 92
+watched the girls squat 92x4
+petra and jo did 4x6 52 on squat
+my phone died, 4 percent
+i squat 3 days a week
+my nephew and his friends did 4x6 52 on squat
+"""
+ASKED = """
+40 sec plank is dull
+4x6 squat is nasty
+kniebeuge 4x6 92 ist brutal
+my sister outlifted me, 14 push ups
+mein bruder hat mich besiegt, 14 liegestütze
+4 fellas on the bench
+squat 4x5 92 if memory serves
+bench 72x8, or was it 9
+bench 72x8 or was that 9
+bench 72x8 or maybe only 7
+squat 3x5 75 percent
+squat 3x5 75 %
+next up: bench 72x8
+superset 4 bench 62x8, pull ups 9
+bench 72x8 should i go heavier?
+bench 72x8 ok?
+{doing: barbell bench press; last: barbell bench press 72} sets 2 & 4 9 reps
+{doing: barbell bench press; last: barbell bench press 72} sets 2 to 3 9 reps
+"""
+RECORDED = """
+superset 3 bench 62 9 8 8 => barbell bench press 9 at 62 kg, 2×8 at 62 kg
+superset 3 bench 4x6 72, pull ups 9 => barbell bench press 4×6 at 72 kg; pull-up 9
+bench with my uncle 4x6 72 => barbell bench press 4×6 at 72 kg
+mit der freundin kniebeuge 4x5 92 => barbell back squat 4×5 at 92 kg
+my kid was up late so only bench 4x6 72 => barbell bench press 4×6 at 72 kg
+if someone asks: bench 4x6 72 => barbell bench press 4×6 at 72 kg
+bench 4x6 72 how am i doing? => barbell bench press 4×6 at 72 kg
+bench 4x6 72 what's next? => barbell bench press 4×6 at 72 kg
+{doing: barbell bench press} two done, 72x8 72x7 => barbell bench press 8 at 72 kg, 7 at 72 kg
+{doing: barbell bench press} did 3: 72x8, 72x8, 72x7 => barbell bench press 2×8 at 72 kg, 7 at 72 kg
+squat 4x5 92 after 3 weeks off => barbell back squat 4×5 at 92 kg
+squat 4x5 92 first time in 5 months => barbell back squat 4×5 at 92 kg
+squat 4x5 92 then home, 25 min drive => barbell back squat 4×5 at 92 kg
+after 12 min of cycling: squat 4x5 92 => barbell back squat 4×5 at 92 kg
+squat 4x5 92, 75 percent effort => barbell back squat 4×5 at 92 kg
+bench 72x8 is a new pr => barbell bench press 8 at 72 kg
+squat 5x5 week 3 92 => barbell back squat 5×5 at 92 kg
+"""
+BY_THE_PLAN = """
+{plan: barbell bench press 3 8 72} squat 4x5 92 // bench as planned // leg press 3x9 150 => barbell back squat 4×5 at 92 kg; barbell bench press 3×8 at 72 kg; leg press 3×9 at 150 kg
+{plan: barbell bench press 3 8 72} bench as planned, then pendlay row 62 10 9 => barbell bench press 3×8 at 72 kg; pendlay row 10 at 62 kg, 9 at 62 kg
+{plan: barbell bench press 3 8 72, barbell back squat 4 5 92} bench and squat as planned => barbell bench press 3×8 at 72 kg; barbell back squat 4×5 at 92 kg
+"""  # noqa: E501 — a message and its reading stand on one line
+
+
+def texts(table: str) -> list[str]:
+    """One message a line."""
+    return table.strip().splitlines()
+
+
+@pytest.mark.parametrize("text", texts(NO_SETS))
+def test_numbers_of_others_are_no_sets(text: str) -> None:
+    assert said(text) == "no sets"
+    assert said(text, situation("barbell bench press", last={"barbell bench press": "72"})) == "no sets"
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings("\n".join(f"{one} => " for one in texts(ASKED))))
+def test_what_may_be_no_set_is_asked(text, context, meant) -> None:
+    assert said(text, context).startswith("ask: ")
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(f"{RECORDED.strip()}{BY_THE_PLAN}"))
+def test_words_around_sets_cost_none(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+def test_a_line_by_a_plan_that_has_none_of_it_is_quoted() -> None:
+    outcome = read("squat 4x5 92\nbench as planned\nleg press 3x9 150", situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [one.text for one in outcome.unread] == ["bench as planned"]
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("squat yesterday was 92x3, today 97x3", [13, 14]),
+        ("squat: monday 92x3, wednesday 97x3", [10, 12]),
+        ("squat 92x3 monday, 97x3 today", [10, 14]),
+        ("monday squat 92x3, wednesday 97x3, today 102x3", [10, 12, 14]),
+        ("kniebeuge gestern 92x3, heute 97x3", [13, 14]),
+    ],
+)
+def test_each_day_keeps_its_sets(text: str, days: list[int]) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [day and day.day for day in outcome.days] == days
+
+
+def test_a_name_put_right_holds_for_the_row_of_sets_that_had_it() -> None:
+    assert standing_after("incline bench 62x9 | 8 | 8 | that was flat bench").startswith(
+        "barbell bench press 9 at 62 kg"
+    )
+
+
+def test_a_lift_out_and_another_in_is_a_swap() -> None:
+    assert said("bench out, dips in") == "request: swap barbell bench press dip"
+    assert said("beinpresse rein, kniebeuge raus") == "request: swap barbell back squat leg press"
+
+
+def test_a_load_and_reps_without_a_lift_are_never_passed_over() -> None:
+    assert said("pulled 142x4 while they stared") == "ask: "
