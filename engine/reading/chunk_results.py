@@ -10,6 +10,7 @@ from decimal import Decimal
 
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_numbers import NumberChunks
+from engine.reading.chunk_passed import CLAUSE_ENDS
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import LAST_REP, LAST_SET, Chunk, numbers_in
 from engine.reading.kinds import K
@@ -85,6 +86,9 @@ class ResultChunks(NumberChunks):
         number = self.pieces[self.at] if self.at < len(self.pieces) else None
         if place == LAST_SET and number is not None and self.out.found and self._rates_the_last(number):
             return
+        if place == LAST_SET and self._ends_the_list(at - 1):
+            self.at = at
+            return
         if number is None or not self._group_told():
             self.at = at
             self._doubt_last(place, number)
@@ -100,6 +104,18 @@ class ResultChunks(NumberChunks):
         else:
             self.at = at
             self._pass(at - 1)
+
+    def _ends_the_list(self, at: int) -> bool:
+        """ "11, 10, and 9 on the last", "80x8, 80x8, 80x6 on the last": the last of the sets told, and no set more."""
+        last, number = self._last(), self.pieces[at - 1]
+        if last is None or not at or self._kind(0) not in CLAUSE_ENDS or self._group_told():
+            return False
+        if number is not last.factors[-1][-1] or len(last.factors[-1]) > 1:
+            return False
+        listed = [chunk for chunk in self.out.found if chunk.size == last.size and not chunk.at]
+        alike = {chunk.before for chunk in listed[1:]}
+        enough = len(listed) > 1 + (last.size == 1)
+        return enough and (last.before is K.AND or alike == {last.before})
 
     def _counts_sets(self, at: int, number: Piece) -> bool:
         """ "3x8, last 2 with a band", "feet up last 2", "last 3 reps slow": so many of the sets, or of the reps."""
@@ -151,6 +167,7 @@ class ResultChunks(NumberChunks):
         return len(groups) == 1 and all(chunk.size == 1 for chunk in self.out.found if chunk is not groups[0])
 
     def miss(self, piece: Piece) -> None:
+        behind_a_plus = self.kinds[self.at - 1] is K.PLUS and self.at > 0
         self.at += 1
         self._skip(frozenset((K.FILLER,)))
         rep = None
@@ -174,6 +191,7 @@ class ResultChunks(NumberChunks):
             return
         if last is not None:
             last.missed, last.missed_rep = True, rep
+            last.then_missed = last.then_missed or behind_a_plus
         elif rep is not None:
             self.out.miss_ahead = rep
             self.out.pins = self.out.pins or not of_a_rep  # "missed the last one": of what, and how many were made?

@@ -80,11 +80,12 @@ class SummedChunks:
     def _missed_next(self, chunk: Chunk) -> bool:
         """ "100x4+1 miss": four made, and the next one missed."""
         if self._kind(2) is K.FAILURE and self.pieces[self.at + 2].text == FAILED:
-            chunk.missed = True  # "100x4+1 fail"
+            chunk.missed = chunk.then_missed = True  # "100x4+1 fail"
             self.at += 3
             return True
         self.at += 2 * (self._kind(2) is K.MISS)
-        return self._kind(0) is K.MISS
+        chunk.then_missed = self._kind(0) is K.MISS
+        return chunk.then_missed
 
     def _told_of_all(self, behind: int = 0) -> bool:
         """Whether the mark that stands here is told of every set so far: "all to failure", "both @9", "each rpe 8"."""

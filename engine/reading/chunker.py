@@ -7,7 +7,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.chunk_announced import AnnouncedChunks
-from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
+from engine.reading.chunk_lists import gather_loads, load_announced, pair_lists, share_reps, split_total
 from engine.reading.chunk_numbers import ON
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
@@ -59,6 +59,8 @@ class Chunker(AnnouncedChunks):
         elif len(self.out.found) > 1:
             if len(self.out.found) > 2:
                 gather_loads(self.out)
+                if Role.SETS in self.out.roles:
+                    load_announced(self.out)
             pair_lists(self.out, not ALL_OF_THEM.isdisjoint([piece.text for piece in self.pieces]))
             share_reps(self.out)
         return self.out

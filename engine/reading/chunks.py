@@ -46,6 +46,8 @@ class Chunk:
     failure: bool = False
     missed: bool = False
     missed_rep: int | None = None
+    then_missed: bool = False
+    """ "110x1+miss": the rep told was made, and the next one missed."""
     times: int | None = None
     side: Side | None = None
     kind: SetKind | None = None

@@ -61,7 +61,7 @@ class DecimalCommas(SpelledNumbers):
             return False
         if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
             return True
-        if self._is_added(at, before) and whole % Decimal("2.5") == 0:
+        if self._is_added(at, before) and whole % STEP == 0:
             return True
         if after is not None and self._unit_of(after) in (K.KG, K.LB):
             return True

@@ -16,12 +16,14 @@ NO_REPS = frozenset((Role.SECONDS, Role.METRES, Role.NOT_A_SET))
 
 
 def warms_up(lead: Sequence[Piece]) -> bool:
-    """ "warmed up with the bar for 10 and 50 for 5, then benched 70": loads of the lift that is named behind them."""
+    """ "warmed up with the bar for 10 and 50 for 5, then benched 70", "empty bar x12, bench 3x5 60": loads of the lift
+    that is named behind them.
+    """
     if not lead:
         return False
     kinds = [piece.kind for piece in lead if piece.kind not in BEFORE_A_WARM_UP]
     loaded = K.BAR in kinds or any(_is_heavy(piece) for piece in lead)
-    return kinds[:1] == [K.WARMUP] and loaded and K.UNRELATED not in kinds
+    return kinds[:1] in ([K.WARMUP], [K.BAR]) and loaded and K.UNRELATED not in kinds
 
 
 def leads_to(lead: Sequence[Piece], cut: Piece | None, named: Sequence[Piece], at: int) -> bool:

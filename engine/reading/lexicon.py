@@ -14,6 +14,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from importlib.resources import files
+from importlib.resources.abc import Traversable
 
 from engine.catalogue.phrases import fold_accents
 from engine.reading.kinds import K, Kind
@@ -59,10 +60,27 @@ def lexicon() -> Lexicon:
 
     Errors: MalformedWords, naming file and line.
     """
-    folder = files("engine.reading") / "languages"
-    names = sorted(entry.name for entry in folder.iterdir() if entry.name.endswith(".txt"))
+    names = sorted(entry.name for entry in _folder().iterdir() if entry.name.endswith(".txt"))
     names.sort(key=lambda name: name != FIRST_LANGUAGE)
-    return assemble([(name, (folder / name).read_text(encoding="utf-8")) for name in names])
+    return assemble([(name, _text_of(name)) for name in names])
+
+
+@lru_cache(maxsize=1)
+def first_words() -> frozenset[str]:
+    """The single words of the first language alone.
+
+    Errors: MalformedWords, naming file and line.
+    """
+    phrases = assemble([(FIRST_LANGUAGE, _text_of(FIRST_LANGUAGE))]).phrases
+    return frozenset(word for phrase in phrases for word in phrase.split())
+
+
+def _folder() -> Traversable:
+    return files("engine.reading") / "languages"
+
+
+def _text_of(file: str) -> str:
+    return (_folder() / file).read_text(encoding="utf-8")
 
 
 def assemble(texts: list[tuple[str, str]]) -> Lexicon:

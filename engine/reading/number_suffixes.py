@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from engine.reading.decimal_commas import DecimalCommas
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import LETTERS, LOAD_LABELS, MOST_LOADED_REPS, SIXTY, SPACED_LETTERS, UNIT_ROLES, Piece, Role
 from engine.reading.token_walk import KNOWN
 from engine.reading.tokens import Shape, Token
@@ -17,6 +18,7 @@ CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
 PER_CENT = frozenset(("percent", "pct", "prozent", "procent", "процентов", "процента", "процент"))
 PER = frozenset(("per", "pour", "por"))
 CENT = frozenset(("cent", "ciento", "cento"))
+MOST_GOES = 20
 COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 
 
@@ -54,7 +56,7 @@ class NumberSuffixes(DecimalCommas):
     def _unit_behind(self, piece: Piece, at: int, after: Token) -> K | None:
         """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
         plain, meaning, begins, _, _ = KNOWN[after.text]
-        kind = meaning.kind if meaning is not None else None
+        kind = meaning.kind if meaning is not None else _goes(piece, plain)
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
             kind = K.TIMES_WORD  # "80x8 3 mal"
         if kind is None or kind not in UNIT_ROLES or self._is_label(kind):
@@ -169,6 +171,12 @@ def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
     return Piece(
         K.NUMBER, piece.start, after.end, piece.glued, piece.text, value, role, unit, (), 0, False, piece.spelled
     )
+
+
+def _goes(piece: Piece, word: str) -> K | None:
+    """ "3 trips", "4 lengths": so many sets; the words alone mean nothing in a set."""
+    few = piece.role is Role.BARE and piece.value <= MOST_GOES and piece.value % 1 == 0
+    return K.SETS if few and word in phrasebook().cues["goes"] else None
 
 
 def _is_set_of(kind: K, longer: Meaning) -> bool:

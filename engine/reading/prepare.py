@@ -16,6 +16,7 @@ from engine.reading.felt import with_felt
 from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import holds_odd_numbers, without_marks
+from engine.reading.marks_misspelt import with_marks_mended
 from engine.reading.mending import mended
 from engine.reading.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
@@ -61,13 +62,20 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
     spoken, told = _named(lexer, cleaned, catalogue)
+    listed, spelt = spoken, tokens
+    right = with_marks_mended(tokens, spoken, catalogue) if K.PLAIN in told else None
+    if right is not None:
+        # Requests and corrections mend their own words, so they are shown what was typed.
+        spelt, lexer = right, Lexer(right, catalogue, context.taught)
+        listed, more = _named(lexer, cleaned, catalogue)
+        told |= more
     if len(spoken) > MOST_NAMES and len([piece for piece in spoken if piece.kind is K.NAME]) > MOST_NAMES:
         return Prepared(cleaned, tokens, [], [])
     other = None
     if lexer.comma_in_doubt:
-        again = Lexer(tokens, catalogue, context.taught, comma_is_decimal=True)
+        again = Lexer(spelt, catalogue, context.taught, comma_is_decimal=True)
         other = gathered(*_named(again, cleaned, catalogue), context)
-    return Prepared(cleaned, tokens, spoken, gathered(spoken, told, context), other, frozenset(told))
+    return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 
 
 def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece], set[K]]:

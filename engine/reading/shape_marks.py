@@ -189,7 +189,7 @@ class Marked(ThreeFactors):
             raise DoesNotFit("a miss that may be any of several sets")
         else:
             self.touched[-1].missed = True
-            if self.touched[-1].reps == 1:
+            if self.touched[-1].reps == 1 and not chunk.then_missed:
                 self.touched[-1].reps = 0  # of a single nothing was made
 
     def _miss(self, draft: Draft, rep: int) -> None:

@@ -1,0 +1,53 @@
+"""Sets counted as goes and trips, announced behind others with a load of their own, and what ends a list."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+sandbag carry 50 kg, 30 metres, 4 trips => sandbag carry 4×30 m at 50 kg
+farmers 28kg 20m 4 lengths => farmer's walk 4×20 m at 28 kg each
+4 runs of 30m with the sled at 70 => sled push 4×30 m at 70 kg
+bench 85x4, 2 goes => barbell bench press 2×4 at 85 kg
+sled push 70kg, 20m in 15s, second run 20m in 17s => sled push 20 m in 15 s at 70 kg, 20 m in 17 s at 70 kg
+bench 75 9 9 then two sets with 65, 12 and 11 => \
+barbell bench press 2×9 at 75 kg, 12 at 65 kg, 11 at 65 kg
+bench 50x10 then 3 sets at 75, 8 8 7 => barbell bench press 10 at 50 kg, 2×8 at 75 kg, 7 at 75 kg
+bench 2 sets at 75: 8 8, 2 sets at 65: 11 9 => barbell bench press 2×8 at 75 kg, 11 at 65 kg, 9 at 65 kg
+squat 3x5 90, two sets at 80: 9 and 8 => barbell back squat 3×5 at 90 kg, 9 at 80 kg, 8 at 80 kg
+dips 14,11,9 then 2 sets at +5: 9, 7 => dip 14, 11, 9, 9 at +5 kg, 7 at +5 kg
+bench 75 8, 8, and 6 on the last => barbell bench press 2×8 at 75 kg, 6 at 75 kg
+bench 75x8, 75x8, 75x6 on the last => barbell bench press 2×8 at 75 kg, 6 at 75 kg
+empty bar x15 then bench 3x8 55 => barbell bench press 15 at 20 kg warmup, 3×8 at 55 kg
+bench 115x1+miss => barbell bench press 1 at 115 kg missed
+bench 115x1 + 1 fail => barbell bench press 1 at 115 kg missed
+bench 115x1 miss => barbell bench press 0 at 115 kg missed
+{doing: barbell overhead press; last: barbell overhead press 35} +1,25 on last time: 6, 6, 5 => \
+barbell overhead press 2×6 at 36.25 kg, 5 at 36.25 kg
+"""),
+)
+def test_sets_are_counted_and_loaded_as_told(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize("text", ["bench 75 8 8 8, 4 on the last", "bench 80, 7 on the last"])
+def test_what_a_last_set_came_to_may_be_one_set_more(text: str) -> None:
+    assert said(text).startswith("ask: ")
+
+
+@pytest.mark.parametrize("text", ["swam 40 lengths", "3 trips to the shop today"])
+def test_trips_alone_are_no_sets(text: str) -> None:
+    assert said(text) == "no sets"
+
+
+@pytest.mark.parametrize(
+    "text", ["didn't write it down last night - squat 3x5 80", "forgot to log this last night: squat 3x5 80"]
+)
+def test_a_day_behind_what_was_not_written_down_is_the_day_of_the_sets(text: str) -> None:
+    assert said(text) == "barbell back squat 3×5 at 80 kg on 2025-03-13"
