@@ -20,6 +20,7 @@ ALL_OF_THEM = frozenset(
 BESIDE_ALL = frozenset((K.FILLER, K.SETS, K.COLON, K.OF, K.WITH))
 BOTH_SETS = 2
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
+MAY_BE_AMOUNTS = AMOUNTS | {Role.PLURAL}
 BEHIND_THE_END = (None,) * 8
 PLATES = frozenset((K.PLATE, K.SIDE_PLATES))
 LEAST_OF_A_SUM = 10
@@ -67,7 +68,7 @@ class SummedChunks:
             if self.pieces[self.at].glued and not self.pieces[self.at + 1].glued:
                 self.out.dangling = True  # "100 5+ 8": an open set, and perhaps what came of it
                 return
-            if self.pieces[self.at + 1].role in (*AMOUNTS, Role.PLURAL) or self._is_next_set(chunk):
+            if self.pieces[self.at + 1].role in MAY_BE_AMOUNTS or self._is_next_set(chunk):
                 return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
             if self._missed_next(chunk) or self._kind(2) in PLATES:
                 return  # "2 plates x5 + 1 plate x8"

@@ -29,6 +29,7 @@ MOST_SETS = 3
 
 MOST_CHANGE = 50
 ASKS_FOR_MORE = frozenset((K.SAME, K.ANOTHER, K.MORE))
+NAMES_OR_ASKS = ASKS_FOR_MORE | {K.NAME, K.LAST}
 BESIDE = frozenset(
     (K.FILLER, K.COMMA, K.STOP, K.AND, K.THEN, K.SETS, K.AT, K.WITH, K.KG, K.LB, K.FOR, K.EXTRA, K.OF, K.REPS, K.EXCEPT,
      K.DASH)
@@ -116,7 +117,7 @@ def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     if not linked or not _may_be_reps(reps):
         return None
     if len(numbers) == 1:
-        asked = any(piece.kind in (*ASKS_FOR_MORE, K.NAME, K.LAST) for piece in pieces[:at]) or at == 1
+        asked = any(piece.kind in NAMES_OR_ASKS for piece in pieces[:at]) or at == 1
         again = asked and pieces[at - 1].kind in (K.FOR, K.GOT)
         return Logged((_anew(done, int(reps.value)),), why="reps of the latest set's load") if again else None
     down = any(piece.kind is K.DROP or piece.text in DOWN for piece in pieces[: numbers[0][0]])

@@ -16,6 +16,7 @@ from engine.values.sets import SetDone, SetRecord
 
 SWAPPING = frozenset(("swap", "replace", "switch", "exchange"))
 LINKS = frozenset((K.FOR, K.WITH, K.BY))
+LEADS_OVER = LINKS | {K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH}
 INTO = frozenset(("to", "into", "auf", "zu", "a", "en", "in", "naar", "na", "till", "на", "para"))
 
 
@@ -42,9 +43,7 @@ def from_to(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[P
     between = clause[first + 1 : last]
     if not any(piece.kind is K.ARROW or piece.text in INTO or (swaps and piece.kind in LINKS) for piece in between):
         return False
-    return all(
-        piece.kind in (K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH, *LINKS) for piece in between
-    ) and change(told, part, numbers[1], numbers[0])
+    return all(piece.kind in LEADS_OVER for piece in between) and change(told, part, numbers[1], numbers[0])
 
 
 def change(told: Told, part: Part, new: Piece, old: Piece) -> bool:

@@ -206,7 +206,7 @@ class Lexer(NumberSuffixes):
         begins with it.
         """
         kinds = [piece.kind for piece in self.out[-4:]]
-        listed = len(kinds) > 1 and kinds in (LISTED[-len(kinds) :], [K.COLON, *LISTED[-2:]])
+        listed = len(kinds) > 1 and kinds in (LISTED[-len(kinds) :], LISTED_BEHIND_A_COLON)
         few = listed and self.out[-2].role is Role.BARE and self.out[-2].value <= FEW_REPS
         name = self._longest_name(at, self.tokens[at]) if few else None
         behind = self.ahead[name[1]] if name is not None else None
@@ -342,6 +342,7 @@ WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))
 """Which of them it is matters: "each leg" is not "each hand". A lift that the catalogue does not hold is unknown words.
 """
 LISTED = [K.NUMBER, K.COMMA, K.NUMBER, K.COMMA]
+LISTED_BEHIND_A_COLON = [K.COLON, K.NUMBER, K.COMMA]
 TOLD_BY_NEIGHBOURS = WHOLE_PHRASES | {K.NUMBER_WORD, K.HALF, K.MINUTES, K.LAST}
 """Meanings of a word that the words around it have a say in."""
 LIMBS = frozenset(("arm", "leg", "hand"))

@@ -34,6 +34,7 @@ LEAST_BODY_WEIGHT = 35
 """Less than this is taken for a load, as a person seldom weighs it. Common practice, no source."""
 I_AM = frozenset(("i'm", "im", "am"))
 ENDS = SEPARATORS | {K.OPEN, K.CLOSE, K.TODAY, K.DATE}
+END_OR_FILLER = ENDS | {None, K.FILLER}
 
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 
@@ -252,7 +253,7 @@ def _weighs(out: list[Piece], pieces: list[Piece], at: int) -> bool:
         return False
     linked = len(out) > 1 and out[out.index(weight) - 1].kind in (K.AT, K.WITH)
     told = weight.role is Role.LOAD or (weight.role is Role.BARE and linked)
-    return told and kind_at(pieces, at + 1) in (None, K.FILLER, *ENDS)
+    return told and kind_at(pieces, at + 1) in END_OR_FILLER
 
 
 def _behind_a_change(pieces: list[Piece], end: int) -> int:
@@ -339,7 +340,7 @@ FIELDS = {K.SETS: Role.SETS, K.REPS: Role.REPS}
 def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "weight 77.2 this morning", "i'm 79kg now" tell what she weighs; "reps 8 weight 55" is a load."""
     piece, end = pieces[at], at + 2
-    if piece.text in I_AM and is_amount(pieces, at + 1) and kind_at(pieces, end) in (None, K.FILLER, *ENDS):
+    if piece.text in I_AM and is_amount(pieces, at + 1) and kind_at(pieces, end) in END_OR_FILLER:
         weight = pieces[at + 1]
         if weight.role is Role.LOAD and weight.value >= LEAST_BODY_WEIGHT:
             out.append(piece._replace(kind=K.UNRELATED))

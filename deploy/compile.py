@@ -1,0 +1,168 @@
+"""A copy of the product whose reader is compiled to C: the same outcomes, in two thirds of the time.
+
+usage: compile.py [FOLDER] [--quickly]
+
+Nobody needs it: without it the reader is plain Python, as it stands. FOLDER (default `build/compiled`) gets a whole
+copy of bot, engine and storage, made anew each time, so that source and compiled code can never be of two minds: what
+runs in FOLDER runs compiled (`cd build/compiled && ../../.venv/bin/python -m bot serve`), what runs elsewhere does not.
+
+The compiler is mypyc, which is part of mypy; it needs the test packages and a C compiler. With `--quickly` the C is
+compiled without optimising, for checks of what it does; with `--translate` it is not compiled at all.
+"""
+
+from __future__ import annotations
+
+import argparse
+import ast
+import os
+import shutil
+import sys
+from collections.abc import Iterator, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from contextlib import chdir
+from pathlib import Path
+from typing import Any
+
+TOP = Path(__file__).resolve().parents[1]
+PACKAGES = ("bot", "engine", "storage")
+COMPILED = "engine/reading"
+INTERPRETED = {
+    "__init__": "says what the package offers, and runs once",
+    "members": "makes a class while it runs",
+    "kinds": "its names are an enum to the type checker, and a plain object to Python",
+    "pieces": "as kinds, of what numbers count",
+    "tokens": "as kinds, of the shapes of tokens",
+    "chunks": "which fields were told is asked of an object's own dictionary",
+    "kept": "a dictionary that answers what it lacks",
+    "values": "values that bot and storage take apart as dataclasses",
+}
+"""Modules of the reader that stay as they are, and why. All others are compiled."""
+
+
+Change = tuple[int, int, int, str]
+"""A line of a source, the bytes from one place of it to another, and what is to stand there."""
+
+
+def sources(folder: Path) -> list[Path]:
+    """The modules below `folder` that are compiled."""
+    return sorted(path for path in (folder / COMPILED).glob("*.py") if path.stem not in INTERPRETED)
+
+
+def worded_for_mypyc(source: str) -> str:
+    """The source with the same meaning, as compiled code wants it.
+
+    Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported: compiled code finds a name of
+    its own module at once, and what it asks of an interpreted object takes as long as ever. A starred tuple behind `in`,
+    which mypyc 2.4 does not take, is made of a list.
+    """
+    tree = ast.parse(source)
+    imports = [node for node in tree.body if isinstance(node, ast.ImportFrom)]
+    classes = {name.name for node in imports if (node.module or "").startswith("engine.") for name in node.names}
+    found = [one for one in _constants(tree) if isinstance(one.value, ast.Name) and one.value.id in classes]
+    lines = [line.encode() for line in source.splitlines()]
+    changes = [(one.lineno, one.col_offset, one.end_col_offset or 0, _alias(one)) for one in found]
+    for line, start, end, new in sorted([*changes, *_starred(tree)], reverse=True):
+        lines[line - 1] = lines[line - 1][:start] + new.encode() + lines[line - 1][end:]
+    aliases = sorted({f"{_alias(one)}: Final = {ast.unparse(one)}" for one in found})
+    behind = max((node.end_lineno or 0 for node in imports), default=0)
+    told = [line.decode() for line in lines]
+    return "\n".join([*told[:behind], "from typing import Final", *aliases, *told[behind:], ""])
+
+
+def _constants(node: ast.AST) -> Iterator[ast.Attribute]:
+    """The attributes in capitals, but those of patterns, where a bare name would catch anything."""
+    if isinstance(node, ast.Attribute) and node.attr.isupper():
+        yield node
+    for child in ast.iter_child_nodes(node):
+        if not isinstance(child, ast.pattern):
+            yield from _constants(child)
+
+
+def _alias(constant: ast.Attribute) -> str:
+    return f"_{ast.unparse(constant).replace('.', '_')}"
+
+
+def _starred(tree: ast.AST) -> Iterator[Change]:
+    """What turns "in (*SIGNS, sign)" into "in tuple([*SIGNS, sign])"."""
+    for node in ast.walk(tree):
+        for other in node.comparators if isinstance(node, ast.Compare) else ():
+            if isinstance(other, ast.Tuple) and any(isinstance(one, ast.Starred) for one in other.elts):
+                yield other.lineno, other.col_offset, other.col_offset + 1, "tuple(["
+                yield other.end_lineno or 0, (other.end_col_offset or 0) - 1, other.end_col_offset or 0, "])"
+
+
+def copy_to(folder: Path) -> None:
+    """A whole copy of the product in a new folder."""
+    shutil.rmtree(folder, ignore_errors=True)
+    for package in PACKAGES:
+        shutil.copytree(TOP / package, folder / package, ignore=shutil.ignore_patterns("__pycache__"))
+
+
+def translate(folder: Path, level: str) -> list[Any]:
+    """The reader in this copy of the product as C, in `build` below the current folder: what a C compiler is to do.
+
+    Errors: SystemExit where mypyc cannot take a module; it has said why.
+    """
+    from mypyc.build import mypycify
+
+    for path in sources(folder):
+        path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8")), encoding="utf-8")
+    Path("mypy.ini").write_text("[mypy]\nexplicit_package_bases = True\n", encoding="utf-8")
+    options = ["--config-file", "mypy.ini", *(str(path.relative_to(folder)) for path in sources(folder))]
+    found: list[Any] = mypycify(options, opt_level=level, debug_level="0", multi_file=True, target_dir="build")
+    return found
+
+
+def build(extensions: Sequence[Any]) -> None:
+    """The C compiled, and what comes of it put beside the modules, as many files at once as there are cores."""
+    from setuptools import Distribution
+    from setuptools.command.build_ext import build_ext
+
+    class SideBySide(build_ext):  # type: ignore[misc]
+        def build_extensions(self) -> None:
+            one_by_one = self.compiler.compile
+
+            def side_by_side(files: Sequence[str], *others: Any, **named: Any) -> list[str]:
+                with ThreadPoolExecutor(os.cpu_count()) as cores:
+                    made = cores.map(lambda file: one_by_one([file], *others, **named), files)
+                    return [path for paths in made for path in paths]
+
+            self.compiler.compile = side_by_side
+            super().build_extensions()
+
+    command = SideBySide(Distribution({"name": "chalkwire-reader", "ext_modules": list(extensions)}))
+    command.inplace = True
+    command.ensure_finalized()
+    command.run()
+
+
+def compile_in(folder: Path, level: str, translate_only: bool = False) -> None:
+    """The reader in this copy of the product compiled, beside its source."""
+    with chdir(folder):
+        extensions = translate(folder, level)
+        if not translate_only:
+            build(extensions)
+    for path in sources(folder):
+        shutil.copy(TOP / path.relative_to(folder), path)
+    for left in (folder / "build", folder / ".mypy_cache"):
+        shutil.rmtree(left, ignore_errors=True)
+
+
+def main() -> int:
+    options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    options.add_argument("folder", nargs="?", default=str(TOP / "build" / "compiled"))
+    options.add_argument("--quickly", action="store_true")
+    options.add_argument("--translate", action="store_true")
+    chosen = options.parse_args()
+    folder = Path(chosen.folder).resolve()
+    copy_to(folder)
+    compile_in(folder, "0" if chosen.quickly else "2", chosen.translate)
+    if not chosen.translate:
+        print(
+            f"{len(sources(folder))} modules compiled. To run with them: cd {folder} && {sys.executable} -m bot serve"
+        )
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
