@@ -52,7 +52,7 @@ def worded_for_mypyc(source: str) -> str:
     """The source with the same meaning, as compiled code wants it.
 
     Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported: compiled code finds a name of
-    its own module at once, and what it asks of an interpreted object takes as long as ever. A starred tuple behind `in`,
+    its own module at once; what it asks of an interpreted object takes as long as ever. A starred tuple behind `in`,
     which mypyc 2.4 does not take, is made of a list.
     """
     tree = ast.parse(source)
