@@ -33,6 +33,7 @@ LEAST_AHEAD = 2
 """How far ahead of "only" the count stands where a verb is between them."""
 THREE = 3
 """Factors: load, reps and sets."""
+REMARKED = frozenset((K.NOTE, K.PLAIN, K.PARTIAL, K.SETTING))
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
@@ -89,6 +90,10 @@ class ResultChunks(NumberChunks):
         if place == LAST_SET and self._ends_the_list(at - 1):
             self.at = at
             return
+        if place == LAST_SET and number is not None and self._speaks_of_several(at - 1, number):
+            self._pass(self.at)
+            self.at += 1
+            return
         if number is None or not self._group_told():
             self.at = at
             self._doubt_last(place, number)
@@ -126,6 +131,15 @@ class ResultChunks(NumberChunks):
         if self.kinds[at - 1] in WORDS_AHEAD and 1 < number.value <= self._sets_of_group():
             return True
         return 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
+
+    def _speaks_of_several(self, at: int, number: Piece) -> bool:
+        """ "80x8, 90x8 last 2 reps slow", "last 2 sets paused": what some of those told before were like."""
+        told = number.kind is K.NUMBER and number.role in (Role.REPS, Role.SETS) and bool(self.out.found)
+        if not told or self.pieces[at].told != LAST_ALONE or (number.role is Role.REPS and self._group_told()):
+            return False
+        remarked = self._kind() in REMARKED
+        self.out.dangling = self.out.dangling or (number.role is Role.SETS and not remarked)
+        return remarked or number.role is Role.SETS
 
     def _rates_the_last(self, told: Piece) -> bool:
         """ "last set rpe 9", "last @9": reads the effort of the last set alone."""

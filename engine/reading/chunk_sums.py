@@ -177,7 +177,7 @@ class SummedChunks:
         if kind is not chunk.kind:
             chunk.kind = kind
         if self.side is not None and self.side_before and chunk.factors and chunk.factors[-1][-1:] != ():
-            chunk.side = self.side if chunk.factors[-1][-1].role is not Role.LOAD else None
+            chunk.side = self.side if chunk.size > 1 or chunk.factors[-1][-1].role is not Role.LOAD else None
         self.separator = None
         self.in_note = False
         for factor in chunk.factors:

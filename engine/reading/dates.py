@@ -25,6 +25,7 @@ from engine.reading.day_places import (
     opens_a_clause,
     past_who_did,
 )
+from engine.reading.days_apart import TWO_DAYS, with_days_apart
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
@@ -49,6 +50,7 @@ WHY_NOT = {
     NO_SUCH_DAY: "there is no such day",
     STILL_AHEAD: "that day is still ahead",
     LONG_AGO: "that day is too long ago",
+    TWO_DAYS: "two days are told of the same sets",
     WHICH_DAY: "a week, but which day of it; put the day in front of its sets",
 }
 """What a DATE piece's `told` says of a day that nothing can be recorded for."""
@@ -93,7 +95,7 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
         anchored = piece.kind is K.LINE or (anchored and (piece.kind in BEFORE_A_DAY or is_bullet(pieces, at)))
         at += 1
     out = out if told else pieces
-    return in_turn(out, now.date()) if now is not None else out
+    return with_days_apart(in_turn(out, now.date()), now.date()) if told and now is not None else out
 
 
 def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:

@@ -27,6 +27,7 @@ COUNTING_ON = frozenset(
     (K.TIMES, K.SLASH, K.NUMBER, K.AT, K.KG, K.LB, K.SETS, K.OF, K.BY, K.PLUS, K.COLON, K.COUNT, K.EACH)
 )
 """Behind a number that these follow, it counts sets, reps or a load, and not what was left."""
+ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
@@ -86,9 +87,16 @@ def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
             break
         values.append(pieces[at].value)
         at = end = at + 1
-        if at < len(pieces) and pieces[at].kind in (K.COMMA, K.SLASH):
+        if at < len(pieces) and (pieces[at].kind in (K.COMMA, K.SLASH) or _goes_on(pieces, at)):
             at += 1
     return values, end
+
+
+def _goes_on(pieces: list[Piece], at: int) -> bool:
+    """ "rpe 8 and 9": one more effort, where nothing behind it makes it anything else."""
+    if pieces[at].kind is not K.AND or at + 1 >= len(pieces) or not _is_small(pieces[at + 1]):
+        return False
+    return at + 2 >= len(pieces) or pieces[at + 2].kind in ENDS_OF_A_LIST
 
 
 def _is_small(piece: Piece) -> bool:

@@ -64,7 +64,9 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
 
 def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
     """ "bench: 1) 80x5 2) 80x5 3) 80x4": numbers that count up, each with a bracket that nothing opened."""
-    closed = _closing_nothing(pieces) or _dotted(pieces)
+    closed = _closing_nothing(pieces) or _pointed(pieces, ".") or _headed(pieces)
+    if not closed and K.OTHER_SIGN in [piece.kind for piece in pieces]:
+        return _without_hashes(pieces)
     if len(closed) > FEWEST_NUMBERED and [int(pieces[at - 1].value) for at in closed[:2]] == [1, 1]:
         closed = closed[1:]  # "1) bench: 1) 80x5 2) 80x5"
     told = [(pieces[at - 1].kind, int(pieces[at - 1].value)) for at in closed]
@@ -90,8 +92,9 @@ def _place_told(pieces: list[Piece], at: int) -> int:
     """The number of a set that is told here, "set 2" or "s2", with its numbers behind it; 0 where there is none."""
     piece = pieces[at]
     if piece.kind is K.SETS:
-        told = not piece.text.endswith("s") and _kind(pieces, at + 1) is K.NUMBER and _set_number(pieces, at) > at
-        return int(pieces[at + 1].value) if told else 0
+        told = not piece.text.endswith("s") and _kind(pieces, at + 1) is K.NUMBER
+        named = _kind(pieces, at + 2) is K.NAME  # "set 1 squat 100x5, set 2 105x5"
+        return int(pieces[at + 1].value) if told and (named or _set_number(pieces, at) > at) else 0
     named = piece.kind is K.PLAIN and len(piece.text) == 2 and piece.text[0] == "s" and piece.text[1].isdigit()
     return int(piece.text[1]) if named and _kind(pieces, at + 1) in (K.NUMBER, K.COLON) else 0
 
@@ -110,13 +113,31 @@ def _closing_nothing(pieces: list[Piece]) -> list[int]:
     return found
 
 
-def _dotted(pieces: list[Piece]) -> list[int]:
-    """ "1. 80x8 2. 80x7": the places of full stops behind bare numbers, where sets stand between them."""
+def _headed(pieces: list[Piece]) -> list[int]:
+    """ "1: 80x8, 2: 80x7": as with full stops, where the sets stand right behind."""
+    return [at for at in _pointed(pieces, ":") if pieces[at + 1].kind is K.NUMBER and _kind(pieces, at + 2) is K.TIMES]
+
+
+def _without_hashes(pieces: list[Piece]) -> list[Piece]:
+    """ "squat #1 100x5 #2 105x5"."""
+    signs = [at for at, piece in enumerate(pieces[:-2]) if piece.text == "#" and pieces[at + 1].kind is K.NUMBER]
+    counted = [int(pieces[at + 1].value) for at in signs if pieces[at + 1].glued]
+    parted = all(_kind(pieces, at + 2) in (K.NUMBER, K.COLON) for at in signs)
+    if len(signs) < FEWEST_NUMBERED or counted != list(range(1, len(signs) + 1)) or not parted:
+        return pieces
+    gone = {at + 1 for at in signs} | {at + 2 for at in signs if pieces[at + 2].kind is K.COLON}
+    commas = {at: pieces[at]._replace(kind=K.COMMA, text=",") for at in signs}
+    return [commas.get(at, piece) for at, piece in enumerate(pieces) if at not in gone]
+
+
+def _pointed(pieces: list[Piece], sign: str) -> list[int]:
+    """ "1. 80x8 2. 80x7", "1: 80x8, 2: 80x7": the places of the signs behind bare numbers, where sets stand between
+    them.
+    """
     return [
         at
         for at in range(1, len(pieces) - 2)
-        if pieces[at].kind is K.STOP
-        and pieces[at].text == "."
+        if pieces[at].text == sign
         and pieces[at].glued
         and not pieces[at + 1].glued
         and pieces[at - 1].kind is K.NUMBER

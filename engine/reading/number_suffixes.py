@@ -117,8 +117,10 @@ class NumberSuffixes(DecimalCommas):
         return found is not None and found[0].kind in COUNTED_WORDS
 
     def _equals_a_number(self, at: int) -> bool:
-        """ "reps=7 kg=77.5": the unit is the label of the number behind it."""
-        return bool(self._sign_at(at + 1, "=")) and self._is_number(at + 2)
+        """ "reps=7 kg=77.5": the unit is the label of the number behind it; "140 kg = 308 lb" tells a load in both."""
+        behind = self._token(at + 3)
+        twice = behind is not None and {self._unit_of(self.tokens[at]), self._unit_of(behind)} == {K.KG, K.LB}
+        return bool(self._sign_at(at + 1, "=")) and self._is_number(at + 2) and not twice
 
     def _is_label(self, kind: K | None) -> bool:
         """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
@@ -160,9 +162,19 @@ class NumberSuffixes(DecimalCommas):
             text = after.text if after.text == "%" else f"{piece.text}{after.text}"
             return piece._replace(role=Role.NOT_A_SET, end=after.end, text=text), at + 1
         letter = self._token(at + 1)
+        if after.text == "'" and after.glued and self._ends_minutes(piece, letter):
+            return piece._replace(role=Role.SECONDS, value=piece.value * SIXTY, end=after.end), at + 1
         if after.text == "'" and letter is not None and letter.text == "s" and letter.glued:
             return piece._replace(role=Role.PLURAL, end=letter.end), at + 2
         return piece, at
+
+    def _ends_minutes(self, piece: Piece, behind: Token | None) -> bool:
+        """ "2' rest", "plank 2'": minutes, and no height."""
+        return piece.value <= MOST_MINUTES and (behind is None or not behind.glued or behind.text in ENDS_OF_A_TIME)
+
+
+MOST_MINUTES = 60
+ENDS_OF_A_TIME = frozenset((",", ";", ")", "/", "+", "\n"))
 
 
 def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:

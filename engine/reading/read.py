@@ -14,7 +14,8 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
-from engine.reading.dates import said_freely
+from engine.reading.dates import WHY_NOT, said_freely
+from engine.reading.days_apart import TWO_DAYS
 from engine.reading.deciding import NONE_OF_THESE, Part, combined, crowded, part_of
 from engine.reading.gaps import with_a_gap
 from engine.reading.kinds import K
@@ -310,9 +311,13 @@ def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outco
         question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
         gap = with_a_gap(part.entry.pieces, prepared) if part.entry is not None and len(lost) == 1 else ""
         return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, text=gap, typed=typed)
-    if part.doubt is Doubt.UNKNOWN_NAME:
-        return NoSets(pain, (Unread(shown, part.why),), part.why)
+    if part.entry is not None and part.entry.no_day == WHY_NOT[TWO_DAYS]:
+        question = f"Which sets were on which day? Nothing is saved yet. {SAY_IT_AGAIN}"
+        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, typed=typed)
     return NoSets(pain, (Unread(shown, part.why),), part.why)
+
+
+SAY_IT_AGAIN = "Try each day in front of its lift: monday squat 100x5, tuesday squat 105x5"
 
 
 def as_typed(term: str, prepared: Prepared) -> str:

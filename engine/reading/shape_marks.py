@@ -26,13 +26,16 @@ class Marked(ThreeFactors):
         if chunk.kind is not None or self.kind_ahead is not None or self.dropping:
             self._mark_kind(chunk)
         if chunk.side is not None:
-            self._mark_side(chunk.side)
+            self._mark_side(chunk.side, chunk.times or 1)
         if chunk.failure or chunk.missed:
             self._mark_end(chunk)
         if chunk.plus:
             self._mark_plus(chunk)
 
-    def _mark_side(self, side: Side) -> None:
+    def _mark_side(self, side: Side, times: int) -> None:
+        before = self.drafts[: len(self.drafts) - len(self.touched)]
+        if times > 1 and any(one.side is not None for one in before):
+            self.unplaced = True  # "45s left 40s right x2": both of them, or the last
         for draft in self.touched:
             draft.side = side
 

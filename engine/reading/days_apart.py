@@ -1,0 +1,92 @@
+"""Several days told for the same sets: nobody can say which sets are of which day, so none is recorded.
+
+together = day ( "and" | "/" | "," ) day         tue and thu bench 3x8 70
+inside   = sets day sets, with no lift between   squat 100x5 yesterday, 105x5 today     squat mon 100x5, wed 105x5
+"""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from itertools import pairwise
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece
+
+TWO_DAYS = 5
+"""What a DATE piece's `told` says where it stands beside another day."""
+JOINING = frozenset((K.AND, K.SLASH, K.COMMA, K.PLUS, K.FILLER, K.DASH))
+PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.AND, K.THEN, K.NUMBER, K.REPS, K.NAME, K.DASH, K.KG, K.LB))
+DAYS = frozenset((K.TODAY, K.YESTERDAY, K.WEEKDAY, K.LAST_WEEKDAY, K.DAYS_AGO))
+PAIRING = frozenset((K.TIMES, K.AT, K.SLASH, K.FOR, K.KG, K.LB))
+DAYS_OF_A_WEEK = 7
+
+
+def with_days_apart(pieces: list[Piece], today: date) -> list[Piece]:
+    """The pieces, each day that stands in the way of another marked so."""
+    days = [_day_of(piece, today) for piece in pieces]
+    told = [at for at, day in enumerate(days) if day is not None]
+    if len(told) < 2 or not any(pieces[at].kind is K.DATE for at in told):
+        return pieces
+    clash = {at for one, at in pairwise(told) if days[one] != days[at] and _clashes(pieces, one, at)}
+    if not clash:
+        return pieces
+    first = min(clash)
+    return [
+        piece._replace(kind=K.DATE, day=None, told=TWO_DAYS) if at in clash or (at in told and at < first) else piece
+        for at, piece in enumerate(pieces)
+    ]
+
+
+def _day_of(piece: Piece, today: date) -> date | None:
+    if piece.kind is K.DATE:
+        return piece.day
+    if piece.kind not in DAYS:
+        return None
+    if piece.kind in (K.TODAY, K.YESTERDAY, K.DAYS_AGO):
+        return today - timedelta(days={K.TODAY: 0, K.YESTERDAY: 1}.get(piece.kind, piece.told))
+    back = (today.weekday() - piece.told) % DAYS_OF_A_WEEK
+    return today - timedelta(days=back or (DAYS_OF_A_WEEK if piece.kind is K.LAST_WEEKDAY else 0))
+
+
+def _clashes(pieces: list[Piece], one: int, other: int) -> bool:
+    """Whether the two days, different ones, are told of the same sets."""
+    between = [piece.kind for piece in pieces[one + 1 : other]]
+    if between and JOINING.issuperset(between) and not {K.AND, K.SLASH, K.COMMA, K.PLUS}.isdisjoint(between):
+        return True
+    if K.DATE not in (pieces[one].kind, pieces[other].kind) or K.NUMBER not in between:
+        return False
+    if K.NAME in between:  # "mon 100x5 squat wed 105x5", "mon squat 100x5, wed 105x5"
+        named = len(between) - 1 - between[::-1].index(K.NAME)
+        told = K.NUMBER in between[named:] or between[max(0, named - 1)] is K.NUMBER
+        return told and _heads_sets(pieces, other) and not _is_named_behind(pieces, other)
+    return _heads_sets(pieces, other) or (pieces[other].kind is K.DATE and _ends_sets(pieces, other))
+
+
+def _heads_sets(pieces: list[Piece], at: int) -> bool:
+    """ "wed 105x5", "today: 105x5"."""
+    ahead = at + 1
+    while ahead < len(pieces) and pieces[ahead].kind in (K.COLON, K.FILLER, K.LINE):
+        ahead += 1
+    paired = [piece.kind for piece in pieces[ahead : ahead + 2]]
+    parted = pieces[at - 1].kind in PARTING or pieces[at - 1].kind is K.LINE
+    return parted and paired[:1] == [K.NUMBER] and not PAIRING.isdisjoint(paired[1:])
+
+
+def _is_named_behind(pieces: list[Piece], at: int) -> bool:
+    """ "wednesday 80x5 bench"."""
+    start = at + 1
+    while start < len(pieces) and pieces[start].kind in (K.LINE, K.COLON):
+        start += 1
+    for piece in pieces[start:]:
+        if piece.kind is K.NAME:
+            return True
+        if piece.kind in (K.COMMA, K.STOP, K.LINE, K.THEN, K.DATE):
+            return False
+    return False
+
+
+def _ends_sets(pieces: list[Piece], at: int) -> bool:
+    """ "105x5 today" at the end of a clause, with sets of another day before it."""
+    before = [piece.kind for piece in pieces[max(0, at - 3) : at]]
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    return K.NUMBER in before and behind in (None, K.LINE, K.COMMA, K.STOP, K.CLOSE)
