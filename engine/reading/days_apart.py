@@ -1,7 +1,8 @@
 """Several days told for the same sets: nobody can say which sets are of which day, so none is recorded.
 
 together = day ( "and" | "/" | "," ) day         tue and thu bench 3x8 70
-inside   = sets day sets, with no lift between   squat 100x5 yesterday, 105x5 today     squat mon 100x5, wed 105x5
+inside   = day sets name day sets                 mon 100x5 squat wed 105x5
+nameless = day sets day sets, of the lift in hand  monday 3x5 100, wednesday 3x5 105
 """
 
 from __future__ import annotations
@@ -53,13 +54,12 @@ def _clashes(pieces: list[Piece], one: int, other: int) -> bool:
     between = [piece.kind for piece in pieces[one + 1 : other]]
     if between and JOINING.issuperset(between) and not {K.AND, K.SLASH, K.COMMA, K.PLUS}.isdisjoint(between):
         return True
-    if K.DATE not in (pieces[one].kind, pieces[other].kind) or K.NUMBER not in between:
+    if K.DATE not in (pieces[one].kind, pieces[other].kind) or not _heads_sets(pieces, other):
         return False
-    if K.NAME in between:  # "mon 100x5 squat wed 105x5", "mon squat 100x5, wed 105x5"
-        named = len(between) - 1 - between[::-1].index(K.NAME)
-        told = K.NUMBER in between[named:] or between[max(0, named - 1)] is K.NUMBER
-        return told and _heads_sets(pieces, other) and not _is_named_behind(pieces, other)
-    return _heads_sets(pieces, other) or (pieces[other].kind is K.DATE and _ends_sets(pieces, other))
+    if K.NAME in between:
+        named = between.index(K.NAME)
+        return named == len(between) - 1 and between[max(0, named - 1)] is K.NUMBER and not _is_named(pieces, other)
+    return K.NUMBER in between and K.NAME not in [piece.kind for piece in pieces[:one]] and not _is_named(pieces, other)
 
 
 def _heads_sets(pieces: list[Piece], at: int) -> bool:
@@ -72,7 +72,7 @@ def _heads_sets(pieces: list[Piece], at: int) -> bool:
     return parted and paired[:1] == [K.NUMBER] and not PAIRING.isdisjoint(paired[1:])
 
 
-def _is_named_behind(pieces: list[Piece], at: int) -> bool:
+def _is_named(pieces: list[Piece], at: int) -> bool:
     """ "wednesday 80x5 bench"."""
     start = at + 1
     while start < len(pieces) and pieces[start].kind in (K.LINE, K.COLON):
@@ -83,10 +83,3 @@ def _is_named_behind(pieces: list[Piece], at: int) -> bool:
         if piece.kind in (K.COMMA, K.STOP, K.LINE, K.THEN, K.DATE):
             return False
     return False
-
-
-def _ends_sets(pieces: list[Piece], at: int) -> bool:
-    """ "105x5 today" at the end of a clause, with sets of another day before it."""
-    before = [piece.kind for piece in pieces[max(0, at - 3) : at]]
-    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    return K.NUMBER in before and behind in (None, K.LINE, K.COMMA, K.STOP, K.CLOSE)
