@@ -18,6 +18,7 @@ from bot.read_explained import explanation
 from engine.catalogue.catalogue import Catalogue, catalogue
 from engine.reading import read
 from engine.reading.resolve import BASES
+from engine.reading.said_apart import said_apart
 from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Planned
 from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
@@ -167,9 +168,15 @@ def _answer_line(line: str, known: Catalogue) -> dict[str, Any]:
     try:
         asked = json.loads(line)
         context = context_from(asked.get("context") or {})
-        return {"id": asked.get("id"), **answer_of(read(str(asked["text"]), context, known), context.unit)}
+        return {"id": asked.get("id"), **answer_of(_read(str(asked["text"]), context, known), context.unit)}
     except (ValueError, KeyError, TypeError, AttributeError) as slip:
         return {"error": f"{type(slip).__name__}: {slip}"}
+
+
+def _read(text: str, context: Context, known: Catalogue) -> Outcome:
+    """What the message means; of several things, the sets."""
+    parts = said_apart(text, read(text, context, known), context, known)
+    return next((part for part in parts if isinstance(part, Logged | Asked)), parts[0])
 
 
 def read_lines(source: TextIO, sink: TextIO) -> None:
@@ -202,7 +209,7 @@ def run(argv: Sequence[str]) -> int:
     if context.now is None:
         context = replace(context, now=zones.local(clock.now(), clock.machine_zone()))
     known = catalogue()
-    print(explanation(options.text, read(options.text, context, known), known, context))
+    print(explanation(options.text, _read(options.text, context, known), known, context))
     return 0
 
 
