@@ -1,4 +1,4 @@
-"""Words that only say that the sets standing were all done: "did all 3", "got all 5 reps on each", "all 15 reps".
+"""Words that only say that the sets standing were all done: "did all 3", "3 of them", "got all 5 reps on each".
 
 told = [ verb ] ( "all" | verb "the" ) NUMBER [ "sets" | "reps" | "of them" | "on each" ] [ how it felt ]
 
@@ -37,19 +37,23 @@ def confirms(told: Told) -> bool:
 
 def _all_of(pieces: list[Piece], number: Piece) -> bool:
     """ "all 3", "all the 3"; "did the 3"."""
-    before = pieces[: pieces.index(number)]
+    at = pieces.index(number)
+    before, behind = pieces[:at], pieces[at + 1 : at + 3]
+    if [piece.kind for piece in behind[:1]] == [K.OF] and behind[-1].text in PRONOUNS:
+        return True
     near = [piece for piece in before[-2:] if piece.kind is K.FILLER]
     done = any(piece.kind is K.GOT or piece.text in DONE for piece in before[:-1])
     return any(map(is_all, near)) or (done and bool(near) and near[-1].text in THE)
 
 
+PRONOUNS = frozenset(("them", "em", "those", "these", "denen", "ellas", "ellos"))
 DONE = frozenset(("did", "done", "made", "finished"))
 THE = frozenset(("the", "die", "los", "las", "les", "le", "os", "as", "de"))
 
 
 def _is_said(pieces: list[Piece], number: Piece) -> bool:
     """Whether a word says that they were done, or how; "all 8" alone tells new reps of all."""
-    done = DONE | phrasebook().cues["finished"]
+    done = DONE | phrasebook().cues["finished"] | PRONOUNS
     return any(
         piece.kind in (K.GOT, K.NOTE, K.EACH) or spoken(first_word(piece)) in done
         for piece in pieces

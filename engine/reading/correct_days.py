@@ -48,12 +48,12 @@ def moved(told: Told) -> Correction | None:
     context = told.context
     if not told.pieces or told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
         return None
-    found = _in_words(told) or _in_numbers(told)
-    if found is None:
+    found = day_in_words(told, told.pieces) or _in_numbers(told)
+    if found is None or _tells_of_several(told):
         return None
     ahead = [piece for piece in told.pieces[: found.start] if not _is_also(piece, told)]
     rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
-    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or _is_move_word(piece, told) for piece in rest):
+    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in rest):
         return None
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
         return None
@@ -109,16 +109,24 @@ def _goes_to_plan(told: Told) -> bool:
     return objectless and bool(context.plan) and context.recent[-1].on != today
 
 
-def _is_move_word(piece: Piece, told: Told) -> bool:
+def is_move_word(piece: Piece, told: Told) -> bool:
+    """Whether the word is one that moves sets: "move", "belongs"."""
     words = {word for phrase in told.book.cues["move"] for word in phrase.split()}
     return all(plain_word(word).replace("'", "") in words for word in piece.text.split())
 
 
-def _in_words(told: Told) -> Day | None:
+def _tells_of_several(told: Told) -> bool:
+    """ "squats today but the rows were on wed": a day for each of two lifts."""
+    kinds = [piece.kind for piece in told.pieces]
+    denied = K.NOT in kinds or K.NEVER in kinds
+    return kinds.count(K.NAME) > 1 and kinds.count(K.DATE) + kinds.count(K.TODAY) > 1 and not denied
+
+
+def day_in_words(told: Told, pieces: Sequence[Piece]) -> Day | None:
     """The last day in words that is not denied: "tuesday not today"."""
-    stop = next((at for at, p in enumerate(told.pieces) if p.kind is K.NOT and at), len(told.pieces))
+    stop = next((at for at, p in enumerate(pieces) if p.kind is K.NOT and at), len(pieces))
     found = None
-    for at, piece in enumerate(told.pieces[:stop]):
+    for at, piece in enumerate(pieces[:stop]):
         day = piece.day
         if piece.kind in DATE_KINDS:
             day = with_dates([piece], told.context.now, told.context.unit)[0].day
@@ -193,7 +201,9 @@ def _meant(told: Told, part: Part) -> list[SetRecord]:
     if part.places:
         return part.places
     if part.named:
-        return sets_of(part, context)
+        names = {name for piece in told.pieces if piece.kind is K.NAME for name in piece.names}
+        day = sets_of(part, context)[-1].on
+        return [record for record in context.recent if record.done.exercise in names and record.on == day]
     if part.both:
         messages = list(dict.fromkeys(record.message for record in context.recent))[-2:]
         return [record for record in context.recent if record.message in messages]

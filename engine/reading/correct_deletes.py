@@ -39,6 +39,17 @@ def deleted(told: Told) -> Correction | None:
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
 
 
+def doubled(told: Told) -> Correction | None:
+    """ "sent that twice": the latest message again, where the one before told the very same sets."""
+    context = told.context
+    messages = list(dict.fromkeys(record.message for record in context.recent))
+    if len(messages) < 2 or not told.has("doubled") or told.kinds() & {K.NUMBER, K.QUESTION, K.NAME}:
+        return None
+    before, latest = ([one for one in context.recent if one.message == message] for message in messages[-2:])
+    same = [(one.done, one.on) for one in before] == [(one.done, one.on) for one in latest]
+    return Correction(removed=tuple(latest)) if same else None
+
+
 def asks_away(told: Told) -> bool:
     """Whether the message begins or ends as one that wants sets away does."""
     return told.starts("delete") > 0 or _verb_last(told) or _taken_out(told)

@@ -51,7 +51,7 @@ def _may_correct(told: Told) -> bool:
         return told.unknown() <= MOST_PLAIN
     if any(piece.kind in TALK or piece.text in COMPARING for piece in told.pieces):
         return False
-    return _says_after(told) if verbs else _is_pointed(told)
+    return says_after(told) if verbs else _is_pointed(told)
 
 
 def _is_listed_again(told: Told) -> bool:
@@ -79,10 +79,16 @@ def _on_body(told: Told) -> bool:
     return load is not None and load.basis is Basis.BODY
 
 
-def _says_after(told: Told) -> bool:
+def says_after(told: Told) -> bool:
     """Whether a number stands behind "was": "the 20s were taken" says none."""
     verb = next(at for at, piece in enumerate(told.pieces) if is_be(piece))
-    return any(piece.kind in (K.NUMBER, K.COUNT) for piece in told.pieces[verb:])
+    number = next((at for at in range(verb, len(told.pieces)) if told.pieces[at].kind in (K.NUMBER, K.COUNT)), -1)
+    between = [piece.kind for piece in told.pieces[verb:number]]
+    felt = between.index(K.NOTE) if K.NOTE in between else len(between)
+    return number >= 0 and CLAUSE_ENDS.isdisjoint(between[felt:])  # "that was hard, 6" is one more set
+
+
+CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH))
 
 
 NO_CORRECTION = frozenset((K.QUESTION, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE))
@@ -110,10 +116,11 @@ def _is_pointed(told: Told) -> bool:
     several = several or K.REMAINING in told.kinds()
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
+    named = result or (whole.named is not None and bool(whole.places) and first.kind in (K.FIRST, K.ORDINAL))
     fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and (several_told or result)
     behind = behind or _is_of_the_end(told, first, several=several_told)
     plain = all(
-        piece.kind in POINTED or (result and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
+        piece.kind in POINTED or (named and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
         for at, piece in enumerate(told.pieces)
     )
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]

@@ -101,6 +101,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
         return None
     words = mended_words([word for word, _ in spoken], prepared.spoken, book)
     begin, end = _politeness(words, book)
+    begin += _chatter(words[begin:end], book)
     first, last = _without_slips(words[begin:end], book)
     first, last = first + begin, last + begin
     first += _taken_back(words[first:], spoken[first:], book)
@@ -160,6 +161,16 @@ def _politeness(words: list[str], book: Phrasebook) -> tuple[int, int]:
     while end - 1 > start and words[end - 1] in book.cues["please"]:
         end -= 1
     return start, end
+
+
+def _chatter(words: list[str], book: Phrasebook) -> int:
+    """How many words of "lol the 4th only 6" say nothing."""
+    at = 0
+    while at + 1 < len(words) and words[at] in book.cues["chatter"]:
+        if any(cue_at(words, at, book.cues[name]) for name in ("slip", "retake", "relisted")):
+            break
+        at += 1
+    return at
 
 
 def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:

@@ -18,15 +18,17 @@ from datetime import date
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.correct_amid_talk import amid_talk
 from engine.reading.correct_confirmed import confirms
 from engine.reading.correct_counts import counted
 from engine.reading.correct_days import OF_A_DAY, moved
-from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, is_cue
+from engine.reading.correct_days_apart import moved_apart
+from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
 from engine.reading.correct_loaded import loaded
 from engine.reading.correct_marks import MARKS, marked_later
 from engine.reading.correct_names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.correct_shifted import shifted
-from engine.reading.correct_values import TALK, new_values
+from engine.reading.correct_values import TALK, new_values, says_after
 from engine.reading.correcting import Told, told_of
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
@@ -41,7 +43,9 @@ SHORT = 4
 MOST_TURNED = 7
 
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
+    doubled,
     deleted,
+    moved_apart,
     moved,
     swapped,
     new_unit,
@@ -63,7 +67,16 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     earlier = _of_an_earlier_day(prepared, context, catalogue)
     if earlier is not None or _tells_new_sets(prepared, context):
         return earlier
-    told = told_of(prepared, context, catalogue) if context.recent else None
+    if not context.recent:
+        return None
+    found = _told_plainly(prepared, context, catalogue)
+    bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
+    again = _told_plainly(bare, context, catalogue) if bare is not None else None
+    return again if isinstance(again, Correction) else found or again
+
+
+def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told):
         return None
     if confirms(told):
@@ -232,7 +245,7 @@ def _is_correcting(told: Told) -> bool:
     if not told.pieces or kinds & {K.QUESTION, K.TOMORROW} or told.pieces[0].kind is K.ASKS:
         return False
     counts = [piece for piece in told.pieces if piece.kind in (K.NUMBER, K.COUNT)]
-    if K.NOT in kinds and len(counts) >= 2:
+    if len(counts) >= 2 and any(_denies_a_number(told.pieces, at) for at in range(len(told.pieces))):
         return True
     if not counts:
         turned = told.has("swapped") and len(told.words) <= MOST_TURNED
@@ -243,6 +256,22 @@ def _is_correcting(told: Told) -> bool:
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True
     return K.TIMES not in kinds and _says_what_was(told)
+
+
+def _denies_a_number(pieces: Sequence[Piece], at: int) -> bool:
+    """ "62.5 not 60", "not the 60 but"; "62.5 for 6, not bad" denies none."""
+    if pieces[at].kind is not K.NOT:
+        return False
+    for piece in pieces[at + 1 : at + 1 + MOST_BETWEEN]:
+        if piece.kind in (K.NUMBER, K.COUNT, K.NAME):
+            return True
+        if piece.kind in (K.NOTE, K.COMMA, K.STOP):
+            return False
+    return False
+
+
+MOST_BETWEEN = 4
+"""How many words may stand between "not" and the number it denies."""
 
 
 def _is_blamed(told: Told) -> bool:
@@ -260,7 +289,7 @@ def _says_what_was(told: Told) -> bool:
     verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), None)
     if verb is None or any(piece.kind in TALK for piece in told.pieces):
         return False
-    told_behind = any(piece.kind in MARKS | {K.NUMBER, K.COUNT} for piece in told.pieces[verb:])
+    told_behind = says_after(told) or any(piece.kind in MARKS for piece in told.pieces[verb:])
     return told_behind and not any(_is_new(piece, told) for piece in told.pieces)
 
 

@@ -113,6 +113,7 @@ MENDED_CUES = (
     "wrongly",
     "swapped",
     "toomany",
+    "doubled",
     "undone",
 )
 

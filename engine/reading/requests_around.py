@@ -91,7 +91,7 @@ def among_reasons(
     """ "rack is taken, swap squat for leg press", "skip curls, no time": the request among clauses that tell why."""
     if K.TIMES in prepared.told or sum(piece.kind in COUNTED for piece in prepared.spoken) > MOST_NUMBERS:
         return None
-    clauses = _clauses(prepared.cleaned, words, book)
+    clauses = clauses_of(prepared.cleaned, words, book)
     if not 1 < len(clauses) <= MOST_CLAUSES:
         return None
     for first, last in _stretches(len(clauses)):
@@ -102,7 +102,7 @@ def among_reasons(
     return None
 
 
-def _clauses(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, int]]:
+def clauses_of(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, int]]:
     """Where the clauses of the message begin and end."""
     cuts = [(found.start(), found.end()) for found in CUT.finditer(cleaned)]
     because = book.cues["because"]

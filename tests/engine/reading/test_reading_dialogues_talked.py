@@ -89,3 +89,54 @@ def test_what_stands_after_a_list_or_a_place_told_again(told: str, standing: str
 @pytest.mark.parametrize(("told", "standing"), dialogues(GAPS))
 def test_an_answer_fills_the_number_that_could_not_be_read(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+AMID_TALK = """
+row 4x10 50 | cable | phew, last one only 8 => seated cable row 3×10 at 50 kg, 8 at 50 kg
+ohp 4x7 40 | lol the 4th only 5 => barbell overhead press 3×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | back from the loo. 4th only 5 => barbell overhead press 3×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | man im dead. last one only 5 => barbell overhead press 3×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | great pump!! make the last 5 => barbell overhead press 3×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | the phone froze.. 42.5 not 40 => barbell overhead press 4×7 at 42.5 kg
+ohp 4x7 40 | 42.5 not 40, the phone froze => barbell overhead press 4×7 at 42.5 kg
+ohp 4x7 40 | last was 5 cos i was knackered => barbell overhead press 3×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | only 5 on the last cause the bar slipped => barbell overhead press 3×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | phew that was hard, 5 => barbell overhead press 4×7 at 40 kg, 5 at 40 kg
+ohp 4x7 40 | gym is packed. 6 => barbell overhead press 4×7 at 40 kg, 6 at 40 kg
+ohp 4x7 40 | not bad, 42.5 for 5 => barbell overhead press 4×7 at 40 kg, 5 at 42.5 kg
+ohp 4x7 40 | gym is packed. squat 3x4 110 => barbell overhead press 4×7 at 40 kg; barbell back squat 3×4 at 110 kg
+chins 9 8 6 | i lied, 9 8 5 => chin-up 9, 8, 5
+front squat 5x3 90 | so yeah 5 of em => barbell front squat 5×3 at 90 kg
+front squat 5x3 90 | ended up with 4 sets => barbell front squat 4×3 at 90 kg
+rdl 3x9 85 | dips 9 8 | rdl first set 90 => romanian deadlift 9 at 90 kg, 2×9 at 85 kg; dip 9, 8
+"""
+TWICE = """
+bench 77.5x6 | bench 77.5x6 | oops sent twice => barbell bench press 6 at 77.5 kg
+bench 3x6 75 | bench 3x6 75 | logged that twice by accident => barbell bench press 3×6 at 75 kg
+bench 3x6 75 | bench 3x6 75 | double post, delete one => barbell bench press 3×6 at 75 kg
+bench 3x6 75 | bench 3x6 75 | thats a duplicate => barbell bench press 3×6 at 75 kg
+bench 75x6 | bench 77.5x6 | sent twice => barbell bench press 6 at 75 kg, 6 at 77.5 kg
+bench 75x6 | bench 75x6 | did it twice => barbell bench press 2×6 at 75 kg
+"""
+APART = """
+rdl 2x9 85 | dips 9 8 | rdls were yesterday, dips today => dip 9, 8; romanian deadlift 2×9 at 85 kg on 2025-03-13
+rdl 2x9 85 | dips 9 8 | dips today but the rdls were on tue => dip 9, 8; romanian deadlift 2×9 at 85 kg on 2025-03-11
+rdl 2x9 85 | dips 9 8 | dips and rdls were yesterday => romanian deadlift 2×9 at 85 kg; dip 9, 8 on 2025-03-13
+rdl 2x9 85 | dips 9 8 | dips today, rdls tomorrow => romanian deadlift 2×9 at 85 kg; dip 9, 8
+rdl 2x9 85 | dips 9 8 | squats were yesterday, dips today => romanian deadlift 2×9 at 85 kg; dip 9, 8
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(AMID_TALK))
+def test_talk_around_a_correction_makes_no_new_set(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(TWICE))
+def test_what_was_sent_twice_stands_once(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(APART))
+def test_each_lift_told_with_its_day(told: str, standing: str) -> None:
+    assert standing_after(told) == standing

@@ -1,0 +1,45 @@
+"""A correction amid talk: "phew, the 4th only 6", "62.5 not 60, the phone froze", "last was 6 cos i was tired".
+
+message = [ talk cut ] correction [ cut talk ]      cut = "," | "." | "!" | " - " | bracket | BECAUSE
+
+Talk is a clause that holds nothing a correction is told with. Pain is never cut away, nor what others did.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken_words
+from engine.reading.pieces import Piece
+from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests_around import clauses_of
+from engine.reading.values import Context
+from engine.values.ids import ExerciseName
+
+POINTS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.NOT, K.SETS, K.ONLY, K.BOTH, K.DENY, K.FILLER))
+TOLD = frozenset(
+    (K.NUMBER, K.COUNT, K.EFFORT, K.RPE, K.RIR, K.RESERVE, K.RESERVE_LEFT, K.FAILURE, K.WARMUP, K.MISS, K.DROP, K.KG,
+     K.LB, K.NOT, K.TIMES, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.EXCEPT, K.PAIN,
+     K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO)
+)  # fmt: skip
+NOT_TALK = frozenset((K.QUESTION, K.OTHERS, K.STORY, K.TOMORROW, K.LINE, K.PAIN))
+MOST_CLAUSES = 6
+
+
+def amid_talk(prepared: Prepared, context: Context, catalogue: Catalogue) -> Prepared | None:
+    """The message without its clauses of talk; None where it has none, or nothing else."""
+    if prepared.told & NOT_TALK or not prepared.told & POINTS or K.NUMBER not in prepared.told:
+        return None
+    clauses = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
+    done = {record.done.exercise for record in context.recent}
+    kept = [(start, end) for start, end in clauses if _tells(prepared, start, end, done)]
+    if not 1 < len(clauses) <= MOST_CLAUSES or len(kept) == len(clauses) or not kept:
+        return None
+    return prepare(", ".join(prepared.cleaned[start:end].strip() for start, end in kept), context, catalogue)
+
+
+def _tells(prepared: Prepared, start: int, end: int, done: set[ExerciseName]) -> bool:
+    inside: Sequence[Piece] = [piece for piece in prepared.spoken if start <= piece.start < end]
+    return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
