@@ -348,10 +348,22 @@ class MarkedChunks(ResultChunks):
 
     def _once_what(self, piece: Piece) -> bool:
         """ "dreimal acht", "drei mal 45 Sekunden": so many sets of what stands behind."""
-        ahead = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
-        if ahead is None or ahead.kind is not K.NUMBER or ahead.role not in COUNTABLE or self._kind(2) is K.TIMES:
+        step = 1
+        while (
+            self._kind(step) in (K.FILLER, K.OF)
+            and self._kind(step + 1) is K.NUMBER
+            and self.pieces[self.at + step + 1].spelled
+        ):
+            step += 1  # "zweimal eine Minute"
+        ahead = self.pieces[self.at + step] if self.at + step < len(self.pieces) else None
+        if (
+            ahead is None
+            or ahead.kind is not K.NUMBER
+            or ahead.role not in COUNTABLE
+            or self._kind(step + 1) is K.TIMES
+        ):
             return False
-        self.at += 1
+        self.at += step
         role = Role.BARE if ahead.role in TIMED_OR_HEAVY else Role.SETS
         sets = piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=role)
         self._rest_of_chunk(Chunk([(sets,), self.factor(None)], before=self.separator))

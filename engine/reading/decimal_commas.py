@@ -46,12 +46,24 @@ class DecimalCommas(SpelledNumbers):
     def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
         value = token.value or NOTHING
         digits = self._token(at + 2)
-        if digits is None or not digits.glued or digits.text not in DECIMAL_ENDINGS or value != int(value):
+        if digits is None or not digits.glued or value != int(value):
+            return value, at + 1
+        if self._is_weighed(at, value):
+            return value + Decimal(f"0.{digits.text}"), at + 3
+        if digits.text not in DECIMAL_ENDINGS:
             return value, at + 1
         whole = value + Decimal(f"0.{digits.text}")
         if self._comma_joins(at, value, whole):
             return whole, at + 3
         return value, at + 1
+
+    def _is_weighed(self, at: int, value: Decimal) -> bool:
+        """ "78,4 kg": tenths of a load or of what she weighs, by the unit right behind them; a list goes on otherwise."""
+        digits, unit = self._token(at + 2), self._token(at + 3)
+        if digits is None or unit is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
+            return False
+        listed = bool(self.out) and self.out[-1].kind is K.COMMA and self.out[-1].glued
+        return value > MOST_LOADED_REPS and not listed and self._unit_of(unit) in (K.KG, K.LB)
 
     def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
         """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""
@@ -60,6 +72,8 @@ class DecimalCommas(SpelledNumbers):
         if listed and self.tokens[at + 4].glued:
             return False
         if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
+            return True
+        if after is not None and self._is_compared(at + 3):
             return True
         if self._is_added(at, before) and whole % STEP == 0:
             return True
@@ -70,6 +84,15 @@ class DecimalCommas(SpelledNumbers):
         if before is not None and before.kind is K.COMMA and before.glued and self.tokens[at].glued:
             return False  # "(65,70,75)x2"
         return self._by_size(at, value, whole)
+
+    def _is_compared(self, at: int) -> bool:
+        """ "2,5 more than last time": a step of weight; more reps or sets are whole ones."""
+        token = self._token(at)
+        found = self._longest_phrase(at) if token is not None and token.shape is Shape.WORD else None
+        if found is None or found[0].kind not in (K.MORE, K.LAST_TIME):
+            return False
+        behind = self._token(found[1])
+        return behind is None or self._unit_of(behind) not in (K.REPS, K.SETS)
 
     def _by_size(self, at: int, value: Decimal, whole: Decimal) -> bool:
         """By the sizes that loads and reps have."""

@@ -151,7 +151,9 @@ class Lexer(NumberSuffixes):
             return True
         if after.text == ",":
             digits = self.ahead[at + 2]
-            return digits is None or digits.text not in DECIMAL_ENDINGS
+            return digits is None or (
+                digits.text not in DECIMAL_ENDINGS and not self._is_weighed(at, self.tokens[at].value or NOTHING)
+            )
         return after.shape is Shape.NUMBER and not after.glued
 
     def _questions_a_digit(self, at: int, token: Token, value: Decimal) -> int:
@@ -290,7 +292,12 @@ class Lexer(NumberSuffixes):
 
     def _counts_one_time(self) -> bool:
         """ "a minute", "plank for a minute": one, where no number stands before it."""
-        return bool(self.out) and self.out[-1].text in ARTICLES
+        if not self.out:
+            return False
+        of_each = (
+            self.out[-1].kind is K.OF and len(self.out) > 1 and self.out[-2].kind is K.ONCE
+        )  # "два раза по минуте"
+        return self.out[-1].text in ARTICLES or of_each
 
     def _counts_one(self, at: int) -> bool:
         """Whether "one" counts: "one rep", "100 for one", "left one in"; and not "the last one", "that one"."""

@@ -126,6 +126,8 @@ def _is_a_rest(pieces: list[Piece], at: int) -> bool:
         return True  # "rested 2-3 min"
     if behind is K.SLASH and is_amount(pieces, at + 2) and pieces[at].value >= SHORTEST_TYPED:
         return True
+    if behind is K.PLUS and pieces[at + 1].glued:
+        return False  # "rest 12+4+3"
     return pieces[at].value >= SHORTEST_REST and behind not in (K.TIMES, K.NUMBER, K.AT, K.KG, K.LB, K.SLASH)
 
 

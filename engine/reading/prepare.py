@@ -24,7 +24,7 @@ from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.tokens import Shape, Token, clean, tokenize
-from engine.reading.tries import with_tries
+from engine.reading.tries import with_tries, with_tries_failed
 from engine.reading.values import Context
 from engine.reading.week_headings import with_weeks
 
@@ -95,6 +95,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
     if K.MISS in kinds:
         pieces = with_tries(pieces)
+    if K.FAILURE in kinds and K.PLUS in kinds:
+        pieces = with_tries_failed(pieces)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
@@ -35,6 +36,19 @@ def with_tries(pieces: list[Piece]) -> list[Piece]:
         else:
             line.append(piece)
     return [*out, *_as_list(line)]
+
+
+def with_tries_failed(pieces: list[Piece]) -> list[Piece]:
+    """ "5, 5, 4 + fail": behind a plus the word tells of one more try, and not of how the set before it ended."""
+    out = list(pieces)
+    for at, (before, piece) in enumerate(pairwise(pieces), start=1):
+        whole = piece.end - piece.start == len(piece.text) and piece.text not in ENDS_OF_SETS
+        if piece.kind is K.FAILURE and before.kind is K.PLUS and whole:
+            out[at] = piece._replace(kind=K.MISS)
+    return out
+
+
+ENDS_OF_SETS = frozenset(("f", "tf", "failure", "mv"))
 
 
 def _as_list(line: list[Piece]) -> list[Piece]:
