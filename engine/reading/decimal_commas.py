@@ -58,7 +58,7 @@ class DecimalCommas(SpelledNumbers):
         return value, at + 1
 
     def _is_weighed(self, at: int, value: Decimal) -> bool:
-        """ "78,4 kg": tenths of a load or of what she weighs, by the unit right behind them; a list goes on otherwise."""
+        """ "78,4 kg": tenths of a load or of what she weighs, by the unit right behind them; a list goes on."""
         digits, unit = self._token(at + 2), self._token(at + 3)
         if digits is None or unit is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
             return False

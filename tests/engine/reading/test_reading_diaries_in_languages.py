@@ -1,4 +1,4 @@
-"""Diary lines in ten languages: remarks on a set, misses, holds counted in words, days ago, pain, what was forgotten."""
+"""Diary lines in ten languages: remarks on a set, misses, holds counted in words, days ago, pain."""
 
 from __future__ import annotations
 
