@@ -211,6 +211,7 @@ class MarkedChunks(ResultChunks):
             return False
         self.out.last_effort = piece.efforts[0]
         self.at += ahead + 1
+        self._note_last(self.at)
         return True
 
     def _marks_the_last(self, ahead: int) -> bool:
@@ -233,6 +234,7 @@ class MarkedChunks(ResultChunks):
             last.missed = True  # "155 (fail)"
         elif self.pieces[self.at - 1].kind is K.LAST or self._last_said():
             self.out.last_to_failure = True
+            self._note_last(self.at + 1)
         elif self.separator is not None and self._kind() in (K.COLON, K.NUMBER):
             self.out.notes.append(piece)
         else:

@@ -104,6 +104,7 @@ class ResultChunks(NumberChunks):
                 self.at += 1
                 return
             self.out.placed_reps += ((place, int(number.value)),)
+            self.last_at = len(self.out.found) if place == LAST_SET else self.last_at
             self.out.dangling = self.out.dangling or self._listed_behind()
             self.at += 1
         else:
@@ -132,6 +133,13 @@ class ResultChunks(NumberChunks):
             return True
         return 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
 
+    def _note_last(self, behind: int) -> None:
+        """ "3x8 70 last set @9, then 50x12": the last of the sets told so far, unless the set itself stands behind."""
+        if self.kinds[behind] is not K.NUMBER or self.kinds[behind + 1] not in PAIRED:
+            self.last_at = len(self.out.found)
+        elif self._group_told():
+            self.out.dangling = True  # "3x8 70, last set to failure 60x12": of which of them?
+
     def _speaks_of_several(self, at: int, number: Piece) -> bool:
         """ "80x8, 90x8 last 2 reps slow", "last 2 sets paused": what some of those told before were like."""
         told = number.kind is K.NUMBER and number.role in (Role.REPS, Role.SETS) and bool(self.out.found)
@@ -146,10 +154,12 @@ class ResultChunks(NumberChunks):
         if told.kind is K.EFFORT and len(told.efforts) == 1:
             self.out.last_effort = told.efforts[0]
             self.at += 1
+            self._note_last(self.at)
             return True
         if told.kind is K.AT and self._rated_behind_sign() and (self._group_told() or self._load_told()):
             self.out.last_effort = Effort.from_rpe(self.pieces[self.at + 1].value)
             self.at += 2
+            self._note_last(self.at)
             return True
         return False
 
@@ -336,6 +346,7 @@ class ResultChunks(NumberChunks):
         if self._kind(ahead) is not K.LAST or number.role not in (Role.BARE, Role.REPS):
             return False
         self.out.placed_reps += ((LAST_SET, int(number.value)),)
+        self.last_at = len(self.out.found)
         self.at += ahead + 1
         return True
 

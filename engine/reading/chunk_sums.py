@@ -43,6 +43,8 @@ class SummedChunks:
     depth: int = 0
     opened: int = 0
     """How many chunks stood before the bracket that was opened last."""
+    last_at: int = 0
+    """How many chunks stood before what was told of the last set."""
     warm_left: int = 0
     """How many of the next sets are warm-ups, as a count of them said."""
     at_same: bool = False

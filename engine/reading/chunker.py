@@ -47,9 +47,7 @@ class Chunker(AnnouncedChunks):
 
     def _finished(self) -> Chunks:
         """What the chunks come to together."""
-        self.out.dangling = self.out.dangling or self.warm_left > 0
-        if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):
-            self.out.pins = True
+        self._settle()
         if self.next_kind is SetKind.DROP:
             self._drop_behind()
         if self.shared and not loads_told(self.out.found):
@@ -64,6 +62,14 @@ class Chunker(AnnouncedChunks):
             pair_lists(self.out, not ALL_OF_THEM.isdisjoint([piece.text for piece in self.pieces]))
             share_reps(self.out)
         return self.out
+
+    def _settle(self) -> None:
+        """What only shows once all is told: warm-ups that did not come, places in the stack, which set was the last."""
+        self.out.dangling = self.out.dangling or self.warm_left > 0
+        if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):
+            self.out.pins = True
+        if 0 < self.last_at < len(self.out.found):
+            self.out.last_ends_at = self.last_at
 
     def _tell_unit(self, told: set[Unit]) -> None:
         units = {*self.units, *told}
@@ -132,7 +138,11 @@ class Chunker(AnnouncedChunks):
         """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
         sides = [at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT]
         last = max([at for at in sides if self.kinds[at + 1] not in BODY_PARTS] or sides)
-        return K.NUMBER in self.kinds[last + 1 : last + 4]
+        behind = self.kinds[last + 1 : last + 4]
+        repeated = behind[:1] == [K.TIMES] or behind[:2] == [K.COMMA, K.TIMES]
+        if repeated and self.kinds[sides[0] + 1] is not K.TIMES:
+            return False  # "30m L, 30m R, x2"
+        return K.NUMBER in behind
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)

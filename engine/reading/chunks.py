@@ -146,6 +146,8 @@ class Chunks:
     """(place, reps) of sets of a group that differ: "3x8 70, last set 6"."""
     last_effort: Effort | None = None
     """The effort of the last set alone: "3x6 77.5, last set @9"."""
+    last_ends_at: int = 0
+    """How many chunks end with the set that was told as the last one, where more of them follow."""
     effort_of_all: Effort | None = None
     """The effort of every set told: "8 7 6, all @9"."""
     last_told: int = 0

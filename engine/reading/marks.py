@@ -16,7 +16,7 @@ from engine.reading.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
 from engine.reading.parts_of_sets import part_of_the_sets
-from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role, kinds_of
+from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_of
 from engine.reading.scales import (
     RATED,
     TEMPO_DIGITS,
@@ -224,7 +224,8 @@ def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or _stands_apart(pieces[after], out))
     )
     if told:
-        out.append(pieces[at]._replace(kind=K.UNRELATED))
+        heads = not out or out[-1].kind in ENDS  # in "8, 8, 7 bodyweight 79" the clause tells of a set, too
+        out.append(pieces[at]._replace(kind=K.UNRELATED) if heads else aside(pieces[at]))
         return _behind_a_change(pieces, end)
     if out and _weighs(out, pieces, at):
         if out[-1].kind is K.OF:
@@ -241,11 +242,11 @@ def _stands_apart(weight: Piece, out: list[Piece]) -> bool:
     """Whether nothing, or only counts of reps, stands before it: "pull ups 8 8 8 bodyweight 79"."""
     if not out or out[-1].kind in ENDS:
         return True
-    told = [piece for piece in out if piece.kind is K.NUMBER]
+    told = [piece for piece in out if piece.kind is K.NUMBER and piece.role not in TIMED]
     if out[-1].kind is not K.NUMBER or Role.CHANGE in [piece.role for piece in told]:
         return False
     loaded = Role.LOAD in [piece.role for piece in told]  # "squat 100kg 3x5 bw 82"
-    return loaded or max([piece.value for piece in told]) * 2 < weight.value
+    return loaded or max([piece.value for piece in told], default=NOTHING) * 2 < weight.value
 
 
 def _weighs(out: list[Piece], pieces: list[Piece], at: int) -> bool:

@@ -34,7 +34,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.shape_adding import full_reps
 from engine.reading.shape_one import is_load
 from engine.reading.shape_three import settled_three
-from engine.reading.shape_two import settled_pair
+from engine.reading.shape_two import counts_by_itself, settled_pair
 from engine.values.effort import Effort
 from engine.values.sets import SetKind
 
@@ -241,7 +241,7 @@ class PlainShaper:
             self.load = head
             self._reps_list(second)
             return
-        self._check_two(head, tail)
+        self._check_two(head, tail, chunk)
         if head.role is Role.SETS or (tail.role is Role.REPS and head.role is Role.BARE):
             self._said_counts(head, tail)
             return
@@ -253,7 +253,9 @@ class PlainShaper:
             case PairAs.REPS_LOAD:
                 self._load_reps(tail, head)
 
-    def _check_two(self, head: Piece, tail: Piece) -> None:
+    def _check_two(self, head: Piece, tail: Piece, chunk: Chunk) -> None:
+        if self.choice.pair is not PairAs.COUNTS and counts_by_itself(self.chunks.found, chunk):
+            raise NotPlain
         plain = head.role in HEADS and tail.role in TAILS
         if not plain or (self.traits.two_implements and head.value in HELD_AT_ONCE):
             raise NotPlain

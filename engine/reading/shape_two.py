@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.choices import (
@@ -18,6 +19,7 @@ from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_one import OneFactor
 
+LOAD_ROLES = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))
 COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
 LIGHTEST_BAR, FEW_SETS = 15, 5
 """On a barbell 30x8 is a load and its reps, not reps and sets. Common practice, no source."""
@@ -151,13 +153,17 @@ class TwoFactors(OneFactor):
         if chunk.at_same:
             self._counts(first, second, sure=True)
             return
-        match settled_pair(first, second, self.traits, chunk.spoken_for) or self.choice.pair:
+        match settled_pair(first, second, self.traits, chunk.spoken_for) or self._pair_as(chunk):
             case PairAs.COUNTS:
                 self._counts(first, second)
             case PairAs.LOAD_REPS:
                 self._load_reps(first, second)
             case PairAs.REPS_LOAD:
                 self._load_reps(second, first)
+
+    def _pair_as(self, chunk: Chunk) -> PairAs:
+        counts = self.choice.pair is not PairAs.COUNTS and counts_by_itself(self.chunks.found, chunk)
+        return PairAs.COUNTS if counts else self.choice.pair
 
     def _typed_two(self, first: Piece, second: Piece) -> bool:
         """Two factors of which a unit or a word says what they are."""
@@ -253,6 +259,16 @@ class TwoFactors(OneFactor):
         self._repeat(reps, int(sets.value))
         for draft in self.touched:
             draft.carried = carried and not sure
+
+
+def counts_by_itself(found: Sequence[Chunk], chunk: Chunk) -> bool:
+    """ "3x12 25, drop 15x10": sets and reps whose own load stands right behind, beside pairs of load and reps."""
+    place = next(place for place, one in enumerate(found) if one is chunk)
+    if place + 2 >= len(found) or chunk.factors[0][0].value > FEW_SETS or chunk.at:
+        return False
+    load, beside = found[place + 1], found[place + 2]
+    alone = load.size == 1 and len(load.factors[0]) == 1 and not load.counted and load.before is None
+    return alone and load.factors[0][0].role in LOAD_ROLES and beside.size > 1 and bool(beside.factors[0])
 
 
 def settled_pair(first: Piece, second: Piece, traits: Traits, spoken_for: bool) -> PairAs | None:

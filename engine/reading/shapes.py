@@ -11,7 +11,7 @@ from __future__ import annotations
 from itertools import chain
 
 from engine.reading.choices import MOST_OUT, DoesNotFit, Draft, copy_of, may_be_reps
-from engine.reading.chunks import Chunk
+from engine.reading.chunks import LAST_SET, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_marks import Marked
@@ -28,6 +28,9 @@ FAR_MORE = 2
 class Shaper(Marked):
     """One walk over the chunks of one exercise under one choice."""
 
+    meant_last: Draft | None = None
+    """The set that was told as the last one, where lighter or other ones follow: "3x8 70 last set @9, then 50x12"."""
+
     def run(self) -> list[Draft]:
         """The drafts.
 
@@ -41,6 +44,8 @@ class Shaper(Marked):
             self.touched, self.filled = [], False
             self._read(chunk, place)
             self._mark(chunk)
+            if place + 1 == self.chunks.last_ends_at and self.drafts:
+                self.meant_last = self.drafts[-1]
             if len(self.drafts) > MOST_OUT:
                 raise DoesNotFit("more sets than anyone does")
         self._finish()
@@ -130,6 +135,8 @@ class Shaper(Marked):
 
     def _last_worked(self) -> Draft:
         """The last set that is no warm-up: "3x5 80 (warm-up 60x5), last set rpe 9"."""
+        if self.meant_last is not None:
+            return self.meant_last
         work = [draft for draft in self.drafts if draft.kind is not SetKind.WARMUP]
         return (work or self.drafts)[-1]
 
@@ -192,7 +199,8 @@ class Shaper(Marked):
         for place, count in self.chunks.placed_reps:
             if place > len(self.drafts) or len(self.drafts) < 2:
                 raise DoesNotFit(f"no set {place}")
-            draft = self.drafts[place - 1]
+            meant = self.meant_last if place == LAST_SET else None
+            draft = meant or self.drafts[place - 1]
             if not 0 < count <= MOST_LOADED_REPS or count > draft.reps * FAR_MORE or self.traits.timed:
                 raise DoesNotFit(f"{count} reps of one set")
             draft.reps = count

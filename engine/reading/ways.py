@@ -22,6 +22,7 @@ from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.history import Known
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_one import rises_behind_a_plural
+from engine.reading.shape_two import counts_by_itself
 from engine.reading.values import Context, Doubt
 from engine.values.sets import SetKind
 
@@ -54,7 +55,7 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> l
     found = chunks.found
     sizes = [len(chunk.factors) for chunk in found]
     ways: list[tuple[float, Choice, Doubt]] = [PLAIN_WAY]
-    if 2 in sizes and (open_pairs := [chunk for chunk in found if _is_open_pair(chunk, traits)]):
+    if 2 in sizes and (open_pairs := _open_pairs(found, traits)):
         pair_ways = _pair_ways(open_pairs, chunks, traits, known, context)
         if pair_ways is not PLAIN_PAIRS:
             ways = [(p * q, chosen(c, pair=as_), d) for p, c, d in ways for q, as_ in pair_ways]
@@ -77,6 +78,11 @@ def choices(chunks: Chunks, traits: Traits, known: Known, context: Context) -> l
 
 
 ONE_FACTOR = [1]
+
+
+def _open_pairs(found: Sequence[Chunk], traits: Traits) -> list[Chunk]:
+    opened = [chunk for chunk in found if _is_open_pair(chunk, traits)]
+    return [chunk for chunk in opened if not counts_by_itself(found, chunk)] if len(found) > 2 else opened
 
 
 def _is_open_pair(chunk: Chunk, traits: Traits) -> bool:
