@@ -17,6 +17,8 @@ NEAR = 3
 def with_announced(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with a number that announces as many pairs made one of sets."""
     did = phrasebook().cues["didso"]
+    if not any([spoken(piece.text) in did for piece in pieces if piece.kind is K.FILLER]):
+        return pieces
     for at, piece in enumerate(pieces):
         if piece.kind is not K.NUMBER or piece.role is not Role.BARE or not FEWEST <= piece.value <= MOST:
             continue

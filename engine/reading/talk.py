@@ -143,9 +143,14 @@ def _tells_again(clause: list[Piece]) -> bool:
 
 def _turns_to_today(clause: list[Piece]) -> bool:
     """ "tomorrow deads, today bench 5x3 87.5": what was done, behind a plan."""
+    kinds = [piece.kind for piece in clause]
+    if DAYS.isdisjoint(kinds) or not AHEAD.isdisjoint(kinds):
+        return False
     head = next((piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind is not K.FILLER), None)
-    told = head is not None and head.kind in (K.DATE, K.TODAY) and head.told == 0
-    return told and counted(clause) > 0 and AHEAD.isdisjoint([piece.kind for piece in clause])
+    return head is not None and head.kind in DAYS and head.told == 0 and counted(clause) > 0
+
+
+DAYS = frozenset((K.DATE, K.TODAY))
 
 
 def _tells_a_result(talk: list[Piece], kinds: set[K]) -> bool:
@@ -280,6 +285,8 @@ def _is_ahead(ahead: list[Piece]) -> bool:
     heads = bool(ahead) and spoken(ahead[0].text) in phrasebook().cues["heading"]
     if heads and any(piece.kind in (K.COLON, K.DATE, K.WEEKDAY) for piece in ahead[1:]):
         return True
+    if K.DATE not in [piece.kind for piece in ahead]:
+        return False
     for day, who, doing in zip(ahead, ahead[1:], ahead[2:], strict=False):
         if day.kind is K.DATE and who.text in ("i'm", "im", "we're") and doing.text in ("doing", "lifting", "hitting"):
             return True

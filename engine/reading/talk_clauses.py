@@ -16,6 +16,9 @@ AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
 BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT, K.COLON))
+LEAVING_OUT = TOLD_OF | {K.NEVER}
+MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE}
+"""Kinds that may open a clause, or close a remark."""
 NEAR = 3
 LONGEST_REMARK = 20
 REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
@@ -31,16 +34,20 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
     turning = len(sentence) <= LONGEST_SENTENCE
     in_remark = False
     for at, piece in enumerate(sentence):
-        ends = piece.kind in CLAUSE_ENDS and not (piece.kind is K.DASH and piece.glued)
-        opens = piece.kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
+        kind = piece.kind
+        if kind not in MAY_PART:
+            found[-1].append(piece)
+            continue
+        ends = kind in CLAUSE_ENDS and not (kind is K.DASH and piece.glued)
+        opens = kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
         ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
         ends = ends or _turns_to_a_goal(sentence, at)
-        if ends or (turning and piece.kind in OPENING_ANOTHER and _opens_another(sentence, at)):
+        if ends or (turning and kind in OPENING_ANOTHER and _opens_another(sentence, at)):
             found.append([piece])
         else:
             found[-1].append(piece)
         in_remark = in_remark or opens
-        if in_remark and piece.kind is K.CLOSE:
+        if in_remark and kind is K.CLOSE:
             in_remark = False
             found.append([])
     return found
@@ -48,11 +55,13 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
 
 def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
     """ "squat 3x5 60 skipped the last set", "3x5 60 laatste overgeslagen": words that take one of the sets away."""
+    if sentence[at].kind not in LEAVING_OUT:
+        return False
     behind = [piece.kind for piece in sentence[at : at + 1 + NEAR]]
     pair = {*behind[:2], *behind[2:3]} if behind[:1] == [K.NEVER] else {*behind[:2]}
-    if K.NEVER not in pair or TOLD_OF.isdisjoint(pair) or sentence[at].kind not in TOLD_OF | {K.NEVER}:
+    if K.NEVER not in pair or TOLD_OF.isdisjoint(pair):
         return False
-    apart = at > 0 and sentence[at - 1].kind not in TOLD_OF | {K.NEVER}
+    apart = at > 0 and sentence[at - 1].kind not in LEAVING_OUT
     return apart and counted(sentence[:at]) > 0 and not counted(sentence[at:])
 
 

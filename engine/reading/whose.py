@@ -37,8 +37,9 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
 
 def _is_a_habit(prepared: Prepared) -> bool:
     """ "still squatting 100 for 5" may tell what she can do; "benching 60x8 today" tells of a set."""
-    told = any(piece.kind is K.NAME and piece.text.endswith(HABIT) for piece in prepared.spoken)
-    return told and TODAY.isdisjoint(prepared.told)
+    if not TODAY.isdisjoint(prepared.told):
+        return False
+    return any([piece.text.endswith(HABIT) for piece in prepared.spoken if piece.kind is K.NAME])
 
 
 def _may_be_ahead(prepared: Prepared) -> bool:
