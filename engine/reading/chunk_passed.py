@@ -23,6 +23,8 @@ NAMING_A_SET = frozenset((K.SETS, K.REPS, K.FILLER))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP, K.REST_PAUSE, K.BODY))
 TELLING = MARKING | {K.NUMBER, K.COUNT}
 """What is told of a set that a word points at: other rules read it."""
+CHANGING_LOADS = 1
+"""What an ALTERED piece's `told` says of words for loads that rise or fall from set to set."""
 OPEN_WITHOUT_A_NUMBER = frozenset((K.NOT,))
 
 
@@ -58,6 +60,8 @@ class PassedWords(SummedChunks):
             return True
         if piece.kind is K.BOTH and not MARKING.isdisjoint(behind):
             return True
+        if piece.kind is K.ALTERED and piece.told == CHANGING_LOADS and len(self.out.found) > 1:
+            return True  # "80x5 90x5 100x5 going up": each set told its own
         if piece.kind in OPEN_WITHOUT_A_NUMBER and K.NUMBER not in behind:
             return True
         if REMARKING.isdisjoint(behind) or not BESIDE_A_REMARK.issuperset(behind):

@@ -28,6 +28,12 @@ COUNTING_ON = frozenset(
 )
 """Behind a number that these follow, it counts sets, reps or a load, and not what was left."""
 ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
+SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
+ROUGHLY = frozenset(
+    ("around", "about", "roughly", "was", "maybe", "probably", "circa", "ca", "etwa", "ungefähr", "war", "unos", "como",
+     "environ", "ongeveer", "około", "cerca", "около", "примерно", "ungefär", "var", "mniej")
+)  # fmt: skip
+""" "rpe around 8": close enough to be kept."""
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
@@ -57,7 +63,7 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
 def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     scale = pieces[at]
     after = at + 1
-    while after < len(pieces) and pieces[after].kind in (K.COLON, K.EQUALS, K.OF, K.AT):
+    while after < len(pieces) and (pieces[after].kind in SCALE_LINKS or pieces[after].text in ROUGHLY):
         after += 1
     if out and out[-1].kind is K.AT:
         out.pop()

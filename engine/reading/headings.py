@@ -50,6 +50,23 @@ def without_headings(pieces: list[Piece]) -> list[Piece]:
     return out
 
 
+def without_days_counted(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without the numbers of "day 4/30", which is the fourth of thirty and no date."""
+    out: list[Piece] = []
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        counted = piece.text in DAYS_COUNTED and piece.end - piece.start == len(piece.text)
+        kinds = [one.kind for one in pieces[at : at + 4]]
+        counted = counted and kinds == [K.HEADING, K.NUMBER, K.SLASH, K.NUMBER]
+        out.append(piece)
+        at += 4 if counted else 1
+    return out
+
+
+DAYS_COUNTED = frozenset(("day", "week", "tag", "woche", "día", "semana", "jour", "semaine", "giorno", "dag", "dia"))
+
+
 def counts_headings(pieces: list[Piece], at: int) -> bool:
     """Whether the number here tells which session it was: "session 5 - monday 10 march"."""
     number, before = pieces[at], pieces[at - 1] if at else None

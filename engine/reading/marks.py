@@ -17,6 +17,7 @@ from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
 from engine.reading.parts_of_sets import part_of_the_sets
 from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_of
+from engine.reading.roughly import may_be_rough, with_rough_numbers
 from engine.reading.scales import (
     RATED,
     TEMPO_DIGITS,
@@ -30,6 +31,7 @@ from engine.reading.scales import (
 from engine.reading.spans import may_hold_spans, past_a_span
 from engine.values.load import Unit
 
+NUMBERS_OF_SETS = 3
 LEAST_BODY_WEIGHT = 35
 """Less than this is taken for a load, as a person seldom weighs it. Common practice, no source."""
 I_AM = frozenset(("i'm", "im", "am"))
@@ -57,11 +59,12 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = _without_slash_of_each(pieces)
     if not kinds.isdisjoint(EFFORT_WORDS):
         pieces = with_efforts(pieces)
+    rough = may_be_rough(pieces, kinds)
     rated = not kinds.isdisjoint(RATING) and not kinds.isdisjoint(RATED)
     beside = rated or not kinds.isdisjoint(BESIDE_WORDS) or holds_odd_numbers(pieces, kinds)
     if beside or may_hold_spans(pieces, kinds):
         pieces = _beside(pieces)
-    return pieces
+    return with_rough_numbers(pieces) if rough else pieces
 
 
 def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
@@ -246,6 +249,7 @@ def _stands_apart(weight: Piece, out: list[Piece]) -> bool:
     if out[-1].kind is not K.NUMBER or Role.CHANGE in [piece.role for piece in told]:
         return False
     loaded = Role.LOAD in [piece.role for piece in told]  # "squat 100kg 3x5 bw 82"
+    loaded = loaded or (len(told) >= NUMBERS_OF_SETS and any(piece.kind is K.TIMES for piece in out))
     return loaded or max([piece.value for piece in told], default=NOTHING) * 2 < weight.value
 
 
@@ -278,7 +282,7 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if piece.kind is K.SETS and _names_several(pieces, at, out):
         out.append(pieces[at + 1]._replace(role=Role.SETS, told=FIRST_OF_SEVERAL))
         return at + 2
-    if piece.kind is K.SETS and out and out[-1].kind is K.ORDINAL:
+    if piece.kind is K.SETS and out and (out[-1].kind is K.ORDINAL or out[-1].text in POINTED):
         out.append(piece)  # "2nd set: 9 reps"
         return at + 1
     plural = piece.kind in (K.REPS, K.FILLER) or piece.text.endswith("s") or after > at + 1
@@ -292,6 +296,10 @@ def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return after + 1
     out.append(piece)
     return at + 1
+
+
+POINTED = frozenset(("that", "this", "der", "dieser", "esta", "essa", "cette", "questa", "deze", "ta", "этот"))
+""" "that set: 6": one that is pointed at, and no count."""
 
 
 def _names_several(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
@@ -412,12 +420,16 @@ def _unit_label(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 def _bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "bar speed ok", "bar felt heavy": said of the bar, and no empty bar lifted."""
+    if any(piece.kind is K.ASKS for piece in out[-REACH_OF_A_QUESTION:]):
+        out.append(aside(pieces[at]))  # "no idea what was on the bar"
+        return at + 1
     said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in (K.TIMES, K.NUMBER)
     out.append(aside(pieces[at]) if said else pieces[at])
     return at + 1
 
 
-SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE))
+REACH_OF_A_QUESTION = 3
+SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE, K.GOT))
 
 
 def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -456,7 +468,7 @@ def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind a number that may be a tempo, a time or shared reps by how it is written."""
     piece = pieces[at]
-    if piece.role is Role.SECONDS and piece.value >= LONGEST_HOLD and _tells_how_long(pieces, at + 1):
+    if piece.role is Role.SECONDS and piece.value >= LONGEST_HOLD and _tells_how_long(pieces, at + 1, out):
         out.append(aside(piece))
         return at + 1
     if piece.role is Role.BARE and (behind_span := past_a_span(pieces, at, out)):
@@ -474,13 +486,17 @@ def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return at + 1
 
 
-def _tells_how_long(pieces: list[Piece], at: int) -> bool:
-    """ "10 min of cycling", "15 min on the bike"."""
+def _tells_how_long(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "10 min of cycling", "15 min on the bike"; "after waiting 15 minutes"."""
+    if kind_at(pieces, at) in ENDING_A_TIME and any(piece.kind is K.NOT_DATE for piece in out[-REACH_OF_AFTER:]):
+        return True
     while at < len(pieces) and pieces[at].kind in (K.OF, K.FILLER, K.WITH):
         at += 1
     return kind_at(pieces, at) is K.UNRELATED
 
 
+ENDING_A_TIME = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.FOR))
+REACH_OF_AFTER = 3
 LONGEST_HOLD = 300
 """Seconds; from here on a time is no hold. Common practice, no source."""
 

@@ -13,6 +13,7 @@ from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.days_misspelt import with_days_mended
 from engine.reading.earlier_sets import without_earlier_sets
 from engine.reading.felt import with_felt
+from engine.reading.headings import without_days_counted
 from engine.reading.kinds import K
 from engine.reading.lexer import Lexer
 from engine.reading.marks import holds_odd_numbers, without_marks
@@ -23,6 +24,7 @@ from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
+from engine.reading.tiredness import CHIN, DEAD, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
 from engine.reading.values import Context
@@ -103,6 +105,9 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
 def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces, which were of these kinds, with what stands beside the names put to them."""
     names = [piece.text for piece in pieces if piece.kind is K.NAME]
+    if DEAD in names or CHIN in names:
+        pieces = without_tiredness(pieces)
+        names = [piece.text for piece in pieces if piece.kind is K.NAME]
     if len(names) > 1:
         pieces = _without_other_names(pieces, names, kinds)
     if len(names) <= 2 * MOST_NAMES and (may_make_names(kinds, len(names)) or any(map(tells_a_pause, names))):
@@ -206,6 +211,8 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         kinds = kinds_of(pieces)
     if K.NOTE in kinds or K.PLAIN in kinds:
         pieces = with_steps_up(pieces)
+    if K.HEADING in kinds and K.SLASH in kinds:
+        pieces = without_days_counted(pieces)
     if K.EARLIER in kinds or K.OPEN in kinds:
         pieces = without_earlier_sets(pieces)
         kinds = kinds_of(pieces)

@@ -1,4 +1,4 @@
-"""A question right behind whole sets, with nothing between: "bench 3x8 80 should i go up?".
+"""A question or a wish right behind whole sets: "bench 3x8 80 should i go up?", "squat 5x5 100 can't feel my legs".
 
 Whether the sets were done is asked, unless the question is a request, which speaks of a session under way ("what's
 next?"), or wonders at what was done ("how am i doing?").
@@ -22,13 +22,60 @@ LEAST_OF_SETS = 2
 
 def sets_before_a_question(pieces: Sequence[Piece]) -> tuple[list[Piece], Sequence[Piece]]:
     """The pieces ahead of a question that ends the message, and the question; empty where none stands behind sets."""
-    first = next((at for at, piece in enumerate(pieces) if piece.kind is K.ASKS), 0) or _last_words(pieces)
+    first = next((at for at, piece in enumerate(pieces) if piece.kind is K.ASKS), 0)
+    first = first or _remark(pieces) or _last_words(pieces)
     ahead, behind = list(pieces[:first]), pieces[first:]
     kinds = [piece.kind for piece in ahead]
     told = kinds[:1] == [K.NAME] and K.TIMES in kinds and NO_SETS_OF_HERS.isdisjoint(kinds)
     whole = told and len([kind for kind in kinds if kind in COUNTED]) >= LEAST_OF_SETS and "or" not in _texts(ahead)
     asks = COUNTED.isdisjoint([piece.kind for piece in behind]) and K.NAME not in [piece.kind for piece in behind]
     return (ahead, behind) if whole and asks else ([], ())
+
+
+def _remark(pieces: Sequence[Piece]) -> int:
+    """The place of words that one cannot or will not do more, with others behind them; 0 where none stand there."""
+    for at, piece in enumerate(pieces[:-1]):
+        wish = piece.kind is K.FUTURE and not piece.told and not piece.text.startswith(NEXT)
+        unable = piece.kind is K.NEVER and piece.text in UNABLE
+        if wish or unable:
+            behind = [one.kind for one in pieces[at + 1 :]]
+            return at if behind[0] in WORDS and OF_ANOTHER_DAY.isdisjoint(behind) else 0
+    return 0
+
+
+NEXT = ("next", "nächst", "próxim", "prochain", "prossim", "volgend", "następn", "следующ", "nästa")
+UNABLE = frozenset(
+    (
+        "can't",
+        "cant",
+        "cannot",
+        "couldn't",
+        "couldnt",
+        "won't",
+        "wont",
+        "wish",
+        "almost",
+        "nearly",
+        "no",
+        "i",
+        "never",
+        "too",
+        "way",
+        "zu",
+        "demasiado",
+        "trop",
+        "troppo",
+        "te",
+        "zbyt",
+        "muito",
+        "слишком",
+        "för",
+    )
+)
+WORDS = frozenset(
+    (K.FILLER, K.NOTE, K.PLAIN, K.MORE, K.UNRELATED, K.MUSCLE, K.JOINT, K.PAIN, K.SORE, K.RESERVE_LEFT, K.ANOTHER)
+)
+OF_ANOTHER_DAY = frozenset((K.TOMORROW, K.DATE, K.WEEKDAY, K.OTHERS, K.QUESTION))
 
 
 def _last_words(pieces: Sequence[Piece]) -> int:

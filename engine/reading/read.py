@@ -196,6 +196,7 @@ def _talk(
     kinds = [piece.kind for piece in pieces]
     marked = any(a is K.NUMBER and b is K.QUESTION for a, b in pairwise(kinds))
     several = K.TIMES in kinds or kinds.count(K.NUMBER) > 1 or kinds[0] is K.NAME
+    several = several or (context.doing is not None and kinds[:2] == [K.NUMBER, K.QUESTION])
     doubted = kinds[0] in (K.NAME, K.NUMBER) and marked and several and not set(kinds) & TALKING
     told, wondered = sets_before_a_question(pieces)
     if not doubted and not told:
@@ -344,9 +345,16 @@ WONDERING = frozenset((K.PLAIN, K.NOTE, K.ASKS, K.FILLER, K.FUTURE, K.OTHERS))
 ELSEWHERE = frozenset((K.PLAIN, K.UNRELATED, K.FAR, K.PLATE))
 
 
+MOST_SETS_OF_A_LIFT = 10
+"""More sets than that, told alone, are those of a session. Common practice, no source."""
+
+
 def _is_elsewhere(entry: Entry) -> bool:
     """Words of other things beside the numbers, and no load with its reps: "pulled 140x5 while they watched"."""
     kinds = {piece.kind for piece in entry.pieces}
+    counted = [piece for piece in entry.pieces if piece.kind in COUNTS]
+    if len(counted) == 1 and counted[0].role is Role.SETS and counted[0].value > MOST_SETS_OF_A_LIFT:
+        return True  # "did 20 sets today"
     told = [piece.kind for piece in entry.pieces if piece.kind is not K.FILLER]
     paired = told[:3] == [K.NUMBER, K.TIMES, K.NUMBER]
     return not kinds.isdisjoint(ELSEWHERE) and not (paired and kinds.isdisjoint((K.UNRELATED, K.FAR, K.PLATE)))

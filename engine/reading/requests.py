@@ -218,7 +218,7 @@ def _by_phrase(
             behind = [piece for piece in pieces if piece.start >= end]
             said = Said(named, rest, tuple(word for word, _ in words[length:]), behind, context, catalogue)
             recognise = ARGUMENTS.get(named)
-            found = recognise(said) if recognise is not None else None
+            found = recognise(said) if recognise is not None and not _is_in_a_name(end, pieces) else None
             if found is not None:
                 return found
     return (
@@ -230,6 +230,11 @@ def _by_phrase(
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
     )
+
+
+def _is_in_a_name(end: int, pieces: Sequence[Piece]) -> bool:
+    """ "push" of "push ups"."""
+    return any(piece.kind is K.NAME and piece.start < end < piece.end for piece in pieces)
 
 
 def _mended(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:

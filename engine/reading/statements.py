@@ -1,8 +1,11 @@
 """Sets in a sentence that states something of them, or of somebody who did better: whether they were done is not told.
 
 statement = sets name IS ( feel | unknown word )        30 sec plank is boring        5x5 squat is brutal
+          | name IS sets                                bench is 90x5
           | name sets IS ( feel | unknown word )        squat 5x5 is brutal
 counts    = NUMBER word "on" "the" name                 3 fellas on the bench
+habit     = sets DAILY                                  60 push ups a day
+wished    = sets SOON | PLAN ... ":" sets | ... "would" name sets        bench 100x5 soon        menu: squat 5x5 100
 beaten    = PERSON BEAT ... "," sets                    my sister beat me, 12 push ups
 """
 
@@ -12,8 +15,9 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.kinds import K
-from engine.reading.phrasebook import phrasebook, spoken
+from engine.reading.phrasebook import phrasebook, spoken, spoken_words
 from engine.reading.pieces import Piece, Role
+from engine.reading.tokens import tokenize
 
 IS = frozenset(("is", "isn't", "isnt", "ist", "est", "è", "é", "jest", "är", "es", "está", "это"))
 """The present tense: what was done is told in the past. Common practice, no source."""
@@ -33,6 +37,8 @@ def is_a_statement(pieces: Sequence[Piece]) -> bool:
         start = at
         while start and pieces[start - 1].kind not in CLAUSE_ENDS:
             start -= 1
+        if pieces[at - 1].kind is K.NAME and pieces[at + 1].kind in COUNTED:
+            return True  # "team average on bench is 90x5"
         if COUNTED.isdisjoint([piece.kind for piece in pieces[start:at]]):
             continue
         behind = [piece for piece in pieces[at + 1 : at + 1 + FEW] if piece.kind is not K.FILLER]
@@ -53,6 +59,37 @@ def may_count_others(pieces: Sequence[Piece]) -> bool:
 
 LINKING = frozenset((K.FILLER, K.WITH, K.PLAIN, K.FOR))
 REACH = 5
+
+
+def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
+    """ "bench 100x5 soon", "today's menu: squat 5x5 100", "younger me would squat 150x5": a wish as much as a set."""
+    counts = [at for at, piece in enumerate(pieces) if piece.kind in COUNTED]
+    if not counts:
+        return False
+    last = counts[-1] + (pieces[counts[-1] + 1 : counts[-1] + 2] != [] and pieces[counts[-1] + 1].kind is K.NAME)
+    words = " ".join(word for word, _ in spoken_words(tokenize(cleaned[pieces[last].end :])))
+    behind = words.split()
+    habit = any(" ".join(behind[:length]) in phrasebook().cues["daily"] for length in (1, 2, 3))
+    wished = words in phrasebook().cues["someday"] and all(piece.kind is not K.FUTURE for piece in pieces)
+    return wished or habit or _is_headed(pieces) or _is_imagined(pieces[: counts[0]])
+
+
+def _is_headed(pieces: Sequence[Piece]) -> bool:
+    """ "program for monday - squat 5x5 100"."""
+    name = next((at for at, piece in enumerate(pieces) if piece.kind is K.NAME), 0)
+    ahead = pieces[:name]
+    if not ahead or ahead[-1].kind not in (K.COLON, K.DASH) or any(piece.kind is K.LINE for piece in pieces):
+        return False
+    return not phrasebook().cues["planhead"].isdisjoint([spoken(piece.text) for piece in ahead])
+
+
+def _is_imagined(ahead: Sequence[Piece]) -> bool:
+    start = next((at for at in range(len(ahead), 0, -1) if ahead[at - 1].kind in CLAUSE_ENDS), 0)
+    named = any(piece.kind is K.NAME for piece in ahead)
+    return named and any(piece.text in IMAGINING and piece.kind is K.ASKS for piece in ahead[start:])
+
+
+IMAGINING = frozenset(("would", "could", "should", "can", "might", "may", "würde", "könnte"))
 
 
 def beaten_by(pieces: Sequence[Piece]) -> Piece | None:

@@ -21,11 +21,17 @@ from engine.reading.pieces import Piece, Role
 SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 LEAST_PLURAL = 4
+MOST_NEW = frozenset(
+    ("new", "old", "broken", "free", "big", "small", "neue", "kaputte", "freie", "nuevos", "nuevas", "nieuwe")
+)
 MOST_THINGS = 30
 """More than so many of a thing that no word is known for may be a load: "140 bonnes sensations". Common practice, no
 source.
 """
 OWNED = frozenset((K.DUMBBELL, K.BARBELL, K.KETTLEBELL, K.PLATE, K.BAR, K.MACHINE, K.PIN))
+NEW = frozenset(
+    ("new", "old", "broken", "free", "big", "small", "neue", "kaputte", "freie", "nuevos", "nuevas", "nieuwe")
+)
 THINGS = frozenset((K.OTHERS, K.UNRELATED, K.MINUTES, K.SECONDS))
 LAST_HOUR = 24
 LONGEST_HOLD = 300
@@ -43,6 +49,8 @@ def counts_other_things(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
         return False
     if _is_fixture(clause, numbers) or _is_owned(clause, kinds) or _shares_fixtures(clause, numbers):
         return True
+    if len(numbers) == 2 and kinds[numbers[0] + 1] is K.OUT_OF and K.NAME not in kinds:
+        return kinds[numbers[1] + 1 : numbers[1] + 2] in ([K.PLAIN], [K.OTHERS], [K.MACHINE], [K.UNRELATED])
     return _one_counts(clause, kinds, numbers)
 
 
@@ -72,15 +80,21 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
         return False
     if any(piece.kind is K.PAIN for piece in clause[:at]):
         return True
-    if before is not None and before.kind is K.REPS and not before.text.endswith("s"):
-        return True
-    if after is None or not bare:
-        return False
+    if before is not None and before.kind in (K.REPS, K.SETS) and not before.text.endswith("s"):
+        return before.kind is K.REPS or (at > 1 and after is None)  # "i am on set 3"
+    return bare and after is not None and _is_a_thing(clause, at)
+
+
+def _is_a_thing(clause: Sequence[Piece], at: int) -> bool:
+    """Whether what stands behind the number there is a thing that is counted."""
+    after = clause[at + 1]
     behind = clause[at + 2] if at + 2 < len(clause) else after
     if after.kind is K.OF:
         return _word(behind) in phrasebook().cues["people"]
-    if after.kind is K.MORE:
-        after = behind
+    if after.text in NEW and behind.kind in OWNED:
+        return True
+    if after.kind is K.MORE or (after.text in NEW and behind.kind is K.PLAIN):
+        after = behind  # "got 2 new collars"
     few = clause[at].value <= MOST_THINGS
     plural = few and after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
     return plural or after.kind in THINGS or _word(after) in phrasebook().cues["things"]

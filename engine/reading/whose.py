@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from engine.reading.kinds import K
 from engine.reading.prepare import Prepared
-from engine.reading.statements import beaten_by, is_a_statement, may_count_others
+from engine.reading.statements import beaten_by, is_a_statement, may_be_ahead, may_count_others
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 
@@ -19,15 +19,12 @@ SHORTEST, LONGEST = 3, 14
 
 def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
-    if (
-        prepared.cleaned.lower().startswith(NEXT_UP)
-        or _is_a_habit(prepared)
-        or _is_an_invitation(prepared)
-        or _is_stated(prepared)
-    ):
+    if logged.days:
+        return logged  # a question holds one day
+    if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
     name = _named(prepared, context) or _who_did_better(prepared)
-    if not name or logged.days or "\n" in prepared.cleaned.strip():
+    if not name or "\n" in prepared.cleaned.strip():
         return logged
     label = label_of(logged.sets)
     said = f"Whose sets are these, yours or {name}’s? {label}. Nothing is saved yet."
@@ -43,7 +40,9 @@ def _is_a_habit(prepared: Prepared) -> bool:
 
 
 def _may_be_ahead(prepared: Prepared) -> bool:
-    return prepared.cleaned.lower().startswith(NEXT_UP) or _is_an_invitation(prepared)
+    if prepared.cleaned.lower().startswith(NEXT_UP) or _is_an_invitation(prepared):
+        return True
+    return not prepared.told <= NUMBERS_AND_SIGNS and may_be_ahead(prepared.spoken, prepared.cleaned)
 
 
 def _is_stated(prepared: Prepared) -> bool:
@@ -81,6 +80,7 @@ def asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
     return Asked(said, done, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
 
 
+NUMBERS_AND_SIGNS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.KG, K.LB, K.SLASH, K.WITH, K.NOTE))
 NEXT_UP = "next up:"
 """At the head of a message it may announce a set as well as tell of one."""
 HABIT = ("squatting", "benching", "deadlifting")

@@ -16,6 +16,7 @@ KNOWN = catalogue()
 NO_SETS = """
 3 benches for 40 lifters
 3 of us share it
+too tired for squat 4x6 today
 7 more minutes then i leave
 2 sessions left this month
 clara just squatted 92x4 beside me
@@ -30,6 +31,15 @@ petra and jo did 4x6 52 on squat
 my phone died, 4 percent
 i squat 3 days a week
 my nephew and his friends did 4x6 52 on squat
+we got 3 new dumbbells
+1 down, 3 to go
+i am on set 2
+4 out of 6 machines are broken
+loading up 92 for a triple on squat
+thinking 5x4 squat at 82
+last block topped out at squat 132x2
+no way im doing 4x10 squats today
+did 22 sets today
 """
 ASKED = """
 40 sec plank is dull
@@ -45,6 +55,26 @@ bench 72x8 or maybe only 7
 squat 3x5 75 percent
 squat 3x5 75 %
 next up: bench 72x8
+squat 4x5 92 can't feel my legs
+squat 4x5 92 too tired for more
+squat 4x5 92 going to sleep now
+squat 4x5 92 with some lighter ones
+our average on bench is 92x4
+bench 92x5 soon
+today's menu: squat 4x5 92, bench 4x6 72
+younger me would squat 152x4
+70 push ups a day keep me fit
+{doing: barbell bench press; last: barbell bench press 72} around 9
+{doing: barbell bench press; last: barbell bench press 72} 9 or so
+{doing: barbell bench press; last: barbell bench press 72} between 7 and 9
+bench about 72 for 8
+almost 22 pull ups
+bench 3x8 72 more or less
+bankdrücken 3x8 72, mehr oder weniger
+squat 4x5 92, third set not done
+squat 4x5 92 every second one lighter
+squat 4x5 starting at 92 going up
+bench 4x6 72 lost a rep on the last
 superset 4 bench 62x8, pull ups 9
 bench 72x8 should i go heavier?
 bench 72x8 ok?
@@ -67,6 +97,20 @@ squat 4x5 92 first time in 5 months => barbell back squat 4×5 at 92 kg
 squat 4x5 92 then home, 25 min drive => barbell back squat 4×5 at 92 kg
 after 12 min of cycling: squat 4x5 92 => barbell back squat 4×5 at 92 kg
 squat 4x5 92, 75 percent effort => barbell back squat 4×5 at 92 kg
+squat 72x5 82x5 92x5 going up => barbell back squat 5 at 72 kg, 5 at 82 kg, 5 at 92 kg
+{doing: barbell bench press; last: barbell bench press 72} 9 reps and my arms are dead => barbell bench press 9 at 72 kg
+dead 142x4 => conventional deadlift 4 at 142 kg
+bench 4x6 72 bw 83 this morning => barbell bench press 4×6 at 72 kg
+day 4/30 bench 4x6 72 => barbell bench press 4×6 at 72 kg
+bench 4x6 72, rpe around 8 => barbell bench press 4×6 at 72 kg RPE 8
+bench 4x6 72 after waiting 12 minutes => barbell bench press 4×6 at 72 kg
+bench 92x4 beats my old 87x4 => barbell bench press 4 at 92 kg
+bench 4x6 no idea what was on the bar => barbell bench press 4×6
+woohoo bench 72x8 => barbell bench press 8 at 72 kg
+push ups 32 => push-up 32
+squat 4x5 92 in front of 9 people => barbell back squat 4×5 at 92 kg
+{doing: barbell bench press; last: barbell bench press 72} 9 (bar hit my chin) => barbell bench press 9 at 72 kg
+{doing: barbell bench press; last: barbell bench press 72} that set: 9 => barbell bench press 9 at 72 kg
 bench 72x8 is a new pr => barbell bench press 8 at 72 kg
 squat 5x5 week 3 92 => barbell back squat 5×5 at 92 kg
 """

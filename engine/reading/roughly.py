@@ -1,0 +1,39 @@
+"""Numbers told roughly, which are asked: "around 7", "about 80 for 8", "nearly 20 pull ups", "between 6 and 8".
+
+rough = ABOUT NUMBER | BETWEEN NUMBER "and" NUMBER
+"""
+
+from __future__ import annotations
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+
+ABOUT = frozenset(
+    ("around", "about", "roughly", "approximately", "approx", "circa", "ca", "nearly", "almost", "ungefähr", "etwa",
+     "beinahe", "unos", "unas", "alrededor", "casi", "environ", "presque", "ongeveer", "bijna", "około", "prawie",
+     "cerca", "quase", "около", "примерно", "почти", "ungefär", "nästan")
+)  # fmt: skip
+BETWEEN = frozenset(("between", "zwischen", "entre", "tra", "fra", "tussen", "między", "между", "mellan"))
+OF_A_SET = frozenset((Role.BARE, Role.REPS, Role.LOAD, Role.SETS))
+WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.REST, K.RESERVE_LEFT, K.NOT_DATE, K.WITH, K.OF))
+
+
+def with_rough_numbers(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with words that leave a number open made words that change the sets."""
+    out = list(pieces)
+    for at, piece in enumerate(pieces[:-1]):
+        if piece.kind not in WORDS:
+            continue
+        behind = pieces[at + 1 : at + 4]
+        rough = piece.text in ABOUT and behind[0].kind is K.NUMBER and behind[0].role in OF_A_SET
+        ranged = piece.text in BETWEEN and [one.kind for one in behind] == [K.NUMBER, K.AND, K.NUMBER]
+        if rough or ranged:
+            out[at] = piece._replace(kind=K.ALTERED)
+    return out
+
+
+def may_be_rough(pieces: list[Piece], kinds: set[K]) -> bool:
+    """Whether such a word stands among the pieces, which are of these kinds."""
+    if kinds.isdisjoint(WORDS):
+        return False
+    return any(piece.kind in WORDS and (piece.text in ABOUT or piece.text in BETWEEN) for piece in pieces)
