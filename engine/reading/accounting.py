@@ -42,7 +42,6 @@ LONGEST_HOLD_RECORDED = 3_600
 """Seconds; a longer hold is asked about. Common practice, no source."""
 
 TOLD_LOADS = frozenset((Role.LOAD, Role.PLURAL, Role.BAR, Role.BODY))
-HELD_IN_ONE_HAND = frozenset((Loading.PER_HAND, Loading.IMPLEMENT, Loading.BODY, Loading.BAND))
 
 
 def unreadable(pieces: Sequence[Piece]) -> str:
@@ -63,7 +62,7 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if exercise.measure is Measure.DISTANCE and _goes_another_way(pieces):
         return True
-    if chunks.sides and not exercise.one_sided and exercise.loading not in HELD_IN_ONE_HAND:
+    if chunks.sides and not exercise.one_sided and exercise.loading is Loading.BAR:
         return True  # "squat 80 5 each leg"
     plural = Role.PLURAL in chunks.roles and exercise.loading is Loading.BAR
     if plural and any(map(_is_plural_load, numbers_in(chunks))):

@@ -14,6 +14,11 @@ PARTS_OF_A_LIST = frozenset((K.COMMA, K.LINE, K.STOP))
 REACH_OF_PLATES = 5
 
 
+BETWEEN = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.COMMA, K.LINE, K.THEN, K.STOP))
+MOST_PLATES = 12
+"""On one side of a bar. Common practice, no source."""
+
+
 class AidedChunks(BracketedChunks):
     """The part of the walk that reads plates, help and bands."""
 
@@ -72,6 +77,12 @@ class AidedChunks(BracketedChunks):
         last = self._last()
         if last is not None and last.at and last.at[-1] is self.pieces[self.at - 1] and last.at[-1].unit is not None:
             self.at += 1  # "60 s with a 20kg plate"
+            return
+        number = self.pieces[self.at - 1] if self.at else None
+        apart = piece.kind is K.PLATE and last is not None and (number is None or number.kind in BETWEEN)
+        if apart or (number is not None and number.role is Role.BARE and number.value > MOST_PLATES):
+            self.out.notes.append(piece)  # "4x5 85, misread the plates", "85 plates were cold"
+            self.at += 1
             return
         self.out.plates = True
         self.out.dangling = self.out.dangling or self._adds_to_plates()

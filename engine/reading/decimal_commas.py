@@ -79,6 +79,9 @@ class DecimalCommas(SpelledNumbers):
             return True
         if after is not None and self._unit_of(after) in (K.KG, K.LB):
             return True
+        headed = before is None or before.kind is K.NAME
+        if headed and after is not None and self._unit_of(after) is K.MORE and whole % STEP == 0:
+            return True  # "2,5 more than last time"
         if before is not None and before.kind is K.TIMES and value <= MOST_LOADED_REPS:
             return self._doubtful() if self._small_factor() else False
         if before is not None and before.kind is K.COMMA and before.glued and self.tokens[at].glued:

@@ -44,9 +44,17 @@ def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known:
     if known.load is not None and known.load.amount > 0:
         told = (load for load, kind in loads if kind is SetKind.WORK and load.amount > 0)
         weight *= min((_suits_last(load, known.load) for load in told), default=1.0)
+    if len(sets) == 2 and _may_be_a_group(sets[0], sets[1]):
+        weight *= 0.2
     if len(sets) > MOST_SETS and not chunks.total and len({one.reps for one in sets}) == 1:
         weight *= 0.1
     return weight
+
+
+def _may_be_a_group(first: SetDone, second: SetDone) -> bool:
+    """ "3x12, 25": three sets at 25, and hardly more reps in the second set at 3 kg."""
+    light = first.load is not None and first.load == second.load and 0 < first.load.amount <= FEW_SETS
+    return light and first.reps < second.reps and first.kind is second.kind is SetKind.WORK
 
 
 def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:

@@ -141,6 +141,7 @@ LOG = "log"
 
 
 FURNITURE = "bench"
+TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))
 
 
 def _without_furniture(pieces: list[Piece]) -> list[Piece]:
@@ -209,7 +210,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
-    if K.NOTE in kinds or K.PLAIN in kinds:
+    if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)
     if K.HEADING in kinds and K.SLASH in kinds:
         pieces = without_days_counted(pieces)

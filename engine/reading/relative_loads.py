@@ -42,22 +42,53 @@ def with_relative_loads(pieces: list[Piece]) -> list[Piece]:
 
 
 def with_steps_up(pieces: list[Piece]) -> list[Piece]:
-    """The pieces with "bench up 2.5 today, 5 5 5" told as a change against the last time: it stands right behind the
-    name, and the reps behind a sign.
+    """The pieces with "bench up 2.5 today, 5 5 5" and "2.5 heavier: 9 8" told as a change against the last time: it
+    stands at the head or right behind the name, and the reps behind a sign.
     """
-    if STEPS.keys().isdisjoint([piece.text for piece in pieces]):
+    if COMPARED.isdisjoint([piece.text for piece in pieces]):
         return pieces
-    for at in range(1, len(pieces) - 2):
-        step, number = pieces[at], pieces[at + 1]
-        if step.text not in STEPS or pieces[at - 1].kind is not K.NAME or number.kind is not K.NUMBER:
-            continue
-        ends = pieces[at + 2].kind in (K.TODAY, K.COMMA, K.STOP, K.COLON, K.LINE, K.DATE)
-        if ends and number.role in (Role.BARE, Role.LOAD) and number.value <= MOST_OF_A_STEP:
-            return [*pieces[:at], _changed(number, STEPS[step.text]), *pieces[at + 2 :]]
+    for at in range(len(pieces) - 2):
+        if not at or pieces[at - 1].kind in (K.NAME, K.LINE):
+            changed, end = _step(pieces, at)
+            if changed is not None:
+                return [*pieces[:at], changed, *pieces[end:]]
     return pieces
 
 
-STEPS = {"up": 1, "down": -1}
+def _step(pieces: list[Piece], at: int) -> tuple[Piece | None, int]:
+    """The change told there, and the place behind it; None where none is."""
+    start = at
+    while start < len(pieces) and pieces[start].text in SAYERS:
+        start += 1
+    first, second, behind = (*pieces[start : start + 3], None, None, None)[:3]
+    if first is None or second is None:
+        return None, at
+    if first.kind is K.NUMBER:
+        number, way, end = first, _direction(second), start + 2
+    elif first.text in WENT:
+        up = first.kind is K.ADDED
+        number, way, end = (second, 1, start + 2) if up else (behind or second, STEPS.get(second.text, 0), start + 3)
+    else:
+        number, way, end = second, STEPS.get(first.text, 0), start + 2
+    ends = end < len(pieces) and pieces[end].kind in BEHIND_A_STEP
+    if not way or not ends or not _is_step(number, told_as_load=number is not first):
+        return None, at
+    return _changed(number, way), end
+
+
+def _is_step(number: Piece, *, told_as_load: bool) -> bool:
+    """ "up 5", "2.5 heavier", "5 kg less"; "5 more" and "3 less" may be reps."""
+    if number.kind is not K.NUMBER or number.role not in (Role.BARE, Role.LOAD) or number.value > MOST_OF_A_STEP:
+        return False
+    return told_as_load or number.unit is not None or number.value % 1 != 0
+
+
+STEPS = {word: 1 for word in UP if word.isalpha()} | {word: -1 for word in DOWN if word.isalpha()}
+SAYERS = frozenset(("i", "we", "just", "so"))
+WENT = frozenset(("went", "go", "going", "increased", "bumped", "upped"))
+MORE = frozenset(("more", "mehr", "más", "mas", "plus", "mais", "più", "piu", "meer", "mer", "więcej", "больше"))
+COMPARED = frozenset((*STEPS, *WENT, *MORE))
+BEHIND_A_STEP = frozenset((K.TODAY, K.COMMA, K.STOP, K.COLON, K.LINE, K.DATE, K.THEN))
 MOST_OF_A_STEP = 20
 """A load this many units above the last one or fewer is a step. Common practice, no source."""
 

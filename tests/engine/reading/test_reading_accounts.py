@@ -168,7 +168,7 @@ def test_a_number_with_its_word_is_left_aside(text: str, meant: str) -> None:
     ("text", "meant"),
     [
         pytest.param("squat 80 5 each leg", "ask: barbell back squat 5 at 80 kg", id="squat 80 5 each leg"),
-        pytest.param("leg press 100 10 each leg", "ask: leg press 10 at 100 kg", id="leg press 100 10 each leg"),
+        pytest.param("leg press 100 10 each leg", "leg press 10 at 100 kg", id="leg press 100 10 each leg"),
         pytest.param(
             "deadlift 100 5 per side",
             "ask: conventional deadlift 5 at 100 kg | conventional deadlift 5 at 220 kg",

@@ -26,6 +26,11 @@ LAST = situation(last={"barbell bench press": "70", "pull-up": "10"})
         "bänkpress 2,5 mer än förra gången 3x5",
         "wyciskanie 2,5 więcej niż ostatnio 3x5",
         "жим лежа на 2,5 больше чем в прошлый раз 3x5",
+        "bench 2.5 heavier: 5 5 5",
+        "bench 2,5 more: 5 5 5",
+        "bench 2.5 up, 5 5 5",
+        "bench went up 2.5, 5 5 5",
+        "bench upped it by 2.5kg: 5 5 5",
     ],
 )
 def test_more_than_last_time(text: str) -> None:
@@ -33,7 +38,15 @@ def test_more_than_last_time(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["bench 3x5 at 5 less than last time", "bench 5 down from last time, 3x5", "bench last weight - 5, 3x5"]
+    "text",
+    [
+        "bench 3x5 at 5 less than last time",
+        "bench 5 down from last time, 3x5",
+        "bench last weight - 5, 3x5",
+        "bench 5 kg less, 5 5 5",
+        "bench went down 5: 5 5 5",
+        "bankdrücken 5 kg weniger: 5 5 5",
+    ],
 )
 def test_less_than_last_time(text: str) -> None:
     assert said(text, LAST) == "barbell bench press 3×5 at 65 kg"

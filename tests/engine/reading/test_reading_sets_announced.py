@@ -30,6 +30,12 @@ bench 115x1 + 1 fail => barbell bench press 1 at 115 kg missed
 bench 115x1 miss => barbell bench press 0 at 115 kg missed
 {doing: barbell overhead press; last: barbell overhead press 35} +1,25 on last time: 6, 6, 5 => \
 barbell overhead press 2×6 at 36.25 kg, 5 at 36.25 kg
+pec deck, 3x12, 22 => pec deck 3×12 at 22 kg
+hammer curls 3x10, dumbbells 12 => hammer curl 3×10 at 12 kg each
+leg extension 20kg 11 each leg, 2 sets => leg extension 2×11 at 20 kg
+squat 95x5, went for 105, missed the second => barbell back squat 5 at 95 kg, 1 at 105 kg missed
+bench 4x6 70, misread the plates => barbell bench press 4×6 at 70 kg
+bench 4x6 70 plates were cold => barbell bench press 4×6 at 70 kg
 """),
 )
 def test_sets_are_counted_and_loaded_as_told(text: str, context: Context, meant: str) -> None:
