@@ -77,11 +77,8 @@ class DecimalCommas(SpelledNumbers):
             return True
         if self._is_added(at, before) and whole % STEP == 0:
             return True
-        if after is not None and self._unit_of(after) in (K.KG, K.LB):
+        if after is not None and self._weighs(after, before, whole):
             return True
-        headed = before is None or before.kind is K.NAME
-        if headed and after is not None and self._unit_of(after) is K.MORE and whole % STEP == 0:
-            return True  # "2,5 more than last time"
         if before is not None and before.kind is K.TIMES and value <= MOST_LOADED_REPS:
             return self._doubtful() if self._small_factor() else False
         if before is not None and before.kind is K.COMMA and before.glued and self.tokens[at].glued:
@@ -96,6 +93,12 @@ class DecimalCommas(SpelledNumbers):
             return False
         behind = self._token(found[1])
         return behind is None or self._unit_of(behind) not in (K.REPS, K.SETS)
+
+    def _weighs(self, after: Token, before: Piece | None, whole: Decimal) -> bool:
+        """ "2,5 kg"; "2,5 more than last time" at the head or behind the name."""
+        unit = self._unit_of(after)
+        headed = before is None or before.kind is K.NAME
+        return unit in (K.KG, K.LB) or (unit is K.MORE and headed and whole % STEP == 0)
 
     def _by_size(self, at: int, value: Decimal, whole: Decimal) -> bool:
         """By the sizes that loads and reps have."""
