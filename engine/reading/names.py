@@ -158,7 +158,7 @@ def _by_numbers(
     names: tuple[ExerciseName, ...], chunks: Chunks, context: Context, catalogue: Catalogue
 ) -> tuple[ExerciseName, ...]:
     roles = {number.role for chunk in chunks.found for factor in chunk.factors for number in factor}
-    if Role.PLURAL in roles:
+    if Role.PLURAL in roles and Role.METRES not in roles:  # "20m in 14s" tells a time
         return _in_the_hands(names, context, catalogue) or names
     wanted = (Equipment.BARBELL,) if chunks.barred or chunks.plates else ()
     fits = tuple(name for name in names if catalogue.exercises[name].equipment in wanted)

@@ -15,6 +15,7 @@ from engine.reading.earlier_sets import without_earlier_sets
 from engine.reading.felt import with_felt
 from engine.reading.headings import without_days_counted
 from engine.reading.kinds import K
+from engine.reading.labelled_lifts import with_labelled_lifts
 from engine.reading.lexer import Lexer
 from engine.reading.marks import holds_odd_numbers, without_marks
 from engine.reading.marks_misspelt import with_marks_mended
@@ -95,11 +96,19 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     if K.OTHERS in kinds and K.WITH in kinds:
         pieces = with_company(pieces)
     pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
+    pieces = _with_tries_and_labels(pieces, kinds)
+    return pieces, kinds if pieces is walked else kinds_of(pieces)
+
+
+def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which were of these kinds, with labels of lifts and tries told in words put in their places."""
+    if K.LINE in kinds and K.NAME in kinds:
+        pieces = with_labelled_lifts(pieces)
     if K.MISS in kinds:
         pieces = with_tries(pieces)
     if K.FAILURE in kinds and K.PLUS in kinds:
         pieces = with_tries_failed(pieces)
-    return pieces, kinds if pieces is walked else kinds_of(pieces)
+    return pieces
 
 
 def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
@@ -124,7 +133,7 @@ def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -
     """The pieces, with names that are no lift here made plain words: a verb, or the bench that one lies on."""
     if names[0] == LOG:
         pieces = _without_verb(pieces)
-    return _without_furniture(pieces) if FURNITURE in names[1:] and K.SETTING in kinds else pieces
+    return _without_furniture(pieces) if FURNITURE in names[1:] else pieces
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:
@@ -145,16 +154,22 @@ TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))
 
 
 def _without_furniture(pieces: list[Piece]) -> list[Piece]:
-    """ "incline press, bench on hole 3": what one lies on, and how it was set, behind the lift itself."""
+    """ "incline press, bench on hole 3", "bench at 30°": what one lies on, and how it was set."""
     out: list[Piece] = []
     for at, piece in enumerate(pieces):
         behind = at + 1
-        while behind < len(pieces) and pieces[behind].kind is K.FILLER:
+        while behind < len(pieces) and pieces[behind].kind in (K.FILLER, K.WITH):
             behind += 1
-        is_set = behind < len(pieces) and pieces[behind].kind is K.SETTING
+        is_set = behind < len(pieces) and (pieces[behind].kind is K.SETTING or _is_angle(pieces, behind))
         furniture = piece.kind is K.NAME and piece.text == FURNITURE and is_set and any(p.kind is K.NAME for p in out)
         out.append(piece._replace(kind=K.NOTE, names=()) if furniture else piece)
     return out
+
+
+def _is_angle(pieces: list[Piece], at: int) -> bool:
+    """ "30°", "30 degrees"."""
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    return pieces[at].kind is K.NUMBER and (pieces[at].text.endswith("°") or behind is K.SETTING)
 
 
 def _says_planned(piece: Piece) -> bool:

@@ -39,6 +39,10 @@ class Adding:
     announced: int | None = None
     shared: int | None = None
     touched: list[Draft]
+    way: list[Draft]
+    """The distances of the group told last, which a time behind them is of."""
+    times_told: int = 0
+    """How many times were told of them."""
     waiting: tuple[Effort, ...] = ()
     saw_range: bool = False
     saw_list_effort: bool = False
@@ -69,6 +73,7 @@ class Adding:
         self.traits = traits
         self.drafts = []
         self.touched = []
+        self.way = []
 
     def _add(self, reps: Piece, load: Piece | None = None) -> None:
         done = full_reps(reps.value)
@@ -98,11 +103,32 @@ class Adding:
             raise DoesNotFit("a time for a lift that is counted in reps")
         if amount.role is Role.METRES:
             self._append(Draft(1, load, metres=amount.value))
-        elif last is not None and last.metres is not None and last.seconds is None and self.traits.carried:
-            last.seconds = amount.value
-            self.touched = [last]
+            self.way.append(self.drafts[-1])
+            self.times_told = 0
+        elif last is not None and last.metres is not None and self.traits.carried:
+            self._time_the_way(last, amount)
         else:
             self._append(Draft(1, load, seconds=amount.value))
+
+    def _time_the_way(self, last: Draft, time: Piece) -> None:
+        """How long the ways of the group just told took: one time for all of them, or one each. Behind a single way one
+        time more is of the same way once more: "20 m in 14 s, 15 s".
+        """
+        self.way = self.way if last in self.way else [last]
+        if self.times_told and len(self.way) > 1:
+            timed = self.way[self.times_told : self.times_told + 1]
+        elif last.seconds is not None:
+            self._append_alike(1)
+            timed = self.way = self.drafts[-1:]
+            self.times_told = 0
+        else:
+            timed = self.way
+        if not timed:
+            raise DoesNotFit("more times than ways")
+        for draft in timed:
+            draft.seconds = time.value
+        self.touched = list(timed)
+        self.times_told += 1
 
     def _note_group(self) -> None:
         self.groups_at |= {id(self.load) if self.load is not None else 0}

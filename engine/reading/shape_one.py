@@ -249,6 +249,8 @@ class OneFactor(Adding):
         if self.drafts and not self.traits.carried and (self.in_passing or not holds):
             self.unplaced = self.unplaced or not self.in_passing
             return  # "3x5 80 in 12 minutes"; without a word to it a time is asked about
+        if number.role is Role.METRES:
+            self.way = []
         self._add_typed(number, None)
 
     def _list(self, chunk: Chunk, numbers: tuple[Piece, ...]) -> None:

@@ -167,10 +167,12 @@ class TwoFactors(OneFactor):
 
     def _typed_two(self, first: Piece, second: Piece) -> bool:
         """Two factors of which a unit or a word says what they are."""
-        timed = second.role in (Role.SECONDS, Role.METRES) or (second.role is Role.PLURAL and self.traits.timed)
+        timed = second.role in (Role.SECONDS, Role.METRES) or (
+            second.role is Role.PLURAL and (self.traits.timed or (self.traits.carried and self._is_weight_told()))
+        )
         if timed:
             self._typed_amount(first, second)
-        elif first.role in (Role.SECONDS, Role.METRES) or (first.role is Role.PLURAL and self.traits.timed):
+        elif first.role in (Role.SECONDS, Role.METRES) or (first.role is Role.PLURAL and self._holds_times()):
             self._typed_amount(second, first)
         elif first.role is Role.SETS or (second.role is Role.REPS and first.role is Role.BARE and not second.failure):
             self._said_counts(first, second)
@@ -183,6 +185,15 @@ class TwoFactors(OneFactor):
         else:
             return False
         return True
+
+    def _is_weight_told(self) -> bool:
+        """ "farmers 36kg 4x30s": what is carried was told with its unit, and no way."""
+        told = [n for chunk in self.chunks.found for factor in (*chunk.factors, chunk.at) for n in factor]
+        return any(number.role is Role.LOAD for number in told) and not self._distance_told()
+
+    def _holds_times(self) -> bool:
+        """Whether "14s" can only be seconds: of a hold, or of a way told right before it."""
+        return self.traits.timed or (self.traits.carried and bool(self.drafts) and self.drafts[-1].metres is not None)
 
     def _is_reps_by_sets(self, first: Piece, second: Piece) -> bool:
         """ "5 reps x 3": three sets."""
@@ -235,6 +246,8 @@ class TwoFactors(OneFactor):
             raise DoesNotFit(f"{other.text} sets of {amount.text}")
         if other.value > 1:
             self._note_group()
+        if amount.role is Role.METRES:
+            self.way = []
         for _ in range(int(other.value)):
             self._add_typed(amount, None)
 

@@ -173,6 +173,8 @@ class Shaper(Marked):
             self._add_behind(self.load)
         if self.pending or self.waiting:
             raise DoesNotFit("a number too many")
+        if self.times_told > 1 and self.times_told != len(self.way):
+            raise DoesNotFit(f"{self.times_told} times of {len(self.way)} ways")
 
     def _add_behind(self, added: Piece) -> None:
         """ "pull ups 10 +10kg": weight added behind the reps; whether behind several it is of all of them is asked."""
