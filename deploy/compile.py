@@ -1,13 +1,13 @@
 """A copy of the product whose reader is compiled to C: the same outcomes, in two thirds of the time.
 
-usage: compile.py [FOLDER] [--quickly]
+usage: compile.py [FOLDER] [--translate]
 
 Nobody needs it: without it the reader is plain Python, as it stands. FOLDER (default `build/compiled`) gets a whole
 copy of bot, engine and storage, made anew each time, so that source and compiled code can never be of two minds: what
 runs in FOLDER runs compiled (`cd build/compiled && ../../.venv/bin/python -m bot serve`), what runs elsewhere does not.
 
-The compiler is mypyc, which is part of mypy; it needs the test packages and a C compiler. With `--quickly` the C is
-compiled without optimising, for checks of what it does; with `--translate` it is not compiled at all.
+The compiler is mypyc, which is part of mypy; it needs the test packages and a C compiler. With `--translate` the C is
+written and not compiled, which shows in seconds whether mypyc takes each module.
 """
 
 from __future__ import annotations
@@ -98,7 +98,7 @@ def copy_to(folder: Path) -> None:
         shutil.copytree(TOP / package, folder / package, ignore=shutil.ignore_patterns("__pycache__"))
 
 
-def translate(folder: Path, level: str) -> list[Any]:
+def translate(folder: Path) -> list[Any]:
     """The reader in this copy of the product as C, in `build` below the current folder: what a C compiler is to do.
 
     Errors: SystemExit where mypyc cannot take a module; it has said why.
@@ -109,7 +109,7 @@ def translate(folder: Path, level: str) -> list[Any]:
         path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8")), encoding="utf-8")
     Path("mypy.ini").write_text("[mypy]\nexplicit_package_bases = True\n", encoding="utf-8")
     options = ["--config-file", "mypy.ini", *(str(path.relative_to(folder)) for path in sources(folder))]
-    found: list[Any] = mypycify(options, opt_level=level, debug_level="0", multi_file=True, target_dir="build")
+    found: list[Any] = mypycify(options, opt_level="2", debug_level="0", multi_file=True, target_dir="build")
     return found
 
 
@@ -136,10 +136,10 @@ def build(extensions: Sequence[Any]) -> None:
     command.run()
 
 
-def compile_in(folder: Path, level: str, translate_only: bool = False) -> None:
+def compile_in(folder: Path, translate_only: bool = False) -> None:
     """The reader in this copy of the product compiled, beside its source."""
     with chdir(folder):
-        extensions = translate(folder, level)
+        extensions = translate(folder)
         if not translate_only:
             build(extensions)
     for path in sources(folder):
@@ -151,12 +151,11 @@ def compile_in(folder: Path, level: str, translate_only: bool = False) -> None:
 def main() -> int:
     options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     options.add_argument("folder", nargs="?", default=str(TOP / "build" / "compiled"))
-    options.add_argument("--quickly", action="store_true")
     options.add_argument("--translate", action="store_true")
     chosen = options.parse_args()
     folder = Path(chosen.folder).resolve()
     copy_to(folder)
-    compile_in(folder, "0" if chosen.quickly else "2", chosen.translate)
+    compile_in(folder, chosen.translate)
     if not chosen.translate:
         print(
             f"{len(sources(folder))} modules compiled. To run with them: cd {folder} && {sys.executable} -m bot serve"
