@@ -9,8 +9,9 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.kinds import K
+from engine.reading.no_talk import holds_no_talk
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.talk_clauses import (
     AHEAD,
     BEHIND,
@@ -80,7 +81,8 @@ def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
 
 def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     asked = end is not None and end.kind is K.QUESTION
-    if not asked and CUES.isdisjoint([piece.kind for piece in sentence]):
+    kinds = kinds_of(sentence)
+    if not asked and (CUES.isdisjoint(kinds) or holds_no_talk(sentence, kinds, PERHAPS)):
         return sentence
     clauses = clauses_of(sentence)
     kept: list[Piece] = []
@@ -231,7 +233,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         return True
     if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
         return not _is_the_reason(clause[:first_number])
-    if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number])):
+    if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number], ahead)):
         return True
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
@@ -278,19 +280,25 @@ def _is_somebody(piece: Piece) -> bool:
     return piece.kind is K.PLAIN and piece.text.isalpha() and not piece.text.endswith("ly")
 
 
-def _is_ahead(ahead: list[Piece]) -> bool:
+def _is_ahead(ahead: list[Piece], kinds: list[K]) -> bool:
     """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"; "maybe squat 140x5"."""
     if ahead and ahead[0].text in PERHAPS:
         return True
+    if PLACED.isdisjoint(kinds):
+        return False
     heads = bool(ahead) and spoken(ahead[0].text) in phrasebook().cues["heading"]
     if heads and any(piece.kind in (K.COLON, K.DATE, K.WEEKDAY) for piece in ahead[1:]):
         return True
-    if K.DATE not in [piece.kind for piece in ahead]:
+    if K.DATE not in kinds:
         return False
     for day, who, doing in zip(ahead, ahead[1:], ahead[2:], strict=False):
         if day.kind is K.DATE and who.text in ("i'm", "im", "we're") and doing.text in ("doing", "lifting", "hitting"):
             return True
     return any(day.kind is K.DATE and verb.text == "is" for day, verb in pairwise(ahead))
+
+
+PLACED = frozenset((K.COLON, K.DATE, K.WEEKDAY))
+"""Without one of them nothing is said to be on for a day, and nothing is headed."""
 
 
 def _spelled_only(clause: list[Piece]) -> bool:

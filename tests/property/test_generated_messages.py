@@ -8,7 +8,7 @@ from itertools import islice
 import pytest
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading import candidates, deciding, read
+from engine.reading import candidates, deciding, read, talk
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.phrasebook import phrasebook
@@ -103,3 +103,15 @@ def test_sets_taken_for_plain_are_those_of_the_whole_grammar(seed, monkeypatch):
     assert len(taken) > 500
     for (text, _), one, other in zip(lines, short, long, strict=True):
         assert one == other, text
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_sentences_passed_as_no_talk_hold_none(seed, monkeypatch):
+    told = [prepare(text, context, KNOWN).pieces for text, context in islice(messages(seed), 1_500)]
+    short = [talk.without_talk(pieces) for pieces in told]
+    cut = []
+    monkeypatch.setattr(talk, "holds_no_talk", lambda sentence, *others: cut.append(sentence))
+    long = [talk.without_talk(pieces) for pieces in told]
+
+    assert len(cut) > 500
+    assert short == long

@@ -1,0 +1,55 @@
+"""Sentences of sets with a remark or two, told by their kinds and words to hold no talk: "bench 3x8 80, felt good".
+
+Most remarks are of this kind, and a pasted workout has one on each line. A sentence is passed here where none of the
+rules of talk can reach it; all else is left to those rules.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from itertools import pairwise
+
+from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken
+from engine.reading.pieces import Piece, Role
+
+SET_KINDS = frozenset(
+    (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.THEN, K.AND, K.KG, K.LB, K.EFFORT, K.WARMUP,
+     K.WORKING, K.LAST, K.FAILURE, K.REST, K.SETS, K.FILLER, K.NOTE)
+)  # fmt: skip
+"""Kinds that make no talk by themselves."""
+FIXED = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.NAME))
+COUNTING_THINGS = ("weighs", "span", "people", "things", "fixture", "heading")
+STATES = ("taken", "free")
+"""Cues of what numbers count, or of what is on for a day; of a state the first word tells."""
+
+
+def holds_no_talk(sentence: list[Piece], kinds: set[K], perhaps: frozenset[str]) -> bool:
+    """Whether no clause of the sentence, which is of these kinds, can be talk; `perhaps`: words that open a wish."""
+    if not kinds <= SET_KINDS:
+        return False
+    words = [piece.text for piece in sentence if piece.kind not in FIXED]
+    told = [spoken(word) for word in words]
+    if not perhaps.isdisjoint(words) or not _telling().isdisjoint(told) or _may_tell_how_often(sentence, told):
+        return False
+    return K.NAME not in kinds or not any([_is_fixture(piece) for piece in sentence if piece.kind is K.NAME])
+
+
+def _may_tell_how_often(sentence: list[Piece], words: list[str]) -> bool:
+    """ "3x a week": a word, and no number, behind the "x"."""
+    if phrasebook().cues["often"].isdisjoint(words):
+        return False
+    behind = [after for before, after in pairwise(sentence) if before.kind is K.TIMES or before.role is Role.TIMES]
+    return any([piece.kind is not K.NUMBER for piece in behind])
+
+
+def _is_fixture(name: Piece) -> bool:
+    """ "3 benches": a lift's name in the plural may be what it is done on."""
+    return name.end - name.start == len(name.text) + len("es") and f"{name.text}es" in phrasebook().cues["fixture"]
+
+
+@lru_cache(maxsize=1)
+def _telling() -> frozenset[str]:
+    cues = phrasebook().cues
+    states = {state.split()[0] for cue in STATES for state in cues[cue]}
+    return frozenset(states.union(*(cues[cue] for cue in COUNTING_THINGS)))
