@@ -198,10 +198,30 @@ def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:
     if len(pieces[behind].text) == 1 and pieces[behind].text in LABEL_LETTERS and pieces[behind].glued:
         behind += 1
     sign = pieces[behind] if behind < len(pieces) else number
+    if sign.kind in (K.STOP, K.CLOSE) and not _heads_sets(pieces, behind):
+        return 0
     if sign.kind is K.NAME and K.NAME in ends:
         return behind
     named = _kind(pieces, behind + 1) is K.NAME or sign.kind is not K.SLASH
     return behind + 1 if sign.kind in ends and sign.glued and named else 0
+
+
+def _heads_sets(pieces: list[Piece], at: int) -> bool:
+    """Whether a lift or sets stand behind the sign here; "8. tired", "8! tired" and "8. 7. 6" tell eight.
+
+    In a message of several lines a word is enough: "1. stretching".
+    """
+    if pieces[at].text not in (".", ")"):
+        return False
+    rest = pieces[at + 1 :]
+    line = rest[: next((place for place, piece in enumerate(rest) if piece.kind is K.LINE), len(rest))]
+    kinds = {piece.kind for piece in line}
+    several = any(piece.kind is K.LINE for piece in pieces)
+    return not kinds.isdisjoint(HEADED_IN_A_LIST if several else HEADED)
+
+
+HEADED = frozenset((K.NAME, K.TIMES, K.BAR, K.BODY, K.WARMUP, K.DATE))
+HEADED_IN_A_LIST = HEADED | {K.NUMBER, K.COUNT, K.PLAIN}
 
 
 def _set_number(pieces: list[Piece], at: int) -> int:

@@ -26,7 +26,7 @@ STATES = ("taken", "free")
 
 def holds_no_talk(sentence: list[Piece], kinds: set[K], perhaps: frozenset[str]) -> bool:
     """Whether no clause of the sentence, which is of these kinds, can be talk; `perhaps`: words that open a wish."""
-    if not kinds <= SET_KINDS:
+    if not kinds <= SET_KINDS or (K.SETS in kinds and _points_at_a_set(sentence)):
         return False
     words = [piece.text for piece in sentence if piece.kind not in FIXED]
     told = [spoken(word) for word in words]
@@ -41,6 +41,12 @@ def _may_tell_how_often(sentence: list[Piece], words: list[str]) -> bool:
         return False
     behind = [after for before, after in pairwise(sentence) if before.kind is K.TIMES or before.role is Role.TIMES]
     return any([piece.kind is not K.NUMBER for piece in behind])
+
+
+def _points_at_a_set(sentence: list[Piece]) -> bool:
+    """ "i am on set 3": a number behind the word for one set."""
+    singular = [piece.kind is K.SETS and not piece.text.endswith("s") for piece in sentence]
+    return any(told and after.kind is K.NUMBER for told, after in zip(singular, sentence[1:], strict=False))
 
 
 def _is_fixture(name: Piece) -> bool:

@@ -24,6 +24,7 @@ from engine.reading.name_words import may_make_names, tells_a_pause, with_words_
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, kinds_of
+from engine.reading.reasons_behind import with_reasons
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.tiredness import CHIN, DEAD, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
@@ -161,8 +162,10 @@ def _without_furniture(pieces: list[Piece]) -> list[Piece]:
         while behind < len(pieces) and pieces[behind].kind in (K.FILLER, K.WITH):
             behind += 1
         is_set = behind < len(pieces) and (pieces[behind].kind is K.SETTING or _is_angle(pieces, behind))
-        furniture = piece.kind is K.NAME and piece.text == FURNITURE and is_set and any(p.kind is K.NAME for p in out)
-        out.append(piece._replace(kind=K.NOTE, names=()) if furniture else piece)
+        numbered = _stands_on_a_number(pieces, at)
+        furniture = piece.kind is K.NAME and piece.text == FURNITURE and any(p.kind is K.NAME for p in out)
+        kind = K.SETTING if numbered else K.NOTE
+        out.append(piece._replace(kind=kind, names=()) if furniture and (is_set or numbered) else piece)
     return out
 
 
@@ -170,6 +173,13 @@ def _is_angle(pieces: list[Piece], at: int) -> bool:
     """ "30°", "30 degrees"."""
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
     return pieces[at].kind is K.NUMBER and (pieces[at].text.endswith("°") or behind is K.SETTING)
+
+
+def _stands_on_a_number(pieces: list[Piece], at: int) -> bool:
+    """ "on bench 4": which of them it was, at the end of a clause."""
+    behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
+    ends = behind in ([K.NUMBER], [K.NUMBER, K.COMMA], [K.NUMBER, K.STOP], [K.NUMBER, K.LINE], [K.NUMBER, K.CLOSE])
+    return at > 0 and ends and pieces[at - 1].text in ("on", "at", "from", "auf", "en", "sur", "op", "på")
 
 
 def _says_planned(piece: Piece) -> bool:
@@ -220,8 +230,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
-    if K.NOT_DATE in kinds and K.NOTE in kinds:
-        pieces = with_felt(pieces)
+    pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
@@ -236,6 +245,14 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     return without_marks(told, kinds if told is pieces else kinds_of(told))
 
 
+def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with other loads that a remark names set aside."""
+    if K.TIMES in kinds and not kinds.isdisjoint(MAY_GIVE_A_REASON):
+        pieces = with_reasons(pieces)
+    return with_felt(pieces) if K.NOT_DATE in kinds and K.NOTE in kinds else pieces
+
+
+MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
 

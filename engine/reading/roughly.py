@@ -15,7 +15,7 @@ ABOUT = frozenset(
 )  # fmt: skip
 BETWEEN = frozenset(("between", "zwischen", "entre", "tra", "fra", "tussen", "między", "между", "mellan"))
 OF_A_SET = frozenset((Role.BARE, Role.REPS, Role.LOAD, Role.SETS))
-WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.REST, K.RESERVE_LEFT, K.NOT_DATE, K.WITH, K.OF))
+WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.REST, K.RESERVE_LEFT, K.NOT_DATE, K.WITH, K.OF, K.ADDED))
 
 
 def with_rough_numbers(pieces: list[Piece]) -> list[Piece]:
@@ -27,13 +27,25 @@ def with_rough_numbers(pieces: list[Piece]) -> list[Piece]:
         behind = pieces[at + 1 : at + 4]
         rough = piece.text in ABOUT and behind[0].kind is K.NUMBER and behind[0].role in OF_A_SET
         ranged = piece.text in BETWEEN and [one.kind for one in behind] == [K.NUMBER, K.AND, K.NUMBER]
-        if rough or ranged:
+        stepped = piece.kind is K.ADDED and OPENING.issuperset([one.kind for one in pieces[:at]]) and _is_bare(behind)
+        if rough or ranged or stepped:
             out[at] = piece._replace(kind=K.ALTERED)
     return out
+
+
+def _is_bare(behind: list[Piece]) -> bool:
+    """ "added 10, got 12": how much of what was added, and to which load, is not told."""
+    kinds = [one.kind for one in behind[:2]]
+    return kinds in ([K.NUMBER, K.COMMA], [K.NUMBER, K.AND], [K.NUMBER, K.THEN]) and behind[0].role is Role.BARE
+
+
+OPENING = frozenset((K.FILLER, K.THEN, K.AND))
 
 
 def may_be_rough(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether such a word stands among the pieces, which are of these kinds."""
     if kinds.isdisjoint(WORDS):
         return False
+    if K.ADDED in kinds:
+        return True
     return any(piece.kind in WORDS and (piece.text in ABOUT or piece.text in BETWEEN) for piece in pieces)

@@ -26,23 +26,25 @@ DONE = frozenset(("pr", "pb", "personal", "new", "good", "solid", "clean", "fres
 """Of sets that were done: "80x8 is a pr"."""
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
 CLAUSE_ENDS = SENTENCE_ENDS | {K.COMMA, K.DASH, K.THEN}
+THINGS = frozenset((K.NAME, K.BAR, K.MACHINE, K.PLATE))
+SPOKEN_OF = THINGS | COUNTED | {K.KG, K.LB, K.REPS}
 FEW = 3
 
 
 def is_a_statement(pieces: Sequence[Piece]) -> bool:
     """Whether it is said of sets how they are, and not how they were."""
     for at in range(1, len(pieces) - 1):
-        if pieces[at].text not in IS or pieces[at - 1].kind not in (K.NAME, *COUNTED, K.KG, K.LB, K.REPS):
+        if pieces[at].text not in IS or pieces[at - 1].kind not in SPOKEN_OF:
             continue
         start = at
         while start and pieces[start - 1].kind not in CLAUSE_ENDS:
             start -= 1
-        if pieces[at - 1].kind is K.NAME and pieces[at + 1].kind in COUNTED:
+        if pieces[at - 1].kind in THINGS and pieces[at + 1].kind in COUNTED:
             return True  # "team average on bench is 90x5"
         if COUNTED.isdisjoint([piece.kind for piece in pieces[start:at]]):
             continue
         behind = [piece for piece in pieces[at + 1 : at + 1 + FEW] if piece.kind is not K.FILLER]
-        if behind and behind[0].kind in (K.NOTE, K.PLAIN) and behind[0].text not in DONE:
+        if behind and behind[0].kind in (K.NOTE, K.PLAIN, K.ASKS, K.SAYING) and behind[0].text not in DONE:
             return True
     return False
 

@@ -108,7 +108,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             named = _name_for_what_was_done(clause)
             wished = wished or (counted(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
             continue
-        kept += _in_doubt(clause) if _is_doubtful(clause, place, wished) else clause
+        kept += _in_doubt(clause) if _is_doubtful(clause, clauses[place - 1], place, wished) else clause
     return kept
 
 
@@ -118,11 +118,19 @@ def _tells_another_way(clause: list[Piece]) -> bool:
     return words[:1] != [] and words[0] in OR and counted(clause) > 0
 
 
-def _is_doubtful(clause: list[Piece], place: int, wished: bool) -> bool:
+def _opens_a_story(clause: list[Piece]) -> bool:
+    """ "back when i was 20": numbers of another time, and no lift yet."""
+    told = [piece.kind for piece in clause if piece.kind is not K.FILLER]
+    return told[:1] == [K.STORY] and {K.NAME, K.TIMES}.isdisjoint(told) and counted(clause) > 0
+
+
+def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: bool) -> bool:
     """Sets listed behind words about somebody else; reps behind a wish ("wanted 100x5, 5"), at which load is not
     known.
     """
     listed = bool(place and clause) and clause[0].kind is K.COLON
+    if place == 1 and _opens_a_story(before) and _names(clause):
+        return not any(piece.kind in (K.TODAY, K.DATE, K.NOTE) for piece in clause)
     return listed or (wished and tells_reps_alone(clause))
 
 

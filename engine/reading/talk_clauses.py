@@ -162,7 +162,7 @@ def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
     )
 
 
-ABOUT_OTHERS = frozenset((K.OTHERS, K.FILLER, K.PLAIN, K.NOTE, K.UNRELATED, K.COMMA))
+ABOUT_OTHERS = frozenset((K.OTHERS, K.NEVER, K.FILLER, K.PLAIN, K.NOTE, K.UNRELATED, K.COMMA))
 ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))
 
 

@@ -65,6 +65,8 @@ def _one_counts(clause: Sequence[Piece], kinds: Sequence[K], numbers: Sequence[i
         return at + 1 < len(clause) and _word(clause[at + 1]) in phrasebook().cues["often"]
     if _counts_fixtures(clause, at) or _is_hour(clause, at) or _is_span(clause, at, kinds):
         return True
+    if at and clause[at - 1].kind is K.UNRELATED and clause[at].role is Role.BARE:
+        return True  # "the platform costs 5 extra"
     if not SET_SIGNS.isdisjoint(kinds[: at + 1]) or K.AT in kinds:
         return False
     return _counts_a_thing(clause, at, K.NAME in kinds)

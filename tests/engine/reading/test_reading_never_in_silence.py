@@ -16,6 +16,7 @@ KNOWN = catalogue()
 NO_SETS = """
 3 benches for 40 lifters
 3 of us share it
+the deadlift platform costs 6 extra
 too tired for squat 4x6 today
 7 more minutes then i leave
 2 sessions left this month
@@ -55,6 +56,10 @@ bench 72x8 or maybe only 7
 squat 3x5 75 percent
 squat 3x5 75 %
 next up: bench 72x8
+leg press 3x11 150 is what the card says
+the pull up bar is 2.3 m high
+back when i was 22, bench 92x4
+{doing: leg press; last: leg press 150} added 20, got 11
 squat 4x5 92 can't feel my legs
 squat 4x5 92 too tired for more
 squat 4x5 92 going to sleep now
@@ -108,6 +113,15 @@ bench 92x4 beats my old 87x4 => barbell bench press 4 at 92 kg
 bench 4x6 no idea what was on the bar => barbell bench press 4×6
 woohoo bench 72x8 => barbell bench press 8 at 72 kg
 push ups 32 => push-up 32
+{doing: leg press; last: leg press 150} 11. quads on fire => leg press 11 at 150 kg
+{doing: leg press; last: leg press 150} 11!! new best => leg press 11 at 150 kg
+{doing: leg press; last: leg press 150} 11. 10. 9 => leg press 11 at 150 kg, 10 at 150 kg, 9 at 150 kg
+bench 4x6 72 instead of 77 => barbell bench press 4×6 at 72 kg
+bench 4x6 72 since 77 felt off => barbell bench press 4×6 at 72 kg
+bench 4x6 72 as the 77s were taken => barbell bench press 4×6 at 72 kg
+bench 4x6 72 on bench 5 => barbell bench press 4×6 at 72 kg
+my friend cancelled so bench 4x6 72 alone => barbell bench press 4×6 at 72 kg
+spotted a guy then did my own bench 4x6 72 => barbell bench press 4×6 at 72 kg
 squat 4x5 92 in front of 9 people => barbell back squat 4×5 at 92 kg
 {doing: barbell bench press; last: barbell bench press 72} 9 (bar hit my chin) => barbell bench press 9 at 72 kg
 {doing: barbell bench press; last: barbell bench press 72} that set: 9 => barbell bench press 9 at 72 kg

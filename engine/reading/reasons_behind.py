@@ -1,0 +1,47 @@
+"""Why the sets were as they were, told right behind them with another load: a remark.
+
+remark = whole sets ( INSTEAD-OF | BECAUSE ... ) NUMBER ...       bench 3x8 80 instead of 85       80 since 85 felt bad
+"""
+
+from __future__ import annotations
+
+from engine.reading.ahead import aside
+from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken
+from engine.reading.pieces import Piece, Role
+
+LEAST_OF_A_WHOLE = 3
+"""Sets, reps and a load."""
+ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE, K.THEN, K.QUESTION))
+AS = frozenset(("as", "da", "weil", "denn", "porque", "parce", "perché", "omdat", "bo", "потому", "eftersom", "since"))
+LOADS = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))
+TOLD_ALREADY = frozenset((K.TIMES, K.NAME, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.SETS, K.REPS, K.AND, K.THEN))
+
+
+def with_reasons(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with such a number as a remark."""
+    because = phrasebook().cues["because"]
+    for at in range(LEAST_OF_A_WHOLE, len(pieces) - 1):
+        piece = pieces[at]
+        if piece.kind is not K.NOT and piece.text not in AS and spoken(piece.text) not in because:
+            continue
+        end = at + 1
+        while end < len(pieces) and pieces[end].kind not in ENDS:
+            end += 1
+        if _is_whole(pieces[:at]) and _tells_another(pieces[at:end]):
+            return [*pieces[:at], aside(piece), *pieces[end:]]
+    return pieces
+
+
+def _is_whole(ahead: list[Piece]) -> bool:
+    """Whether one lift stands there with its sets, reps and load."""
+    kinds = [piece.kind for piece in ahead]
+    return kinds.count(K.NAME) == 1 and kinds.count(K.TIMES) == 1 and kinds.count(K.NUMBER) == LEAST_OF_A_WHOLE
+
+
+def _tells_another(remark: list[Piece]) -> bool:
+    """Whether a load stands there alone, in place of the one told, or with words about it."""
+    numbers = [piece for piece in remark if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or numbers[0].role not in LOADS or not TOLD_ALREADY.isdisjoint([p.kind for p in remark]):
+        return False
+    return remark[0].kind is K.NOT or any(piece.kind in (K.NOTE, K.PLAIN, K.PAIN, K.SORE) for piece in remark[1:])
