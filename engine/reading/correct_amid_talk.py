@@ -11,12 +11,12 @@ from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
+from engine.reading.parts import part_told
 from engine.reading.phrasebook import phrasebook, spoken_words
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_around import clauses_of
 from engine.reading.values import Context
-from engine.values.ids import ExerciseName
 
 POINTS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.NOT, K.SETS, K.ONLY, K.BOTH, K.DENY, K.FILLER))
 TOLD = frozenset(
@@ -33,13 +33,15 @@ def amid_talk(prepared: Prepared, context: Context, catalogue: Catalogue) -> Pre
     if prepared.told & NOT_TALK or not prepared.told & POINTS or K.NUMBER not in prepared.told:
         return None
     clauses = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
-    done = {record.done.exercise for record in context.recent}
-    kept = [(start, end) for start, end in clauses if _tells(prepared, start, end, done)]
+    kept = [(start, end) for start, end in clauses if _tells(prepared, start, end, context)]
     if not 1 < len(clauses) <= MOST_CLAUSES or len(kept) == len(clauses) or not kept:
         return None
     return prepare(", ".join(prepared.cleaned[start:end].strip() for start, end in kept), context, catalogue)
 
 
-def _tells(prepared: Prepared, start: int, end: int, done: set[ExerciseName]) -> bool:
+def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     inside: Sequence[Piece] = [piece for piece in prepared.spoken if start <= piece.start < end]
+    if any(piece.kind is K.PLANNED for piece in inside):
+        return part_told(inside, context).missing  # "first two as planned" changes nothing of those that stand
+    done = {record.done.exercise for record in context.recent}
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)

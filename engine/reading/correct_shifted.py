@@ -15,12 +15,13 @@ from engine.reading.values import Correction
 
 FEWER = frozenset(("less", "fewer", "minus", "weniger", "menos", "moins", "meno", "minder", "mniej", "меньше", "färre"))
 ADDING = frozenset(("add", "plus", "extra", "another"))
+EXTRA = frozenset(("extra", "additional", "bonus"))
 TAKING = frozenset(("take", "minus", "subtract", "remove"))
 MOST_CHANGED = 5
 """How many reps somebody may have miscounted. Common practice, no source."""
 ABOUT = frozenset(
     (K.NUMBER, K.REPS, K.MORE, K.EACH, K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST, K.SETS, K.FILLER, K.BOTH,
-     K.OF, K.ADDED, K.EXTRA, K.ANOTHER, K.FOR, K.STOP, K.NAME)
+     K.OF, K.ADDED, K.EXTRA, K.ANOTHER, K.FOR, K.STOP, K.NAME, K.GOT)
 )  # fmt: skip
 
 
@@ -30,6 +31,7 @@ def shifted(told: Told) -> Correction | None:
     words = set(told.words)
     fewer = bool(words & FEWER) or (bool(told.words) and told.words[0] in TAKING)
     more = bool(kinds & {K.MORE, K.ANOTHER}) or (bool(told.words) and told.words[0] in ADDING)
+    more = more or not EXTRA.isdisjoint(words)
     of_reps = K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
     if not of_reps or fewer is more or any(p.kind not in ABOUT and p.text not in FEWER for p in told.pieces):
         return None

@@ -49,7 +49,7 @@ def _may_correct(told: Told) -> bool:
     asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
     if told.slipped or asks or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
-    if any(piece.kind in TALK or piece.text in COMPARING for piece in told.pieces):
+    if any((piece.kind in TALK and piece not in verbs) or piece.text in COMPARING for piece in told.pieces):
         return False
     return says_after(told) if verbs else _is_pointed(told)
 
@@ -102,7 +102,7 @@ COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "abo
 
 def _is_pointed(told: Told) -> bool:
     """ "all at 57.5", "last at 65", "second 7, third 6": parts with their numbers, and nothing else."""
-    first = next((piece for piece in told.pieces if piece.kind not in AHEAD_OF_A_PLACE), told.pieces[0])
+    first = next((piece for piece in told.pieces if not _is_ahead_of_a_place(piece)), told.pieces[0])
     part = part_told([first], told.context)
     pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
     whole = part_told(told.pieces, told.context)
@@ -139,6 +139,13 @@ def _is_of_the_end(told: Told, first: Piece, *, several: bool) -> bool:
 
 AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
 """What may stand ahead of the place: "third set of bench i only got 4", "bench, last set i only got 4"."""
+
+
+def _is_ahead_of_a_place(piece: Piece) -> bool:
+    return piece.kind in AHEAD_OF_A_PLACE or (piece.kind is K.FILLER and piece.text in ARTICLES)
+
+
+ARTICLES = frozenset(("the", "der", "die", "das", "den", "el", "la", "le", "il", "lo", "o", "a", "de", "het", "det"))
 
 
 def _is_before_a_place(pieces: Sequence[Piece], at: int) -> bool:

@@ -10,14 +10,15 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.planned_places import told_by_places
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, Outcome, Planned
 from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.plan import Metres, Reps, Seconds
-from engine.values.sets import SetDone
+from engine.values.sets import SetDone, SetKind
 
 WHICH_OF_THEM = frozenset((K.LAST, K.FIRST, K.SETS, K.ORDINAL))
 
@@ -39,8 +40,22 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
     sets = _planned_sets(slot, context, catalogue)
     if sets is None:
         return None
-    changed = _changed(sets, pieces, numbers)
-    return Logged(changed, why="as planned, with what was said changed") if changed else _ask_which()
+    changed = told_by_places(sets, pieces) or _changed(sets, pieces, numbers)
+    left = _without_done(changed, sets, _standing(exercise, context)) if changed else ()
+    return Logged(left, why="as planned, with what was said changed") if left else _ask_which()
+
+
+def _standing(exercise: ExerciseName, context: Context) -> int:
+    """How many sets of the lift stand today, warm-ups apart."""
+    today = context.now.date() if context.now is not None else None
+    done = [one for one in context.recent if one.done.exercise == exercise and one.on == today]
+    return sum(one.done.kind is SetKind.WORK for one in done)
+
+
+def _without_done(changed: Sequence[SetDone], planned: Sequence[SetDone], standing: int) -> tuple[SetDone, ...]:
+    """The sets that are still to log; none where what is told changes one that stands."""
+    told = changed[:standing] != tuple(planned[:standing]) or len(changed) != len(planned)
+    return () if standing and told else tuple(changed[standing:])
 
 
 def _several_by_the_plan(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Logged | None:
@@ -98,8 +113,11 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
         return tuple(replace(one, load=instead) for one in sets)
     place = _place(pieces, numbers, len(sets))
     reps = numbers[-1]
+    loaded = sets[0].load is not None and sets[0].load.basis is not Basis.BODY
+    tied = any(a.kind in (K.AT, K.WITH) and b is reps for a, b in pairwise(pieces))
     if (
         place is None
+        or (loaded and (tied or reps.value > MOST_LOADED_REPS))
         or reps.value != int(reps.value)
         or not 0 < reps.value <= 100
         or reps.role not in (Role.BARE, Role.REPS)

@@ -107,6 +107,8 @@ def _is_felt(pieces: Sequence[Piece], at: int) -> bool:
 
 def _why(said: Said) -> Act | None:
     words = set(said.rest_words)
+    if not phrasebook().cues["complains"].isdisjoint(words):
+        return None  # "why do i stall on bench" asks about her, and about no load
     if said.exercises():
         return _with_exercise(said)
     few = len(said.rest_words) <= 5 and len(said.numbers()) <= 1

@@ -82,3 +82,9 @@ def test_each_part_is_a_step_of_undo(chats):
     chats.says("ana", "undo")
 
     assert chats.log("ana") == []
+
+
+def test_a_set_that_stands_is_not_logged_again_by_the_plan(chats):
+    chats.says("ana", *BEGUN, "squat 90x5", "2nd as planned, last one 4")
+
+    assert chats.log("ana") == [*SQUATS[:2], ("barbell back squat", 4, "90 kg")]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import dialogues, standing_after
+from tests.engine.reading.saying import dialogues, said, situation, standing_after
 
 CONFIRMED = """
 row 62.5 8 8 8 | barbell | all 3 done => barbell row 3×8 at 62.5 kg
@@ -140,3 +140,40 @@ def test_what_was_sent_twice_stands_once(told: str, standing: str) -> None:
 @pytest.mark.parametrize(("told", "standing"), dialogues(APART))
 def test_each_lift_told_with_its_day(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+BY_PLAN = """
+bench 3x7 65 | first two as planned, last one 5 => barbell bench press 2×7 at 65 kg, 5 at 65 kg
+bankdrücken 3x7 65 | der zweite nur 5 => barbell bench press 7 at 65 kg, 5 at 65 kg, 7 at 65 kg
+press de banca 3x7 65 | la última fueron 5 => barbell bench press 2×7 at 65 kg, 5 at 65 kg
+bench 3x7 65 | got an extra rep on the last => barbell bench press 2×7 at 65 kg, 8 at 65 kg
+bench 3x7 65 | did an extra set => barbell bench press 4×7 at 65 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(BY_PLAN))
+def test_what_was_as_planned_stays(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat as planned but last set 4", "barbell back squat 2×6 at 90 kg, 4 at 90 kg"),
+        ("squat first two sets as planned, third 4", "barbell back squat 2×6 at 90 kg, 4 at 90 kg"),
+        ("squat: first as planned, second 5, third 4", "barbell back squat 6 at 90 kg, 5 at 90 kg, 4 at 90 kg"),
+        ("squat as planned, rpe 8", "barbell back squat 3×6 at 90 kg RPE 8"),
+        ("squat as planned at 92.5", "barbell back squat 3×6 at 92.5 kg"),
+        ("squat as planned, last one 92.5", "barbell back squat 2×6 at 90 kg, 6 at 92.5 kg"),
+        ("squat first at 85, rest as planned", "barbell back squat 6 at 85 kg, 2×6 at 90 kg"),
+        ("squat as planned for 3", "ask: "),
+        ("squat as planned, 20 min", "ask: "),
+    ],
+)
+def test_sets_by_the_plan_told_apart(text: str, meant: str) -> None:
+    assert said(text, situation(plan=[("barbell back squat", 3, 6, "90")])) == meant
+
+
+@pytest.mark.parametrize("text", ["why do i stall on bench?", "why am i stuck at 60 on ohp", "why is my squat so weak"])
+def test_a_complaint_asks_for_no_reason_of_a_load(text: str) -> None:
+    assert said(text) == "no sets"
