@@ -5,7 +5,7 @@ from __future__ import annotations
 from engine.reading.correcting import Told, latest_of_it, run_of_it
 from engine.reading.kinds import K
 from engine.reading.parts import Part, is_be, part_told, sets_of
-from engine.reading.pieces import Role
+from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
 from engine.values.sets import SetRecord
 
@@ -30,10 +30,19 @@ def counted(told: Told) -> Correction | None:
     if not cued or number.value != int(number.value):
         return None
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    to_so_many = _sets_changed_to(told, number)
     fewer = only and number.role is Role.BARE and 1 <= number.value < len(group_of(told, part))
-    if not fewer and number.role is not Role.SETS:
+    if not fewer and number.role is not Role.SETS and not to_so_many:
         return None
     return told.correction() if set_count(told, part, int(number.value)) else None
+
+
+def _sets_changed_to(told: Told, number: Piece) -> bool:
+    """ "change sets to 4"."""
+    before = [piece for piece in told.pieces[: told.pieces.index(number)] if piece.kind is not K.FILLER]
+    last = before[-1] if before else None
+    several = last is not None and last.kind is K.SETS and last.text.endswith("s") and number.role is Role.BARE
+    return several and told.starts("make") > 0
 
 
 def _only_the_first(told: Told) -> Correction | None:

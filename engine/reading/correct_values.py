@@ -47,6 +47,8 @@ def _may_correct(told: Told) -> bool:
     if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
         return told.pieces[0].kind is not K.ASKS
     asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
+    if K.BAR in kinds and len(told.numbers()) > 1:
+        return False  # "wait, the bar is 15, so 72.5" tells what the bar weighs
     if told.slipped or asks or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
     if any((piece.kind in TALK and piece not in verbs) or piece.text in COMPARING for piece in told.pieces):

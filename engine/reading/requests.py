@@ -17,7 +17,7 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_again import repeat_told
 from engine.reading.requests_around import Words, among_reasons, led
-from engine.reading.requests_free import again_told, asked_freely, is_done, told_freely, undoes
+from engine.reading.requests_free import again_told, asked_freely, is_done, lacks_time, told_freely, undoes
 from engine.reading.requests_lifts import asked_of_a_lift, with_equipment_behind
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
 from engine.reading.requests_of_days import of_another_day
@@ -205,7 +205,9 @@ def _by_phrase(
         return _plain(name, "", context)
     if is_done(plain, pieces, book):
         return Act("done")
-    if (asked := of_another_day(plain, pieces, context, book) or asked_freely(plain, pieces, book)) is not None:
+    asked = of_another_day(plain, pieces, context, book) or asked_freely(plain, pieces, book)
+    asked = asked or lacks_time(plain, pieces, book)
+    if asked is not None:
         return asked
     if undoes(plain, book):
         return Act("undo")

@@ -34,9 +34,12 @@ MOST_NUMBERS = 3
 """Whoever counts more tells sets. Common practice, no source."""
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 
+BENDING = ("short", "lighten", "elsewhere", "cannot")
+"""What is wrong with the day: rather the reason of another request in the same message."""
+
 BEHIND_A_REASON = frozenset(
     ("swap", "skip", "undo", "redo", "next", "today", "done", "repeat", "why", "rest", "pause", "snooze", "resume",
-     "move", "remind", "help", "week", "history", "best", "plan")
+     "move", "remind", "help", "week", "history", "best", "plan", *BENDING)
 )  # fmt: skip
 BEFORE_A_REASON = BEHIND_A_REASON - {"why", "rest", "resume", "snooze"}
 ALONE = frozenset(("done", "undo", "skip"))
@@ -94,12 +97,14 @@ def among_reasons(
     clauses = clauses_of(prepared.cleaned, words, book)
     if not 1 < len(clauses) <= MOST_CLAUSES:
         return None
+    bent = None
     for first, last in _stretches(len(clauses)):
         start, end = clauses[first][0], clauses[last][1]
         found = _asked_between(prepared, words, start, end, context, book, recognise)
-        if found is not None:
+        if found is not None and found.name not in BENDING:
             return found
-    return None
+        bent = bent or found
+    return bent
 
 
 def clauses_of(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, int]]:

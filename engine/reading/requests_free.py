@@ -63,6 +63,23 @@ def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook
     return None
 
 
+def lacks_time(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
+    """ "only 30 min today", "short on time, 25 mins": how long she has, and nothing that she did."""
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or len(words) > LONGEST or numbers[0].role is not Role.SECONDS:
+        return None
+    minutes = LEAST_OF_A_SESSION <= numbers[0].value <= MOST_OF_A_SHORT_ONE
+    around = [word for word in words if not word[0].isdigit()]
+    told = all(word in book.cues["aroundshort"] for word in around) and not book.cues["lackstime"].isdisjoint(around)
+    return Act("short") if minutes and told else None
+
+
+LEAST_OF_A_SESSION, MOST_OF_A_SHORT_ONE = 600, 5_400
+"""Seconds: who has less than ten minutes trains no session, who has more than ninety lacks no time. Common practice, no
+source.
+"""
+
+
 def is_done(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> bool:
     """Whether the sentence says no more than that the session is over: "gym done", "I am finished for today"."""
     finished = book.cues["finished"]
