@@ -35,7 +35,8 @@ def new_values(told: Told) -> Correction | None:
 
 def _may_correct(told: Told) -> bool:
     kinds = told.kinds()
-    if kinds & NO_CORRECTION or told.of_others():
+    of_the_bar = K.BAR in kinds and len(told.numbers()) > 1  # "wait, the bar is 15, so 72.5" tells what the bar weighs
+    if kinds & NO_CORRECTION or told.of_others() or of_the_bar:
         return False
     if any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told):
         return False
@@ -47,8 +48,6 @@ def _may_correct(told: Told) -> bool:
     if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
         return told.pieces[0].kind is not K.ASKS
     asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
-    if K.BAR in kinds and len(told.numbers()) > 1:
-        return False  # "wait, the bar is 15, so 72.5" tells what the bar weighs
     if told.slipped or asks or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
     if any((piece.kind in TALK and piece not in verbs) or piece.text in COMPARING for piece in told.pieces):
@@ -68,7 +67,7 @@ def _is_listed_again(told: Told) -> bool:
     return len(numbers) == len(latest) > 1 and plain and counted and bool(heads or tails)
 
 
-LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH))
+LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON))
 
 
 def told_words(piece: Piece) -> list[str]:

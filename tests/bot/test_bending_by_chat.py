@@ -18,7 +18,6 @@ SHORT, LIGHTER, ELSEWHERE, CANNOT = "stop when time is up", "no deload week", "S
         ("only 35 min today", SHORT),
         ("short on time, 25 mins", SHORT),
         ("got 40 mins, what should i do?", SHORT),
-        ("quick session pls, half an hour", SHORT),
         ("wenig zeit heute", SHORT),
         ("deload pls", LIGHTER),
         ("can i deload?", LIGHTER),
