@@ -15,7 +15,7 @@ from engine.reading.pieces import Piece, Role
 
 SET_KINDS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.THEN, K.AND, K.KG, K.LB, K.EFFORT, K.WARMUP,
-     K.WORKING, K.LAST, K.FAILURE, K.REST, K.SETS, K.FILLER, K.NOTE)
+     K.WORKING, K.LAST, K.FAILURE, K.REST, K.FILLER, K.NOTE)
 )  # fmt: skip
 """Kinds that make no talk by themselves."""
 FIXED = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.NAME))

@@ -36,6 +36,8 @@ THINGS = frozenset((K.OTHERS, K.UNRELATED, K.MINUTES, K.SECONDS))
 LAST_HOUR = 24
 LONGEST_HOLD = 300
 """Seconds; from here on a time is no hold. Common practice, no source."""
+COUNTED_UP = frozenset((K.REPS, K.SETS))
+"""In the singular ahead of a number: "on rep 4", "on set 2"."""
 OTHER_COUNTS = frozenset((Role.NOT_A_SET, Role.SECONDS))
 BEFORE_A_FIXTURE = frozenset((K.NAME, K.MACHINE, K.PLAIN, K.CABLE, K.UNRELATED))
 
@@ -82,7 +84,7 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
         return False
     if any(piece.kind is K.PAIN for piece in clause[:at]):
         return True
-    if before is not None and before.kind in (K.REPS, K.SETS) and not before.text.endswith("s"):
+    if before is not None and before.kind in COUNTED_UP and not before.text.endswith("s"):
         return before.kind is K.REPS or (at > 1 and after is None)  # "i am on set 3"
     return bare and after is not None and _is_a_thing(clause, at)
 
