@@ -142,6 +142,9 @@ def split_total(chunks: Chunks) -> None:
     if len(numbers) > 1 and any(one.role is Role.PLURAL and one.value * 2 == numbers[0].value for one in numbers):
         del chunks.found[0]  # "total 48 (24s)": the one in each hand is the load
         return
+    if any(one.role in (Role.METRES, Role.SECONDS) for one in numbers):
+        chunks.loose += numbers[:1]  # "70kg total 40m x2": of both hands?
+        return
     total = _place_of_total(chunks)
     if total is not None:
         del chunks.found[total]  # "8 8 8, total 24"

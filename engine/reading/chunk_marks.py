@@ -31,6 +31,7 @@ MOST_REPS_OF_A_COUNT = 20
 BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K.NOTE))
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
+ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
@@ -40,12 +41,7 @@ class MarkedChunks(ResultChunks):
 
     def at_load(self, piece: Piece) -> None:
         """ "@ 55", "with 55": a load, or for the sign perhaps an effort, told of the chunk before."""
-        if piece.text == "w" and self._is_warm_letter(piece):
-            self._bracketed_warm_up()
-            return
-        if piece.text == "w" and self._kind() is K.COLON and self.separator in (None, K.LINE):
-            self.kind = SetKind.WARMUP  # "W: 60x5, 80x3"
-            self.at += 2
+        if piece.text == "w" and self._warms_up(piece):
             return
         self.at += 1
         self._skip(frozenset((K.FILLER, K.COLON, K.OPEN, K.EACH)))
@@ -69,6 +65,19 @@ class MarkedChunks(ResultChunks):
             self._rest_of_sets(last)
         else:
             self._put_behind(last, sign)
+
+    def _warms_up(self, piece: Piece) -> bool:
+        """Reads a "w" that says warm-up: "40x10 (w)", "100x5 w, 120x3", "W: 60x5"."""
+        spaced = self._kind(-1) is K.NUMBER and self._kind() in ENDS_OF_A_WARM_UP and bool(self.out.found)
+        if spaced or self._is_warm_letter(piece):
+            self.out.dangling = self.out.dangling or (spaced and not piece.glued and self._kind(2) is not K.NUMBER)
+            self._bracketed_warm_up()
+            return True
+        if self._kind() is K.COLON and self.separator in (None, K.LINE):
+            self.kind = SetKind.WARMUP  # "W: 60x5, 80x3"
+            self.at += 2
+            return True
+        return False
 
     def _rates_ahead_of_reps(self, sign: bool) -> bool:
         """ "160x12 @7 x12 @8": an effort, and then reps at the load of before."""
@@ -97,6 +106,8 @@ class MarkedChunks(ResultChunks):
             self._place(Chunk([(numbers[0]._replace(role=Role.LOAD), *numbers[1:])], before=self.separator))
             return  # "10 8, with 10 kg 6 5"
         if sign and last is not None and last.at and _is_effort(numbers):
+            rated = last.at_sign and _is_effort(last.at) and bool(loads_told(self.out.found))
+            self.out.dangling = self.out.dangling or rated  # "3x5 110 @8, @9": of which sets?
             last.efforts += (Effort.from_rpe(numbers[0].value),)
             return
         if last is None or last.at:
@@ -136,7 +147,7 @@ class MarkedChunks(ResultChunks):
     def _one_each(self, numbers: tuple[Piece, ...]) -> tuple[Piece, ...]:
         """ "82.5 5 5 5 @ 7 8 9", "3x5 80 @7, 8, 9": an effort for each set, where there are as many."""
         at, told = self.at, list(numbers)
-        while self.kinds[at] in (K.NUMBER, K.COMMA) and len(told) < MOST_REPEATS:
+        while self.kinds[at] in (K.NUMBER, K.COMMA, K.AT) and len(told) < MOST_REPEATS:
             if self.kinds[at] is K.NUMBER:
                 told.append(self.pieces[at])
             at += 1

@@ -34,6 +34,7 @@ LEAST_AHEAD = 2
 THREE = 3
 """Factors: load, reps and sets."""
 REMARKED = frozenset((K.NOTE, K.PLAIN, K.PARTIAL, K.SETTING))
+AHEAD_OF_ITS_SET = frozenset((K.OF, K.WITH, K.AT))
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
@@ -209,6 +210,9 @@ class ResultChunks(NumberChunks):
             rep = 2  # "75x2 missed the second": the rep, no time
             self.at += 1
             self._skip(frozenset((K.REPS, K.FILLER)))
+        behind = 1 + (self._kind(1) is K.FILLER)
+        if rep is not None and self.out.found and self._kind(0) in AHEAD_OF_ITS_SET and self._kind(behind) is K.NUMBER:
+            self.out.dangling = True  # "missed the 3rd of 5x155": of a set that stands behind
         last = self._last()
         apart = last is not None and (last.size > 1 or self.separator is not None)
         if rep is None and apart and self._missed_load():

@@ -124,11 +124,25 @@ class Chunker(AnnouncedChunks):
         if len(piece.text) > 1 and self._of_the_body():
             self.at += 1
             return
+        if self._tells_both():
+            self.out.each = self.out.sides = True
+            self.at += 3
+            return
+        if self._kind() is K.SLASH and self._kind(2) in SIDES:
+            self.out.dangling = True  # "L/R 10/9"
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
         last = self._last()
         if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
             last.side = self.side
         self.at += 1
+
+    def _tells_both(self) -> bool:
+        """ "3x30s L/R": each side."""
+        other = K.RIGHT if self.pieces[self.at].kind is K.LEFT else K.LEFT
+        ends = self._kind(3) not in (K.NUMBER, K.TIMES, K.COLON, K.SLASH)
+        return (
+            self._kind() in (K.SLASH, K.AND, K.PLUS) and self._kind(2) is other and self._kind(-1) is K.NUMBER and ends
+        )
 
     def _of_the_body(self) -> bool:
         """ "right hip pinching": a side of the body that is no side of a set."""

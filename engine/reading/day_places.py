@@ -22,6 +22,7 @@ SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
 COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
 BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
 CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
+RATING = frozenset((K.AT, K.RPE, K.RIR, K.FAILURE))
 REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
 MOST_WORDS_OF_AN_OPENING = 8
 LONGEST_REMARK = 20
@@ -121,6 +122,8 @@ def closes_the_sets(pieces: list[Piece], at: int) -> bool:
         return False
     if COUNTED.isdisjoint([piece.kind for piece in pieces[max(0, at - REACH) : at]]):
         return False
+    if after.kind in RATING:
+        return True  # "3x5 100 yesterday @8"
     ends = after.kind in CLOSING or (after.kind is K.DASH and not after.glued)
     remarked = _is_remark(pieces, at + 1)
     return (ends and _no_more_sets(pieces, at + 2)) or remarked

@@ -58,6 +58,9 @@ class Marked(ThreeFactors):
         kind, self.kind_ahead = told, None if self.touched else chunk.kind
         if kind is SetKind.DROP and self.chunks.lowered and len(self.touched) > 1 and not self.listed:
             kind = None  # "140x3, dropped to 110 for 3x8"
+        if kind is SetKind.DROP and self._rises():
+            self.unplaced = self.unplaced or K.DROP in self.chunks.kinds
+            kind = None  # "105x5 -> 110x5": steps up
         for draft in self.touched if kind is not None else ():
             draft.kind = kind or draft.kind
         self.dropping = kind is SetKind.DROP
@@ -102,6 +105,12 @@ class Marked(ThreeFactors):
         last, now = self.drafts[before].load, self.touched[0].load
         lighter = last is not None and now is not None and last.role is now.role and 0 < now.value < last.value
         return SetKind.DROP if lighter and self.drafts[before].kind is SetKind.DROP else None
+
+    def _rises(self) -> bool:
+        """Whether the set is heavier than the one before it."""
+        before = self.drafts[-len(self.touched) - 1].load if 0 < len(self.touched) < len(self.drafts) else None
+        now = self.touched[0].load if self.touched else None
+        return before is not None and now is not None and before.role is now.role and now.value > before.value > 0
 
     def _drops_nothing(self) -> bool:
         """A drop at the load of the set before it."""

@@ -218,6 +218,7 @@ class OneFactor(Adding):
             self.announced = count
         elif len(self.drafts) == 1 or self._last_alone():
             draft = self.drafts[-1]
+            self.unplaced = self.unplaced or (self.chunks.spread and len(self.drafts) > 1)  # "60x5 to 100x5 in 5 sets"
             if self.chunks.spread:
                 self._spread(draft, count)
             self.touched = [draft, *(copy_of(draft) for _ in range(count - 1))]

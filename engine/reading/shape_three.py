@@ -85,6 +85,9 @@ class ThreeFactors(TwoFactors):
         """2 x 24k x 10: two implements, then reps. A load in the middle is open otherwise."""
         if second.role not in LOADS:
             return False
+        if first.role is Role.REPS and third.role in (Role.SETS, Role.BARE):
+            self._repeat_at(second, first, third)  # "5 reps x 105kg x 3 sets"
+            return True
         if first.value != 2 or not (self.traits.two_implements or self.traits.carried):
             raise DoesNotFit("a load between two counts")
         self._load_reps(second, third)

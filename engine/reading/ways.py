@@ -327,12 +327,20 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
         return [(0.9, FirstAs.LOAD), (0.3 if any(c.at for c in chunks.found) else 0.05, FirstAs.REPS)]
     if numbers_in(chunks)[-1].role is Role.TIMES and first <= MOST_LOADED_REPS:
         return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]  # "20 8 times"
+    if first in rest[1::2] and _parted_in_pairs(chunks):
+        return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]
     slashed = len(numbers) == 2 and len(chunks.found) == 1
     load, reps = (UNSETTLED, UNSETTLED) if slashed and not traits.barbell else _list_priors(first, rest, traits)
     if known.load is not None:
         load *= _nearness([first], known.load.amount)
         reps *= 2.0
     return [(load, FirstAs.LOAD), (reps, FirstAs.REPS)]
+
+
+def _parted_in_pairs(chunks: Chunks) -> bool:
+    """ "16 10, 16 9": perhaps a load and its reps each time."""
+    parted = [chunk.before is not None for chunk in chunks.found[1:]]
+    return len(parted) % 2 == 1 and not any(parted[::2]) and all(parted[1::2])
 
 
 def _list_priors(first: Decimal, rest: Sequence[Decimal], traits: Traits) -> tuple[float, float]:
