@@ -15,7 +15,7 @@ from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 BESIDE_A_COUNT = OPEN_ENDED | {K.FILLER, K.EACH, K.CLOSE, K.SETS}
 AHEAD_OF_A_COUNT = frozenset((K.FILLER, K.OPEN, K.COMMA))
-OF_A_PAIR = frozenset(("factors", "before", "counted", "joiner", "x_apart"))
+OF_A_PAIR = frozenset(("factors", "before", "counted", "joiner", "x_apart", "failure"))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH, K.AND))
 
 

@@ -27,6 +27,7 @@ COUNTING_ON = frozenset(
     (K.TIMES, K.SLASH, K.NUMBER, K.AT, K.KG, K.LB, K.SETS, K.OF, K.BY, K.PLUS, K.COLON, K.COUNT, K.EACH)
 )
 """Behind a number that these follow, it counts sets, reps or a load, and not what was left."""
+REACH_OF_BRACKETS = 20
 ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
 SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
 ROUGHLY = frozenset(
@@ -87,6 +88,8 @@ def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
     end = at
     while at < len(pieces) and _is_small(pieces[at]):
         after = pieces[at + 1].kind if at + 1 < len(pieces) else None
+        if values and after is K.CLOSE and not _opened_before(pieces, at):
+            break  # "rpe 9, 2) 80x5": the number of the next set
         if after is K.TIMES or (
             values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued)
         ):
@@ -96,6 +99,12 @@ def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
         if at < len(pieces) and (pieces[at].kind in (K.COMMA, K.SLASH) or _goes_on(pieces, at)):
             at += 1
     return values, end
+
+
+def _opened_before(pieces: list[Piece], at: int) -> bool:
+    """Whether the effort stands in brackets: "(rpe 8, 9)"."""
+    brackets = [piece.kind for piece in pieces[max(0, at - REACH_OF_BRACKETS) : at] if piece.kind in (K.OPEN, K.CLOSE)]
+    return brackets[-1:] == [K.OPEN]
 
 
 def _goes_on(pieces: list[Piece], at: int) -> bool:

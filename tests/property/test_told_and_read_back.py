@@ -1,9 +1,9 @@
 """Whatever form a lifter gives to known sets, they are read back, or asked about with them among the readings.
 
 The forms, the words and what stands around them are in `told_messages`, `told_words` and `told_dress`, two lifts and
-sets in words in `told_together`, words that change the sets or are misread with ease in `told_changes`: they follow how
-people write in public training diaries of ten languages (common practice, no source). CHALKWIRE_TEST_THOROUGH reads
-many more of them.
+sets in words in `told_together`, several habits at once in `told_combined`, words that change the sets or are misread
+with ease in `told_changes`: they follow how people write in public training diaries of ten languages (common practice,
+no source). CHALKWIRE_TEST_THOROUGH reads many more of them.
 """
 
 from __future__ import annotations
@@ -22,6 +22,7 @@ from engine.reading.values import Asked, Context, Logged, Outcome
 from engine.values.sets import SetDone
 from tests.engine.reading.saying import NOW
 from tests.property.told_changes import CHANGED_FORMS
+from tests.property.told_combined import combined
 from tests.property.told_dress import message
 from tests.property.told_messages import Told
 from tests.property.told_together import TOGETHER_FORMS
@@ -83,6 +84,26 @@ def test_sets_of_two_lifts_and_sets_in_words_are_read_back() -> None:
 
             assert isinstance(outcome, Asked) or _is_right(outcome, told), told
     assert asked < MESSAGES * MOST_QUESTIONS
+
+
+@given(st.randoms(use_true_random=False))
+@settings(max_examples=EXAMPLES)
+def test_habits_that_stand_together_never_make_other_sets(dice: Random) -> None:
+    told = combined(dice)
+    outcome = _read(told)
+
+    assert isinstance(outcome, Asked) or _is_right(outcome, told), told
+
+
+def test_habits_that_stand_together_are_seldom_asked_about() -> None:
+    asked = 0
+    for seed in range(MESSAGES // 3):
+        told = combined(Random(seed))
+        outcome = _read(told)
+        asked += isinstance(outcome, Asked)
+
+        assert isinstance(outcome, Asked) or _is_right(outcome, told), told
+    assert asked < MESSAGES // 3 * MOST_QUESTIONS
 
 
 def _read(told: Told) -> Outcome:
