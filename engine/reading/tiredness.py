@@ -22,11 +22,16 @@ def without_tiredness(pieces: list[Piece]) -> list[Piece]:
         before = pieces[at - 1] if at else None
         after = pieces[at + 1].kind if at + 1 < len(pieces) else None
         felt = before is not None and before.kind in BEFORE_IT and (before.text in FEELING or before.kind in BODY)
-        tired = piece.kind is K.NAME and piece.text == DEAD and (felt or after in BEHIND_IT) and after is not K.NUMBER
+        tired = piece.kind is K.NAME and _is_typed_so(piece) and (felt or after in BEHIND_IT) and after is not K.NUMBER
         hit = piece.kind is K.NAME and piece.text == CHIN and before is not None and before.text in ITS
         hit = hit and after is not K.NUMBER
         out.append(piece._replace(kind=K.NOTE, names=()) if tired or hit else piece)
     return out
+
+
+def _is_typed_so(piece: Piece) -> bool:
+    """ "dead", and not "deads", which is only ever the lift."""
+    return piece.text == DEAD and piece.end - piece.start == len(DEAD)
 
 
 BODY = frozenset((K.MUSCLE, K.JOINT))

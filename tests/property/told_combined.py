@@ -75,6 +75,12 @@ def results_of_a_group(teller: Teller) -> Combined:
     return group + results, [teller.one(one, load) for one in reps]
 
 
+def _changed(one: SetDone, kind: str, effort: Effort, reps: int) -> SetDone:
+    if kind == "effort":
+        return replace(one, effort=effort)
+    return replace(one, failure=True) if kind == "failure" else replace(one, reps=reps)
+
+
 def last_and_lighter(teller: Teller) -> Combined:
     """A mark of the last set, and lighter sets behind it."""
     dice, load, x = teller.dice, teller.heavy() + 40, teller.times.strip()
@@ -83,13 +89,10 @@ def last_and_lighter(teller: Teller) -> Combined:
     way, kind = dice.choice(LAST)
     said = way.format(e=10 - k, k=k, r=fewer)
     effort = Effort(Decimal(k)) if "rir" in way else Effort.from_rpe(Decimal(10 - k))
-    change: dict[str, object] = {"effort": {"effort": effort}, "failure": {"failure": True}, "reps": {"reps": fewer}}[
-        kind
-    ]  # type: ignore[assignment]
     drop = dice.random() < 0.5
     link = dice.choice((", drop ", ", drop to ")) if drop else dice.choice((", then ", "; then ", " then "))
     sets = [teller.one(r, load)] * n
-    sets[-1] = replace(sets[-1], **change)
+    sets[-1] = _changed(sets[-1], kind, effort, fewer)
     sets.append(teller.one(count, lighter, kind=SetKind.DROP if drop else SetKind.WORK))
     return f"{n}{x}{r} {plain(load)}{dice.choice((' ', ', '))}{said}{link}{plain(lighter)}{x}{count}", sets
 
@@ -100,14 +103,14 @@ def effort_and_last(teller: Teller) -> Combined:
     n, r, k = dice.randint(2, 5), dice.randint(3, 10), dice.randint(2, 4)
     group = Effort(Decimal(k))
     sets = [teller.one(r, load, effort=group)] * n
-    said, change = dice.choice(
+    said, kind = dice.choice(
         (
-            (f"last set rir {k - 1}", {"effort": Effort(Decimal(k - 1))}),
-            (f"last one rir {k - 1}", {"effort": Effort(Decimal(k - 1))}),
-            ("last set to failure", {"failure": True}),
+            (f"last set rir {k - 1}", "effort"),
+            (f"last one rir {k - 1}", "effort"),
+            ("last set to failure", "failure"),
         )
     )
-    sets[-1] = replace(sets[-1], **change)  # type: ignore[arg-type]
+    sets[-1] = _changed(sets[-1], kind, Effort(Decimal(k - 1)), r)
     gap = dice.choice((" ", ", "))
     return f"{n}{x}{r} {plain(load)}kg rir {k}{gap}{said}", sets
 
