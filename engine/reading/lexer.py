@@ -339,7 +339,18 @@ class Lexer(NumberSuffixes):
                 found = (taught[phrase],), end, phrase
             elif phrase in phrases:
                 found = phrases[phrase], end, phrase
-        return found
+        return found if found is None or found[1] == at + 1 else self._without_empty_bar(at, found)
+
+    def _without_empty_bar(
+        self, at: int, name: tuple[tuple[ExerciseName, ...], int, str]
+    ) -> tuple[tuple[ExerciseName, ...], int, str]:
+        """ "supino barra vazia x10": the last word of the name belongs to the empty bar behind it."""
+        _, end, phrase = name
+        bar = self._longest_phrase(end - 1) if self.tokens[end - 1].shape is Shape.WORD else None
+        shorter = phrase.rpartition(" ")[0]
+        if bar is None or bar[0].kind is not K.BAR or bar[1] <= end or shorter not in self.catalogue.phrases:
+            return name
+        return self.catalogue.phrases[shorter], end - 1, shorter
 
 
 DECIMAL_SIGNS = frozenset(".,")

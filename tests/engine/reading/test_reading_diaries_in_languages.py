@@ -45,6 +45,10 @@ agachamento 3x4 85 mesmo com dor muscular => barbell back squat 3×4 at 85 kg
 w przysiadzie doszedłem do 110x4 => barbell back squat 4 at 110 kg
 bij squat 3x4 90, volgende keer 92,5 => barbell back squat 3×4 at 90 kg
 supino 3x6 70, próxima vez 72,5 => barbell bench press 3×6 at 70 kg
+supino barra vazia x9, 50kg x6 => barbell bench press 9 at 20 kg warmup, 6 at 50 kg
+curl barra vacía x9 => barbell curl 9 at 20 kg
+suwnica 4 razy po 9 na 130 kg => leg press 4×9 at 130 kg
+жим ногами 4 раза по 9 с 130 кг => leg press 4×9 at 130 kg
 mi colega hizo sentadilla 150x4 => no sets
 """
 
@@ -61,6 +65,8 @@ bench 3x6 75 | corrijo: la última fueron 5 => barbell bench press 2×6 at 75 kg
 bench 3x6 75 | исправление: в последнем было 5 => barbell bench press 2×6 at 75 kg, 5 at 75 kg
 bench 3x6 75 | dat was schuin bankdrukken => incline barbell bench press 3×6 at 75 kg
 bench 3x6 75 | det var lutande bänkpress => incline barbell bench press 3×6 at 75 kg
+bench 3x6 75 | la última no cuenta, quítala => barbell bench press 2×6 at 75 kg
+bench 3x6 75 | l'ultima non conta, toglila => barbell bench press 2×6 at 75 kg
 bench 3x6 75 | oublié : encore une série de 6 à 75 => barbell bench press 4×6 at 75 kg
 bench 3x6 75 | vergeten: nog een set van 6 met 75 => barbell bench press 4×6 at 75 kg
 """
