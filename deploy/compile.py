@@ -138,12 +138,13 @@ def build(extensions: Sequence[Any]) -> None:
 
 def compile_in(folder: Path, translate_only: bool = False) -> None:
     """The reader in this copy of the product compiled, beside its source."""
+    plain = {path: path.read_bytes() for path in sources(folder)}
     with chdir(folder):
         extensions = translate(folder)
         if not translate_only:
             build(extensions)
-    for path in sources(folder):
-        shutil.copy(TOP / path.relative_to(folder), path)
+    for path, source in plain.items():
+        path.write_bytes(source)
     for left in (folder / "build", folder / ".mypy_cache"):
         shutil.rmtree(left, ignore_errors=True)
 
