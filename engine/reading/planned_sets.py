@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
-from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
-from engine.reading.planned_places import told_by_places
+from engine.reading.pieces import Piece, Role
+from engine.reading.planned_changes import with_changes
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, Outcome, Planned
 from engine.values.exercise import Loading
@@ -19,8 +18,6 @@ from engine.values.ids import ExerciseName
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.plan import Metres, Reps, Seconds
 from engine.values.sets import SetDone, SetKind
-
-WHICH_OF_THEM = frozenset((K.LAST, K.FIRST, K.SETS, K.ORDINAL))
 
 
 def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Outcome | None:
@@ -35,12 +32,15 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     if exercise is None or slot is None:
         return None if not numbers else _ask_which()
-    if not numbers:
+    kinds = {piece.kind for piece in pieces}
+    if not numbers and kinds.isdisjoint(CHANGING):
         return Act("done", exercise=exercise, as_planned=True) if len(pieces) <= 6 else None
     sets = _planned_sets(slot, context, catalogue)
     if sets is None:
         return None
-    changed = told_by_places(sets, pieces) or _changed(sets, pieces, numbers)
+    if not numbers and kinds <= BESIDE_ONE_MORE and (K.ANOTHER in kinds or K.EXTRA in kinds):
+        return Logged((*sets, sets[-1]), why="as planned, and one more")
+    changed = _changed(sets, pieces, numbers)
     left = _without_done(changed, sets, _standing(exercise, context)) if changed else ()
     return Logged(left, why="as planned, with what was said changed") if left else _ask_which()
 
@@ -98,34 +98,16 @@ def _planned_sets(slot: Planned, context: Context, catalogue: Catalogue) -> list
 
 
 def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece]) -> tuple[SetDone, ...] | None:
-    """One change: the last, the first or a numbered set's reps; a number with a unit is the load of all."""
-    if len(numbers) == 1 and numbers[0].role is Role.LOAD and 0 < numbers[0].value < HEAVIEST:
-        unit = numbers[0].unit or (sets[0].load.unit if sets[0].load else None)
-        load = Load(numbers[0].value, unit, sets[0].load.basis if sets[0].load else Basis.TOTAL) if unit else None
-        return tuple(replace(one, load=load) for one in sets) if load else None
+    """The sets as told: fewer or more of them, another load for all, or some of them changed."""
     fewer = numbers[0] if len(numbers) == 1 and numbers[0].role is Role.SETS else None
-    if fewer is not None and any(piece.kind is K.ONLY for piece in pieces) and 1 <= fewer.value < len(sets):
+    if fewer is not None and 1 <= fewer.value < len(sets) and _counts_alone(pieces):
         return tuple(sets[: int(fewer.value)])
     if fewer is not None and 1 <= fewer.value <= 2 * len(sets) and _says_count(pieces):
         return (sets[0],) * int(fewer.value)
     instead = _instead(sets, pieces, numbers)
     if instead is not None:
         return tuple(replace(one, load=instead) for one in sets)
-    place = _place(pieces, numbers, len(sets))
-    reps = numbers[-1]
-    loaded = sets[0].load is not None and sets[0].load.basis is not Basis.BODY
-    tied = any(a.kind in (K.AT, K.WITH) and b is reps for a, b in pairwise(pieces))
-    if (
-        place is None
-        or (loaded and (tied or reps.value > MOST_LOADED_REPS))
-        or reps.value != int(reps.value)
-        or not 0 < reps.value <= 100
-        or reps.role not in (Role.BARE, Role.REPS)
-    ):
-        return None
-    out = list(sets)
-    out[place] = replace(out[place], reps=int(reps.value))
-    return tuple(out)
+    return with_changes(sets, pieces)
 
 
 def _says_count(pieces: Sequence[Piece]) -> bool:
@@ -146,17 +128,16 @@ def _instead(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
     return Load(numbers[0].value, planned.unit, planned.basis)
 
 
-def _place(pieces: Sequence[Piece], numbers: Sequence[Piece], count: int) -> int | None:
-    told = [piece for piece in pieces if piece.kind in WHICH_OF_THEM]
-    if len(numbers) == 1 and any(a.text == "second" and b.kind is K.SETS for a, b in pairwise(pieces)):
-        return 1 if count > 1 else None
-    for piece in told:
-        if piece.kind is K.LAST and len(numbers) == 1:
-            return count - 1
-        if piece.kind is K.FIRST and len(numbers) == 1:
-            return 0
-        if piece.kind is K.ORDINAL and 1 <= piece.told <= count and len(numbers) == 1:
-            return piece.told - 1
-        if piece.kind is K.SETS and len(numbers) == 2 and 1 <= numbers[0].value <= count:
-            return int(numbers[0].value) - 1
-    return None
+CHANGING = frozenset((K.EFFORT, K.FAILURE, K.ANOTHER, K.MORE, K.EXTRA, K.MISS, K.DROP, K.REST_PAUSE,
+                      K.WARMUP, K.PARTIAL))  # fmt: skip
+"""What changes planned sets with no number."""
+BESIDE_ONE_MORE = frozenset((K.PLANNED, K.AND, K.PLUS, K.WITH, K.ANOTHER, K.EXTRA, K.SETS, K.FILLER, K.COMMA,
+                             K.NAME, K.THEN))  # fmt: skip
+
+
+def _counts_alone(pieces: Sequence[Piece]) -> bool:
+    """ "as planned, only 2 sets", "as planned but 2 sets": nothing else is told."""
+    return {piece.kind for piece in pieces} <= BESIDE_A_COUNT
+
+
+BESIDE_A_COUNT = frozenset((K.NUMBER, K.PLANNED, K.ONLY, K.FILLER, K.COMMA, K.NAME, K.EXCEPT, K.NOTE, K.GOT, K.STOP))

@@ -17,12 +17,13 @@ from engine.reading.corrections import correction_of
 from engine.reading.dates import WHY_NOT, said_freely
 from engine.reading.days_apart import TWO_DAYS
 from engine.reading.deciding import NONE_OF_THESE, Part, combined, crowded, part_of
+from engine.reading.efforts import with_efforts
 from engine.reading.gaps import with_a_gap
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.pieces import Piece, Role, kinds_of
-from engine.reading.planned_sets import as_planned
+from engine.reading.planned_sets import CHANGING, as_planned
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.requests import request_of
@@ -71,16 +72,32 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
         return again
     asked = request_of(prepared, context, catalogue)
     if asked is not None:
-        return replace(asked, pain=True) if asked.name in LEAVING and tells_pain(prepared.pieces) else asked
+        return _done(asked, prepared, context, catalogue) if asked.name in LEAVING else asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
     told: Outcome | None = gone_on(prepared.spoken, context, catalogue)
     if told is None and K.PLANNED in prepared.told:
-        told = as_planned(prepared.spoken, context, catalogue)
+        told = _by_the_plan(prepared, context, catalogue)
         if isinstance(told, Asked) and not told.readings:
             told = _told_in_full(prepared, context, catalogue) or told
     outcome = told if told is not None else read_sets(prepared, context, catalogue)
     return asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+
+
+def _by_the_plan(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:
+    """The planned sets with what was changed, the remarks beside them and the pain told; None where none are meant."""
+    told = as_planned(with_efforts(prepared.spoken), context, catalogue)
+    if not isinstance(told, Logged):
+        return told
+    note = None if prepared.told.isdisjoint(NOTED) else _note(prepared.pieces, prepared.cleaned)
+    return replace(told, note=note, pain=tells_pain(prepared.pieces))
+
+
+def _done(asked: Act, prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
+    """The request with the pain that it tells of; or the planned sets, where something about them was changed."""
+    if asked.as_planned and not CHANGING.isdisjoint([piece.kind for piece in prepared.pieces]):
+        return _by_the_plan(prepared, context, catalogue) or asked
+    return replace(asked, pain=True) if tells_pain(prepared.pieces) else asked
 
 
 LEAVING = frozenset(("skip", "swap", "done", "move", "pause"))
