@@ -43,10 +43,13 @@ class NoChange(Exception):
     """What was told is no change of planned sets that can be read."""
 
 
-def with_changes(sets: Sequence[SetDone], pieces: Sequence[Piece]) -> tuple[SetDone, ...] | None:
-    """The sets with what was told of them changed; None where it cannot be read, or nothing was told."""
+def with_changes(sets: Sequence[SetDone], pieces: Sequence[Piece], standing: int) -> tuple[SetDone, ...] | None:
+    """The sets with what was told of them changed; None where it cannot be read, or nothing was told.
+
+    Shape: so many sets from the first on stand already, and need not be told.
+    """
     try:
-        changes = _listed(pieces, len(sets)) or _changes(pieces, len(sets))
+        changes = _listed(pieces, len(sets)) or _changes(pieces, len(sets), standing)
         out = list(sets)
         for change in changes:
             for place in change.places if change.places is not None else range(len(out)):
@@ -65,14 +68,14 @@ def _listed(pieces: Sequence[Piece], count: int) -> list[Change]:
     return [Change(places=(place,), reps=int(piece.value)) for place, piece in enumerate(told)]
 
 
-def _changes(pieces: Sequence[Piece], count: int) -> list[Change]:
+def _changes(pieces: Sequence[Piece], count: int, standing: int) -> list[Change]:
     """The changes told behind the word for the plan; those ahead of it say which sets went by it."""
     planned = next(at for at, piece in enumerate(pieces) if piece.kind is K.PLANNED)
     ahead = [piece for piece in pieces[:planned] if piece.kind is not K.REST]  # "first at 85, rest as planned"
     kept, before = _Reader(ahead, count).places_and_changes()
     changes = [*before, *_Reader(pieces[planned:], count).run()]
     named = [place for change in changes for place in change.places or ()]
-    if len(set(named)) < len(named) or (kept and sorted((*kept, *named)) != list(range(count))):
+    if len(set(named)) < len(named) or (kept and {*range(standing), *kept, *named} != set(range(count))):
         raise NoChange
     return changes
 

@@ -40,8 +40,9 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
         return None
     if not numbers and kinds <= BESIDE_ONE_MORE and (K.ANOTHER in kinds or K.EXTRA in kinds):
         return Logged((*sets, sets[-1]), why="as planned, and one more")
-    changed = _changed(sets, pieces, numbers)
-    left = _without_done(changed, sets, _standing(exercise, context)) if changed else ()
+    standing = _standing(exercise, context)
+    changed = _changed(sets, pieces, numbers, standing)
+    left = _without_done(changed, sets, standing) if changed else ()
     return Logged(left, why="as planned, with what was said changed") if left else _ask_which()
 
 
@@ -97,7 +98,9 @@ def _planned_sets(slot: Planned, context: Context, catalogue: Catalogue) -> list
             return None
 
 
-def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece]) -> tuple[SetDone, ...] | None:
+def _changed(
+    sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Piece], standing: int
+) -> tuple[SetDone, ...] | None:
     """The sets as told: fewer or more of them, another load for all, or some of them changed."""
     fewer = numbers[0] if len(numbers) == 1 and numbers[0].role is Role.SETS else None
     if fewer is not None and 1 <= fewer.value < len(sets) and _counts_alone(pieces):
@@ -107,7 +110,7 @@ def _changed(sets: list[SetDone], pieces: Sequence[Piece], numbers: Sequence[Pie
     instead = _instead(sets, pieces, numbers)
     if instead is not None:
         return tuple(replace(one, load=instead) for one in sets)
-    return with_changes(sets, pieces)
+    return with_changes(sets, pieces, standing)
 
 
 def _says_count(pieces: Sequence[Piece]) -> bool:
