@@ -213,6 +213,8 @@ class ResultChunks(NumberChunks):
         behind = 1 + (self._kind(1) is K.FILLER)
         if rep is not None and self.out.found and self._kind(0) in AHEAD_OF_ITS_SET and self._kind(behind) is K.NUMBER:
             self.out.dangling = True  # "missed the 3rd of 5x155": of a set that stands behind
+        elif rep is not None and self._kind(0) in (K.SETS, K.ORDINAL):
+            self._missed_in_the_next(rep)
         last = self._last()
         apart = last is not None and (last.size > 1 or self.separator is not None)
         if rep is None and apart and self._missed_load():
@@ -226,6 +228,22 @@ class ResultChunks(NumberChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _missed_in_the_next(self, rep: int) -> None:
+        """ "95: 3, 3, missed the third on set three": the set behind those told; of any other set it is asked."""
+        placed = self.pieces[self.at]
+        number = self.pieces[self.at + 1] if placed.kind is K.SETS and self._kind() is K.NUMBER else None
+        set_told = placed.told if placed.kind is K.ORDINAL else int(number.value) if number is not None else 0
+        reps = [chunk for chunk in self.out.found if chunk.size == 1 and not chunk.at and not chunk.missed]
+        bare = [chunk.factors[0][0] for chunk in reps if len(chunk.factors[0]) == 1]
+        told = [one for one in bare if one.role in (Role.BARE, Role.REPS) and one.value <= MOST_LOADED_REPS]
+        alone = len(bare) == len(self.out.found) and len(bare) - len(told) <= 1
+        if not alone or set_told != len(told) + 1 or not told or rep < 1:
+            self.out.dangling = True
+            return
+        self.at += 1 + (number is not None)
+        reps_meant = told[-1]._replace(value=Decimal(rep), text=str(rep), role=Role.REPS)
+        self._place(Chunk([(reps_meant,)], before=self.separator))
 
     def _missed_set(self, of_a_rep: bool) -> None:
         """ "missed the last set" of several, "missed the last rep on the third set": which reps were made?"""

@@ -20,6 +20,7 @@ from engine.reading.pieces import Piece, Role
 
 SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
 COUNTED = frozenset((K.NUMBER, K.COUNT))
+MARKING = frozenset((K.MISS, K.FAILURE, K.EFFORT, K.DROP, K.WARMUP, K.ONLY, K.GOT))
 LEAST_PLURAL = 4
 MOST_NEW = frozenset(
     ("new", "old", "broken", "free", "big", "small", "neue", "kaputte", "freie", "nuevos", "nuevas", "nieuwe")
@@ -85,7 +86,8 @@ def _counts_a_thing(clause: Sequence[Piece], at: int, named: bool) -> bool:
     if any(piece.kind is K.PAIN for piece in clause[:at]):
         return True
     if before is not None and before.kind in COUNTED_UP and not before.text.endswith("s"):
-        return before.kind is K.REPS or (at > 1 and after is None)  # "i am on set 3"
+        marked = not MARKING.isdisjoint([piece.kind for piece in clause])  # "missed the third on set 3"
+        return before.kind is K.REPS or (at > 1 and after is None and not marked)  # "i am on set 3"
     return bare and after is not None and _is_a_thing(clause, at)
 
 
