@@ -210,11 +210,8 @@ class ResultChunks(NumberChunks):
             rep = 2  # "75x2 missed the second": the rep, no time
             self.at += 1
             self._skip(frozenset((K.REPS, K.FILLER)))
-        behind = 1 + (self._kind(1) is K.FILLER)
-        if rep is not None and self.out.found and self._kind(0) in AHEAD_OF_ITS_SET and self._kind(behind) is K.NUMBER:
-            self.out.dangling = True  # "missed the 3rd of 5x155": of a set that stands behind
-        elif rep is not None and self._kind(0) in (K.SETS, K.ORDINAL):
-            self._missed_in_the_next(rep)
+        if rep is not None:
+            self._missed_elsewhere(rep)
         last = self._last()
         apart = last is not None and (last.size > 1 or self.separator is not None)
         if rep is None and apart and self._missed_load():
@@ -228,6 +225,14 @@ class ResultChunks(NumberChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _missed_elsewhere(self, rep: int) -> None:
+        """A miss told of a set by its number, or of one that stands behind: "missed the 3rd of 5x155"."""
+        behind = 1 + (self._kind(1) is K.FILLER)
+        if self.out.found and self._kind(0) in AHEAD_OF_ITS_SET and self._kind(behind) is K.NUMBER:
+            self.out.dangling = True
+        elif self._kind(0) in (K.SETS, K.ORDINAL):
+            self._missed_in_the_next(rep)
 
     def _missed_in_the_next(self, rep: int) -> None:
         """ "95: 3, 3, missed the third on set three": the set behind those told; of any other set it is asked."""

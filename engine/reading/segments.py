@@ -7,18 +7,18 @@ that ends the clause ("3x10 60 bench"). An unknown word in front of numbers is n
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from itertools import pairwise
-from typing import NamedTuple
 
 from engine.reading.choices import MOST_SETS
+from engine.reading.clauses import Clause, clause_of, clauses
 from engine.reading.dates import WHY_NOT
 from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
+from engine.reading.names_behind import with_names_behind
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
@@ -32,7 +32,6 @@ from engine.reading.shared_sets import (
 )
 from engine.values.ids import ExerciseName
 
-CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
 SILENT = frozenset(
     (
         K.FILLER,
@@ -55,6 +54,7 @@ SILENT = frozenset(
 MODES = frozenset((K.WARMUP, K.WORKING))
 SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
+PARTING_LINES = frozenset((K.LINE, K.STOP))
 UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE))
 HEADING = "a heading"
 
@@ -94,60 +94,6 @@ class Entry:
         return False
 
 
-class Clause(NamedTuple):
-    cut: Piece | None
-    pieces: list[Piece]
-    names: list[int]
-    counts: list[int]
-
-    @property
-    def name_last(self) -> bool:
-        return (
-            bool(self.names)
-            and bool(self.counts)
-            and self.names[-1] > self.counts[-1]
-            and self.counts[0] < self.names[0]
-        )
-
-
-def clauses(pieces: list[Piece]) -> Iterator[Clause]:
-    """The message at its separators; a slash or a plus cuts only where it stands between words."""
-    cut: Piece | None = None
-    held: list[Piece] = []
-    names: list[int] = []
-    counts: list[int] = []
-    for at, piece in enumerate(pieces):
-        kind = piece.kind
-        if kind in CUTS or (kind in PERHAPS_CUTS and _is_loose(pieces, at)):
-            yield Clause(cut, held, names, counts)
-            cut, held, names, counts = piece, [], [], []
-            continue
-        if kind in COUNTS:
-            counts.append(len(held))
-        elif kind is K.NAME:
-            names.append(len(held))
-        held.append(piece)
-    yield Clause(cut, held, names, counts)
-
-
-PERHAPS_CUTS = frozenset((K.SLASH, K.PLUS, K.DASH))
-
-
-def _is_loose(pieces: list[Piece], at: int) -> bool:
-    after = pieces[at + 1] if at + 1 < len(pieces) else None
-    if after is None:
-        return True
-    if pieces[at].kind is K.SLASH:
-        return not pieces[at].glued or after.kind is K.NAME
-    return after.kind is K.NAME or (pieces[at].kind is K.DASH and not pieces[at].glued and after.kind is not K.NUMBER)
-
-
-def _clause(cut: Piece | None, held: list[Piece]) -> Clause:
-    names = [at for at, piece in enumerate(held) if piece.kind is K.NAME]
-    counts = [at for at, piece in enumerate(held) if piece.kind in COUNTS]
-    return Clause(cut, held, names, counts)
-
-
 @dataclass(slots=True)
 class Segmenter:
     entries: list[Entry] = field(default_factory=list)
@@ -179,7 +125,8 @@ class Segmenter:
 
     def _gather(self, pieces: list[Piece]) -> None:
         dated = K.DATE in self.told
-        for clause in clauses(pieces):
+        cut = clauses(pieces)
+        for clause in cut if self.told.isdisjoint(PARTING_LINES) else with_names_behind(cut):
             if dated:
                 self._days(clause)
             if not clause.names:
@@ -273,7 +220,7 @@ class Segmenter:
     def _named(self, clause: Clause) -> None:
         at = clause.names[0]
         if self._goes_on_before(clause, at):
-            clause = _clause(None, clause.pieces[at:])
+            clause = clause_of(None, clause.pieces[at:])
             at = 0
         name = clause.pieces[at]
         rest = without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
@@ -330,7 +277,7 @@ class Segmenter:
         doubtful = not cuts
         bounds = [0, *cuts, len(clause.pieces)] if cuts else [0, *clause.names[1:], len(clause.pieces)]
         for start, end in pairwise(bounds):
-            part = _clause(clause.cut, clause.pieces[start:end])
+            part = clause_of(clause.cut, clause.pieces[start:end])
             if len(part.names) == 1:
                 self._named(part)
                 if self.current is not None:

@@ -57,3 +57,34 @@ def test_trips_alone_are_no_sets(text: str) -> None:
 )
 def test_a_day_behind_what_was_not_written_down_is_the_day_of_the_sets(text: str) -> None:
     assert said(text) == "barbell back squat 3×5 at 80 kg on 2025-03-13"
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+9, 8, 7 @ 60 incline bench // 13, 11 @ 25 rope pushdowns => incline barbell bench press 9 at 60 kg, 8 at 60 kg, \
+7 at 60 kg; rope pushdown 13 at 25 kg, 11 at 25 kg
+9, 8 @ 70 bench; 13, 11 @ 25 rope pushdowns => barbell bench press 9 at 70 kg, 8 at 70 kg; rope pushdown 13 at 25 kg, \
+11 at 25 kg
+bench 70x5 // 60x5, 60x4 incline bench => barbell bench press 5 at 70 kg; incline barbell bench press 5 at 60 kg, \
+4 at 60 kg
+bench 90: 3, 3, missed the third on set three => barbell bench press 2×3 at 90 kg, 2 at 90 kg missed
+3 sets of 9 goblet squats with the 20 kilo one and a 1 minute plank => goblet squat 3×9 at 20 kg; plank 60 s
+"""),
+)
+def test_numbers_are_those_of_the_name_behind_them(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    "text", ["bench 90 3 3 3, missed the third on set two", "bench 90x3 90x3 failed the 3rd on the third set"]
+)
+    "text", ["bench 90 3 3 3, missed the third on set two", "bench 90x3 90x3 failed the 3rd on the third set"]
+)
+def test_a_miss_of_another_set_is_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
+
+
+@pytest.mark.parametrize("text", ["deadlift 4x4 130 back feels fine, no pinch", "squat 3x5 95 hip good, no pinching"])
+def test_no_in_front_of_a_pain_denies_it(text: str) -> None:
+    assert "pain" not in said(text)
