@@ -115,13 +115,14 @@ class ResultChunks(NumberChunks):
     def _ends_the_list(self, at: int) -> bool:
         """ "11, 10, and 9 on the last", "80x8, 80x8, 80x6 on the last": the last of the sets told, and no set more."""
         last, number = self._last(), self.pieces[at - 1]
-        if last is None or not at or self._kind(0) not in CLAUSE_ENDS or self._group_told():
+        headed = self._group_told()  # "80x8, 8, 7 on the last": the first with its load
+        if last is None or not at or self._kind(0) not in CLAUSE_ENDS or (headed and not self._listed_behind()):
             return False
         if number is not last.factors[-1][-1] or len(last.factors[-1]) > 1:
             return False
         listed = [chunk for chunk in self.out.found if chunk.size == last.size and not chunk.at]
         alike = {chunk.before for chunk in listed[1:]}
-        enough = len(listed) > 1 + (last.size == 1)
+        enough = len(listed) + headed > 1 + (last.size == 1)
         return enough and (last.before is K.AND or alike == {last.before})
 
     def _counts_sets(self, at: int, number: Piece) -> bool:
@@ -329,8 +330,10 @@ class ResultChunks(NumberChunks):
         return loaded and bool(loads_told(self.out.found[:-1]))
 
     def _is_of_the_last(self) -> bool:
-        """ "3x8 60, 5 on the last": what the last set of a group came to, where its load was told."""
-        if not self._load_told() or self._kind() not in (K.LAST, K.REPS, K.FOR, K.FILLER):
+        """ "3x8 60, 5 on the last": what the last set of a group came to, where its load was told; of reps that stand
+        one by one ("60x8, 8, 7 last one was hard") it is one more.
+        """
+        if not self._load_told() or self._listed_behind() or self._kind() not in (K.LAST, K.REPS, K.FOR, K.FILLER):
             return False
         self.at -= 1
         found = self._got_on_the_last()

@@ -242,8 +242,9 @@ class OneFactor(Adding):
 
     def _timed_single(self, number: Piece) -> None:
         if self.announced is not None and not self.drafts:
+            self.way = []
             for _ in range(self.announced):
-                self._append(Draft(1, None, seconds=number.value))
+                self._add_typed(number, None)
             self.announced = None
             return
         holds = self.traits.timed or self.traits.body

@@ -193,3 +193,20 @@ def test_a_lift_out_and_another_in_is_a_swap() -> None:
 
 def test_a_load_and_reps_without_a_lift_are_never_passed_over() -> None:
     assert said("pulled 142x4 while they stared") == "ask: "
+
+
+LISTED_TO_THE_LAST = """
+bench 70x9, 8, 7 last one was hard => barbell bench press 9 at 70 kg, 8 at 70 kg, 7 at 70 kg
+bench 70 x 9 9 8 last set was ugly => barbell bench press 2×9 at 70 kg, 8 at 70 kg
+bench 70x9, 9, 7 on the last => barbell bench press 2×9 at 70 kg, 7 at 70 kg
+squat 95 for 6, then 5, 4 last set => barbell back squat 6 at 95 kg, 5 at 95 kg, 4 at 95 kg
+bench 3x9 70, 7 on the last => barbell bench press 2×9 at 70 kg, 7 at 70 kg
+3 sets farmers carry 25m 30kg => farmer's walk 3×25 m at 30 kg each
+4 sets sled push 15m 90kg => sled push 4×15 m at 90 kg
+2 sets farmers carry 40s 30kg => farmer's walk 2×40 s at 30 kg each
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(LISTED_TO_THE_LAST))
+def test_no_set_of_a_list_makes_room_for_its_last_and_ways_stay_ways(text, context, meant) -> None:
+    assert said(text, context) == meant
