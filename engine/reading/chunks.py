@@ -17,7 +17,6 @@ from engine.values.sets import SetKind, Side
 
 JOINERS = frozenset((K.SLASH, K.DASH, K.COMMA))
 MOST_SETS_BY_REPEAT = 5
-PLUS_ENDS = frozenset((K.PARTIAL,))
 LAST_SET = 0
 """Stands for the last set among the places of a group, which count from 1."""
 LAST_REP = -1

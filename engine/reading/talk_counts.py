@@ -22,9 +22,6 @@ SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
 COUNTED = frozenset((K.NUMBER, K.COUNT))
 MARKING = frozenset((K.MISS, K.FAILURE, K.EFFORT, K.DROP, K.WARMUP, K.ONLY, K.GOT))
 LEAST_PLURAL = 4
-MOST_NEW = frozenset(
-    ("new", "old", "broken", "free", "big", "small", "neue", "kaputte", "freie", "nuevos", "nuevas", "nieuwe")
-)
 MOST_THINGS = 30
 """More than so many of a thing that no word is known for may be a load: "140 bonnes sensations". Common practice, no
 source.
