@@ -3,7 +3,7 @@
 warm-up = SETS-OF-IT "warm-up"       behind one set it marks that one: "60x5 (warm-up), 80x5"
         | SETS-OF-IT "warm-ups"      several, "both" or "all" mark the run since the last full stop, line end or "then"
         | "warm-up" SETS-OF-IT       in front it marks what follows, up to "then", "work" or the end of the line
-Between two sets with nothing to part them it may be either's: asked.
+Between two sets with nothing to part them it may be either's: asked. So are the sets behind a name that comes between.
 """
 
 from __future__ import annotations
@@ -32,6 +32,8 @@ class WarmUpChunks(MarkedChunks):
 
     warm_in_brackets: bool = False
     """The word stood at the head of brackets: it speaks of what they hold."""
+    warm_lead: int = 0
+    """How many sets were warm-ups where a comma and the name of their lift came; 0 where none did."""
 
     def warm_up(self, piece: Piece) -> None:
         ahead = self.pieces[max(0, self.at - 2) : self.at]
@@ -119,6 +121,16 @@ class WarmUpChunks(MarkedChunks):
         before = frozenset(self._places(self._run(piece)))
         behind = frozenset(range(len(self.out.found), len(self.out.found) + len(self.pieces)))
         self.out.warm_either = before, behind
+
+    def _doubt_warm_ups_behind_the_name(self) -> None:
+        """ "warm-up 60x5, squat 100x5": the sets behind the name may be the work."""
+        found = self.out.found
+        warm = frozenset(at for at, chunk in enumerate(found) if chunk.kind is SetKind.WARMUP)
+        if not warm or max(warm) < self.warm_lead:
+            return
+        for chunk in found[self.warm_lead :]:
+            chunk.kind = None if chunk.kind is SetKind.WARMUP else chunk.kind
+        self.out.warm_either = frozenset(at for at in warm if at < self.warm_lead), warm
 
     def _places(self, run: list[Chunk]) -> range:
         return range(len(self.out.found) - len(run), len(self.out.found))

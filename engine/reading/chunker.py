@@ -13,7 +13,7 @@ from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.reading.pieces import BEHIND_THE_LEAD, MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.reading.segments import HEADING
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
@@ -66,6 +66,8 @@ class Chunker(AnnouncedChunks):
     def _settle(self) -> None:
         """What only shows once all is told: warm-ups that did not come, places in the stack, which set was the last."""
         self.out.dangling = self.out.dangling or self.warm_left > 0
+        if self.warm_lead:
+            self._doubt_warm_ups_behind_the_name()
         if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):
             self.out.pins = True
         if 0 < self.last_at < len(self.out.found):
@@ -103,6 +105,8 @@ class Chunker(AnnouncedChunks):
             self.kind = None
         if self.warm_left and piece.kind in (K.THEN, K.STOP):
             self.out.dangling, self.warm_left = True, 0  # "2 warm-ups 60x5, then 100x5": two of them, or two kinds
+        if piece.told == BEHIND_THE_LEAD and self.kind is SetKind.WARMUP:
+            self.warm_lead = len(self.out.found)
         self.separator = piece.kind
         self.in_note = False
         self.at += 1

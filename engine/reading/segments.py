@@ -20,7 +20,7 @@ from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
 from engine.reading.names_behind import with_names_behind
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import Piece, Role, kinds_of
+from engine.reading.pieces import BEHIND_THE_LEAD, Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_sets import (
     SAID_TOGETHER,
@@ -241,7 +241,7 @@ class Segmenter:
             entry.pieces += self.lead.pieces
             self.lead = Entry()
         if clause.cut is not None:
-            entry.pieces.append(clause.cut)
+            entry.pieces.append(clause.cut._replace(told=BEHIND_THE_LEAD) if takes_lead else clause.cut)
         entry.pieces += rest
         entry.both = any(piece.kind is K.BOTH for piece in rest)
         entry.led = bool(clause.counts) and clause.counts[0] < at

@@ -31,7 +31,8 @@ from tests.engine.reading.saying import said
         ),
         pytest.param(
             "w/u 40x8, 60x5, 80 3x5 bench",
-            "ask: barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 3×5 at 80 kg warmup",
+            "ask: barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 3×5 at 80 kg | "
+            "barbell bench press 8 at 40 kg warmup, 5 at 60 kg warmup, 3×5 at 80 kg warmup",
             id="warm-ups that run into the work",
         ),
         pytest.param(

@@ -30,6 +30,10 @@ bench 50x8 70x5 wu 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg war
 bench 50x8, 70x5, warm up, 90x3 => barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg
 bench 50x8 70x5 (warm up), 90x3 => ask: barbell bench press 8 at 50 kg warmup, 5 at 70 kg warmup, 3 at 90 kg | barbell bench press 8 at 50 kg, 5 at 70 kg warmup, 3 at 90 kg
 bench 70x5 wu 70x5 70x5 => ask: barbell bench press 5 at 70 kg warmup, 2×5 at 70 kg | barbell bench press 5 at 70 kg, 2×5 at 70 kg warmup
+warm-up 50x6, bench 85x4 => ask: barbell bench press 6 at 50 kg warmup, 4 at 85 kg | barbell bench press 6 at 50 kg warmup, 4 at 85 kg warmup
+warmup 50x6, bench 85x4x3 => ask: barbell bench press 6 at 50 kg warmup, 3×4 at 85 kg | barbell bench press 6 at 50 kg warmup, 3×4 at 85 kg warmup
+warmup 50x6, bench 70x4, then 85x4 => ask: barbell bench press 6 at 50 kg warmup, 4 at 70 kg warmup, 4 at 85 kg | barbell bench press 6 at 50 kg warmup, 4 at 70 kg, 4 at 85 kg
+warmup 50x6 then bench 85x4 => barbell bench press 6 at 50 kg warmup, 4 at 85 kg
 bench 3x5 85 (warm-up 60x5) => barbell bench press 3×5 at 85 kg, 5 at 60 kg warmup
 bench 3x5 85 (warm-ups: 40x5, 60x5), last set rpe 9 => barbell bench press 2×5 at 85 kg, 5 at 85 kg RPE 9, 5 at 40 kg warmup, 5 at 60 kg warmup
 """
