@@ -277,7 +277,15 @@ class ResultChunks(NumberChunks):
             return
         if self.out.found and self._number_behind(1) and not self._got_another():
             self.out.result_from = len(self.out.found)
+        self.out.dangling = self.out.dangling or self._got_some_of_the_tries()
         self.at += 1
+
+    def _got_some_of_the_tries(self) -> bool:
+        """ "3 goes at 140, got 1": one of the three was made, or one rep in each."""
+        number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        counts = [one for one in numbers_in(self.out) if one.role is not Role.LOAD and one.value <= MOST_LOADED_REPS]
+        alone = len(counts) == 1 and counts[0].role is Role.SETS
+        return number is not None and number.role is Role.BARE and alone and number.value <= counts[0].value
 
     def _got_on_a_set(self) -> bool:
         """ "4x8 60, got 7 on set 3", "got 7 on the third set": what became of one set of the group."""

@@ -30,9 +30,10 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
         return _several_by_the_plan(pieces, context, catalogue)
     slot = next((one for one in context.plan if one.exercise == exercise), None)
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
-    if exercise is None or slot is None:
-        return None if not numbers else _ask_which()
     kinds = {piece.kind for piece in pieces}
+    if exercise is None or slot is None:
+        told = bool(numbers) or not kinds.isdisjoint(CHANGING) or K.EXCEPT in kinds
+        return _ask_which() if told else None
     if not numbers and kinds.isdisjoint(CHANGING):
         return Act("done", exercise=exercise, as_planned=True) if len(pieces) <= 6 else None
     sets = _planned_sets(slot, context, catalogue)

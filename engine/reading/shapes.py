@@ -8,6 +8,7 @@ open is a `Choice`, tried each way by the caller: the sets of each way are one c
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import chain
 
 from engine.reading.choices import MOST_OUT, DoesNotFit, Draft, copy_of, may_be_reps
@@ -28,6 +29,8 @@ FAR_MORE = 2
 class Shaper(Marked):
     """One walk over the chunks of one exercise under one choice."""
 
+    told_before: Sequence[Draft] = ()
+    """The sets that results ("got 8") took the place of."""
     meant_last: Draft | None = None
     """The set that was told as the last one, where lighter or other ones follow: "3x8 70 last set @9, then 50x12"."""
 
@@ -48,6 +51,7 @@ class Shaper(Marked):
                 self.meant_last = self.drafts[-1]
             if len(self.drafts) > MOST_OUT:
                 raise DoesNotFit("more sets than anyone does")
+        self._doubt_fewer_results()
         self._finish()
         return self.drafts
 
@@ -60,10 +64,22 @@ class Shaper(Marked):
         """What was said before the results ("got"), or before the work sets, changes its part here."""
         if place == self.chunks.result_from:
             self.load = self.drafts[-1].load if self.drafts else self.load
-            self.drafts = self.drafts[:-1] if self._is_open_set_of_a_list() else []
+            if self._is_open_set_of_a_list():
+                self.drafts = self.drafts[:-1]
+            else:
+                self.told_before, self.drafts = self.drafts, []
         if place == self.chunks.work_from:
             for draft in self.drafts:
                 draft.kind = SetKind.WARMUP
+
+    def _doubt_fewer_results(self) -> None:
+        """ "3x8 80, got 8" says that all were made; "got 6" is of the last, or of each: no set is lost for it."""
+        if len(self.drafts) >= len(self.told_before) or not self.drafts:
+            return
+        if len(self.drafts) == 1 and {draft.reps for draft in self.told_before} == {self.drafts[0].reps}:
+            self.drafts = list(self.told_before)
+        else:
+            self.unplaced = True
 
     def _is_open_set_of_a_list(self) -> bool:
         """ "80 5 5 5+ got 9": the result is the open set's, and the sets before it stand."""

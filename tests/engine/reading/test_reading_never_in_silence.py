@@ -49,6 +49,8 @@ kniebeuge 4x6 92 ist brutal
 my sister outlifted me, 14 push ups
 mein bruder hat mich besiegt, 14 liegestütze
 4 fellas on the bench
+bench 4 goes at 105, got 2
+deadlift 4 tries at 150, made 1
 squat 4x5 92 if memory serves
 bench 72x8, or was it 9
 bench 72x8 or was that 9
@@ -210,3 +212,21 @@ bench 3x9 70, 7 on the last => barbell bench press 2×9 at 70 kg, 7 at 70 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(LISTED_TO_THE_LAST))
 def test_no_set_of_a_list_makes_room_for_its_last_and_ways_stay_ways(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+RESULTS_OF_SEVERAL = """
+bench 4x7 72, got all 7 => barbell bench press 4×7 at 72 kg
+bench 4 sets of 7 at 72, got 7 on all => barbell bench press 4×7 at 72 kg
+bench 4x7 72, got 7 7 6 6 => barbell bench press 2×7 at 72 kg, 2×6 at 72 kg
+squat 95x6, got 5 => barbell back squat 5 at 95 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(RESULTS_OF_SEVERAL))
+def test_a_result_that_all_sets_came_to_loses_none_of_them(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize("text", ["bench 4x7 72 got 5", "bench 72x7x4, got 6", "bench 4x7 72, got 7 6"])
+def test_fewer_results_than_sets_are_asked_about(text: str) -> None:
+    assert said(text).startswith("ask")

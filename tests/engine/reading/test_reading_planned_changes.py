@@ -70,3 +70,10 @@ request: done barbell bench press as planned
 )
 def test_a_remark_alone_changes_nothing(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    "text", ["as planned but rpe 8", "as planned but the last one to failure", "as planned except no shrugs"]
+)
+def test_what_was_different_is_asked_about_where_no_lift_is_in_hand(text: str) -> None:
+    assert said(text, situation(plan=[(ROW, 3, 9, "45")])).startswith("ask")
