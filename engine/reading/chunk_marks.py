@@ -32,6 +32,7 @@ BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
 ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
+BEHIND_A_LOAD_AHEAD = frozenset((K.ADDED, K.FILLER, K.NOTE, K.PLATE, K.COMMA, K.COLON))
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
@@ -101,7 +102,9 @@ class MarkedChunks(ResultChunks):
             return
         if sign and last is not None and _is_effort(numbers):
             numbers = self._one_each(numbers)
-        ahead = self._kind(0) is K.NUMBER and self.pieces[self.at].role is Role.BARE and self._kind(1) is not K.TIMES
+        ahead = self._heads_a_list(self.at) or (
+            not sign and self.separator is K.THEN and self._heads_a_list(self._past())
+        )
         if not sign and self.separator is not None and ahead and last is not None and len(last.factors) == 1:
             self._place(Chunk([(numbers[0]._replace(role=Role.LOAD), *numbers[1:])], before=self.separator))
             return  # "10 8, with 10 kg 6 5"
@@ -120,6 +123,17 @@ class MarkedChunks(ResultChunks):
             last.failure = True
         if not sign and len(numbers) == 1:
             self._load_of_the_run(last)
+
+    def _heads_a_list(self, at: int) -> bool:
+        """Whether bare reps stand there: "10 8, with 10 kg 6 5"."""
+        return self.kinds[at] is K.NUMBER and self.pieces[at].role is Role.BARE and self.kinds[at + 1] is not K.TIMES
+
+    def _past(self) -> int:
+        """The place behind the words that say how a load was put on: "then with 5 kg on the belt, 7 and 5"."""
+        at = self.at
+        while self.kinds[at] in BEHIND_A_LOAD_AHEAD:
+            at += 1
+        return at
 
     def _load_of_the_run(self, last: Chunk) -> None:
         """ "100x3, 5 5 5 with 80": the load of all the reps since the comma, where those before had another."""

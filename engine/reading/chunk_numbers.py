@@ -22,6 +22,7 @@ from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
+COUNTED_BY_OF = (Role.BARE, Role.REPS, Role.SECONDS, Role.METRES)
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 SAYING = frozenset((K.FILLER, K.NOTE))
 SAID_OF_A_SET = WAS | frozenset(("were", "felt", "feels", "moved", "went"))
@@ -319,9 +320,12 @@ class NumberChunks(TimesChunks):
             head.role is not Role.BARE
             or head.value > 10
             or counted.kind is not K.NUMBER
-            or counted.role not in (Role.BARE, Role.REPS)
+            or not (counted.role in COUNTED_BY_OF or _is_spaced_time(counted))
         ):
             return False
+        if counted.role is Role.PLURAL:
+            timed = counted._replace(role=Role.SECONDS)
+            self.pieces = [*self.pieces[: self.at + 1], timed, *self.pieces[self.at + 2 :]]
         chunk.factors[0] = (head._replace(role=Role.SETS),)
         return True
 
@@ -491,3 +495,8 @@ class NumberChunks(TimesChunks):
             if self.pieces[self.at].kind is K.EACH:
                 self._tell_each(self.pieces[self.at])
             self.at += 1
+
+
+def _is_spaced_time(number: Piece) -> bool:
+    """ "4 po 40 s": with a space before its letter it is a time, and no "40s"."""
+    return number.role is Role.PLURAL and number.end - number.start > len(number.text) + 1

@@ -108,6 +108,9 @@ class RepeatedChunks(WarmUpChunks):
 
     def again(self, piece: Piece) -> None:
         """ "another one", "same again twice": the set before once more."""
+        if self._heads_a_set_of_its_own():
+            self.at += 1
+            return
         if self._takes_repeat():
             return
         if piece.kind is K.ANOTHER and self._counts_more_sets():
@@ -116,6 +119,14 @@ class RepeatedChunks(WarmUpChunks):
             self.same(piece)
         else:
             self.at += 1
+
+    def _heads_a_set_of_its_own(self) -> bool:
+        """ "90 for 4 and again 90 for 4": a load with its reps behind the word, which then repeats nothing."""
+        number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        loaded = number is not None and (
+            number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
+        )
+        return loaded and self._kind(2) in (K.FOR, K.TIMES) and self._kind(3) is K.NUMBER
 
     def _counts_more_sets(self) -> bool:
         """ "80x8, otras dos": far fewer than the reps before it, so rather sets."""

@@ -207,6 +207,7 @@ class ResultChunks(NumberChunks):
             rep = ordinal.told or int(ordinal.value)
             self.at += 1
             self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
+            self._of_the_last_set_told()
         elif self._kind(0) is K.SECONDS and self.pieces[self.at].text == SECOND:
             rep = 2  # "75x2 missed the second": the rep, no time
             self.at += 1
@@ -250,6 +251,15 @@ class ResultChunks(NumberChunks):
         self.at += 1 + (number is not None)
         reps_meant = told[-1]._replace(value=Decimal(rep), text=str(rep), role=Role.REPS)
         self._place(Chunk([(reps_meant,)], before=self.separator))
+
+    def _of_the_last_set_told(self) -> None:
+        """ "failed the fourth rep on the last set": a miss speaks of the last of the sets before it anyhow."""
+        if self._kind(0) is K.SECONDS and self.pieces[self.at].text == SECOND:
+            self.out.dangling = True  # "failed the fourth rep on the second set": of that one alone
+        if self._kind(0) is not K.LAST or not self.out.found or self.pieces[self.at].told == LAST_OF_THE_REPS:
+            return
+        self._skip(frozenset((K.LAST, K.SETS, K.FILLER)))
+        self.out.dangling = self.out.dangling or self._kind(0) in (K.NUMBER, K.ORDINAL)
 
     def _missed_set(self, of_a_rep: bool) -> None:
         """ "missed the last set" of several, "missed the last rep on the third set": which reps were made?"""

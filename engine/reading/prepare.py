@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.announced import with_announced
+from engine.reading.beside_words import with_words_settled
 from engine.reading.company import with_company
 from engine.reading.counts_misspelt import with_counts_mended
 from engine.reading.dates import DATE_KINDS, with_dates
@@ -20,12 +21,14 @@ from engine.reading.lexer import Lexer
 from engine.reading.marks import holds_odd_numbers, without_marks
 from engine.reading.marks_misspelt import with_marks_mended
 from engine.reading.mending import mended
+from engine.reading.more_sets import with_more_sets
 from engine.reading.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, kinds_of
+from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.reasons_behind import with_reasons
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
+from engine.reading.restated_pairs import with_restated_pairs
 from engine.reading.tiredness import CHIN, DEAD, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
@@ -82,6 +85,10 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 
 
+OF_TWO_SENSES = frozenset((K.SLASH, K.REST, K.RIGHT, K.HEADING, K.PLAIN))
+"""Kinds among which is a word that those beside it give another sense."""
+
+
 def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece], set[K]]:
     """The pieces of a walk with slips of the thumb put right, and equipment put to its names; and their kinds."""
     pieces = walked = lexer.run()
@@ -97,6 +104,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     if K.OTHERS in kinds and K.WITH in kinds:
         pieces = with_company(pieces)
     pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
+    if not kinds.isdisjoint(OF_TWO_SENSES):
+        pieces = with_words_settled(pieces, catalogue)
     pieces = _with_tries_and_labels(pieces, kinds)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
 
@@ -230,6 +239,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
+    pieces = _with_counts_settled(pieces, kinds)
     pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
@@ -243,6 +253,14 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         kinds = kinds_of(pieces)
     told = dated(pieces, kinds, context)
     return without_marks(told, kinds if told is pieces else kinds_of(told))
+
+
+def _with_counts_settled(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
+    if K.MORE in kinds:
+        pieces = with_more_sets(pieces)
+    worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in [piece.role for piece in pieces]
+    return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces
 
 
 def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:

@@ -11,6 +11,7 @@ from decimal import Decimal
 from operator import attrgetter
 
 from engine.reading.choices import DoesNotFit, Draft
+from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import Chunks
 from engine.reading.history import EMPTY_BAR, PLATE, Known
 from engine.reading.pieces import Piece, Role
@@ -164,6 +165,8 @@ def _untold(chunks: Chunks, known: Known, context: Context, exercise: Exercise) 
         return _body_alone(exercise, context)
     if BASES.get(exercise.loading) is not Basis.BODY:
         return known.load
+    if chunks.added and loads_told(chunks.found):
+        return _no_load(context.unit)  # "pull ups 14 11 8, then with 5 kg on the belt 7 5"
     if chunks.assisted or chunks.band or chunks.added:
         return None if known.load is None or known.load.amount == 0 else known.load
     if chunks.body or known.load is None:

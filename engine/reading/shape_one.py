@@ -106,16 +106,18 @@ class OneFactor(Adding):
 
     def _loads_ahead(self, number: Piece, chunk: Chunk, place: int) -> bool:
         """ "10 8, with 10 kg 6 5": the load of the reps that it heads, and not of those before it."""
-        if not (self.traits.body and number.role is Role.LOAD and self.listed and self._heads_reps(place)):
+        if not (self.traits.body and number.role is Role.LOAD and self.listed and self._heads_reps(place, chunk)):
             return False
         self.unplaced = self.unplaced or chunk.before is None  # "10 8 10kg 6 5": of which of them
         self._set_load(number, forward=True)
         return True
 
-    def _heads_reps(self, place: int) -> bool:
-        """Whether bare reps stand right behind the load there."""
+    def _heads_reps(self, place: int, chunk: Chunk) -> bool:
+        """Whether bare reps stand right behind the load there, or behind its comma: "then with 10 kg, 6 and 5"."""
         behind = self.chunks.found[place + 1] if place + 1 < len(self.chunks.found) else None
-        return behind is not None and behind.size == 1 and behind.before is None and behind.factors[0][0].unit is None
+        if behind is None or behind.size != 1 or behind.factors[0][0].unit is not None:
+            return False
+        return behind.before is None or (behind.before is K.COMMA and chunk.before is K.THEN)
 
     def _plural(self, number: Piece) -> None:
         found = self.chunks.found

@@ -142,6 +142,7 @@ class Shaper(Marked):
         self._results()
         if len(self.drafts) > 1:
             self._check_alike()
+            self.unplaced = self.unplaced or (self.traits.body and out.added and self._ends_without_load())
         if out.failure_ahead or self.failing is not None:
             for draft in self.drafts:
                 draft.failure = draft.failure or out.failure_ahead or draft.load is self.failing
@@ -166,6 +167,10 @@ class Shaper(Marked):
             return
         for draft in self.drafts[first:]:
             draft.load = loads[first - 1]
+
+    def _ends_without_load(self) -> bool:
+        """ "12 10 with 10 kg on the belt, 8 6": of those before it, or of those behind it?"""
+        return self.drafts[0].load is not None and self.drafts[-1].load is None
 
     def _check_alike(self) -> None:
         if not self.traits.body and len({draft.load is None for draft in self.drafts}) > 1:

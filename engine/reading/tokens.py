@@ -110,7 +110,7 @@ PATTERN = re.compile(
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!(?![xX]\d){LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<bullet>^\ *\*(?=\ ))
   | (?P<times>×+|(?=[xх]){AFTER_NO_WORD}[xх]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
-  | (?P<label>[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
+  | (?P<label>(?:wk?|s)\d{{1,2}}[dj]\d(?!\w)|[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
   | (?P<unitword>(?:kgs?|kilos|lbs?|pounds|кг|bw|bar|se[ck]|s|m)(?=[xXхХ]\d))
   | (?P<word>{LETTER}\d{LETTER}(?![\w])|{LETTER}(?:{LETTER}|['&](?={LETTER}))*)
   | (?P<sign>->|=>)

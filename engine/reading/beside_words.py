@@ -1,0 +1,108 @@
+"""Words of more than one sense that the words beside them settle.
+
+with    = "w" "/" , not glued behind a number            row 3x12 w/ pull ups 3x7: a link; "60x5w/80x5" is a warm-up
+between = "between" [ words ] name                       pull ups 11 9 9 between my squats: done in turn with them
+well    = name "right" , at the end of its clause        squats done right! : how it was done, and no side
+code    = "w3d1", "w3 d1"                                which session it was, ahead of its lifts
+heading = short word "." NUMBER                          wk. 3: no end of a sentence
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.roughly import BETWEEN
+from engine.values.exercise import Equipment
+
+WITH = "w"
+RIGHT = "right"
+SHORT_HEADINGS = frozenset(("wk", "kw", "sett", "tydz", "tyg", "нед"))
+"""A stop behind one of these, and a number behind that, ends no sentence."""
+SESSION = re.compile(r"(?:wk?|s)\d{1,2}[dj]\d")
+WEEK_OF_IT, DAY_OF_IT = re.compile(r"[ws]\d"), re.compile(r"[dj]\d")
+"""A session by its week and day, in one word or in two."""
+ENDS = frozenset((None, K.STOP, K.COMMA, K.LINE, K.QUESTION, K.AND))
+AHEAD_OF_LIFTS = frozenset((K.NAME, K.PLAIN, K.COMMA, K.STOP, K.DASH, K.LINE, K.HEADING))
+POINTING = frozenset(("done", "it", "that", "this", "them", "those", "these"))
+
+
+def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
+    """The pieces, with words of more than one sense put to the one that they have here."""
+    out: list[Piece] = []
+    for at, piece in enumerate(pieces):
+        if piece.kind is K.SLASH and out and _is_with(out, pieces, at):
+            out[-1] = out[-1]._replace(text="with", end=piece.end)
+        elif piece.kind is K.STOP and _is_short(pieces, at):
+            continue
+        elif piece.kind is K.PLAIN and _is_a_session(pieces, at):
+            out.append(piece._replace(kind=K.FILLER))
+        elif piece.kind is K.REST and _heads_a_lift(pieces, at):
+            out.append(piece._replace(kind=K.SUPERSET))
+        elif piece.kind is K.RIGHT and _says_how(pieces, at, catalogue):
+            out.append(piece._replace(kind=K.FILLER))
+        else:
+            out.append(piece)
+    return out
+
+
+def _kind(pieces: Sequence[Piece], at: int) -> K | None:
+    return pieces[at].kind if 0 <= at < len(pieces) else None
+
+
+def _is_with(out: Sequence[Piece], pieces: Sequence[Piece], at: int) -> bool:
+    """Whether the slash belongs to "w/"; ahead of a set, "60x5 w/80x5", it may part a warm-up from what follows."""
+    link = out[-1]
+    if link.kind is not K.WITH or link.text != WITH or not pieces[at].glued:
+        return False
+    glued = link.glued and _kind(out, len(out) - 2) is K.NUMBER
+    return not glued and _kind(pieces, at + 1) is not None and _kind(pieces, at + 2) is not K.TIMES
+
+
+def _is_short(pieces: Sequence[Piece], at: int) -> bool:
+    """ "wk. 3"."""
+    heads = _kind(pieces, at - 1) is K.HEADING and pieces[at - 1].text in SHORT_HEADINGS
+    return heads and pieces[at].glued and _kind(pieces, at + 1) is K.NUMBER
+
+
+def _is_a_session(pieces: Sequence[Piece], at: int) -> bool:
+    """ "w3d1 squat", "w3 d1 squat", "wk 3 d1 squat": on the way to a lift, and no word that may change sets."""
+    text, before, behind = pieces[at].text, _kind(pieces, at - 1), _kind(pieces, at + 1)
+    if behind not in AHEAD_OF_LIFTS:
+        return False
+    if SESSION.fullmatch(text):
+        return before in (None, K.LINE)
+    if WEEK_OF_IT.fullmatch(text):
+        return before in (None, K.LINE) and behind is K.PLAIN and bool(DAY_OF_IT.fullmatch(pieces[at + 1].text))
+    if not DAY_OF_IT.fullmatch(text):
+        return False
+    counted = before is K.NUMBER and _kind(pieces, at - 2) is K.HEADING
+    return counted or (before is K.PLAIN and bool(WEEK_OF_IT.fullmatch(pieces[at - 1].text)))
+
+
+def _heads_a_lift(pieces: Sequence[Piece], at: int) -> bool:
+    """ "between my squats"; and not "between bench sets", which says when."""
+    timed = _kind(pieces, at - 1) is K.NUMBER and pieces[at - 1].role is Role.SECONDS  # "rest 2 min between squats"
+    if pieces[at].text not in BETWEEN or timed:
+        return False
+    name = at + 1
+    while _kind(pieces, name) in (K.FILLER, K.OF):
+        name += 1
+    return _kind(pieces, name) is K.NAME and _kind(pieces, name + 1) is not K.SETS
+
+
+def _says_how(pieces: Sequence[Piece], at: int, catalogue: Catalogue) -> bool:
+    """ "squats done right!": where no lift told is done on a side, or with something in each hand."""
+    piece = pieces[at]
+    whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and _kind(pieces, at + 1) in ENDS
+    if not whole or K.LEFT in [one.kind for one in pieces]:
+        return False
+    if _kind(pieces, at - 1) is not K.NAME and not (at and pieces[at - 1].text in POINTING):
+        return False
+    named = [catalogue.exercises.get(name) for one in pieces if one.kind is K.NAME for name in one.names]
+    return bool(named) and all(
+        one is not None and one.equipment is Equipment.BARBELL and not one.one_sided for one in named
+    )
