@@ -19,6 +19,8 @@ BESIDE_A_LOAD = frozenset((K.FILLER, K.ADDED, K.NOTE, K.PLATE))
 AHEAD_OF_REPS = frozenset((K.COMMA, K.COLON, K.DASH))
 BETWEEN_REPS = frozenset((K.COMMA, K.AND, K.SLASH))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.THEN, K.NOTE))
+ENDS_OF_ALIKE = ENDS - {K.NOTE}
+"""In "3 more, all 5 felt good" the five may count sets."""
 REPS_ROLES = (Role.BARE, Role.REPS)
 
 
@@ -103,7 +105,7 @@ def _alike(pieces: list[Piece], at: int, count: Piece) -> int:
     if not (both or every) or not _is_reps(pieces, reps):
         return 0
     behind = reps + 1 + (_kind(pieces, reps + 1) is K.REPS)
-    return reps if _kind(pieces, behind) in ENDS and not _is_reps(pieces, behind + 1) else 0
+    return reps if _kind(pieces, behind) in ENDS_OF_ALIKE and not _is_reps(pieces, behind + 1) else 0
 
 
 def _is_reps(pieces: list[Piece], at: int) -> bool:

@@ -104,3 +104,7 @@ def test_words_beside_sets_settle_them(text, context, meant) -> None:
 
 def test_a_time_of_a_lift_that_counts_reps_is_asked() -> None:
     assert said("bench 4 of 40 s").startswith("ask")
+
+
+def test_all_of_them_with_a_remark_may_count_sets() -> None:
+    assert said("squat 100x4, 3 more, all 4 moved well").startswith("ask")
