@@ -12,6 +12,7 @@ from engine.reading.values import Context, Planned
 from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription
 from engine.values.sets import SetRecord
+from storage.sets import was_changed
 
 IN_HAND_FOR = timedelta(hours=5)
 """After this long without a set nothing is in hand any more: a bare number then needs a name. Common practice."""
@@ -29,6 +30,7 @@ def context_of(turn: Turn) -> Context:
         last=turn.store.sets.last_loads(turn.athlete),
         best=turn.store.sets.best_loads(turn.athlete),
         recent=recent,
+        amended=bool(recent) and was_changed(recent[-1]),
         taught=_taught(turn),
         load_first=turn.preferences.load_first,
         called=turn.me.name,
@@ -59,6 +61,7 @@ def context_of_edit(turn: Turn, standing: Sequence[SetRecord], day: date, said_a
         plan=tuple(planned(one) for one in session.prescriptions),
         last={**now.last, **loads},
         recent=others,
+        amended=False,
     )
 
 

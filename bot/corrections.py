@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot import pain
 from bot.recording import lifts_in_order
 from bot.replies.correction import corrected
 from bot.sessions import forget_session, session_of
@@ -16,6 +17,8 @@ from storage.records import Change, ChangeKind
 
 def correct(turn: Turn, asked: Correction) -> None:
     """Nothing; the sets are as she says now, in one change that undo takes back."""
+    if asked.pain:
+        pain.take_note(turn)  # ahead of the correction, so that undo takes that back
     before = _reached(asked)
     change = turn.begin(_kind(asked), _label(asked))
     after = apply(turn, change, asked, before)

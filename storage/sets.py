@@ -29,6 +29,11 @@ AT_ONCE = 1000
 """Sets read by one statement: databases bound the number of its parameters."""
 
 
+def was_changed(record: SetRecord) -> bool:
+    """Whether the set took the place of another one, and was not told so at first."""
+    return record.place != record.id * PLACES_BETWEEN
+
+
 class Sets:
     def __init__(self, work: Work) -> None:
         self._work = work

@@ -2,7 +2,8 @@
 
 message = [ talk cut ] correction [ cut talk ]      cut = "," | "." | "!" | " - " | bracket | BECAUSE
 
-Talk is a clause that holds nothing a correction is told with. Pain is never cut away, nor what others did.
+Talk is a clause that holds nothing a correction is told with. What others did is never cut away; pain is noted beside
+the correction, and stays where its clause has a number or another lift in it.
 """
 
 from __future__ import annotations
@@ -21,10 +22,10 @@ from engine.reading.values import Context
 POINTS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.NOT, K.SETS, K.ONLY, K.BOTH, K.DENY, K.FILLER))
 TOLD = frozenset(
     (K.NUMBER, K.COUNT, K.EFFORT, K.RPE, K.RIR, K.RESERVE, K.RESERVE_LEFT, K.FAILURE, K.WARMUP, K.MISS, K.DROP, K.KG,
-     K.LB, K.NOT, K.TIMES, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.EXCEPT, K.PAIN,
+     K.LB, K.NOT, K.TIMES, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.EXCEPT,
      K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO)
 )  # fmt: skip
-NOT_TALK = frozenset((K.QUESTION, K.OTHERS, K.STORY, K.TOMORROW, K.LINE, K.PAIN))
+NOT_TALK = frozenset((K.QUESTION, K.OTHERS, K.STORY, K.TOMORROW, K.LINE))
 MOST_CLAUSES = 6
 
 
@@ -43,5 +44,10 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     inside: Sequence[Piece] = [piece for piece in prepared.spoken if start <= piece.start < end]
     if any(piece.kind is K.PLANNED for piece in inside):
         return part_told(inside, context).missing  # "first two as planned" changes nothing of those that stand
+    kinds = {piece.kind for piece in inside}
     done = {record.done.exercise for record in context.recent}
+    if K.PAIN in kinds:
+        latest = context.recent[-1].done.exercise
+        others = any(piece.kind is K.NAME and latest not in piece.names for piece in inside)
+        return others or not kinds.isdisjoint(TOLD)
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)

@@ -10,6 +10,7 @@ from engine.reading.correct_remaining import part_of
 from engine.reading.correcting import Told
 from engine.reading.kinds import K
 from engine.reading.parts import Part, having, is_be, part_told, sets_of
+from engine.reading.phrasebook import spoken
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
 from engine.values.sets import SetDone, SetKind, SetRecord
@@ -27,7 +28,9 @@ def marked_later(told: Told) -> Correction | None:
     if kinds & NO_MARKS or told.of_others() or (K.ASKS in kinds and not _asserts(told.pieces)):
         return None
     for clause in clauses(told.pieces):
-        if not all(piece.kind in ABOUT_MARKS or is_be(piece) for piece in clause) or not marks_of(clause):
+        if not all(
+            piece.kind in ABOUT_MARKS or is_be(piece) or _hedges(piece, told) for piece in clause
+        ) or not marks_of(clause):
             return None
         part = part_of(clause, told.context, told.pointed, by_value=_may_point(clause))
         if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
@@ -35,6 +38,12 @@ def marked_later(told: Told) -> Correction | None:
         if _asks_for_a_ramp(told, clause, part) or not mark(told, marks_of(clause), part):
             return None
     return told.correction()
+
+
+def _hedges(piece: Piece, told: Told) -> bool:
+    """ "i'd say", "probably": the mark is hers all the same."""
+    hedges = told.book.cues["hedge"]
+    return piece.kind is K.PLAIN and all(spoken(word) in hedges for word in piece.text.split())
 
 
 NO_MARKS = frozenset((K.TIMES, K.QUESTION, K.FUTURE, K.TOMORROW))

@@ -1,5 +1,7 @@
 """Reps told as more or fewer than before: "one rep less on each", "add a rep to the last set".
 
+Loads are told so too, with their unit: "added 5 kg to both of those", "the last one was 2.5kg lighter".
+
 told = [ "add" ] ( NUMBER | "a" ) "rep" [ "less" | "more" ] ( "on" | "to" ) part       part: last, set 2, each, all
 """
 
@@ -33,7 +35,9 @@ def shifted(told: Told) -> Correction | None:
     more = bool(kinds & {K.MORE, K.ANOTHER}) or (bool(told.words) and told.words[0] in ADDING)
     more = more or not EXTRA.isdisjoint(words)
     of_reps = K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
-    if not of_reps or fewer is more or any(p.kind not in ABOUT and p.text not in FEWER for p in told.pieces):
+    if not of_reps:
+        return _heavier(told)
+    if fewer is more or any(p.kind not in ABOUT and p.text not in FEWER for p in told.pieces):
         return None
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
     counts = [int(piece.value) for piece in told.numbers() if piece.value == int(piece.value)] or [1]
@@ -47,3 +51,41 @@ def shifted(told: Told) -> Correction | None:
     for record in reached:
         told.set_to(record, replace(told.now(record), reps=told.now(record).reps + by))
     return told.correction()
+
+
+HEAVIER = frozenset(("heavier", "up"))
+LIGHTER = frozenset(("lighter", "off", "down"))
+ADDED = frozenset(("add", "added", "adding", "plus"))
+TAKEN = frozenset(("take", "took", "taking", "minus", "subtract", "remove", "removed"))
+POINTING = frozenset(("those", "these", "them", "that", "it", "all", "both", "last"))
+BESIDE_A_LOAD = ABOUT | {K.KG, K.LB, K.AT, K.WITH}
+MOST_OF_A_LOAD = 2
+"""A change is at most half of the load. Common practice, no source."""
+
+
+def _heavier(told: Told) -> Correction | None:
+    """The sets pointed at, at a load so much heavier or lighter."""
+    words, kinds, numbers = set(told.words), told.kinds(), told.numbers()
+    if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].unit is None:
+        return None
+    first = told.words[0]
+    up = first in ADDED or (not words.isdisjoint(HEAVIER) and not words.isdisjoint(BE))
+    down = first in TAKEN or (not words.isdisjoint(LIGHTER) and not words.isdisjoint(BE))
+    known = ADDED | TAKEN | HEAVIER | LIGHTER | POINTING | BE | {"to", "from", "of", "on"}
+    plain = all(piece.kind in BESIDE_A_LOAD or known.issuperset(piece.text.split()) for piece in told.pieces)
+    if up is down or not plain:
+        return None
+    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    points = bool(part.places) or not words.isdisjoint(POINTING)
+    if part.missing or part.named_unknown or not points:
+        return None
+    for record in part.reached(told.context, plural=told.plural or part.whole):
+        load = told.now(record).load
+        if load is None or load.unit is not numbers[0].unit or numbers[0].value * MOST_OF_A_LOAD > load.amount:
+            return None
+        by = numbers[0].value if up else -numbers[0].value
+        told.set_to(record, replace(told.now(record), load=replace(load, amount=load.amount + by)))
+    return told.correction()
+
+
+BE = frozenset(("was", "were", "is", "are"))

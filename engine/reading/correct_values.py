@@ -48,25 +48,53 @@ def _may_correct(told: Told) -> bool:
     if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
         return told.pieces[0].kind is not K.ASKS
     asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
-    if told.slipped or asks or told.has("mean") or K.NOT in kinds:
+    if told.slipped or asks or _puts_at(told) or _goes_on_correcting(told) or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
     if any((piece.kind in TALK and piece not in verbs) or piece.text in COMPARING for piece in told.pieces):
         return False
     return says_after(told) if verbs else _is_pointed(told)
 
 
+def _goes_on_correcting(told: Told) -> bool:
+    """ "make that 45", then "and only 9 reps": the same set again, as long as it is the latest and has been changed."""
+    kinds = told.kinds()
+    return told.joined and told.context.amended and K.ONLY in kinds and kinds <= GOING_ON and len(told.numbers()) == 1
+
+
+GOING_ON = frozenset((K.ONLY, K.NUMBER, K.REPS, K.FILLER, K.GOT, K.FOR, K.AT, K.KG, K.LB))
+
+
+def _puts_at(told: Told) -> bool:
+    """ "put the rows at 45", "bump those up to 60": one new load for sets that stand, and no set told whole."""
+    kinds = told.kinds()
+    one = len(told.numbers()) == 1 and K.TIMES not in kinds and bool(told.starts("puts"))
+    at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NUMBER), 0)
+    tied = at > 0 and (told.pieces[at - 1].kind is K.AT or told.pieces[at - 1].text.split()[-1:] in TOWARDS)
+    part = part_told(told.pieces, told.context)
+    weighs = any(number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in told.numbers())
+    return one and tied and weighs and (part.named is not None or part.points or told.plural)
+
+
+TOWARDS = (["at"], ["to"])
+
+
 def _is_listed_again(told: Told) -> bool:
-    """ "well, 5 5 4", "5 5 4 in the end": as many reps as the latest message had sets."""
+    """ "well, 5 5 4", "5 5 4 in the end", "reps: 5 5 4": as many reps as the latest message had sets."""
     numbers, latest = told.numbers(), latest_of_it(told.context)
     cues = told.book.cues["relisted"]
     heads = [length for at in range(2) if (length := cue_at(told.words, at, cues))]
     tails = [length for length in (3, 2, 1) if cue_at(told.words, len(told.words) - length, cues) == length]
     known = {word for said in cues for word in said.split()}
     plain = all(piece.kind in LISTING or known.issuperset(told_words(piece)) for piece in told.pieces)
-    counted = all(number.role is Role.BARE and number.value <= MOST_LOADED_REPS for number in numbers)
-    return len(numbers) == len(latest) > 1 and plain and counted and bool(heads or tails)
+    headed = told.words[0] in REP_LABELS and numbers[:1] == told.pieces[:1]
+    counted = all(number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS for number in numbers)
+    return len(numbers) == len(latest) > 1 and plain and counted and bool(headed or heads or tails)
 
 
+REP_LABELS = frozenset(
+    ("reps", "rep", "wdh", "wiederholungen", "repeticiones", "repetitions", "ripetizioni", "herhalingen",
+     "powtorzenia", "repeticoes", "повторения", "повторы", "repetitioner")
+)  # fmt: skip
 LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON))
 
 

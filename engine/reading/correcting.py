@@ -33,7 +33,7 @@ PLURALS = frozenset(("those", "they", "these", "them", "were", "waren", "eran", 
 
 @dataclass(slots=True)
 class Told:
-    """`words` and `pieces` are without the slips; `slipped`: there were some."""
+    """`words` and `pieces` are without the slips; `slipped`: there were some; `joined`: "and" stood in front."""
 
     words: list[str]
     pieces: list[Piece]
@@ -41,6 +41,7 @@ class Told:
     catalogue: Catalogue
     book: Phrasebook
     slipped: bool = False
+    joined: bool = False
     changes: dict[int, tuple[SetRecord, SetDone]] = field(default_factory=dict)
     removed: list[SetRecord] = field(default_factory=list)
     added: list[SetDone] = field(default_factory=list)
@@ -115,6 +116,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
     told = Told(words[first:last], judged, context, catalogue, book)
+    told.joined = prepared.spoken[0].kind is K.AND
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
 

@@ -33,6 +33,7 @@ from engine.reading.correcting import Told, told_of
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
 from engine.reading.misspelt import respelt
+from engine.reading.pain import tells_pain
 from engine.reading.parts import ALL_WORDS, counts_too_many, first_word, is_be, part_told
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
@@ -72,7 +73,9 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     found = _told_plainly(prepared, context, catalogue)
     bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
     again = _told_plainly(bare, context, catalogue) if bare is not None else None
-    return again if isinstance(again, Correction) else found or again
+    if isinstance(again, Correction):
+        return replace(again, pain=tells_pain(prepared.pieces))
+    return found or again
 
 
 def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:

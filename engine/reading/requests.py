@@ -25,6 +25,7 @@ from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_to_people import adjusts
 from engine.reading.requests_told import ARGUMENTS, asks_history
+from engine.reading.requests_units import units_wished
 from engine.reading.requests_when import told_by_the_day
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
@@ -97,6 +98,7 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
         or led(bare, cleaned, pieces, context, book, by_phrase)
         or asked_freely([word for word, _ in words], pieces, book)
         or asked_of_a_lift(words, pieces, context, book)
+        or units_wished(words, pieces, book)
         or among_reasons(prepared, words, context, book, recognised)
         or _mended(bare, pieces, context, book)
         or _head_mended(bare, cleaned, pieces, context, catalogue)
@@ -228,6 +230,7 @@ def _by_phrase(
         or again_told(plain, pieces, context, book)
         or told_freely(plain, pieces, context, book)
         or told_by_the_day(words, pieces, context, book)
+        or units_wished(words, pieces, book)
         or taught_of(cleaned, catalogue)
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)

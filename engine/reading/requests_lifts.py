@@ -1,5 +1,6 @@
 """What is said of one lift without a verb that asks: "how's my deadlift", "show me squats", "skipped the curls".
 
+why     = name and a word that ASKS for its LOAD, of a set AHEAD, and only words AROUND it
 history = name and a word that asks HOW it went, and only words AROUND it
 skip    = name and what leaves it out (LEFT OVER), where it is on for today
 Each part in capitals is a cue of the language files.
@@ -12,7 +13,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.names import EQUIPMENT, narrowed, of_equipment
-from engine.reading.phrasebook import Phrasebook
+from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook
 from engine.reading.pieces import Piece
 from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
@@ -42,10 +43,25 @@ def asked_of_a_lift(
     if not core.isdisjoint(around) and all(word in known or word in core for word in around):
         return Act("history", exercise=narrowed(lift.names, context)[0])
     exercise = narrowed(lift.names, context)[0]
+    if _asks_the_load(around, book):
+        return Act("why", exercise=exercise)
     told = " ".join(word for word in around if word not in BESIDE)
     on = exercise == context.doing or any(slot.exercise == exercise for slot in context.plan)
     left_out = told in book.cues["leftover"] and on and K.QUESTION not in kinds
     return Act("skip", exercise=exercise) if left_out else None
+
+
+def _asks_the_load(around: Sequence[str], book: Phrasebook) -> bool:
+    """ "row next, which weight?": what to put on the bar for it; "how heavy was the row" is of a day before."""
+    for at in range(len(around)):
+        for length in range(min(MOST_WORDS_OF_A_PHRASE, len(around) - at), 0, -1):
+            if " ".join(around[at : at + length]) in book.cues["askload"]:
+                others = [*around[:at], *around[at + length :]]
+                ahead = not book.cues["loadahead"].isdisjoint(others) or not book.cues["loadahead"].isdisjoint(
+                    around[at + 1 : at + length]
+                )
+                return ahead and book.cues["aroundload"].issuperset(others)
+    return False
 
 
 def with_equipment_behind(pieces: Sequence[Piece], catalogue: Catalogue) -> list[Piece]:

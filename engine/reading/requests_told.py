@@ -45,7 +45,8 @@ def _little_else(said: Said) -> bool:
 
 def _swap(said: Said) -> Act | None:
     named = said.exercises()
-    if said.numbers() or not 1 <= len(named) <= 2:
+    short = _linked_by_a_figure(said.pieces)
+    if (said.numbers() and not short) or not 1 <= len(named) <= 2:
         return None
     if len(named) == 1:
         doing = said.context.doing
@@ -53,12 +54,24 @@ def _swap(said: Said) -> Act | None:
         if onto and doing is not None and doing != named[0]:
             return Act("swap", exercise=doing, to=named[0], text=said.rest)
         return None if onto else Act("swap", exercise=named[0], text=said.rest)
-    linked = any(
+    linked = short or any(
         piece.kind in (K.FOR, K.WITH, K.BY, K.THEN, K.NOT, K.AND, K.ARROW) or piece.text in LINKS
         for piece in said.pieces
     )
     old, new = in_and_out(named[0], named[1], said.context)
     return Act("swap", exercise=old, to=new, text=said.rest) if linked else None
+
+
+def _linked_by_a_figure(pieces: Sequence[Piece]) -> bool:
+    """ "row 4 pulldown" behind a word that swaps: "for" and "to" as they sound, and no other number."""
+    kinds = [piece.kind for piece in pieces if piece.kind is not K.FILLER]
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    between = [K.NAME, K.NUMBER, K.NAME]
+    bare = len(numbers) == 1 and numbers[0].role is Role.BARE and numbers[0].value in SOUNDING
+    return bare and kinds[:3] == between and K.TIMES not in kinds
+
+
+SOUNDING = (2, 4)
 
 
 def in_and_out(first: ExerciseName, second: ExerciseName, context: Context) -> tuple[ExerciseName, ExerciseName]:

@@ -49,6 +49,8 @@ class Context:
     taught: Mapping[str, ExerciseName] = field(default_factory=dict)
     load_first: bool | None = None
     """The writer's settled habit for light pairs such as 12x10; None: not known."""
+    amended: bool = False
+    """Whether the latest set of `recent` was changed since it was told."""
     called: str = ""
     """The writer's name: sets behind another one are asked about."""
 
@@ -173,7 +175,7 @@ class Correction:
     """What a correction in words asks for, worked out on the sets of `Context.recent`.
 
     `changed` pairs a standing set with what it should be; `removed` and `added` are sets to take away and to add;
-    `moved_to` is the new day of all of `moved`.
+    `moved_to` is the new day of all of `moved`. `pain`: the message tells of pain, too.
     """
 
     changed: tuple[tuple[SetRecord, SetDone], ...] = ()
@@ -181,6 +183,7 @@ class Correction:
     added: tuple[SetDone, ...] = ()
     moved: tuple[SetRecord, ...] = ()
     moved_to: date | None = None
+    pain: bool = False
 
 
 Outcome = Logged | Asked | NoSets | Act | Correction

@@ -99,11 +99,12 @@ class Conversation:
         self.open: Asked | None = None
         self.now = NOW
         self.message = 0
+        self.amended = False
 
     def say(self, text: str) -> None:
         self.message += 1
         self.now += timedelta(minutes=1)
-        context = replace(situation(), now=self.now, recent=tuple(self.log))
+        context = replace(situation(), now=self.now, recent=tuple(self.log), amended=self.amended)
         if self.open is not None:
             answer = read_answer(text, self.open, context, KNOWN)
             if isinstance(answer, StillOpen):
@@ -130,6 +131,7 @@ class Conversation:
                 pass
 
     def _add(self, sets: Sequence[SetDone], day: date) -> None:
+        self.amended = False
         for one in sets:
             place = len(self.log) + 1
             number = SetId(1 + max((record.id for record in self.log), default=0))
@@ -138,6 +140,7 @@ class Conversation:
     def _correct(self, correction: Correction) -> None:
         changed = {record.id: done for record, done in correction.changed}
         removed = {record.id for record in correction.removed}
+        self.amended = bool(changed)
         moved = {record.id for record in correction.moved}
         self.log = [
             replace(
