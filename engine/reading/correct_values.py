@@ -65,7 +65,7 @@ GOING_ON = frozenset((K.ONLY, K.NUMBER, K.REPS, K.FILLER, K.GOT, K.FOR, K.AT, K.
 
 
 def _puts_at(told: Told) -> bool:
-    """ "put the rows at 45", "bump those up to 60": one new load for sets that stand, and no set told whole."""
+    """ "put the rows at 45": one new load for sets that stand, and no set told whole."""
     kinds = told.kinds()
     one = len(told.numbers()) == 1 and K.TIMES not in kinds and bool(told.starts("puts"))
     at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NUMBER), 0)
