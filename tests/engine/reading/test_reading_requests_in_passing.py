@@ -56,7 +56,6 @@ front squat 62.5x9 | and just 8 reps => barbell front squat 9 at 62.5 kg, 8 at 6
 front squat 62.5x9 | make that 65 | 9 | and just 8 reps => barbell front squat 2×9 at 65 kg, 8 at 65 kg
 front squat 70x4 | rpe 9 i'd say => barbell front squat 4 at 70 kg RPE 9
 front squat 70x4 | probably rpe 7.5 => barbell front squat 4 at 70 kg RPE 7.5
-front squat 60 9 9 6 | rpes 6 7 9 => barbell front squat 9 at 60 kg RPE 6, 9 at 60 kg RPE 7, 6 at 60 kg RPE 9
 front squat 60 9 9 6 | reps: 8 7 6 => barbell front squat 8 at 60 kg, 7 at 60 kg, 6 at 60 kg
 front squat 60 9 9 | reps: 8 7 6 => barbell front squat 2×9 at 60 kg, 8 at 60 kg, 7 at 60 kg, 6 at 60 kg
 leg press 3x10 140 | put the leg press at 150 => leg press 3×10 at 150 kg
