@@ -81,7 +81,7 @@ def _means_something_else(told: Told, undone: bool) -> bool:
     kinds = told.kinds()
     if kinds & (NOT_DELETED - {K.NEVER} if undone else NOT_DELETED):
         return True
-    weak = told.words[0] in WEAK and not undone
+    weak = told.words[0] in WEAK and not undone and AWAY.isdisjoint(told.words[1:2])
     pointed = told.words[1:2] in (["the"], ["that"], ["my"])  # "drop the 60", and not "drop to 60"
     if weak and not pointed and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
         return True

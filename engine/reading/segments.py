@@ -51,6 +51,8 @@ SILENT = frozenset(
         K.WORKING,
     )
 )
+WARMED = frozenset(("warmed", "aufgewärmt", "eingewärmt", "échauffé", "échauffée", "opgewarmd", "calenté", "aqueci"))
+"""What was done before is no heading of what stands behind: "warmed up, squat 3x5 100"."""
 MODES = frozenset((K.WARMUP, K.WORKING))
 SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
@@ -171,7 +173,7 @@ class Segmenter:
         if any(piece.kind is K.UNRELATED or (piece.kind is K.NOTE and piece.told) for piece in clause.pieces):
             return  # "warm-up 10 min treadmill, bench 80 3x5"
         for piece in clause.pieces:
-            if piece.kind is K.WARMUP:
+            if piece.kind is K.WARMUP and piece.text not in WARMED:
                 self.warming_up = piece._replace(text=HEADING)
             elif piece.kind is K.WORKING:
                 self.warming_up = None
