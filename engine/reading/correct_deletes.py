@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from engine.reading.correcting import Told, cue_at, run_of_it
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
@@ -25,6 +27,7 @@ ABOUT_DELETES = frozenset(
 
 def deleted(told: Told) -> Correction | None:
     """The sets pointed at, away."""
+    told = _without_reason(told)
     undone = told.has("undone")
     if not (asks_away(told) or undone) or _means_something_else(told, undone):
         return None
@@ -37,6 +40,21 @@ def deleted(told: Told) -> Correction | None:
     if counts and not part.places:
         reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+def _without_reason(told: Told) -> Told:
+    """ "take out the last set, too many": why the set is to go, behind a comma, tells of no set."""
+    kinds = [piece.kind for piece in told.pieces]
+    if not told.starts("delete") or K.COMMA not in kinds:
+        return told
+    at = kinds.index(K.COMMA)
+    reasoned = not PLACES.isdisjoint(kinds[:at]) and not REASONS.isdisjoint(kinds[at:])
+    return replace(told, pieces=told.pieces[:at]) if reasoned and TELLING.isdisjoint(kinds[at:]) else told
+
+
+PLACES = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.ORDINAL, K.SETS))
+REASONS = frozenset((K.PLAIN, K.NOTE, K.OTHERS, K.UNRELATED))
+TELLING = PLACES | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.QUESTION, K.NEVER, K.EFFORT}
 
 
 def doubled(told: Told) -> Correction | None:

@@ -27,3 +27,11 @@ ohp 3x8 42 | all 8 at 37.5 => barbell overhead press 3×8 at 37.5 kg
 @pytest.mark.parametrize(("told", "standing"), dialogues(DIALOGUES))
 def test_what_stands_after_places(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(
+    "told",
+    ["take out the last set, too many", "delete the last set, my mate did it", "scrap the last one, wasn't a full one"],
+)
+def test_a_reason_behind_a_set_taken_out_takes_out_no_more(told: str) -> None:
+    assert standing_after(f"front squat 4x4 80 | {told}") == "barbell front squat 3×4 at 80 kg"
