@@ -393,6 +393,7 @@ class ResultChunks(NumberChunks):
             ahead += 1
         if self._kind(ahead) is not K.LAST or number.role not in (Role.BARE, Role.REPS):
             return False
+        self.out.dangling = self.out.dangling or self._listed_behind()
         self.out.placed_reps += ((LAST_SET, int(number.value)),)
         self.last_at = len(self.out.found)
         self.at += ahead + 1

@@ -77,9 +77,15 @@ def test_numbers_are_those_of_the_name_behind_them(text: str, context: Context, 
 
 
 @pytest.mark.parametrize(
-    "text", ["bench 90 3 3 3, missed the third on set two", "bench 90x3 90x3 failed the 3rd on the third set"]
+    "text",
+    [
+        "bench 90 3 3 3, missed the third on set two",
+        "bench 80x8, 8, only 7 on the last",
+        "bench 80x8, 8, got 7 on the last",
+        "bench 90x3 90x3 failed the 3rd on the third set",
+    ],
 )
-def test_a_miss_of_another_set_is_asked(text: str) -> None:
+def test_what_may_be_of_another_set_is_asked(text: str) -> None:
     assert said(text).startswith("ask: ")
 
 
