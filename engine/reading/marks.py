@@ -1,22 +1,23 @@
 """Numbers that stand beside the sets and are none: effort, rest, tempo, pauses, settings, scales.
 
-rest    = NUMBER "rest" | "rest" NUMBER
 setting = "seat" NUMBER | NUMBER "degrees"
+Rest and pauses, what she weighs, and labels in front of numbers are read in modules of their own.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from decimal import Decimal
 from itertools import chain
 
 from engine.reading.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
 from engine.reading.efforts import EFFORT_WORDS, with_efforts
+from engine.reading.fields import field_told, unit_label, without_places
 from engine.reading.kinds import K
-from engine.reading.labels import SEPARATORS, may_hold_labels, without_labels
+from engine.reading.labels import may_hold_labels, without_labels
 from engine.reading.parts_of_sets import part_of_the_sets
-from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_of
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
+from engine.reading.rests import pause, rest
 from engine.reading.roughly import may_be_rough, with_rough_numbers
 from engine.reading.scales import (
     RATED,
@@ -29,16 +30,7 @@ from engine.reading.scales import (
     tempo,
 )
 from engine.reading.spans import may_hold_spans, past_a_span
-from engine.values.load import Unit
-
-NUMBERS_OF_SETS = 3
-LEAST_BODY_WEIGHT = 35
-"""Less than this is taken for a load, as a person seldom weighs it. Common practice, no source."""
-I_AM = frozenset(("i'm", "im", "am"))
-ENDS = SEPARATORS | {K.OPEN, K.CLOSE, K.TODAY, K.DATE}
-END_OR_FILLER = ENDS | {None, K.FILLER}
-
-TIMED = frozenset((Role.SECONDS, Role.PLURAL))
+from engine.reading.weights_told import ENDS, body_told, weight_told
 
 
 def without_marks(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
@@ -47,7 +39,7 @@ def without_marks(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """
     left = without_asides(pieces, kinds)
     if K.SETS in kinds:
-        left = _without_places(left)
+        left = without_places(left)
     if left is not pieces:
         kinds = kinds_of(left)
     return without_labels(left) if left and may_hold_labels(left, kinds) else left
@@ -106,93 +98,6 @@ def _beside(pieces: list[Piece]) -> list[Piece]:
     return out
 
 
-def _rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    after = past_links(pieces, at + 1)
-    if is_amount(pieces, after) and _is_a_rest(pieces, after):
-        end = after + 1
-        while kind_at(pieces, end) in RANGED and is_amount(pieces, end + 1):
-            end += 2  # "rest 2-3 min", "rest 90/120"
-        out.append(aside(pieces[at]))
-        return end
-    _drop_timed(out, also_bare=True)
-    others = pieces[at].text == "rest" and is_amount(pieces, at + 1) and out and out[-1].kind in AHEAD_OF_THE_OTHERS
-    out.append(pieces[at]._replace(kind=K.ALTERED) if others else aside(pieces[at]))
-    return at + 1
-
-
-def _is_a_rest(pieces: list[Piece], at: int) -> bool:
-    """ "rest 90", "rest 2 min"; and not "short rest 3x5 100", "short rest 5 5 5"."""
-    if pieces[at].role in TIMED:
-        return True
-    behind = kind_at(pieces, at + 1)
-    if behind is K.DASH and is_amount(pieces, at + 2) and pieces[at + 2].role in TIMED:
-        return True  # "rested 2-3 min"
-    if behind is K.SLASH and is_amount(pieces, at + 2) and pieces[at].value >= SHORTEST_TYPED:
-        return True
-    if behind is K.PLUS and pieces[at + 1].glued:
-        return False  # "rest 12+4+3"
-    return pieces[at].value >= SHORTEST_REST and behind not in (K.TIMES, K.NUMBER, K.AT, K.KG, K.LB, K.SLASH)
-
-
-SHORTEST_TYPED = 45
-"""Seconds; from here on two numbers with a slash behind "rest" are no reps. Common practice, no source."""
-AHEAD_OF_THE_OTHERS = frozenset((K.FILLER, K.COMMA, K.AND, K.THEN, K.LINE))
-"""Behind these "rest 80x7" tells of the other sets, and of no time between them."""
-RANGED = frozenset((K.DASH, K.SLASH))
-SHORTEST_REST = 10
-"""Seconds; a smaller number behind "rest" may be reps. Common practice, no source."""
-
-
-def _drop_timed(out: list[Piece], also_bare: bool) -> None:
-    """Takes the time before "rest" or "pause" away: "90s rest", "2-3 min rest", and ", 90 rest"."""
-    if not out or kind_at(out, len(out) - 1) is not K.NUMBER:
-        return
-    bare = also_bare and out[-1].role is Role.BARE and len(out) >= 2 and out[-2].kind is K.COMMA
-    if out[-1].role in TIMED or bare:
-        time = out.pop()
-        if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER:
-            if _is_span(out, time):
-                del out[-2:]
-            elif _ends_a_list(out) and not out[-2].glued and _rises_to(out[-2], time):
-                out.append(time._replace(kind=K.UNCLEAR))  # "8, 8, 2 - 3 min rest": reps, or minutes
-
-
-def _rises_to(first: Piece, time: Piece) -> bool:
-    """Whether "2 - 3 min" may be a span of minutes."""
-    most = Decimal(time.text) if time.text.isdigit() else time.value
-    return most <= LONGEST_REST_IN_MINUTES and first.value < most <= first.value * WIDEST_SPAN
-
-
-def _ends_a_list(out: list[Piece]) -> bool:
-    """Whether "8, 8, 2" stands before the dash."""
-    return [piece.kind for piece in out[-5:-2]] == [K.COMMA, K.NUMBER, K.COMMA]
-
-
-LONGEST_REST_IN_MINUTES = 10
-WIDEST_SPAN = 4
-"""How many times the shorter rest of a span the longer one may be. Common practice, no source."""
-
-
-def _is_span(out: list[Piece], time: Piece) -> bool:
-    """ "2-3 min rest", "2 - 3 min rest" on its own; in "3x8 @ 85 - 90s rest" the dash parts the load from the rest."""
-    if out[-1].glued and time.glued:
-        return True
-    if len(out) > 2 and out[-3].kind is K.COMMA and (out[-2].glued or _ends_a_list(out)):
-        return False  # "4,3,2,1 - 2 min pause": the last of the reps
-    apart = len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE)
-    return apart and _rises_to(out[-2], time)
-
-
-def _pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    after = at + 1
-    if after < len(pieces) and pieces[after].kind is K.NUMBER and pieces[after].role in TIMED:
-        after += 1
-    else:
-        _drop_timed(out, also_bare=False)
-    out.append(aside(pieces[at]))
-    return after
-
-
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "seat 5", "30 degrees"."""
     if pieces[at].text == "no" and out and out[-1].kind in BEFORE_A_NO and is_amount(pieces, at + 1):
@@ -214,157 +119,6 @@ SUMS = frozenset(
     ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",
      "tonelaje", "tonnellaggio")
 )  # fmt: skip
-
-
-def _body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "bw 77.2" tells what she weighs; "bw 12 10 8" and "bw x 12" are sets."""
-    after = past_links(pieces, at + 1)
-    end = after + 1
-    told = (
-        is_amount(pieces, after)
-        and pieces[after].value >= LEAST_BODY_WEIGHT
-        and (end >= len(pieces) or pieces[end].kind in ENDS or pieces[after].role is Role.LOAD)
-        and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or _stands_apart(pieces[after], out))
-    )
-    if told:
-        heads = not out or out[-1].kind in ENDS  # in "8, 8, 7 bodyweight 79" the clause tells of a set, too
-        out.append(pieces[at]._replace(kind=K.UNRELATED) if heads else aside(pieces[at]))
-        return _behind_a_change(pieces, end)
-    if out and _weighs(out, pieces, at):
-        if out[-1].kind is K.OF:
-            out.pop()
-        out[-1] = aside(out[-1])
-        if len(out) > 1 and out[-2].kind in (K.AT, K.WITH):
-            del out[-2]
-        return at + 1
-    out.append(pieces[at])
-    return at + 1
-
-
-def _stands_apart(weight: Piece, out: list[Piece]) -> bool:
-    """Whether nothing, or only counts of reps, stands before it: "pull ups 8 8 8 bodyweight 79"."""
-    if not out or out[-1].kind in ENDS:
-        return True
-    told = [piece for piece in out if piece.kind is K.NUMBER and piece.role not in TIMED]
-    if out[-1].kind is not K.NUMBER or Role.CHANGE in [piece.role for piece in told]:
-        return False
-    loaded = Role.LOAD in [piece.role for piece in told]  # "squat 100kg 3x5 bw 82"
-    loaded = loaded or (len(told) >= NUMBERS_OF_SETS and any(piece.kind is K.TIMES for piece in out))
-    return loaded or max([piece.value for piece in told], default=NOTHING) * 2 < weight.value
-
-
-def _weighs(out: list[Piece], pieces: list[Piece], at: int) -> bool:
-    """ "dips 8 8 8 at 79kg bodyweight": what she weighs; and not "push ups 40 bodyweight", "79kg bodyweight squats"."""
-    weight = out[-2] if out[-1].kind is K.OF and len(out) > 1 else out[-1]
-    if weight.kind is not K.NUMBER or weight.value < LEAST_BODY_WEIGHT or kind_at(pieces, at + 1) is K.TIMES:
-        return False
-    linked = len(out) > 1 and out[out.index(weight) - 1].kind in (K.AT, K.WITH)
-    told = weight.role is Role.LOAD or (weight.role is Role.BARE and linked)
-    return told and kind_at(pieces, at + 1) in END_OR_FILLER
-
-
-def _behind_a_change(pieces: list[Piece], end: int) -> int:
-    """ "bw 82.6 this morning, down 0.4": the change belongs to the weight."""
-    at = end
-    while kind_at(pieces, at) in (K.TODAY, K.DATE, K.COMMA, K.FILLER):
-        at += 1
-    changed = at < len(pieces) and pieces[at].text in ("down", "up") and is_amount(pieces, at + 1)
-    return at + 2 if changed and kind_at(pieces, at + 2) is not K.TIMES else end
-
-
-def _field(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "sets: 3, reps: 10, weight: 60": the label in front says what the number counts."""
-    piece = pieces[at]
-    if _is_a_place(pieces, at, out):
-        out.append(aside(piece))
-        return at + 2
-    after = at + 1 + (kind_at(pieces, at + 1) in (K.COLON, K.EQUALS))
-    if piece.kind is K.SETS and _names_several(pieces, at, out):
-        out.append(pieces[at + 1]._replace(role=Role.SETS, told=FIRST_OF_SEVERAL))
-        return at + 2
-    if piece.kind is K.SETS and out and (out[-1].kind is K.ORDINAL or out[-1].text in POINTED):
-        out.append(piece)  # "2nd set: 9 reps"
-        return at + 1
-    plural = piece.kind in (K.REPS, K.FILLER) or piece.text.endswith("s") or after > at + 1
-    if (
-        plural
-        and is_amount(pieces, after)
-        and pieces[after].role is Role.BARE
-        and kind_at(pieces, after + 1) is not K.TIMES
-    ):
-        out.append(pieces[after]._replace(role=FIELDS.get(piece.kind, Role.LOAD)))
-        return after + 1
-    out.append(piece)
-    return at + 1
-
-
-POINTED = frozenset(("that", "this", "der", "dieser", "esta", "essa", "cette", "questa", "deze", "ta", "этот"))
-""" "that set: 6": one that is pointed at, and no count."""
-
-
-def _names_several(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
-    """ "sets 2 & 3 10 reps", "sets 1-3: 80x8": which sets they were, and no counts."""
-    behind = [piece.kind for piece in pieces[at + 1 : at + 5]]
-    counted = bool(out) and out[-1].kind is K.NUMBER  # "3 sets 8-10"
-    if counted or behind[:3] not in SEVERAL or len(behind) < len(SEVERAL[0]) + 1:
-        return False
-    first, last = pieces[at + 1], pieces[at + 3]
-    bare = first.role is last.role is Role.BARE
-    return bare and first.value < last.value <= MOST_PLACES_NAMED and behind[3] not in (K.TIMES, K.REPS, K.AT, K.SLASH)
-
-
-def _without_places(pieces: list[Piece]) -> list[Piece]:
-    """The pieces with a sign of doubt for "sets 2 and 3": whether there was a first one is not told."""
-    out: list[Piece] = []
-    at = 0
-    while at < len(pieces):
-        named = pieces[at].kind is K.NUMBER and pieces[at].told == FIRST_OF_SEVERAL
-        out.append(pieces[at]._replace(kind=K.UNCLEAR) if named else pieces[at])
-        at += 3 if named else 1
-    return out
-
-
-FIRST_OF_SEVERAL = 1
-SEVERAL = ([K.NUMBER, K.AND, K.NUMBER], [K.NUMBER, K.DASH, K.NUMBER], [K.NUMBER, K.FILLER, K.NUMBER])
-MOST_PLACES_NAMED = 6
-"""Nobody tells of a seventh set by its place. Common practice, no source."""
-
-
-def _is_a_place(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
-    """ "cramped on set 2", "knees caved on rep 5", "filmed set 2": which set or rep a remark speaks of."""
-    single = pieces[at].kind in FIELDS and not pieces[at].text.endswith("s") and is_amount(pieces, at + 1)
-    if not single or not out or kind_at(pieces, at + 2) not in BEHIND_A_PLACE or pieces[at + 1].role is not Role.BARE:
-        return False
-    if out[-1].text not in ("on", "in", "during", "after", "before", "from", "around", "by", "since"):
-        return out[-1].kind in RATED and any(piece.kind is K.TIMES for piece in out)
-    noted = len(out) > 1 and out[-2].kind in REMARKED
-    return noted and (out[-2].kind in RATED or any(piece.kind is K.TIMES for piece in out))
-
-
-BEHIND_A_PLACE = frozenset((None, K.COMMA, K.LINE, K.STOP, K.AND, K.CLOSE))
-REMARKED = RATED | {K.PLAIN, K.FILLER, K.JOINT, K.MUSCLE, K.PAIN, K.SORE}
-
-
-FIELDS = {K.SETS: Role.SETS, K.REPS: Role.REPS}
-
-
-def _weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "weight 77.2 this morning", "i'm 79kg now" tell what she weighs; "reps 8 weight 55" is a load."""
-    piece, end = pieces[at], at + 2
-    if piece.text in I_AM and is_amount(pieces, at + 1) and kind_at(pieces, end) in END_OR_FILLER:
-        weight = pieces[at + 1]
-        if weight.role is Role.LOAD and weight.value >= LEAST_BODY_WEIGHT:
-            out.append(piece._replace(kind=K.UNRELATED))
-            return end
-    starts = not out or out[-1].kind in SEPARATORS or out[-1].kind is K.FILLER
-    weighed = piece.text in ("weight", "gewicht", "peso", "poids") and starts and is_amount(pieces, at + 1)
-    if weighed and (kind_at(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0):
-        out.append(piece._replace(kind=K.UNRELATED))
-        return end
-    if piece.text in LOAD_LABELS:
-        return _field(pieces, at, out)
-    out.append(piece)
-    return at + 1
 
 
 def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -406,16 +160,6 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     headed = piece.role is Role.PLURAL and kind_at(pieces, at + 1) is K.COLON and is_amount(pieces, at + 2)
     headed = headed and pieces[at + 2].value > MOST_LOADED_REPS
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
-
-
-def _unit_label(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "sets=3 reps=7 kg=77.5": the unit in front says what the number counts."""
-    labels = kind_at(pieces, at + 1) in (K.EQUALS, K.COLON) and is_amount(pieces, at + 2)
-    if not labels or pieces[at + 2].role is not Role.BARE or kind_at(pieces, at + 3) in (K.TIMES, K.NUMBER):
-        out.append(pieces[at])
-        return at + 1
-    out.append(pieces[at + 2]._replace(role=Role.LOAD, unit=Unit.KG if pieces[at].kind is K.KG else Unit.LB))
-    return at + 3
 
 
 def _bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -518,17 +262,17 @@ def _in_a_list(pieces: list[Piece], at: int) -> bool:
 
 
 BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
-    K.REST: _rest,
-    K.PAUSE: _pause,
+    K.REST: rest,
+    K.PAUSE: pause,
     K.TEMPO: tempo,
     K.SETTING: _setting,
     K.BAR: _bar,
-    K.KG: _unit_label,
-    K.LB: _unit_label,
-    K.BODY: _body_told,
-    K.FILLER: _weight_told,
-    K.SETS: _field,
-    K.REPS: _field,
+    K.KG: unit_label,
+    K.LB: unit_label,
+    K.BODY: body_told,
+    K.FILLER: weight_told,
+    K.SETS: field_told,
+    K.REPS: field_told,
     K.PIN: _pin,
     K.PLATE: _pin,
     K.NUMBER: _plain_or_no_set,
