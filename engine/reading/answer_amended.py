@@ -10,9 +10,10 @@ from dataclasses import replace
 from datetime import UTC, date, datetime
 
 from engine.reading.answering import Answering, exercises
+from engine.reading.asking import question_of
 from engine.reading.corrections import correction_of
 from engine.reading.kinds import K
-from engine.reading.read import question_of, read_sets
+from engine.reading.read import read_sets
 from engine.reading.values import Answer, Correction, Doubt, Logged, Reading, StillOpen
 from engine.reading.wording import label_of
 from engine.values.ids import SetId

@@ -9,11 +9,12 @@ from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answer_numbers import has, with_known_load
 from engine.reading.answer_words import ANSWER_FILLERS, SHORT_FOR
 from engine.reading.answering import Answering, exercises, exercises_of, settle, settled
+from engine.reading.asking import question_of
 from engine.reading.kinds import K
 from engine.reading.names import EQUIPMENT, of_equipment
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
-from engine.reading.read import question_of, read_sets
+from engine.reading.read import read_sets
 from engine.reading.resolve import BASES
 from engine.reading.slips import slips_of
 from engine.reading.values import Answer, Asked, Doubt, Logged, Reading, Settled, StillOpen

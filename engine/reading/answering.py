@@ -8,11 +8,11 @@ from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answer_words import ANSWER_FILLERS
+from engine.reading.asking import question_of
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared
-from engine.reading.read import question_of
 from engine.reading.values import Answer, Asked, Context, Doubt, Logged, Reading, Settled, StillOpen
 from engine.reading.wording import label_of
 from engine.values.ids import ExerciseName

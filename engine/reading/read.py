@@ -12,24 +12,22 @@ from datetime import date
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.asking import COUNTS, as_typed, asked_of, nothing_read, question_of
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
-from engine.reading.dates import WHY_NOT, said_freely
-from engine.reading.days_apart import TWO_DAYS
-from engine.reading.deciding import NONE_OF_THESE, Part, combined, crowded, part_of
+from engine.reading.dates import said_freely
+from engine.reading.deciding import NONE_OF_THESE, Part, crowded, part_of
 from engine.reading.efforts import with_efforts
-from engine.reading.gaps import with_a_gap
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
-from engine.reading.pieces import Piece, Role, kinds_of
+from engine.reading.pieces import Piece, kinds_of
 from engine.reading.planned_sets import CHANGING, as_planned
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
-from engine.reading.requests_weight import tells_a_change_of_weight
 from engine.reading.segments import Entry, entries
 from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
@@ -55,7 +53,6 @@ NOTED = frozenset(
         K.UNRELATED,
     )
 )
-COUNTS = frozenset((K.NUMBER, K.COUNT))
 
 
 def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
@@ -247,11 +244,11 @@ def _outcome(
     come_to_sets = [part for part in parts if part.readings]
     lost = [part for part in parts if not part.readings and not part.is_bare_name]
     if not come_to_sets:
-        return _nothing_read(lost or parts, pain, prepared)
+        return nothing_read(lost or parts, pain, prepared)
     clear = not [part for part in come_to_sets if part.doubt is not None] and not crowded(come_to_sets)
     if clear and (not lost or _is_paste(parts, lost, told, prepared)):
         return _logged(parts, told, note, pain, context, prepared)
-    return _asked(parts, lost, told, note, pain, prepared)
+    return asked_of(parts, lost, told, note, pain, prepared)
 
 
 def _is_paste(parts: Sequence[Part], lost: Sequence[Part], told: Sequence[Entry], prepared: Prepared) -> bool:
@@ -298,157 +295,6 @@ def _day(told: Sequence[Entry], context: Context) -> date | None:
     if not days or (context.now is not None and set(days) == {context.now.date()}):
         return None
     return days[0]
-
-
-def _nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcome:
-    part = lost[0]
-    shown = prepared.cleaned.strip()
-    typed = as_typed(part.term, prepared)
-    if tells_a_change_of_weight(prepared):
-        return NoSets(pain, (), "how what she weighs has changed")
-    if part.doubt is Doubt.EXERCISE and part.entry is not None and _is_elsewhere(part.entry):
-        return NoSets(pain, (), "talk with a number in it, and no exercise in hand")
-    if part.doubt is Doubt.EXERCISE and K.NAME not in prepared.told and shown.endswith("?") and _wonders(prepared):
-        return NoSets(pain, (), "a question about numbers, and no exercise named or in hand")
-    elsewhere = any(piece.kind is K.UNRELATED for piece in prepared.pieces)
-    if part.doubt is Doubt.UNKNOWN_NAME and part.entry is not None and not elsewhere and _is_whole_set(part):
-        return Asked(
-            question_of(Doubt.UNKNOWN_NAME, typed, ()),
-            (),
-            Doubt.UNKNOWN_NAME,
-            part.term,
-            pain=pain,
-            text=_numbers_of(part, prepared),
-            typed=typed,
-        )
-    if part.doubt is Doubt.EXERCISE:
-        asked = "Which exercise was that? I have saved nothing yet."
-        return Asked(asked, (), Doubt.EXERCISE, pain=pain, text=_numbers_of(part, prepared) if len(lost) == 1 else "")
-    if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
-        told = typed or shown
-        question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
-        gap = with_a_gap(part.entry.pieces, prepared) if part.entry is not None and len(lost) == 1 else ""
-        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, text=gap, typed=typed)
-    if part.entry is not None and part.entry.no_day == WHY_NOT[TWO_DAYS]:
-        question = f"Which sets were on which day? Nothing is saved yet. {SAY_IT_AGAIN}"
-        return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, typed=typed)
-    return NoSets(pain, (Unread(shown, part.why),), part.why)
-
-
-SAY_IT_AGAIN = "Try each day in front of its lift: monday squat 100x5, tuesday squat 105x5"
-
-
-def as_typed(term: str, prepared: Prepared) -> str:
-    """The word in doubt as it stands in the message: names are known by their stems, "shrug" for "shrugs"."""
-    found = next((piece for piece in prepared.pieces if piece.kind is K.NAME and piece.text == term), None)
-    return term if found is None else prepared.cleaned[found.start : found.end]
-
-
-def _numbers_of(part: Part, prepared: Prepared) -> str:
-    """The part as typed, from its first number on."""
-    numbers = [piece for piece in part.entry.pieces if piece.kind in COUNTS] if part.entry else []
-    return prepared.cleaned[numbers[0].start :].strip() if numbers else ""
-
-
-def _wonders(prepared: Prepared) -> bool:
-    """ "70 then 75 then 80, too greedy?": the last clause asks, and counts nothing; "3x12 55?" may be sets."""
-    kinds = [piece.kind for piece in prepared.spoken]
-    last = next((at for at in range(len(kinds) - 1, -1, -1) if kinds[at] in CLAUSE_ENDS), -1)
-    return last >= 0 and not COUNTS & set(kinds[last:]) and bool(WONDERING & set(kinds[last:]))
-
-
-CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH, K.LINE, K.THEN))
-WONDERING = frozenset((K.PLAIN, K.NOTE, K.ASKS, K.FILLER, K.FUTURE, K.OTHERS))
-ELSEWHERE = frozenset((K.PLAIN, K.UNRELATED, K.FAR, K.PLATE))
-
-
-MOST_SETS_OF_A_LIFT = 10
-"""More sets than that, told alone, are those of a session. Common practice, no source."""
-
-
-def _is_elsewhere(entry: Entry) -> bool:
-    """Words of other things beside the numbers, and no load with its reps: "pulled 140x5 while they watched"."""
-    kinds = {piece.kind for piece in entry.pieces}
-    counted = [piece for piece in entry.pieces if piece.kind in COUNTS]
-    if len(counted) == 1 and counted[0].role is Role.SETS and counted[0].value > MOST_SETS_OF_A_LIFT:
-        return True  # "did 20 sets today"
-    told = [piece.kind for piece in entry.pieces if piece.kind is not K.FILLER]
-    paired = told[:3] == [K.NUMBER, K.TIMES, K.NUMBER]
-    return not kinds.isdisjoint(ELSEWHERE) and not (paired and kinds.isdisjoint((K.UNRELATED, K.FAR, K.PLATE)))
-
-
-def _is_whole_set(part: Part) -> bool:
-    """Unknown words, then a set, and nothing else: an exercise that is not known."""
-    if part.entry is None:
-        return False
-    kinds = [piece.kind for piece in part.entry.pieces]
-    first = next((at for at, kind in enumerate(kinds) if kind is K.NUMBER), len(kinds))
-    most = LONGEST_NAME if kinds.count(K.NUMBER) >= NUMBERS_OF_A_SET and kinds[:1] == [K.PLAIN] else LONGEST_IN_TALK
-    return (
-        K.TIMES in kinds
-        and not ELSEWHERE & set(kinds[first:])
-        and K.UNRELATED not in kinds
-        and kinds.count(K.PLAIN) <= most
-    )
-
-
-LONGEST_IN_TALK, LONGEST_NAME = 3, 5
-"""How many unknown words are taken for a name: more of them where sets, reps and a load stand behind them."""
-NUMBERS_OF_A_SET = 3
-
-
-def _looks_like_sets(part: Part) -> bool:
-    """Whether an exercise was named with an "x" or several numbers behind it."""
-    if part.entry is None or not part.entry.names:
-        return False
-    kinds = [piece.kind for piece in part.entry.pieces]
-    counted = any(piece.role is Role.SETS for piece in part.entry.pieces)
-    return counted or kinds.count(K.NUMBER) + kinds.count(K.BODY) > 1 or K.AT in kinds
-
-
-def _asked(
-    parts: Sequence[Part], lost: Sequence[Part], told: Sequence[Entry], note: str | None, pain: bool, prepared: Prepared
-) -> Asked:
-    ways = combined(parts)
-    rivals = [sets for sets, _ in ways]
-    readings = tuple(Reading(sets, weight, label_of(sets, rivals)) for sets, weight in ways)
-    doubtful = next((part for part in parts if part.doubt is not None and not part.is_bare_name), parts[0])
-    doubt = doubtful.doubt or Doubt.NUMBERS
-    day = next((entry.day for entry in told if entry.day is not None), None)
-    unknown = doubtful.entry.modified_by if doubtful.entry is not None else ""
-    typed = unknown or _passed(doubtful, prepared) or as_typed(doubtful.term, prepared)
-    return Asked(question_of(doubt, typed, readings), readings, doubt, doubtful.term, day, note, pain, typed=typed)
-
-
-def _passed(part: Part, prepared: Prepared) -> str:
-    """The words in doubt as typed, where it is what they change that is not understood."""
-    if part.doubt is not Doubt.WORDS or part.chunks is None:
-        return ""
-    words = part.chunks.passed[0]
-    return prepared.cleaned[words.start : words.end]
-
-
-def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
-    """The question in words, with the choices in it; it says that nothing is saved."""
-    choices = ", or ".join(reading.label for reading in readings)
-    heads = {
-        Doubt.EXERCISE: f"Which one is “{term}”" if term else "Which exercise was that",
-        Doubt.NUMBERS: "Which number is which",
-        Doubt.EFFORT_OR_LOAD: "Is the number behind @ the load or the effort",
-        Doubt.RANGE: "How many reps did you do",
-        Doubt.UNLIKELY_LOAD: "That is far from what you lift. Is it right",
-        Doubt.UNUSUAL_LOAD: "That is an unusual load. Is it right",
-        Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
-        Doubt.NO_REPS: "How many reps were that",
-        Doubt.WHETHER: "Was that a set",
-        Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
-        Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",
-    }
-    if doubt is Doubt.UNKNOWN_NAME and not choices:
-        return f"I do not know “{term}”. Which exercise is it? Nothing is saved yet."
-    if doubt is Doubt.WORDS:
-        return f"{heads[doubt]}: {choices}? Else send each set with its reps. Nothing is saved yet."
-    return f"{heads[doubt]}? {choices}. Nothing is saved yet." if choices else f"{heads[doubt]}? Nothing is saved yet."
 
 
 def _note(pieces: Sequence[Piece], cleaned: str) -> str | None:
