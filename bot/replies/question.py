@@ -12,16 +12,37 @@ from bot.replies.trouble import quoted
 from engine.reading.values import Asked, Doubt
 
 LABEL = 40
+NOTHING_SAVED = "Nothing is saved yet."
 
 
 def question(asked: Asked, number: int, text: str, *, stands: bool = False) -> Reply:
     """The question with one button a reading. `stands`: an edit is in doubt, so the old sets stand meanwhile."""
     saved = "What was saved stands until then." if stands else "Not saved yet."
     labels = distinct([label(asked, place) for place in range(len(asked.readings))], asked)
-    lines = [f"{_head(asked, text)} {saved}"]
+    head, hint = _head(asked, text), ""
+    if _has_nothing_to_choose(asked):
+        head, hint = _in_the_words_of_the_reader(asked)
+    lines = [f"{head} {saved}", *([hint] if hint else [])]
     lines += [f"{place} {one}" for place, one in enumerate(labels, start=1)]
     buttons = [Button(_cut(one), f"v1:pick:{number}:{place}") for place, one in enumerate(labels)]
-    return Reply("\n".join(lines), _rows([*buttons, Button("None of these", f"v1:pick:{number}:9")]))
+    return Reply(
+        "\n".join(lines),
+        _rows([*buttons, Button("None of these" if buttons else "Leave it out", f"v1:pick:{number}:9")]),
+    )
+
+
+def _has_nothing_to_choose(asked: Asked) -> bool:
+    """Whether no reading is offered, and no single number or name is missing: what to write says the reader alone."""
+    return asked.doubt is Doubt.NUMBERS and not asked.readings and not asked.text
+
+
+def _in_the_words_of_the_reader(asked: Asked) -> tuple[str, str]:
+    """What was not clear, and what to send instead."""
+    asking, _, hint = asked.question.partition(f" {NOTHING_SAVED}")
+    if not hint:
+        asking, mark, hint = asked.question.partition("? ")
+        asking += mark.strip()
+    return asking, hint.strip()
 
 
 def _head(asked: Asked, text: str) -> str:
