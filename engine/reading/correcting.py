@@ -213,21 +213,8 @@ def _between(
         kept = [piece for piece in kept if prepared.cleaned[piece.start] != STAR]
     while kept and kept[0].kind in LOOSE:
         kept.pop(0)
-    kept = _denied(kept)
     days = with_remaining(dated(kept, kinds_of(kept), context), context)
     return with_remaining(without_asides(days, kinds_of(days)), context)
-
-
-def _denied(pieces: list[Piece]) -> list[Piece]:
-    """ "95 no 90": right between two numbers "no" is no "number 90" of a seat."""
-    out = list(pieces)
-    for at, (before, piece, after) in enumerate(zip(pieces, pieces[1:], pieces[2:], strict=False), start=1):
-        if piece.kind is K.SETTING and piece.text == "no" and before.kind in VALUES and after.kind is K.NUMBER:
-            out[at] = piece._replace(kind=K.NOT)
-    return out
-
-
-VALUES = frozenset((K.NUMBER, K.KG, K.LB))
 
 
 def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:

@@ -100,9 +100,6 @@ def _beside(pieces: list[Piece]) -> list[Piece]:
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "seat 5", "30 degrees"."""
-    if pieces[at].text == "no" and out and out[-1].kind in BEFORE_A_NO and is_amount(pieces, at + 1):
-        out.append(pieces[at]._replace(kind=K.NOT))  # "3x8 80, no 85"; "machine no 4" is a setting
-        return at + 1
     measure = pieces[at].text.startswith(("deg", "inch", "cm"))
     if measure and out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE:
         out[-1] = aside(out[-1])
@@ -114,7 +111,6 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
 
 
-BEFORE_A_NO = frozenset((K.NUMBER, K.COMMA, K.KG, K.LB, K.DASH, K.OPEN))
 SUMS = frozenset(
     ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",
      "tonelaje", "tonnellaggio")
