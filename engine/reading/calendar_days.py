@@ -1,8 +1,14 @@
-"""The latest day that a day of the month, or a day and a month, can mean."""
+"""The latest day that a day of the month, a day and a month, or a word for a day can mean."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from datetime import date, timedelta
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece
+
+DAYS_OF_A_WEEK = 7
 
 
 def latest_of_month(day: int, today: date) -> date | None:
@@ -29,3 +35,24 @@ def day_of(year: int, month: int, day: int) -> date | None:
         return date(year, month, day)
     except (ValueError, OverflowError):  # dozens of digits fit no calendar
         return None
+
+
+def weekday_before(today: date, weekday: int, strictly: bool = False) -> date:
+    """The latest such day: today where today is one, unless `strictly` before."""
+    back = (today.weekday() - weekday) % DAYS_OF_A_WEEK
+    return today - timedelta(days=back or (DAYS_OF_A_WEEK if strictly else 0))
+
+
+def weekday_after(today: date, weekday: int) -> date:
+    """The next such day after today."""
+    return today + timedelta(days=(weekday - today.weekday()) % DAYS_OF_A_WEEK or DAYS_OF_A_WEEK)
+
+
+WORD_DAYS: Mapping[K, Callable[[Piece, date, bool], date]] = {
+    K.TODAY: lambda piece, today, last: today,
+    K.YESTERDAY: lambda piece, today, last: today - timedelta(days=1),
+    K.DAYS_AGO: lambda piece, today, last: today - timedelta(days=piece.told),
+    K.WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=last),
+    K.LAST_WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=True),
+}
+"""The day that a piece of this kind tells, by what day it is today; whether "last" was said of it."""

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from engine.reading.calendar_days import DAYS_OF_A_WEEK
 from engine.reading.correct_days import ABOUT_DAYS, day_in_words, is_move_word
 from engine.reading.correcting import Told
-from engine.reading.dates import DAYS_OF_A_WEEK
 from engine.reading.kinds import K
 from engine.reading.parts import is_be, part_told, sets_of
 from engine.reading.pieces import Piece

@@ -8,10 +8,9 @@ The general parser costs hundreds of microseconds and takes "80.5" for a date: i
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from datetime import date, datetime, timedelta
 
-from engine.reading.calendar_days import day_of, in_year, latest_of_month
+from engine.reading.calendar_days import DAYS_OF_A_WEEK, WORD_DAYS, day_of, in_year, latest_of_month, weekday_before
 from engine.reading.day_headings import in_turn
 from engine.reading.day_places import (
     ENDS_OF_SETS,
@@ -35,7 +34,6 @@ from engine.values.load import Unit
 
 FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
-DAYS_OF_A_WEEK = 7
 DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
 DAYS_BACK = frozenset((K.AGO, K.WEEKS_AGO))
 YEAR_DIGITS = (2, 4)
@@ -59,17 +57,6 @@ FIRST_YEAR = 2000
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
 PLAINLY_DAYS = frozenset(("sat", "sun"))
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
-
-
-def weekday_before(today: date, weekday: int, strictly: bool = False) -> date:
-    """The latest such day: today where today is one, unless `strictly` before."""
-    back = (today.weekday() - weekday) % DAYS_OF_A_WEEK
-    return today - timedelta(days=back or (DAYS_OF_A_WEEK if strictly else 0))
-
-
-def weekday_after(today: date, weekday: int) -> date:
-    """The next such day after today."""
-    return today + timedelta(days=(weekday - today.weekday()) % DAYS_OF_A_WEEK or DAYS_OF_A_WEEK)
 
 
 def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Piece]:
@@ -233,15 +220,6 @@ def _said_last(pieces: list[Piece], at: int) -> bool:
 
 def _colon_at(pieces: list[Piece], at: int) -> bool:
     return at < len(pieces) and pieces[at].kind in (K.COLON, K.COMMA, K.DASH)
-
-
-WORD_DAYS: dict[K, Callable[[Piece, date, bool], date]] = {
-    K.TODAY: lambda piece, today, last: today,
-    K.YESTERDAY: lambda piece, today, last: today - timedelta(days=1),
-    K.DAYS_AGO: lambda piece, today, last: today - timedelta(days=piece.told),
-    K.WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=last),
-    K.LAST_WEEKDAY: lambda piece, today, last: weekday_before(today, piece.told, strictly=True),
-}
 
 
 def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool) -> Found | None:

@@ -7,9 +7,10 @@ nameless = day sets day sets, of the lift in hand  monday 3x5 100, wednesday 3x5
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import date
 from itertools import pairwise
 
+from engine.reading.calendar_days import WORD_DAYS
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
@@ -17,9 +18,7 @@ TWO_DAYS = 5
 """What a DATE piece's `told` says where it stands beside another day."""
 JOINING = frozenset((K.AND, K.SLASH, K.COMMA, K.PLUS, K.FILLER, K.DASH))
 PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.AND, K.THEN, K.NUMBER, K.REPS, K.NAME, K.DASH, K.KG, K.LB))
-DAYS = frozenset((K.TODAY, K.YESTERDAY, K.WEEKDAY, K.LAST_WEEKDAY, K.DAYS_AGO))
 PAIRING = frozenset((K.TIMES, K.AT, K.SLASH, K.FOR, K.KG, K.LB))
-DAYS_OF_A_WEEK = 7
 
 
 def with_days_apart(pieces: list[Piece], today: date) -> list[Piece]:
@@ -41,12 +40,8 @@ def with_days_apart(pieces: list[Piece], today: date) -> list[Piece]:
 def _day_of(piece: Piece, today: date) -> date | None:
     if piece.kind is K.DATE:
         return piece.day
-    if piece.kind not in DAYS:
-        return None
-    if piece.kind in (K.TODAY, K.YESTERDAY, K.DAYS_AGO):
-        return today - timedelta(days={K.TODAY: 0, K.YESTERDAY: 1}.get(piece.kind, piece.told))
-    back = (today.weekday() - piece.told) % DAYS_OF_A_WEEK
-    return today - timedelta(days=back or (DAYS_OF_A_WEEK if piece.kind is K.LAST_WEEKDAY else 0))
+    told = WORD_DAYS.get(piece.kind)
+    return told(piece, today, False) if told is not None else None
 
 
 def _clashes(pieces: list[Piece], one: int, other: int) -> bool:

@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import date
 
+from engine.reading.calendar_days import DAYS_OF_A_WEEK
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
@@ -21,7 +22,6 @@ WHICH_DAY = 4
 """What a DATE piece's `told` says of a week without a day."""
 WORDS = frozenset((K.FILLER, K.NOT_DATE, K.HEADING, K.OF, K.DASH, K.OTHER_SIGN, K.OPEN, K.CLOSE, K.STOP))
 WEEKS_IN_A_YEAR = 52
-DAYS_OF_A_WEEK = 7
 
 
 def with_weeks(pieces: list[Piece], today: date | None) -> list[Piece]:

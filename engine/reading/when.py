@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from decimal import Decimal
 
-from engine.reading.dates import weekday_after
+from engine.reading.calendar_days import weekday_after
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.reading.values import Context
