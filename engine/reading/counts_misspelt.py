@@ -5,24 +5,17 @@ from __future__ import annotations
 from functools import lru_cache
 
 from engine.reading.kinds import K
-from engine.reading.lexicon import Meaning, lexicon, plain_word
+from engine.reading.lexicon import plain_word
+from engine.reading.meant_words import MeantWords
 from engine.reading.pieces import UNIT_ROLES, Piece, Role
-from engine.reading.slips import Slips, slips_of
 
 COUNTING = frozenset((K.SETS, K.REPS, K.KG, K.LB))
 SHORTEST_MENDED = 4
-FREE_SLIP_FROM = 6
-"""A shorter word is a slip only where its letters changed places or one came twice. Common practice, no source."""
 
 
 @lru_cache(maxsize=1)
-def _counting() -> tuple[Slips, dict[str, Meaning]]:
-    named = {
-        phrase: meaning
-        for phrase, meaning in lexicon().phrases.items()
-        if meaning.kind in COUNTING and " " not in phrase and len(phrase) >= SHORTEST_MENDED
-    }
-    return slips_of(named), named
+def _counting() -> MeantWords:
+    return MeantWords(COUNTING, SHORTEST_MENDED)
 
 
 def with_counts_mended(pieces: list[Piece]) -> list[Piece]:
@@ -43,17 +36,5 @@ def with_counts_mended(pieces: list[Piece]) -> list[Piece]:
 
 
 def _meant(word: str) -> K | None:
-    if len(word) < SHORTEST_MENDED:
-        return None
-    slips, named = _counting()
-    near = [known for known in slips.near(word) if known in named and known != word and _is_slip(word, known)]
-    kinds = {named[known].kind for known in near}
+    kinds = {meaning.kind for meaning in _counting().meant(word)}
     return kinds.pop() if len(kinds) == 1 else None
-
-
-def _is_slip(word: str, known: str) -> bool:
-    return len(word) >= FREE_SLIP_FROM or sorted(word) == sorted(known) or _came_twice(word, known)
-
-
-def _came_twice(word: str, known: str) -> bool:
-    return any(word[:at] + word[at + 1 :] == known and word[at] in known for at in range(len(word)))

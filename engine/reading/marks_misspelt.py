@@ -16,7 +16,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import first_words, lexicon, plain_word
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece
-from engine.reading.slips import Slips, slips_of
+from engine.reading.slips import Slips, letter_came_twice, letters_swapped, slips_of
 from engine.reading.tokens import Shape, Token
 
 MARKING = frozenset(
@@ -51,7 +51,7 @@ def _meant(word: str) -> str:
     if not word.isalpha() or len(word) < SHORTEST_MENDED or word in _known_words():
         return ""
     near = [known for known in _marks().near(word) if known != word and _is_slip(word, known)]
-    nearest = [known for known in near if sorted(word) == sorted(known) or _came_twice(word, known)] or near
+    nearest = [known for known in near if letters_swapped(word, known) or letter_came_twice(word, known)] or near
     alone = {lexicon().phrases.get(known) for known in nearest}
     return nearest[0] if len(nearest) == 1 or (len(alone) == 1 and None not in alone) else ""
 
@@ -60,15 +60,11 @@ MEANT = Kept(_meant)
 
 
 def _is_slip(word: str, known: str) -> bool:
-    if sorted(word) == sorted(known):
+    if letters_swapped(word, known):
         return True
     if len(word) < (FREE_SLIP_FROM if known in first_words() else FREE_SLIP_ABROAD_FROM) or word[0] != known[0]:
-        return _came_twice(word, known)
+        return letter_came_twice(word, known)
     return not (word.endswith("s") and word[:-1] == known) and not (known.endswith("s") and known[:-1] == word)
-
-
-def _came_twice(word: str, known: str) -> bool:
-    return any(word[:at] + word[at + 1 :] == known and word[at] == word[at - 1] for at in range(1, len(word)))
 
 
 def with_marks_mended(tokens: Sequence[Token], pieces: Sequence[Piece], catalogue: Catalogue) -> list[Token] | None:

@@ -9,7 +9,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon
 from engine.reading.phrasebook import phrasebook
 from engine.reading.prepare import Prepared
-from engine.reading.slips import Slips, slips_of
+from engine.reading.slips import Slips, letters_swapped, slips_of
 
 PUT_RIGHT = frozenset(
     (K.NOT, K.YESTERDAY, K.TODAY, K.WEEKDAY, K.MONTH, K.WARMUP, K.FAILURE, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST,
@@ -45,5 +45,5 @@ def respelt(prepared: Prepared, catalogue: Catalogue) -> str:
 
 def _is_slip(word: str, known: str) -> bool:
     """Whether one is a slip of the other; of short words another letter makes another word: "list" is no "last"."""
-    changed = len(word) == len(known) and sorted(word) != sorted(known)
+    changed = len(word) == len(known) and not letters_swapped(word, known)
     return word != known and (not changed or len(word) >= LONG_ENOUGH)

@@ -52,3 +52,18 @@ def slips_of(phrases: Iterable[str]) -> Slips:
 
 def _remainders(word: str) -> Iterable[str]:
     return (word, *(word[:at] + word[at + 1 :] for at in range(len(word))))
+
+
+def letters_swapped(word: str, known: str) -> bool:
+    """ "rpes": the same letters in another order."""
+    return sorted(word) == sorted(known)
+
+
+def letter_came_twice(word: str, known: str) -> bool:
+    """ "setts": a letter typed twice in a row."""
+    return any(word[:at] + word[at + 1 :] == known and word[at] == word[at - 1] for at in range(1, len(word)))
+
+
+def letter_came_again(word: str, known: str) -> bool:
+    """ "setes": a letter of the word typed once more, anywhere in it."""
+    return any(word[:at] + word[at + 1 :] == known and word[at] in known for at in range(len(word)))
