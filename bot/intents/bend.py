@@ -5,21 +5,20 @@ Nothing is changed by such words alone: the reply says what to send. Without a s
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+
 from bot import talk
 from bot.replies import bending
+from bot.replies.reply import Reply
 from bot.sessions import session_of
 from bot.turn import Turn
 from engine.reading.values import Act, NoSets
-from engine.values.prescription import Prescription
+from engine.values.ids import ExerciseName
 
 
 def short(turn: Turn, act: Act) -> None:
     """Nothing; what is left of today, the first things first, and how to leave out the last."""
-    left = _left(turn)
-    if left:
-        turn.say(bending.short([one.exercise for one in left]))
-    else:
-        talk.no_sets(turn, NoSets())
+    _say_of_today(turn, bending.short)
 
 
 def lighten(turn: Turn, act: Act) -> None:
@@ -33,22 +32,19 @@ def lighten(turn: Turn, act: Act) -> None:
 
 def elsewhere(turn: Turn, act: Act) -> None:
     """Nothing; how today's lifts are swapped for what is there."""
-    left = _left(turn)
-    if left:
-        turn.say(bending.elsewhere([one.exercise for one in left]))
-    else:
-        talk.no_sets(turn, NoSets())
+    _say_of_today(turn, bending.elsewhere)
 
 
 def cannot(turn: Turn, act: Act) -> None:
     """Nothing; how today's session is moved or left out."""
-    if _left(turn):
-        turn.say(bending.cannot(turn.today))
+    _say_of_today(turn, lambda left: bending.cannot(turn.today))
+
+
+def _say_of_today(turn: Turn, reply: Callable[[Sequence[ExerciseName]], Reply]) -> None:
+    """Nothing; what there is to say of today's lifts that are not finished, in the plan's order; a note without any."""
+    session = session_of(turn)
+    left = [one.exercise for one in session.prescriptions if not session.is_finished(one.exercise)]
+    if left:
+        turn.say(reply(left))
     else:
         talk.no_sets(turn, NoSets())
-
-
-def _left(turn: Turn) -> list[Prescription]:
-    """Today's lifts that are not finished, in the plan's order."""
-    session = session_of(turn)
-    return [one for one in session.prescriptions if not session.is_finished(one.exercise)]
