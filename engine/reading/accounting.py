@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
@@ -97,7 +98,7 @@ def _tells_all(pieces: Sequence[Piece]) -> bool:
     for at, piece in enumerate(pieces):
         if piece.kind in COUNTED:
             return False
-        if piece.text not in ALL_WORDS or piece.kind is not K.FILLER:
+        if not (piece.text == EVERY or piece.text in phrasebook().cues["all"]) or piece.kind is not K.FILLER:
             continue
         behind = pieces[at + 1] if at + 1 < len(pieces) else piece
         words = piece.end - piece.start > len(piece.text)
@@ -111,9 +112,7 @@ def _is_grouped(pieces: Sequence[Piece]) -> bool:
 
 
 COUNTED = frozenset((K.NUMBER, K.COUNT))
-ALL_WORDS = frozenset(
-    ("all", "every", "alle", "todas", "todos", "toutes", "tous", "tutte", "tutti", "wszystkie", "все", "alla")
-)
+EVERY = "every"
 
 
 def _may_be_her_weight(chunks: Chunks) -> bool:

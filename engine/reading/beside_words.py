@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
-from engine.reading.roughly import BETWEEN
+from engine.reading.roughly import is_between
 from engine.values.exercise import Equipment
 
 WITH = "w"
@@ -86,7 +86,7 @@ def _is_a_session(pieces: Sequence[Piece], at: int) -> bool:
 def _heads_a_lift(pieces: Sequence[Piece], at: int) -> bool:
     """ "between my squats"; and not "between bench sets", which says when."""
     timed = _kind(pieces, at - 1) is K.NUMBER and pieces[at - 1].role is Role.SECONDS  # "rest 2 min between squats"
-    if pieces[at].text not in BETWEEN or timed:
+    if not is_between(pieces[at]) or timed:
         return False
     name = at + 1
     while _kind(pieces, name) in (K.FILLER, K.OF):

@@ -8,15 +8,13 @@ from __future__ import annotations
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
 PARTLY = frozenset((K.PARTIAL, K.ASSISTED))
 FAILED = "fail"
-ALL_OF_THEM = frozenset(
-    ("all", "alle", "todo", "todos", "todas", "tous", "toutes", "tutto", "tutti", "tutte", "wszystkie", "все", "alla")
-)
 BESIDE_ALL = frozenset((K.FILLER, K.SETS, K.COLON, K.OF, K.WITH))
 BOTH_SETS = 2
 AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
@@ -93,7 +91,7 @@ class SummedChunks:
     def _told_of_all(self, behind: int = 0) -> bool:
         """Whether the mark that stands here is told of every set so far: "all to failure", "both @9", "each rpe 8"."""
         at = self.at - 1 - behind
-        while at > 0 and self.kinds[at] in BESIDE_ALL and self.pieces[at].text not in ALL_OF_THEM:
+        while at > 0 and self.kinds[at] in BESIDE_ALL and self.pieces[at].text not in phrasebook().cues["all"]:
             at -= 1
         word = self.pieces[at] if at >= 0 else None
         if word is None or not self.out.found:
@@ -103,7 +101,7 @@ class SummedChunks:
             self.out.dangling = self.out.dangling or not several
             return several
         parted = word.kind is K.EACH and at > 0 and self.kinds[at - 1] is not K.NUMBER
-        return parted or word.text in ALL_OF_THEM
+        return parted or word.text in phrasebook().cues["all"]
 
     def _sets_told(self) -> int:
         """How many sets the chunks so far tell, as far as their form shows it."""

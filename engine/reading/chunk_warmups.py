@@ -9,9 +9,9 @@ Between two sets with nothing to part them it may be either's: asked. So are the
 from __future__ import annotations
 
 from engine.reading.chunk_marks import MarkedChunks
-from engine.reading.chunk_sums import ALL_OF_THEM
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetKind
 
@@ -107,7 +107,7 @@ class WarmUpChunks(MarkedChunks):
         run = self._run(piece)
         said = self.pieces[max(0, self.at - REACH) : self.at]
         both = run[-1].before is K.AND or any(one.kind is K.BOTH for one in said)
-        several = both or piece.told == SEVERAL or any(one.text in ALL_OF_THEM for one in said)
+        several = both or piece.told == SEVERAL or any(one.text in phrasebook().cues["all"] for one in said)
         if several:
             _warm(run[-SEVERAL:] if both else run)
             return

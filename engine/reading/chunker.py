@@ -10,9 +10,10 @@ from engine.reading.chunk_announced import AnnouncedChunks
 from engine.reading.chunk_lists import gather_loads, load_announced, pair_lists, share_reps, split_total
 from engine.reading.chunk_numbers import ON
 from engine.reading.chunk_steps import loads_told
-from engine.reading.chunk_sums import ALL_OF_THEM, BEHIND_THE_END
+from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import BEHIND_THE_LEAD, MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.reading.segments import HEADING
 from engine.values.load import Unit
@@ -59,7 +60,7 @@ class Chunker(AnnouncedChunks):
                 gather_loads(self.out)
                 if Role.SETS in self.out.roles:
                     load_announced(self.out)
-            pair_lists(self.out, not ALL_OF_THEM.isdisjoint([piece.text for piece in self.pieces]))
+            pair_lists(self.out, not phrasebook().cues["all"].isdisjoint([piece.text for piece in self.pieces]))
             share_reps(self.out)
         return self.out
 

@@ -11,6 +11,7 @@ from decimal import Decimal
 
 from engine.reading.ahead import aside, is_amount
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
@@ -30,11 +31,8 @@ COUNTING_ON = frozenset(
 REACH_OF_BRACKETS = 20
 ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
 SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
-ROUGHLY = frozenset(
-    ("around", "about", "roughly", "was", "maybe", "probably", "circa", "ca", "etwa", "ungefähr", "war", "unos", "como",
-     "environ", "ongeveer", "około", "cerca", "около", "примерно", "ungefär", "var", "mniej")
-)  # fmt: skip
-""" "rpe around 8": close enough to be kept."""
+SAID_OF_AN_EFFORT = frozenset(("was", "maybe", "probably", "war", "como", "var", "mniej"))
+""" "rpe maybe 8", as "rpe around 8": close enough to be kept."""
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
@@ -64,7 +62,7 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
 def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     scale = pieces[at]
     after = at + 1
-    while after < len(pieces) and (pieces[after].kind in SCALE_LINKS or pieces[after].text in ROUGHLY):
+    while after < len(pieces) and (pieces[after].kind in SCALE_LINKS or _is_said_of_it(pieces[after])):
         after += 1
     if out and out[-1].kind is K.AT:
         out.pop()
@@ -81,6 +79,10 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return max(end, at + 1)
     out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end))
     return end
+
+
+def _is_said_of_it(piece: Piece) -> bool:
+    return piece.text in SAID_OF_AN_EFFORT or spoken(piece.text) in phrasebook().cues["roughly"]
 
 
 def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:

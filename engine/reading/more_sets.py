@@ -8,13 +8,13 @@ As many reps as sets are told: the count says nothing more. Fewer or more of the
 from __future__ import annotations
 
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 FEWEST, MOST = 2, 6
 """So many sets more may be told at once. Common practice, no source."""
 BOTH = 2
 WITH = "with"
-ALL = frozenset(("all", "alle", "todas", "todos", "tutte", "tutti", "toutes", "tous", "wszystkie", "alla", "все"))
 BESIDE_A_LOAD = frozenset((K.FILLER, K.ADDED, K.NOTE, K.PLATE))
 AHEAD_OF_REPS = frozenset((K.COMMA, K.COLON, K.DASH))
 BETWEEN_REPS = frozenset((K.COMMA, K.AND, K.SLASH))
@@ -88,7 +88,7 @@ def _load_behind(pieces: list[Piece], at: int) -> int:
     if pieces[at + 1].role not in (Role.BARE, Role.LOAD, Role.CHANGE):
         return at
     end = at + 2
-    while _kind(pieces, end) in BESIDE_A_LOAD and pieces[end].text not in ALL:
+    while _kind(pieces, end) in BESIDE_A_LOAD and pieces[end].text not in phrasebook().cues["all"]:
         end += 1
     return end
 
@@ -98,7 +98,7 @@ def _alike(pieces: list[Piece], at: int, count: Piece) -> int:
     if at >= len(pieces):
         return 0
     both = pieces[at].kind is K.BOTH and count.value == BOTH
-    every = pieces[at].text in ALL and count.value > BOTH
+    every = pieces[at].text in phrasebook().cues["all"] and count.value > BOTH
     reps = at + 1
     while _kind(pieces, reps) in (K.FOR, K.FILLER):
         reps += 1

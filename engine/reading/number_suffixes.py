@@ -15,9 +15,6 @@ from engine.values.load import Unit
 
 CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
 """Signs in words that never say "so many times" at the end."""
-PER_CENT = frozenset(("percent", "pct", "prozent", "procent", "процентов", "процента", "процент"))
-PER = frozenset(("per", "pour", "por"))
-CENT = frozenset(("cent", "ciento", "cento"))
 MOST_GOES = 20
 COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 
@@ -48,10 +45,11 @@ class NumberSuffixes(DecimalCommas):
 
     def _behind_per_cent(self, at: int, after: Token) -> int:
         """The place behind "percent", "per cent"; `at` where neither stands there."""
-        if after.text in PER_CENT:
+        told = phrasebook().cues["percent"]
+        if after.text in told:
             return at + 1
-        behind = self._token(at + 1) if after.text in PER else None
-        return at + 2 if behind is not None and behind.text in CENT else at
+        behind = self._token(at + 1)
+        return at + 2 if behind is not None and f"{after.text} {behind.text}" in told else at
 
     def _unit_behind(self, piece: Piece, at: int, after: Token) -> K | None:
         """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""

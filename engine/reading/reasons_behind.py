@@ -13,7 +13,8 @@ from engine.reading.pieces import Piece, Role
 LEAST_OF_A_WHOLE = 3
 """Sets, reps and a load."""
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE, K.THEN, K.QUESTION))
-AS = frozenset(("as", "da", "weil", "denn", "porque", "parce", "perché", "omdat", "bo", "потому", "eftersom", "since"))
+AS = "as"
+"""Because, among much else; the words that say nothing else are a cue."""
 LOADS = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))
 TOLD_ALREADY = frozenset((K.TIMES, K.NAME, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.SETS, K.REPS, K.AND, K.THEN))
 
@@ -23,7 +24,7 @@ def with_reasons(pieces: list[Piece]) -> list[Piece]:
     because = phrasebook().cues["because"]
     for at in range(LEAST_OF_A_WHOLE, len(pieces) - 1):
         piece = pieces[at]
-        if piece.kind is not K.NOT and piece.text not in AS and spoken(piece.text) not in because:
+        if piece.kind is not K.NOT and piece.text != AS and spoken(piece.text) not in because:
             continue
         end = at + 1
         while end < len(pieces) and pieces[end].kind not in ENDS:

@@ -1,19 +1,15 @@
 """Numbers told roughly, which are asked: "around 7", "about 80 for 8", "nearly 20 pull ups", "between 6 and 8".
 
-rough = ABOUT NUMBER | BETWEEN NUMBER "and" NUMBER
+rough = ( ROUGHLY | NEARLY ) NUMBER | BETWEEN NUMBER "and" NUMBER
+Words in capitals are cues of the language files.
 """
 
 from __future__ import annotations
 
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 
-ABOUT = frozenset(
-    ("around", "about", "roughly", "approximately", "approx", "circa", "ca", "nearly", "almost", "ungefähr", "etwa",
-     "beinahe", "unos", "unas", "alrededor", "casi", "environ", "presque", "ongeveer", "bijna", "około", "prawie",
-     "cerca", "quase", "около", "примерно", "почти", "ungefär", "nästan")
-)  # fmt: skip
-BETWEEN = frozenset(("between", "zwischen", "entre", "tra", "fra", "tussen", "między", "между", "mellan"))
 OF_A_SET = frozenset((Role.BARE, Role.REPS, Role.LOAD, Role.SETS))
 WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.REST, K.RESERVE_LEFT, K.NOT_DATE, K.WITH, K.OF, K.ADDED))
 
@@ -25,12 +21,22 @@ def with_rough_numbers(pieces: list[Piece]) -> list[Piece]:
         if piece.kind not in WORDS:
             continue
         behind = pieces[at + 1 : at + 4]
-        rough = piece.text in ABOUT and behind[0].kind is K.NUMBER and behind[0].role in OF_A_SET
-        ranged = piece.text in BETWEEN and [one.kind for one in behind] == [K.NUMBER, K.AND, K.NUMBER]
+        rough = _is_about(piece) and behind[0].kind is K.NUMBER and behind[0].role in OF_A_SET
+        ranged = is_between(piece) and [one.kind for one in behind] == [K.NUMBER, K.AND, K.NUMBER]
         stepped = piece.kind is K.ADDED and OPENING.issuperset([one.kind for one in pieces[:at]]) and _is_bare(behind)
         if rough or ranged or stepped:
             out[at] = piece._replace(kind=K.ALTERED)
     return out
+
+
+def _is_about(piece: Piece) -> bool:
+    word, cues = spoken(piece.text), phrasebook().cues
+    return word in cues["roughly"] or word in cues["nearly"]
+
+
+def is_between(piece: Piece) -> bool:
+    """Whether the word says that something lies between two others."""
+    return spoken(piece.text) in phrasebook().cues["between"]
 
 
 def _is_bare(behind: list[Piece]) -> bool:
@@ -48,4 +54,4 @@ def may_be_rough(pieces: list[Piece], kinds: set[K]) -> bool:
         return False
     if K.ADDED in kinds:
         return True
-    return any(piece.kind in WORDS and (piece.text in ABOUT or piece.text in BETWEEN) for piece in pieces)
+    return any(piece.kind in WORDS and (_is_about(piece) or is_between(piece)) for piece in pieces)

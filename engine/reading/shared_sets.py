@@ -10,10 +10,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 HEADS = frozenset((K.BOTH, K.FILLER, K.EACH, K.FOR))
-ALL_WORDS = frozenset(("all", "alle", "alles", "todo", "todos", "tous", "tutti", "tutto", "wszystko", "все", "alla"))
 BEHIND_COUNTS = HEADS | {K.COLON, K.OF, K.LINE, K.AND}
 PARTING = frozenset((K.SLASH, K.AND, K.COMMA, K.PLUS))
 LINKS = frozenset((K.AT, K.WITH, K.FILLER, K.COLON, K.BOTH, K.EACH, K.LINE))
@@ -33,7 +33,7 @@ def counts_ahead(pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:
     while end < len(pieces) and pieces[end].kind in BEHIND_COUNTS:
         end += 1
     told = [piece.kind for piece in (*pieces[:at], *pieces[at + 3 : end])]
-    all_of_it = any(piece.text in ALL_WORDS for piece in pieces[:at])
+    all_of_it = any(piece.text in phrasebook().cues["all"] for piece in pieces[:at])
     shared = all_of_it or K.COLON in told or K.BOTH in told or K.EACH in told
     named = end < len(pieces) and pieces[end].kind is K.NAME
     return (pieces[at : at + 3], pieces[end:]) if shared and named else ([], pieces)

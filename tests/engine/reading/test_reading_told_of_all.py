@@ -14,6 +14,11 @@ bench 62x8 62x7 both to failure => barbell bench press 8 at 62 kg to failure, 7 
 bench 62 8 7, each to failure => barbell bench press 8 at 62 kg to failure, 7 at 62 kg to failure
 bench 62 9 7 all @9 => barbell bench press 9 at 62 kg RPE 9, 7 at 62 kg RPE 9
 bench 62x9, 67x7, all rpe 9 => barbell bench press 9 at 62 kg RPE 9, 7 at 67 kg RPE 9
+Kniebeuge 87 9 9 9 alles bis Muskelversagen => barbell back squat 3×9 at 87 kg to failure
+przysiad 87 9 8, wszystko do upadku => barbell back squat 9 at 87 kg to failure, 8 at 87 kg to failure
+todas 4x9 sentadilla 72, prensa 112 => barbell back squat 4×9 at 72 kg; leg press 4×9 at 112 kg
+tutte 4x9 squat 72, leg press 112 => barbell back squat 4×9 at 72 kg; leg press 4×9 at 112 kg
+bench 67x9 rpe approximately 7 => barbell bench press 9 at 67 kg RPE 7
 deadlift 4@7 4@7.5 4@8.5 all with 145 => \
 conventional deadlift 4 at 145 kg RPE 7, 4 at 145 kg RPE 7.5, 4 at 145 kg RPE 8.5
 """
