@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunk_results import ResultChunks
+from engine.reading.chunk_misses import MissedChunks
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
@@ -37,7 +37,7 @@ LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 BEHIND_AN_AT = frozenset((K.UNRELATED, K.BAR, K.BODY, K.SAME, K.OPEN, K.NOTE, K.FAILURE, K.EFFORT, K.MAX, K.COUNT))
 
 
-class MarkedChunks(ResultChunks):
+class MarkedChunks(MissedChunks):
     """The part of the walk that puts marks on the chunks told so far."""
 
     def at_load(self, piece: Piece) -> None:
