@@ -1,44 +1,35 @@
-"""Numbers gathered around one "x": factors, lists, brackets, and what joins them."""
+"""What a number opens: a chunk gathered around one "x", unless words beside it say that it is no new set.
+
+number = chunk | REMARK | HOW-OFTEN | STEP        "85x5, the 85 felt heavy" tells of a set told before
+chunk  = [ "x" ] factor ( join factor )* [ COUNT ] [ "+" NUMBER ]        60; 3x8; x8; "85 for two triples"
+Factors are those of `chunk_factors`, what joins them of `chunk_joins`. "5 or 6", "80x8 (maybe 9)" is left open: asked.
+"""
 
 from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.chunk_joins import JoinedChunks
 from engine.reading.chunk_steps import loads_told, tells_a_step
 from engine.reading.chunk_sums import AMOUNTS, PARTLY
-from engine.reading.chunk_times import PLAIN_ENDS, TimesChunks
-from engine.reading.chunks import (
-    CARRIED,
-    GAPS,
-    JOINERS,
-    MOST_SETS_BY_REPEAT,
-    SIDES_OF_A_BAR,
-    Chunk,
-    tells_a_side,
-)
+from engine.reading.chunk_times import PLAIN_ENDS
+from engine.reading.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.earlier_sets import WAS
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
-JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
-COUNTED_BY_OF = (Role.BARE, Role.REPS, Role.SECONDS, Role.METRES)
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 SAYING = frozenset((K.FILLER, K.NOTE))
 SAID_OF_A_SET = WAS | frozenset(("were", "felt", "feels", "moved", "went"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
-BEHIND_A_SIGN = frozenset((K.NUMBER, K.BAR, K.BODY, K.MAX, K.FAILURE))
 OPEN_ENDED = frozenset((K.MAX, K.FAILURE))
 """Words for a set without a count of its reps."""
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
 LIKE = frozenset(("like", "wie", "como", "comme", "come", "als", "jak", "как", "som"))
 OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
-SPANNED = frozenset(("to", "bis", "tot", "до"))
-SPANS = (Role.BARE, Role.REPS, Role.SECONDS, Role.PLURAL)
-ON = frozenset(("na", "на"))
-"""In Polish and Russian what stands behind it is the load, or what comes of it."""
 PERHAPS = frozenset(
     ("maybe", "perhaps", "possibly", "vielleicht", "quizás", "quizá", "peut-être", "forse", "misschien", "może",
      "talvez", "может", "kanske")
@@ -49,7 +40,7 @@ SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "p�
 PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
-class NumberChunks(TimesChunks):
+class NumberChunks(JoinedChunks):
     """The part of the walk that gathers numbers around one "x"."""
 
     def number(self, piece: Piece) -> None:
@@ -261,185 +252,10 @@ class NumberChunks(TimesChunks):
         self.out.stated = int(sets.value), int(reps.value)
         return True
 
-    def _joins_next(self, chunk: Chunk) -> bool:
-        kind = self.kinds[self.at]
-        if kind not in JOINING:
-            return False
-        if kind is K.TIMES or kind is K.BY:
-            return self._times_joins(chunk)
-        if kind is K.OF and chunk.size == 1 and self._number_behind(1):
-            return self._counts_of(chunk)
-        if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
-            return self._spoken_for(chunk)
-        if kind is not K.EACH or self._kind(1) is not K.TIMES:
-            return False
-        self._tell_each(self.pieces[self.at])
-        return not self._sides_repeated(chunk) and self._times_joins(chunk, 1)
-
-    def _spoken_for(self, chunk: Chunk) -> bool:
-        """ "100 for 5", "30 s for 3 sets": whether what stands behind "for" belongs to this chunk."""
-        ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
-        if self.pieces[self.at].text in ON and ahead.value > chunk.factors[0][-1].value:
-            return False  # "8 7 6 na 85"
-        if self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued:
-            chunk.counts_behind = True
-            if chunk.factors[0][0].role is Role.CHANGE:
-                self.at += 1  # "+5 for 3x5": the sets stand behind
-                return False
-        chunk.spoken_for = ahead.role not in (Role.SECONDS, Role.SETS) or chunk.factors[0][0].role is Role.LOAD
-        return chunk.spoken_for and ahead.role is not Role.SETS
-
-    def _sides_repeated(self, chunk: Chunk) -> bool:
-        """ "16k 8 each side x 4", "8 each leg x 4 at 16": so many reps a side, and so many sets."""
-        sides = chunk.factors[-1]
-        if len(sides) == 2 and sides[0].value == sides[1].value:
-            sides = sides[:1]  # "10/10 per arm"
-        reps, count = sides[-1:], self.pieces[self.at + 2] if self._kind(2) is K.NUMBER else None
-        bare = bool(reps) and reps[0].role in (Role.BARE, Role.REPS) and count is not None and count.role is Role.BARE
-        if not bare or count is None or not tells_a_side(self.pieces[self.at]):
-            return False
-        of_a_bar = tells_a_side(self.pieces[self.at], SIDES_OF_A_BAR)  # "35 a side x 8" may be plates
-        if not self.out.found and (of_a_bar or reps[0].value <= count.value):
-            chunk.of_sides = True
-            return False
-        chunk.factors[-1] = sides
-        chunk.times = int(count.value)
-        self.out.each = self.out.sides = True
-        self.at += 3
-        return True
-
-    def _counts_of(self, chunk: Chunk) -> bool:
-        """ "3 sets of 8", "3 po 8": what stands before "of" counts sets."""
-        head, counted = chunk.factors[0][-1], self.pieces[self.at + 1]
-        if counted.kind is K.NUMBER and counted.role is Role.SETS:
-            self.out.dangling = True  # "2 of 3 sets": so many sets, and no reps
-            return False
-        if head.role is Role.SETS:
-            return True
-        if (
-            head.role is not Role.BARE
-            or head.value > 10
-            or counted.kind is not K.NUMBER
-            or not (counted.role in COUNTED_BY_OF or _is_spaced_time(counted))
-        ):
-            return False
-        if counted.role is Role.PLURAL:
-            timed = counted._replace(role=Role.SECONDS)
-            self.pieces = [*self.pieces[: self.at + 1], timed, *self.pieces[self.at + 2 :]]
-        chunk.factors[0] = (head._replace(role=Role.SETS),)
-        return True
-
-    def _times_joins(self, chunk: Chunk, ahead: int = 0) -> bool:
-        if not self._number_behind(ahead + 1):
-            return False
-        sign, number = self.pieces[self.at + ahead], self.pieces[self.at + ahead + 1]
-        self.at += ahead
-        if chunk.size == 1 and not sign.glued and number.glued:
-            chunk.x_apart = True
-        if number.role is Role.SETS and chunk.size == 2 and self._kind(2) is K.OF and self._kind(3) is K.NUMBER:
-            return self._told_once_more(chunk, number)
-        if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
-            return True
-        if number.value > MOST_SETS_BY_REPEAT or not number.value or not chunk.factors[0]:
-            return False  # "60x8 x8 x7": the load is carried on
-        if self._kind(2) is K.TIMES and not self.pieces[self.at + 2].glued and self._kind(3) is K.NUMBER:
-            return False  # "80x5 x5 x4": so it is here
-        chunk.times = int(number.value)
-        if number.value == chunk.factors[-1][-1].value:
-            self.out.loose.append(number)  # "60x5 x5": twice, or five times
-        self.at += 2
-        return False
-
-    def _told_once_more(self, chunk: Chunk, sets: Piece) -> bool:
-        """ "80x5 x3 sets of 5": the reps once more."""
-        chunk.times = int(sets.value)
-        if self.pieces[self.at + 3].value != chunk.factors[-1][-1].value:
-            self.out.loose.append(self.pieces[self.at + 3])
-        self.at += 4
-        return False
-
-    def _number_behind(self, ahead: int) -> bool:
-        while self._kind(ahead) in GAPS:
-            ahead += 1
-        kind = self._kind(ahead)
-        return kind in BEHIND_A_SIGN or (kind is K.OPEN and self._kind(ahead + 1) is K.NUMBER)
-
     def _counted_piece(self) -> Piece:
         piece = self.pieces[self.at]
         self.at += 1
         return piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=Role.REPS)
-
-    def factor(self, chunk: Chunk | None) -> tuple[Piece, ...]:
-        if self.kinds[self.at] is K.OPEN:
-            return self._bracketed(chunk)
-        first = self.pieces[self.at]
-        self.at += 1
-        if first.kind is K.BAR:
-            return (first._replace(kind=K.NUMBER, role=Role.BAR),)
-        if first.kind is K.BODY:
-            return (first._replace(kind=K.NUMBER, role=Role.BODY),)
-        numbers = [first]
-        self.joiner = None
-        while self._joined_number(numbers, chunk):
-            numbers.append(self.pieces[self.at + 1])
-            sign = self.pieces[self.at].kind
-            self.joiner = sign if sign in JOINERS else K.DASH
-            if chunk is not None:
-                chunk.joiner = self.joiner
-            self.at += 2
-        return tuple(numbers)
-
-    def _joined_number(self, numbers: list[Piece], chunk: Chunk | None) -> bool:
-        sign = self.kinds[self.at]
-        if sign is K.FILLER or sign is K.NOT_DATE:
-            return len(numbers) == 1 and self._spans_to(numbers[0])
-        if sign not in JOINERS or self._kind(1) is not K.NUMBER:
-            return False
-        if not self.pieces[self.at].glued or not self.pieces[self.at + 1].glued:
-            return False
-        if sign is K.COMMA:
-            heavier = self.pieces[self.at + 1].value > MOST_LOADED_REPS >= numbers[-1].value  # "3x5,100"
-            return chunk is not None and self._kind(2) is not K.TIMES and not heavier
-        if sign is K.SLASH and chunk is not None and len(numbers) == 1 and self._kind(2) is K.TIMES:
-            return not self.pieces[self.at + 2].glued  # "40x15/30x10": the next set
-        return self.pieces[self.at + 1].role is not Role.CHANGE
-
-    def _spans_to(self, first: Piece) -> bool:
-        """ "6 to 8": a range in words."""
-        last = self.pieces[self.at + 1] if self._kind(1) is K.NUMBER else None
-        if last is None or self.pieces[self.at].text not in SPANNED or first.role is not Role.BARE:
-            return False
-        few = last.value <= MOST_LOADED_REPS or last.role in (Role.SECONDS, Role.PLURAL)  # "60 to 80 x5" are two loads
-        return last.role in SPANS and first.value < last.value and few
-
-    def _bracketed(self, chunk: Chunk | None) -> tuple[Piece, ...]:
-        """ "(70,75,80)" as one factor."""
-        numbers: list[Piece] = []
-        self.at += 1
-        while self._kind(0) in (K.NUMBER, K.COMMA, K.SLASH, K.DASH):
-            if self._kind(0) is K.NUMBER:
-                numbers.append(self.pieces[self.at])
-            self.at += 1
-        if self._kind(0) is K.AT and numbers and chunk is not None and self._kind(1) is K.NUMBER:
-            # "4 x (6 @ 70)": sets in front of a whole set
-            chunk.at, chunk.at_sign = (self.pieces[self.at + 1],), True
-            self.at += 2
-        if self._kind(0) is K.TIMES and chunk is not None and self._kind(1) is K.NUMBER:
-            if chunk.factors[0]:
-                return self._bracketed_pair(chunk, numbers)
-            self.out.dangling = True  # "x (2x5)": how often, and at what load?
-        if self._kind(0) is K.CLOSE:
-            self.at += 1
-        return tuple(numbers)
-
-    def _bracketed_pair(self, chunk: Chunk, numbers: list[Piece]) -> tuple[Piece, ...]:
-        """ "3 x (50x9)": the number in front multiplies."""
-        chunk.times = int(chunk.factors[0][0].value)
-        chunk.factors[0] = tuple(numbers)
-        second = self.pieces[self.at + 1]
-        self.out.dangling = self.out.dangling or self._kind(2) is not K.CLOSE  # "3 x (200x10, 150x8)"
-        self.at += 2 + (self._kind(2) is K.CLOSE)
-        return (second,)
 
     def carried(self, piece: Piece) -> None:
         """ "x8": the load is carried on; "(x3)": a multiplier."""
@@ -485,18 +301,8 @@ class NumberChunks(TimesChunks):
         self.at += 2
         return True
 
-    def _tell_each(self, piece: Piece) -> None:
-        self.out.each = True
-        self.out.sides = self.out.sides or tells_a_side(piece)
-        self.out.of_a_bar = self.out.of_a_bar or tells_a_side(piece, SIDES_OF_A_BAR)
-
     def _skip(self, kinds: frozenset[K]) -> None:
         while self.at < len(self.pieces) and self.pieces[self.at].kind in kinds:
             if self.pieces[self.at].kind is K.EACH:
                 self._tell_each(self.pieces[self.at])
             self.at += 1
-
-
-def _is_spaced_time(number: Piece) -> bool:
-    """ "4 po 40 s": with a space before its letter it is a time, and no "40s"."""
-    return number.role is Role.PLURAL and number.end - number.start > len(number.text) + 1
