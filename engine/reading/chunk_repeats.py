@@ -8,9 +8,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from engine.reading.chunk_marks import MOST_REPEATS
 from engine.reading.chunk_warmups import WarmUpChunks
-from engine.reading.chunks import MOST_SETS_BY_REPEAT, Chunk
+from engine.reading.chunks import MOST_REPEATS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 

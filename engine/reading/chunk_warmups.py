@@ -2,6 +2,7 @@
 
 warm-up = SETS-OF-IT "warm-up"       behind one set it marks that one: "60x5 (warm-up), 80x5"
         | SETS-OF-IT "warm-ups"      several, "both" or "all" mark the run since the last full stop, line end or "then"
+        | SET "w"                    the letter marks one set, too: "60x5 (w)"; "W:" heads a line as the word does
         | "warm-up" SETS-OF-IT       in front it marks what follows, up to "then", "work" or the end of the line
 Between two sets with nothing to part them it may be either's: asked. So are the sets behind a name that comes between.
 """
@@ -20,6 +21,7 @@ SEVERAL = 2
 AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", "po", "após", "после", "efter"))
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
+ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
 PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
 MOST_WARM_UPS = 6
 """Common practice, no source."""
@@ -56,6 +58,35 @@ class WarmUpChunks(MarkedChunks):
             self._mark_either_way(piece)
         else:
             self.kind = SetKind.WARMUP
+        self.at += 1
+
+    def _warms_up(self, piece: Piece) -> bool:
+        """Reads a "w" that says warm-up: "40x10 (w)", "100x5 w, 120x3", "W: 60x5"."""
+        spaced = self._kind(-1) is K.NUMBER and self._kind() in ENDS_OF_A_WARM_UP and bool(self.out.found)
+        if spaced or self._is_warm_letter(piece):
+            self.out.dangling = self.out.dangling or (spaced and not piece.glued and self._kind(2) is not K.NUMBER)
+            self._bracketed_warm_up()
+            return True
+        if self._kind() is K.COLON and self.separator in (None, K.LINE):
+            self.kind = SetKind.WARMUP  # "W: 60x5, 80x3"
+            self.at += 2
+            return True
+        return False
+
+    def _is_warm_letter(self, piece: Piece) -> bool:
+        """ "40x10 (w)", "40x10w, 60x5w 80x5": in brackets, or glued behind the set with no load behind the letter."""
+        if self.depth and self._kind() is K.CLOSE:
+            return True
+        glued = piece.glued and self._kind(-1) is K.NUMBER
+        return glued and (self._kind() in (None, K.COMMA, K.LINE, K.STOP) or self._kind(2) is K.TIMES)
+
+    def _bracketed_warm_up(self) -> None:
+        """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
+        last = self._last()
+        if last is not None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.next_kind = SetKind.WARMUP
         self.at += 1
 
     def filler(self, piece: Piece) -> None:

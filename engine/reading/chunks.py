@@ -16,6 +16,7 @@ from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
 JOINERS = frozenset((K.SLASH, K.DASH, K.COMMA))
+MOST_REPEATS = 20
 MOST_SETS_BY_REPEAT = 5
 LAST_SET = 0
 """Stands for the last set among the places of a group, which count from 1."""
