@@ -1,15 +1,19 @@
 """So many sets told ahead of the reps of each: "AMRAP x3: 28/24/19", "x3 to failure: 12 10 8", "60 x3: 9 8 8".
 
 announced = [ OPEN-ENDED ] "x" NUMBER [ OPEN-ENDED ] [ ":" ] REPS+      as many reps as sets; else it is asked
+          | NUMBER "sets" "at" LOAD ":" REPS+      behind others: "80 8 8, then 2 sets at 70: 10, 9" tells their load
 An x with a number is a set of so many reps everywhere else; a word for an open end, or a colon, says that it counts.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from engine.reading.choices import MOST_SETS
 from engine.reading.chunk_aids import AidedChunks
+from engine.reading.chunk_lists import MARKED, TOTALS
 from engine.reading.chunk_numbers import OPEN_ENDED
-from engine.reading.chunks import Chunk
+from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -89,3 +93,29 @@ class AnnouncedChunks(AidedChunks):
 
 def _is_load(numbers: tuple[Piece, ...]) -> bool:
     return len(numbers) == 1 and (numbers[0].role is Role.LOAD or numbers[0].value > MOST_LOADED_REPS)
+
+
+def load_announced(chunks: Chunks) -> None:
+    """Makes a load of what announces sets behind others with it: "80 8 8, then 2 sets at 70: 10, 9"."""
+    found = chunks.found
+    heads = [at for at in range(len(found)) if _announces_with_load(found, at)]
+    for at in heads if heads[-1:] > [0] else ():
+        found[at] = Chunk([(found[at].at[0]._replace(role=Role.LOAD),)], before=found[at].before)
+
+
+def _announces_with_load(found: Sequence[Chunk], at: int) -> bool:
+    head = found[at]
+    if head.size != 1 or len(head.at) != 1 or [one.role for one in head.factors[0]] != [Role.SETS]:
+        return False
+    return _reps_told(found[at + 1 :]) == head.factors[0][0].value and not head.__dict__.keys() & MARKED
+
+
+def _reps_told(chunks: Sequence[Chunk]) -> int:
+    """How many bare reps the chunks tell, up to one that tells more; one that stands apart by "then" is no part."""
+    told = 0
+    for chunk in chunks:
+        reps = all(one.role in TOTALS and one.value <= MOST_LOADED_REPS for one in chunk.factors[0])
+        if chunk.size != 1 or chunk.at or not reps or (told and chunk.before is K.THEN):
+            break
+        told += len(chunk.factors[0])
+    return told

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from decimal import Decimal
 
 from engine.reading.chunks import Chunk, Chunks
@@ -33,32 +32,6 @@ def gather_loads(chunks: Chunks) -> None:
         group.at, chunks.found = loads, [group]
     else:
         chunks.found = [group, Chunk([loads], before=rest[0].before)]
-
-
-def load_announced(chunks: Chunks) -> None:
-    """Makes a load of what announces sets behind others with it: "80 8 8, then 2 sets at 70: 10, 9"."""
-    found = chunks.found
-    heads = [at for at in range(len(found)) if _announces_with_load(found, at)]
-    for at in heads if heads[-1:] > [0] else ():
-        found[at] = Chunk([(found[at].at[0]._replace(role=Role.LOAD),)], before=found[at].before)
-
-
-def _announces_with_load(found: Sequence[Chunk], at: int) -> bool:
-    head = found[at]
-    if head.size != 1 or len(head.at) != 1 or [one.role for one in head.factors[0]] != [Role.SETS]:
-        return False
-    return _reps_told(found[at + 1 :]) == head.factors[0][0].value and not head.__dict__.keys() & MARKED
-
-
-def _reps_told(chunks: Sequence[Chunk]) -> int:
-    """How many bare reps the chunks tell, up to one that tells more; one that stands apart by "then" is no part."""
-    told = 0
-    for chunk in chunks:
-        reps = all(one.role in TOTALS and one.value <= MOST_LOADED_REPS for one in chunk.factors[0])
-        if chunk.size != 1 or chunk.at or not reps or (told and chunk.before is K.THEN):
-            break
-        told += len(chunk.factors[0])
-    return told
 
 
 def share_reps(chunks: Chunks) -> None:

@@ -6,9 +6,9 @@ from collections.abc import Callable
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.chunk_announced import AnnouncedChunks
+from engine.reading.chunk_announced import AnnouncedChunks, load_announced
 from engine.reading.chunk_joins import ON
-from engine.reading.chunk_lists import gather_loads, load_announced, pair_lists, share_reps, split_total
+from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
