@@ -7,12 +7,12 @@ from collections.abc import Sequence
 from engine.reading.dates import WHY_NOT
 from engine.reading.days_apart import TWO_DAYS
 from engine.reading.deciding import Part, combined
+from engine.reading.entry import Entry
 from engine.reading.gaps import with_a_gap
 from engine.reading.kinds import K
 from engine.reading.pieces import Role
 from engine.reading.prepare import Prepared
 from engine.reading.requests_weight import tells_a_change_of_weight
-from engine.reading.segments import Entry
 from engine.reading.values import Asked, Doubt, NoSets, Outcome, Reading, Unread
 from engine.reading.wording import label_of
 

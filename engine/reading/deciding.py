@@ -25,13 +25,13 @@ from engine.reading.accounting import (
 from engine.reading.candidates import DO_NOT_ADD_UP, NOTHING_BESIDE, Candidate, candidates, plain_candidate
 from engine.reading.chunker import Chunker
 from engine.reading.chunks import Chunks
+from engine.reading.entry import Entry
 from engine.reading.history import Known, is_far_off, known_of
 from engine.reading.kinds import K
 from engine.reading.names import exercises_meant
 from engine.reading.pieces import Role
 from engine.reading.plain_entries import PlainNumbers, plain_numbers
 from engine.reading.planned_sets import sets_of_the_plan
-from engine.reading.segments import Entry
 from engine.reading.shape_plain import NotPlain
 from engine.reading.values import Context, Doubt, Reading
 from engine.values.exercise import Exercise, Loading

@@ -11,9 +11,9 @@ from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks import Chunks, numbers_in
+from engine.reading.entry import Entry
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
-from engine.reading.segments import Entry
 from engine.reading.values import Context
 from engine.values.exercise import Equipment, Loading
 from engine.values.ids import ExerciseName

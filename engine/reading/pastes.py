@@ -11,10 +11,10 @@ from collections.abc import Sequence
 from itertools import accumulate
 
 from engine.reading.deciding import Part
+from engine.reading.entry import Entry
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared
-from engine.reading.segments import Entry
 from engine.reading.values import Doubt, Unread
 from engine.reading.wording import label_of
 

@@ -18,6 +18,7 @@ from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
 from engine.reading.deciding import NONE_OF_THESE, Part, crowded, part_of
 from engine.reading.efforts import with_efforts
+from engine.reading.entry import Entry
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
@@ -28,7 +29,7 @@ from engine.reading.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
-from engine.reading.segments import Entry, entries
+from engine.reading.segments import entries
 from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.whose import asked_whose

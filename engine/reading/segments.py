@@ -11,9 +11,9 @@ from dataclasses import dataclass, field
 from datetime import date
 from itertools import pairwise
 
-from engine.reading.choices import MOST_SETS
 from engine.reading.clauses import Clause, clause_of, clauses
 from engine.reading.dates import WHY_NOT
+from engine.reading.entry import Entry
 from engine.reading.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.kinds import K
 from engine.reading.leads import is_aside, leads_to, warms_up
@@ -22,78 +22,17 @@ from engine.reading.names_behind import with_names_behind
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import BEHIND_THE_LEAD, Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
-from engine.reading.shared_sets import (
-    SAID_TOGETHER,
-    counts_ahead,
-    ends_with_each,
-    shared_clause,
-    shares,
-    without_count_ahead,
-)
+from engine.reading.shared_entries import ends_before_a_name, may_be_in_turn, share_both
+from engine.reading.shared_sets import counts_ahead, without_count_ahead
 from engine.values.ids import ExerciseName
 
-SILENT = frozenset(
-    (
-        K.FILLER,
-        K.NOTE,
-        K.THEN,
-        K.COLON,
-        K.OPEN,
-        K.CLOSE,
-        K.DASH,
-        K.EACH,
-        K.OF,
-        K.BOTH,
-        K.SAME,
-        K.VARIANT,
-        K.AND,
-        K.WARMUP,
-        K.WORKING,
-    )
-)
 WARMED = frozenset(("warmed", "aufgewärmt", "eingewärmt", "échauffé", "échauffée", "opgewarmd", "calenté", "aqueci"))
 """What was done before is no heading of what stands behind: "warmed up, squat 3x5 100"."""
 MODES = frozenset((K.WARMUP, K.WORKING))
-SHARING = frozenset((K.BOTH, K.EACH))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 PARTING_LINES = frozenset((K.LINE, K.STOP))
 UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE))
 HEADING = "a heading"
-
-
-@dataclass(slots=True)
-class Entry:
-    """One exercise's part of a message. `names` empty: none was said. `unknown`: the words that stood where a name
-    would.
-    """
-
-    names: tuple[ExerciseName, ...] = ()
-    phrase: str = ""
-    pieces: list[Piece] = field(default_factory=list)
-    unknown: str = ""
-    day: date | None = None
-    no_day: str = ""
-    """Why nothing can be recorded for the day that was told, where nothing can."""
-    rounds: int = 1
-    doubtful: bool = False
-    modified_by: str = ""
-    """The unknown word that may make another exercise of the name."""
-    both: bool = False
-    shared_in_doubt: bool = False
-    """The numbers stood behind the next name, and no word says whose they are: "squat and bench 3x5 100"."""
-    led: bool = False
-    """Its number stood in front of its name: "10 push ups"."""
-    bare: bool = False
-    """A name that stands alone on its line, and no number with it."""
-    by_the_plan: bool = False
-    """A name with "as planned" behind it, among others that tell their numbers."""
-
-    @property
-    def has_numbers(self) -> bool:
-        for piece in self.pieces:  # noqa: SIM110 — asked of each entry several times: a generator takes twice as long
-            if piece.kind in COUNTS:
-                return True
-        return False
 
 
 @dataclass(slots=True)
@@ -115,7 +54,7 @@ class Segmenter:
         self.told = kinds_of(pieces)
         pieces, rounds = (pieces, None) if self.told.isdisjoint(TAKEN_IN_TURN) else without_rounds(pieces)
         self._gather(pieces)
-        self._share_both()
+        share_both(self.entries, self.told)
         if any(entry.has_numbers for entry in self.entries) and not self.lead.names and is_aside(self.lead.pieces):
             self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
@@ -286,7 +225,7 @@ class Segmenter:
                     beside = self._beside_another(clause, start)
                     self.current.doubtful = self.current.doubtful or doubtful or bool(beside)
                     self.current.modified_by = beside or self.current.modified_by
-                    self.current.shared_in_doubt |= _ends_before_a_name(clause, part, end)
+                    self.current.shared_in_doubt |= ends_before_a_name(clause, part, end)
 
     def _cuts(self, clause: Clause) -> list[int]:
         first_count = clause.counts[0] if clause.counts else len(clause.pieces)
@@ -309,86 +248,6 @@ class Segmenter:
             return ""
         return " ".join(piece.text for piece in clause.pieces[clause.names[place - 1] : at + 1])
 
-    def _share_each(self, place: int, entry: Entry) -> None:
-        """ "ohp 40 / chins bw, 3x6 each": a load each, and the counts of both."""
-        shared = shared_clause(entry.pieces)
-        for other in self.entries[:place] if shared else ():
-            kinds = [piece.kind for piece in other.pieces]
-            if kinds.count(K.NUMBER) + kinds.count(K.BODY) == 1 and K.TIMES not in kinds:
-                other.pieces += shared
-
-    def _share_out(self, place: int, entry: Entry) -> bool:
-        """ "squat and bench 3x5, 100 and 80": the same sets at a load each; or a pair each."""
-        if not entry.pieces or entry.pieces[0].kind not in SAID_TOGETHER:
-            return False
-        first = place
-        while first and not self.entries[first - 1].has_numbers and self.entries[first - 1].names:
-            first -= 1
-        parts = shares(entry.pieces, place - first + 1) if first < place else []
-        for one, part in zip(self.entries[first : place + 1], parts, strict=False):
-            one.pieces = part
-        return bool(parts)
-
-    def _share_back(self, place: int, entry: Entry) -> None:
-        """The numbers are those of the names in front, too, as far back as none has its own."""
-        for other in reversed(self.entries[:place]):
-            if other.has_numbers:
-                break
-            other.pieces = list(entry.pieces)
-
-    def _share_both(self) -> None:
-        """ "curls and pushdowns, both 3x15": the numbers are each one's."""
-        shared = not self.told.isdisjoint(SHARING)
-        for place, entry in enumerate(self.entries):
-            if shared:
-                self._share_each(place, entry)
-            if self._share_out(place, entry):
-                continue
-            said = entry.both or (K.BOTH in self.told and any(piece.kind is K.BOTH for piece in entry.pieces))
-            if said or (place and ends_with_each(entry.pieces)):
-                self._share_back(place, entry)
-            elif place and _is_joined(self.entries[place - 1], entry):
-                self.entries[place - 1].pieces = list(entry.pieces)
-                self.entries[place - 1].shared_in_doubt = True
-
-
-def _may_be_in_turn(first: Entry, second: Entry) -> bool:
-    """ "bench 80x8 + pulldown 60x10 x3", "80x8 ss pulldown 60x10 3 sets": of both in turn, or of the last alone?"""
-    cut = second.pieces[0].kind if second.pieces else None
-    kinds = [piece.kind for piece in second.pieces]
-    often = kinds[-3:] == [K.NUMBER, K.TIMES, K.NUMBER] and kinds.count(K.TIMES) > 1
-    often = (
-        often
-        or kinds[-1:] == [K.ONCE]
-        or kinds[-2:] == [K.NUMBER, K.TIMES]
-        or any(piece.role in SO_OFTEN for piece in second.pieces[-2:])
-    )
-    if not often or cut in APART or not (first.names and second.names):
-        return False
-    told = [piece for piece in first.pieces if piece.kind is K.NUMBER]
-    return len(told) == 2 and [piece.kind for piece in first.pieces].count(K.TIMES) == 1 and told[0].value > MOST_SETS
-
-
-SO_OFTEN = frozenset((Role.SETS, Role.TIMES))
-APART = frozenset((K.COMMA, K.LINE, K.STOP, K.THEN, K.QUESTION))
-
-
-def _ends_before_a_name(clause: Clause, part: Clause, end: int) -> bool:
-    """ "bench 3x8 80 after 3x10 12 flies": two groups, and the second may be that of the name behind them."""
-    last_name = clause.names[-1]
-    bare = end == last_name and bool(clause.counts) and clause.counts[-1] < last_name
-    return bare and [piece.kind for piece in part.pieces].count(K.TIMES) > 1
-
-
-def _is_joined(first: Entry, second: Entry) -> bool:
-    """Whether two names were joined by a word, and numbers stand behind the second alone."""
-    joined = bool(second.pieces) and second.pieces[0].kind in (K.AND, K.PLUS, K.SLASH)
-    joined = joined or (bool(first.pieces) and first.pieces[-1].kind is K.WITH)
-    if not joined:
-        return False
-    silent = all(one.kind in SILENT or one.kind in (K.WITH, K.SUPERSET) for one in first.pieces)
-    return second.has_numbers and bool(first.names) and silent
-
 
 def entries(pieces: list[Piece], kinds: set[K] | None = None) -> list[Entry]:
     """The message's exercises in the order told, each with its numbers. `kinds`: those of the pieces, where known."""
@@ -408,7 +267,7 @@ def entries(pieces: list[Piece], kinds: set[K] | None = None) -> list[Entry]:
     for entry in found if by_the_clock else ():
         entry.shared_in_doubt = True
     for first, second in pairwise(found) if len(found) > 1 else ():
-        second.shared_in_doubt |= _may_be_in_turn(first, second)
+        second.shared_in_doubt |= may_be_in_turn(first, second)
     return found
 
 
