@@ -14,7 +14,7 @@ from itertools import pairwise
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
 from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.values.exercise import Exercise, Loading, Measure
@@ -111,7 +111,6 @@ def _is_grouped(pieces: Sequence[Piece]) -> bool:
     return K.TIMES in [piece.kind for piece in pieces] or [piece.kind for piece in pieces].count(K.NUMBER) > 2
 
 
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 EVERY = "every"
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
@@ -21,9 +23,9 @@ def is_amount(pieces: list[Piece], at: int) -> bool:
     return at < len(pieces) and pieces[at].kind is K.NUMBER
 
 
-def kind_at(pieces: list[Piece], at: int) -> K | None:
-    """The kind of the piece there, or None behind the end."""
-    return pieces[at].kind if at < len(pieces) else None
+def kind_at(pieces: Sequence[Piece], at: int) -> K | None:
+    """The kind of the piece there, or None ahead of the first and behind the last."""
+    return pieces[at].kind if 0 <= at < len(pieces) else None
 
 
 def aside(piece: Piece) -> Piece:

@@ -10,13 +10,11 @@ from engine.reading.deciding import Part, combined
 from engine.reading.entry import Entry
 from engine.reading.gaps import with_a_gap
 from engine.reading.kinds import K
-from engine.reading.pieces import Role
+from engine.reading.pieces import COUNTED, Role
 from engine.reading.prepare import Prepared
 from engine.reading.requests_weight import tells_a_change_of_weight
 from engine.reading.values import Asked, Doubt, NoSets, Outcome, Reading, Unread
 from engine.reading.wording import label_of
-
-COUNTS = frozenset((K.NUMBER, K.COUNT))
 
 
 def asked_of(
@@ -112,7 +110,7 @@ def as_typed(term: str, prepared: Prepared) -> str:
 
 def _numbers_of(part: Part, prepared: Prepared) -> str:
     """The part as typed, from its first number on."""
-    numbers = [piece for piece in part.entry.pieces if piece.kind in COUNTS] if part.entry else []
+    numbers = [piece for piece in part.entry.pieces if piece.kind in COUNTED] if part.entry else []
     return prepared.cleaned[numbers[0].start :].strip() if numbers else ""
 
 
@@ -120,7 +118,7 @@ def _wonders(prepared: Prepared) -> bool:
     """ "70 then 75 then 80, too greedy?": the last clause asks, and counts nothing; "3x12 55?" may be sets."""
     kinds = [piece.kind for piece in prepared.spoken]
     last = next((at for at in range(len(kinds) - 1, -1, -1) if kinds[at] in CLAUSE_ENDS), -1)
-    return last >= 0 and not COUNTS & set(kinds[last:]) and bool(WONDERING & set(kinds[last:]))
+    return last >= 0 and not COUNTED & set(kinds[last:]) and bool(WONDERING & set(kinds[last:]))
 
 
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH, K.LINE, K.THEN))
@@ -135,7 +133,7 @@ MOST_SETS_OF_A_LIFT = 10
 def _is_elsewhere(entry: Entry) -> bool:
     """Words of other things beside the numbers, and no load with its reps: "pulled 140x5 while they watched"."""
     kinds = {piece.kind for piece in entry.pieces}
-    counted = [piece for piece in entry.pieces if piece.kind in COUNTS]
+    counted = [piece for piece in entry.pieces if piece.kind in COUNTED]
     if len(counted) == 1 and counted[0].role is Role.SETS and counted[0].value > MOST_SETS_OF_A_LIFT:
         return True  # "did 20 sets today"
     told = [piece.kind for piece in entry.pieces if piece.kind is not K.FILLER]

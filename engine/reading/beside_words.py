@@ -13,6 +13,7 @@ import re
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.ahead import kind_at
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.roughly import is_between
@@ -49,28 +50,24 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
     return out
 
 
-def _kind(pieces: Sequence[Piece], at: int) -> K | None:
-    return pieces[at].kind if 0 <= at < len(pieces) else None
-
-
 def _is_with(out: Sequence[Piece], pieces: Sequence[Piece], at: int) -> bool:
     """Whether the slash belongs to "w/"; ahead of a set, "60x5 w/80x5", it may part a warm-up from what follows."""
     link = out[-1]
     if link.kind is not K.WITH or link.text != WITH or not pieces[at].glued:
         return False
-    glued = link.glued and _kind(out, len(out) - 2) is K.NUMBER
-    return not glued and _kind(pieces, at + 1) is not None and _kind(pieces, at + 2) is not K.TIMES
+    glued = link.glued and kind_at(out, len(out) - 2) is K.NUMBER
+    return not glued and kind_at(pieces, at + 1) is not None and kind_at(pieces, at + 2) is not K.TIMES
 
 
 def _is_short(pieces: Sequence[Piece], at: int) -> bool:
     """ "wk. 3"."""
-    heads = _kind(pieces, at - 1) is K.HEADING and pieces[at - 1].text in SHORT_HEADINGS
-    return heads and pieces[at].glued and _kind(pieces, at + 1) is K.NUMBER
+    heads = kind_at(pieces, at - 1) is K.HEADING and pieces[at - 1].text in SHORT_HEADINGS
+    return heads and pieces[at].glued and kind_at(pieces, at + 1) is K.NUMBER
 
 
 def _is_a_session(pieces: Sequence[Piece], at: int) -> bool:
     """ "w3d1 squat", "w3 d1 squat", "wk 3 d1 squat": on the way to a lift, and no word that may change sets."""
-    text, before, behind = pieces[at].text, _kind(pieces, at - 1), _kind(pieces, at + 1)
+    text, before, behind = pieces[at].text, kind_at(pieces, at - 1), kind_at(pieces, at + 1)
     if behind not in AHEAD_OF_LIFTS:
         return False
     if SESSION.fullmatch(text):
@@ -79,28 +76,28 @@ def _is_a_session(pieces: Sequence[Piece], at: int) -> bool:
         return before in (None, K.LINE) and behind is K.PLAIN and bool(DAY_OF_IT.fullmatch(pieces[at + 1].text))
     if not DAY_OF_IT.fullmatch(text):
         return False
-    counted = before is K.NUMBER and _kind(pieces, at - 2) is K.HEADING
+    counted = before is K.NUMBER and kind_at(pieces, at - 2) is K.HEADING
     return counted or (before is K.PLAIN and bool(WEEK_OF_IT.fullmatch(pieces[at - 1].text)))
 
 
 def _heads_a_lift(pieces: Sequence[Piece], at: int) -> bool:
     """ "between my squats"; and not "between bench sets", which says when."""
-    timed = _kind(pieces, at - 1) is K.NUMBER and pieces[at - 1].role is Role.SECONDS  # "rest 2 min between squats"
+    timed = kind_at(pieces, at - 1) is K.NUMBER and pieces[at - 1].role is Role.SECONDS  # "rest 2 min between squats"
     if not is_between(pieces[at]) or timed:
         return False
     name = at + 1
-    while _kind(pieces, name) in (K.FILLER, K.OF):
+    while kind_at(pieces, name) in (K.FILLER, K.OF):
         name += 1
-    return _kind(pieces, name) is K.NAME and _kind(pieces, name + 1) is not K.SETS
+    return kind_at(pieces, name) is K.NAME and kind_at(pieces, name + 1) is not K.SETS
 
 
 def _says_how(pieces: Sequence[Piece], at: int, catalogue: Catalogue) -> bool:
     """ "squats done right!": where no lift told is done on a side, or with something in each hand."""
     piece = pieces[at]
-    whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and _kind(pieces, at + 1) in ENDS
+    whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and kind_at(pieces, at + 1) in ENDS
     if not whole or K.LEFT in [one.kind for one in pieces]:
         return False
-    if _kind(pieces, at - 1) is not K.NAME and not (at and pieces[at - 1].text in POINTING):
+    if kind_at(pieces, at - 1) is not K.NAME and not (at and pieces[at - 1].text in POINTING):
         return False
     named = [catalogue.exercises.get(name) for one in pieces if one.kind is K.NAME for name in one.names]
     return bool(named) and all(

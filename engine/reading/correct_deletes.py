@@ -9,6 +9,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
 from engine.reading.parts import MOST_PARTS, Part, part_told, sets_of
 from engine.reading.pieces import Piece, Role
+from engine.reading.remaining import PLACES
 from engine.reading.values import Correction
 from engine.values.sets import SetKind, SetRecord
 
@@ -52,7 +53,6 @@ def _without_reason(told: Told) -> Told:
     return replace(told, pieces=told.pieces[:at]) if reasoned and TELLING.isdisjoint(kinds[at:]) else told
 
 
-PLACES = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.ORDINAL, K.SETS))
 REASONS = frozenset((K.PLAIN, K.NOTE, K.OTHERS, K.UNRELATED))
 TELLING = PLACES | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.QUESTION, K.NEVER, K.EFFORT}
 

@@ -9,12 +9,11 @@ from __future__ import annotations
 
 from engine.reading.ahead import HOLDS_A_NUMBER, aside
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import COUNTED, Piece
 
 COMPARES = 2
 """What an EARLIER piece's `told` says of "up from", "vs"; the others name a time: "last week"."""
 AHEAD = frozenset((K.FUTURE, K.TOMORROW))
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 LINKS = frozenset((K.FILLER, K.COLON, K.GOT, K.EQUALS, K.WITH, K.DASH))
 OF_A_SET = COUNTED | frozenset(
     (K.TIMES, K.AT, K.WITH, K.REPS, K.SETS, K.OF, K.FOR, K.BY, K.SLASH, K.DASH, K.KG, K.LB, K.RPE, K.FILLER, K.BODY)

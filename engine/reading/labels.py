@@ -5,6 +5,7 @@ label = A1 | B) | 1. | 1/ | #1 | 1a) | R1 | "set" 1 | "round" 1 | bullet
 
 from __future__ import annotations
 
+from engine.reading.ahead import kind_at
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
@@ -84,7 +85,7 @@ def _without_words_of_sets(pieces: list[Piece]) -> list[Piece]:
         return pieces
     words = {at: pieces[at]._replace(kind=K.COMMA, text=",") for at, _ in counted}
     numbers = {at + 1 for at in words if pieces[at].kind is K.SETS}
-    numbers |= {at + 1 for at in numbers if _kind(pieces, at + 1) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE)}
+    numbers |= {at + 1 for at in numbers if kind_at(pieces, at + 1) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE)}
     return [words.get(at, piece) for at, piece in enumerate(pieces) if at not in numbers]
 
 
@@ -92,11 +93,11 @@ def _place_told(pieces: list[Piece], at: int) -> int:
     """The number of a set that is told here, "set 2" or "s2", with its numbers behind it; 0 where there is none."""
     piece = pieces[at]
     if piece.kind is K.SETS:
-        told = not piece.text.endswith("s") and _kind(pieces, at + 1) is K.NUMBER
-        named = _kind(pieces, at + 2) is K.NAME  # "set 1 squat 100x5, set 2 105x5"
+        told = not piece.text.endswith("s") and kind_at(pieces, at + 1) is K.NUMBER
+        named = kind_at(pieces, at + 2) is K.NAME  # "set 1 squat 100x5, set 2 105x5"
         return int(pieces[at + 1].value) if told and (named or _set_number(pieces, at) > at) else 0
     named = piece.kind is K.PLAIN and len(piece.text) == 2 and piece.text[0] == "s" and piece.text[1].isdigit()
-    return int(piece.text[1]) if named and _kind(pieces, at + 1) in (K.NUMBER, K.COLON) else 0
+    return int(piece.text[1]) if named and kind_at(pieces, at + 1) in (K.NUMBER, K.COLON) else 0
 
 
 def _closing_nothing(pieces: list[Piece]) -> list[int]:
@@ -115,14 +116,16 @@ def _closing_nothing(pieces: list[Piece]) -> list[int]:
 
 def _headed(pieces: list[Piece]) -> list[int]:
     """ "1: 80x8, 2: 80x7": as with full stops, where the sets stand right behind."""
-    return [at for at in _pointed(pieces, ":") if pieces[at + 1].kind is K.NUMBER and _kind(pieces, at + 2) is K.TIMES]
+    return [
+        at for at in _pointed(pieces, ":") if pieces[at + 1].kind is K.NUMBER and kind_at(pieces, at + 2) is K.TIMES
+    ]
 
 
 def _without_hashes(pieces: list[Piece]) -> list[Piece]:
     """ "squat #1 100x5 #2 105x5"."""
     signs = [at for at, piece in enumerate(pieces[:-2]) if piece.text == "#" and pieces[at + 1].kind is K.NUMBER]
     counted = [int(pieces[at + 1].value) for at in signs if pieces[at + 1].glued]
-    parted = all(_kind(pieces, at + 2) in (K.NUMBER, K.COLON) for at in signs)
+    parted = all(kind_at(pieces, at + 2) in (K.NUMBER, K.COLON) for at in signs)
     if len(signs) < FEWEST_NUMBERED or counted != list(range(1, len(signs) + 1)) or not parted:
         return pieces
     gone = {at + 1 for at in signs} | {at + 2 for at in signs if pieces[at + 2].kind is K.COLON}
@@ -154,16 +157,16 @@ def _numbered_lift(pieces: list[Piece], at: int) -> int:
     number = pieces[at + 1] if at + 1 < len(pieces) else None
     if number is None or number.kind is not K.NUMBER or number.role is not Role.BARE or number.value > MOST_LABEL:
         return at
-    behind = at + 2 + (_kind(pieces, at + 2) in (K.COLON, K.STOP, K.DASH, K.CLOSE))
-    return behind if _kind(pieces, behind) is K.NAME else at
+    behind = at + 2 + (kind_at(pieces, at + 2) in (K.COLON, K.STOP, K.DASH, K.CLOSE))
+    return behind if kind_at(pieces, behind) is K.NAME else at
 
 
 def _label(pieces: list[Piece], at: int, line_start: bool) -> int:
     """The place behind a label that starts here, or `at` where none does."""
-    piece, after = pieces[at], _kind(pieces, at + 1)
+    piece, after = pieces[at], kind_at(pieces, at + 1)
     if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or _is_star(pieces, at)):
         return at + 1
-    if line_start and _kind(pieces, at + 1) is K.NUMBER and piece.text in NUMBERED:
+    if line_start and kind_at(pieces, at + 1) is K.NUMBER and piece.text in NUMBERED:
         return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
     if piece.kind is K.NUMBER and (line_start or _is_lettered(pieces, at)):
         return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH)) or at
@@ -179,7 +182,7 @@ def _is_star(pieces: list[Piece], at: int) -> bool:
     if pieces[at].kind is not K.TIMES:
         return False
     whole = [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.NUMBER, K.TIMES] and not pieces[at + 1].glued
-    return whole or _kind(pieces, at + 1) not in UNSTARRED
+    return whole or kind_at(pieces, at + 1) not in UNSTARRED
 
 
 def _is_lettered(pieces: list[Piece], at: int) -> bool:
@@ -202,7 +205,7 @@ def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:
         return 0
     if sign.kind is K.NAME and K.NAME in ends:
         return behind
-    named = _kind(pieces, behind + 1) is K.NAME or sign.kind is not K.SLASH
+    named = kind_at(pieces, behind + 1) is K.NAME or sign.kind is not K.SLASH
     return behind + 1 if sign.kind in ends and sign.glued and named else 0
 
 
@@ -227,9 +230,9 @@ HEADED_IN_A_LIST = HEADED | {K.NUMBER, K.COUNT, K.PLAIN}
 def _set_number(pieces: list[Piece], at: int) -> int:
     """ "set 2: 100x5": an ordinal, where more numbers follow it."""
     ordinal = pieces[at + 1]
-    after = at + 2 + (_kind(pieces, at + 2) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE))
-    follows = _kind(pieces, after) in (K.NUMBER, K.BAR, K.BODY, K.WARMUP)
-    follows = follows or (_kind(pieces, after) is K.NAME and after > at + 2)  # "set 1: squat 100x5"
+    after = at + 2 + (kind_at(pieces, at + 2) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE))
+    follows = kind_at(pieces, after) in (K.NUMBER, K.BAR, K.BODY, K.WARMUP)
+    follows = follows or (kind_at(pieces, after) is K.NAME and after > at + 2)  # "set 1: squat 100x5"
     return after if follows and ordinal.value <= MOST_LABEL and ordinal.role is Role.BARE else at
 
 
@@ -247,7 +250,3 @@ def _behind_label(pieces: list[Piece], at: int, label: Piece) -> int:
         return at + 1
     two = len(label.text) == 2
     return at if two else at - 1
-
-
-def _kind(pieces: list[Piece], at: int) -> K | None:
-    return pieces[at].kind if at < len(pieces) else None

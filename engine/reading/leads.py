@@ -8,9 +8,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
 
-COUNTS = frozenset((K.NUMBER, K.COUNT))
 BEFORE_A_WARM_UP = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.EACH, K.OF, K.OPEN))
 NO_REPS = frozenset((Role.SECONDS, Role.METRES, Role.NOT_A_SET))
 
@@ -34,10 +33,10 @@ def leads_to(lead: Sequence[Piece], cut: Piece | None, named: Sequence[Piece], a
     """
     if cut is None or cut.kind not in (K.AND, K.COMMA):
         return False
-    behind = [place for place, piece in enumerate(named) if piece.kind in COUNTS]
+    behind = [place for place, piece in enumerate(named) if piece.kind in COUNTED]
     if not behind:
         return False
-    counted = [piece for piece in lead if piece.kind in COUNTS]
+    counted = [piece for piece in lead if piece.kind in COUNTED]
     if any(piece.role in NO_REPS for piece in counted):
         return False
     plain = not any(_is_heavy(piece) or piece.role in (Role.PLURAL, Role.CHANGE) for piece in counted)
@@ -56,6 +55,6 @@ def is_aside(lead: Sequence[Piece]) -> bool:
     kinds = [piece.kind for piece in lead]
     if {K.NUMBER, K.PARTIAL} <= set(kinds) and kinds.count(K.NUMBER) == 1 and K.TIMES not in kinds:
         return True  # "3s negatives, chins 5 5 4"
-    counted = [piece for piece in lead if piece.kind in COUNTS or piece.kind is K.BAR]
+    counted = [piece for piece in lead if piece.kind in COUNTED or piece.kind is K.BAR]
     few = len(counted) <= 1 and all(piece.role is Role.BARE for piece in counted)
     return K.PLAIN in kinds and few and not {K.TIMES, K.AT, K.FOR} & set(kinds)

@@ -14,7 +14,7 @@ from engine.catalogue.typos import LONGEST_MENDED, remainders
 from engine.catalogue.word_order import LITTLE
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
-from engine.reading.pieces import Piece
+from engine.reading.pieces import COUNTED, Piece
 from engine.values.ids import ExerciseName
 
 MOST_WORDS = 5
@@ -22,7 +22,6 @@ MOST_UNKNOWN = 16
 MOST_MENDED = 6
 LONGEST_TALK = 12
 TWO_SLIPS_FROM = 8
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 SHORTEST = 3
 SHORTEST_JOINED = 6
 NEIGHBOURS = frozenset(

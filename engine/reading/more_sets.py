@@ -7,6 +7,7 @@ As many reps as sets are told: the count says nothing more. Fewer or more of the
 
 from __future__ import annotations
 
+from engine.reading.ahead import kind_at
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
@@ -40,17 +41,13 @@ def with_more_sets(pieces: list[Piece]) -> list[Piece]:
     return out
 
 
-def _kind(pieces: list[Piece], at: int) -> K | None:
-    return pieces[at].kind if at < len(pieces) else None
-
-
 def _more_at(pieces: list[Piece], at: int) -> int:
     """The place behind "two more sets"; 0 where no such count stands here."""
     count = pieces[at]
     if count.kind is not K.NUMBER or count.role not in (Role.BARE, Role.SETS) or not FEWEST <= count.value <= MOST:
         return 0
     end = at + 1
-    while _kind(pieces, end) in (K.MORE, K.SETS):
+    while kind_at(pieces, end) in (K.MORE, K.SETS):
         end += 1
     return end if any(piece.kind is K.MORE for piece in pieces[at + 1 : end]) else 0
 
@@ -59,7 +56,7 @@ def _told_of(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] 
     """What stands for the count, and the place behind it; None where the reps behind it do not settle it."""
     count, loaded = pieces[at], _load_behind(pieces, end)
     reps = loaded
-    while _kind(pieces, reps) in AHEAD_OF_REPS:
+    while kind_at(pieces, reps) in AHEAD_OF_REPS:
         reps += 1
     alike = _alike(pieces, reps, count)
     if alike:
@@ -82,13 +79,13 @@ def _headed_by_load(pieces: list[Piece], at: int, end: int) -> list[Piece]:
 
 def _load_behind(pieces: list[Piece], at: int) -> int:
     """The place behind "at 35", "with 5 kg on the belt"; the same place where no load stands there."""
-    linked = _kind(pieces, at) is K.WITH or (_kind(pieces, at) is K.FILLER and pieces[at].text == WITH)
-    if not linked or _kind(pieces, at + 1) is not K.NUMBER or _kind(pieces, at + 2) is K.TIMES:
+    linked = kind_at(pieces, at) is K.WITH or (kind_at(pieces, at) is K.FILLER and pieces[at].text == WITH)
+    if not linked or kind_at(pieces, at + 1) is not K.NUMBER or kind_at(pieces, at + 2) is K.TIMES:
         return at
     if pieces[at + 1].role not in (Role.BARE, Role.LOAD, Role.CHANGE):
         return at
     end = at + 2
-    while _kind(pieces, end) in BESIDE_A_LOAD and pieces[end].text not in phrasebook().cues["all"]:
+    while kind_at(pieces, end) in BESIDE_A_LOAD and pieces[end].text not in phrasebook().cues["all"]:
         end += 1
     return end
 
@@ -100,16 +97,16 @@ def _alike(pieces: list[Piece], at: int, count: Piece) -> int:
     both = pieces[at].kind is K.BOTH and count.value == BOTH
     every = pieces[at].text in phrasebook().cues["all"] and count.value > BOTH
     reps = at + 1
-    while _kind(pieces, reps) in (K.FOR, K.FILLER):
+    while kind_at(pieces, reps) in (K.FOR, K.FILLER):
         reps += 1
     if not (both or every) or not _is_reps(pieces, reps):
         return 0
-    behind = reps + 1 + (_kind(pieces, reps + 1) is K.REPS)
-    return reps if _kind(pieces, behind) in ENDS_OF_ALIKE and not _is_reps(pieces, behind + 1) else 0
+    behind = reps + 1 + (kind_at(pieces, reps + 1) is K.REPS)
+    return reps if kind_at(pieces, behind) in ENDS_OF_ALIKE and not _is_reps(pieces, behind + 1) else 0
 
 
 def _is_reps(pieces: list[Piece], at: int) -> bool:
-    if _kind(pieces, at) is not K.NUMBER or _kind(pieces, at + 1) in (K.TIMES, K.MORE, K.FOR, K.AT, K.WITH):
+    if kind_at(pieces, at) is not K.NUMBER or kind_at(pieces, at + 1) in (K.TIMES, K.MORE, K.FOR, K.AT, K.WITH):
         return False
     return pieces[at].role in REPS_ROLES and 0 < pieces[at].value <= MOST_LOADED_REPS
 
@@ -120,6 +117,6 @@ def _listed(pieces: list[Piece], at: int) -> int:
     while _is_reps(pieces, at):
         told += 1
         at += 1
-        if _kind(pieces, at) in BETWEEN_REPS and _kind(pieces, at + 1) is K.NUMBER:
+        if kind_at(pieces, at) in BETWEEN_REPS and kind_at(pieces, at + 1) is K.NUMBER:
             at += 1
-    return told if _kind(pieces, at) in ENDS else 0
+    return told if kind_at(pieces, at) in ENDS else 0

@@ -154,5 +154,7 @@ BEHIND_THE_LEAD = 1
 SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)
+COUNTED = frozenset((K.NUMBER, K.COUNT))
+"""Kinds that tell how many: "8", "a double"."""
 MOST_LOADED_REPS = 30
 """A number above this is a load, not reps of a loaded set. Common practice, no source."""

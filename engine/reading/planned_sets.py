@@ -28,7 +28,7 @@ def as_planned(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) 
     exercise = named[0] if named else context.doing
     if len(set(named)) > 1:
         return _several_by_the_plan(pieces, context, catalogue)
-    slot = next((one for one in context.plan if one.exercise == exercise), None)
+    slot = _slot(exercise, context)
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     kinds = {piece.kind for piece in pieces}
     if exercise is None or slot is None:
@@ -75,10 +75,15 @@ def _ask_which() -> Asked:
     return Asked("What was different from the plan? Write the sets out, for instance 3x8 60.", (), Doubt.NUMBERS)
 
 
+def _slot(exercise: ExerciseName | None, context: Context) -> Planned | None:
+    """What is planned of the lift today; None where nothing is."""
+    return next((one for one in context.plan if one.exercise == exercise), None)
+
+
 def sets_of_the_plan(names: Sequence[ExerciseName], context: Context, catalogue: Catalogue) -> tuple[SetDone, ...]:
     """The sets that are planned of the lift meant; empty where none are, or where the plan leaves a number open."""
     exercise = narrowed(tuple(names), context)[0] if names else None
-    slot = next((one for one in context.plan if one.exercise == exercise), None)
+    slot = _slot(exercise, context)
     return tuple(_planned_sets(slot, context, catalogue) or ()) if slot is not None else ()
 
 

@@ -10,10 +10,9 @@ from collections.abc import Sequence
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken_words
-from engine.reading.pieces import Piece
+from engine.reading.pieces import COUNTED, Piece
 from engine.reading.tokens import tokenize
 
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 NO_SETS_OF_HERS = frozenset(
     (K.ASKS, K.FUTURE, K.TOMORROW, K.STORY, K.OTHERS, K.SAYING, K.NEVER, K.PLAIN, K.QUESTION, K.STOP, K.LINE)
 )

@@ -12,7 +12,7 @@ from datetime import date
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.asking import COUNTS, as_typed, asked_of, nothing_read, question_of
+from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
 from engine.reading.dates import said_freely
@@ -22,7 +22,7 @@ from engine.reading.entry import Entry
 from engine.reading.kinds import K
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
-from engine.reading.pieces import Piece, kinds_of
+from engine.reading.pieces import COUNTED, Piece, kinds_of
 from engine.reading.planned_sets import CHANGING, as_planned
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.questions_behind import is_a_request, sets_before_a_question
@@ -181,7 +181,7 @@ def _readings(outcome: Logged | Asked) -> tuple[Reading, ...]:
 def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
     kinds = kinds_of(pieces)
     pain = not kinds.isdisjoint(SIGNS) and tells_pain(pieces)
-    if kinds.isdisjoint(COUNTS):
+    if kinds.isdisjoint(COUNTED):
         return NoSets(pain=pain, why="no numbers that could be sets")
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
     told = entries(spoken, kinds if spoken is pieces else None)

@@ -16,7 +16,7 @@ from dataclasses import replace
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.phrasebook import Phrasebook
-from engine.reading.pieces import Piece
+from engine.reading.pieces import COUNTED, Piece
 from engine.reading.prepare import Prepared
 from engine.reading.talk import without_talk
 from engine.reading.tokens import Token
@@ -32,7 +32,6 @@ MOST_CLAUSES = 5
 LONGEST_LEAD = 7
 MOST_NUMBERS = 3
 """Whoever counts more tells sets. Common practice, no source."""
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 
 BENDING = ("short", "lighten", "elsewhere", "cannot")
 """What is wrong with the day: rather the reason of another request in the same message."""

@@ -16,12 +16,11 @@ from itertools import pairwise
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken, spoken_words
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import COUNTED, Piece, Role
 from engine.reading.tokens import tokenize
 
 IS = frozenset(("is", "isn't", "isnt", "ist", "est", "è", "é", "jest", "är", "es", "está", "это"))
 """The present tense: what was done is told in the past. Common practice, no source."""
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 DONE = frozenset(("pr", "pb", "personal", "new", "good", "solid", "clean", "fresh"))
 """Of sets that were done: "80x8 is a pr"."""
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))

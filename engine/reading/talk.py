@@ -11,12 +11,11 @@ from itertools import pairwise
 from engine.reading.kinds import K
 from engine.reading.no_talk import holds_no_talk
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role, kinds_of
+from engine.reading.pieces import COUNTED, Piece, Role, kinds_of
 from engine.reading.talk_clauses import (
     AHEAD,
     BEHIND,
     CLAUSE_ENDS,
-    COUNTED,
     LEAST_OF_A_WHOLE,
     ME,
     TOLD_OF,

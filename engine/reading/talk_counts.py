@@ -16,10 +16,9 @@ from collections.abc import Sequence
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import COUNTED, Piece, Role
 
 SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 MARKING = frozenset((K.MISS, K.FAILURE, K.EFFORT, K.DROP, K.WARMUP, K.ONLY, K.GOT))
 LEAST_PLURAL = 4
 MOST_THINGS = 30

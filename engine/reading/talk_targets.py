@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import COUNTED, Piece, Role
 
 WISHED = frozenset((K.FUTURE, K.NEVER))
 WISHING = WISHED | {K.STORY}
@@ -22,7 +22,6 @@ DID = frozenset(("did", "hice", "fiz", "habe", "ho fatto", "gjorde", "сдела
 OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.AND, K.PLAIN))
 LEADS = frozenset((K.GOT, K.ONLY))
 RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.TIMES, K.FILLER, K.GOT))
-COUNTED = frozenset((K.NUMBER, K.COUNT))
 MOST_SETS = 12
 
 
