@@ -171,8 +171,6 @@ class Chunker(AnnouncedChunks):
             # A share of a maximum, or of a target, that is not known here.
             self.shared = self.shared or piece.text == "%"
             self.out.pins = self.out.pins or piece.text != "%" or piece.value < LEAST_SHARE
-        if piece.text == "no" and self._kind() is K.STOP and self._kind(2) is K.NUMBER:
-            self.out.dangling = True  # "no. 4"
         if self.out.found and not piece.told and self._reps_told():
             self.in_note = True
         self.at += 1
