@@ -14,8 +14,7 @@ from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import BEHIND_THE_LEAD, MOST_LOADED_REPS, NOTHING, Piece, Role
-from engine.reading.segments import HEADING
+from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 

@@ -16,7 +16,7 @@ from engine.reading.parts import part_told
 from engine.reading.phrasebook import phrasebook, spoken_words
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
-from engine.reading.requests_around import clauses_of
+from engine.reading.spoken_clauses import clauses_of
 from engine.reading.values import Context
 
 POINTS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.NOT, K.SETS, K.ONLY, K.BOTH, K.DENY, K.FILLER))

@@ -7,8 +7,9 @@ The number is one that stands already: of the sets, of their reps, or of all rep
 
 from __future__ import annotations
 
-from engine.reading.correcting import Told, latest_of_it, run_of_it
+from engine.reading.correcting import Told
 from engine.reading.kinds import K
+from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.parts import first_word, is_all
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role

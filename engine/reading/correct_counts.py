@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from engine.reading.correcting import Told, latest_of_it, run_of_it
+from engine.reading.correcting import Told
 from engine.reading.kinds import K
+from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.parts import Part, is_be, part_told, sets_of
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction

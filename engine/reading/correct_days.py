@@ -11,9 +11,10 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from engine.reading.calendar_days import DAYS_OF_A_WEEK, in_year, latest_of_month
-from engine.reading.correcting import Told, cue_at, last_message, run_of_it
+from engine.reading.correcting import Told, cue_at
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.kinds import K
+from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.lexicon import lexicon, plain_word
 from engine.reading.parts import Part, is_be, part_told, sets_of
 from engine.reading.pieces import Piece, Role

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from engine.reading.correcting import Told, cue_at, run_of_it
+from engine.reading.correcting import Told, cue_at
 from engine.reading.kinds import K
+from engine.reading.latest_sets import run_of_it
 from engine.reading.lexicon import plain_word
 from engine.reading.parts import MOST_PARTS, Part, part_told, sets_of
 from engine.reading.pieces import Piece, Role

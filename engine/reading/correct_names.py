@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.correct_restated import sets_read
-from engine.reading.correcting import UNITS, Told, last_message, latest_of_it, run_of_it, two_latest
+from engine.reading.correcting import UNITS, Told
 from engine.reading.kinds import K
+from engine.reading.latest_sets import last_message, latest_of_it, run_of_it, two_latest
 from engine.reading.names import EQUIPMENT
 from engine.reading.parts import Part, is_be, part_told, sets_of
 from engine.reading.pieces import Piece

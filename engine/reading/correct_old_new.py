@@ -7,8 +7,9 @@ from dataclasses import replace
 
 from engine.reading.correct_counts import group_of, set_count
 from engine.reading.correct_restated import become, sets_read
-from engine.reading.correcting import Told, last_message, latest_of_it, with_load
+from engine.reading.correcting import Told, with_load
 from engine.reading.kinds import K
+from engine.reading.latest_sets import last_message, latest_of_it
 from engine.reading.parts import Part, sets_of
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE

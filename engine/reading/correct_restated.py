@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.correcting import Told, latest_of_it, run_of_it
+from engine.reading.correcting import Told
 from engine.reading.deciding import part_of
 from engine.reading.kinds import K
+from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.parts import Part, is_be, sets_of
 from engine.reading.pieces import Piece
 from engine.reading.segments import entries

@@ -11,8 +11,9 @@ from engine.reading.correct_marks import mark, marks_of
 from engine.reading.correct_old_new import SWAPPING, from_to, old_and_new
 from engine.reading.correct_remaining import part_of
 from engine.reading.correct_restated import restated
-from engine.reading.correcting import Told, cue_at, last_message, latest_of_it, run_of_it, with_load
+from engine.reading.correcting import Told, cue_at, with_load
 from engine.reading.kinds import K
+from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.parts import Part, first_word, is_be, part_told
 from engine.reading.phrasebook import spoken
 from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role

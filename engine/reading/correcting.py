@@ -239,40 +239,6 @@ OF_THOSE = frozenset(
 AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
 
 
-def last_message(context: Context) -> list[SetRecord]:
-    """The sets of the latest message."""
-    last = context.recent[-1]
-    return [record for record in context.recent if record.message == last.message] if last.message else [last]
-
-
-def latest_of_it(context: Context) -> list[SetRecord]:
-    """The sets of the latest message that are of its last exercise."""
-    exercise = context.recent[-1].done.exercise
-    return [record for record in last_message(context) if record.done.exercise == exercise]
-
-
-def run_of_it(context: Context) -> list[SetRecord]:
-    """What "those" means: the latest message's sets, or the row of single sets that it ends."""
-    latest = latest_of_it(context)
-    if len(latest) > 1:
-        return latest
-    run: list[SetRecord] = []
-    for record in reversed(context.recent):
-        if record.done.exercise != latest[0].done.exercise or record.on != latest[0].on:
-            break
-        run.insert(0, record)
-    return run
-
-
-def two_latest(context: Context) -> list[SetRecord]:
-    """What "both" means: the two sets of the latest message, or the sets of the latest two messages."""
-    latest = last_message(context)
-    if len(latest) == 2:
-        return latest
-    messages = list(dict.fromkeys(record.message for record in context.recent))[-2:]
-    return [record for record in context.recent if record.message in messages]
-
-
 def with_load(done: SetDone, new: Piece) -> SetDone:
     """The set at another load; the unit stays where none is told."""
     old = done.load

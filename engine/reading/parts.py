@@ -13,8 +13,8 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.correcting import latest_of_it, run_of_it, two_latest
 from engine.reading.kinds import K
+from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest
 from engine.reading.lexicon import plain_word
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role

@@ -48,6 +48,8 @@ else:
 
 
 NOTHING = Decimal(0)
+HEADING = "a heading"
+"""The text of a word for warming up that heads the sets below it."""
 
 
 class Piece(NamedTuple):

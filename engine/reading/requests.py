@@ -16,7 +16,7 @@ from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrase
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_again import repeat_told
-from engine.reading.requests_around import Words, among_reasons, led
+from engine.reading.requests_around import among_reasons, led
 from engine.reading.requests_free import again_told, asked_freely, is_done, lacks_time, told_freely, undoes
 from engine.reading.requests_lifts import asked_of_a_lift, with_equipment_behind
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
@@ -27,6 +27,7 @@ from engine.reading.requests_to_people import adjusts
 from engine.reading.requests_told import ARGUMENTS, asks_history
 from engine.reading.requests_units import units_wished
 from engine.reading.requests_when import told_by_the_day
+from engine.reading.spoken_clauses import Words
 from engine.reading.teaching import taught_of
 from engine.reading.tokens import Token, tokenize
 from engine.reading.values import Act, Context

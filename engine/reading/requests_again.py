@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.correcting import run_of_it
 from engine.reading.kinds import K
+from engine.reading.latest_sets import run_of_it
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 from engine.reading.tokens import Token

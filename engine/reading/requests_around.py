@@ -9,7 +9,6 @@ The words in capitals are cues of the language files. What stands around a reque
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
@@ -18,16 +17,14 @@ from engine.reading.names import narrowed
 from engine.reading.phrasebook import Phrasebook
 from engine.reading.pieces import COUNTED, Piece
 from engine.reading.prepare import Prepared
+from engine.reading.spoken_clauses import Words, clauses_of
 from engine.reading.talk import without_talk
-from engine.reading.tokens import Token
 from engine.reading.values import Act, Context
 from engine.reading.when import day_told
 
-Words = list[tuple[str, Token]]
 Recognise = Callable[[Words, str, Sequence[Piece], Context], Act | None]
 """Reads the words of a clause as a request; the text keeps the places that its pieces have."""
 
-CUT = re.compile(r"[,.;!?)]+\s+|\s[-–—(]+\s?|\s*\(")
 MOST_CLAUSES = 5
 LONGEST_LEAD = 7
 MOST_NUMBERS = 3
@@ -104,16 +101,6 @@ def among_reasons(
             return found
         bent = bent or found
     return bent
-
-
-def clauses_of(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, int]]:
-    """Where the clauses of the message begin and end."""
-    cuts = [(found.start(), found.end()) for found in CUT.finditer(cleaned)]
-    because = book.cues["because"]
-    cuts += [(token.start, token.start) for word, token in words[2:] if word in because]
-    starts = [0, *(end for _, end in sorted(cuts))]
-    ends = [*(start for start, _ in sorted(cuts)), len(cleaned)]
-    return [(start, end) for start, end in zip(starts, ends, strict=True) if cleaned[start:end].strip(" .,!?-()")]
 
 
 def _stretches(count: int) -> Iterator[tuple[int, int]]:

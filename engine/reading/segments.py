@@ -20,7 +20,7 @@ from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
 from engine.reading.names_behind import with_names_behind
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import BEHIND_THE_LEAD, Piece, Role, kinds_of
+from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, Piece, Role, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_entries import ends_before_a_name, may_be_in_turn, share_both
 from engine.reading.shared_sets import counts_ahead, without_count_ahead
@@ -32,7 +32,6 @@ MODES = frozenset((K.WARMUP, K.WORKING))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 PARTING_LINES = frozenset((K.LINE, K.STOP))
 UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE))
-HEADING = "a heading"
 
 
 @dataclass(slots=True)
