@@ -9,10 +9,10 @@ from __future__ import annotations
 
 from engine.reading.chunk_times import TimesChunks
 from engine.reading.chunks import JOINERS, Chunk
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
-SPANNED = frozenset(("to", "bis", "tot", "до"))
 SPANS = (Role.BARE, Role.REPS, Role.SECONDS, Role.PLURAL)
 
 
@@ -57,7 +57,7 @@ class FactorChunks(TimesChunks):
     def _spans_to(self, first: Piece) -> bool:
         """ "6 to 8": a range in words."""
         last = self.pieces[self.at + 1] if self._kind(1) is K.NUMBER else None
-        if last is None or self.pieces[self.at].text not in SPANNED or first.role is not Role.BARE:
+        if last is None or "upto" not in CUES_OF[self.pieces[self.at].text] or first.role is not Role.BARE:
             return False
         few = last.value <= MOST_LOADED_REPS or last.role in (Role.SECONDS, Role.PLURAL)  # "60 to 80 x5" are two loads
         return last.role in SPANS and first.value < last.value and few

@@ -7,15 +7,14 @@ A third number behind an x that stands apart says how often: 80x5 x3. In a row o
 from __future__ import annotations
 
 from engine.reading.chunk_factors import FactorChunks
-from engine.reading.chunks import GAPS, MOST_SETS_BY_REPEAT, SIDES_OF_A_BAR, Chunk, tells_a_side
+from engine.reading.chunks import GAPS, MOST_SETS_BY_REPEAT, SIDE_OF_A_BAR, Chunk, tells_a_side
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 COUNTED_BY_OF = (Role.BARE, Role.REPS, Role.SECONDS, Role.METRES)
 BEHIND_A_SIGN = frozenset((K.NUMBER, K.BAR, K.BODY, K.MAX, K.FAILURE))
-ON = frozenset(("na", "на"))
-"""In Polish and Russian what stands behind it is the load, or what comes of it."""
 
 
 class JoinedChunks(FactorChunks):
@@ -39,7 +38,7 @@ class JoinedChunks(FactorChunks):
     def _spoken_for(self, chunk: Chunk) -> bool:
         """ "100 for 5", "30 s for 3 sets": whether what stands behind "for" belongs to this chunk."""
         ahead = self.pieces[self.at + 1 + (self._kind(1) is K.FILLER)]
-        if self.pieces[self.at].text in ON and ahead.value > chunk.factors[0][-1].value:
+        if "onto" in CUES_OF[self.pieces[self.at].text] and ahead.value > chunk.factors[0][-1].value:
             return False  # "8 7 6 na 85"
         if self._kind(2) is K.TIMES and self.pieces[self.at + 2].glued:
             chunk.counts_behind = True
@@ -58,7 +57,7 @@ class JoinedChunks(FactorChunks):
         bare = bool(reps) and reps[0].role in (Role.BARE, Role.REPS) and count is not None and count.role is Role.BARE
         if not bare or count is None or not tells_a_side(self.pieces[self.at]):
             return False
-        of_a_bar = tells_a_side(self.pieces[self.at], SIDES_OF_A_BAR)  # "35 a side x 8" may be plates
+        of_a_bar = tells_a_side(self.pieces[self.at], SIDE_OF_A_BAR)  # "35 a side x 8" may be plates
         if not self.out.found and (of_a_bar or reps[0].value <= count.value):
             chunk.of_sides = True
             return False
@@ -127,7 +126,7 @@ class JoinedChunks(FactorChunks):
     def _tell_each(self, piece: Piece) -> None:
         self.out.each = True
         self.out.sides = self.out.sides or tells_a_side(piece)
-        self.out.of_a_bar = self.out.of_a_bar or tells_a_side(piece, SIDES_OF_A_BAR)
+        self.out.of_a_bar = self.out.of_a_bar or tells_a_side(piece, SIDE_OF_A_BAR)
 
 
 def _is_spaced_time(number: Piece) -> bool:

@@ -8,18 +8,15 @@ from engine.reading.chunk_loads import LoadedChunks
 from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunks import MOST_REPEATS, Chunk
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind
 
-LOWERED = frozenset(("dropped", "down", "runter", "abgenommen", "dann", "then"))
-"""First words that only say that the load went down: several sets behind them are back-off sets and no drops."""
 MOST_SETS_TOLD = 10
 """More than this in front of "heavy sets" counts no sets. Common practice, no source."""
 WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
-EVERY = frozenset(
-    ("each", "every", "per", "jeder", "jede", "jedes", "cada", "chaque", "ogni", "elke", "każda", "varje", "каждый")
-)
+EVERY = frozenset(("each", "every"))
 BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K.NOTE))
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
@@ -220,7 +217,7 @@ class MarkedChunks(LoadedChunks):
 
     def drop(self, piece: Piece) -> None:
         before = self.pieces[self.at - 1] if self.at else piece
-        if before.kind is K.EACH or (before.kind is K.FILLER and before.text in EVERY):
+        if before.kind is K.EACH or (before.kind is K.FILLER and is_cued(before.text, EVERY)):
             self._pass(self.at - 1)  # "each set dropped to 150 for 8"
         if self._was_let_fall():
             self.out.notes.append(piece)
@@ -228,8 +225,8 @@ class MarkedChunks(LoadedChunks):
             self.out.found[-1].kind = SetKind.DROP
         elif self.out.found:
             self.next_kind = SetKind.DROP
-            self.out.lowered = self.out.lowered or piece.text in LOWERED
-        elif piece.text not in LOWERED:
+            self.out.lowered = self.out.lowered or "lowered" in CUES_OF[piece.text]
+        elif "lowered" not in CUES_OF[piece.text]:
             self.out.drops_ahead = True  # "dropped to 57.5, 3x9" only says that the load went down
         self.at += 1
 

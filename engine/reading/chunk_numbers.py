@@ -14,30 +14,22 @@ from engine.reading.chunk_steps import loads_told, tells_a_step
 from engine.reading.chunk_sums import AMOUNTS, PARTLY
 from engine.reading.chunk_times import PLAIN_ENDS
 from engine.reading.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
-from engine.reading.earlier_sets import WAS
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 SAYING = frozenset((K.FILLER, K.NOTE))
-SAID_OF_A_SET = WAS | frozenset(("were", "felt", "feels", "moved", "went"))
+SAID_OF_A_SET = frozenset(("was", "were", "felt", "moved"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
 OPEN_ENDED = frozenset((K.MAX, K.FAILURE))
 """Words for a set without a count of its reps."""
 TWO_MEANINGS = frozenset(("once",))
 """Eleven in Spanish, one time in English: behind a number nobody can say which."""
-LIKE = frozenset(("like", "wie", "como", "comme", "come", "als", "jak", "как", "som"))
-OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "od"))
-PERHAPS = frozenset(
-    ("maybe", "perhaps", "possibly", "vielleicht", "quizás", "quizá", "peut-être", "forse", "misschien", "może",
-     "talvez", "может", "kanske")
-)  # fmt: skip
 BEHIND_OR = frozenset((K.FILLER, K.ASKS, K.NOTE, K.PLAIN, K.ONLY, K.RESERVE_LEFT))
 REACH_OF_OR = 4
-SPREAD = frozenset(("in", "over", "across", "en", "em", "w", "за", "на", "på", "sur", "auf", "su", "por", "within"))
-PASSING_WORDS = frozenset(("in", "took", "within", "all", "total", "em", "en", "dans", "за", "w", "på"))
 
 
 class NumberChunks(JoinedChunks):
@@ -47,7 +39,7 @@ class NumberChunks(JoinedChunks):
         before = self.pieces[self.at - 1] if self.at else piece
         if self._is_left_open(before, piece):
             self.out.dangling = True
-        if piece.role is Role.SETS and before.text in SPREAD and self.out.found:
+        if piece.role is Role.SETS and "spread" in CUES_OF[before.text] and self.out.found:
             self.out.spread = True
         if piece.role is Role.LOAD and self.out.found and tells_a_step(self.pieces, self.at):
             piece = self._stepped(piece)
@@ -61,9 +53,9 @@ class NumberChunks(JoinedChunks):
         """Whether the word in front says that it may be another number: "5 or 6", "80x8 (maybe 9)", "135 plus 20"."""
         if self.at > 1 and self.kinds[self.at - 2] is K.NUMBER:
             adds_up = before.text == "plus" and self._adds_up(piece)  # "135 plus 20 x 5"
-            if adds_up or before.text in OR:  # "100 for 5 or 6"
+            if adds_up or _is_or(before):  # "100 for 5 or 6"
                 return True
-        if self.out.found and (before.text in PERHAPS or self._follows_or()):
+        if self.out.found and ("perhaps" in CUES_OF[before.text] or self._follows_or()):
             return True
         return piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER
 
@@ -71,10 +63,10 @@ class NumberChunks(JoinedChunks):
         """ "5 or was it 6", "80x8 or maybe only 7"."""
         at = self.at - 1
         while at > max(0, self.at - 1 - REACH_OF_OR) and self.kinds[at] in BEHIND_OR:
-            if self.pieces[at].text in OR:
+            if _is_or(self.pieces[at]):
                 return True
             at -= 1
-        return at >= 0 and self.pieces[at].text in OR and self.at - at > 1
+        return at >= 0 and _is_or(self.pieces[at]) and self.at - at > 1
 
     def _adds_up(self, piece: Piece) -> bool:
         """Whether a number behind "plus" may be a load put on the one before it."""
@@ -87,7 +79,7 @@ class NumberChunks(JoinedChunks):
         while self.kinds[end] in REMARKED:
             end += 1
         known = any(number.value == one.value for chunk in self.out.found for factor in chunk.factors for one in factor)
-        return said in SAID_OF_A_SET and known and number.role in PLAIN_ROLES and self.kinds[end] in REMARK_ENDS
+        return is_cued(said, SAID_OF_A_SET) and known and number.role in PLAIN_ROLES and self.kinds[end] in REMARK_ENDS
 
     def _stepped(self, step: Piece) -> Piece:
         """ "100 for 6, then added 5 kg": the load that it comes to."""
@@ -152,7 +144,7 @@ class NumberChunks(JoinedChunks):
 
     def _is_remarked(self, piece: Piece) -> bool:
         """ "felt like 500", or "0 reps" behind a miss, which says so already."""
-        compared = self.in_note and self.pieces[self.at - 1].text in LIKE and self._kind() is not K.TIMES
+        compared = self.in_note and "like" in CUES_OF[self.pieces[self.at - 1].text] and self._kind() is not K.TIMES
         last = self._last()
         none_made = piece.role is Role.REPS and not piece.value and last is not None and last.missed
         return compared or none_made
@@ -184,7 +176,7 @@ class NumberChunks(JoinedChunks):
             chunk.in_brackets = True
             chunk.alone_in_brackets = self._stands_alone(opened)
         if chunk.factors[0][0].role in AMOUNTS:
-            chunk.in_passing = self.at > 1 and self.pieces[self.at - 2].text in PASSING_WORDS
+            chunk.in_passing = self.at > 1 and "within" in CUES_OF[self.pieces[self.at - 2].text]
         self._rest_of_chunk(chunk)
 
     def _stands_alone(self, opened: bool) -> bool:
@@ -306,3 +298,8 @@ class NumberChunks(JoinedChunks):
             if self.pieces[self.at].kind is K.EACH:
                 self._tell_each(self.pieces[self.at])
             self.at += 1
+
+
+def _is_or(piece: Piece) -> bool:
+    """ "or", and not the Dutch "of", which is English too."""
+    return "or" in CUES_OF[piece.text] and piece.text != "of"

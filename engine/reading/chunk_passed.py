@@ -7,6 +7,7 @@ that points at one of the sets where another rule reads what is told of that set
 from __future__ import annotations
 
 from engine.reading.chunk_sums import SummedChunks
+from engine.reading.cues import any_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 
@@ -14,11 +15,9 @@ CLAUSE_ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.THEN, K.OPEN, K.CLOSE,
 REMARKING = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.SETTING, K.BAND, K.PARTIAL, K.UNRELATED))
 BESIDE_A_REMARK = REMARKING | {K.FILLER, K.PLAIN, K.DENY, K.AND, K.WITH, K.OF, K.EACH, K.VARIANT, K.REPS, K.SETS}
 POINTING = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
-LIGHTER = frozenset(
-    ("lighter", "heavier", "leichter", "schwerer", "lichter", "zwaarder", "lättare", "tyngre", "lżejsze", "cięższe")
-)
+COMPARED = frozenset(("lighter", "heavier"))
 """Of one of the sets these tell another load, which is not known, unless it only felt so."""
-FELT = frozenset(("felt", "feels", "feel", "fühlte", "war", "voelde", "kändes"))
+FELT = frozenset(("felt",))
 NAMING_A_SET = frozenset((K.SETS, K.REPS, K.FILLER))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP, K.REST_PAUSE, K.BODY))
 TELLING = MARKING | {K.NUMBER, K.COUNT}
@@ -67,4 +66,4 @@ class PassedWords(SummedChunks):
         if REMARKING.isdisjoint(behind) or not BESIDE_A_REMARK.issuperset(behind):
             return False
         texts = [one.text for one in self.pieces[self.at : self.at + len(behind) + 1]]
-        return LIGHTER.isdisjoint(texts) or not FELT.isdisjoint(texts)
+        return not any_cued(texts, COMPARED) or any_cued(texts, FELT)

@@ -9,10 +9,11 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from engine.reading.chunks import Chunk
+from engine.reading.cues import is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
-RAISED = frozenset(("up", "added", "adding", "add", "upped", "plus", "dazu", "drauf", "más", "mais", "più", "jusqu'à"))
+RAISED = frozenset(("up", "add", "raised", "plus"))
 
 
 def tells_a_step(pieces: Sequence[Piece], at: int) -> bool:
@@ -20,7 +21,7 @@ def tells_a_step(pieces: Sequence[Piece], at: int) -> bool:
     step = pieces[at]
     before = pieces[at - 1] if at else None
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    raised = before is not None and (before.kind is K.ADDED or (before.text in RAISED and _is_one_word(before)))
+    raised = before is not None and (before.kind is K.ADDED or (is_cued(before.text, RAISED) and _is_one_word(before)))
     return step.unit is not None and (raised or behind is K.MORE)
 
 

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from engine.reading.chunk_marks import MarkedChunks
 from engine.reading.chunks import Chunk
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
@@ -18,7 +19,6 @@ from engine.values.sets import SetKind
 
 SEVERAL = 2
 """What a WARMUP piece's `told` says of "warm-ups"."""
-AFTER = frozenset(("after", "nach", "después", "tras", "après", "dopo", "na", "po", "após", "после", "efter"))
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
@@ -40,7 +40,7 @@ class WarmUpChunks(MarkedChunks):
     def warm_up(self, piece: Piece) -> None:
         ahead = self.pieces[max(0, self.at - 2) : self.at]
         if not self._heads_with_after() and any(
-            (one.kind is K.NOT_DATE and one.text != "from") or one.text in AFTER for one in ahead
+            (one.kind is K.NOT_DATE and one.text != "from") or "after" in CUES_OF[one.text] for one in ahead
         ):
             self.at += 1  # "after warming up i benched 80 3x5"
             return

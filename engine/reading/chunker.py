@@ -7,11 +7,11 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.chunk_announced import AnnouncedChunks, load_announced
-from engine.reading.chunk_joins import ON
 from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, MOST_LOADED_REPS, NOTHING, Piece, Role
@@ -203,7 +203,9 @@ class Chunker(AnnouncedChunks):
             self.at += 1  # "belt on for 315 for 2"
             return
         last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
-        loaded = number is not None and (number.role is Role.LOAD or (number.role is Role.BARE and piece.text in ON))
+        loaded = number is not None and (
+            number.role is Role.LOAD or (number.role is Role.BARE and "onto" in CUES_OF[piece.text])
+        )
         if last is not None and not last.at and loaded:
             self.at_load(piece)
             return

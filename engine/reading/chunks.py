@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 
+from engine.reading.cues import any_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import Effort
@@ -197,53 +198,10 @@ def numbers_in(chunks: Chunks) -> list[Piece]:
     return [number for chunk in chunks.found for factor in chunk.factors for number in factor]
 
 
-SIDE_WORDS = frozenset(
-    (
-        "side",
-        "sides",
-        "leg",
-        "legs",
-        "arm",
-        "arms",
-        "limb",
-        "way",
-        "seite",
-        "bein",
-        "lado",
-        "pierna",
-        "brazo",
-        "perna",
-        "braco",
-        "cote",
-        "jambe",
-        "bras",
-        "lato",
-        "gamba",
-        "braccio",
-        "parte",
-        "kant",
-        "been",
-        "zijde",
-        "sida",
-        "ben",
-        "strone",
-        "noge",
-        "reke",
-        "strona",
-        "reka",
-        "nogi",
-        "ногу",
-        "руку",
-        "сторону",
-        "рукой",
-        "ногой",
-    )
-)
+SIDE_OF_A_BAR = frozenset(("barside",))
+SIDES = SIDE_OF_A_BAR | {"limb"}
 
 
-SIDES_OF_A_BAR = frozenset(("side", "seite", "lado", "cote", "lato", "kant", "sida", "strone", "strona", "сторону"))
-
-
-def tells_a_side(piece: Piece, words: frozenset[str] = SIDE_WORDS) -> bool:
+def tells_a_side(piece: Piece, sides: frozenset[str] = SIDES) -> bool:
     """Whether "each side", "per leg", "por pierna" names a side of the body, and not a hand that holds something."""
-    return any(word in words for word in piece.text.split())
+    return any_cued(piece.text.split(), sides)

@@ -15,6 +15,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.cues import is_cued
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
 from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role
@@ -28,15 +29,16 @@ MOST_SETS = 3
 """How many sets "three more at 60" may be; "8 more" is a set of eight. Common practice, no source."""
 
 MOST_CHANGE = 50
+UP = frozenset(("up", "plus", "add"))
+DOWN = frozenset(("minus", "down", "fewer", "off", "lighter", "drop"))
+HEAVIER = frozenset(("heavier", "more"))
+CHANGES = UP | DOWN | HEAVIER
 ASKS_FOR_MORE = frozenset((K.SAME, K.ANOTHER, K.MORE))
 NAMES_OR_ASKS = ASKS_FOR_MORE | {K.NAME, K.LAST}
 BESIDE = frozenset(
     (K.FILLER, K.COMMA, K.STOP, K.AND, K.THEN, K.SETS, K.AT, K.WITH, K.KG, K.LB, K.FOR, K.EXTRA, K.OF, K.REPS, K.EXCEPT,
      K.DASH)
 )  # fmt: skip
-UP = frozenset(("up", "plus", "add", "added", "adding"))
-DOWN = frozenset(("minus", "down", "less", "dropped", "off", "lighter", "drop"))
-HEAVIER = frozenset(("heavier", "more"))
 
 
 def in_hand(context: Context) -> Context:
@@ -110,7 +112,7 @@ MOST_COUNTED = 10
 def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     """ "dropped to 60 for 10", "backed off to 60, got 10"; and "one more for 3", at the load of the latest set."""
     numbers = [(at, piece) for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
-    if not 1 <= len(numbers) <= 2 or not all(piece.kind in LOWERING or piece.text in DOWN for piece in pieces):
+    if not 1 <= len(numbers) <= 2 or not all(piece.kind in LOWERING or is_cued(piece.text, DOWN) for piece in pieces):
         return None
     at, reps = numbers[-1]
     linked = at > 0 and pieces[at - 1].kind in (K.FOR, K.COMMA, K.GOT)
@@ -120,7 +122,7 @@ def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
         asked = any(piece.kind in NAMES_OR_ASKS for piece in pieces[:at]) or at == 1
         again = asked and pieces[at - 1].kind in (K.FOR, K.GOT)
         return Logged((_anew(done, int(reps.value)),), why="reps of the latest set's load") if again else None
-    down = any(piece.kind is K.DROP or piece.text in DOWN for piece in pieces[: numbers[0][0]])
+    down = any(piece.kind is K.DROP or is_cued(piece.text, DOWN) for piece in pieces[: numbers[0][0]])
     low = numbers[0][1].value <= MOST_LOADED_REPS and not any(_goes_to(piece) for piece in pieces[: numbers[0][0]])
     if not down or low or numbers[0][1].role not in (Role.BARE, Role.LOAD):
         return None
@@ -244,9 +246,9 @@ CHANGING = BESIDE | frozenset((K.MORE, K.TIMES, K.NAME, K.SAME))
 def _sign(pieces: Sequence[Piece], first: int) -> int:
     before = pieces[first - 1].text if first and not _goes_to(pieces[first - 1]) else ""
     after = pieces[first + 1] if first + 1 < len(pieces) else None
-    if before in UP or (after is not None and (after.kind is K.MORE or after.text in HEAVIER)):
+    if is_cued(before, UP) or (after is not None and (after.kind is K.MORE or is_cued(after.text, HEAVIER))):
         return 1
-    return -1 if before in DOWN or (after is not None and after.text in DOWN) else 0
+    return -1 if is_cued(before, DOWN) or (after is not None and is_cued(after.text, DOWN)) else 0
 
 
 def _goes_to(piece: Piece) -> bool:
@@ -255,7 +257,7 @@ def _goes_to(piece: Piece) -> bool:
 
 
 def _says_change(piece: Piece) -> bool:
-    return piece.text in UP | DOWN | HEAVIER
+    return is_cued(piece.text, CHANGES)
 
 
 def _may_be_reps(number: Piece) -> bool:

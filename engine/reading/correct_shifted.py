@@ -10,15 +10,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 from engine.reading.correcting import Told
+from engine.reading.cues import any_cued, is_cued
 from engine.reading.kinds import K
 from engine.reading.parts import part_told
 from engine.reading.pieces import Role
 from engine.reading.values import Correction
 
-FEWER = frozenset(("less", "fewer", "minus", "weniger", "menos", "moins", "meno", "minder", "mniej", "меньше", "färre"))
-ADDING = frozenset(("add", "plus", "extra", "another"))
-EXTRA = frozenset(("extra", "additional", "bonus"))
-TAKING = frozenset(("take", "minus", "subtract", "remove"))
+FEWER = frozenset(("fewer", "minus"))
+ADDING = frozenset(("add", "plus", "extra"))
+EXTRA = frozenset(("extra",))
+TAKING = frozenset(("take", "minus"))
 MOST_CHANGED = 5
 """How many reps somebody may have miscounted. Common practice, no source."""
 ABOUT = frozenset(
@@ -31,13 +32,13 @@ def shifted(told: Told) -> Correction | None:
     """The sets pointed at, with so many reps more or fewer."""
     kinds = told.kinds()
     words = set(told.words)
-    fewer = bool(words & FEWER) or (bool(told.words) and told.words[0] in TAKING)
-    more = bool(kinds & {K.MORE, K.ANOTHER}) or (bool(told.words) and told.words[0] in ADDING)
-    more = more or not EXTRA.isdisjoint(words)
+    fewer = any_cued(words, FEWER) or any_cued(told.words[:1], TAKING)
+    more = bool(kinds & {K.MORE, K.ANOTHER}) or any_cued(told.words[:1], ADDING)
+    more = more or any_cued(words, EXTRA)
     of_reps = K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
     if not of_reps:
         return _heavier(told)
-    if fewer is more or any(p.kind not in ABOUT and p.text not in FEWER for p in told.pieces):
+    if fewer is more or any(p.kind not in ABOUT and not is_cued(p.text, FEWER) for p in told.pieces):
         return None
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
     counts = [int(piece.value) for piece in told.numbers() if piece.value == int(piece.value)] or [1]
@@ -55,9 +56,12 @@ def shifted(told: Told) -> Correction | None:
 
 HEAVIER = frozenset(("heavier", "up"))
 LIGHTER = frozenset(("lighter", "off", "down"))
-ADDED = frozenset(("add", "added", "adding", "plus"))
-TAKEN = frozenset(("take", "took", "taking", "minus", "subtract", "remove", "removed"))
-POINTING = frozenset(("those", "these", "them", "that", "it", "all", "both", "last"))
+ADDED = frozenset(("add", "plus"))
+POINTING = frozenset(("those", "that", "all"))
+POINTING_KINDS = frozenset((K.BOTH, K.LAST))
+BE = frozenset(("was", "were", "is", "are"))
+KNOWN = ADDED | TAKING | HEAVIER | LIGHTER | POINTING | BE
+LINKS = frozenset(("to", "from", "of", "on"))
 BESIDE_A_LOAD = ABOUT | {K.KG, K.LB, K.AT, K.WITH}
 MOST_OF_A_LOAD = 2
 """A change is at most half of the load. Common practice, no source."""
@@ -69,14 +73,14 @@ def _heavier(told: Told) -> Correction | None:
     if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].unit is None:
         return None
     first = told.words[0]
-    up = first in ADDED or (not words.isdisjoint(HEAVIER) and not words.isdisjoint(BE))
-    down = first in TAKEN or (not words.isdisjoint(LIGHTER) and not words.isdisjoint(BE))
-    known = ADDED | TAKEN | HEAVIER | LIGHTER | POINTING | BE | {"to", "from", "of", "on"}
-    plain = all(piece.kind in BESIDE_A_LOAD or known.issuperset(piece.text.split()) for piece in told.pieces)
+    be = any_cued(words, BE)
+    up = is_cued(first, ADDED) or (be and any_cued(words, HEAVIER))
+    down = is_cued(first, TAKING) or (be and any_cued(words, LIGHTER))
+    plain = all(piece.kind in BESIDE_A_LOAD or _is_known(piece.text) for piece in told.pieces)
     if up is down or not plain:
         return None
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
-    points = bool(part.places) or not words.isdisjoint(POINTING)
+    points = bool(part.places) or any_cued(words, POINTING) or not kinds.isdisjoint(POINTING_KINDS)
     if part.missing or part.named_unknown or not points:
         return None
     for record in part.reached(told.context, plural=told.plural or part.whole):
@@ -88,4 +92,5 @@ def _heavier(told: Told) -> Correction | None:
     return told.correction()
 
 
-BE = frozenset(("was", "were", "is", "are"))
+def _is_known(text: str) -> bool:
+    return all(word in LINKS or is_cued(word, KNOWN) for word in text.split())

@@ -8,6 +8,7 @@ remark = EARLIER numbers      behind sets of today: "squat 100x5 (last week 95x5
 from __future__ import annotations
 
 from engine.reading.ahead import HOLDS_A_NUMBER, aside
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import COUNTED, Piece
 
@@ -20,7 +21,6 @@ OF_A_SET = COUNTED | frozenset(
 )
 APART = frozenset((K.OPEN, K.COMMA, K.STOP, K.LINE, K.DASH, K.THEN))
 CLAUSE_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
-WAS = frozenset(("was", "war", "era", "c'était", "était", "fue", "foi", "było", "byl", "był", "было", "var", "ex"))
 
 
 def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
@@ -29,7 +29,7 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
     at = 0
     while at < len(pieces):
         piece = pieces[at]
-        was = piece.kind is K.OPEN and at + 2 < len(pieces) and pieces[at + 1].text in WAS
+        was = piece.kind is K.OPEN and at + 2 < len(pieces) and "was" in CUES_OF[pieces[at + 1].text]
         if was and _counts(out):
             at = _past_the_sets(pieces, at + 2, out) or at
         elif piece.kind is K.OPEN and at + 1 < len(pieces) and pieces[at + 1].kind in AHEAD and _counts(out):

@@ -10,8 +10,8 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.ahead import aside, is_amount
+from engine.reading.cues import is_cued
 from engine.reading.kinds import K
-from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
@@ -31,7 +31,7 @@ COUNTING_ON = frozenset(
 REACH_OF_BRACKETS = 20
 ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
 SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
-SAID_OF_AN_EFFORT = frozenset(("was", "maybe", "probably", "war", "como", "var", "mniej"))
+SAID_OF_AN_EFFORT = frozenset(("was", "perhaps", "likely", "like", "roughly"))
 """ "rpe maybe 8", as "rpe around 8": close enough to be kept."""
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
@@ -82,7 +82,7 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _is_said_of_it(piece: Piece) -> bool:
-    return piece.text in SAID_OF_AN_EFFORT or spoken(piece.text) in phrasebook().cues["roughly"]
+    return is_cued(piece.text, SAID_OF_AN_EFFORT)
 
 
 def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:

@@ -7,13 +7,12 @@ clock = "every" TIME                          every 90s 8x2 60: from set to set;
 from __future__ import annotations
 
 from engine.reading.ahead import aside, is_amount, kind_at
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 PART_OF = frozenset((K.OF, K.OUT_OF))
-OF_THEM = frozenset(("of", "von", "de", "des", "di", "delle", "van", "z", "av", "das", "из"))
-EVERY = frozenset(("every", "alle", "cada", "toutes", "chaque", "ogni", "elke", "iedere", "co", "каждые", "varje"))
 
 REACH = 40
 """How many pieces from such a time the count of its sets may stand. Common practice, no source."""
@@ -34,14 +33,14 @@ def _of_the_sets(pieces: list[Piece], at: int) -> int:
     end = at + 2
     while kind_at(pieces, end) is K.FILLER:
         end += 1
-    told = at + 1 < len(pieces) and (pieces[at + 1].kind in PART_OF or pieces[at + 1].text in OF_THEM)
+    told = at + 1 < len(pieces) and (pieces[at + 1].kind in PART_OF or "of" in CUES_OF[pieces[at + 1].text])
     told = told and is_amount(pieces, end) and pieces[end].role is Role.SETS
     return end + 1 if told and pieces[at].role is Role.BARE and 0 < pieces[at].value <= pieces[end].value else at
 
 
 def _by_the_clock(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     """ "every 90s": the time from one set to the next; without a count of sets, how many they were is not known."""
-    if not out or pieces[at].role not in TIMED or out[-1].text not in EVERY:
+    if not out or pieces[at].role not in TIMED or "interval" not in CUES_OF[out[-1].text]:
         return False
     near = pieces[max(at - REACH, 0) : at + REACH]
     counted = K.TIMES in [piece.kind for piece in near] or Role.SETS in [piece.role for piece in near]

@@ -7,7 +7,9 @@ What is told of the last time without a change is a story: "last time 80". "last
 from __future__ import annotations
 
 from engine.reading.ahead import aside
+from engine.reading.cues import is_cued
 from engine.reading.earlier_sets import CLAUSE_ENDS
+from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -16,14 +18,8 @@ AGAINST_LAST = 1
 SAYS_WEIGHT, COMPARES = 1, 2
 LEFT_OVER = {SAYS_WEIGHT: K.FILLER, COMPARES: K.NOTE}
 """What words of the last time are where no change stands beside them; else they open a story."""
-UP = frozenset(
-    ("up", "plus", "+", "heavier", "over", "above", "más", "hoch", "rauf", "schwerer", "mer", "upp", "zwaarder",
-     "omhoog", "cięższe", "тяжелее")
-)  # fmt: skip
-DOWN = frozenset(
-    ("down", "minus", "-", "less", "lighter", "under", "below", "weniger", "leichter", "runter", "menos", "moins",
-     "meno", "minder", "lichter", "mindre", "ner", "mniej", "меньше", "легче", "fewer")
-)  # fmt: skip
+UP = frozenset(("up", "plus", "heavier", "above"))
+DOWN = frozenset(("down", "minus", "fewer", "lighter", "below"))
 BETWEEN = frozenset(
     (K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS, K.EARLIER,
      K.ALTERED)
@@ -45,7 +41,7 @@ def with_steps_up(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "bench up 2.5 today, 5 5 5" and "2.5 heavier: 9 8" told as a change against the last time: it
     stands at the head or right behind the name, and the reps behind a sign.
     """
-    if COMPARED.isdisjoint([piece.text for piece in pieces]):
+    if True not in [COMPARES_LOADS[piece.text] for piece in pieces]:
         return pieces
     for at in range(len(pieces) - 2):
         if not at or pieces[at - 1].kind in (K.NAME, K.LINE):
@@ -58,18 +54,18 @@ def with_steps_up(pieces: list[Piece]) -> list[Piece]:
 def _step(pieces: list[Piece], at: int) -> tuple[Piece | None, int]:
     """The change told there, and the place behind it; None where none is."""
     start = at
-    while start < len(pieces) and pieces[start].text in SAYERS:
+    while start < len(pieces) and is_cued(pieces[start].text, SAYERS):
         start += 1
     first, second, behind = (*pieces[start : start + 3], None, None, None)[:3]
     if first is None or second is None:
         return None, at
     if first.kind is K.NUMBER:
         number, way, end = first, _direction(second), start + 2
-    elif first.text in WENT:
+    elif is_cued(first.text, WENT):
         up = first.kind is K.ADDED
-        number, way, end = (second, 1, start + 2) if up else (behind or second, STEPS.get(second.text, 0), start + 3)
+        number, way, end = (second, 1, start + 2) if up else (behind or second, STEPS[second.text], start + 3)
     else:
-        number, way, end = second, STEPS.get(first.text, 0), start + 2
+        number, way, end = second, STEPS[first.text], start + 2
     ends = end < len(pieces) and pieces[end].kind in BEHIND_A_STEP
     if not way or not ends or not _is_step(number, told_as_load=number is not first):
         return None, at
@@ -83,11 +79,20 @@ def _is_step(number: Piece, *, told_as_load: bool) -> bool:
     return told_as_load or number.unit is not None or number.value % 1 != 0
 
 
-STEPS = {word: 1 for word in UP if word.isalpha()} | {word: -1 for word in DOWN if word.isalpha()}
-SAYERS = frozenset(("i", "we", "just", "so"))
-WENT = frozenset(("went", "go", "going", "increased", "bumped", "upped"))
-MORE = frozenset(("more", "mehr", "más", "mas", "plus", "mais", "più", "piu", "meer", "mer", "więcej", "больше"))
-COMPARED = frozenset((*STEPS, *WENT, *MORE))
+def _way(text: str) -> int:
+    return 1 if is_cued(text, UP) else -1 if is_cued(text, DOWN) else 0
+
+
+def _compares(text: str) -> bool:
+    return is_cued(text, COMPARED)
+
+
+STEPS = Kept(_way)
+"""1 for a word that says heavier, -1 for one that says lighter, 0 for any other."""
+SAYERS = frozenset(("me", "we", "only", "so"))
+WENT = frozenset(("went", "raised"))
+COMPARED = UP | DOWN | WENT | {"more"}
+COMPARES_LOADS = Kept(_compares)
 BEHIND_A_STEP = frozenset((K.TODAY, K.COMMA, K.STOP, K.COLON, K.LINE, K.DATE, K.THEN))
 MOST_OF_A_STEP = 20
 """A load this many units above the last one or fewer is a step. Common practice, no source."""
@@ -140,7 +145,7 @@ def _aside_reps(out: list[Piece], at: int) -> None:
 def _change_behind(out: list[Piece], at: int) -> bool:
     """ "last weight + 2.5", "last time plus 5"."""
     end = at + 1
-    while end < len(out) and out[end].kind is K.FILLER and out[end].text not in UP:
+    while end < len(out) and out[end].kind is K.FILLER and STEPS[out[end].text] <= 0:
         end += 1
     sign = out[end] if end < len(out) else None
     if sign is None:
@@ -185,9 +190,9 @@ def _tells_load(before: list[Piece]) -> bool:
 
 
 def _direction(piece: Piece) -> int:
-    if piece.kind in (K.MORE, K.PLUS) or piece.text in UP:
+    if piece.kind in (K.MORE, K.PLUS):
         return 1
-    return -1 if piece.text in DOWN else 0
+    return -1 if piece.text == "-" else STEPS[piece.text]
 
 
 def _is_amount(piece: Piece) -> bool:
