@@ -42,6 +42,8 @@ class TripleAs(Enum):
     LOAD_REPS_SETS = "load x reps x sets"
     LOAD_SETS_REPS = "load x sets x reps"
     REPS_SETS_LOAD = "reps x sets x load"
+    REPS_LOAD_SETS = "reps x load x sets"
+    SETS_LOAD_REPS = "sets x load x reps"
     REPS_LIST = "reps of each set"
 
 
@@ -50,6 +52,8 @@ PLACES_OF_THREE = {
     TripleAs.LOAD_REPS_SETS: (0, 1, 2),
     TripleAs.LOAD_SETS_REPS: (0, 2, 1),
     TripleAs.REPS_SETS_LOAD: (2, 0, 1),
+    TripleAs.REPS_LOAD_SETS: (1, 0, 2),
+    TripleAs.SETS_LOAD_REPS: (1, 2, 0),
 }
 """Where the load, the reps and the sets stand among three factors; a list of reps has no such places."""
 

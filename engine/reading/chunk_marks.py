@@ -9,6 +9,7 @@ from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.chunks import MOST_REPEATS, Chunk
 from engine.reading.cues import CUES_OF, is_cued
+from engine.reading.effort_spans import BETWEEN_TWO
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind
@@ -41,6 +42,8 @@ class MarkedChunks(LoadedChunks):
         else:
             last.efforts += piece.efforts
             last.effort_apart = self.separator is not None
+            if piece.told == BETWEEN_TWO:
+                last.effort_spans = True
         self.at += 1
 
     def _of_the_last_set(self, piece: Piece) -> bool:

@@ -15,6 +15,7 @@ from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
+from engine.reading.warmed_up import tells_what_was_done
 from engine.values.sets import SetKind
 
 SEVERAL = 2
@@ -161,6 +162,8 @@ class WarmUpChunks(MarkedChunks):
             return
         for chunk in found[self.warm_lead :]:
             chunk.kind = None if chunk.kind is SetKind.WARMUP else chunk.kind
+        if any(map(tells_what_was_done, self.pieces)):
+            return  # "warmed up with 60x5, squat 3x5 100"
         self.out.warm_either = frozenset(at for at in warm if at < self.warm_lead), warm
 
     def _places(self, run: list[Chunk]) -> range:

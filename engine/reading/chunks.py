@@ -44,6 +44,8 @@ class Chunk:
     """The load behind it is that of several reps before it, whatever load those in front of them had."""
     efforts: tuple[Effort, ...] = ()
     effort_apart: bool = False
+    effort_spans: bool = False
+    """The effort lies between two that were told: "rpe 8-9"."""
     failure: bool = False
     missed: bool = False
     missed_rep: int | None = None

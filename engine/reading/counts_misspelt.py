@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import zip_longest
 
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
@@ -11,6 +12,8 @@ from engine.reading.pieces import UNIT_ROLES, Piece, Role
 
 COUNTING = frozenset((K.SETS, K.REPS, K.KG, K.LB))
 SHORTEST_MENDED = 4
+EFFORTS_OR_REPS = "rpes"
+"""Behind a number and ahead of none, a slip of "reps"."""
 
 
 @lru_cache(maxsize=1)
@@ -22,10 +25,13 @@ def with_counts_mended(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each unknown word behind a number that is one slip from "sets", "reps" or a unit read as that."""
     out: list[Piece] = []
     mended = False
-    for piece in pieces:
+    for piece, ahead in zip_longest(pieces, pieces[1:]):
         number = out[-1] if out else None
         behind = number is not None and number.kind is K.NUMBER and number.role is Role.BARE
-        kind = _meant(plain_word(piece.text)) if behind and piece.kind is K.PLAIN else None
+        unclear = piece.kind is K.PLAIN or (
+            piece.text == EFFORTS_OR_REPS and (ahead is None or ahead.kind is not K.NUMBER)
+        )
+        kind = _meant(plain_word(piece.text)) if behind and unclear else None
         if kind is None or number is None:
             out.append(piece)
             continue

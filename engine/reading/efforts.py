@@ -11,7 +11,9 @@ from decimal import Decimal
 
 from engine.reading.ahead import aside, is_amount
 from engine.reading.cues import is_cued
+from engine.reading.effort_spans import with_effort_spans
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
@@ -21,6 +23,8 @@ NOT_LAST_EFFORT = frozenset(
 )
 NUMBER_BEHIND, ONLY_POSSIBLE = 1, 2
 """What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done."""
+TELLS_ITSELF = 10
+"""From here on it tells how many were left beside this: 11 for "left a rep in the tank"."""
 LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
 AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
 PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
@@ -31,13 +35,14 @@ COUNTING_ON = frozenset(
 REACH_OF_BRACKETS = 20
 ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
 SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
-SAID_OF_AN_EFFORT = frozenset(("was", "perhaps", "likely", "like", "roughly"))
+SAID_OF_AN_EFFORT = frozenset(("perhaps", "likely", "like", "roughly"))
 """ "rpe maybe 8", as "rpe around 8": close enough to be kept."""
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
 def with_efforts(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each effort and its numbers made one piece."""
+    pieces = with_effort_spans(pieces)
     out: list[Piece] = []
     at = 0
     sided = any(piece.kind is K.RIGHT for piece in pieces)
@@ -49,6 +54,10 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
             out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one more in me"
         if piece.kind in (K.RPE, K.RIR):
             at = _scaled(pieces, at, out)
+        elif piece.kind is K.RESERVE and piece.told >= TELLS_ITSELF:
+            left = Effort(Decimal(piece.told - TELLS_ITSELF))
+            out.append(piece._replace(kind=K.EFFORT, efforts=(left,), told=0))
+            at += 1
         elif piece.kind is K.RESERVE and piece.told in (NUMBER_BEHIND, ONLY_POSSIBLE):
             at = _reserve_ahead(pieces, at, out)
         elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out, sided)):
@@ -67,7 +76,9 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if out and out[-1].kind is K.AT:
         out.pop()
     values, end = _effort_list(pieces, after)
+    told = pieces[after].told if values else 0
     if not values and out and _is_small(out[-1]):
+        told = out[-1].told
         scale = scale._replace(start=out[-1].start)
         values, end = [out.pop().value], at + 1
         if out and out[-1].kind is K.AT:
@@ -77,12 +88,12 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         unclear = bool(values) or (is_amount(pieces, after) and pieces[after].role is Role.BARE)
         out.append(scale._replace(kind=K.UNCLEAR) if unclear else aside(scale))
         return max(end, at + 1)
-    out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end))
+    out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end, told=told))
     return end
 
 
 def _is_said_of_it(piece: Piece) -> bool:
-    return is_cued(piece.text, SAID_OF_AN_EFFORT)
+    return is_cued(piece.text, SAID_OF_AN_EFFORT) or spoken(piece.text) in phrasebook().copulas
 
 
 def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
@@ -164,7 +175,9 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     while end < len(pieces) and pieces[end].kind in EFFORT_WORDS:
         end += 1
     _drop_words_ahead(out)
-    out.append(pieces[at]._replace(kind=K.EFFORT, efforts=(Effort(number.value),), end=pieces[end - 1].end))
+    out.append(
+        pieces[at]._replace(kind=K.EFFORT, efforts=(Effort(number.value),), end=pieces[end - 1].end, told=number.told)
+    )
     return end
 
 
@@ -175,15 +188,15 @@ def _drop_words_ahead(out: list[Piece]) -> None:
 
 
 def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    piece, end = pieces[at], at + 1
+    piece, end, told = pieces[at], at + 1, 0
     if piece.kind is K.LEFT and _says_left_in(pieces, at):
         value, end = pieces[end].value, end + 2
     elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
-        value = out.pop().value
+        told, value = out[-1].told, out.pop().value
     else:
         unclear = bool(out) and _is_small(out[-1]) and len(out) > 1 and out[-2].kind in PARTED
         out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))
         return end
     _drop_words_ahead(out)
-    out.append(piece._replace(kind=K.EFFORT, efforts=(Effort(value),)))
+    out.append(piece._replace(kind=K.EFFORT, efforts=(Effort(value),), told=told))
     return end

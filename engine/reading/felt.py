@@ -1,16 +1,22 @@
 """An effort told as what a set felt like: "felt like an 8"; and not "felt like 8 reps".
 
-felt = FELT ( "like" | "a" ) ... NUMBER       NUMBER: bare, up to 10
+felt  = FELT ( "like" | "a" ) ... NUMBER       NUMBER: bare, up to 10
+rated = ( "about an" | "call it an" ) NUMBER   behind sets with an "x", from 6 up, at the end of its clause
 """
 
 from __future__ import annotations
 
 from engine.reading.kinds import K
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 FELT = frozenset(("felt", "feels", "feeling"))
 MOST_BETWEEN = 3
+REACH = 4
+LEAST_RATED = 6
+"""Below this an effort is told as reps that were left. Common practice, no source."""
+CLAUSE_ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.NOTE, K.DASH, K.OPEN))
 GOING_ON = frozenset((K.TIMES, K.OUT_OF, K.SLASH, K.REPS, K.SETS, K.MORE, K.KG, K.LB, K.RESERVE, K.RESERVE_LEFT))
 
 
@@ -27,6 +33,22 @@ def with_felt(pieces: list[Piece]) -> list[Piece]:
             continue
         effort = pieces[number]._replace(kind=K.EFFORT, efforts=(Effort.from_rpe(pieces[number].value),))
         return [*pieces[:number], effort, *pieces[number + 1 :]]
+    return pieces
+
+
+def with_rated(pieces: list[Piece]) -> list[Piece]:
+    """The same for "100x5, call it an 8": nobody counts repetitions with an article and a word for roughly."""
+    ways = phrasebook().cues["rated"]
+    counted = False
+    for at, piece in enumerate(pieces):
+        counted = counted or piece.kind is K.TIMES
+        if not counted or not is_effort(piece) or piece.value < LEAST_RATED:
+            continue
+        behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+        ahead = " ".join([spoken(one) for before in pieces[at - REACH : at] for one in before.text.split()])
+        if behind in CLAUSE_ENDS and any(f" {ahead}".endswith(f" {way}") for way in ways):
+            effort = piece._replace(kind=K.EFFORT, efforts=(Effort.from_rpe(piece.value),))
+            return [*pieces[:at], effort, *pieces[at + 1 :]]
     return pieces
 
 

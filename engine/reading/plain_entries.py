@@ -18,6 +18,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from engine.reading.choices import BODY_COUNTS, HELD_AT_ONCE, LOADED_COUNTS, MOST_SETS, Traits
+from engine.reading.effort_spans import BETWEEN_TWO
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.shape_plain import Group
@@ -85,7 +86,7 @@ def plain_numbers(pieces: Sequence[Piece]) -> PlainNumbers | None:
 def _effort_behind(pieces: Sequence[Piece], start: int, end: int) -> tuple[Effort | None, int]:
     """The effort that ends these pieces, and where what it is told of ends."""
     last = pieces[end - 1]
-    if last.kind is K.EFFORT and len(last.efforts) == 1:
+    if last.kind is K.EFFORT and len(last.efforts) == 1 and last.told != BETWEEN_TWO:
         return last.efforts[0], end - 1
     signed = end - start > FEWEST_BEFORE_AN_AT and pieces[end - 2].kind is K.AT
     if signed and last.role is Role.BARE and 1 <= last.value <= TOP_OF_SCALE and last.kind is K.NUMBER:

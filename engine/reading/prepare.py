@@ -9,11 +9,12 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.announced import with_announced
 from engine.reading.beside_words import with_words_settled
 from engine.reading.company import with_company
+from engine.reading.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.counts_misspelt import with_counts_mended
 from engine.reading.dates import DATE_KINDS, with_dates
 from engine.reading.days_misspelt import with_days_mended
 from engine.reading.earlier_sets import without_earlier_sets
-from engine.reading.felt import with_felt
+from engine.reading.felt import with_felt, with_rated
 from engine.reading.headings import without_days_counted
 from engine.reading.kinds import K
 from engine.reading.labelled_lifts import with_labelled_lifts
@@ -33,6 +34,7 @@ from engine.reading.tiredness import CHIN, DEAD, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
 from engine.reading.values import Context
+from engine.reading.warmed_up import without_warm_ups_told
 from engine.reading.week_headings import with_weeks
 
 
@@ -93,8 +95,10 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     """The pieces of a walk with slips of the thumb put right, and equipment put to its names; and their kinds."""
     pieces = walked = lexer.run()
     kinds = kinds_of(pieces)
+    if K.RPE in kinds or K.PLAIN in kinds:
+        pieces = with_counts_mended(pieces)
     if K.PLAIN in kinds:
-        pieces = with_days_mended(mended(with_counts_mended(pieces), cleaned, catalogue), catalogue)
+        pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
         if K.ONLY in kinds:
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
     if K.UNRELATED in kinds:
@@ -248,6 +252,9 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         pieces = with_steps_up(pieces)
     if K.HEADING in kinds and K.SLASH in kinds:
         pieces = without_days_counted(pieces)
+    if K.WARMUP in kinds:
+        pieces = without_warm_ups_told(pieces)
+        kinds = kinds_of(pieces)
     if K.EARLIER in kinds or K.OPEN in kinds:
         pieces = without_earlier_sets(pieces)
         kinds = kinds_of(pieces)
@@ -259,6 +266,8 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
     if K.MORE in kinds:
         pieces = with_more_sets(pieces)
+    if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
+        pieces = with_counts_joined(pieces)
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in [piece.role for piece in pieces]
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces
 
@@ -267,7 +276,9 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with other loads that a remark names set aside."""
     if K.TIMES in kinds and not kinds.isdisjoint(MAY_GIVE_A_REASON):
         pieces = with_reasons(pieces)
-    return with_felt(pieces) if K.NOT_DATE in kinds and K.NOTE in kinds else pieces
+    if K.NOT_DATE in kinds and K.NOTE in kinds:
+        pieces = with_felt(pieces)
+    return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))

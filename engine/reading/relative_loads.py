@@ -41,14 +41,33 @@ def with_steps_up(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "bench up 2.5 today, 5 5 5" and "2.5 heavier: 9 8" told as a change against the last time: it
     stands at the head or right behind the name, and the reps behind a sign.
     """
-    if True not in [COMPARES_LOADS[piece.text] for piece in pieces]:
+    told_added = [piece for piece in pieces if piece.kind is K.ADDED]
+    if not told_added and True not in [COMPARES_LOADS[piece.text] for piece in pieces]:
         return pieces
     for at in range(len(pieces) - 2):
         if not at or pieces[at - 1].kind in (K.NAME, K.LINE):
+            if told_added and (put_on := _put_on(pieces, at)):
+                return put_on
             changed, end = _step(pieces, at)
             if changed is not None:
                 return [*pieces[:at], changed, *pieces[end:]]
     return pieces
+
+
+def _put_on(pieces: list[Piece], at: int) -> list[Piece]:
+    """ "bench added 5 kg, 9 8", "added 5 kg to bench, 9 8": as "+5 kg" is; empty where no amount was added there."""
+    start = at
+    while start < len(pieces) and is_cued(pieces[start].text, SAYERS):
+        start += 1
+    head = [piece.kind for piece in pieces[start : start + 2]]
+    if head != [K.ADDED, K.NUMBER] or pieces[start + 1].unit is None or pieces[start + 1].value > MOST_OF_A_STEP:
+        return []
+    added, end = pieces[start + 1]._replace(role=Role.CHANGE), start + 2
+    named = end + 1 < len(pieces) and pieces[end].kind in (K.FILLER, K.WITH) and pieces[end + 1].kind is K.NAME
+    names = [pieces[end + 1]] if named else []
+    end += 2 * named
+    ends = end < len(pieces) and pieces[end].kind in BEHIND_A_STEP
+    return [*pieces[:at], *names, added, *pieces[end:]] if ends else []
 
 
 def _step(pieces: list[Piece], at: int) -> tuple[Piece | None, int]:

@@ -24,10 +24,9 @@ from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, Piece, Role, kinds_o
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_entries import ends_before_a_name, may_be_in_turn, share_both
 from engine.reading.shared_sets import counts_ahead, without_count_ahead
+from engine.reading.warmed_up import tells_what_was_done
 from engine.values.ids import ExerciseName
 
-WARMED = frozenset(("warmed", "aufgewärmt", "eingewärmt", "échauffé", "échauffée", "opgewarmd", "calenté", "aqueci"))
-"""What was done before is no heading of what stands behind: "warmed up, squat 3x5 100"."""
 MODES = frozenset((K.WARMUP, K.WORKING))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 PARTING_LINES = frozenset((K.LINE, K.STOP))
@@ -111,7 +110,7 @@ class Segmenter:
         if any(piece.kind is K.UNRELATED or (piece.kind is K.NOTE and piece.told) for piece in clause.pieces):
             return  # "warm-up 10 min treadmill, bench 80 3x5"
         for piece in clause.pieces:
-            if piece.kind is K.WARMUP and piece.text not in WARMED:
+            if piece.kind is K.WARMUP and not tells_what_was_done(piece):
                 self.warming_up = piece._replace(text=HEADING)
             elif piece.kind is K.WORKING:
                 self.warming_up = None

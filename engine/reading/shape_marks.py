@@ -10,6 +10,7 @@ from engine.reading.shape_three import ThreeFactors
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind, Side
 
+TWO_SETS = 2
 IN_ONE_BREATH = frozenset((None, K.COMMA, K.SLASH, K.THEN, K.AND))
 
 
@@ -151,6 +152,8 @@ class Marked(ThreeFactors):
         efforts, self.waiting = self.waiting + (chunk.efforts if chunk.size else ()), ()
         if efforts:
             self._give_effort(efforts, chunk.effort_apart)
+        if chunk.effort_spans and TWO_SETS in (len(self.touched), len(self.drafts)):
+            self.unplaced = True  # "2x5 100 rpe 8-9": one for each, or between them
 
     def _give_effort(self, efforts: tuple[Effort, ...], apart: bool = False) -> None:
         if not self.touched:

@@ -29,7 +29,7 @@ OWNED = frozenset((K.DUMBBELL, K.BARBELL, K.KETTLEBELL, K.PLATE, K.BAR, K.MACHIN
 NEW = frozenset(
     ("new", "old", "broken", "free", "big", "small", "neue", "kaputte", "freie", "nuevos", "nuevas", "nieuwe")
 )
-THINGS = frozenset((K.OTHERS, K.UNRELATED, K.MINUTES, K.SECONDS))
+THINGS = frozenset((K.OTHERS, K.FAR, K.UNRELATED, K.MINUTES, K.SECONDS))
 LAST_HOUR = 24
 LONGEST_HOLD = 300
 """Seconds; from here on a time is no hold. Common practice, no source."""
@@ -95,11 +95,16 @@ def _is_a_thing(clause: Sequence[Piece], at: int) -> bool:
         return _word(behind) in phrasebook().cues["people"]
     if after.text in NEW and behind.kind in OWNED:
         return True
-    if after.kind is K.MORE or (after.text in NEW and behind.kind is K.PLAIN):
-        after = behind  # "got 2 new collars"
+    if after.kind is K.MORE or (after.text in NEW and behind.kind is K.PLAIN) or _is_told_of(after, behind):
+        after = behind  # "got 2 new collars", "3 different people asked me"
     few = clause[at].value <= MOST_THINGS
     plural = few and after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")
     return plural or after.kind in THINGS or _word(after) in phrasebook().cues["things"]
+
+
+def _is_told_of(word: Piece, thing: Piece) -> bool:
+    """Whether a word says what people or plural things are like, and not how the reps of a set went."""
+    return word.kind is K.PLAIN and (thing.kind in (K.FAR, K.OTHERS, K.PLAIN) or thing.kind in THINGS)
 
 
 def _counts_fixtures(clause: Sequence[Piece], at: int) -> bool:

@@ -275,6 +275,10 @@ def _triple_ways(chunk: Chunk, traits: Traits, known: Known) -> list[tuple[float
     elif first > MOST_SETS and second <= FEW_SETS < third:
         ways[TripleAs.REPS_SETS_LOAD] = 1.0
     _weigh_by_load(ways, first, third, known)
+    if known.load is not None and second == known.load.amount and second not in (first, third):
+        # "12x8x3", where eight kilos are what this lift is done with: nobody can say which number is the load.
+        ways[TripleAs.REPS_LOAD_SETS] = max(ways.values()) if third <= MOST_SETS else 0.0
+        ways[TripleAs.SETS_LOAD_REPS] = max(ways.values()) if third > MOST_SETS >= first else 0.0
     return [(prior, way) for way, prior in ways.items() if prior > 0]
 
 

@@ -99,7 +99,7 @@ def test_no_in_front_of_a_pain_denies_it(text: str) -> None:
     [
         ("warmed up, squat 3x5 95", "barbell back squat 3×5 at 95 kg"),
         ("aufgewärmt, Kniebeuge 3x5 95", "barbell back squat 3×5 at 95 kg"),
-        ("barbell row 55x10x3 left a rep in the tank", "barbell row 3×10 at 55 kg"),
+        ("barbell row 55x10x3 left a rep in the tank", "barbell row 3×10 at 55 kg 1 in reserve"),
     ],
 )
 def test_what_was_done_before_and_what_is_left_marks_no_other_sets(text: str, meant: str) -> None:

@@ -1,0 +1,118 @@
+"""What is told beside sets in words: efforts between two, efforts called, warm-ups told of, what was added, counts.
+
+Common practice, no source, but for efforts between two: Zourdos et al. 2016, J Strength Cond Res 30(1):267-275,
+table 1, has 8.5 for one or two repetitions left.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
+
+SPANS = """
+squat 95x5 rpe 8-9 => barbell back squat 5 at 95 kg RPE 8.5
+squat 95x5 between 7 and 8 rpe => barbell back squat 5 at 95 kg RPE 7.5
+squat 95x5, somewhere between rpe 8 and 9 => barbell back squat 5 at 95 kg RPE 8.5
+squat 3x5 95 rpe 8 to 9 => barbell back squat 3×5 at 95 kg RPE 8.5
+squat 3x5 95, 8 or 9 rpe => barbell back squat 3×5 at 95 kg RPE 8.5
+bench 72.5 9 8 8, 1-2 rir => barbell bench press 9 at 72.5 kg 1.5 in reserve, 2×8 at 72.5 kg 1.5 in reserve
+squat 95x5, one or two left in the tank => barbell back squat 5 at 95 kg 1.5 in reserve
+squat 95x5, could have done 2-3 more => barbell back squat 5 at 95 kg 2.5 in reserve
+kniebeuge 3x5 95, zwischen 7 und 8 rpe => barbell back squat 3×5 at 95 kg RPE 7.5
+kniebeuge 3x5 95, rpe 7 bis 8 => barbell back squat 3×5 at 95 kg RPE 7.5
+sentadilla 3x5 95 entre 8 y 9 rpe => barbell back squat 3×5 at 95 kg RPE 8.5
+squat 3x5 95, restait 1-2 en réserve => barbell back squat 3×5 at 95 kg 1.5 in reserve
+squat 2x5 95 rpe 8-9 => ask: barbell back squat 2×5 at 95 kg RPE 8.5
+squat 3x5 95 rpe 7-9 => ask:
+bench 72.5 9-8 rir 1 => barbell bench press 9 at 72.5 kg 1 in reserve, 8 at 72.5 kg 1 in reserve
+bench 72.5 9-9-8 rpe 9 => barbell bench press 2×9 at 72.5 kg RPE 9, 8 at 72.5 kg RPE 9
+"""
+LISTED = """
+squat 95x5, 95x5, 95x5, rpes 7 8 9 => barbell back squat 5 at 95 kg RPE 7, 5 at 95 kg RPE 8, 5 at 95 kg RPE 9
+squat 3x5 95, rpes were 7, 8 and 9 => barbell back squat 5 at 95 kg RPE 7, 5 at 95 kg RPE 8, 5 at 95 kg RPE 9
+squat 3x5 95 rirs 3/2/1 => barbell back squat 5 at 95 kg 3 in reserve, 5 at 95 kg 2 in reserve, 5 at 95 kg 1 in reserve
+bench 72.5 9 rpes => barbell bench press 9 at 72.5 kg
+"""
+CALLED = """
+squat 95x5, call it an 8 => barbell back squat 5 at 95 kg RPE 8
+squat 3x5 95, about a 7 => barbell back squat 3×5 at 95 kg RPE 7
+squat 3x5 95. probably a 9. good day => barbell back squat 3×5 at 95 kg RPE 9
+kniebeuge 3x5 95, etwa eine 8 => barbell back squat 3×5 at 95 kg RPE 8
+squat 95x5, genre un 8 => barbell back squat 5 at 95 kg RPE 8
+squat 72.5 for 6, then 5, then a shaky 4 => barbell back squat 6 at 72.5 kg, 5 at 72.5 kg, 4 at 72.5 kg
+bench 72.5x9, then a hard 8 and an ugly 7 => barbell bench press 9 at 72.5 kg, 8 at 72.5 kg, 7 at 72.5 kg
+bench 72.5 for 9, 8, then barely 6 => barbell bench press 9 at 72.5 kg, 8 at 72.5 kg, 6 at 72.5 kg
+"""
+LEFT = """
+squat 3x5 95, left a rep in the tank => barbell back squat 3×5 at 95 kg 1 in reserve
+squat 3x5 95, had a rep left => barbell back squat 3×5 at 95 kg 1 in reserve
+squat 3x5 95, left a couple in the tank => barbell back squat 3×5 at 95 kg 2 in reserve
+squat 3x5 95, nothing left in the tank => barbell back squat 3×5 at 95 kg 0 in reserve
+kniebeuge 3x5 95, noch eine im tank => barbell back squat 3×5 at 95 kg 1 in reserve
+sentadilla 3x5 95, dejé una en reserva => barbell back squat 3×5 at 95 kg 1 in reserve
+squat 3x5 95, une répétition en réserve => barbell back squat 3×5 at 95 kg 1 in reserve
+"""
+WARMED_UP = """
+warmed up with the bar, squat 3x5 95 => barbell back squat 3×5 at 95 kg
+squat, warmed up with the empty bar, 3x5 95 => barbell back squat 3×5 at 95 kg
+warm-up with the bar // squat 3x5 95 => barbell back squat 3×5 at 95 kg
+short warm-up, squat 3x5 95 => barbell back squat 3×5 at 95 kg
+warm-up done, bench 3x8 60 => barbell bench press 3×8 at 60 kg
+mit der stange aufgewärmt, kniebeuge 3x5 95 => barbell back squat 3×5 at 95 kg
+warmed up with 55x5, squat 3x5 95 => barbell back squat 5 at 55 kg warmup, 3×5 at 95 kg
+warm-up: squat 55x5, 75x3 => barbell back squat 5 at 55 kg warmup, 3 at 75 kg warmup
+"""
+ADDED = """
+{last: barbell bench press 70} bench added 5kg, 9 8 => barbell bench press 9 at 75 kg, 8 at 75 kg
+{last: barbell bench press 70} added 2.5 kg to bench, 9 8 => barbell bench press 9 at 72.5 kg, 8 at 72.5 kg
+{last: barbell bench press 70; doing: barbell bench press} added 5 kg: 9 8 => \
+barbell bench press 9 at 75 kg, 8 at 75 kg
+{last: dip 10} dips added 5kg, 9 8 => dip 9 at +5 kg, 8 at +5 kg
+bench added 5kg, 9 8 => ask:
+"""
+COUNTED = """
+squat 3 heavy singles at 130 => barbell back squat 3×1 at 130 kg
+squat 130, 2 easy doubles => barbell back squat 2×2 at 130 kg
+squat 3 hard triples 120 => barbell back squat 3×3 at 120 kg
+{doing: barbell back squat; last: barbell back squat 95} 3 different people asked me => no sets
+{doing: barbell back squat; last: barbell back squat 95} 2 other guys waited => no sets
+{doing: barbell back squat; last: barbell back squat 95} 4 brutal reps => barbell back squat 4 at 95 kg
+"""
+ORDERS = """
+{plan: dumbbell lateral raise 3 12 8} lateral raise 12x8x3 => dumbbell lateral raise 3×12 at 8 kg each
+{last: dumbbell lateral raise 8} lateral raise 12x8x3 => \
+ask: dumbbell lateral raise 3×12 at 8 kg each | dumbbell lateral raise 3×8 at 12 kg each
+{last: dumbbell lateral raise 8} lateral raise 3x8x12 => \
+ask: dumbbell lateral raise 3×12 at 8 kg each | dumbbell lateral raise 3×8 at 12 kg each
+{last: dumbbell lateral raise 8} lateral raise 8x12x3 => dumbbell lateral raise 3×12 at 8 kg each
+"""
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings(SPANS) + readings(LISTED) + readings(CALLED) + readings(LEFT),
+)
+def test_an_effort_in_words_is_no_set(text: str, context: Context, meant: str) -> None:
+    assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(WARMED_UP))
+def test_a_warm_up_told_of_marks_no_work(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(ADDED))
+def test_what_was_added_counts_from_the_last_load(text: str, context: Context, meant: str) -> None:
+    assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED) + readings(ORDERS))
+def test_a_number_counts_what_stands_with_it(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize("name", ["extension", "extensions", "ext", "extensiones", "beuger"])
+def test_a_name_of_several_lifts_is_asked_about(name: str) -> None:
+    assert said(f"{name} 3x15 45").startswith("ask: ")
