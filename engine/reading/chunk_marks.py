@@ -11,7 +11,7 @@ from engine.reading.chunks import MOST_REPEATS, Chunk
 from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.effort_spans import BETWEEN_TWO
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import LAST_OF_THE_REPS, MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind
 
 MOST_SETS_TOLD = 10
@@ -48,18 +48,23 @@ class MarkedChunks(LoadedChunks):
 
     def _of_the_last_set(self, piece: Piece) -> bool:
         """ "1 rir on the last set"."""
+        behind = self._behind_the_last()
+        if not behind or len(piece.efforts) != 1:
+            return False
+        self.out.last_effort = piece.efforts[0]
+        self.at = behind
+        self._note_last(self.at)
+        return True
+
+    def _behind_the_last(self) -> int:
+        """The place behind "on the last set", where that stands right behind a mark of sets told; else 0."""
         ahead = 1
         while self._kind(ahead) in (K.FILLER, K.FOR):
             ahead += 1
         self.out.dangling = self.out.dangling or self._kind(ahead) is K.ORDINAL  # "rpe 9 on the 3rd": of that set alone
-        if self._kind(ahead) is not K.LAST or len(piece.efforts) != 1 or not self.out.found:
-            return False
-        if self._marks_the_last(ahead + 1):
-            return False
-        self.out.last_effort = piece.efforts[0]
-        self.at += ahead + 1
-        self._note_last(self.at)
-        return True
+        if self._kind(ahead) is not K.LAST or not self.out.found or self._marks_the_last(ahead + 1):
+            return 0
+        return self.at + ahead + 1
 
     def _marks_the_last(self, ahead: int) -> bool:
         """Whether "last set" has a mark of its own behind it: "rpe 8, last set rpe 9", "2 rir last set to failure"."""
@@ -72,6 +77,11 @@ class MarkedChunks(LoadedChunks):
         bracketed = self.depth > 0 and piece.text in ("f", "fail")
         if self._of_announced():
             self.at += 1
+            return
+        if not bracketed and (behind := self._failed_on_the_last()):
+            self.out.last_to_failure = True
+            self._note_last(behind)
+            self.at = behind
             return
         if last is None or self._told_of_all():
             self.out.failure_ahead = True
@@ -87,6 +97,12 @@ class MarkedChunks(LoadedChunks):
         else:
             last.failure = True
         self.at += 1
+
+    def _failed_on_the_last(self) -> int:
+        """The place behind "to failure on the last set"; 0 where it names a rep, or a number stands behind it."""
+        behind = self._behind_the_last()
+        named = behind and self.pieces[behind - 1].told != LAST_OF_THE_REPS and self.kinds[behind] is not K.NUMBER
+        return behind if named else 0
 
     def _of_announced(self) -> bool:
         """ "60kg 3 sets to failure: 14 11 9": of all the sets that were counted ahead, or of those at the load told."""

@@ -168,7 +168,7 @@ class NumberChunks(JoinedChunks):
         self.at += 1
 
     def chunk(self) -> None:
-        opened = self._kind(-1) is K.OPEN
+        opened = self._kind(-1) is K.OPEN or (self._kind(-1) is K.FILLER and self._kind(-2) is K.OPEN)
         chunk = Chunk([self.factor(None)], before=self.separator)
         if self.joiner is not None:
             chunk.joiner = self.joiner
@@ -180,8 +180,8 @@ class NumberChunks(JoinedChunks):
         self._rest_of_chunk(chunk)
 
     def _stands_alone(self, opened: bool) -> bool:
-        """Whether the brackets hold this number or pair and nothing else: "(6)", "(60x5)"."""
-        if opened and self._kind(0) is K.TIMES and self._kind(2) is K.CLOSE:
+        """Whether the brackets hold this number or pair and nothing else: "(6)", "(60x5)", "(2 sets of 5)"."""
+        if opened and self._kind(0) in (K.TIMES, K.OF) and self._kind(2) is K.CLOSE:
             return self._kind(3) is not K.TIMES
         return opened and self._kind(0) is K.CLOSE
 

@@ -14,6 +14,7 @@ from engine.reading.pieces import Piece
 CLAUSE_ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.THEN, K.OPEN, K.CLOSE, K.DASH, K.QUESTION))
 REMARKING = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.SETTING, K.BAND, K.PARTIAL, K.UNRELATED))
 BESIDE_A_REMARK = REMARKING | {K.FILLER, K.PLAIN, K.DENY, K.AND, K.WITH, K.OF, K.EACH, K.VARIANT, K.REPS, K.SETS}
+AHEAD_OF_A_PLACE = BESIDE_A_REMARK | {K.FOR}
 POINTING = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 COMPARED = frozenset(("lighter", "heavier"))
 """Of one of the sets these tell another load, which is not known, unless it only felt so."""
@@ -50,7 +51,7 @@ class PassedWords(SummedChunks):
         if self.pieces[at].kind not in POINTING:
             return False
         start = at
-        while start and self.kinds[start - 1] in BESIDE_A_REMARK:
+        while start and self.kinds[start - 1] in AHEAD_OF_A_PLACE:
             start -= 1
         return not REMARKING.isdisjoint(self.kinds[start:at])
 

@@ -22,7 +22,7 @@ BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP))
-WORDS_AHEAD = frozenset((K.NOTE, K.PLAIN, K.VARIANT, K.WITH, K.BAND, K.ASSISTED))
+WORDS_AHEAD = frozenset((K.NOTE, K.PLAIN, K.VARIANT, K.WITH, K.BAND, K.ASSISTED)) | MARKING
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
 BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS))
 BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
@@ -99,7 +99,8 @@ class ResultChunks(NumberChunks):
             self._pass(at - 1)
         elif number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and self._kind() not in PAIRED:
             if place == LAST_SET and self._counts_sets(at - 1, number):
-                self._pass(self.at)
+                if not self._ends_a_remark(at - 1):
+                    self._pass(self.at)
                 self.at += 1
                 return
             self.out.placed_reps += ((place, int(number.value)),)
@@ -129,7 +130,11 @@ class ResultChunks(NumberChunks):
             return False
         if number.role is Role.REPS:
             return True
-        if self.kinds[at - 1] in WORDS_AHEAD and 1 < number.value <= self._sets_of_group():
+        ahead = at - 1
+        while ahead and self.kinds[ahead] in (K.FILLER, K.FOR):
+            ahead -= 1
+        counted = number.spelled or self.kinds[ahead] in WORDS_AHEAD
+        if counted and 1 < number.value <= self._sets_of_group():
             return True
         return 1 < number.value <= self._sets_of_group() and self._kind() not in BEHIND_A_COUNT
 

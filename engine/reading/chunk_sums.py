@@ -107,9 +107,12 @@ class SummedChunks:
         """How many sets the chunks so far tell, as far as their form shows it."""
         count = 0
         for chunk in self.out.found:
-            numbers = [number for number in (chunk.factors[-1] if chunk.factors else ()) if self._may_count(number)]
-            group = chunk.size == 2 and len(chunk.factors[0]) == 1 and self._may_count_sets(chunk.factors[0][0])
-            count += int(chunk.factors[0][0].value) if group else len(numbers) * (chunk.times or 1)
+            counts = [number for number in (chunk.factors[-1] if chunk.factors else ()) if self._may_count(number)]
+            heads = chunk.factors[0] if chunk.size == 2 else ()
+            if len(heads) == 1 and counts and self._may_count_sets(heads[0]):
+                count += int(heads[0].value)
+            else:  # "(110,120,130)x3", "5x100": a set for each load
+                count += max(len(counts), len(heads)) * (chunk.times or 1)
         return count
 
     def _may_count(self, number: Piece) -> bool:

@@ -56,9 +56,10 @@ class Adding:
     """Likely, but not certain: the plan or the load of last time may settle it."""
     unplaced: bool = False
     """A number or a mark has no plain place: asked, whatever else fits."""
-    groups_at: frozenset[int] = frozenset()
+    groups: tuple[Draft, ...] = ()
+    """A set of each group told by counts, 3x8."""
     singles_at: frozenset[int] = frozenset()
-    """The loads (by identity; 0 for none told yet) of groups told by counts, 3x8, and of reps that stood alone."""
+    """The loads (by identity; 0 for none told yet) of reps that stood alone."""
     in_passing: bool = False
     chunk_at: bool = False
     bracketed: bool = False
@@ -131,7 +132,8 @@ class Adding:
         self.times_told += 1
 
     def _note_group(self) -> None:
-        self.groups_at |= {id(self.load) if self.load is not None else 0}
+        """The set told last is of a group."""
+        self.groups = (*self.groups, self.drafts[-1])
 
     def _note_single(self, closed: bool) -> None:
         """`closed`: the reps have a load behind them that no group waits for."""
@@ -139,7 +141,11 @@ class Adding:
 
     def _has_stray(self) -> bool:
         """Whether reps stood alone beside a group, with no load of their own: "3x8 60 7"."""
-        return bool(self.groups_at) and (0 in self.singles_at or bool(self.groups_at & self.singles_at))
+        if not self.groups or not self.singles_at:
+            return False
+        standing = {id(draft) for draft in self.drafts}  # a group's results may have taken its place
+        loads = {id(one.load) for one in self.groups if id(one) in standing}
+        return 0 in self.singles_at or not self.singles_at.isdisjoint(loads)
 
     def _append(self, draft: Draft) -> None:
         if len(self.drafts) >= MOST_OUT:

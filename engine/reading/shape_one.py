@@ -197,9 +197,9 @@ class OneFactor(Adding):
             raise DoesNotFit(f"{count} sets")
         self.listed = False
         self.touched = []
+        self._add(reps, load)
         if count > 1 and self.announced is None:
             self._note_group()
-        self._add(reps, load)
         if count > 1:
             self._append_alike(count - 1)
 

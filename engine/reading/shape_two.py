@@ -22,6 +22,7 @@ from engine.reading.shape_one import OneFactor
 LOAD_ROLES = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))
 COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
 LIGHTEST_BAR, FEW_SETS = 15, 5
+LEAST_PLAIN_LOAD = 20
 """On a barbell 30x8 is a load and its reps, not reps and sets. Common practice, no source."""
 FEWEST_RUNGS = 3
 """Two numbers at a slash may be a scale or two sides: "140 4/10 x 5". Common practice, no source."""
@@ -31,7 +32,7 @@ class TwoFactors(OneFactor):
     """Chunks of two factors."""
 
     def _pair(self, chunk: Chunk) -> None:
-        self.unplaced = self.unplaced or (chunk.alone_in_brackets and bool(self.groups_at))
+        self.unplaced = self.unplaced or (chunk.alone_in_brackets and bool(self.groups))
         first, second = chunk.factors
         if self.traits.one_sided:
             if self._rounds_of_sides(first, second):
@@ -123,7 +124,7 @@ class TwoFactors(OneFactor):
             raise DoesNotFit("a count and a list that do not match")
         else:
             self.load = self.last_load = head
-            self.weak = True
+            self.weak = not (head.value >= LEAST_PLAIN_LOAD and head.value > max(reps.value for reps in listed))
             self._reps_list(listed)
 
     def _counts_list(self, sets: Piece, listed: tuple[Piece, ...]) -> bool:
@@ -244,12 +245,12 @@ class TwoFactors(OneFactor):
             return
         if not whole(other) or not 1 <= other.value <= MOST_SETS * 2:
             raise DoesNotFit(f"{other.text} sets of {amount.text}")
-        if other.value > 1:
-            self._note_group()
         if amount.role is Role.METRES:
             self.way = []
         for _ in range(int(other.value)):
             self._add_typed(amount, None)
+        if other.value > 1:
+            self._note_group()
 
     def _load_reps(self, load: Piece, reps: Piece) -> None:
         if reps.role in LOADS or not may_be_reps(reps, self.traits):

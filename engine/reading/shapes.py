@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import chain
 
-from engine.reading.choices import MOST_OUT, DoesNotFit, Draft, copy_of, may_be_reps
+from engine.reading.choices import MOST_OUT, MOST_SETS, DoesNotFit, Draft, copy_of, may_be_reps
 from engine.reading.chunks import LAST_SET, Chunk
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
@@ -31,6 +31,8 @@ class Shaper(Marked):
 
     told_before: Sequence[Draft] = ()
     """The sets that results ("got 8") took the place of."""
+    singles_before: frozenset[int] = frozenset()
+    """`singles_at`, as it stood before the results."""
     meant_last: Draft | None = None
     """The set that was told as the last one, where lighter or other ones follow: "3x8 70 last set @9, then 50x12"."""
 
@@ -68,6 +70,7 @@ class Shaper(Marked):
                 self.drafts = self.drafts[:-1]
             else:
                 self.told_before, self.drafts = self.drafts, []
+                self.singles_before = self.singles_at
         if place == self.chunks.work_from:
             for draft in self.drafts:
                 draft.kind = SetKind.WARMUP
@@ -78,6 +81,7 @@ class Shaper(Marked):
             return
         if len(self.drafts) == 1 and {draft.reps for draft in self.told_before} == {self.drafts[0].reps}:
             self.drafts = list(self.told_before)
+            self.singles_at = self.singles_before
         else:
             self.unplaced = True
 
@@ -88,6 +92,7 @@ class Shaper(Marked):
     def _read(self, chunk: Chunk, place: int) -> None:
         size = len(chunk.factors)
         if size == 2 and self._is_restated(chunk, place):
+            self._append_alike(int(chunk.factors[0][0].value) - len(self.drafts))
             return
         if size == 1:
             self._one(chunk, place)
@@ -120,7 +125,9 @@ class Shaper(Marked):
         self.drafts += self.touched
 
     def _is_restated(self, chunk: Chunk, place: int) -> bool:
-        """ "5 5 5 at 80, so three fives": the sets told, counted once more in words."""
+        """ "5 5 5 at 80, so three fives": the sets told, counted once more in words; "130x5 (2 sets of 5)": the one set
+        told, counted for the first time.
+        """
         if chunk.size != 2 or chunk.at or not self.drafts or self.pending or chunk.before in SETS_OF_ITS_OWN:
             return False
         if len(chunk.factors[0]) != 1 or len(chunk.factors[1]) != 1 or self.traits.timed:
@@ -131,7 +138,8 @@ class Shaper(Marked):
         if not (worded or chunk.alone_in_brackets) or (behind is not None and behind.size == 1):
             return False
         alike = all(one.reps == reps.value and one.load is self.drafts[0].load for one in self.drafts)
-        return alike and len(self.drafts) > 1 and len(self.drafts) == sets.value
+        counted = chunk.alone_in_brackets and len(self.drafts) == 1 and 1 < sets.value <= MOST_SETS
+        return alike and ((len(self.drafts) > 1 and len(self.drafts) == sets.value) or (worded and counted))
 
     def _finish(self) -> None:
         out = self.chunks
@@ -159,7 +167,7 @@ class Shaper(Marked):
 
     def _carry_on(self) -> None:
         """ "5 at 80, then 4 and 3": reps behind a set that told its load are at that load."""
-        if self.traits.body or not self.listed or self.groups_at or self.drafts[0].load is None:
+        if self.traits.body or not self.listed or self.groups or self.drafts[0].load is None:
             return
         loads = [draft.load for draft in self.drafts]
         first = next((place for place, load in enumerate(loads) if load is None), len(loads))
@@ -237,7 +245,7 @@ class Shaper(Marked):
 
     def _warms_up_to_work(self) -> bool:
         """ "w/u 40x8, 60x5, 80 3x5": a group behind single warm-ups may be the work."""
-        if not self.groups_at or self.drafts[-1].kind is not SetKind.WARMUP:
+        if not self.groups or self.drafts[-1].kind is not SetKind.WARMUP:
             return False
         told = [chunk for chunk in self.chunks.found if chunk.size]
         pairs = any(chunk.size == 2 and chunk.factors[0] and self._is_load(chunk.factors[0][0]) for chunk in told)
