@@ -6,6 +6,7 @@ The note is hers alone until she shares it. The movement's load is held until sh
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from bot.context import context_of
 from bot.pain_spans import PAIN_HELD_FOR, days_over
@@ -50,17 +51,29 @@ def respond(turn: Turn, exercise: ExerciseName | None) -> None:
 
 
 def named_in(turn: Turn, text: str) -> ExerciseName | None:
-    """The lift that the words name: today's own where a name may mean several; None where that settles nothing."""
+    """The lift that the words name: of several that a name may mean, the one of today that was done last, else the
+    first one planned; None where that settles nothing.
+    """
     words = normalise(text).split()
-    today = [one.exercise for one in session_of(turn).prescriptions]
-    today += [record.done.exercise for record in session_of(turn).sets_today]
+    done = [record.done.exercise for record in reversed(session_of(turn).sets_today)]
+    today = list(dict.fromkeys((*done, *(one.exercise for one in session_of(turn).prescriptions))))
     for length in range(min(turn.catalogue.longest_phrase, len(words)), 0, -1):
         for start in range(len(words) - length + 1):
-            owners = turn.catalogue.phrases.get(" ".join(words[start : start + length]), ())
-            fits = [name for name in owners if name in today] or list(owners)
-            if len(set(fits)) == 1:
+            owners = _owners(turn, words[start : start + length])
+            fits = [name for name in today if name in owners] or (owners if len(owners) == 1 else ())
+            if fits:
                 return fits[0]
     return None
+
+
+DOING = "ing"
+
+
+def _owners(turn: Turn, words: Sequence[str]) -> Sequence[ExerciseName]:
+    """The lifts of a name, told as a thing or as what is done: "presses", "pressing", "lunging"."""
+    phrase = " ".join(words)
+    spelt = (phrase, *(phrase[: -len(DOING)] + end for end in ("", "e") if phrase.endswith(DOING)))
+    return next((owners for one in spelt if (owners := turn.catalogue.phrases.get(one))), ())
 
 
 def is_over(turn: Turn) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from datetime import date
 
 from bot import pain
@@ -94,7 +95,7 @@ def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ())
         turn.say(lift_list(lifts, None, Aside(turn.today, bool(logged.note), lines, logged.unread), turn.today))
         return
     if len(told) == 1 and not logged.unread:
-        say_lift(turn, next(iter(told)), day, aside)
+        say_lift(turn, next(iter(told)), day, aside, new=logged.sets)
         return
     following = session_of(turn).next_up() if day == turn.today else None
     lifts = [Lift(exercise, sets) for exercise, sets in told.items()]
@@ -103,20 +104,32 @@ def receipt(turn: Turn, logged: Logged, message: int, lines: Sequence[str] = ())
         turn.store.lift_lines.drop(turn.athlete, day, exercise)
 
 
-def say_lift(turn: Turn, exercise: ExerciseName, day: date, aside: Aside, *, quietly: bool = True) -> None:
-    """Nothing; the line of a lift says what stands of it now: edited in place while it can be seen, else said anew."""
+def say_lift(
+    turn: Turn,
+    exercise: ExerciseName,
+    day: date,
+    aside: Aside,
+    *,
+    quietly: bool = True,
+    new: Sequence[SetDone] = (),
+) -> None:
+    """Nothing; the line of a lift says what stands of it now: edited in place while it can be seen. Else a message of
+    its own tells the new sets and how many stand: the others were told further up.
+    """
     session = session_of(turn)
     standing = [one.done for one in turn.store.sets.of_day(turn.athlete, day) if one.done.exercise == exercise]
     today = day == turn.today
     lift = Lift(exercise, standing, session.planned_sets(exercise) if today else 0)
-    reply = lift_line(lift, session.following(exercise) if today else None, aside, turn.today)
+    following = session.following(exercise) if today else None
     line = turn.store.lift_lines.get(turn.athlete, day, exercise) if today else None
     if line is not None and line.buried <= FAR_ABOVE:
         if quietly and turn.preferences.reactions:
             turn.react()
-        turn.edit(OutboxId(line.outbox), reply)
+        turn.edit(OutboxId(line.outbox), lift_line(lift, following, aside, turn.today))
         return
-    turn.store.lift_lines.put(turn.athlete, day, exercise, turn.say(reply))
+    if len(new) < len(standing):
+        lift = replace(lift, new=new)
+    turn.store.lift_lines.put(turn.athlete, day, exercise, turn.say(lift_line(lift, following, aside, turn.today)))
 
 
 def lifts_in_order(sets: Iterable[SetDone]) -> dict[ExerciseName, list[SetDone]]:

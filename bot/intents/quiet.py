@@ -1,6 +1,8 @@
-"""quiet 22:00 7:30: when nothing unprompted is sent."""
+"""quiet 22:00 7:30, no messages after 21:00: when nothing unprompted is sent."""
 
 from __future__ import annotations
+
+from datetime import time
 
 from bot.intents.pause import pause
 from bot.preferences import QUIET
@@ -13,21 +15,39 @@ from bot.words import CLOCK, time_named
 from engine.reading.values import Act
 from storage.records import ChangeKind
 
+AFTER, BEFORE = "after ", "before "
+"""How the reader says an hour on its own: the other end of the quiet stays as it is."""
+
 
 def quiet(turn: Turn, act: Act) -> None:
     """Nothing; the quiet hours are set, or without any it is quiet from now on."""
     if not act.text.strip():
         silence(turn)
         return
-    times = [time_named(found.group()) for found in CLOCK.finditer(act.text)]
-    told = [one for one in times if one is not None]
-    if len(told) != 2:
-        turn.say(needs_quiet())
+    told = _hours(turn, act.text)
+    if told is None:
+        turn.say(needs_quiet(*turn.preferences.quiet))
         return
     change = turn.begin(ChangeKind.SETTING, "the quiet hours")
     turn.store.settings.put(change, QUIET, [one.isoformat() for one in told])
     replan(turn)
-    turn.say(quiet_set(told[0], told[1]))
+    turn.say(quiet_set(*told))
+
+
+def _hours(turn: Turn, text: str) -> tuple[time, time] | None:
+    """From when to when, where that can be told and is not the whole day."""
+    times = [time_named(found.group()) for found in CLOCK.finditer(text)]
+    told = [one for one in times if one is not None]
+    start, end = turn.preferences.quiet
+    if len(told) == 1 and text.startswith(AFTER):
+        start = told[0]
+    elif len(told) == 1 and text.startswith(BEFORE):
+        end = told[0]
+    elif len(told) == len((start, end)):
+        start, end = told
+    else:
+        return None
+    return (start, end) if start != end else None
 
 
 def silence(turn: Turn) -> None:

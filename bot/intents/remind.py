@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import datetime, time
+from datetime import datetime, time, timedelta
 
 from bot import zones
+from bot.intents.rest import rest_for
 from bot.preferences import TRAINING_TIMES, times_to_json
 from bot.replies.dates import clock
 from bot.replies.reminders import needs_time, one_reminder, reminders_set, reminders_stopped
@@ -18,6 +19,10 @@ from engine.reading.values import Act
 from engine.values.plan import Weekday
 from storage.records import ChangeKind
 
+LONGEST_REST = timedelta(minutes=5)
+"""Whoever asks to be told so soon rests between two sets, and wants no word that it is time to train. Common practice,
+no source.
+"""
 STOPPERS = ("stop", "off", "no reminders", "none")
 
 
@@ -29,7 +34,11 @@ def remind(turn: Turn, act: Act) -> None:
         return
     days = weekdays_named(act.text)
     if isinstance(act.when, datetime) and not days:
-        once(turn, act.when)
+        wait = act.when - turn.now
+        if wait <= LONGEST_REST:
+            rest_for(turn, round(wait.total_seconds()))
+        else:
+            once(turn, act.when)
         return
     at = time_named(act.text)
     if at is None:

@@ -26,8 +26,12 @@ def rest(turn: Turn, act: Act) -> None:
     if seconds is None:
         turn.say(needs("how long", "rest 2 min", "No rest set."))
         return
-    ends = turn.at + timedelta(seconds=seconds)
-    plan_one(turn, REST, ends)
+    rest_for(turn, seconds)
+
+
+def rest_for(turn: Turn, seconds: int) -> None:
+    """Nothing; the rest is running."""
+    plan_one(turn, REST, turn.at + timedelta(seconds=seconds))
     turn.say(resting(seconds, turn.now + timedelta(seconds=seconds)))
 
 

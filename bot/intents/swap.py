@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from bot.intents import skip
-from bot.replies.choices import no_plan_to_change, same_lift, swap_options, unknown_exercise, which_lift
+from bot.replies.choices import much_the_same, no_plan_to_change, same_lift, swap_options, unknown_exercise, which_lift
 from bot.sessions import Session, session_of
 from bot.swap_offers import swap_or_offer
 from bot.turn import Turn
@@ -27,7 +27,8 @@ def swap(turn: Turn, act: Act) -> None:
     session = session_of(turn)
     planned = [one.exercise for one in session.prescriptions]
     if not planned:
-        turn.say(no_plan_to_change(SWAP))
+        known = turn.catalogue.get(act.exercise) if act.exercise is not None else None
+        turn.say(much_the_same(known.name, known.swaps) if known and known.swaps else no_plan_to_change(SWAP))
         return
     exercise = act.exercise or _current(session)
     if exercise is None or session.slot_of(exercise) is None:

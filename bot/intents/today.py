@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
+from bot.recording import lifts_in_order
+from bot.replies.receipt import Lift, so_far
 from bot.replies.session import no_session, not_worked_out, session_card
 from bot.sessions import session_of, session_on, spacing_cautions
 from bot.turn import Turn
@@ -19,6 +21,11 @@ def today(turn: Turn, act: Act) -> None:
     session = session_of(turn) if on == turn.today else session_on(turn, on)
     if session.broken:
         turn.say(not_worked_out())
+        return
+    if not session.prescriptions and session.sets_today and on == turn.today:
+        lifts = lifts_in_order(record.done for record in session.sets_today)
+        ahead = no_session(session.coming, on, has_plan=session.plan is not None)
+        turn.say(so_far([Lift(exercise, sets) for exercise, sets in lifts.items()], ahead.text))
         return
     if not session.prescriptions:
         turn.say(no_session(session.coming, on, has_plan=session.plan is not None))

@@ -57,6 +57,11 @@ def no_plan_to_change(verb: str) -> Reply:
     return Reply(f"Nothing changed: there is no session today to {verb}. Log what you do: row 3x12 55")
 
 
+def much_the_same(exercise: ExerciseName, others: Sequence[ExerciseName]) -> Reply:
+    """What works much the same as a lift, where no session is there to change."""
+    return Reply(f"Much the same work as {exercise}: {listed(others)}.\nNo session today to change: log what you do.")
+
+
 def swapped(prescription: Prescription, instead_of: ExerciseName, caution: Caution | None = None) -> Reply:
     """Today's other exercise, with what to lift on it and, where a caution was heard, what to mind."""
     lines = [f"Today: {prescription.exercise} {targets_text(prescription.sets)} instead of {instead_of}."]

@@ -25,13 +25,15 @@ LIFTS_SHOWN = 40
 class Lift:
     """One lift of a day: all sets of it that stand, and how many the plan asks for (0: it is not planned).
 
-    `on` is told where one message told several days.
+    `on` is told where one message told several days. `new`: the sets just told, where those before them stand in a
+    message further up; none where all are to be said.
     """
 
     exercise: ExerciseName
     sets: Sequence[SetDone]
     planned: int = 0
     on: date | None = None
+    new: Sequence[SetDone] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,19 +63,24 @@ def lift_line(lift: Lift, following: Following | None, aside: Aside, today: date
     """The line of one lift: what stands of it, and the next set or the next lift."""
     done = len([one for one in lift.sets if one.counts_as_work])
     head = title(lift.exercise)
-    if len(lift.sets) > 1 and done >= lift.planned and lift.planned:
+    if lift.new and not lift.planned:
+        on = "today" if aside.on is None or aside.on == today else "that day"
+        lines = [f"{head} {_single(lift.new)}. Saved{_when(aside, today)}. {counted(len(lift.sets), 'set')} {on}."]
+    elif lift.new:
+        lines = [f"{head} {done} of {lift.planned}", f"{sets_text(lift.new)}. Saved{_when(aside, today)}."]
+    elif len(lift.sets) > 1 and done >= lift.planned and lift.planned:
         lines = [f"{head} {sets_text(lift.sets)}. Saved{_when(aside, today)}."]
     elif lift.planned:
         lines = [f"{head} {done} of {lift.planned}", f"{sets_text(lift.sets)}. Saved{_when(aside, today)}."]
     else:
-        lines = [f"{head} {_single(lift)}. Saved{_when(aside, today)}."]
+        lines = [f"{head} {_single(lift.sets)}. Saved{_when(aside, today)}."]
     return _receipt(lines, following, aside, lift.exercise)
 
 
-def _single(lift: Lift) -> str:
+def _single(sets: Sequence[SetDone]) -> str:
     """Three bare numbers would read as a list; one set says that it is one."""
-    words = sets_text(lift.sets)
-    return f"1 set of {words}" if len(lift.sets) == 1 and words[:1].isdigit() else words
+    words = sets_text(sets)
+    return f"1 set of {words}" if len(sets) == 1 and words[:1].isdigit() else words
 
 
 def lift_list(lifts: Sequence[Lift], following: Following | None, aside: Aside, today: date) -> Reply:
@@ -84,6 +91,13 @@ def lift_list(lifts: Sequence[Lift], following: Following | None, aside: Aside, 
     if len(lifts) > LIFTS_SHOWN:
         lines.append(f"and {len(lifts) - LIFTS_SHOWN} more lifts")
     return _receipt(lines, following, aside, None)
+
+
+def so_far(lifts: Sequence[Lift], ahead: str) -> Reply:
+    """What stands of a day that no plan is for, and what the plan says instead."""
+    total = sum(len(lift.sets) for lift in lifts)
+    listed = [_listed(lift, date.min) for lift in lifts[:LIFTS_SHOWN]]
+    return Reply("\n".join([f"So far today, {counted(total, 'set')}:", *listed, ahead]))
 
 
 def _listed(lift: Lift, today: date) -> str:

@@ -78,6 +78,7 @@ def quiet_set(start: time, end: time) -> Reply:
     return Reply(f"Nothing unprompted between {clock(start)} and {clock(end)}.", row(UNDO))
 
 
-def needs_quiet() -> Reply:
-    """Two times are needed."""
-    return Reply("Nothing changed: I need two times. Send: quiet 22:00 7:30")
+def needs_quiet(start: time, end: time) -> Reply:
+    """Two times are needed; which hours are quiet now."""
+    now = f"it is quiet between {clock(start)} and {clock(end)}"
+    return Reply(f"Nothing changed: {now}. For other hours, send: quiet 22:00 7:30")

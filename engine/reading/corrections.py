@@ -24,6 +24,7 @@ from engine.reading.correct_counts import counted
 from engine.reading.correct_days import OF_A_DAY, moved
 from engine.reading.correct_days_apart import moved_apart
 from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
+from engine.reading.correct_hours import speaks_of_an_hour
 from engine.reading.correct_loaded import loaded
 from engine.reading.correct_marks import MARKS, marked_later
 from engine.reading.correct_names import new_exercise, new_unit, renamed_and_restated, swapped
@@ -80,7 +81,7 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
 def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     told = told_of(prepared, context, catalogue)
-    if told is None or _is_request(told):
+    if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
     if confirms(told):
         return NoSets(why=CONFIRMED)

@@ -93,7 +93,7 @@ def _hours(pieces: Sequence[Piece], words: Sequence[str]) -> Iterator[Hour]:
     for at, piece in enumerate(pieces):
         if piece.kind is not K.NUMBER:
             continue
-        hour, minute, exact = _clock(piece)
+        hour, minute, exact = clock_of(piece)
         minutes = hour * 60 + minute + _parts_of_an_hour(pieces[max(0, at - 3) : at], piece)
         minutes += _parts_behind(pieces[at + 1 : at + 4])
         half = pieces[at + 1].text if at + 1 < len(pieces) else ""
@@ -109,7 +109,7 @@ def _hours(pieces: Sequence[Piece], words: Sequence[str]) -> Iterator[Hour]:
         yield Hour(time(HALF_DAY), False)
 
 
-def _clock(piece: Piece) -> tuple[int, int, bool]:
+def clock_of(piece: Piece) -> tuple[int, int, bool]:
     """The hour and minute of a number, and whether it says by itself which half of the day it means; -1: no hour."""
     exact = piece.text.startswith("0") or piece.role is Role.NOT_A_SET
     if piece.role is Role.SECONDS and ":" in piece.text:

@@ -20,6 +20,7 @@ from engine.reading.deciding import NONE_OF_THESE, Part, crowded, part_of
 from engine.reading.efforts import with_efforts
 from engine.reading.entry import Entry
 from engine.reading.kinds import K
+from engine.reading.noted import NOTED, note_of
 from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.pieces import COUNTED, Piece, kinds_of
@@ -35,25 +36,6 @@ from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged
 from engine.reading.whose import asked_whose
 from engine.reading.wording import label_of
 from engine.values.load import Load
-
-NOTED = frozenset(
-    (
-        K.NOTE,
-        K.PLAIN,
-        K.PAIN,
-        K.SORE,
-        K.JOINT,
-        K.MUSCLE,
-        K.DENIED,
-        K.DENY,
-        K.PARTIAL,
-        K.SETTING,
-        K.VARIANT,
-        K.BAND,
-        K.PIN,
-        K.UNRELATED,
-    )
-)
 
 
 def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
@@ -87,7 +69,7 @@ def _by_the_plan(prepared: Prepared, context: Context, catalogue: Catalogue) -> 
     told = as_planned(with_efforts(prepared.spoken), context, catalogue)
     if not isinstance(told, Logged):
         return told
-    note = None if prepared.told.isdisjoint(NOTED) else _note(prepared.pieces, prepared.cleaned)
+    note = None if prepared.told.isdisjoint(NOTED) else note_of(prepared.pieces, prepared)
     return replace(told, note=note, pain=tells_pain(prepared.pieces))
 
 
@@ -198,7 +180,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
             last = part.readings[0].sets[-1]
             before.pop(last.exercise, None)
             before[last.exercise] = last.load
-    note = None if kinds.isdisjoint(NOTED) else _note(pieces, prepared.cleaned)
+    note = None if kinds.isdisjoint(NOTED) else note_of(pieces, prepared)
     return _outcome(parts, told, note, pain, prepared, context)
 
 
@@ -296,13 +278,3 @@ def _day(told: Sequence[Entry], context: Context) -> date | None:
     if not days or (context.now is not None and set(days) == {context.now.date()}):
         return None
     return days[0]
-
-
-def _note(pieces: Sequence[Piece], cleaned: str) -> str | None:
-    first = next(filter(_is_noted, pieces), None)
-    last = next(filter(_is_noted, reversed(pieces)), None)
-    return cleaned[first.start : last.end].strip() or None if first is not None and last is not None else None
-
-
-def _is_noted(piece: Piece) -> bool:
-    return piece.kind in NOTED and len(piece.text) > 1

@@ -17,10 +17,13 @@ from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_again import repeat_told
 from engine.reading.requests_around import among_reasons, led
+from engine.reading.requests_else import best_ever, else_asked
 from engine.reading.requests_free import again_told, asked_freely, is_done, lacks_time, told_freely, undoes
 from engine.reading.requests_lifts import asked_of_a_lift, with_equipment_behind
-from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress
+from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress, word_mended
 from engine.reading.requests_of_days import of_another_day
+from engine.reading.requests_quiet import quiet_asked
+from engine.reading.requests_rest import rest_asked
 from engine.reading.requests_said import Said
 from engine.reading.requests_spelt import spelt
 from engine.reading.requests_to_people import adjusts
@@ -88,21 +91,41 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
         return (
             by_phrase(plain, text, of, known)
             or led(plain, text, of, known, book, by_phrase)
-            or asked_of_a_lift(said, of, known, book)
+            or _in_any_order(said, of, known, book)
         )
 
     def by_phrase(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
         return _by_phrase(said, text, of, known, catalogue, book)
 
     return (
-        _by_phrase(bare, cleaned, pieces, context, catalogue, book)
+        _denied(words, pieces, context, book)
+        or _by_phrase(bare, cleaned, pieces, context, catalogue, book)
         or led(bare, cleaned, pieces, context, book, by_phrase)
         or asked_freely([word for word, _ in words], pieces, book)
-        or asked_of_a_lift(words, pieces, context, book)
+        or _in_any_order(words, pieces, context, book)
         or units_wished(words, pieces, book)
         or among_reasons(prepared, words, context, book, recognised)
         or _mended(bare, pieces, context, book)
         or _head_mended(bare, cleaned, pieces, context, catalogue)
+        or _word_mended(words, cleaned, pieces, context, catalogue)
+    )
+
+
+def _denied(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """What is asked for by a no, which is no politeness then: "no reminders after 9", "no training for a week"."""
+    if book.cues["hushes"].isdisjoint([word for word, _ in words]):
+        return None
+    away = told_by_the_day(words, pieces, context, book) if words[0][0] in book.cues["denies"] else None
+    return quiet_asked(words, pieces, book) or (away if away is not None and away.name == "pause" else None)
+
+
+def _in_any_order(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """The request that the words make wherever they stand, those that only ask for it politely among them."""
+    return (
+        asked_of_a_lift(words, pieces, context, book)
+        or rest_asked(words, pieces, book)
+        or else_asked(words, pieces, context, book)
+        or best_ever(words, pieces, context, book)
     )
 
 
@@ -269,6 +292,23 @@ def _head_mended(
         bare = _without_politeness(spoken_words(prepared.tokens), book)
         told = spelt(text, context, catalogue) or _by_phrase(bare, text, prepared.spoken, context, catalogue, book)
         if told is not None and told.name in (MENDABLE if sure else LIFTS_NAMED):
+            return replace(told, mended=" ".join(text.split()))
+    return None
+
+
+def _word_mended(
+    words: Words, cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue
+) -> Act | None:
+    """A request told in any order with a slip in one of its words: "start a 2 min tiemr", "takin two weeks of"."""
+    book = phrasebook()
+    for text in word_mended(words, cleaned, pieces):
+        prepared = prepare(text, context, catalogue)
+        said = spoken_words(prepared.tokens)
+        bare = _without_politeness(said, book)
+        told = quiet_asked(said, prepared.spoken, book) or _in_any_order(said, prepared.spoken, context, book)
+        told = told or told_by_the_day(bare, prepared.spoken, context, book)
+        told = told or (Act("undo") if undoes([word for word, _ in bare], book) else None)
+        if told is not None:
             return replace(told, mended=" ".join(text.split()))
     return None
 

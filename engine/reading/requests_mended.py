@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 
 from engine.reading.kinds import K
-from engine.reading.phrasebook import Phrasebook
+from engine.reading.phrasebook import Phrasebook, phrasebook
 from engine.reading.pieces import Piece
+from engine.reading.slips import Slips, slips_of
 from engine.reading.tokens import Token
 
 LONGEST_HEAD = 3
@@ -73,3 +75,38 @@ def is_sure_of_all(typed: Sequence[str], known: Sequence[str]) -> bool:
 
 def _begins_a_head(words: Sequence[str], at: int, book: Phrasebook) -> bool:
     return any(" ".join(words[:length]) in book.heads for length in range(at + 1, LONGEST_HEAD + 2))
+
+
+FREELY_TOLD = (
+    "timing", "resting", "asksrest", "hushes", "messaging", "hushafter", "hushbefore", "taken", "elsefor", "pausing",
+    "spanweeks", "ever", "bestof", "delete", "lastone", "untilday",
+)  # fmt: skip
+"""Cues whose words make a request wherever they stand."""
+UNITS = ("mins", "secs", "minutes", "seconds", "minute")
+LONGEST_TOLD = 12
+
+
+def word_mended(words: Sequence[tuple[str, Token]], cleaned: str, pieces: Sequence[Piece]) -> Iterator[str]:
+    """The message with its one mistyped word put right, each way that makes a word of a request told in any order."""
+    unknown = [piece for piece in pieces if piece.kind is K.PLAIN and not _is_known(piece.text)]
+    if len(unknown) != 1 or len(words) > LONGEST_TOLD or any(piece.kind is K.TIMES for piece in pieces):
+        return
+    typed = unknown[0]
+    for known in _words_freely_told().near(typed.text.casefold()):
+        if known != typed.text and not _is_inflected(typed.text, known) and _is_sure(typed.text, known):
+            yield cleaned[: typed.start] + known + cleaned[typed.end :]
+
+
+@lru_cache(maxsize=1)
+def _words_freely_told() -> Slips:
+    return slips_of((*UNITS, *(phrase for cue in FREELY_TOLD for phrase in phrasebook().cues[cue])))
+
+
+@lru_cache(maxsize=1)
+def _known() -> frozenset[str]:
+    cues = phrasebook().cues.values()
+    return frozenset(word for phrases in cues for phrase in phrases for word in phrase.split())
+
+
+def _is_known(word: str) -> bool:
+    return word.casefold().replace("'", "") in _known()

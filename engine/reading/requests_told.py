@@ -11,6 +11,7 @@ from engine.reading.lifts_mended import skipped_as_mended
 from engine.reading.names import narrowed
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
+from engine.reading.requests_quiet import quiet_behind
 from engine.reading.requests_said import Said
 from engine.reading.requests_to_people import code_told, digest_of, plan_for, told_person
 from engine.reading.requests_weight import bodyweight, weighed, weight
@@ -348,15 +349,6 @@ def _move(said: Said) -> Act | None:
 DAYS_TO_MOVE_TO = frozenset((K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING, K.MONTH, K.ORDINAL))
 
 
-def _quiet(said: Said) -> Act | None:
-    """Hours, or until when; "quiet in here today" asks for nothing."""
-    timed = any(letter.isdigit() for letter in said.rest) or bool(QUIET_UNTIL & set(said.rest_words))
-    return _short_text(said) if timed else None
-
-
-QUIET_UNTIL = frozenset(("until", "till", "tomorrow", "off", "hours", "hour", "night", "tonight"))
-
-
 def _export(said: Said) -> Act | None:
     return Act(said.name, text=said.rest) if said.rest_words and set(said.rest_words) <= EXPORTED else None
 
@@ -387,7 +379,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "note": _note,
     "move": _move,
     "snooze": _short_text,
-    "quiet": _quiet,
+    "quiet": quiet_behind,
     "check": _dated_text,
     "preview": _short_text,
     "what_if": _what_if,

@@ -1,6 +1,7 @@
 """Requests that a day or an hour makes, in any order of words: "until monday pause please", "tomorrow 7am remind me".
 
 pause  = PAUSING word and UNTIL a day, and only words AROUND them
+       | PAUSING word and how many days or weeks, and only words AROUND them     "taking two weeks off"
 remind = an hour and REMIND at the end
 Each part in capitals is a cue of the language files.
 """
@@ -8,6 +9,8 @@ Each part in capitals is a cue of the language files.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date, timedelta
+from itertools import pairwise
 
 from engine.reading.hours_ahead import moment_told
 from engine.reading.kinds import K
@@ -30,8 +33,10 @@ def told_by_the_day(words: Words, pieces: Sequence[Piece], context: Context, boo
     if not 2 <= len(words) <= LONGEST or not SETS_TOLD.isdisjoint([piece.kind for piece in pieces]):
         return None
     said = [word for word, _ in words]
-    if not book.cues["pausing"].isdisjoint(said) and not book.cues["untilday"].isdisjoint(said):
-        return _pause(words, pieces, context, book)
+    if not book.cues["pausing"].isdisjoint(said):
+        paused = _pause(words, pieces, context, book)
+        if paused is not None:
+            return paused
     when = moment_told(pieces, context, said) if _asks_to_remind(words, pieces, book) else None
     return Act("remind", when=when) if when is not None else None
 
@@ -51,12 +56,44 @@ AROUND_AN_HOUR = TELLING_A_DAY | {K.FILLER, K.WITH, K.COMMA, K.HALF, K.FOR, K.AN
 
 def _pause(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     days = [piece for piece in pieces if piece.kind in TELLING_A_DAY]
-    known = book.cues["pausing"], book.cues["untilday"], book.cues["aroundpause"]
-    for word, token in words:
-        of_the_day = any(piece.start <= token.start < piece.end for piece in days)
-        if not of_the_day and not any(word in these for these in known):
-            return None
-    until = max(token.start for word, token in words if word in book.cues["untilday"])
-    day = day_told([piece for piece in pieces if piece.start > until], context) or day_told(pieces, context)
+    said = [word for word, token in words if not any(one.start <= token.start < one.end for one in days)]
+    known = book.cues["pausing"] | book.cues["untilday"] | book.cues["aroundpause"] | book.cues["please"]
+    until = max((token.start for word, token in words if word in book.cues["untilday"]), default=None)
+    span = _span(words, pieces, context, book)
+    if not _is_off([word for word, _ in words], book) and any(not book.cues[cue].isdisjoint(said) for cue, _ in SPANS):
+        return None  # "training for two weeks now"
+    if (until is None and span is None) or not (known | book.cues["spanof"]).issuperset(said):
+        return None
+    behind = [piece for piece in pieces if until is not None and piece.start > until]
+    day = span or day_told(behind, context) or day_told(pieces, context)
     ahead = day is not None and context.now is not None and day > context.now.date()
     return Act("pause", when=day) if ahead else None
+
+
+def _span(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> date | None:
+    """The day on which "two weeks", "a week" are over; "the week" is over on Monday."""
+    if context.now is None or not _is_off([word for word, _ in words], book):
+        return None
+    today = context.now.date()
+    numbers = {piece.start: int(piece.value) for piece in pieces if piece.kind is K.NUMBER and piece.value < MOST_DAYS}
+    for (before, amount), (word, _) in pairwise(words):
+        days = next((days for cue, days in SPANS if word in book.cues[cue]), 0)
+        if days and amount.start in numbers:
+            return today + timedelta(days=days * numbers[amount.start])
+        if days == A_WEEK and before in book.cues["thisspan"]:
+            return today + timedelta(days=A_WEEK - today.weekday())
+        if days >= A_WEEK and before in book.cues["onespan"]:
+            return today + timedelta(days=days)
+    return None
+
+
+def _is_off(said: Sequence[str], book: Phrasebook) -> bool:
+    """Whether the words tell of time off by themselves, or deny the training: "back two weeks now" does neither."""
+    words = set(said)
+    apart = words & book.cues["pausing"] - book.cues["notoff"]
+    return bool(apart) or not (words.isdisjoint(book.cues["trains"]) or words.isdisjoint(book.cues["denies"]))
+
+
+A_WEEK = 7
+SPANS = (("spandays", 1), ("spanweeks", A_WEEK), ("spanmonths", 30))
+MOST_DAYS = 400

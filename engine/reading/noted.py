@@ -1,0 +1,76 @@
+"""The words of a message that are kept as its note: as written, with the numbers that belong to them.
+
+note  = from the first word that tells of feel, technique, kit or pain to the last, and what ties to them
+      | a time right in front of it                            "90s rest", "3 sec pause"
+      | behind it a scale, or a number with words around it     "knee 2/10", "slept 5 hours", "20 min run"
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.kinds import K
+from engine.reading.pieces import Piece, Role
+from engine.reading.prepare import Prepared
+
+NOTED = frozenset(
+    (
+        K.NOTE,
+        K.PLAIN,
+        K.PAIN,
+        K.SORE,
+        K.JOINT,
+        K.MUSCLE,
+        K.DENIED,
+        K.DENY,
+        K.PARTIAL,
+        K.SETTING,
+        K.VARIANT,
+        K.BAND,
+        K.PIN,
+        K.UNRELATED,
+    )
+)
+CUTS = frozenset((K.COMMA, K.STOP, K.LINE, K.DASH, K.OPEN, K.CLOSE, K.AND, K.THEN))
+OF_SETS = frozenset((K.NAME, K.TIMES, K.COUNT, K.SETS, K.REPS, K.EFFORT))
+MEASURED = frozenset((Role.SECONDS, Role.METRES, Role.NOT_A_SET))
+A_SCALE = (K.NUMBER, K.SLASH, K.NUMBER)
+
+
+def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
+    """The note that the message tells beside its sets; None where it tells none."""
+    noted = [piece for piece in pieces if _is_noted(piece)]
+    if not noted:
+        return None
+    first, last = noted[0], noted[-1]
+    before = [piece for piece in prepared.spoken if piece.end <= first.start]
+    behind = [piece for piece in prepared.spoken if piece.start >= last.end]
+    start = before[-1].start if before and _is_measured(before[-1]) else first.start
+    reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=last.kind is K.SETTING)
+    end = behind[reach - 1].end if reach else last.end
+    return prepared.cleaned[start:end].strip() or None
+
+
+def _is_noted(piece: Piece) -> bool:
+    """Whether the piece is a word of the note, or a number that was read as a part of a remark: "5 hours"."""
+    return piece.kind in NOTED and (len(piece.text) > 1 or piece.text.isdigit())
+
+
+def _is_measured(piece: Piece) -> bool:
+    return piece.kind is K.NUMBER and piece.role in MEASURED
+
+
+def _reach(behind: Sequence[Piece], *, after_a_number: bool, of_a_setting: bool) -> int:
+    """How many pieces behind its last word belong to the note still."""
+    if tuple(piece.kind for piece in behind[: len(A_SCALE)]) == A_SCALE:
+        return len(A_SCALE)
+    end = next((at for at, piece in enumerate(behind) if piece.kind in CUTS), len(behind))
+    clause = behind[:end]
+    numbers = [piece for piece in clause if piece.kind is K.NUMBER]
+    if not clause or not OF_SETS.isdisjoint([piece.kind for piece in clause]):
+        return 0
+    if not numbers:
+        return end if after_a_number else 0
+    with_words = of_a_setting or clause[0] is not numbers[0] or clause[-1] is not numbers[0]
+    counts_other = _is_measured(numbers[0]) or (numbers[0].role is Role.BARE and with_words)
+    return end if len(numbers) == 1 and counts_other else 0
