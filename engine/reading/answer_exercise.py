@@ -12,6 +12,7 @@ from engine.reading.answering import Answering, exercises, exercises_of, settle,
 from engine.reading.asking import question_of
 from engine.reading.kinds import K
 from engine.reading.names import EQUIPMENT, of_equipment
+from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
@@ -224,6 +225,8 @@ def _words_of(reading: Reading, told: Answering) -> frozenset[str]:
 
 def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | None:
     """An exercise that was not among those offered, though it owns the same phrase."""
+    if " ".join(told.words[:GREETING]) in phrasebook().cues["greeting"]:
+        return None  # "good morning all" names no lift before it is asked for
     owners = set(told.catalogue.owners(told.asked.term)) if told.asked.term else set()
     # A name mended from a slip must at least own the phrase in doubt: "teh barbell oen" is no new exercise.
     typed = {
@@ -233,6 +236,9 @@ def _another_exercise(told: Answering, named: set[ExerciseName]) -> Answer | Non
     if told.asked.doubt not in (Doubt.EXERCISE, Doubt.UNKNOWN_NAME) or len(chosen) != 1 or not told.asked.readings:
         return None
     return settled(told, _renamed_reading(told, next(iter(chosen))).sets)
+
+
+GREETING = 2
 
 
 def _renamed(one: SetDone, name: ExerciseName, catalogue: Catalogue) -> SetDone:

@@ -74,6 +74,15 @@ FURTHER = frozenset(("there", "was", "did", "too", "also", "even", "forgot", "fo
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.NAME, K.KG, K.LB, K.AT, K.WITH))
 
 
+def counts_what_stands(told: Told) -> bool:
+    """ "that's 3 sets" behind three single ones: as many as stand, and nothing to change."""
+    numbers = told.numbers()
+    if len(numbers) != 1 or numbers[0].role is not Role.SETS or told.kinds() & (NOT_COUNTS | {K.NAME}):
+        return False
+    run = run_of_it(told.context)
+    return len(run) > len(latest_of_it(told.context)) and numbers[0].value == len(run)
+
+
 def set_count(told: Told, part: Part, count: int) -> bool:
     """Whether there are so many sets now, of the latest message or the exercise named."""
     group = group_of(told, part) if count < len(group_of(told, part)) or part.named else latest_of_it(told.context)

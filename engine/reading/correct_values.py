@@ -238,7 +238,8 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     group = part.reached(told.context, told.plural)
     if not group or number.role is Role.SETS:
         return []
-    if _is_load(number, clause, group[-1].done) or _is_of_a_stack(told, number, group[-1].done):
+    weighs = _is_load(number, clause, group[-1].done) or _is_of_a_stack(told, number, group[-1].done)
+    if weighs or _is_of_all_loads(told, part, number, group):
         for record in group:
             told.set_to(record, with_load(told.now(record), number))
         return group
@@ -252,6 +253,17 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     for record in whole:
         told.set_to(record, _with_amount(told.now(record), number))
     return whole
+
+
+def _is_of_all_loads(told: Told, part: Part, number: Piece, group: Sequence[SetRecord]) -> bool:
+    """ "all were 12" behind 3x12 at 14: as reps it would change nothing, and as a load it is near the one told."""
+    several = (part.whole or part.both or told.plural) and len(group) > 1 and number.role is Role.BARE
+    loads = [record.done.load for record in group if record.done.reps == number.value and record.done.seconds is None]
+    near = [load for load in loads if load is not None and NEAREST * load.amount <= number.value < load.amount * 2]
+    return several and len(near) == len(group)
+
+
+NEAREST = Decimal("0.5")
 
 
 def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
@@ -269,6 +281,8 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
     if timed and number.role is Role.PLURAL:
         return False  # "no, 50s" of a hold
     if number.role is Role.PLURAL and done.load is not None and done.load.basis is Basis.PER_HAND:
+        if number.value == done.reps:
+            return True  # as reps it would change nothing: "those were 12s" behind 3x12 with the 14s
         return abs(number.value - done.load.amount) < abs(number.value - done.reps)  # "those were the 28s"
     return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
 

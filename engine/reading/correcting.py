@@ -14,7 +14,7 @@ from engine.reading.lexicon import plain_word
 from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, kinds_of
-from engine.reading.prepare import Prepared, dated
+from engine.reading.prepare import Prepared, dated, prepare
 from engine.reading.remaining import with_remaining
 from engine.reading.tokens import Shape, Token
 from engine.reading.values import Context, Correction
@@ -108,6 +108,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first += _taken_back(words[first:], spoken[first:], book)
     if any(piece.kind is K.MISS and piece.start < spoken[first][1].start < piece.end for piece in prepared.spoken):
         first = begin  # "no lift" is a phrase of its own
+    prepared = _without_a_no(prepared, spoken[first][1].start, words, context, catalogue)
     starred = _is_starred(prepared.cleaned)
     slipped = first > begin or last < end or starred
     pieces = _in_full(_between(prepared, spoken, first, last, context), prepared.cleaned)
@@ -119,6 +120,14 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     told.joined = prepared.spoken[0].kind is K.AND
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
+
+
+def _without_a_no(prepared: Prepared, start: int, words: list[str], context: Context, catalogue: Catalogue) -> Prepared:
+    """ "no squat was monday": the slip denies no squat, where the words go on to say what was."""
+    straddled = any(piece.kind is K.NEVER and piece.start < start < piece.end for piece in prepared.spoken)
+    if not straddled or phrasebook().cues["be"].isdisjoint(words):
+        return prepared
+    return prepare(" " * start + prepared.cleaned[start:], context, catalogue)
 
 
 def _without_misjudging(pieces: list[Piece], book: Phrasebook) -> list[Piece]:

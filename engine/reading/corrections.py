@@ -20,10 +20,11 @@ from typing import NamedTuple
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.correct_amid_talk import amid_talk
 from engine.reading.correct_confirmed import confirms
-from engine.reading.correct_counts import counted
+from engine.reading.correct_counts import counted, counts_what_stands
 from engine.reading.correct_days import OF_A_DAY, moved
 from engine.reading.correct_days_apart import moved_apart
 from engine.reading.correct_deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
+from engine.reading.correct_halved import halved
 from engine.reading.correct_hours import speaks_of_an_hour
 from engine.reading.correct_loaded import loaded
 from engine.reading.correct_marks import MARKS, marked_later
@@ -54,6 +55,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     shifted,
     counted,
     loaded,
+    halved,
     marked_later,
     renamed_and_restated,
     new_exercise,
@@ -83,7 +85,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
-    if confirms(told):
+    if confirms(told) or counts_what_stands(told):
         return NoSets(why=CONFIRMED)
     other = _respelt(prepared, context, catalogue)
     found = _worked_out(other) if other is not None else None

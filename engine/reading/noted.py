@@ -46,7 +46,7 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     before = [piece for piece in prepared.spoken if piece.end <= first.start]
     behind = [piece for piece in prepared.spoken if piece.start >= last.end]
     start = before[-1].start if before and _is_measured(before[-1]) else first.start
-    reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=last.kind is K.SETTING)
+    reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
     end = behind[reach - 1].end if reach else last.end
     return prepared.cleaned[start:end].strip() or None
 
@@ -58,6 +58,11 @@ def _is_noted(piece: Piece) -> bool:
 
 def _is_measured(piece: Piece) -> bool:
     return piece.kind is K.NUMBER and piece.role in MEASURED
+
+
+def _is_of_a_setting(last: Piece, prepared: Prepared) -> bool:
+    """ "at rep 4": the number of a setting belongs to its word."""
+    return any(one.kind is K.SETTING and one.start <= last.start < one.end for one in prepared.spoken)
 
 
 def _reach(behind: Sequence[Piece], *, after_a_number: bool, of_a_setting: bool) -> int:

@@ -1,0 +1,42 @@
+"""Corrections with slips in small words, greetings beside a question, halves, counts that stand, and hours."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.wording import describe
+from tests.engine.reading.saying import NOW, Conversation
+
+STANDING = {
+    "squat 3x5 100 | teh last one was only 4 reps": "barbell back squat 2×5 at 100 kg, 4 at 100 kg",
+    "bench 3x8 60 | teh bench shoud be 77.5": "barbell bench press 3×8 at 77.5 kg",
+    "db curl 3x12 14 | all were 12": "dumbbell curl 3×12 at 12 kg each",
+    "db curl 3x12 14 | those were the 12s": "dumbbell curl 3×12 at 12 kg each",
+    "db curl 3x12 14 | first two were 12s": "dumbbell curl 2×12 at 12 kg each, 12 at 14 kg each",
+    "db curl 3x12 14 | 8 each": "dumbbell curl 3×12 at 14 kg each, 8 at 14 kg each",
+    "db bench 3x8 60 | 30 each": "dumbbell bench press 3×8 at 30 kg each",
+    "db bench 3x8 60 | that was both dumbbells together": "dumbbell bench press 3×8 at 30 kg each",
+    "bench 3x8 60 | that was both hands": "barbell bench press 3×8 at 60 kg",
+    "bench 80x8 | 8 | 7 | that's 3 sets": "barbell bench press 2×8 at 80 kg, 7 at 80 kg",
+    "bench 80x8 | it was 3 sets": "barbell bench press 3×8 at 80 kg",
+    "press 3x8 40 | good morning all | overhead": "barbell overhead press 3×8 at 40 kg",
+    "press 3x8 40 | good morning": "",
+    "squat 3x5 100 | no squat today": "barbell back squat 3×5 at 100 kg",
+}
+
+
+@pytest.mark.parametrize(("told", "standing"), [pytest.param(*one, id=one[0]) for one in STANDING.items()])
+def test_what_stands(told: str, standing: str) -> None:
+    talk = Conversation()
+    for text in told.split(" | "):
+        talk.say(text)
+
+    assert (describe([one.done for one in talk.log]) if talk.log else "") == standing
+
+
+def test_a_no_in_front_of_a_lift_that_was_another_day_is_a_slip_and_moves_that_lift() -> None:
+    talk = Conversation()
+    for text in ("squat 3x5 100", "bench 3x8 60", "no squat was monday"):
+        talk.say(text)
+
+    assert [one.on.weekday() for one in talk.log] == [0] * 3 + [NOW.weekday()] * 3
