@@ -30,6 +30,7 @@ from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.reasons_behind import with_reasons
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.restated_pairs import with_restated_pairs
+from engine.reading.spelt_freely import SPELT_FREELY, spelt_freely
 from engine.reading.tiredness import CHIN, DEAD, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
@@ -101,6 +102,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
         if K.ONLY in kinds:
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
+    if not kinds.isdisjoint(SPELT_FREELY):
+        pieces = spelt_freely(pieces)
     if K.UNRELATED in kinds:
         pieces = _with_rows(pieces, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:

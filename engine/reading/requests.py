@@ -18,7 +18,15 @@ from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests_again import repeat_told
 from engine.reading.requests_around import among_reasons, led
 from engine.reading.requests_else import best_ever, else_asked
-from engine.reading.requests_free import again_told, asked_freely, is_done, lacks_time, told_freely, undoes
+from engine.reading.requests_free import (
+    again_told,
+    asked_freely,
+    asks_what_to_say,
+    is_done,
+    lacks_time,
+    told_freely,
+    undoes,
+)
 from engine.reading.requests_lifts import asked_of_a_lift, with_equipment_behind
 from engine.reading.requests_mended import head_mended, is_sure_of_all, without_stress, word_mended
 from engine.reading.requests_of_days import of_another_day
@@ -123,6 +131,7 @@ def _in_any_order(words: Words, pieces: Sequence[Piece], context: Context, book:
     """The request that the words make wherever they stand, those that only ask for it politely among them."""
     return (
         asked_of_a_lift(words, pieces, context, book)
+        or asks_what_to_say([word for word, _ in words], pieces, book)
         or rest_asked(words, pieces, book)
         or else_asked(words, pieces, context, book)
         or best_ever(words, pieces, context, book)

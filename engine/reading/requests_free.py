@@ -63,6 +63,22 @@ def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook
     return None
 
 
+def asks_what_to_say(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
+    """ "help, i don't know what i can write here": somebody at a loss how to use the chat, and nothing else."""
+    if len(words) < FEWEST_AT_A_LOSS or len(words) > LONGEST or any(piece.kind is K.NAME for piece in pieces):
+        return None
+    phrase = f" {' '.join(words)} "
+    clueless = _holds(phrase, book.cues["clueless"])
+    if not clueless or book.cues["tellsbot"].isdisjoint(words):
+        return None
+    known = book.cues["aroundhelp"] | book.cues["tellsbot"]
+    return Act("help") if all(word in known for word in phrase.replace(f" {clueless} ", " ").split()) else None
+
+
+FEWEST_AT_A_LOSS = 4
+"""Words: "not sure what to write" says whom it asks; "no idea" says nothing."""
+
+
 def lacks_time(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
     """ "only 30 min today", "short on time, 25 mins": how long she has, and nothing that she did."""
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]

@@ -9,6 +9,7 @@ from engine.catalogue.phrases import normalise
 from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, lexicon, plain_word
+from engine.reading.spelt_freely import as_meant
 from engine.reading.tokens import Shape, Token
 
 BEHIND_THE_END = (None,) * 8
@@ -31,6 +32,8 @@ class KnownWord(NamedTuple):
 def _known(text: str) -> KnownWord:
     plain, named = plain_word(text), normalise(text)
     words = lexicon()
+    if plain not in words.phrases and plain not in words.begun:
+        plain = as_meant(plain)
     return KnownWord(plain, words.phrases.get(plain), plain in words.begun, named, named.partition(" ")[0])
 
 
