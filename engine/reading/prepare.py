@@ -102,10 +102,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
         if K.ONLY in kinds:
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
-    if not kinds.isdisjoint(SPELT_FREELY):
-        pieces = spelt_freely(pieces)
-    if K.UNRELATED in kinds:
-        pieces = _with_rows(pieces, catalogue)
+    pieces = _as_said(pieces, kinds, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:
         pieces = with_announced(pieces)
     if K.OTHERS in kinds and K.WITH in kinds:
@@ -115,6 +112,13 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = with_words_settled(pieces, catalogue)
     pieces = _with_tries_and_labels(pieces, kinds)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
+
+
+def _as_said(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[Piece]:
+    """The pieces, which were of these kinds, with words that are spelt or said freely put to what they mean."""
+    if not kinds.isdisjoint(SPELT_FREELY):
+        pieces = spelt_freely(pieces)
+    return _with_rows(pieces, catalogue) if K.UNRELATED in kinds else pieces
 
 
 def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
