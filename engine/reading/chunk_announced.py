@@ -114,8 +114,9 @@ def _reps_told(chunks: Sequence[Chunk]) -> int:
     """How many bare reps the chunks tell, up to one that tells more; one that stands apart by "then" is no part."""
     told = 0
     for chunk in chunks:
-        reps = all(one.role in TOTALS and one.value <= MOST_LOADED_REPS for one in chunk.factors[0])
-        if chunk.size != 1 or chunk.at or not reps or (told and chunk.before is K.THEN):
+        if chunk.size != 1 or chunk.at or (told and chunk.before is K.THEN):
+            break
+        if not all(one.role in TOTALS and one.value <= MOST_LOADED_REPS for one in chunk.factors[0]):
             break
         told += len(chunk.factors[0])
     return told

@@ -117,6 +117,8 @@ class ResultChunks(NumberChunks):
         headed = self._group_told()  # "80x8, 8, 7 on the last": the first with its load
         if last is None or not at or self._kind(0) not in CLAUSE_ENDS or (headed and not self._listed_behind()):
             return False
+        if not last.size:
+            return False  # "another, last set": told without a number
         if number is not last.factors[-1][-1] or len(last.factors[-1]) > 1:
             return False
         listed = [chunk for chunk in self.out.found if chunk.size == last.size and not chunk.at]

@@ -30,12 +30,14 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
     while at < len(pieces):
         piece = pieces[at]
         was = piece.kind is K.OPEN and at + 2 < len(pieces) and "was" in CUES_OF[pieces[at + 1].text]
-        if was and _counts(out):
-            at = _past_the_sets(pieces, at + 2, out) or at
-        elif piece.kind is K.OPEN and at + 1 < len(pieces) and pieces[at + 1].kind in AHEAD and _counts(out):
+        if was and _counts(out) and (behind := _past_the_sets(pieces, at + 2, out)):
+            out += pieces[behind : behind + 1]
+            at = behind + 1
+            continue
+        if piece.kind is K.OPEN and at + 1 < len(pieces) and pieces[at + 1].kind in AHEAD and _counts(out):
             at = _past_the_bracket(pieces, at, out)
             continue
-        elif piece.kind is K.EARLIER:
+        if piece.kind is K.EARLIER:
             at = _remark(pieces, at, out)
             continue
         out.append(pieces[at])

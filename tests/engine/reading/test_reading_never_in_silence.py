@@ -230,3 +230,23 @@ def test_a_result_that_all_sets_came_to_loses_none_of_them(text, context, meant)
 @pytest.mark.parametrize("text", ["bench 4x7 72 got 5", "bench 72x7x4, got 6", "bench 4x7 72, got 7 6"])
 def test_fewer_results_than_sets_are_asked_about(text: str) -> None:
     assert said(text).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("bench 80 another, last set", "no sets", id="another set without a number ahead of the last one"),
+        pytest.param("60, another (rest 90 band", "ask: ", id="another set without a number ahead of its help"),
+        pytest.param(
+            "bench 2 plates / 15 another two sets like that @ 25 another one",
+            "ask: ",
+            id="another behind announced sets",
+        ),
+        pytest.param("bench 100x5 (was 95", "barbell bench press 5 at 100 kg", id="a bracket that the text ends in"),
+        pytest.param(
+            "squat s① 80x5, s② 80x5", "ask: barbell back squat 5 at 80 kg", id="a circled digit counts no set"
+        ),
+    ],
+)
+def test_no_text_that_breaks_off_or_tells_no_number_stops_the_reader(text: str, meant: str) -> None:
+    assert said(text) == meant
