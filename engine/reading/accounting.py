@@ -10,11 +10,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
+from operator import itemgetter
 
 from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import COUNTED, MOST_LOADED_REPS, TEXT, Piece, Role, kinds_in_order, places_of
 from engine.reading.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.values.exercise import Exercise, Loading, Measure
@@ -53,11 +54,14 @@ def unreadable(pieces: Sequence[Piece]) -> str:
     return ""
 
 
+FIRST = itemgetter(0)
+
+
 def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:
     """Whether a number or a sign of these pieces found no place in the sets."""
     if chunks.loose or chunks.pins or chunks.dangling:
         return True
-    if "0" in [piece.text[0] for piece in pieces] and any(map(_is_day_or_code, pieces)):
+    if "0" in map(FIRST, map(TEXT, pieces)) and any(map(_is_day_or_code, pieces)):
         return True
     if K.FILLER in chunks.kinds and _tells_all(pieces):
         return True
@@ -132,7 +136,7 @@ def _is_wordless_tempo(pieces: Sequence[Piece], chunks: Chunks, exercise: Exerci
     """Four digits taken for a tempo with no word to them, where no load was told: they may be anything."""
     if K.NOTE not in chunks.kinds or exercise.loading is Loading.BODY:
         return False
-    if not any([is_bare_tempo(piece) for piece in pieces if piece.kind is K.NOTE]):
+    if not any([is_bare_tempo(pieces[at]) for at in places_of(K.NOTE, kinds_in_order(pieces))]):
         return False
     told = any(number.role in TOLD_LOADS or number.value > MOST_LOADED_REPS_RECORDED for number in numbers_in(chunks))
     return not told and not any(chunk.at for chunk in chunks.found) and len(numbers_in(chunks)) < LEAST_WITH_A_LOAD

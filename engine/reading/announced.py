@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_of
 
 BEHIND_IT = frozenset((K.COMMA, K.COLON, K.DASH, K.STOP))
 FEWEST, MOST = 2, 12
@@ -17,7 +17,7 @@ NEAR = 3
 def with_announced(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with a number that announces as many pairs made one of sets."""
     did = phrasebook().cues["didso"]
-    if not any([spoken(piece.text) in did for piece in pieces if piece.kind is K.FILLER]):
+    if did.isdisjoint([spoken(pieces[at].text) for at in places_of(K.FILLER, kinds_in_order(pieces))]):
         return pieces
     for at, piece in enumerate(pieces):
         if piece.kind is not K.NUMBER or piece.role is not Role.BARE or not FEWEST <= piece.value <= MOST:

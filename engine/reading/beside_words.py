@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.ahead import kind_at
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_in
 from engine.reading.roughly import is_between
 from engine.values.exercise import Equipment
 
@@ -33,29 +33,35 @@ POINTING = frozenset(("done", "it", "that", "this", "them", "those", "these"))
 
 def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
     """The pieces, with words of more than one sense put to the one that they have here."""
-    out: list[Piece] = []
-    for at, piece in enumerate(pieces):
-        if piece.kind is K.SLASH and out and _is_with(out, pieces, at):
-            out[-1] = out[-1]._replace(text="with", end=piece.end)
+    settled: dict[int, Piece] = {}
+    taken: set[int] = set()
+    for at in places_in(OF_TWO_SENSES, kinds_in_order(pieces)):
+        piece = pieces[at]
+        if piece.kind is K.SLASH and at and _is_with(pieces, at):
+            settled[at - 1] = pieces[at - 1]._replace(text="with", end=piece.end)
+            taken.add(at)
         elif piece.kind is K.STOP and _is_short(pieces, at):
-            continue
+            taken.add(at)
         elif piece.kind is K.PLAIN and _is_a_session(pieces, at):
-            out.append(piece._replace(kind=K.FILLER))
+            settled[at] = piece._replace(kind=K.FILLER)
         elif piece.kind is K.REST and _heads_a_lift(pieces, at):
-            out.append(piece._replace(kind=K.SUPERSET))
+            settled[at] = piece._replace(kind=K.SUPERSET)
         elif piece.kind is K.RIGHT and _says_how(pieces, at, catalogue):
-            out.append(piece._replace(kind=K.FILLER))
-        else:
-            out.append(piece)
-    return out
+            settled[at] = piece._replace(kind=K.FILLER)
+    if not settled and not taken:
+        return pieces
+    return [settled.get(at, piece) for at, piece in enumerate(pieces) if at not in taken]
 
 
-def _is_with(out: Sequence[Piece], pieces: Sequence[Piece], at: int) -> bool:
+OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT))
+
+
+def _is_with(pieces: Sequence[Piece], at: int) -> bool:
     """Whether the slash belongs to "w/"; ahead of a set, "60x5 w/80x5", it may part a warm-up from what follows."""
-    link = out[-1]
+    link = pieces[at - 1]
     if link.kind is not K.WITH or link.text != WITH or not pieces[at].glued:
         return False
-    glued = link.glued and kind_at(out, len(out) - 2) is K.NUMBER
+    glued = link.glued and kind_at(pieces, at - 2) is K.NUMBER
     return not glued and kind_at(pieces, at + 1) is not None and kind_at(pieces, at + 2) is not K.TIMES
 
 

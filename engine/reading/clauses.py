@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from engine.reading.kinds import K
 from engine.reading.modifiers import COUNTS
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, kinds_in_order, places_of
 
 CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
 
@@ -31,24 +31,24 @@ class Clause(NamedTuple):
 def clauses(pieces: list[Piece]) -> Iterator[Clause]:
     """The message at its separators; a slash or a plus cuts only where it stands between words."""
     cut: Piece | None = None
-    held: list[Piece] = []
+    start = 0
     names: list[int] = []
     counts: list[int] = []
-    for at, piece in enumerate(pieces):
-        kind = piece.kind
-        if kind in CUTS or (kind in PERHAPS_CUTS and _is_loose(pieces, at)):
-            yield Clause(cut, held, names, counts)
-            cut, held, names, counts = piece, [], [], []
+    for at, kind in enumerate(kinds_in_order(pieces)):
+        if kind not in TOLD_OF_A_CLAUSE:
             continue
         if kind in COUNTS:
-            counts.append(len(held))
+            counts.append(at - start)
         elif kind is K.NAME:
-            names.append(len(held))
-        held.append(piece)
-    yield Clause(cut, held, names, counts)
+            names.append(at - start)
+        elif kind in CUTS or _is_loose(pieces, at):
+            yield Clause(cut, pieces[start:at], names, counts)
+            cut, start, names, counts = pieces[at], at + 1, [], []
+    yield Clause(cut, pieces[start:], names, counts)
 
 
 PERHAPS_CUTS = frozenset((K.SLASH, K.PLUS, K.DASH))
+TOLD_OF_A_CLAUSE = CUTS | PERHAPS_CUTS | COUNTS | {K.NAME}
 
 
 def _is_loose(pieces: list[Piece], at: int) -> bool:
@@ -62,6 +62,7 @@ def _is_loose(pieces: list[Piece], at: int) -> bool:
 
 def clause_of(cut: Piece | None, held: list[Piece]) -> Clause:
     """A clause of these pieces behind that separator."""
-    names = [at for at, piece in enumerate(held) if piece.kind is K.NAME]
-    counts = [at for at, piece in enumerate(held) if piece.kind in COUNTS]
+    kinds = kinds_in_order(held)
+    names = places_of(K.NAME, kinds)
+    counts = [at for at, kind in enumerate(kinds) if kind in COUNTS]
     return Clause(cut, held, names, counts)

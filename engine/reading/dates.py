@@ -19,16 +19,16 @@ from engine.reading.day_places import (
     closes_the_sets,
     ends_here,
     follows_an_opening,
-    is_bullet,
     is_from,
     opens_a_clause,
+    opens_a_line,
     past_who_did,
 )
 from engine.reading.days_apart import TWO_DAYS, with_days_apart
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_in
 from engine.reading.week_headings import WHICH_DAY
 from engine.values.load import Unit
 
@@ -39,9 +39,7 @@ DAYS_BACK = frozenset((K.AGO, K.WEEKS_AGO))
 YEAR_DIGITS = (2, 4)
 FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
 BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
-BEFORE_A_DAY = frozenset(
-    (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
-)
+BEHIND_NO_DAY = frozenset((K.TIMES, K.COMMA, K.NUMBER, K.AT))
 BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
 NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
 WHY_NOT = {
@@ -62,27 +60,32 @@ SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."
 def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Piece]:
     """The pieces with each day that is told made one DATE piece (its `day` None where today is not known)."""
     out: list[Piece] = []
-    at = 0
+    behind = seen = 0
     anchored = True
-    told = False
-    while at < len(pieces):
-        piece = pieces[at]
-        found = None
-        if piece.kind in BEGINNING_A_DAY and _may_be_date(pieces, at, anchored):
-            found = _date_at(pieces, at, now, unit, anchored)
-        if found is not None:
-            told = True
-            day, end = found
-            if out and out[-1].kind is K.LAST and piece.kind is not K.YESTERDAY and piece.kind is not K.TODAY:
-                out.pop()  # "last monday"
-            out.append(_dated(piece, day, now, pieces[end - 1].end))
-            at = end
+    for at in _perhaps_days(pieces):
+        if at < behind:
             continue
-        out.append(piece)
-        anchored = piece.kind is K.LINE or (anchored and (piece.kind in BEFORE_A_DAY or is_bullet(pieces, at)))
-        at += 1
-    out = out if told else pieces
-    return with_days_apart(in_turn(out, now.date()), now.date()) if told and now is not None else out
+        anchored, seen = opens_a_line(pieces, at, seen, anchored), at
+        found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(pieces, at, anchored) else None
+        if found is None:
+            continue
+        day, end = found
+        out += pieces[behind:at]
+        if out and out[-1].kind is K.LAST and pieces[at].kind is not K.YESTERDAY and pieces[at].kind is not K.TODAY:
+            out.pop()  # "last monday"
+        out.append(_dated(pieces[at], day, now, pieces[end - 1].end))
+        behind = seen = end
+    if not behind:
+        return pieces
+    out += pieces[behind:]
+    return with_days_apart(in_turn(out, now.date()), now.date()) if now is not None else out
+
+
+def _perhaps_days(pieces: list[Piece]) -> list[int]:
+    """The places where a day may begin by its kind and what stands right behind it."""
+    kinds = kinds_in_order(pieces)
+    found = places_in(BEGINNING_A_DAY, kinds)
+    return [at for at in found if kinds[at] is not K.NUMBER or _lets_a_day_begin(pieces, at)]
 
 
 def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:
@@ -110,20 +113,22 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
-    after = pieces[at + 1] if at + 1 < len(pieces) else None
-    if after is None or not _lets_a_day_begin(piece, after):
-        return False
-    if after.kind in DAYS_BACK:
+    if pieces[at + 1].kind in DAYS_BACK:
         return True
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
 
 
-def _lets_a_day_begin(number: Piece, after: Piece) -> bool:
+def _lets_a_day_begin(pieces: list[Piece], at: int) -> bool:
     """Whether the number may be that of a day by what stands right behind it: "16/", "13.", "8 march", "3 days ago"."""
+    if at + 1 >= len(pieces):
+        return False
+    after = pieces[at + 1]
+    if after.kind in BEHIND_NO_DAY:
+        return False
     if after.kind in (K.SLASH, K.DASH):
         return after.glued
     if after.kind is K.LINE:
-        return "." in number.text
+        return "." in pieces[at].text
     return after.kind is K.MONTH or after.kind in DAYS_BACK or is_before_a_month(after)
 
 

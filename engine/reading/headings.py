@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from engine.reading.clocks import SESSIONS
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import KIND, TEXT, Piece, Role
 
 NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
 HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
@@ -24,8 +24,7 @@ BEHIND_A_HEADING = frozenset((K.COLON, K.DASH, K.STOP, K.CLOSE))
 
 def without_headings(pieces: list[Piece]) -> list[Piece]:
     """The pieces without headings and the bare numbers behind them."""
-    plain = HEADING_KINDS.isdisjoint([piece.kind for piece in pieces])
-    if plain and NUMBERED_WORDS.isdisjoint([piece.text for piece in pieces]):
+    if HEADING_KINDS.isdisjoint(map(KIND, pieces)) and NUMBERED_WORDS.isdisjoint(map(TEXT, pieces)):
         return pieces
     out: list[Piece] = []
     line_start = True

@@ -9,7 +9,7 @@ A line that only gave the label holds no sets of its own and is passed over.
 from __future__ import annotations
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, kinds_in_order, places_of
 
 LETTERS = frozenset("abcd")
 DIGITS = frozenset("123456789")
@@ -55,13 +55,13 @@ def _given(pieces: list[Piece]) -> dict[str, Piece]:
     """Each label with the name that was given it; one that two lifts were given stands for none."""
     found: dict[str, Piece] = {}
     twice: set[str] = set()
-    for at, piece in enumerate(pieces):
-        behind = _behind_sign(pieces, at + 1)
-        if not is_label(piece) or behind >= len(pieces) or pieces[behind].kind is not K.NAME:
+    for name in places_of(K.NAME, kinds_in_order(pieces)):
+        label = pieces[name - 1 - (name > 1 and pieces[name - 1].kind in SIGNS)]
+        if not name or not is_label(label):
             continue
-        if piece.text in found and found[piece.text].names != pieces[behind].names:
-            twice.add(piece.text)
-        found.setdefault(piece.text, pieces[behind])
+        if label.text in found and found[label.text].names != pieces[name].names:
+            twice.add(label.text)
+        found.setdefault(label.text, pieces[name])
     return {label: name for label, name in found.items() if label not in twice}
 
 

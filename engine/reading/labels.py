@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from engine.reading.ahead import kind_at
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of, texts_in_order
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
@@ -21,6 +21,7 @@ NUMBERED = frozenset(("#", "round", "r", "runde", "ronda"))
 LONGEST_LABEL = 2
 MAY_BE_A_LABEL = LABEL_WORDS | {K.NUMBER, K.SETS, K.DASH, K.STOP, K.TIMES, K.OTHER_SIGN}
 CLAUSE_STARTS = SEPARATORS | {K.COLON, K.SLASH, K.NAME, K.PLUS}
+BEFORE_A_LABEL = frozenset((K.DATE, K.OTHER_SIGN))
 AT_A_LINE_START = frozenset((K.SLASH, K.TIMES))
 
 
@@ -41,26 +42,42 @@ def may_hold_labels(pieces: list[Piece], kinds: set[K]) -> bool:
 def without_labels(pieces: list[Piece]) -> list[Piece]:
     """The pieces without the labels and bullets that lines and clauses begin with."""
     pieces = _without_words_of_sets(_without_numbers_of_sets(pieces))
+    kinds = kinds_in_order(pieces)
     out: list[Piece] = []
-    at = 0
-    line_start = clause_start = True
-    while at < len(pieces):
-        piece = pieces[at]
-        kind = piece.kind
-        if piece.text in LIFTS_NUMBERED and (behind := _numbered_lift(pieces, at)) > at:
-            at = behind
+    behind = seen = 0
+    line_start = True
+    for at in _perhaps_labels(pieces, kinds):
+        if at < behind:
             continue
-        if clause_start and (kind in MAY_BE_A_LABEL or piece.text in NUMBERED):
-            skipped = _label(pieces, at, line_start)
-            if skipped > at:
-                at = skipped
-                line_start = False
-                continue
-        out.append(piece)
-        line_start = kind is K.LINE or (line_start and kind in (K.DATE, K.OTHER_SIGN))
-        clause_start = line_start or kind in CLAUSE_STARTS
-        at += 1
-    return out
+        line_start, seen = _starts_a_line(kinds, at, seen, line_start), at
+        end = _numbered_lift(pieces, at) if pieces[at].text in LIFTS_NUMBERED else at
+        if end == at and (line_start or at == behind or kinds[at - 1] in CLAUSE_STARTS):
+            end = _label(pieces, at, line_start)
+            line_start = line_start and end == at
+        if end > at:
+            out += pieces[behind:at]
+            behind = seen = end
+    return out + pieces[behind:] if behind else pieces
+
+
+def _perhaps_labels(pieces: list[Piece], kinds: list[K]) -> list[int]:
+    """The places where a label may stand by its kind or its word."""
+    found = places_in(MAY_BE_A_LABEL, kinds)
+    texts = texts_in_order(pieces)
+    if LABELLING.isdisjoint(texts):
+        return found
+    return sorted({*found, *[at for at, text in enumerate(texts) if text in LABELLING]})
+
+
+def _starts_a_line(kinds: list[K], at: int, seen: int, started: bool) -> bool:
+    """Whether a line starts here, but for a day or a sign ahead of it; `started` says so of the place `seen`."""
+    while at > seen:
+        at -= 1
+        if kinds[at] is K.LINE:
+            return True
+        if kinds[at] not in BEFORE_A_LABEL:
+            return False
+    return started
 
 
 def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
@@ -79,14 +96,18 @@ def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
 
 def _without_words_of_sets(pieces: list[Piece]) -> list[Piece]:
     """ "bench set 1 80x8 set 2 80x7", "s1 80 8 s2 80 7": sets that are counted up in one line, with nothing between."""
-    named = [at for at, piece in enumerate(pieces) if piece.kind is K.SETS or piece.text[:1] == "s"]
+    words = places_in(COUNTING_UP, kinds_in_order(pieces))
+    named = [at for at in words if pieces[at].kind is K.SETS or pieces[at].text[:1] == "s"]
     counted = [(at, place) for at in named if (place := _place_told(pieces, at))]
     if len(counted) < FEWEST_NUMBERED or [place for _, place in counted] != list(range(1, len(counted) + 1)):
         return pieces
-    words = {at: pieces[at]._replace(kind=K.COMMA, text=",") for at, _ in counted}
-    numbers = {at + 1 for at in words if pieces[at].kind is K.SETS}
+    commas = {at: pieces[at]._replace(kind=K.COMMA, text=",") for at, _ in counted}
+    numbers = {at + 1 for at in commas if pieces[at].kind is K.SETS}
     numbers |= {at + 1 for at in numbers if kind_at(pieces, at + 1) in (K.COLON, K.EQUALS, K.DASH, K.CLOSE)}
-    return [words.get(at, piece) for at, piece in enumerate(pieces) if at not in numbers]
+    return [commas.get(at, piece) for at, piece in enumerate(pieces) if at not in numbers]
+
+
+COUNTING_UP = frozenset((K.SETS, K.PLAIN))
 
 
 def _place_told(pieces: list[Piece], at: int) -> int:
@@ -96,7 +117,7 @@ def _place_told(pieces: list[Piece], at: int) -> int:
         told = not piece.text.endswith("s") and kind_at(pieces, at + 1) is K.NUMBER
         named = kind_at(pieces, at + 2) is K.NAME  # "set 1 squat 100x5, set 2 105x5"
         return int(pieces[at + 1].value) if told and (named or _set_number(pieces, at) > at) else 0
-    named = piece.kind is K.PLAIN and len(piece.text) == 2 and piece.text[0] == "s" and piece.text[1].isdigit()
+    named = piece.kind is K.PLAIN and len(piece.text) == 2 and piece.text[0] == "s" and piece.text[1].isdecimal()
     return int(piece.text[1]) if named and kind_at(pieces, at + 1) in (K.NUMBER, K.COLON) else 0
 
 
@@ -104,14 +125,17 @@ def _closing_nothing(pieces: list[Piece]) -> list[int]:
     """The places of brackets that close, where none was opened."""
     found: list[int] = []
     depth = 0
-    for at, piece in enumerate(pieces):
-        if piece.kind is K.OPEN:
+    for at in places_in(BRACKETS, kinds_in_order(pieces)):
+        if pieces[at].kind is K.OPEN:
             depth += 1
-        elif piece.kind is K.CLOSE and depth:
+        elif depth:
             depth -= 1
-        elif piece.kind is K.CLOSE and piece.glued and at:
+        elif pieces[at].glued and at:
             found.append(at)
     return found
+
+
+BRACKETS = frozenset((K.OPEN, K.CLOSE))
 
 
 def _headed(pieces: list[Piece]) -> list[int]:
@@ -139,8 +163,8 @@ def _pointed(pieces: list[Piece], sign: str) -> list[int]:
     """
     return [
         at
-        for at in range(1, len(pieces) - 2)
-        if pieces[at].text == sign
+        for at in places_of(sign, texts_in_order(pieces))
+        if 0 < at < len(pieces) - 2
         and pieces[at].glued
         and not pieces[at + 1].glued
         and pieces[at - 1].kind is K.NUMBER
@@ -150,6 +174,9 @@ def _pointed(pieces: list[Piece], sign: str) -> list[int]:
 
 
 LIFTS_NUMBERED = frozenset(("ex", "exercise", "übung", "ejercicio", "exercice", "esercizio", "oefening", "exercício"))
+
+
+LABELLING = LIFTS_NUMBERED | NUMBERED
 
 
 def _numbered_lift(pieces: list[Piece], at: int) -> int:
@@ -241,7 +268,7 @@ def _is_label_word(piece: Piece) -> bool:
     if piece.kind not in LABEL_WORDS:
         return False  # "3x8 60, a cedimento"
     if len(text) == 2 and piece.kind is K.PLAIN:
-        return text[0] in LABEL_LETTERS + "rs" and text[1].isdigit()
+        return text[0] in LABEL_LETTERS + "rs" and text[1].isdecimal()
     return len(text) == 1 and text in LABEL_LETTERS
 
 

@@ -16,11 +16,21 @@ from engine.reading.fields import field_told, unit_label, without_places
 from engine.reading.kinds import K
 from engine.reading.labels import may_hold_labels, without_labels
 from engine.reading.parts_of_sets import part_of_the_sets
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
+from engine.reading.pieces import (
+    MOST_LOADED_REPS,
+    Piece,
+    Role,
+    kinds_in_order,
+    kinds_of,
+    places_in,
+    places_of,
+    texts_in_order,
+)
 from engine.reading.rests import pause, rest
 from engine.reading.roughly import may_be_rough, with_rough_numbers
 from engine.reading.scales import (
     RATED,
+    TEMPO,
     TEMPO_DIGITS,
     behind_bare_tempo,
     behind_dashed_tempo,
@@ -61,9 +71,10 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
-    if [piece for piece in pieces if piece.kind is K.NUMBER and (piece.role in ODD_ROLES or _may_be_tempo(piece.text))]:
+    numbers = [pieces[at] for at in places_of(K.NUMBER, kinds_in_order(pieces))]
+    if [number for number in numbers if number.role in ODD_ROLES or _may_be_tempo(number.text)]:
         return True
-    return not kinds <= WORDLESS and not HALVES_OF_THE_DAY.isdisjoint([piece.text for piece in pieces])
+    return not kinds <= WORDLESS and not HALVES_OF_THE_DAY.isdisjoint(texts_in_order(pieces))
 
 
 def _may_be_tempo(digits: str) -> bool:
@@ -85,17 +96,23 @@ def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
 
 def _beside(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] = []
-    at = 0
-    readers = BESIDE_TEMPOS if any([tells_tempo(piece) for piece in pieces]) else BESIDE
-    while at < len(pieces):
-        piece = pieces[at]
-        gather = readers.get(piece.kind)
-        if gather is None:
-            out.append(piece)
-            at += 1
-        else:
-            at = gather(pieces, at, out)
+    kinds = kinds_in_order(pieces)
+    of_tempos = K.TEMPO in kinds or TEMPO in texts_in_order(pieces)
+    readers = BESIDE_TEMPOS if of_tempos else BESIDE
+    behind = 0
+    for at in places_in(readers, kinds):
+        if at < behind or (kinds[at] is K.NUMBER and not of_tempos and _is_left(pieces[at], kinds[at + 1 : at + 2])):
+            continue
+        out += pieces[behind:at]
+        behind = readers[kinds[at]](pieces, at, out)
+    out += pieces[behind:]
     return out
+
+
+def _is_left(number: Piece, behind: list[K]) -> bool:
+    """Whether the number stands where nothing can make anything of it but what it is; most do."""
+    plain = number.role is Role.BARE and len(number.text) != TEMPO_DIGITS
+    return plain and LEAVING_A_NUMBER.issuperset(behind)
 
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -241,16 +258,6 @@ LONGEST_HOLD = 300
 """Seconds; from here on a time is no hold. Common practice, no source."""
 
 
-def _plain_or_no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """The same; most numbers stand where nothing can make anything of them but what they are."""
-    piece = pieces[at]
-    plain = piece.role is Role.BARE and len(piece.text) != TEMPO_DIGITS
-    if not plain or kind_at(pieces, at + 1) not in LEAVING_A_NUMBER:
-        return _no_set(pieces, at, out)
-    out.append(piece)
-    return at + 1
-
-
 def _in_a_list(pieces: list[Piece], at: int) -> bool:
     """ "12/10/10/10": more than two numbers with slashes between them are no scale."""
     before = at > 0 and pieces[at - 1].kind is K.SLASH and pieces[at].glued
@@ -271,15 +278,15 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.REPS: field_told,
     K.PIN: _pin,
     K.PLATE: _pin,
-    K.NUMBER: _plain_or_no_set,
+    K.NUMBER: _no_set,
 }
 
 
 BESIDE_TEMPOS = {**BESIDE, K.NUMBER: _x_tempo}
 BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
 RATING = frozenset((K.SLASH, K.OF, K.OUT_OF))
-LEAVING_A_NUMBER = frozenset((None, K.TIMES, K.NUMBER, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.NAME))
-"""Behind a plain number these make nothing of it but what it is."""
+LEAVING_A_NUMBER = frozenset((K.TIMES, K.NUMBER, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.NAME))
+"""Behind a plain number these, or nothing, make nothing of it but what it is."""
 WORDLESS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.SLASH, K.DASH, K.PLUS)
 )

@@ -14,7 +14,7 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.catalogue.word_order import LITTLE
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_of
 from engine.values.ids import ExerciseName
 
 WORDS = frozenset(
@@ -40,15 +40,17 @@ def tells_a_pause(text: str) -> bool:
 def with_words_beside(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces with each name that words beside it make another of put together with them."""
     out = list(pieces)
-    at = 0
-    while at < len(out):
-        if out[at].kind is K.NAME and (found := _longest(out, at, cleaned, catalogue)):
-            start, end, names = found
-            text = " ".join(_words(out[start:end], cleaned))
-            out[start:end] = [out[at]._replace(start=out[start].start, end=out[end - 1].end, text=text, names=names)]
-            at = start
-        at += 1
-    return out if len(out) < len(pieces) else pieces
+    taken = behind = 0
+    for place in places_of(K.NAME, kinds_in_order(pieces)):
+        at = place - taken
+        found = _longest(out, at, cleaned, catalogue) if at >= behind else None
+        if found is None:
+            continue
+        start, end, names = found
+        text = " ".join(_words(out[start:end], cleaned))
+        out[start:end] = [out[at]._replace(start=out[start].start, end=out[end - 1].end, text=text, names=names)]
+        taken, behind = taken + end - start - 1, start + 1
+    return out if taken else pieces
 
 
 def _longest(

@@ -7,11 +7,10 @@ rules of talk can reach it; all else is left to those rules.
 from __future__ import annotations
 
 from functools import lru_cache
-from itertools import pairwise
 
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import ROLE, Piece, Role, kinds_in_order, places_of
 
 SET_KINDS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.THEN, K.AND, K.KG, K.LB, K.EFFORT, K.WARMUP,
@@ -39,8 +38,12 @@ def _may_tell_how_often(sentence: list[Piece], words: list[str]) -> bool:
     """ "3x a week": a word, and no number, behind the "x"."""
     if phrasebook().cues["often"].isdisjoint(words):
         return False
-    behind = [after for before, after in pairwise(sentence) if before.kind is K.TIMES or before.role is Role.TIMES]
-    return any([piece.kind is not K.NUMBER for piece in behind])
+    kinds = kinds_in_order(sentence)
+    crossed = [*places_of(K.TIMES, kinds), *places_of(Role.TIMES, list(map(ROLE, sentence)))]
+    return not SIGNED.issuperset([kind for at in crossed for kind in kinds[at + 1 : at + 2]])
+
+
+SIGNED = frozenset((K.NUMBER,))
 
 
 def _points_at_a_set(sentence: list[Piece]) -> bool:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
@@ -26,7 +25,7 @@ from engine.reading.more_sets import with_more_sets
 from engine.reading.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role, kinds_of
+from engine.reading.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, places_of
 from engine.reading.reasons_behind import with_reasons
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.restated_pairs import with_restated_pairs
@@ -79,7 +78,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         spelt, lexer = right, Lexer(right, catalogue, context.taught)
         listed, more = _named(lexer, cleaned, catalogue)
         told |= more
-    if len(spoken) > MOST_NAMES and len([piece for piece in spoken if piece.kind is K.NAME]) > MOST_NAMES:
+    if len(spoken) > MOST_NAMES and kinds_in_order(spoken).count(K.NAME) > MOST_NAMES:
         return Prepared(cleaned, tokens, [], [])
     other = None
     if lexer.comma_in_doubt:
@@ -132,17 +131,21 @@ def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     return pieces
 
 
+def _names_told(pieces: list[Piece]) -> list[str]:
+    return [pieces[at].text for at in places_of(K.NAME, kinds_in_order(pieces))]
+
+
 def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces, which were of these kinds, with what stands beside the names put to them."""
-    names = [piece.text for piece in pieces if piece.kind is K.NAME]
+    names = _names_told(pieces)
     if DEAD in names or CHIN in names:
         pieces = without_tiredness(pieces)
-        names = [piece.text for piece in pieces if piece.kind is K.NAME]
+        names = _names_told(pieces)
     if len(names) > 1:
         pieces = _without_other_names(pieces, names, kinds)
     if len(names) <= 2 * MOST_NAMES and (may_make_names(kinds, len(names)) or any(map(tells_a_pause, names))):
         before, pieces = pieces, with_words_beside(pieces, cleaned, catalogue)
-        names = names if pieces is before else [piece.text for piece in pieces if piece.kind is K.NAME]
+        names = names if pieces is before else _names_told(pieces)
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
     if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
@@ -226,9 +229,9 @@ REACH_OF_A_PAIR = 3
 
 
 def _too_many(tokens: list[Token]) -> bool:
-    shapes = Counter(token.shape for token in tokens)
-    numbers = shapes[Shape.NUMBER] + shapes[Shape.CLOCK]
-    return numbers > MOST_NUMBERS or shapes[Shape.SIGN] > MOST_SIGNS or shapes[Shape.LINE] > MOST_LINES
+    shapes = [token.shape for token in tokens]
+    numbers = shapes.count(Shape.NUMBER) + shapes.count(Shape.CLOCK)
+    return numbers > MOST_NUMBERS or shapes.count(Shape.SIGN) > MOST_SIGNS or shapes.count(Shape.LINE) > MOST_LINES
 
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
@@ -275,7 +278,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_more_sets(pieces)
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)
-    worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in [piece.role for piece in pieces]
+    worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from engine.reading.ahead import aside
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order
 
 LEAST_OF_A_WHOLE = 3
 """Sets, reps and a load."""
@@ -22,22 +22,34 @@ TOLD_ALREADY = frozenset((K.TIMES, K.NAME, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.S
 def with_reasons(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such a number as a remark."""
     because = phrasebook().cues["because"]
-    for at in range(LEAST_OF_A_WHOLE, len(pieces) - 1):
+    for at in _behind_a_whole(kinds_in_order(pieces)):
         piece = pieces[at]
         if piece.kind is not K.NOT and piece.text != AS and spoken(piece.text) not in because:
             continue
         end = at + 1
         while end < len(pieces) and pieces[end].kind not in ENDS:
             end += 1
-        if _is_whole(pieces[:at]) and _tells_another(pieces[at:end]):
+        if _tells_another(pieces[at:end]):
             return [*pieces[:at], aside(piece), *pieces[end:]]
     return pieces
 
 
-def _is_whole(ahead: list[Piece]) -> bool:
-    """Whether one lift stands there with its sets, reps and load."""
-    kinds = [piece.kind for piece in ahead]
-    return kinds.count(K.NAME) == 1 and kinds.count(K.TIMES) == 1 and kinds.count(K.NUMBER) == LEAST_OF_A_WHOLE
+def _behind_a_whole(kinds: list[K]) -> range:
+    """The places ahead of which one lift stands with its sets, reps and load, and with nothing more of them."""
+    told = {K.NAME: 0, K.TIMES: 0, K.NUMBER: 0}
+    first = 0
+    for at, kind in enumerate(kinds):
+        if kind not in told:
+            continue
+        told[kind] += 1
+        if told == WHOLE:
+            first = at + 1
+        elif first or told[kind] > WHOLE[kind]:
+            return range(first, min(at + 1, len(kinds) - 1)) if first else range(0)
+    return range(first, len(kinds) - 1) if first else range(0)
+
+
+WHOLE = {K.NAME: 1, K.TIMES: 1, K.NUMBER: LEAST_OF_A_WHOLE}
 
 
 def _tells_another(remark: list[Piece]) -> bool:

@@ -11,7 +11,7 @@ from engine.reading.cues import is_cued
 from engine.reading.earlier_sets import CLAUSE_ENDS
 from engine.reading.kept import Kept
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import KIND, MOST_LOADED_REPS, TEXT, Piece, Role
 
 AGAINST_LAST = 1
 """What a CHANGE piece's `told` says of a change that counts from the last time, and not from the plan."""
@@ -41,8 +41,8 @@ def with_steps_up(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "bench up 2.5 today, 5 5 5" and "2.5 heavier: 9 8" told as a change against the last time: it
     stands at the head or right behind the name, and the reps behind a sign.
     """
-    told_added = [piece for piece in pieces if piece.kind is K.ADDED]
-    if not told_added and True not in [COMPARES_LOADS[piece.text] for piece in pieces]:
+    told_added = K.ADDED in map(KIND, pieces)
+    if not told_added and True not in map(COMPARES_LOADS.__getitem__, map(TEXT, pieces)):
         return pieces
     for at in range(len(pieces) - 2):
         if not at or pieces[at - 1].kind in (K.NAME, K.LINE):

@@ -89,8 +89,8 @@ def _its_own(load: Load | None, others: Mapping[int, Load | None]) -> Load | Non
 
 def _set_of_group(group: Group, load: Load | None, exercise: Exercise, before: Sequence[SetDone]) -> SetDone:
     """One of the equal sets of a group: no value of the sets before it, which were told apart."""
-    if load is not None and group.effort is None and group.kind is SetKind.WORK and not group.failure:
-        one = set_of(exercise.name, group.reps, load)
+    if load is not None and group.effort is None:
+        one = set_of(exercise.name, group.reps, load, group.kind, group.failure)
         if len(before) < 2 or True not in [one is other for other in before]:
             return one
     return SetDone(exercise.name, group.reps, load, group.effort, None, None, group.kind, group.failure)

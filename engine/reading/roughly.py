@@ -6,9 +6,11 @@ Words in capitals are cues of the language files.
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_in
 
 OF_A_SET = frozenset((Role.BARE, Role.REPS, Role.LOAD, Role.SETS))
 WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.REST, K.RESERVE_LEFT, K.NOT_DATE, K.WITH, K.OF, K.ADDED))
@@ -54,4 +56,10 @@ def may_be_rough(pieces: list[Piece], kinds: set[K]) -> bool:
         return False
     if K.ADDED in kinds:
         return True
-    return any(piece.kind in WORDS and (_is_about(piece) or is_between(piece)) for piece in pieces)
+    return not _leaving_open().isdisjoint([spoken(pieces[at].text) for at in places_in(WORDS, kinds_in_order(pieces))])
+
+
+@lru_cache(maxsize=1)
+def _leaving_open() -> frozenset[str]:
+    cues = phrasebook().cues
+    return cues["roughly"] | cues["nearly"] | cues["between"]

@@ -158,4 +158,7 @@ def is_x_tempo(pieces: list[Piece], at: int) -> bool:
 
 def tells_tempo(piece: Piece) -> bool:
     """Whether the piece speaks of tempo."""
-    return piece.kind is K.TEMPO or piece.text == "tempo"
+    return piece.kind is K.TEMPO or piece.text == TEMPO
+
+
+TEMPO = "tempo"

@@ -20,7 +20,7 @@ from engine.reading.leads import is_aside, leads_to, warms_up
 from engine.reading.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
 from engine.reading.names_behind import with_names_behind
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, Piece, Role, kinds_of
+from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, Piece, Role, kinds_in_order, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.shared_entries import ends_before_a_name, may_be_in_turn, share_both
 from engine.reading.shared_sets import counts_ahead, without_count_ahead
@@ -83,6 +83,8 @@ class Segmenter:
         )
 
     def _days(self, clause: Clause) -> None:
+        if K.DATE not in kinds_in_order(clause.pieces):
+            return
         for piece in clause.pieces:
             if piece.kind is K.DATE:
                 self.day, self.no_day = piece.day, WHY_NOT.get(piece.told, "")

@@ -1,4 +1,4 @@
-"""Loads and plain sets as values that are made once: the same few loads are lifted for the same few reps, day by day.
+"""Loads, and sets without an effort, as values made once: the same few loads are lifted for the same few reps.
 
 A value is shared only where it is spelled alike: 80 and 80.0 are equal, and stand as they were typed.
 """
@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, Unit
-from engine.values.sets import SetDone
+from engine.values.sets import SetDone, SetKind
 
 
 def load_of(amount: Decimal, unit: Unit, basis: Basis) -> Load:
@@ -22,13 +22,15 @@ def load_of(amount: Decimal, unit: Unit, basis: Basis) -> Load:
     return load if load.amount is amount else Load(amount, unit, basis)
 
 
-def set_of(exercise: ExerciseName, reps: int, load: Load) -> SetDone:
-    """A work set of so many reps at a load, and nothing else told of it.
+def set_of(
+    exercise: ExerciseName, reps: int, load: Load, kind: SetKind = SetKind.WORK, failure: bool = False
+) -> SetDone:
+    """A set of so many reps at a load, and nothing else told of it.
 
     Errors: ValueError for counts that cannot be.
     """
-    one = _set(exercise, reps, load.amount, load.unit, load.basis)
-    return one if one.load is load else SetDone(exercise, reps, load)
+    one = _set(exercise, reps, load.amount, load.unit, load.basis, kind, failure)
+    return one if one.load is load else SetDone(exercise, reps, load, kind=kind, failure=failure)
 
 
 @lru_cache(maxsize=4_096)
@@ -37,5 +39,7 @@ def _load(amount: Decimal, unit: Unit, basis: Basis) -> Load:
 
 
 @lru_cache(maxsize=8_192)
-def _set(exercise: ExerciseName, reps: int, amount: Decimal, unit: Unit, basis: Basis) -> SetDone:
-    return SetDone(exercise, reps, _load(amount, unit, basis))
+def _set(
+    exercise: ExerciseName, reps: int, amount: Decimal, unit: Unit, basis: Basis, kind: SetKind, failure: bool
+) -> SetDone:
+    return SetDone(exercise, reps, _load(amount, unit, basis), kind=kind, failure=failure)

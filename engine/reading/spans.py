@@ -9,7 +9,7 @@ from __future__ import annotations
 from engine.reading.ahead import is_amount, kind_at
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece
+from engine.reading.pieces import Piece, kinds_in_order, places_in
 
 BEFORE_A_SPAN = frozenset((K.NOT_DATE, K.FILLER, K.FOR, K.WITH, K.OF, K.COMMA, K.OPEN, K.ASSISTED, K.EARLIER, K.PLAIN))
 BEHIND_A_SPAN = frozenset((K.ASSISTED, K.REST))
@@ -37,7 +37,8 @@ def may_hold_spans(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether a unit of such spans stands among the pieces, which are of these kinds."""
     if kinds.isdisjoint(UNITS):
         return False
-    return any(_is_unit(pieces, at) for at, piece in enumerate(pieces) if piece.kind in UNITS)
+    words = [spoken(pieces[at].text) for at in places_in(UNITS, kinds_in_order(pieces))]
+    return not phrasebook().cues["span"].isdisjoint(words)
 
 
 UNITS = frozenset((K.PLAIN, K.HEADING, K.FAR, K.FILLER, K.UNRELATED))

@@ -11,7 +11,7 @@ from itertools import pairwise
 from engine.reading.kinds import K
 from engine.reading.no_talk import holds_no_talk
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import COUNTED, Piece, Role, kinds_of
+from engine.reading.pieces import COUNTED, Piece, Role, kinds_in_order, kinds_of, places_in
 from engine.reading.talk_clauses import (
     AHEAD,
     BEHIND,
@@ -59,14 +59,11 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
 
 def _sentences(pieces: list[Piece]) -> list[tuple[list[Piece], Piece | None]]:
     found: list[tuple[list[Piece], Piece | None]] = []
-    held: list[Piece] = []
-    for piece in pieces:
-        if piece.kind in SENTENCE_ENDS:
-            found.append((held, piece))
-            held = []
-        else:
-            held.append(piece)
-    found.append((held, None))
+    start = 0
+    for at in places_in(SENTENCE_ENDS, kinds_in_order(pieces)):
+        found.append((pieces[start:at], pieces[at]))
+        start = at + 1
+    found.append((pieces[start:], None))
     return found
 
 

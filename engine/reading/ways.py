@@ -104,21 +104,21 @@ def _load_told_elsewhere(chunks: Chunks, traits: Traits) -> bool:
     found = chunks.found
     if len(found) > 1 and len(found[0].factors) == 1 and not _announces(found[0]):
         return True
+    behind_pairs = False
     for place, chunk in enumerate(found):
         if chunk.at and not may_be_effort(chunk):
             return True
-        if _heads_reps_of_its_own(found, place):
-            continue
-        if len(chunk.factors) == 1 and True in [is_told_load(number, traits) for number in chunk.factors[0]]:
+        loads = len(chunk.factors) == 1 and True in [is_told_load(number, traits) for number in chunk.factors[0]]
+        if loads and not (behind_pairs and _heads_reps_of_its_own(found, place)):
             return True
+        behind_pairs = (behind_pairs or not place) and _may_be_load_and_reps(chunk)
     return chunks.same_load
 
 
 def _heads_reps_of_its_own(found: Sequence[Chunk], place: int) -> bool:
-    """ "25x8, 35x3, 45 6 6 5": a load and the reps of each set at it, behind pairs that are too many for sets."""
-    ahead, behind = found[:place], found[place + 1 : place + 2]
-    pairs = bool(ahead) and all(_may_be_load_and_reps(one) for one in ahead)
-    return pairs and bool(behind) and behind[0].size == 1 and behind[0].before is None and not behind[0].at
+    """ "25x8, 35x3, 45 6 6 5": a load and the reps of each set at it, where pairs too many for sets stand ahead."""
+    behind = found[place + 1 : place + 2]
+    return bool(behind) and behind[0].size == 1 and behind[0].before is None and not behind[0].at
 
 
 def _may_be_load_and_reps(chunk: Chunk) -> bool:

@@ -23,6 +23,8 @@ Common practice, no source."""
 
 
 class SetKind(Enum):
+    __hash__ = object.__hash__
+
     WORK = "work"
     WARMUP = "warmup"
     DROP = "drop"
