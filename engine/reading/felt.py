@@ -6,9 +6,11 @@ rated = ( "about an" | "call it an" ) NUMBER   behind sets with an "x", from 6 u
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_of
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 FELT = frozenset(("felt", "feels", "feeling"))
@@ -38,18 +40,29 @@ def with_felt(pieces: list[Piece]) -> list[Piece]:
 
 def with_rated(pieces: list[Piece]) -> list[Piece]:
     """The same for "100x5, call it an 8": nobody counts repetitions with an article and a word for roughly."""
-    ways = phrasebook().cues["rated"]
-    counted = False
-    for at, piece in enumerate(pieces):
-        counted = counted or piece.kind is K.TIMES
-        if not counted or not is_effort(piece) or piece.value < LEAST_RATED:
+    kinds = kinds_in_order(pieces)
+    if K.TIMES not in kinds:
+        return pieces
+    counted, last_words = kinds.index(K.TIMES), _last_words()
+    for at in places_of(K.NUMBER, kinds):
+        piece, before = pieces[at], pieces[at - 1]
+        if at < counted or spoken(before.text.rpartition(" ")[2]) not in last_words or piece.value < LEAST_RATED:
             continue
-        behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-        ahead = " ".join([spoken(one) for before in pieces[at - REACH : at] for one in before.text.split()])
-        if behind in CLAUSE_ENDS and any(f" {ahead}".endswith(f" {way}") for way in ways):
+        behind = kinds[at + 1] if at + 1 < len(kinds) else None
+        if behind in CLAUSE_ENDS and is_effort(piece) and _is_rated(pieces[at - REACH : at]):
             effort = piece._replace(kind=K.EFFORT, efforts=(Effort.from_rpe(piece.value),))
             return [*pieces[:at], effort, *pieces[at + 1 :]]
     return pieces
+
+
+def _is_rated(ahead: list[Piece]) -> bool:
+    said = " ".join([spoken(one) for before in ahead for one in before.text.split()])
+    return any(f" {said}".endswith(f" {way}") for way in phrasebook().cues["rated"])
+
+
+@lru_cache(maxsize=1)
+def _last_words() -> frozenset[str]:
+    return frozenset([way.split()[-1] for way in phrasebook().cues["rated"]])
 
 
 def is_effort(number: Piece) -> bool:

@@ -11,9 +11,10 @@ from collections.abc import Sequence
 
 from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
-from engine.reading.pieces import COUNTED, Piece
+from engine.reading.pieces import COUNTED, Piece, kinds_in_order, kinds_of, places_in
 
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.DASH, K.OPEN, K.CLOSE))
+MAY_END = ENDS | {K.AND}
 DONE_WITH = frozenset((K.WITH, K.BAR, K.BAND, K.NOTE, K.UNRELATED))
 
 
@@ -25,14 +26,12 @@ def tells_what_was_done(piece: Piece) -> bool:
 def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each warm-up that is only told of made a remark, and the empty bar that it was done with."""
     out: list[Piece] = []
-    clause: list[Piece] = []
-    for at, piece in enumerate(pieces):
-        if piece.kind not in ENDS and not _goes_on_to_work(pieces, at):
-            clause.append(piece)
-            continue
-        out += [*_told(clause), piece]
-        clause = []
-    return [*out, *clause]
+    start = 0
+    for at in places_in(MAY_END, kinds_in_order(pieces)):
+        if pieces[at].kind in ENDS or _goes_on_to_work(pieces, at):
+            out += [*_told(pieces[start:at]), pieces[at]]
+            start = at + 1
+    return out + pieces[start:]
 
 
 def _goes_on_to_work(pieces: Sequence[Piece], at: int) -> bool:
@@ -42,7 +41,7 @@ def _goes_on_to_work(pieces: Sequence[Piece], at: int) -> bool:
 
 
 def _told(clause: list[Piece]) -> list[Piece]:
-    kinds = {piece.kind for piece in clause}
+    kinds = kinds_of(clause)
     if K.WARMUP not in kinds or not COUNTED.isdisjoint(kinds) or clause[-1].kind is K.COLON:
         return clause
     if K.COLON in kinds and K.BAR not in kinds:
