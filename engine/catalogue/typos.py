@@ -13,7 +13,7 @@ Lengths and limits are common practice, no source.
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 from itertools import groupby, product
 from typing import TypeVar
@@ -31,6 +31,9 @@ LONGEST_MENDED = 16
 MOST_SLIPS = 2
 MOST_WORDS = 6
 MOST_WAYS = 64
+MOST_KEPT = 8_192
+LONGEST_KEPT = 40
+"""Letters; a longer word comes once, and is worked out anew where it comes again."""
 
 Phrase = TypeVar("Phrase", str, Words)
 Way = tuple[int, str]
@@ -46,6 +49,8 @@ class TypoIndex:
     remainders: Mapping[str, tuple[str, ...]]
     ordinary: Collection[str]
     """Normalised words that are never a slip."""
+    kept: dict[tuple[str, bool], tuple[Way, ...]] = field(default_factory=dict, repr=False, compare=False)
+    """The ways of words asked for before: each word beside a name is asked for with each of its neighbours."""
 
     def mended(self, words: tuple[str, ...], phrases: Collection[str]) -> tuple[str, ...]:
         """The known phrases fewest slips away from the words of a phrase; empty where none is near enough.
@@ -67,6 +72,16 @@ class TypoIndex:
         return _nearest(ways, known, telling_words) if all(ways) else ()
 
     def _ways(self, word: str, *, alone: bool) -> tuple[Way, ...]:
+        found = self.kept.get((word, alone))
+        if found is None:
+            found = self._near(word, alone=alone)
+            if len(self.kept) >= MOST_KEPT:
+                self.kept.clear()
+            if len(word) <= LONGEST_KEPT:
+                self.kept[word, alone] = found
+        return found
+
+    def _near(self, word: str, *, alone: bool) -> tuple[Way, ...]:
         shortest = SHORTEST_ALONE if alone else SHORTEST_IN_COMPANY
         if word in self.words:
             return ((0, self.words[word]),)

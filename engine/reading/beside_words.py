@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.ahead import kind_at
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role, kinds_in_order, places_in
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of
 from engine.reading.roughly import is_between
 from engine.values.exercise import Equipment
 
@@ -35,6 +35,7 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
     """The pieces, with words of more than one sense put to the one that they have here."""
     settled: dict[int, Piece] = {}
     taken: set[int] = set()
+    told_well: bool | None = None
     for at in places_in(OF_TWO_SENSES, kinds_in_order(pieces)):
         piece = pieces[at]
         if piece.kind is K.SLASH and at and _is_with(pieces, at):
@@ -46,8 +47,9 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
             settled[at] = piece._replace(kind=K.FILLER)
         elif piece.kind is K.REST and _heads_a_lift(pieces, at):
             settled[at] = piece._replace(kind=K.SUPERSET)
-        elif piece.kind is K.RIGHT and _says_how(pieces, at, catalogue):
-            settled[at] = piece._replace(kind=K.FILLER)
+        elif piece.kind is K.RIGHT and _says_how(pieces, at):
+            told_well = _has_no_sides(pieces, catalogue) if told_well is None else told_well
+            settled[at] = piece._replace(kind=K.FILLER) if told_well else piece
     if not settled and not taken:
         return pieces
     return [settled.get(at, piece) for at, piece in enumerate(pieces) if at not in taken]
@@ -97,15 +99,19 @@ def _heads_a_lift(pieces: Sequence[Piece], at: int) -> bool:
     return kind_at(pieces, name) is K.NAME and kind_at(pieces, name + 1) is not K.SETS
 
 
-def _says_how(pieces: Sequence[Piece], at: int, catalogue: Catalogue) -> bool:
-    """ "squats done right!": where no lift told is done on a side, or with something in each hand."""
+def _says_how(pieces: Sequence[Piece], at: int) -> bool:
+    """ "squats done right!": the word at the end of its clause, behind a lift or what points to one."""
     piece = pieces[at]
     whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and kind_at(pieces, at + 1) in ENDS
-    if not whole or K.LEFT in [one.kind for one in pieces]:
+    return whole and (kind_at(pieces, at - 1) is K.NAME or (at > 0 and pieces[at - 1].text in POINTING))
+
+
+def _has_no_sides(pieces: Sequence[Piece], catalogue: Catalogue) -> bool:
+    """Whether no lift told is done on a side, or with something in each hand, and no left side is told."""
+    kinds = kinds_in_order(pieces)
+    if K.LEFT in kinds:
         return False
-    if kind_at(pieces, at - 1) is not K.NAME and not (at and pieces[at - 1].text in POINTING):
-        return False
-    named = [catalogue.exercises.get(name) for one in pieces if one.kind is K.NAME for name in one.names]
+    named = [catalogue.exercises.get(name) for at in places_of(K.NAME, kinds) for name in pieces[at].names]
     return bool(named) and all(
         one is not None and one.equipment is Equipment.BARBELL and not one.one_sided for one in named
     )

@@ -41,6 +41,9 @@ from engine.values.ids import ExerciseName
 class Lexer(NumberSuffixes):
     """One walk over the tokens of one message."""
 
+    tells_both_sides: bool | None = None
+    """Whether letters for both sides stand anywhere; None: not looked for yet."""
+
     def run(self) -> list[Piece]:
         """The pieces of the message. What no neighbour changes is made here; all else by the reader of its shape."""
         tokens, out, made = self.tokens, self.out, tuple.__new__
@@ -253,8 +256,10 @@ class Lexer(NumberSuffixes):
         side, reps = SIDES.get(token.text[0]), token.text[1:]
         if side is None or not (reps.isascii() and reps.isdigit()):
             return False
-        sides = {SIDES.get(one.text[0]) for one in self.tokens if len(one.text) == 1 or one.text[1:].isdigit()}
-        if not sides >= SIDES_TOLD:
+        if self.tells_both_sides is None:
+            sides = {SIDES.get(one.text[0]) for one in self.tokens if len(one.text) == 1 or one.text[1:].isdigit()}
+            self.tells_both_sides = sides >= SIDES_TOLD
+        if not self.tells_both_sides:
             return False
         self.out.append(Piece(side, token.start, token.start + 1, token.glued, token.text[0]))
         self.out.append(Piece(K.NUMBER, token.start + 1, token.end, True, reps, Decimal(reps)))
