@@ -12,7 +12,8 @@ from typing import NamedTuple
 
 from engine.reading.calendar_days import DAYS_OF_A_WEEK, in_year, latest_of_month
 from engine.reading.correcting import Told, cue_at
-from engine.reading.dates import DATE_KINDS, with_dates
+from engine.reading.dates import with_dates
+from engine.reading.day_starts import DATE_KINDS
 from engine.reading.kinds import K
 from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.lexicon import lexicon, plain_word

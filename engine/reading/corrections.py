@@ -32,7 +32,8 @@ from engine.reading.correct_names import new_exercise, new_unit, renamed_and_res
 from engine.reading.correct_shifted import shifted
 from engine.reading.correct_values import TALK, new_values, says_after
 from engine.reading.correcting import Told, told_of
-from engine.reading.dates import DATE_KINDS, with_dates
+from engine.reading.dates import with_dates
+from engine.reading.day_starts import DATE_KINDS
 from engine.reading.kinds import K
 from engine.reading.misspelt import respelt
 from engine.reading.pain import tells_pain

@@ -21,25 +21,21 @@ from engine.reading.day_places import (
     follows_an_opening,
     is_from,
     opens_a_clause,
-    opens_a_line,
     past_who_did,
 )
+from engine.reading.day_starts import DATE_KINDS, DAYS_BACK, opens_a_line, perhaps_days
 from engine.reading.days_apart import TWO_DAYS, with_days_apart
 from engine.reading.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
 from engine.reading.kinds import K
 from engine.reading.lexicon import lexicon, plain_word
-from engine.reading.pieces import Piece, Role, kinds_in_order, places_in
+from engine.reading.pieces import Piece, Role
 from engine.reading.week_headings import WHICH_DAY
 from engine.values.load import Unit
 
 FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
-DATE_KINDS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO, K.WEEKS_AGO, K.MONTH))
-DAYS_BACK = frozenset((K.AGO, K.WEEKS_AGO))
 YEAR_DIGITS = (2, 4)
 FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
-BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
-BEHIND_NO_DAY = frozenset((K.TIMES, K.COMMA, K.NUMBER, K.AT))
 BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
 NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
 WHY_NOT = {
@@ -62,7 +58,7 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
     out: list[Piece] = []
     behind = seen = 0
     anchored = True
-    for at in _perhaps_days(pieces):
+    for at in perhaps_days(pieces):
         if at < behind:
             continue
         anchored, seen = opens_a_line(pieces, at, seen, anchored), at
@@ -79,13 +75,6 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
         return pieces
     out += pieces[behind:]
     return with_days_apart(in_turn(out, now.date()), now.date()) if now is not None else out
-
-
-def _perhaps_days(pieces: list[Piece]) -> list[int]:
-    """The places where a day may begin by its kind and what stands right behind it."""
-    kinds = kinds_in_order(pieces)
-    found = places_in(BEGINNING_A_DAY, kinds)
-    return [at for at in found if kinds[at] is not K.NUMBER or _lets_a_day_begin(pieces, at)]
 
 
 def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:
@@ -116,20 +105,6 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     if pieces[at + 1].kind in DAYS_BACK:
         return True
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
-
-
-def _lets_a_day_begin(pieces: list[Piece], at: int) -> bool:
-    """Whether the number may be that of a day by what stands right behind it: "16/", "13.", "8 march", "3 days ago"."""
-    if at + 1 >= len(pieces):
-        return False
-    after = pieces[at + 1]
-    if after.kind in BEHIND_NO_DAY:
-        return False
-    if after.kind in (K.SLASH, K.DASH):
-        return after.glued
-    if after.kind is K.LINE:
-        return "." in pieces[at].text
-    return after.kind is K.MONTH or after.kind in DAYS_BACK or is_before_a_month(after)
 
 
 def _said_on(pieces: list[Piece], at: int) -> bool:

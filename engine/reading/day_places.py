@@ -30,25 +30,6 @@ REACH = 12
 """How many pieces behind the numbers of a set its day may stand. Common practice, no source."""
 
 
-BEFORE_A_DAY = frozenset(
-    (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
-)
-
-
-def opens_a_line(pieces: list[Piece], at: int, seen: int, anchored: bool) -> bool:
-    """Whether nothing but what may stand ahead of a day is told in front of it on its line.
-
-    Shape: `anchored` says so of the place `seen` in front of it.
-    """
-    while at > seen:
-        at -= 1
-        if pieces[at].kind is K.LINE:
-            return True
-        if pieces[at].kind not in BEFORE_A_DAY and not is_bullet(pieces, at):
-            return False
-    return anchored
-
-
 def is_bullet(pieces: list[Piece], at: int) -> bool:
     """ "1. monday: ...", "* monday: ...": the label of a line, in front of its day."""
     if pieces[at].text == "*":

@@ -10,7 +10,8 @@ from engine.reading.beside_words import with_words_settled
 from engine.reading.company import with_company
 from engine.reading.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.counts_misspelt import with_counts_mended
-from engine.reading.dates import DATE_KINDS, with_dates
+from engine.reading.dates import with_dates
+from engine.reading.day_starts import DATE_KINDS
 from engine.reading.days_misspelt import with_days_mended
 from engine.reading.earlier_sets import without_earlier_sets
 from engine.reading.felt import with_felt, with_rated
