@@ -37,19 +37,9 @@ from engine.reading.resolve import resolved, resolved_groups
 from engine.reading.shape_plain import NotPlain, plain_groups
 from engine.reading.shapes import Shaper
 from engine.reading.values import Context, Doubt
-from engine.reading.ways import choices, is_told_load, may_be_effort
+from engine.reading.ways import UNSETTLED, choices, is_told_load, may_be_effort
 from engine.values.exercise import Equipment, Exercise, Loading
 from engine.values.sets import SetDone, SetKind
-
-LIGHT_PAIR = 20
-FEW_SETS = 5
-UNSETTLED = 0.5
-NEAR = (Decimal("0.6"), Decimal("1.6"))
-ABOUT = (Decimal("0.35"), Decimal("2.9"))
-LIGHTEST_BAR_KG = Decimal(15)
-HEAVIEST_IN_HAND_KG = Decimal(100)
-HEAVIEST_KG = Decimal(500)
-SUITS_PLAN = 12.0
 
 
 class Candidate(NamedTuple):

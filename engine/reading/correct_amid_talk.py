@@ -2,8 +2,8 @@
 
 message = [ talk cut ] correction [ cut talk ]      cut = "," | "." | "!" | " - " | bracket | BECAUSE
 
-Talk is a clause that holds nothing a correction is told with. What others did is never cut away; pain is noted beside
-the correction, and stays where its clause has a number or another lift in it.
+Talk is a clause that holds nothing a correction is told with. Numbers that others did are never cut away; pain is noted
+beside the correction, and stays where its clause has a number or another lift in it.
 """
 
 from __future__ import annotations
@@ -25,17 +25,20 @@ TOLD = frozenset(
      K.LB, K.NOT, K.TIMES, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.EXCEPT,
      K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO)
 )  # fmt: skip
-NOT_TALK = frozenset((K.QUESTION, K.OTHERS, K.STORY, K.TOMORROW, K.LINE))
+NOT_TALK = frozenset((K.QUESTION, K.STORY, K.TOMORROW, K.LINE))
+COUNTED = frozenset((K.NUMBER, K.COUNT))
 MOST_CLAUSES = 6
 
 
 def amid_talk(prepared: Prepared, context: Context, catalogue: Catalogue) -> Prepared | None:
     """The message without its clauses of talk; None where it has none, or nothing else."""
-    if prepared.told & NOT_TALK or not prepared.told & POINTS or K.NUMBER not in prepared.told:
+    if prepared.told & NOT_TALK or not prepared.told & POINTS or not prepared.told & COUNTED:
         return None
     clauses = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
     kept = [(start, end) for start, end in clauses if _tells(prepared, start, end, context)]
     if not 1 < len(clauses) <= MOST_CLAUSES or len(kept) == len(clauses) or not kept:
+        return None
+    if any(piece.kind is K.OTHERS and start <= piece.start < end for piece in prepared.spoken for start, end in kept):
         return None
     return prepare(", ".join(prepared.cleaned[start:end].strip() for start, end in kept), context, catalogue)
 
@@ -50,4 +53,6 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
         latest = context.recent[-1].done.exercise
         others = any(piece.kind is K.NAME and latest not in piece.names for piece in inside)
         return others or not kinds.isdisjoint(TOLD)
+    if kinds & TOLD == {K.TODAY} and not kinds.isdisjoint((K.PLAIN, K.NEVER, K.NOTE, K.UNRELATED)):
+        return False  # "can't count today"
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)

@@ -13,7 +13,7 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
 from engine.reading.marks import without_asides
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
-from engine.reading.pieces import Piece, kinds_of
+from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.prepare import Prepared, dated, prepare
 from engine.reading.remaining import with_remaining
 from engine.reading.tokens import Shape, Token
@@ -67,7 +67,9 @@ class Told:
 
     @property
     def plural(self) -> bool:
-        return any(word in PLURALS for word in self.words)
+        counts = any(piece.kind is K.COUNT and piece.text.endswith("s") for piece in self.pieces)
+        listed = any(piece.role is Role.PLURAL for piece in self.numbers())
+        return counts or listed or any(word in PLURALS for word in self.words)
 
     def of_others(self) -> bool:
         return any(word in self.book.cues["others"] and word != "they" for word in self.words)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from functools import lru_cache
 
 from engine.reading.choices import (
     MOST_SETS,
@@ -13,19 +14,25 @@ from engine.reading.chunks import Chunks, numbers_in
 from engine.reading.history import Known
 from engine.reading.pieces import Role
 from engine.reading.values import Planned
-from engine.values.exercise import Equipment, Exercise, Loading
+from engine.values.exercise import Equipment, Exercise, Loading, Pattern
 from engine.values.load import Basis, Load
+from engine.values.muscles import Muscle
 from engine.values.plan import MaxReps, RepRange, Reps
 from engine.values.sets import SetDone, SetKind
 
-LIGHT_PAIR = 20
 FEW_SETS = 5
-UNSETTLED = 0.5
 NEAR = (Decimal("0.6"), Decimal("1.6"))
 ABOUT = (Decimal("0.35"), Decimal("2.9"))
 LIGHTEST_BAR_KG = Decimal(15)
-HEAVIEST_IN_HAND_KG = Decimal(100)
 HEAVIEST_KG = Decimal(500)
+HEAVIEST_IN_HAND_KG = Decimal(100)
+HEAVIEST_BY_ARMS_ALONE_KG = Decimal(130)
+HEAVIEST_BY_ARMS_ALONE_IN_HAND_KG = Decimal(60)
+HEAVIEST_OVERHEAD_KG = Decimal(270)
+"""More of it nobody lifts, in each hand, with a movement of the elbows or shoulders alone, or from the shoulders
+overhead: rather a digit or a point slipped. Common practice, no source.
+"""
+OF_THE_ARMS = frozenset((Muscle.BICEPS, Muscle.TRICEPS, Muscle.FRONT_DELTS, Muscle.SIDE_DELTS, Muscle.REAR_DELTS))
 SUITS_PLAN = 12.0
 
 
@@ -94,7 +101,7 @@ def _suits_plan(sets: Sequence[SetDone], slot: Planned) -> float:
 def _suits_equipment(
     loads: Sequence[tuple[Load, SetKind]], chunks: Chunks, exercise: Exercise, traits: Traits
 ) -> float:
-    weight = 1.0
+    weight, heaviest = 1.0, heaviest_lifted(exercise)
     if not (traits.two_implements or traits.carried or traits.timed or traits.body) and _tells_a_pair(chunks, loads):
         weight *= 1.0 if exercise.equipment in IN_HAND else 0.03
     for load, kind in loads:
@@ -102,11 +109,23 @@ def _suits_equipment(
             continue
         mass = load.kilograms()
         heavy = traits.barbell or exercise.loading is Loading.PLATES  # a bar, or a sled
-        if (heavy and not traits.light and mass < LIGHTEST_BAR_KG) or mass > HEAVIEST_KG:
-            weight *= 0.04
-        if exercise.loading is Loading.PER_HAND and mass > HEAVIEST_IN_HAND_KG:
+        if (heavy and not traits.light and mass < LIGHTEST_BAR_KG) or mass > heaviest:
             weight *= 0.04
     return weight
+
+
+def heaviest_lifted(exercise: Exercise) -> Decimal:
+    """Kilograms of this exercise's load that nobody lifts more of."""
+    return _heaviest(exercise.loading, exercise.pattern, exercise.prime)
+
+
+@lru_cache(maxsize=512)
+def _heaviest(loading: Loading, pattern: Pattern, prime: tuple[Muscle, ...]) -> Decimal:
+    in_hand = loading in (Loading.PER_HAND, Loading.IMPLEMENT)
+    most = HEAVIEST_IN_HAND_KG if loading is Loading.PER_HAND else HEAVIEST_KG
+    if pattern is Pattern.ISOLATION and OF_THE_ARMS.issuperset(prime):
+        return HEAVIEST_BY_ARMS_ALONE_IN_HAND_KG if in_hand else HEAVIEST_BY_ARMS_ALONE_KG
+    return min(most, HEAVIEST_OVERHEAD_KG) if pattern is Pattern.VERTICAL_PUSH else most
 
 
 def _tells_a_pair(chunks: Chunks, loads: Sequence[tuple[Load, SetKind]]) -> bool:

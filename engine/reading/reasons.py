@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.choices import MOST_SETS
-from engine.reading.evidence import ABOUT, HEAVIEST_IN_HAND_KG, HEAVIEST_KG, LIGHTEST_BAR_KG, NEAR
+from engine.reading.evidence import ABOUT, LIGHTEST_BAR_KG, NEAR, heaviest_lifted
 from engine.reading.history import Known, is_far_off, known_of
 from engine.reading.values import Context
 from engine.values.exercise import Exercise, Loading
@@ -43,7 +43,7 @@ def _of_equipment(load: Load, exercise: Exercise) -> Iterator[str]:
     mass = load.kilograms()
     if exercise.loading is Loading.BAR and 0 < mass < LIGHTEST_BAR_KG:
         yield f"{load} is lighter than an empty bar"
-    if mass > HEAVIEST_KG or (exercise.loading is Loading.PER_HAND and mass > HEAVIEST_IN_HAND_KG):
+    if mass > heaviest_lifted(exercise):
         yield f"{load} is heavier than anyone lifts"
 
 

@@ -19,6 +19,7 @@ from engine.reading.choices import (
     may_be_reps,
 )
 from engine.reading.chunks import Chunk, Chunks, numbers_in
+from engine.reading.evidence import LIGHTEST_BAR_KG, NEAR
 from engine.reading.history import Known
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_one import rises_behind_a_plural
@@ -31,12 +32,6 @@ STEEPEST_LIST = 3
 LIGHT_PAIR = 20
 FEW_SETS = 5
 UNSETTLED = 0.5
-NEAR = (Decimal("0.6"), Decimal("1.6"))
-ABOUT = (Decimal("0.35"), Decimal("2.9"))
-LIGHTEST_BAR_KG = Decimal(15)
-HEAVIEST_IN_HAND_KG = Decimal(100)
-HEAVIEST_KG = Decimal(500)
-SUITS_PLAN = 12.0
 
 
 # ---- choices

@@ -179,3 +179,32 @@ def test_sets_by_the_plan_told_apart(text: str, meant: str) -> None:
 @pytest.mark.parametrize("text", ["why do i stall on bench?", "why am i stuck at 60 on ohp", "why is my squat so weak"])
 def test_a_complaint_asks_for_no_reason_of_a_load(text: str) -> None:
     assert said(text) == "no sets"
+
+
+PLURAL_NUMBERS = """
+squat 4x6 92.5 | it was 5s => barbell back squat 4×5 at 92.5 kg
+squat 4x6 92.5 | that was fives => barbell back squat 4×5 at 92.5 kg
+squat 4x2 110 | it was triples => barbell back squat 4×3 at 110 kg
+squat 4x2 110 | triples not doubles, lost count => barbell back squat 4×3 at 110 kg
+squat 4x6 92.5 | fives not sixes, can't think today => barbell back squat 4×5 at 92.5 kg
+squat 4x6 92.5 | last one was a triple => barbell back squat 3×6 at 92.5 kg, 3 at 92.5 kg
+squat 4x6 92.5 | last two were 5s => barbell back squat 2×6 at 92.5 kg, 2×5 at 92.5 kg
+squat 110x5 | 110x5 | it was a triple => barbell back squat 5 at 110 kg, 3 at 110 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "meant"), dialogues(PLURAL_NUMBERS))
+def test_a_number_in_the_plural_is_of_all_sets(told: str, meant: str) -> None:
+    assert standing_after(told) == meant
+
+
+OTHERS_ABOUT = """
+dips 4x8 | only 3 sets, someone took the station => dip 3×8
+dips 4x8 | somebody needed the bar, just 3 sets => dip 3×8
+dips 4x8 | only 3 sets, my brother did 4 => dip 4×8
+"""
+
+
+@pytest.mark.parametrize(("told", "meant"), dialogues(OTHERS_ABOUT))
+def test_others_are_talk_where_they_count_nothing(told: str, meant: str) -> None:
+    assert standing_after(told) == meant

@@ -127,3 +127,19 @@ def test_the_heaviest_ever_counts_as_history() -> None:
 
     assert isinstance(read("bench 3x5 190", context, KNOWN), Logged)
     assert isinstance(read("bench 3x5 300", context, KNOWN), Asked)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["skull crusher 3x10 275", "db lateral raise 3x12 80", "ohp 3x5 425", "barbell curl 8 8 8 at 187", "bench 3x5 725"],
+)
+def test_more_than_anyone_lifts_of_a_lift_is_asked(text: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert "unusual load" in outcome.question
+
+
+@pytest.mark.parametrize("text", ["skull crusher 3x10 60", "db lateral raise 3x12 24", "ohp 3x5 110", "shrug 3x10 180"])
+def test_what_strong_lifters_lift_is_recorded(text: str) -> None:
+    assert isinstance(read(text, situation(), KNOWN), Logged)

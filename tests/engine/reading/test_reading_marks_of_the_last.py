@@ -19,7 +19,7 @@ PLAIN = situation()
         "Kniebeuge 3x8 100 bis zum versagen beim letzten satz",
     ],
 )
-def test_failure_on_the_last_set_is_of_that_set_alone(text):
+def test_failure_on_the_last_set_is_of_that_set_alone(text: str) -> None:
     assert said(text, PLAIN) == "barbell back squat 2×8 at 100 kg, 8 at 100 kg to failure"
 
 
@@ -34,7 +34,7 @@ def test_failure_on_the_last_set_is_of_that_set_alone(text):
         "squat 3x8 100 hard on the last two",
     ],
 )
-def test_what_some_of_the_last_sets_were_like_changes_no_set(text):
+def test_what_some_of_the_last_sets_were_like_changes_no_set(text: str) -> None:
     assert said(text, PLAIN) == "barbell back squat 3×8 at 100 kg"
 
 
@@ -47,7 +47,7 @@ def test_what_some_of_the_last_sets_were_like_changes_no_set(text):
         "squat 3x8 100, drop on the last 2",
     ],
 )
-def test_marks_of_several_last_sets_are_asked(text):
+def test_marks_of_several_last_sets_are_asked(text: str) -> None:
     assert said(text, PLAIN).startswith("ask")
 
 
@@ -71,7 +71,7 @@ def test_marks_of_several_last_sets_are_asked(text):
         ),
     ],
 )
-def test_as_many_efforts_as_loads_are_one_each(text, meant):
+def test_as_many_efforts_as_loads_are_one_each(text: str, meant: str) -> None:
     assert said(text, PLAIN) == meant
 
 
@@ -85,7 +85,7 @@ def test_as_many_efforts_as_loads_are_one_each(text, meant):
         ("did 3 lots of 12 on the squat with 82.5", "barbell back squat 3×12 at 82.5 kg"),
     ],
 )
-def test_a_group_counted_in_brackets_behind_one_set_is_that_group(text, meant):
+def test_a_group_counted_in_brackets_behind_one_set_is_that_group(text: str, meant: str) -> None:
     assert said(text, PLAIN) == meant
 
 
@@ -97,13 +97,13 @@ def test_a_group_counted_in_brackets_behind_one_set_is_that_group(text, meant):
         ("db curl 20x10,8", "dumbbell curl 10 at 20 kg each, 8 at 20 kg each"),
     ],
 )
-def test_a_load_that_is_no_count_of_sets_heads_a_list(text, meant):
+def test_a_load_that_is_no_count_of_sets_heads_a_list(text: str, meant: str) -> None:
     assert said(text, PLAIN) == meant
 
 
-def test_small_numbers_ahead_of_a_list_stay_open():
+def test_small_numbers_ahead_of_a_list_stay_open() -> None:
     assert said("lateral raise 12x15,15", PLAIN).startswith("ask")
 
 
-def test_a_group_behind_a_result_has_its_own_load():
+def test_a_group_behind_a_result_has_its_own_load() -> None:
     assert said("squat 115x5+ got 9, then 5x10 70", PLAIN) == "barbell back squat 9 at 115 kg, 5×10 at 70 kg"
