@@ -7,7 +7,7 @@ from decimal import Decimal
 from engine.reading.chunk_loads import LoadedChunks
 from engine.reading.chunk_sums import AMOUNTS
 from engine.reading.chunk_times import COUNTABLE, TIMED_OR_HEAVY
-from engine.reading.chunks import MOST_REPEATS, Chunk
+from engine.reading.chunks import MOST_REPEATS, Chunk, numbers_in
 from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.effort_spans import BETWEEN_TWO
 from engine.reading.kinds import K
@@ -22,6 +22,8 @@ BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
+TOLD_OF_REPS = frozenset((K.REPS, K.NOTE, K.FILLER))
+BEHIND_THE_BODY = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.THEN))
 
 
 class MarkedChunks(LoadedChunks):
@@ -161,11 +163,43 @@ class MarkedChunks(LoadedChunks):
         self.out.body = True
         if self._kind() is K.TIMES and self._number_behind(2):
             self.chunk()
+        elif self._is_of_the_last_alone():
+            self._put_on_the_body()
         elif self._kind() is K.NUMBER and self._has_other_loads():
             self.at += 1
             self._place(Chunk([(piece._replace(kind=K.NUMBER, role=Role.BODY),)], before=self.separator))
         else:
             self.at += 1
+
+    def denied(self, piece: Piece) -> None:
+        """ "mit 10 kg hilfe 9 8, dann 3 ohne": help that the last set did without; any other no is a note."""
+        if self.out.assisted and self._is_of_the_last_alone():
+            self._put_on_the_body()
+        else:
+            self.out.notes.append(piece)
+            self.at += 1
+
+    def _is_of_the_last_alone(self) -> bool:
+        """ "15 kg help 9 8, then 3 unassisted", "+10: 5 5, then 8 bw": behind the reps of one set, among sets that
+        were loaded, or helped by a load.
+        """
+        last = self._last()
+        at = self.at - 1
+        while at > 0 and self.kinds[at] in TOLD_OF_REPS:
+            at -= 1
+        beside = last is not None and len(self.out.found) > 1 and self.pieces[at] in last.factors[-1]
+        if last is None or not beside or last.size != 1 or last.at or self._kind() not in BEHIND_THE_BODY:
+            return False
+        return any(number.role in LOADED for number in numbers_in(self.out))
+
+    def _put_on_the_body(self) -> None:
+        """Only what stands behind "then" or on a line of its own is surely one set; behind a comma it is asked."""
+        last = self.out.found[-1]
+        if last.before in (K.THEN, K.AND, K.LINE, K.STOP):
+            last.at = (self.pieces[self.at]._replace(kind=K.NUMBER, role=Role.BODY),)
+        else:
+            self.out.dangling = True
+        self.at += 1
 
     def _has_other_loads(self) -> bool:
         """ "bw 8 8, +10 5 5": nothing added to some sets, and something to others."""

@@ -379,7 +379,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.JOINT: Chunker.noted,
     K.MUSCLE: Chunker.noted,
     K.DENIED: Chunker.noted,
-    K.DENY: Chunker.noted,
+    K.DENY: Chunker.denied,
     K.UNRELATED: Chunker.noted,
     K.SETTING: Chunker.noted,
     K.VARIANT: Chunker.noted,

@@ -30,8 +30,9 @@ from engine.reading.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, p
 from engine.reading.reasons_behind import with_reasons
 from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.restated_pairs import with_restated_pairs
+from engine.reading.scheme_headings import without_scheme_headings
 from engine.reading.spelt_freely import SPELT_FREELY, spelt_freely
-from engine.reading.tiredness import CHIN, DEAD, without_tiredness
+from engine.reading.tiredness import OF_TWO_MINDS, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
 from engine.reading.values import Context
@@ -139,7 +140,7 @@ def _names_told(pieces: list[Piece]) -> list[str]:
 def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces, which were of these kinds, with what stands beside the names put to them."""
     names = _names_told(pieces)
-    if DEAD in names or CHIN in names:
+    if not OF_TWO_MINDS.isdisjoint(names):
         pieces = without_tiredness(pieces)
         names = _names_told(pieces)
     if len(names) > 1:
@@ -261,8 +262,8 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         kinds = kinds_of(pieces)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)
-    if K.HEADING in kinds and K.SLASH in kinds:
-        pieces = without_days_counted(pieces)
+    if K.HEADING in kinds or K.SLASH in kinds:
+        pieces = without_scheme_headings(without_days_counted(pieces))
     if K.WARMUP in kinds:
         pieces = without_warm_ups_told(pieces)
         kinds = kinds_of(pieces)

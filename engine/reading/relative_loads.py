@@ -34,7 +34,28 @@ def with_relative_loads(pieces: list[Piece]) -> list[Piece]:
     for at in range(len(out) - 1, -1, -1):
         if at < len(out) and out[at].kind is K.LAST_TIME:
             _gather(out, at)
-    return out
+    return _with_changes_put_to_lifts(out)
+
+
+def _with_changes_put_to_lifts(pieces: list[Piece]) -> list[Piece]:
+    """ "+2.5 on last week, bench 3x5": a change that heads the message is that of the only lift behind it; a remark,
+    where the lift tells its load.
+    """
+    at = next((place for place, piece in enumerate(pieces) if piece.kind not in AROUND_A_CHANGE), len(pieces))
+    named = [place for place, piece in enumerate(pieces) if piece.kind is K.NAME]
+    if len(named) != 1 or named[0] <= at or pieces[at].role is not Role.CHANGE or pieces[at].told != AGAINST_LAST:
+        return pieces
+    name, between = named[0], [piece.kind for piece in pieces[at + 1 : named[0]]]
+    parted = sum(kind in PARTING for kind in between) == 1 and AROUND_A_CHANGE.union(PARTING).issuperset(between)
+    if not parted:
+        return pieces
+    behind = pieces[name + 1 :]
+    change = aside(pieces[at]) if _tells_load(behind) else pieces[at]
+    return [*pieces[:at], pieces[name], change, *behind]
+
+
+AROUND_A_CHANGE = frozenset((K.FILLER, K.NOTE, K.TODAY, K.AND))
+PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.LINE, K.THEN))
 
 
 def with_steps_up(pieces: list[Piece]) -> list[Piece]:

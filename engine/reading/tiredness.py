@@ -1,4 +1,4 @@
-"""Words that name a lift, and more: "7 and my arms are dead", "dead tired", "hit my chin"; and not "dead 140x5"."""
+"""Words that name a lift, and more: "dead tired", "hit my chin", "then 1 clean one"; and not "dead 140x5"."""
 
 from __future__ import annotations
 
@@ -15,6 +15,10 @@ CHIN = "chin"
 ITS = frozenset(("my", "the", "his", "her", "over", "under", "past", "above"))
 
 
+OF_TWO_MINDS = frozenset((DEAD, CHIN, "clean"))
+"""Names that are common words, too."""
+
+
 def without_tiredness(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such a word made a note where it tells how one feels, or what the bar hit."""
     out: list[Piece] = []
@@ -25,8 +29,23 @@ def without_tiredness(pieces: list[Piece]) -> list[Piece]:
         tired = piece.kind is K.NAME and _is_typed_so(piece) and (felt or after in BEHIND_IT) and after is not K.NUMBER
         hit = piece.kind is K.NAME and piece.text == CHIN and before is not None and before.text in ITS
         hit = hit and after is not K.NUMBER
-        out.append(piece._replace(kind=K.NOTE, names=()) if tired or hit else piece)
+        clean = piece.kind is K.NAME and _is_a_clean_one(pieces, at)
+        out.append(piece._replace(kind=K.NOTE, names=()) if tired or hit or clean else piece)
     return out
+
+
+def _is_a_clean_one(pieces: list[Piece], at: int) -> bool:
+    """ "then 1 clean one", "2 clean reps": how they were done, behind a count and ahead of what it counts."""
+    typed = pieces[at].text == CLEAN and pieces[at].end - pieces[at].start == len(CLEAN)
+    behind = pieces[at + 1] if at + 1 < len(pieces) else None
+    if not typed or not at or behind is None or pieces[at - 1].kind is not K.NUMBER:
+        return False
+    elsewhere = any(piece.kind is K.NAME for piece in pieces[:at])
+    return elsewhere and (behind.kind in (K.REPS, K.SETS) or behind.text in ONES)
+
+
+CLEAN = "clean"
+ONES = frozenset(("one", "ones"))
 
 
 def _is_typed_so(piece: Piece) -> bool:
