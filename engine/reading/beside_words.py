@@ -14,6 +14,7 @@ from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.ahead import kind_at
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of
 from engine.reading.roughly import is_between
@@ -21,14 +22,12 @@ from engine.values.exercise import Equipment
 
 WITH = "w"
 RIGHT = "right"
-SHORT_HEADINGS = frozenset(("wk", "kw", "sett", "tydz", "tyg", "нед"))
-"""A stop behind one of these, and a number behind that, ends no sentence."""
 SESSION = re.compile(r"(?:wk?|s)\d{1,2}[dj]\d")
 WEEK_OF_IT, DAY_OF_IT = re.compile(r"[ws]\d"), re.compile(r"[dj]\d")
 """A session by its week and day, in one word or in two."""
 ENDS = frozenset((None, K.STOP, K.COMMA, K.LINE, K.QUESTION, K.AND))
 AHEAD_OF_LIFTS = frozenset((K.NAME, K.PLAIN, K.COMMA, K.STOP, K.DASH, K.LINE, K.HEADING))
-POINTING = frozenset(("done", "it", "that", "this", "them", "those", "these"))
+POINTING = frozenset(("that", "those"))
 
 
 def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
@@ -68,8 +67,8 @@ def _is_with(pieces: Sequence[Piece], at: int) -> bool:
 
 
 def _is_short(pieces: Sequence[Piece], at: int) -> bool:
-    """ "wk. 3"."""
-    heads = kind_at(pieces, at - 1) is K.HEADING and pieces[at - 1].text in SHORT_HEADINGS
+    """ "wk. 3": a stop behind such a word, and a number behind that, ends no sentence."""
+    heads = kind_at(pieces, at - 1) is K.HEADING and "shortweek" in CUES_OF[pieces[at - 1].text]
     return heads and pieces[at].glued and kind_at(pieces, at + 1) is K.NUMBER
 
 
@@ -103,7 +102,11 @@ def _says_how(pieces: Sequence[Piece], at: int) -> bool:
     """ "squats done right!": the word at the end of its clause, behind a lift or what points to one."""
     piece = pieces[at]
     whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and kind_at(pieces, at + 1) in ENDS
-    return whole and (kind_at(pieces, at - 1) is K.NAME or (at > 0 and pieces[at - 1].text in POINTING))
+    return whole and (kind_at(pieces, at - 1) is K.NAME or (at > 0 and _points(pieces[at - 1].text)))
+
+
+def _points(word: str) -> bool:
+    return word == "done" or is_cued(word, POINTING)
 
 
 def _has_no_sides(pieces: Sequence[Piece], catalogue: Catalogue) -> bool:

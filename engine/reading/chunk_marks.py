@@ -17,7 +17,7 @@ from engine.values.sets import SetKind
 MOST_SETS_TOLD = 10
 """More than this in front of "heavy sets" counts no sets. Common practice, no source."""
 WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
-EVERY = frozenset(("each", "every"))
+EVERY = frozenset(("each", "every", "per"))
 BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K.NOTE))
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))

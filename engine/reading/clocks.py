@@ -7,6 +7,7 @@ session = TIME ( "total" | "session" ), ( "trained" | "total" ) TIME, or a long 
 from __future__ import annotations
 
 from engine.reading.ahead import kind_at
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
@@ -17,23 +18,9 @@ SHORTEST_SESSION = 15 * 60
 SHORTEST_TIME_HAD = 5 * 60
 REACH = 60
 """How many pieces from an hour its first lift may stand; and from a time had. Common practice, no source."""
-HOUR_LINKS = frozenset(
-    ("at", "um", "gegen", "ab", "las", "la", "à", "a", "alle", "às", "as", "om", "kl", "o", "в", "from", "around", "@")
-)
+SESSIONS = frozenset(("workout", "exercise"))
+TRAINED = SESSIONS | {"lasted"}
 HALVES_OF_THE_DAY = frozenset(("am", "pm"))
-SESSIONS = frozenset(
-    ("session", "workout", "training", "exercise", "gym", "einheit", "séance", "entreno", "treino", "allenamento",
-     "trening", "träning", "pass", "тренировка")
-)  # fmt: skip
-TRAINED = SESSIONS | frozenset(
-    ("trained", "duration", "time", "took", "lasted", "dauer", "trainiert", "durée", "duración", "duração", "durata",
-     "duur", "tid", "czas", "время")
-)  # fmt: skip
-BOUNDS = frozenset(
-    ("start", "started", "begin", "began", "end", "ended", "finish", "finished", "done", "out", "in", "ende", "fertig",
-     "fin", "fini", "début", "inicio", "início", "fim", "inizio", "fine", "einde", "klaar", "koniec", "początek",
-     "slut", "klart", "начало", "конец")
-)  # fmt: skip
 LINKS = frozenset((K.COLON, K.FILLER, K.FOR, K.TOTAL, K.EQUALS))
 STARTS = frozenset((None, K.LINE, K.WEEKDAY, K.DATE, K.TODAY, K.HEADING, K.OPEN))
 
@@ -45,7 +32,7 @@ def of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 2 if after is not None and after.glued and after.text in HALVES_OF_THE_DAY else at
     if piece.role is not Role.SECONDS:
         return at
-    if after is not None and (after.kind in (K.WARMUP, K.UNRELATED) or after.text in SESSIONS):
+    if after is not None and (after.kind in (K.WARMUP, K.UNRELATED) or is_cued(after.text, SESSIONS)):
         return at + 2
     if _is_hour(pieces, at, out) or (piece.value >= SHORTEST_TIME_HAD and _is_time_had(pieces, at, out)):
         return at + 1
@@ -58,10 +45,10 @@ def _is_hour(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     piece = pieces[at]
     if ":" not in piece.text or not EARLIEST_HOUR <= piece.value < END_OF_DAY:
         return False
-    if out and out[-1].text in HOUR_LINKS:
+    if out and (out[-1].text == "@" or "athour" in CUES_OF[out[-1].text]):
         return True
     bound = out[-2] if len(out) > 1 and out[-1].kind is K.COLON else out[-1] if out else None
-    if bound is not None and bound.text in BOUNDS and kind_at(pieces, at + 1) in (None, K.LINE):
+    if bound is not None and "bound" in CUES_OF[bound.text] and kind_at(pieces, at + 1) in (None, K.LINE):
         return True  # "end: 19:05"
     if (out[-1].kind if out else None) not in STARTS:
         return False
@@ -74,7 +61,7 @@ def _is_hour(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
 
 def _bounds_the_session(pieces: list[Piece], at: int) -> bool:
     """ "19:05 end" on a line of its own: one word behind the clock, which says that they began or were done."""
-    return at < len(pieces) and pieces[at].text in BOUNDS and kind_at(pieces, at + 1) in (None, K.LINE)
+    return at < len(pieces) and "bound" in CUES_OF[pieces[at].text] and kind_at(pieces, at + 1) in (None, K.LINE)
 
 
 def _is_time_had(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
@@ -92,9 +79,9 @@ def _is_session(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     if bracketed or kind_at(pieces, at + 1) is K.TOTAL:
         return True
     before = len(out)
-    while before and (out[before - 1].kind in LINKS or out[before - 1].text in TRAINED):
+    while before and (out[before - 1].kind in LINKS or is_cued(out[before - 1].text, TRAINED)):
         before -= 1
-    told = any(one.kind is K.TOTAL or one.text in TRAINED for one in out[before:])
+    told = any(one.kind is K.TOTAL or is_cued(one.text, TRAINED) for one in out[before:])
     out[before:] = [one for one in out[before:] if one.kind is not K.TOTAL]
     return told
 

@@ -15,10 +15,10 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.cues import is_cued
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.names import narrowed
-from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.resolve import BASES
 from engine.reading.values import Act, Context, Logged
 from engine.values.exercise import Measure
@@ -191,7 +191,7 @@ def _is_load(number: Piece, pieces: Sequence[Piece], done: SetDone) -> bool:
         return True
     at = pieces.index(number)
     before = pieces[at - 1] if at else None
-    linked = before is not None and (before.kind in (K.AT, K.WITH) or before.text.rstrip("s") in LOAD_LABELS)
+    linked = before is not None and (before.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[before.text])
     light = done.load is None or done.load.basis is Basis.BODY
     return number.role is Role.BARE and (linked or (not light and number.value > MOST_LOADED_REPS))
 

@@ -8,10 +8,10 @@ The number is one that stands already: of the sets, of their reps, or of all rep
 from __future__ import annotations
 
 from engine.reading.correcting import Told
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.parts import first_word, is_all
-from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
 from engine.values.sets import SetRecord
 
@@ -40,23 +40,24 @@ def _all_of(pieces: list[Piece], number: Piece) -> bool:
     """ "all 3", "all the 3"; "did the 3"."""
     at = pieces.index(number)
     before, behind = pieces[:at], pieces[at + 1 : at + 3]
-    if [piece.kind for piece in behind[:1]] == [K.OF] and behind[-1].text in PRONOUNS:
+    if [piece.kind for piece in behind[:1]] == [K.OF] and _is_them(behind[-1].text):
         return True
     near = [piece for piece in before[-2:] if piece.kind is K.FILLER]
-    done = any(piece.kind is K.GOT or piece.text in DONE for piece in before[:-1])
-    return any(map(is_all, near)) or (done and bool(near) and near[-1].text in THE)
+    done = any(piece.kind is K.GOT or is_cued(piece.text, DONE) for piece in before[:-1])
+    return any(map(is_all, near)) or (done and bool(near) and "the" in CUES_OF[near[-1].text])
 
 
-PRONOUNS = frozenset(("them", "em", "those", "these", "denen", "ellas", "ellos"))
-DONE = frozenset(("did", "done", "made", "finished"))
-THE = frozenset(("the", "die", "los", "las", "les", "le", "os", "as", "de"))
+DONE = frozenset(("did", "made", "finished"))
+
+
+def _is_them(word: str) -> bool:
+    return word == "em" or "those" in CUES_OF[word]
 
 
 def _is_said(pieces: list[Piece], number: Piece) -> bool:
     """Whether a word says that they were done, or how; "all 8" alone tells new reps of all."""
-    done = DONE | phrasebook().cues["finished"] | PRONOUNS
     return any(
-        piece.kind in (K.GOT, K.NOTE, K.EACH) or spoken(first_word(piece)) in done
+        piece.kind in (K.GOT, K.NOTE, K.EACH) or is_cued(first_word(piece), DONE) or _is_them(first_word(piece))
         for piece in pieces
         if piece != number
     )

@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from engine.reading.correcting import Told, with_load
+from engine.reading.cues import any_cued, is_cued
 from engine.reading.kinds import K
 from engine.reading.parts import part_told
 from engine.reading.phrasebook import spoken
@@ -18,11 +19,6 @@ from engine.reading.values import Correction
 from engine.values.load import Basis, Load
 from engine.values.sets import SetDone
 
-POINTING = frozenset(
-    ("that", "it", "those", "these", "they", "all", "both", "this", "das", "die", "alle", "esas", "esos", "todas",
-     "todos", "ceux", "celles", "tous", "toutes", "quelle", "quelli", "tutte", "te", "essas", "esses", "они",
-     "de", "dom")
-)  # fmt: skip
 ABOUT_LOADS = frozenset(
     (K.FILLER, K.NUMBER, K.KG, K.LB, K.ADDED, K.ASSISTED, K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST, K.BOTH,
      K.SETS, K.OF, K.WITH, K.NAME, K.DUMBBELL, K.KETTLEBELL, K.EACH, K.STOP, K.COMMA, K.ONLY, K.PLATE)
@@ -49,12 +45,15 @@ def loaded(told: Told) -> Correction | None:
     return told.correction()
 
 
+POINTING = frozenset(("that", "those", "all"))
+
+
 def _points(told: Told) -> bool:
-    return not POINTING.isdisjoint(told.words[:2])
+    return any_cued(told.words[:2], POINTING) or (K.BOTH in [piece.kind for piece in told.pieces[:2]])
 
 
 def _is_held(piece: Piece, told: Told) -> bool:
-    return all(spoken(word) in told.book.cues["had"] or word in POINTING for word in piece.text.split())
+    return all(spoken(word) in told.book.cues["had"] or is_cued(word, POINTING) for word in piece.text.split())
 
 
 def _at(done: SetDone, number: Piece, told: Told) -> SetDone:

@@ -8,15 +8,15 @@ from dataclasses import replace
 from engine.reading.correct_clauses import clauses
 from engine.reading.correct_remaining import part_of
 from engine.reading.correcting import Told
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
-from engine.reading.parts import Part, having, is_be, part_told, sets_of
+from engine.reading.parts import Part, first_word, having, is_be, part_told, sets_of
 from engine.reading.phrasebook import spoken
 from engine.reading.pieces import Piece, Role
 from engine.reading.values import Correction
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 MARKS = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP))
-FELT = frozenset(("felt", "feels", "felt like", "feels like"))
 ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "die", "das", "el", "la", "le"))
 
 
@@ -87,7 +87,7 @@ def _asserts(pieces: Sequence[Piece]) -> bool:
 
 def _may_point(clause: Sequence[Piece]) -> bool:
     """Whether numbers beside the mark point at sets: "the 100 felt like rpe 9", "warm up was the 60"."""
-    if any(is_be(piece) or piece.text in FELT for piece in clause):
+    if any(is_be(piece) or "felt" in CUES_OF[first_word(piece)] for piece in clause):
         return True
     numbers = [at for at, piece in enumerate(clause) if piece.kind is K.NUMBER]
     return bool(numbers) and numbers[0] > 0 and _leads_to(clause[numbers[0] - 1])

@@ -8,6 +8,7 @@ from dataclasses import replace
 from engine.reading.correct_counts import group_of, set_count
 from engine.reading.correct_restated import become, sets_read
 from engine.reading.correcting import Told, with_load
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.latest_sets import last_message, latest_of_it
 from engine.reading.parts import Part, sets_of
@@ -15,10 +16,8 @@ from engine.reading.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE
 from engine.values.sets import SetDone, SetRecord
 
-SWAPPING = frozenset(("swap", "replace", "switch", "exchange"))
 LINKS = frozenset((K.FOR, K.WITH, K.BY))
 LEADS_OVER = LINKS | {K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH}
-INTO = frozenset(("to", "into", "auf", "zu", "a", "en", "in", "naar", "na", "till", "на", "para"))
 
 
 def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:
@@ -37,12 +36,14 @@ def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequen
 def from_to(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:
     """ "change 80 to 82.5", "80 -> 82.5"."""
     bare = [piece.kind for piece in clause] == [K.NUMBER, K.ARROW, K.NUMBER]
-    swaps = told.pieces[0].text in SWAPPING
+    swaps = "swapping" in CUES_OF[told.pieces[0].text]
     if len(numbers) != 2 or not (told.starts("make") or told.slipped or bare or swaps):
         return False
     first, last = (clause.index(number) for number in numbers)
     between = clause[first + 1 : last]
-    if not any(piece.kind is K.ARROW or piece.text in INTO or (swaps and piece.kind in LINKS) for piece in between):
+    if not any(
+        piece.kind is K.ARROW or "into" in CUES_OF[piece.text] or (swaps and piece.kind in LINKS) for piece in between
+    ):
         return False
     return all(piece.kind in LEADS_OVER for piece in between) and change(told, part, numbers[1], numbers[0])
 

@@ -6,17 +6,19 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
+from engine.reading.clocks import HALVES_OF_THE_DAY
 from engine.reading.correct_clauses import clauses
 from engine.reading.correct_marks import mark, marks_of
-from engine.reading.correct_old_new import SWAPPING, from_to, old_and_new
+from engine.reading.correct_old_new import from_to, old_and_new
 from engine.reading.correct_remaining import part_of
 from engine.reading.correct_restated import restated
 from engine.reading.correcting import Told, cue_at, with_load
+from engine.reading.cues import CUES_OF, any_cued, is_cued
 from engine.reading.kinds import K
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.parts import Part, first_word, is_be, part_told
 from engine.reading.phrasebook import spoken
-from engine.reading.pieces import LOAD_LABELS, MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.values import Correction
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
@@ -48,10 +50,11 @@ def _may_correct(told: Told) -> bool:
         return False
     if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
         return told.pieces[0].kind is not K.ASKS
-    asks = told.starts("make") or (told.pieces[0].text in SWAPPING and K.NAME not in kinds and len(told.numbers()) == 2)
+    swaps = "swapping" in CUES_OF[told.pieces[0].text] and K.NAME not in kinds and len(told.numbers()) == 2
+    asks = told.starts("make") or swaps
     if told.slipped or asks or _puts_at(told) or _goes_on_correcting(told) or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
-    if any((piece.kind in TALK and piece not in verbs) or piece.text in COMPARING for piece in told.pieces):
+    if any((piece.kind in TALK and piece not in verbs) or (_compares(piece)) for piece in told.pieces):
         return False
     return says_after(told) if verbs else _is_pointed(told)
 
@@ -87,15 +90,11 @@ def _is_listed_again(told: Told) -> bool:
     tails = [length for length in (3, 2, 1) if cue_at(told.words, len(told.words) - length, cues) == length]
     known = {word for said in cues for word in said.split()}
     plain = all(piece.kind in LISTING or known.issuperset(told_words(piece)) for piece in told.pieces)
-    headed = told.words[0] in REP_LABELS and numbers[:1] == told.pieces[:1]
+    headed = "repword" in CUES_OF[told.words[0]] and numbers[:1] == told.pieces[:1]
     counted = all(number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS for number in numbers)
     return len(numbers) == len(latest) > 1 and plain and counted and bool(headed or heads or tails)
 
 
-REP_LABELS = frozenset(
-    ("reps", "rep", "wdh", "wiederholungen", "repeticiones", "repetitions", "ripetizioni", "herhalingen",
-     "powtorzenia", "repeticoes", "повторения", "повторы", "repetitioner")
-)  # fmt: skip
 LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON))
 
 
@@ -126,8 +125,6 @@ TALK = frozenset(
     (K.PLAIN, K.UNRELATED, K.STORY, K.SAYING, K.FAR, K.JOINT, K.PAIN, K.REST, K.SORE, K.MUSCLE, K.DATE, K.BAR,
      K.SETTING, K.PLATE, K.PIN, K.BODY, K.PAUSE, K.TEMPO, K.ROUNDS, K.BAND, K.HEADING)
 )  # fmt: skip
-COMPARING = frozenset(("up", "down", "over", "under", "heavier", "lighter", "above", "below", "better", "worse",
-                       "am", "pm"))  # fmt: skip
 
 
 def _is_pointed(told: Told) -> bool:
@@ -170,12 +167,15 @@ def _is_of_the_end(told: Told, first: Piece, *, several: bool) -> bool:
 AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
 """What may stand ahead of the place: "third set of bench i only got 4", "bench, last set i only got 4"."""
 
+COMPARING = frozenset(("up", "down", "above", "below", "heavier", "lighter", "better"))
+
+
+def _compares(piece: Piece) -> bool:
+    return is_cued(piece.text, COMPARING) or piece.text in HALVES_OF_THE_DAY
+
 
 def _is_ahead_of_a_place(piece: Piece) -> bool:
-    return piece.kind in AHEAD_OF_A_PLACE or (piece.kind is K.FILLER and piece.text in ARTICLES)
-
-
-ARTICLES = frozenset(("the", "der", "die", "das", "den", "el", "la", "le", "il", "lo", "o", "a", "de", "het", "det"))
+    return piece.kind in AHEAD_OF_A_PLACE or (piece.kind is K.FILLER and "the" in CUES_OF[piece.text])
 
 
 def _is_before_a_place(pieces: Sequence[Piece], at: int) -> bool:
@@ -272,7 +272,7 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
         return False
     if any(piece.kind is K.REPS for piece in clause):
         return False
-    linked = any(p.kind in (K.AT, K.WITH) or p.text.rstrip("s") in LOAD_LABELS for p in clause)
+    linked = any(p.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[p.text] for p in clause)
     fits_reps = number.value == int(number.value) and 0 < number.value <= MOST_LOADED_REPS
     body = done.load is not None and done.load.basis is Basis.BODY and done.load.amount == 0
     timed = done.seconds is not None or done.metres is not None
@@ -289,12 +289,12 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
 
 def _is_of_a_stack(told: Told, number: Piece, done: SetDone) -> bool:
     """ "misread the stack, 25": where the words are of what is lifted, so is the number."""
-    words = {word.rstrip("s") for word in told.words}
+    words = [*told.words, *(word.rstrip("s") for word in told.words)]
     bare = number.role is Role.BARE and K.REPS not in told.kinds() and done.load is not None
-    return bare and done.seconds is None and done.metres is None and not words.isdisjoint(STACKED | LOAD_LABELS)
+    return bare and done.seconds is None and done.metres is None and any_cued(words, STACKED)
 
 
-STACKED = frozenset(("stack", "pin", "plate", "dumbbell", "weight", "bar", "scheibe", "disco", "disque", "блин"))
+STACKED = frozenset(("stacked", "loadword"))
 
 
 def _may_take(done: SetDone, number: Piece) -> bool:

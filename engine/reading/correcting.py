@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.cues import CUES_OF, any_cued
 from engine.reading.kinds import K
 from engine.reading.lexicon import plain_word
 from engine.reading.marks import without_asides
@@ -28,7 +29,7 @@ STAR = "*"
 UNITS = {K.KG: Unit.KG, K.LB: Unit.LB}
 LOOSE = frozenset((K.COMMA, K.STOP, K.DASH, K.COLON))
 OWN_CUES = ("mean", "make", "slip", "tail", "be", "wrongly", "swapped")
-PLURALS = frozenset(("those", "they", "these", "them", "were", "waren", "eran", "fueron", "erano", "eram", "foram"))
+PLURALS = frozenset(("those", "were"))
 
 
 @dataclass(slots=True)
@@ -69,7 +70,7 @@ class Told:
     def plural(self) -> bool:
         counts = any(piece.kind is K.COUNT and piece.text.endswith("s") for piece in self.pieces)
         listed = any(piece.role is Role.PLURAL for piece in self.numbers())
-        return counts or listed or any(word in PLURALS for word in self.words)
+        return counts or listed or any_cued(self.words, PLURALS)
 
     def of_others(self) -> bool:
         return any(word in self.book.cues["others"] and word != "they" for word in self.words)
@@ -236,7 +237,7 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
             piece = piece._replace(kind=K.ORDINAL, told=2)
         if piece.kind is K.DENY and out and out[-1].kind in (K.NUMBER, K.KG, K.LB):
             piece = piece._replace(kind=K.NOT)
-        if piece.kind is K.ALTERED and cleaned[piece.start : piece.end].lower() in OF_THOSE:
+        if piece.kind is K.ALTERED and "ofthose" in CUES_OF[cleaned[piece.start : piece.end].lower()]:
             piece = piece._replace(kind=K.FILLER)  # "all three of those were", "did 4 of those, not 3"
         if piece.kind not in AS_THEY_ARE and piece.end - piece.start > len(piece.text):
             piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
@@ -244,9 +245,6 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
     return out
 
 
-OF_THOSE = frozenset(
-    ("of those", "of which", "out of those", "davon", "de ellas", "de ellos", "di cui", "из них", "av dem", "z tego")
-)  # fmt: skip
 AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
 
 

@@ -37,7 +37,7 @@ from engine.reading.day_starts import DATE_KINDS
 from engine.reading.kinds import K
 from engine.reading.misspelt import respelt
 from engine.reading.pain import tells_pain
-from engine.reading.parts import ALL_WORDS, counts_too_many, first_word, is_be, part_told
+from engine.reading.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets, Unread
@@ -187,7 +187,7 @@ def _is_whole(piece: Piece) -> bool:
     """Whether the word is of a whole day's sets; "set" is of one."""
     if piece.kind is K.SETS:
         return len(piece.text) > len("set") and piece.text != "satz"
-    return piece.kind in (K.FILLER, K.OF, K.BOTH) or first_word(piece) in ALL_WORDS or piece.text in OF_A_DAY
+    return piece.kind in (K.FILLER, K.OF, K.BOTH) or says_all(piece) or piece.text in OF_A_DAY
 
 
 class _Named(NamedTuple):

@@ -11,6 +11,7 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 
 from engine.reading.calendar_days import DAYS_OF_A_WEEK, WORD_DAYS, day_of, in_year, latest_of_month, weekday_before
+from engine.reading.cues import is_cued
 from engine.reading.day_headings import in_turn
 from engine.reading.day_places import (
     ENDS_OF_SETS,
@@ -111,7 +112,7 @@ def _said_on(pieces: list[Piece], at: int) -> bool:
     """ "on 12/03", "on 1 march 1990": an "on" stands before it."""
     if at > 0 and pieces[at - 1].kind is K.OPEN:
         return at + 1 < len(pieces) and K.MONTH in (pieces[at].kind, pieces[at + 1].kind)
-    return at > 0 and pieces[at - 1].kind in (K.FILLER, K.OF) and pieces[at - 1].text in ON_A_DAY
+    return at > 0 and pieces[at - 1].kind in (K.FILLER, K.OF) and is_cued(pieces[at - 1].text, ON_A_DAY)
 
 
 def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool) -> Found | None:
@@ -167,7 +168,7 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     if pieces[at].text in PLAINLY_DAYS:
         ahead = past_who_did(pieces, at + 1)
         named = [piece.kind for piece in pieces[ahead : ahead + 1]] in BEHIND_A_SHORT_DAY
-        said_on = at > 0 and pieces[at - 1].text in ON_A_DAY
+        said_on = at > 0 and is_cued(pieces[at - 1].text, ON_A_DAY)
         if ((heads or said_on) and named) or closes_the_sets(pieces, at):
             return True
     return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)

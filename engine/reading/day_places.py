@@ -8,16 +8,15 @@ behind  = sets day ( "," | "." | ";" | "-" | "(" | ")" | remark )         bench 
 
 from __future__ import annotations
 
+from engine.reading.cues import any_cued, is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 
-ON_A_DAY = frozenset(("on", "am", "vom", "le", "el", "il", "op", "em", "dnia", "den", "of", "the"))
-MOST_VERBS = 4
-TELLING_WHAT_WAS = frozenset(
-    ("was", "were", "did", "i", "war", "waren", "fue", "fueron", "foi", "foram", "était", "étaient", "è", "era",
-     "erano", "sono", "stati", "stata", "had", "był", "było", "var", "было", "были", "был", "got", "hit", "hice", "fiz")
-)  # fmt: skip
+ON_A_DAY = frozenset(("onday", "the"))
+TELLING_WHAT_WAS = frozenset(("was", "were", "did", "me", "had", "made", "hasbeen"))
 WHO_DID = TELLING_WHAT_WAS | {"we", "my"}
+COMPARING = frozenset(("better", "heavier", "lighter"))
+MOST_VERBS = 4
 SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
 COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
 BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
@@ -44,7 +43,7 @@ def is_bullet(pieces: list[Piece], at: int) -> bool:
 def past_who_did(pieces: list[Piece], at: int) -> int:
     """The place behind "i did", "we had": "on sat i did squat 3x5 100"."""
     end = min(len(pieces), at + MOST_VERBS)
-    while at < end and pieces[at].text in WHO_DID:
+    while at < end and is_cued(pieces[at].text, WHO_DID):
         at += 1
     return at
 
@@ -59,10 +58,10 @@ def ends_here(pieces: list[Piece], at: int) -> bool:
 def between_name_and_number(pieces: list[Piece], at: int) -> bool:
     """ "bench yesterday 60 3x5", "bench on monday was 3x5 60"."""
     ahead = at + 1
-    while ahead < min(len(pieces), at + MOST_VERBS) and pieces[ahead].text in TELLING_WHAT_WAS:
+    while ahead < min(len(pieces), at + MOST_VERBS) and is_cued(pieces[ahead].text, TELLING_WHAT_WAS):
         ahead += 1
     behind = pieces[ahead].kind if ahead < len(pieces) else None
-    named = at - 1 - (at > 1 and (pieces[at - 1].text in ON_A_DAY or pieces[at - 1].kind is K.COLON))
+    named = at - 1 - (at > 1 and (is_cued(pieces[at - 1].text, ON_A_DAY) or pieces[at - 1].kind is K.COLON))
     return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
 
 
@@ -133,7 +132,7 @@ def _is_remark(pieces: list[Piece], at: int) -> bool:
     """ "tired", "with a belt"; and not "felt better", which sets the day against another."""
     at += pieces[at].kind in (K.WITH, K.FILLER)
     behind = pieces[at : at + 2]
-    if not behind or not COMPARING.isdisjoint([piece.text for piece in behind]):
+    if not behind or any_cued([piece.text for piece in behind], COMPARING):
         return False
     of_the_bar = behind[0].kind is K.BAR and behind[1:] and behind[1].kind in (K.PLAIN, K.NOTE)
     return (
@@ -146,9 +145,6 @@ def _is_remark(pieces: list[Piece], at: int) -> bool:
 def _rest_of_line(pieces: list[Piece], at: int) -> list[K]:
     kinds = [piece.kind for piece in pieces[at : at + LONGEST_REMARK]]
     return kinds[: kinds.index(K.LINE)] if K.LINE in kinds else kinds
-
-
-COMPARING = frozenset(("better", "worse", "harder", "easier", "heavier", "lighter", "besser", "schwerer"))
 
 
 def _no_more_sets(pieces: list[Piece], at: int) -> bool:

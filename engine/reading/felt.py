@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from functools import lru_cache
 
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role, kinds_in_order, places_of
 from engine.values.effort import TOP_OF_SCALE, Effort
 
-FELT = frozenset(("felt", "feels", "feeling"))
 MOST_BETWEEN = 3
 REACH = 4
 LEAST_RATED = 6
@@ -25,7 +25,7 @@ GOING_ON = frozenset((K.TIMES, K.OUT_OF, K.SLASH, K.REPS, K.SETS, K.MORE, K.KG, 
 def with_felt(pieces: list[Piece]) -> list[Piece]:
     """The pieces with the number of what a set felt like made its effort."""
     for at, piece in enumerate(pieces):
-        if piece.kind is not K.NOTE or piece.text.split()[0] not in FELT:
+        if piece.kind is not K.NOTE or "felt" not in CUES_OF[piece.text.split()[0]]:
             continue
         number = at + 1
         while number < len(pieces) and pieces[number].kind in (K.NOT_DATE, K.FILLER) and number - at <= MOST_BETWEEN:

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from engine.reading.ahead import aside, is_amount, kind_at
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.scales import RATED
 from engine.values.load import Unit
 
-POINTED = frozenset(("that", "this", "der", "dieser", "esta", "essa", "cette", "questa", "deze", "ta", "этот"))
-""" "that set: 6": one that is pointed at, and no count."""
 FIRST_OF_SEVERAL = 1
 SEVERAL = ([K.NUMBER, K.AND, K.NUMBER], [K.NUMBER, K.DASH, K.NUMBER], [K.NUMBER, K.FILLER, K.NUMBER])
 MOST_PLACES_NAMED = 6
@@ -29,8 +28,8 @@ def field_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if piece.kind is K.SETS and _names_several(pieces, at, out):
         out.append(pieces[at + 1]._replace(role=Role.SETS, told=FIRST_OF_SEVERAL))
         return at + 2
-    if piece.kind is K.SETS and out and (out[-1].kind is K.ORDINAL or out[-1].text in POINTED):
-        out.append(piece)  # "2nd set: 9 reps"
+    if piece.kind is K.SETS and out and (out[-1].kind is K.ORDINAL or "thisone" in CUES_OF[out[-1].text]):
+        out.append(piece)  # "2nd set: 9 reps", "that set: 6": one that is pointed at, and no count
         return at + 1
     plural = piece.kind in (K.REPS, K.FILLER) or piece.text.endswith("s") or after > at + 1
     if (

@@ -7,16 +7,22 @@ heading = HEADING [ NUMBER ]                              push day     week 3 da
 
 from __future__ import annotations
 
-from engine.reading.clocks import SESSIONS
+from engine.reading.cues import is_cued
+from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.pieces import KIND, TEXT, Piece, Role
 
 NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
 HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
-NUMBERED_WORDS = SESSIONS | frozenset(
-    ("entrenamiento", "sesión", "sessão", "sessione", "sessie", "sesja", "övning", "übung", "ejercicio", "exercício",
-     "esercizio", "exercice", "oefening", "ćwiczenie", "упражнение", "entry", "lift", "day")
-)  # fmt: skip
+DAYS_COUNTED = frozenset(("day", "week"))
+
+
+def _is_counted(text: str) -> bool:
+    return is_cued(text, WORDS_COUNTED)
+
+
+WORDS_COUNTED = frozenset(("workout", "exercise", "entry"))
+NUMBERED_WORDS = Kept(_is_counted)
 MOST_HEADED = 400
 """A number above this counts no sessions. Common practice, no source."""
 BEHIND_A_HEADING = frozenset((K.COLON, K.DASH, K.STOP, K.CLOSE))
@@ -24,7 +30,7 @@ BEHIND_A_HEADING = frozenset((K.COLON, K.DASH, K.STOP, K.CLOSE))
 
 def without_headings(pieces: list[Piece]) -> list[Piece]:
     """The pieces without headings and the bare numbers behind them."""
-    if HEADING_KINDS.isdisjoint(map(KIND, pieces)) and NUMBERED_WORDS.isdisjoint(map(TEXT, pieces)):
+    if HEADING_KINDS.isdisjoint(map(KIND, pieces)) and True not in map(NUMBERED_WORDS.__getitem__, map(TEXT, pieces)):
         return pieces
     out: list[Piece] = []
     line_start = True
@@ -55,15 +61,12 @@ def without_days_counted(pieces: list[Piece]) -> list[Piece]:
     at = 0
     while at < len(pieces):
         piece = pieces[at]
-        counted = piece.text in DAYS_COUNTED and piece.end - piece.start == len(piece.text)
+        counted = is_cued(piece.text, DAYS_COUNTED) and piece.end - piece.start == len(piece.text)
         kinds = [one.kind for one in pieces[at : at + 4]]
         counted = counted and kinds == [K.HEADING, K.NUMBER, K.SLASH, K.NUMBER]
         out.append(piece)
         at += 4 if counted else 1
     return out
-
-
-DAYS_COUNTED = frozenset(("day", "week", "tag", "woche", "día", "semana", "jour", "semaine", "giorno", "dag", "dia"))
 
 
 def counts_headings(pieces: list[Piece], at: int) -> bool:
@@ -97,7 +100,7 @@ CLOCKED_KINDS = frozenset((K.HEADING, K.MAX))
 
 
 def _is_numbered(piece: Piece) -> bool:
-    return piece.kind in NUMBERED_KINDS or piece.text in NUMBERED_WORDS
+    return piece.kind in NUMBERED_KINDS or NUMBERED_WORDS[piece.text]
 
 
 def _numbered_line(pieces: list[Piece], at: int) -> int:
@@ -112,7 +115,7 @@ def _numbered_line(pieces: list[Piece], at: int) -> int:
     while end < len(pieces) and pieces[end].kind in BEHIND_A_HEADING:
         end += 1
     after = pieces[end].kind if end + 1 < len(pieces) else None
-    told = pieces[end - 1].kind is K.COLON or pieces[at].text in NUMBERED_WORDS or _counts_its_sets(pieces, end)
+    told = pieces[end - 1].kind is K.COLON or NUMBERED_WORDS[pieces[at].text] or _counts_its_sets(pieces, end)
     return end if (told and after is K.NAME) or after in (K.LINE, K.DATE) else at
 
 

@@ -12,6 +12,7 @@ from datetime import datetime, time, timedelta
 from itertools import pairwise
 from typing import NamedTuple
 
+from engine.reading.cues import CUES_OF, any_cued, is_cued
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece, Role
@@ -22,9 +23,7 @@ HALF_DAY = 12
 LAST_HOUR = 23
 UP_FROM = 5
 """Nobody is reminded before this hour unless they say so. Common practice, no source."""
-SPANS_AHEAD = frozenset(("in", "for", "dans", "en", "om", "через", "za", "tra", "fra", "em", "dentro", "over"))
-HOURS = frozenset(("uur", "uhr", "heures", "horas", "ore"))
-CONTINENTAL_HALVES = frozenset(("halb", "halv"))
+HOURS, HALF_BEFORE = frozenset(("oclock",)), frozenset(("halfbefore",))
 LONGEST_SPAN_S, LONGEST_SPAN_H = 86_400, 48
 
 
@@ -74,9 +73,9 @@ def _in_a_while(pieces: Sequence[Piece], now: datetime, words: Sequence[str]) ->
         if f"in {span}" in told:
             return now + timedelta(minutes=minutes)
     for before, piece in pairwise(pieces):
-        if piece.kind is not K.NUMBER or before.text not in SPANS_AHEAD:
+        if piece.kind is not K.NUMBER or "aheadby" not in CUES_OF[before.text]:
             continue
-        clock = (":" in piece.text and before.text not in ("in", "for")) or not HOURS.isdisjoint(words)
+        clock = (":" in piece.text and before.text not in ("in", "for")) or any_cued(words, HOURS)
         if piece.role is Role.SECONDS and piece.value < LONGEST_SPAN_S and not clock:
             return now + timedelta(seconds=int(piece.value))
         if piece.role is Role.METRES and piece.value <= LONGEST_SPAN_S / 60:
@@ -137,9 +136,7 @@ def _parts_of_an_hour(ahead: Sequence[Piece], number: Piece) -> int:
     quarter = next((at for at, word in enumerate(told) if word in cues["quarter"]), None)
     if quarter is not None and quarter + 1 < len(told):
         return -15 if told[quarter + 1] in cues["tohour"] else 15
-    if not any(piece.kind is K.HALF or piece.text in CONTINENTAL_HALVES for piece in ahead):
+    if not any(piece.kind is K.HALF or is_cued(piece.text, HALF_BEFORE) for piece in ahead):
         return 0
-    continental = (
-        not CONTINENTAL_HALVES.isdisjoint(told) or told[:1] == ["om"] or (number.spelled and not number.text.isascii())
-    )
+    continental = any_cued(told, HALF_BEFORE) or told[:1] == ["om"] or (number.spelled and not number.text.isascii())
     return -30 if continental else 30

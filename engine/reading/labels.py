@@ -6,6 +6,8 @@ label = A1 | B) | 1. | 1/ | #1 | 1a) | R1 | "set" 1 | "round" 1 | bullet
 from __future__ import annotations
 
 from engine.reading.ahead import kind_at
+from engine.reading.cues import CUES_OF
+from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of, texts_in_order
 
@@ -17,7 +19,8 @@ LABEL_LETTERS = "abcdefgh"
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.SUPERSET, K.AND))
 LABEL_KINDS = frozenset((K.STOP, K.CLOSE, K.DASH, K.OTHER_SIGN, K.SETS, K.COLON, K.ROUNDS))
 LABEL_WORDS = frozenset((K.PLAIN, K.FILLER, K.EACH))
-NUMBERED = frozenset(("#", "round", "r", "runde", "ronda"))
+ABBREVIATED = ("#", "r")
+"""For a number, and for a round."""
 LONGEST_LABEL = 2
 MAY_BE_A_LABEL = LABEL_WORDS | {K.NUMBER, K.SETS, K.DASH, K.STOP, K.TIMES, K.OTHER_SIGN}
 CLAUSE_STARTS = SEPARATORS | {K.COLON, K.SLASH, K.NAME, K.PLUS}
@@ -31,7 +34,7 @@ def may_hold_labels(pieces: list[Piece], kinds: set[K]) -> bool:
         return True
     if not kinds.isdisjoint(LABEL_WORDS):
         words = [piece.text for piece in pieces if piece.kind in LABEL_WORDS]
-        if any([len(word) <= LONGEST_LABEL or word in NUMBERED for word in words]):
+        if any([len(word) <= LONGEST_LABEL or "round" in CUES_OF[word] for word in words]):
             return True
     if K.LINE in kinds:
         return not kinds.isdisjoint(AT_A_LINE_START)
@@ -50,7 +53,7 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
         if at < behind:
             continue
         line_start, seen = _starts_a_line(kinds, at, seen, line_start), at
-        end = _numbered_lift(pieces, at) if pieces[at].text in LIFTS_NUMBERED else at
+        end = _numbered_lift(pieces, at) if _is_of_lifts(pieces[at].text) else at
         if end == at and (line_start or at == behind or kinds[at - 1] in CLAUSE_STARTS):
             end = _label(pieces, at, line_start)
             line_start = line_start and end == at
@@ -64,9 +67,10 @@ def _perhaps_labels(pieces: list[Piece], kinds: list[K]) -> list[int]:
     """The places where a label may stand by its kind or its word."""
     found = places_in(MAY_BE_A_LABEL, kinds)
     texts = texts_in_order(pieces)
-    if LABELLING.isdisjoint(texts):
+    labelling = [LABELLING[text] for text in texts]
+    if True not in labelling:
         return found
-    return sorted({*found, *[at for at, text in enumerate(texts) if text in LABELLING]})
+    return sorted({*found, *[at for at, told in enumerate(labelling) if told]})
 
 
 def _starts_a_line(kinds: list[K], at: int, seen: int, started: bool) -> bool:
@@ -173,10 +177,19 @@ def _pointed(pieces: list[Piece], sign: str) -> list[int]:
     ]
 
 
-LIFTS_NUMBERED = frozenset(("ex", "exercise", "übung", "ejercicio", "exercice", "esercizio", "oefening", "exercício"))
+def _is_numbered(piece: Piece) -> bool:
+    return piece.text in ABBREVIATED or "round" in CUES_OF[piece.text]
 
 
-LABELLING = LIFTS_NUMBERED | NUMBERED
+def _is_of_lifts(text: str) -> bool:
+    return text == "ex" or "exercise" in CUES_OF[text]
+
+
+def _labels(text: str) -> bool:
+    return text in ABBREVIATED or "round" in CUES_OF[text] or _is_of_lifts(text)
+
+
+LABELLING = Kept(_labels)
 
 
 def _numbered_lift(pieces: list[Piece], at: int) -> int:
@@ -193,7 +206,7 @@ def _label(pieces: list[Piece], at: int, line_start: bool) -> int:
     piece, after = pieces[at], kind_at(pieces, at + 1)
     if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or _is_star(pieces, at)):
         return at + 1
-    if line_start and kind_at(pieces, at + 1) is K.NUMBER and piece.text in NUMBERED:
+    if line_start and kind_at(pieces, at + 1) is K.NUMBER and _is_numbered(piece):
         return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
     if piece.kind is K.NUMBER and (line_start or _is_lettered(pieces, at)):
         return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH)) or at

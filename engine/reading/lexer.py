@@ -11,6 +11,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, plain_word
 from engine.reading.number_suffixes import NumberSuffixes
@@ -69,7 +70,7 @@ class Lexer(NumberSuffixes):
 
     def clock(self, at: int, token: Token) -> int:
         after = self._token(at + 1)
-        if after is not None and after.text in HOUR_WORDS and ":" in token.text:
+        if after is not None and is_cued(after.text, HOUR_WORDS) and ":" in token.text:
             value = Decimal(token.text.replace(":", "."))
             self.out.append(Piece(K.NUMBER, token.start, after.end, token.glued, token.text, value, Role.NOT_A_SET))
             return at + 2
@@ -302,7 +303,7 @@ class Lexer(NumberSuffixes):
         of_each = (
             self.out[-1].kind is K.OF and len(self.out) > 1 and self.out[-2].kind is K.ONCE
         )  # "два раза по минуте"
-        return self.out[-1].text in ARTICLES or of_each
+        return "an" in CUES_OF[self.out[-1].text] or of_each
 
     def _counts_one(self, at: int) -> bool:
         """Whether "one" counts: "one rep", "100 for one", "left one in"; and not "the last one", "that one"."""
@@ -375,10 +376,9 @@ SURE_SIGNS = {"\n": K.LINE, **{text: kind for text, kind in SIGN_KINDS.items() i
 """Signs, and the end of a line, that are the same wherever they stand."""
 CROSSES = frozenset(("x", "*"))
 ENDS_A_NAME = frozenset((Shape.NUMBER, Shape.LINE))
-ARTICLES = frozenset(("a", "eine", "einer", "un", "una", "une", "um", "uma", "een", "en", "one"))
 BEHIND_WHICH_ONE_COUNTS = frozenset((K.TIMES, K.PLUS, K.SLASH, K.DASH, K.FOR, K.AT, K.BY, K.RIR, K.RPE))
 FEW_REPS = 5
-HOUR_WORDS = frozenset(("h", "hr", "hrs", "hours", "uhr", "std", "uur", "godz", "ч"))
+HOUR_WORDS = frozenset(("hours", "oclock"))
 LONGEST_RUN_ON = 3
 """Letters glued to a number that may be a slip of the thumb; a longer word is a word without its space."""
 KNOWN_LETTERS = frozenset(("x", "c", "z", "st", "nd", "rd", "th", "l", "a", "b", "d", "p", "h", "w", "pl", "pls"))

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import Piece
@@ -19,15 +20,14 @@ MODIFYING = frozenset((K.PLAIN, K.VARIANT, K.JOINT, K.MUSCLE, K.PARTIAL, K.HALF)
 IN_FRONT = MODIFYING | {K.BAND}
 MOST_PLACED = 4
 """How many words a place may be told in: "off the low blocks"."""
-STOOD_ON = frozenset(("box", "boxes", "block", "blocks"))
-"""Settings of a machine elsewhere; in front of a lift, or behind a place, they make another lift of it."""
 SET_UP = frozenset((K.SETTING, K.NOTE))
+"""A box or a block is a setting of a machine elsewhere; in front of a lift, or behind a place, it makes another lift
+of it.
+"""
 LETTERS_OF_LABELS = frozenset("abcdegh")
 LITTLE_KINDS = frozenset((K.FILLER, K.PLAIN, K.WITH, K.FOR, K.OF, K.NOT_DATE, K.ASSISTED, K.AND, K.EXCEPT, K.REST))
-PRONOUNS = frozenset(("i", "we", "ich", "wir", "je", "j'", "yo", "io", "ik", "ja", "eu", "я", "jag"))
+PRONOUNS = frozenset(("me", "we"))
 """Behind these an unknown word is a verb: "i smashed squats 5x5 100"."""
-
-TRAINED_TOGETHER = frozenset(("legs", "chest", "back", "shoulders", "arms", "abs"))
 
 
 def modifier_of(pieces: Sequence[Piece], at: int, cut: Piece | None) -> str:
@@ -37,7 +37,7 @@ def modifier_of(pieces: Sequence[Piece], at: int, cut: Piece | None) -> str:
     """
     before = pieces[at - 1] if at else None
     if before is not None and _tells(before, pieces, at, cut) and _may_modify(before, pieces, at, cut):
-        return "" if at > 1 and pieces[at - 2].text in PRONOUNS else before.text
+        return "" if at > 1 and is_cued(pieces[at - 2].text, PRONOUNS) else before.text
     at += 1 + (at + 1 < len(pieces) and pieces[at + 1].kind is K.DASH and pieces[at + 1].glued)
     after = pieces[at] if at < len(pieces) else None
     if after is None:
@@ -70,7 +70,7 @@ def _placed(pieces: Sequence[Piece], at: int) -> str:
         if piece.kind in COUNTS or (piece.kind is K.CLOSE and place + 1 < len(pieces)):
             ends = piece.kind is not K.CLOSE or pieces[place + 1].kind in (*COUNTS, K.COLON)
             return " ".join(one.text for one in told) if ends else ""
-        if piece.kind in MODIFYING or (piece.text in STOOD_ON and place > at):
+        if piece.kind in MODIFYING or (place > at and "box" in CUES_OF[piece.text]):
             told.append(piece)
         elif not (is_placing(piece) or (piece.kind is K.OPEN and place == at)):
             return ""
@@ -81,7 +81,7 @@ def _may_modify(before: Piece, pieces: Sequence[Piece], at: int, cut: Piece | No
     """Whether the word in front may make another lift of the name; a muscle only of a bare movement: "calf fly"."""
     if before.kind is K.MUSCLE and " " in pieces[at].text:
         return False
-    if before.text in STOOD_ON and before.kind in SET_UP:
+    if before.kind in SET_UP and "box" in CUES_OF[before.text]:
         return True
     return before.kind in IN_FRONT and not _is_heading(pieces, at - 1, cut)
 
@@ -89,4 +89,4 @@ def _may_modify(before: Piece, pieces: Sequence[Piece], at: int, cut: Piece | No
 def _is_heading(pieces: Sequence[Piece], at: int, cut: Piece | None) -> bool:
     """ "legs squat 3x5 100": what a line is about, in front of its first lift; "neck extension" is a lift."""
     starts = at == 0 and (cut is None or cut.kind is K.LINE)
-    return starts and pieces[at].text in TRAINED_TOGETHER
+    return starts and "bodyday" in CUES_OF[pieces[at].text]

@@ -18,18 +18,18 @@ SET_KINDS = frozenset(
 )  # fmt: skip
 """Kinds that make no talk by themselves."""
 FIXED = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.NAME))
-COUNTING_THINGS = ("weighs", "span", "people", "things", "fixture", "heading")
+TELLING = ("perhaps", "weighs", "span", "people", "things", "fixture", "heading")
 STATES = ("taken", "free")
 """Cues of what numbers count, or of what is on for a day; of a state the first word tells."""
 
 
-def holds_no_talk(sentence: list[Piece], kinds: set[K], perhaps: frozenset[str]) -> bool:
-    """Whether no clause of the sentence, which is of these kinds, can be talk; `perhaps`: words that open a wish."""
+def holds_no_talk(sentence: list[Piece], kinds: set[K]) -> bool:
+    """Whether no clause of the sentence, which is of these kinds, can be talk."""
     if not kinds <= SET_KINDS or (K.SETS in kinds and _points_at_a_set(sentence)):
         return False
     words = [piece.text for piece in sentence if piece.kind not in FIXED]
     told = [spoken(word) for word in words]
-    if not perhaps.isdisjoint(words) or not _telling().isdisjoint(told) or _may_tell_how_often(sentence, told):
+    if not _telling().isdisjoint(told) or _may_tell_how_often(sentence, told):
         return False
     return K.NAME not in kinds or not any([_is_fixture(piece) for piece in sentence if piece.kind is K.NAME])
 
@@ -61,4 +61,4 @@ def _is_fixture(name: Piece) -> bool:
 def _telling() -> frozenset[str]:
     cues = phrasebook().cues
     states = {state.split()[0] for cue in STATES for state in cues[cue]}
-    return frozenset(states.union(*(cues[cue] for cue in COUNTING_THINGS)))
+    return frozenset(states.union(*(cues[cue] for cue in TELLING)))

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from engine.reading.cues import CUES_OF
 from engine.reading.decimal_commas import DecimalCommas
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import LETTERS, LOAD_LABELS, MOST_LOADED_REPS, SIXTY, SPACED_LETTERS, UNIT_ROLES, Piece, Role
+from engine.reading.pieces import LETTERS, MOST_LOADED_REPS, SIXTY, SPACED_LETTERS, UNIT_ROLES, Piece, Role
 from engine.reading.token_walk import KNOWN
 from engine.reading.tokens import Shape, Token
 from engine.values.load import Unit
@@ -127,7 +128,7 @@ class NumberSuffixes(DecimalCommas):
         before = self.out[-2] if self.out[-1].kind in (K.COLON, K.EQUALS) and len(self.out) > 1 else self.out[-1]
         if before.kind is K.SETS and len(self.out) > 1 and self.out[-2].kind is K.ORDINAL:
             return False  # "2nd set 9 reps"
-        return before.kind in (K.SETS, K.REPS) or before.text in LOAD_LABELS
+        return before.kind in (K.SETS, K.REPS) or "loadword" in CUES_OF[before.text]
 
     def _is_right(self, after: Token) -> bool:
         """ "6L 6R": beside an L, the R is a side and not reps."""

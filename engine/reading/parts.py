@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest
 from engine.reading.lexicon import plain_word
@@ -24,12 +25,8 @@ from engine.values.sets import SetRecord
 
 MOST_PARTS = 12
 COUNTED_IN_WORDS = {"two": 2, "2": 2, "three": 3, "3": 3}
-ALL_WORDS = frozenset(
-    ("all", "alle", "todas", "todos", "toutes", "tous", "tutte", "tutti", "все", "alla", "wszystkie", "each", "every",
-     "them", "everything", "alles", "todo", "tudo", "tout", "tutto", "всё")
-)  # fmt: skip
+ALL_OF_THEM = frozenset(("all", "each", "every", "allofit"))
 SINGLE = frozenset(("that one", "this one"))
-EXCEPTING = frozenset(("but", "except"))
 
 
 @dataclass(slots=True)
@@ -76,7 +73,7 @@ def sets_of(part: Part, context: Context) -> list[SetRecord]:
 
 def is_be(piece: Piece) -> bool:
     """Whether the word is "was", "were" or "is"."""
-    if piece.kind not in BE_KINDS or piece.text in ALL_WORDS:
+    if piece.kind not in BE_KINDS or is_cued(piece.text, ALL_OF_THEM):
         return False  # "were all" is one of the phrases that say it; "all" alone says how many
     return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
 
@@ -148,7 +145,12 @@ MOST_BETWEEN = 3
 
 def is_all(piece: Piece) -> bool:
     """Whether the word says "all"."""
-    return piece.kind is not K.LAST and first_word(piece) in ALL_WORDS
+    return piece.kind is not K.LAST and says_all(piece)
+
+
+def says_all(piece: Piece) -> bool:
+    """Whether it begins with a word for all."""
+    return is_cued(first_word(piece), ALL_OF_THEM)
 
 
 def first_word(piece: Piece) -> str:
@@ -196,7 +198,7 @@ def _counts_sets(number: Piece, behind: K | None) -> bool:
     return number.spelled or number.role is Role.SETS or behind is not None
 
 
-SPANS = frozenset(("to", "through", "thru", "till", "until", "bis", "a", "à", "tot", "do", "до"))
+SPANS = frozenset(("upto", "through"))
 PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME))
 
 
@@ -292,7 +294,7 @@ def _up_to(number: Piece, pieces: Sequence[Piece], part: Part) -> range:
 
 
 def _spans(piece: Piece) -> bool:
-    return piece.kind is K.DASH or piece.text in SPANS
+    return piece.kind is K.DASH or is_cued(piece.text, SPANS)
 
 
 TOLD_BEHIND = frozenset((K.NUMBER, K.COUNT, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS, K.DROP, K.NAME, K.VARIANT,
@@ -316,7 +318,7 @@ def having(number: Piece, group: Sequence[SetRecord]) -> list[SetRecord]:
 
 def _excepted(part: Part, pieces: Sequence[Piece], context: Context) -> None:
     """ "all but the last": the others."""
-    place = next((at for at, p in enumerate(pieces) if p.kind is K.EXCEPT or p.text in EXCEPTING), None)
+    place = next((at for at, p in enumerate(pieces) if p.kind is K.EXCEPT or "but" in CUES_OF[p.text]), None)
     if place is None or not part.whole or not part.places or not any(map(is_all, pieces[:place])):
         return
     group = run_of_it(context) if part.named is None else sets_of(part, context)

@@ -185,7 +185,6 @@ LETTERS: Mapping[str, tuple[Role, Unit | None]] = {
 }
 NO_SUFFIX = frozenset(("x", "@", "/", "+", ":", ";", "(", ")", "\n", "|", "!"))
 """Signs behind a number that leave it as it is."""
-LOAD_LABELS = frozenset(("weight", "load", "gewicht", "peso", "poids", "charge", "carga", "вес", "vikt"))
 LAST_OF_THE_REPS, LAST_OF_THE_SETS, LAST_ALONE = 1, 2, 3
 """What a LAST piece tells where it says "last rep", "last set" or "the last", and not "last one"."""
 BEHIND_THE_LEAD = 1

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken_words
 from engine.reading.pieces import COUNTED, Piece
@@ -34,43 +35,15 @@ def sets_before_a_question(pieces: Sequence[Piece]) -> tuple[list[Piece], Sequen
 def _remark(pieces: Sequence[Piece]) -> int:
     """The place of words that one cannot or will not do more, with others behind them; 0 where none stand there."""
     for at, piece in enumerate(pieces[:-1]):
-        wish = piece.kind is K.FUTURE and not piece.told and not piece.text.startswith(NEXT)
-        unable = piece.kind is K.NEVER and piece.text in UNABLE
+        wish = piece.kind is K.FUTURE and not piece.told and "next" not in CUES_OF[piece.text.split()[0]]
+        unable = piece.kind is K.NEVER and is_cued(piece.text.split()[0], UNABLE)
         if wish or unable:
             behind = [one.kind for one in pieces[at + 1 :]]
             return at if behind[0] in WORDS and OF_ANOTHER_DAY.isdisjoint(behind) else 0
     return 0
 
 
-NEXT = ("next", "nächst", "próxim", "prochain", "prossim", "volgend", "następn", "следующ", "nästa")
-UNABLE = frozenset(
-    (
-        "can't",
-        "cant",
-        "cannot",
-        "couldn't",
-        "couldnt",
-        "won't",
-        "wont",
-        "wish",
-        "almost",
-        "nearly",
-        "no",
-        "i",
-        "never",
-        "too",
-        "way",
-        "zu",
-        "demasiado",
-        "trop",
-        "troppo",
-        "te",
-        "zbyt",
-        "muito",
-        "слишком",
-        "för",
-    )
-)
+UNABLE = frozenset(("unable", "toomuch", "nearly"))
 WORDS = frozenset(
     (K.FILLER, K.NOTE, K.PLAIN, K.MORE, K.UNRELATED, K.MUSCLE, K.JOINT, K.PAIN, K.SORE, K.RESERVE_LEFT, K.ANOTHER)
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from engine.reading.cues import CUES_OF
 from engine.reading.hours_ahead import moment_told
 from engine.reading.kinds import K
 from engine.reading.lifts_mended import skipped_as_mended
@@ -56,7 +57,7 @@ def _swap(said: Said) -> Act | None:
             return Act("swap", exercise=doing, to=named[0], text=said.rest)
         return None if onto else Act("swap", exercise=named[0], text=said.rest)
     linked = short or any(
-        piece.kind in (K.FOR, K.WITH, K.BY, K.THEN, K.NOT, K.AND, K.ARROW) or piece.text in LINKS
+        piece.kind in (K.FOR, K.WITH, K.BY, K.THEN, K.NOT, K.AND, K.ARROW) or "swapinto" in CUES_OF[piece.text]
         for piece in said.pieces
     )
     old, new = in_and_out(named[0], named[1], said.context)
@@ -84,9 +85,6 @@ def in_and_out(first: ExerciseName, second: ExerciseName, context: Context) -> t
 
 
 ONTO = frozenset(("to", "for", "with", "this", "it", "that", "those", "these", "them", "out"))
-LINKS = frozenset(
-    ("to", "into", "a", "gegen", "durch", "mit", "por", "par", "con", "na", "door", "voor", "mot", "med", "на", "pour")
-)
 
 
 def _instead(said: Said) -> Act | None:
@@ -134,28 +132,9 @@ def _why(said: Said) -> Act | None:
 
 
 ABOUT_NEXT = frozenset(
-    (
-        "this",
-        "that",
-        "the",
-        "load",
-        "weight",
-        "reps",
-        "so",
-        "much",
-        "little",
-        "heavy",
-        "light",
-        "only",
-        "less",
-        "more",
-        "is",
-        "it",
-        "many",
-        "few",
-        "sets",
-    )
-)
+    ("this", "that", "the", "load", "weight", "reps", "so", "much", "little", "heavy", "light", "only", "less", "more",
+     "is", "it", "many", "few", "sets")
+)  # fmt: skip
 
 
 def _history(said: Said) -> Act | None:

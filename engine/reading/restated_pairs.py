@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -31,11 +32,6 @@ WORDS = frozenset(
         K.SETS,
     )
 )
-WANTED = frozenset(
-    ("wanted", "wollte", "quería", "voulait", "voleva", "wilde", "chciał", "chciała", "queria", "хотел", "хотела",
-     "ville")
-)  # fmt: skip
-"""First words of what was wanted, which was before the sets; all other plans may be of another day."""
 
 
 def with_restated_pairs(pieces: list[Piece]) -> list[Piece]:
@@ -75,7 +71,7 @@ def _told_behind(pieces: list[Piece], at: int) -> tuple[Decimal, Decimal] | None
                 return None
             found.add(told)
             at = behind
-        elif piece.kind in WORDS or (piece.kind is K.FUTURE and piece.text.split()[0] in WANTED):
+        elif piece.kind in WORDS or (piece.kind is K.FUTURE and "wanted" in CUES_OF[piece.text.split()[0]]):
             at += 1
         else:
             return None

@@ -14,15 +14,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken, spoken_words
 from engine.reading.pieces import COUNTED, Piece, Role
 from engine.reading.tokens import tokenize
 
-IS = frozenset(("is", "isn't", "isnt", "ist", "est", "è", "é", "jest", "är", "es", "está", "это"))
-"""The present tense: what was done is told in the past. Common practice, no source."""
-DONE = frozenset(("pr", "pb", "personal", "new", "good", "solid", "clean", "fresh"))
-"""Of sets that were done: "80x8 is a pr"."""
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
 CLAUSE_ENDS = SENTENCE_ENDS | {K.COMMA, K.DASH, K.THEN}
 THINGS = frozenset((K.NAME, K.BAR, K.MACHINE, K.PLATE))
@@ -33,7 +30,7 @@ FEW = 3
 def is_a_statement(pieces: Sequence[Piece]) -> bool:
     """Whether it is said of sets how they are, and not how they were."""
     for at in range(1, len(pieces) - 1):
-        if pieces[at].text not in IS or pieces[at - 1].kind not in SPOKEN_OF:
+        if not _is_is(pieces[at]) or pieces[at - 1].kind not in SPOKEN_OF:
             continue
         start = at
         while start and pieces[start - 1].kind not in CLAUSE_ENDS:
@@ -43,9 +40,18 @@ def is_a_statement(pieces: Sequence[Piece]) -> bool:
         if COUNTED.isdisjoint([piece.kind for piece in pieces[start:at]]):
             continue
         behind = [piece for piece in pieces[at + 1 : at + 1 + FEW] if piece.kind is not K.FILLER]
-        if behind and behind[0].kind in (K.NOTE, K.PLAIN, K.ASKS, K.SAYING) and behind[0].text not in DONE:
+        if (
+            behind
+            and behind[0].kind in (K.NOTE, K.PLAIN, K.ASKS, K.SAYING)
+            and "wellknown" not in CUES_OF[behind[0].text]
+        ):
             return True
     return False
+
+
+def _is_is(piece: Piece) -> bool:
+    """The present tense: what was done is told in the past. Common practice, no source. A bare "e" is "and"."""
+    return "is" in CUES_OF[piece.text] and piece.text != "e"
 
 
 def may_count_others(pieces: Sequence[Piece]) -> bool:
@@ -87,10 +93,7 @@ def _is_headed(pieces: Sequence[Piece]) -> bool:
 def _is_imagined(ahead: Sequence[Piece]) -> bool:
     start = next((at for at in range(len(ahead), 0, -1) if ahead[at - 1].kind in CLAUSE_ENDS), 0)
     named = any(piece.kind is K.NAME for piece in ahead)
-    return named and any(piece.text in IMAGINING and piece.kind is K.ASKS for piece in ahead[start:])
-
-
-IMAGINING = frozenset(("would", "could", "should", "can", "might", "may", "würde", "könnte"))
+    return named and any("would" in CUES_OF[piece.text] and piece.kind is K.ASKS for piece in ahead[start:])
 
 
 def beaten_by(pieces: Sequence[Piece]) -> Piece | None:

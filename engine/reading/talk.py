@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.no_talk import holds_no_talk
 from engine.reading.phrasebook import phrasebook, spoken
@@ -17,7 +18,6 @@ from engine.reading.talk_clauses import (
     BEHIND,
     CLAUSE_ENDS,
     LEAST_OF_A_WHOLE,
-    ME,
     TOLD_OF,
     clauses_of,
     counted,
@@ -26,11 +26,9 @@ from engine.reading.talk_clauses import (
 from engine.reading.talk_counts import counts_other_things
 from engine.reading.talk_targets import is_result, target_of, tells_reps_alone, with_target
 
-OR = frozenset(("or", "oder", "o", "ou", "lub", "albo", "или", "eller", "of"))
 POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
 OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
-LONG_AGO = ("back", "used", "years", "months", "last", "when", "once", "in", "before", "lifetime", "previous", "my")
 REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
 CUES = (
     AHEAD
@@ -78,7 +76,7 @@ def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
 def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     asked = end is not None and end.kind is K.QUESTION
     kinds = kinds_of(sentence)
-    if not asked and (CUES.isdisjoint(kinds) or holds_no_talk(sentence, kinds, PERHAPS)):
+    if not asked and (CUES.isdisjoint(kinds) or holds_no_talk(sentence, kinds)):
         return sentence
     clauses = clauses_of(sentence)
     kept: list[Piece] = []
@@ -111,7 +109,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
 def _tells_another_way(clause: list[Piece]) -> bool:
     """ "80x8, or was it 7": what was told before may be otherwise."""
     words = [piece.text for piece in clause if piece.kind not in CLAUSE_ENDS]
-    return words[:1] != [] and words[0] in OR and counted(clause) > 0
+    return words[:1] != [] and "or" in CUES_OF[words[0]] and counted(clause) > 0
 
 
 def _opens_a_story(clause: list[Piece]) -> bool:
@@ -139,7 +137,7 @@ def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> 
     """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
     if not _names(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
         return True
-    return plans and not any(piece.text in DONE_INSTEAD for piece in clause)
+    return plans and not any(is_cued(piece.text, DONE_INSTEAD) for piece in clause)
 
 
 def _tells_again(clause: list[Piece]) -> bool:
@@ -203,10 +201,10 @@ def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:
 
 
 def _is_my_turn(clause: list[Piece]) -> bool:
-    return clause[0].kind is K.AND and len(clause) > 1 and clause[1].text in ME
+    return clause[0].kind is K.AND and len(clause) > 1 and "me" in CUES_OF[clause[1].text]
 
 
-DONE_INSTEAD = ("did", "instead")
+DONE_INSTEAD = frozenset(("did", "instead"))
 
 
 def _name_for_what_was_done(clause: list[Piece]) -> Piece | None:
@@ -259,12 +257,7 @@ def _is_marked_planned(behind: list[Piece]) -> bool:
 
 
 def _was_long_ago(behind: list[Piece]) -> bool:
-    return any(piece.kind is K.STORY and piece.text.startswith(LONG_AGO) for piece in behind)
-
-
-PERHAPS = frozenset(
-    ("maybe", "perhaps", "vielleicht", "quizás", "quizá", "forse", "misschien", "może", "talvez", "kanske")
-)
+    return any(piece.kind is K.STORY and "longago" in CUES_OF[piece.text.split()[0]] for piece in behind)
 
 
 def _somebody_did(ahead: list[Piece]) -> bool:
@@ -286,7 +279,7 @@ def _is_somebody(piece: Piece) -> bool:
 
 def _is_ahead(ahead: list[Piece], kinds: list[K]) -> bool:
     """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"; "maybe squat 140x5"."""
-    if ahead and ahead[0].text in PERHAPS:
+    if ahead and "perhaps" in CUES_OF[ahead[0].text]:
         return True
     if PLACED.isdisjoint(kinds):
         return False

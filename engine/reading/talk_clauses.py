@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import COUNTED, Piece
@@ -136,7 +137,7 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
 def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
     """ "my mate benched 100x5 and i did 80x5"."""
     others = any(piece.kind is K.OTHERS for piece in sentence[:at])
-    me = at + 1 < len(sentence) and sentence[at + 1].text in ME
+    me = at + 1 < len(sentence) and "me" in CUES_OF[sentence[at + 1].text]
     return others and me and counted(sentence[at:]) > 0
 
 
@@ -162,7 +163,6 @@ def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
 
 
 ABOUT_OTHERS = frozenset((K.OTHERS, K.NEVER, K.FILLER, K.PLAIN, K.NOTE, K.UNRELATED, K.COMMA))
-ME = frozenset(("i", "ich", "yo", "je", "j'ai", "io", "ik", "ja", "eu", "я", "jag"))
 
 
 def turns(piece: Piece) -> bool:

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import COUNTED, Piece, Role
@@ -26,9 +27,6 @@ MOST_THINGS = 30
 source.
 """
 OWNED = frozenset((K.DUMBBELL, K.BARBELL, K.KETTLEBELL, K.PLATE, K.BAR, K.MACHINE, K.PIN))
-NEW = frozenset(
-    ("new", "old", "broken", "free", "big", "small", "neue", "kaputte", "freie", "nuevos", "nuevas", "nieuwe")
-)
 THINGS = frozenset((K.OTHERS, K.FAR, K.UNRELATED, K.MINUTES, K.SECONDS))
 LAST_HOUR = 24
 LONGEST_HOLD = 300
@@ -93,9 +91,9 @@ def _is_a_thing(clause: Sequence[Piece], at: int) -> bool:
     behind = clause[at + 2] if at + 2 < len(clause) else after
     if after.kind is K.OF:
         return _word(behind) in phrasebook().cues["people"]
-    if after.text in NEW and behind.kind in OWNED:
+    if "sort" in CUES_OF[after.text] and behind.kind in OWNED:
         return True
-    if after.kind is K.MORE or (after.text in NEW and behind.kind is K.PLAIN) or _is_told_of(after, behind):
+    if after.kind is K.MORE or ("sort" in CUES_OF[after.text] and behind.kind is K.PLAIN) or _is_told_of(after, behind):
         after = behind  # "got 2 new collars", "3 different people asked me"
     few = clause[at].value <= MOST_THINGS
     plural = few and after.kind is K.PLAIN and len(after.text) >= LEAST_PLURAL and after.text.endswith("s")

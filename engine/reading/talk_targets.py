@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.cues import is_cued
 from engine.reading.kinds import K
-from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import COUNTED, Piece, Role
 
 WISHED = frozenset((K.FUTURE, K.NEVER))
@@ -18,7 +18,7 @@ WISHING = WISHED | {K.STORY}
 NOT_MINE = frozenset((K.OTHERS, K.SAYING, K.TOMORROW))
 PLANNED_THEN = frozenset(("plan", "the"))
 """First words of "plan was", "the plan was"; other stories tell of old lifts."""
-DID = frozenset(("did", "hice", "fiz", "habe", "ho fatto", "gjorde", "сделал", "сделала", "zrobiłem", "zrobiłam"))
+DID = frozenset(("did", "didso"))
 OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.AND, K.PLAIN))
 LEADS = frozenset((K.GOT, K.ONLY))
 RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.TIMES, K.FILLER, K.GOT))
@@ -75,5 +75,5 @@ def _tells_its_load(result: Sequence[Piece]) -> bool:
 
 def _as_result(piece: Piece) -> Piece:
     """ "did 3x8 instead" tells what came of it as "got 3x8" does."""
-    did = piece.kind is K.FILLER and (piece.text in DID or piece.text in phrasebook().cues["didso"])
+    did = piece.kind is K.FILLER and is_cued(piece.text, DID)
     return piece._replace(kind=K.GOT) if did else piece

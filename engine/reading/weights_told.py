@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from engine.reading.ahead import aside, is_amount, kind_at, past_links
+from engine.reading.cues import CUES_OF
 from engine.reading.fields import field_told
 from engine.reading.kinds import K
 from engine.reading.labels import SEPARATORS
-from engine.reading.pieces import LOAD_LABELS, NOTHING, Piece, Role
+from engine.reading.pieces import NOTHING, Piece, Role
 from engine.reading.rests import TIMED
 
 NUMBERS_OF_SETS = 3
@@ -82,11 +83,11 @@ def weight_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
             out.append(piece._replace(kind=K.UNRELATED))
             return end
     starts = not out or out[-1].kind in SEPARATORS or out[-1].kind is K.FILLER
-    weighed = piece.text in ("weight", "gewicht", "peso", "poids") and starts and is_amount(pieces, at + 1)
+    weighed = "loadword" in CUES_OF[piece.text] and starts and is_amount(pieces, at + 1)
     if weighed and (kind_at(pieces, end) is K.TODAY or (pieces[at + 1].value * 4) % 1 != 0):
         out.append(piece._replace(kind=K.UNRELATED))
         return end
-    if piece.text in LOAD_LABELS:
+    if "loadword" in CUES_OF[piece.text]:
         return field_told(pieces, at, out)
     out.append(piece)
     return at + 1

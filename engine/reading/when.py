@@ -8,15 +8,14 @@ from datetime import date, timedelta
 from decimal import Decimal
 
 from engine.reading.calendar_days import weekday_after
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.reading.values import Context
 from engine.values.load import Unit
 
-DAY_AFTER_TOMORROW = frozenset(("übermorgen", "послезавтра", "overmorgen", "pojutrze"))
 COUNTED_WEEKDAYS = {"segunda": 0}
 """Weekdays whose word counts sets as well: Monday in Portuguese."""
-SPANS = {"day": 1, "days": 1, "week": 7, "weeks": 7, "tag": 1, "tage": 1, "wochen": 7, "woche": 7}
 FURTHEST_AHEAD = 730
 
 
@@ -44,7 +43,7 @@ REACH_OF_A_DATE = 4
 def _by_word(piece: Piece, today: date) -> date | None:
     """ "tomorrow", "monday", "next week"."""
     if piece.kind is K.TOMORROW:
-        return today + timedelta(days=2 if piece.text in DAY_AFTER_TOMORROW else piece.told or 1)
+        return today + timedelta(days=piece.told or 1)
     if piece.kind is K.TODAY:
         return today
     if piece.kind is K.WEEKDAY:
@@ -71,10 +70,15 @@ LONGEST_MONTH = 31
 def _counted(pieces: Sequence[Piece], at: int, today: date) -> date | None:
     """ "2 weeks", "a week", "10 days"."""
     after = pieces[at + 1] if at + 1 < len(pieces) else None
-    if pieces[at].kind is K.NUMBER and after is not None and after.text in SPANS and pieces[at].value < FURTHEST_AHEAD:
-        return today + timedelta(days=int(pieces[at].value) * SPANS[after.text])
-    if pieces[at].text in SPANS and (at == 0 or pieces[at - 1].kind is not K.NUMBER):
-        return today + timedelta(days=SPANS[pieces[at].text])
+    if (
+        pieces[at].kind is K.NUMBER
+        and after is not None
+        and (span := _span(after))
+        and pieces[at].value < FURTHEST_AHEAD
+    ):
+        return today + timedelta(days=int(pieces[at].value) * span)
+    if (span := _span(pieces[at])) and (at == 0 or pieces[at - 1].kind is not K.NUMBER):
+        return today + timedelta(days=span)
     return None
 
 
@@ -121,3 +125,9 @@ def _exactly(year: int, month: int, day: int) -> date | None:
         return date(year, month, day)
     except ValueError:
         return None
+
+
+def _span(piece: Piece) -> int:
+    """How many days "days", "week" are; 0 for any other word."""
+    cues = CUES_OF[piece.text]
+    return 7 if "week" in cues else 1 if "day" in cues else 0

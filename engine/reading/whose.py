@@ -7,6 +7,7 @@ line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer
 
 from __future__ import annotations
 
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.prepare import Prepared
 from engine.reading.statements import beaten_by, is_a_statement, may_be_ahead, may_count_others
@@ -64,13 +65,7 @@ def _is_an_invitation(prepared: Prepared) -> bool:
         return False
     ends = [at for at, piece in enumerate(pieces) if piece.kind in (K.COMMA, K.STOP, K.DASH)]
     behind = pieces[ends[-1] + 1 :] if ends else []
-    return bool(behind) and behind[0].text.removesuffix("s").removesuffix("'") in ASKING_OTHERS
-
-
-ASKING_OTHERS = frozenset(
-    ("who", "anyone", "anybody", "wer", "jemand", "quién", "alguien", "qui", "quelqu'un", "quem", "alguém", "chi",
-     "qualcuno", "wie", "iemand", "vem", "någon", "kto", "ktoś", "кто")
-)  # fmt: skip
+    return bool(behind) and "who" in CUES_OF[behind[0].text.removesuffix("s").removesuffix("'")]
 
 
 def asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
