@@ -2,6 +2,7 @@
 
 number = HUNDREDS [ "and" ] BELOW_A_HUNDRED | TENS [ "and" ] ONES     where no other number follows: "sixty eight eight"
        | ( "one" | "two" ) TENS        a hundred or two and the tens, where "for", a unit or an x follows
+decimals = "point" DIGIT | "point" ( "two" | "seven" ) "five"     behind the whole number: "forty two point five"
 Where "one forty" is followed by none of these, nobody can say what it counts.
 """
 
@@ -11,6 +12,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import NamedTuple
 
+from engine.reading.cues import is_cued
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece
 from engine.reading.token_walk import TokenWalk
@@ -20,12 +22,15 @@ HUNDRED, TEN = 100, 10
 JOINED_BY = frozenset(("and", "und", "y", "e", "et", "en", "och"))
 BEHIND_A_LOAD = frozenset((K.FOR, K.KG, K.LB))
 FEW_HUNDREDS = (1, 2)
+POINT = frozenset(("decimalpoint",))
+QUARTERED, HALF_OF_TEN = (2, 7), 5
+"""A quarter and three quarters are the decimals of two digits that plates come to. Common practice, no source."""
 
 
 class Spelled(NamedTuple):
     """The number, the place behind it, and whether it can be told at all."""
 
-    value: int
+    value: Decimal
     end: int
     is_clear: bool = True
 
@@ -35,28 +40,49 @@ class SpelledNumbers(TokenWalk):
     """The part of the walk that puts number words together."""
 
     def _spelled_out(self, value: int, end: int) -> Spelled:
-        """The whole number that a number word begins; `end` is the place behind that word."""
+        """The number that a number word begins, with its decimals; `end` is the place behind that word."""
+        whole = self._whole_number(value, end)
+        decimals, behind = self._decimals(whole.end)
+        return Spelled(whole.value + decimals, behind, whole.is_clear)
+
+    def _decimals(self, at: int) -> tuple[Decimal, int]:
+        """ "point five", "komma fünf", "point two five": what stands behind a whole number, and where it ends."""
+        first = self._digit_said(at + 1) if at < len(self.tokens) and is_cued(self.tokens[at].text, POINT) else None
+        if first is None:
+            return Decimal(0), at
+        digit, behind = first
+        second = self._digit_said(behind) if digit in QUARTERED else None
+        if second is not None and second[0] == HALF_OF_TEN:
+            return Decimal(10 * digit + HALF_OF_TEN) / HUNDRED, second[1]
+        return Decimal(digit) / TEN, behind
+
+    def _digit_said(self, at: int) -> tuple[int, int] | None:
+        found = self._number_word(at)
+        return found if found is not None and 0 < found[0] < TEN else None
+
+    def _whole_number(self, value: int, end: int) -> Spelled:
         second = self._number_word(end)
         if second is None:
-            return Spelled(value, end)
+            return Spelled(Decimal(value), end)
         more, behind = second
         if value in FEW_HUNDREDS and TEN <= more < HUNDRED:
             return self._short_hundreds(value, end)
         hundreds = value >= HUNDRED and value % HUNDRED == 0 and 0 < more < HUNDRED
-        tens = TEN < value < HUNDRED and value % TEN == 0 and 0 < more < TEN
+        tens = value % HUNDRED > TEN and value % TEN == 0 and 0 < more < TEN
         if hundreds:
             more, behind = self._with_ones(more, behind)
         if not (hundreds or tens) or self._number_follows(behind):
-            return Spelled(value, end)
-        return Spelled(value + more, behind)
+            return Spelled(Decimal(value), end)
+        return Spelled(Decimal(value + more), behind)
 
     def _short_hundreds(self, value: int, end: int) -> Spelled:
         """ "one forty for three", "two twenty five x 3"; "two and forty" is nothing."""
         tens, behind = self._with_ones(*(self._number_word(end) or (0, end)))
-        found = self._longest_phrase(behind) if behind < len(self.tokens) else None
-        linked = self._times_at(behind) or (found is not None and found[0].kind in BEHIND_A_LOAD)
+        linking = self._decimals(behind)[1]
+        found = self._longest_phrase(linking) if linking < len(self.tokens) else None
+        linked = self._times_at(linking) or (found is not None and found[0].kind in BEHIND_A_LOAD)
         joined = self.tokens[end].text in JOINED_BY
-        return Spelled(value * HUNDRED + tens, behind, linked and not joined)
+        return Spelled(Decimal(value * HUNDRED + tens), behind, linked and not joined)
 
     def _with_ones(self, tens: int, behind: int) -> tuple[int, int]:
         ones = self._number_word(behind) if tens >= 2 * TEN and tens % TEN == 0 else None
@@ -77,5 +103,5 @@ class SpelledNumbers(TokenWalk):
             return False
         return self._is_number(at) or self._number_word(at) is not None
 
-    def _spelled(self, value: int, token: Token, end: int) -> Piece:
+    def _spelled(self, value: int | Decimal, token: Token, end: int) -> Piece:
         return Piece(K.NUMBER, token.start, end, token.glued, token.text, Decimal(value), spelled=True)

@@ -94,3 +94,24 @@ def test_a_word_for_work_ends_the_warm_up(text: str, known: Context, meant: str)
 @pytest.mark.parametrize(("text", "known", "meant"), readings(HELP))
 def test_whoever_is_at_a_loss_what_to_say_gets_help(text: str, known: Context, meant: str) -> None:
     assert said(text, known) == meant
+
+
+DECIMALS = """
+i did squats eighty two point five kilos for five then five then four => barbell back squat 2×5 at 82.5 kg, 4 at 82.5 kg
+bench sixty seven point five for eight then six => barbell bench press 8 at 67.5 kg, 6 at 67.5 kg
+bench press seventy two point five three sets of eight => barbell bench press 3×8 at 72.5 kg
+bench sixty two point five kilos five five five => barbell bench press 3×5 at 62.5 kg
+front squat eighty point five kilos for three => barbell front squat 3 at 80.5 kg
+squat one twelve point five for three then three => barbell back squat 2×3 at 112.5 kg
+squat hundred and twenty two point five for three => barbell back squat 3 at 122.5 kg
+dumbbell curl eleven point two five kilos for eight => dumbbell curl 8 at 11.25 kg each
+squat 3x5 100 rpe eight point five => barbell back squat 3×5 at 100 kg RPE 8.5
+Bankdrücken achtzig Komma fünf Kilo für fünf => barbell bench press 5 at 80.5 kg
+sentadilla ochenta y dos coma cinco por cinco luego cuatro => barbell back squat 5 at 82.5 kg, 4 at 82.5 kg
+bench eighty for five. point taken => barbell bench press 5 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "known", "meant"), readings(DECIMALS))
+def test_decimals_said_in_words_belong_to_the_number_before(text: str, known: Context, meant: str) -> None:
+    assert said(text, known) == meant
