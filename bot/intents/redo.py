@@ -10,13 +10,21 @@ from engine.reading.values import Act
 
 
 def redo(turn: Turn, act: Act) -> None:
-    """Nothing; the change of the latest undo is in force again."""
+    """Nothing; the change of the latest undo is in force again, or so many of them as she says."""
+    for place in range(act.count or 1):
+        if not _redo_one(turn) and place == 0:
+            turn.say(nothing_to_undo("bring back"))
+            return
+
+
+def _redo_one(turn: Turn) -> bool:
+    """Whether there was a change to bring back."""
     step = steps.latest_undone(turn)
     change = turn.store.changes.redo(step.athlete, by=turn.athlete) if step is not None else None
     if change is None:
-        turn.say(nothing_to_undo("bring back"))
-        return
+        return False
     steps.settled(turn, change)
     touched = turn.store.changes.touched(change)
     turn.say(redone(change.label, difference((), touched.added, turn.today)))
     refresh_day(turn, (*touched.added, *touched.removed))
+    return True

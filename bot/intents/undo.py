@@ -26,12 +26,19 @@ def undo_own(turn: Turn, athlete: AthleteId, wanted: ChangeId) -> None:
 
 
 def undo(turn: Turn, act: Act) -> None:
-    """Nothing; the latest change is out of force."""
+    """Nothing; the latest change is out of force, or so many of them as she says."""
+    for place in range(act.count or 1):
+        if not _undo_one(turn) and place == 0:
+            turn.say(nothing_to_undo("undo"))
+            return
+
+
+def _undo_one(turn: Turn) -> bool:
+    """Whether there was a change to take back."""
     step = steps.latest_undoable(turn)
     change = turn.store.changes.undo(step.athlete, turn.at, by=turn.athlete) if step is not None else None
     if change is None:
-        turn.say(nothing_to_undo("undo"))
-        return
+        return False
     steps.settled(turn, change)
     touched = turn.store.changes.touched(change)
     lines = difference((), touched.removed, turn.today)
@@ -40,3 +47,4 @@ def undo(turn: Turn, act: Act) -> None:
         lines.append(still_open(question.payload["text"]))
     turn.say(undone(change.label, lines))
     refresh_day(turn, (*touched.added, *touched.removed))
+    return True

@@ -25,22 +25,25 @@ def corrected(
     unread: Sequence[Unread] = (),
 ) -> Reply:
     """Changed: what it is now, what it was, and what of an edit was not read."""
-    lines = ["Changed." if after else "Deleted."]
-    lines += [*difference(before, after, today), *unread_lines(unread)]
+    if before:
+        lines = ["Changed." if after else "Deleted.", *difference(before, after, today)]
+    else:
+        lines = difference((), after, today, now="Added")
+    lines += unread_lines(unread)
     if following is None:
         return Reply("\n".join(lines), row(UNDO))
     lines.append(following_text(following))
     return Reply("\n".join(lines), row(UNDO), [prescription_json(following.prescription)])
 
 
-def difference(before: Sequence[SetRecord], after: Sequence[SetRecord], today: date) -> list[str]:
+def difference(before: Sequence[SetRecord], after: Sequence[SetRecord], today: date, *, now: str = "Now") -> list[str]:
     """One line for what was and one for what is, lift by lift; lifts of a paste that stayed as they were go unsaid."""
-    was, now = _by_lift(before), _by_lift(after)
-    same = {lift for lift, sets in was.items() if now.get(lift) == sets}
-    if len(same) == len(was) == len(now):
+    was, stands = _by_lift(before), _by_lift(after)
+    same = {lift for lift, sets in was.items() if stands.get(lift) == sets}
+    if len(same) == len(was) == len(stands):
         same = set()
     lines = []
-    for lifts, word in ((was, "Was"), (now, "Now")):
+    for lifts, word in ((was, "Was"), (stands, now)):
         for (exercise, on), sets in lifts.items():
             when = "" if on == today else f" {near(on, today)}"
             if (exercise, on) not in same:

@@ -164,9 +164,21 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
     if len(loads) > 1 or len(counts) > 1 or not all(_counts_sets(number, pieces) for number in counts):
         return None
     count = int(counts[0].value) if counts else 1
+    if loads and _is_far_below(loads[0], done):
+        # "one more with 4" behind a hundred kilos: its reps; "another at 8" may tell how hard it was.
+        reps = pieces[pieces.index(loads[0]) - 1].text != "at"
+        return (
+            Logged((_anew(done, int(loads[0].value)),) * count, why="reps of the latest set's load") if reps else None
+        )
     if loads:
         return Logged((_at(done, loads[0]),) * count, why="the latest set at another load")
     return Act("repeat", exercise=done.exercise, count=count if counts else None) if K.NAME in kinds else None
+
+
+def _is_far_below(number: Piece, done: SetDone) -> bool:
+    """Whether a bare number that would be a load is less than a fourth of the latest, and can be reps."""
+    loaded = done.load is not None and done.load.basis is not Basis.BODY and done.load.amount > 4 * number.value
+    return loaded and number.role is Role.BARE and _may_be_reps(number)
 
 
 def _more_reps(number: Piece, pieces: Sequence[Piece]) -> bool:

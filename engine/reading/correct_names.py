@@ -145,7 +145,8 @@ def renamed_and_restated(told: Told) -> Correction | None:
 def new_unit(told: Told) -> Correction | None:
     """ "lbs not kg", "that was in pounds": the numbers stay."""
     units = [piece.kind for piece in told.pieces if piece.kind in UNITS]
-    if not units or told.numbers() or not told.kinds() <= ABOUT_UNITS or told.pieces[0].kind is K.ASKS:
+    about = all(piece.kind in ABOUT_UNITS or (piece.kind is K.NEVER and is_be(piece)) for piece in told.pieces)
+    if not units or told.numbers() or not about or told.pieces[0].kind is K.ASKS:
         return None
     turned = K.NOT in told.kinds()
     short = len(told.pieces) == 2 and told.pieces[0].text in ("in", "en", "i", "w", "em", "в", "as")

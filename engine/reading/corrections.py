@@ -40,6 +40,7 @@ from engine.reading.pain import tells_pain
 from engine.reading.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.pieces import Piece
 from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests_again import counts_steps, several_steps
 from engine.reading.values import Context, Correction, NoSets, Unread
 
 REQUESTS = frozenset(("redo", "erase", "undo"))
@@ -218,6 +219,8 @@ LATEST_CHANGE = frozenset(("undo last", "undo the last", "undo last one", "undo 
 
 def _is_request(told: Told) -> bool:
     """ "put it back" and "delete everything" are no corrections; "delete the last set" is."""
+    if counts_steps(told.pieces) and several_steps(told.words, told.pieces) is not None:
+        return True
     names = {told.book.said[phrase] for phrase in told.book.slips.mended(told.words, told.book.said)}
     if "undo" in names and " ".join(told.words) in LATEST_CHANGE:
         return True

@@ -15,7 +15,7 @@ from engine.reading.names import EQUIPMENT
 from engine.reading.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
-from engine.reading.requests_again import repeat_told
+from engine.reading.requests_again import repeat_told, several_steps
 from engine.reading.requests_around import among_reasons, led
 from engine.reading.requests_else import best_ever, else_asked
 from engine.reading.requests_free import (
@@ -260,6 +260,7 @@ def _by_phrase(
                 return found
     return (
         repeat_told(words, pieces, context)
+        or several_steps(plain, pieces)
         or again_told(plain, pieces, context, book)
         or told_freely(plain, pieces, context, book)
         or told_by_the_day(words, pieces, context, book)

@@ -61,3 +61,30 @@ FEW_SETS = 3
 REPEAT_KINDS = frozenset(
     (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)
 )
+
+
+STEPS = frozenset(("undo", "redo"))
+BESIDE_STEPS = frozenset((K.NUMBER, K.TIMES, K.ONCE, K.FILLER, K.PLAIN, K.FAR))
+NAMING_STEPS = frozenset((K.PLAIN, K.FAR))
+STEP_WORDS = frozenset(("step", "steps", "times", "changes", "x"))
+COUNTING_STEPS = (Role.BARE, Role.TIMES, Role.NOT_A_SET)
+""" "2", "2 times", "2 steps"."""
+MOST_STEPS = 5
+
+
+def several_steps(words: Sequence[str], pieces: Sequence[Piece]) -> Act | None:
+    """ "undo x2", "undo twice", "redo 3 times", "undo 2"; None for anything else."""
+    name = phrasebook().said.get(words[0], "") if words else ""
+    if name not in STEPS or not 2 <= len(words) + len(pieces) <= 2 * MOST_STEPS:
+        return None
+    behind = pieces[1:]
+    if any(one.kind not in BESIDE_STEPS or (one.kind in NAMING_STEPS and one.text not in STEP_WORDS) for one in behind):
+        return None
+    counts = [int(one.value) for one in behind if one.kind is K.NUMBER and one.role in COUNTING_STEPS]
+    counts += [one.told for one in behind if one.kind is K.ONCE]
+    return Act(name, count=counts[0]) if len(counts) == 1 and 1 < counts[0] <= MOST_STEPS else None
+
+
+def counts_steps(pieces: Sequence[Piece]) -> bool:
+    """Whether something says that steps are counted; "undo 5" alone may be of the set of five."""
+    return any(one.kind in (K.TIMES, K.ONCE) or one.role in (Role.TIMES, Role.NOT_A_SET) for one in pieces)

@@ -45,7 +45,7 @@ def test_a_request_edited_to_sets_is_taken_back_and_the_sets_saved(ana):
     out = said(ana.edits("ana", "squat 90x5"))
 
     assert skipped(ana) == []
-    assert "Now: barbell back squat 5 at 90 kg" in out
+    assert "Added: barbell back squat 5 at 90 kg" in out
 
 
 def test_an_edit_that_cannot_be_read_leaves_the_request(ana):

@@ -21,6 +21,10 @@ STANDING = {
     "bench 80x8 | it was 3 sets": "barbell bench press 3×8 at 80 kg",
     "press 3x8 40 | good morning all | overhead": "barbell overhead press 3×8 at 40 kg",
     "press 3x8 40 | good morning": "",
+    "squat 3x5 100 | one more with 4": "barbell back squat 3×5 at 100 kg, 4 at 100 kg",
+    "squat 3x5 100 | another with 95": "barbell back squat 3×5 at 100 kg, 5 at 95 kg",
+    "squat 3x5 100 | another at 8": "barbell back squat 3×5 at 100 kg",
+    "squat 3x5 100 | that should've been lbs": "barbell back squat 3×5 at 100 lb",
     "squat 3x5 100 | no squat today": "barbell back squat 3×5 at 100 kg",
 }
 
