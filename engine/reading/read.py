@@ -12,6 +12,7 @@ from datetime import date
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.alternatives import either_of
 from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections import correction_of
@@ -122,6 +123,10 @@ def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Out
     outcome = _read_pieces(prepared.pieces, prepared, context, catalogue)
     if prepared.other is not None:
         outcome = _either(outcome, _read_pieces(prepared.other, prepared, context, catalogue))
+    if isinstance(outcome, Asked):
+        outcome = either_of(
+            outcome, prepared, lambda text: read_sets(prepare(text, context, catalogue), context, catalogue)
+        )
     marked = prepared.cleaned[: len(DATE_MARK)].lower() == DATE_MARK
     return _on_marked_day(outcome, prepared, context) if marked and isinstance(outcome, Logged) else outcome
 

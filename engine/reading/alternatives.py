@@ -1,0 +1,61 @@
+"""One thing or another, told with "or" between: "bench 80x7 or 8", "80 or 82.5 x8". Each is a reading, and it is asked.
+
+one = NUMBER | NUMBER "x" NUMBER ...        both sides of the same shape, or the other side a load alone
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from engine.reading.asking import question_of
+from engine.reading.cues import CUES_OF
+from engine.reading.kinds import K
+from engine.reading.pieces import MOST_LOADED_REPS, Piece
+from engine.reading.prepare import Prepared
+from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
+from engine.reading.wording import label_of
+
+OF_A_SET = frozenset((K.NUMBER, K.TIMES))
+TWO = 2
+
+
+def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome]) -> Asked:
+    """The question with a reading for each side of the "or"; as it was where the sides are none of the same sets."""
+    pieces = prepared.spoken
+    places = [at for at, piece in enumerate(pieces) if _is_or(piece)]
+    if len(places) != 1:
+        return asked
+    texts = _texts(prepared.cleaned, pieces, places[0])
+    told = [sets_of(text) for text in texts]
+    logged = [one for one in told if isinstance(one, Logged)]
+    if len(logged) != TWO or len({len(one.sets) for one in logged}) > 1 or logged[0].sets == logged[1].sets:
+        return asked
+    rivals = [one.sets for one in logged]
+    readings = tuple(Reading(sets, 1 / len(rivals), label_of(sets, rivals)) for sets in rivals)
+    question = question_of(Doubt.NUMBERS, "", readings)
+    return Asked(question, readings, Doubt.NUMBERS, "either of two", asked.on, asked.note, asked.pain)
+
+
+def _is_or(piece: Piece) -> bool:
+    """ "or", and not the Dutch "of", which is English too."""
+    return piece.kind is K.FILLER and "or" in CUES_OF[piece.text] and piece.text != "of"
+
+
+def _texts(cleaned: str, pieces: Sequence[Piece], at: int) -> list[str]:
+    """The message with the one side alone, and with the other; empty where no numbers stand on both."""
+    first, last = at, at
+    while first > 0 and pieces[first - 1].kind in OF_A_SET:
+        first -= 1
+    while last + 1 < len(pieces) and pieces[last + 1].kind in OF_A_SET:
+        last += 1
+    left, right = pieces[first:at], pieces[at + 1 : last + 1]
+    if not left or not right or left[-1].kind is not K.NUMBER or right[0].kind is not K.NUMBER:
+        return []
+    whole = len(left) == len(right) > 1
+    one, other = (left[0], right[-1]) if whole else (left[-1], right[0])
+    without = cleaned[: left[-1].end] + cleaned[other.end :]
+    behind_an_x = len(left) > 1 and left[-2].kind is K.TIMES
+    a_load = behind_an_x and len(right) == 1 and other.value > MOST_LOADED_REPS
+    if a_load:  # "80x8 or 85": the load alone is in doubt
+        return [without, cleaned[: left[0].start] + other.text + cleaned[left[0].end : left[-1].end]]
+    return [without, cleaned[: one.start] + cleaned[right[0].start :]]
