@@ -1,8 +1,9 @@
 """Names met with a slip of the thumb in them.
 
 Each word that the catalogue does not know is replaced by its known neighbours: one letter left out, put in, changed, or
-two neighbours swapped; in words of eight letters or more, two such slips. A word that is known, that people use around
-their sets ("plan" is no "plank"), or that is too short is never replaced. A word of three letters is replaced only
+two neighbours swapped; in words of eight letters or more, two such slips. A word that people use around their sets
+("plan" is no "plank"), or that is too short is never replaced, and a known one only where two neighbours swapped make
+another known word of it and words stand beside it ("trap bra" is a trap bar). A word of three letters is replaced only
 beside others, which vouch for it; a short word that stands alone is taken for a name only when two letters changed
 places or one came twice, since too many ordinary words lie one letter away from it ("tank" is no "bank").
 The index holds, for each known word, what is left when a letter (or two) is taken out: two words one slip apart always
@@ -71,6 +72,12 @@ class TypoIndex:
         ways = [tuple(way for way in self._ways(word, alone=False) if way[1] not in LITTLE) for word in told]
         return _nearest(ways, known, telling_words) if all(ways) else ()
 
+    def swapped(self, word: str) -> tuple[str, ...]:
+        """The known words, normalised, that two neighbours swapped make of it: "bar" of "bra"."""
+        pairs = [at for at in range(len(word) - 1) if word[at] != word[at + 1]]
+        made = [f"{word[:at]}{word[at + 1]}{word[at]}{word[at + 2 :]}" for at in pairs]
+        return tuple(self.words[one] for one in made if one in self.words)
+
     def _ways(self, word: str, *, alone: bool) -> tuple[Way, ...]:
         found = self.kept.get((word, alone))
         if found is None:
@@ -84,7 +91,7 @@ class TypoIndex:
     def _near(self, word: str, *, alone: bool) -> tuple[Way, ...]:
         shortest = SHORTEST_ALONE if alone else SHORTEST_IN_COMPANY
         if word in self.words:
-            return ((0, self.words[word]),)
+            return ((0, self.words[word]), *(() if alone else ((1, known) for known in self.swapped(word))))
         if len(word) < shortest or not word.isalpha() or normalise(word) in self.ordinary:
             return ((0, word),)
         allowed = MOST_SLIPS if len(word) >= TWO_SLIPS_FROM else 1

@@ -12,7 +12,7 @@ from engine.values.ids import ExerciseName
 Words = tuple[str, ...]
 
 LITTLE = frozenset(
-    ("with", "w", "a", "an", "the", "on", "to", "in", "from", "my", "at", "style", "variation",
+    ("with", "w", "a", "an", "the", "on", "to", "in", "from", "my", "at", "style", "variation", "version",
      "mit", "am", "an", "der", "dem", "auf", "im", "con", "de", "del", "la", "el", "en", "al", "le", "les", "avec",
      "au", "aux", "sur", "com", "na", "no", "da", "do", "em", "ai", "ao", "alla", "sulla", "ze", "met", "op", "aan",
      "med", "pa", "i", "в", "на", "с", "со", "за", "к")

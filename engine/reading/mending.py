@@ -1,7 +1,7 @@
 """Names met with a slip of the thumb: unknown words, alone or with the words beside them, mended by the catalogue.
 
 Only words that no list knows are mended, and only a few windows of a message are tried, so that a long text stays
-cheap.
+cheap. What vouches for a mistyped word is any word of a name, whatever else it says: "straight arm puldown".
 """
 
 from __future__ import annotations
@@ -77,7 +77,7 @@ def _left_of(typed: str) -> frozenset[str]:
 def _mend_at(
     out: list[Piece], at: int, cleaned: str, catalogue: Catalogue, tried: dict[str, tuple[ExerciseName, ...]]
 ) -> None:
-    for start, end in _windows(out, at):
+    for start, end in _windows(out, at, catalogue):
         text = cleaned[out[start].start : out[end - 1].end]
         if text not in tried:
             joined = end - start == 2 and len(text) > SHORTEST_JOINED and _may_be_one_word(out[start:end], catalogue)
@@ -100,26 +100,41 @@ def _may_be_one_word(words: list[Piece], catalogue: Catalogue) -> bool:
     return not any(plain_word(word.text) in catalogue.typos.ordinary for word in words)
 
 
-def _windows(out: list[Piece], at: int) -> Iterator[tuple[int, int]]:
+def _windows(out: list[Piece], at: int, catalogue: Catalogue) -> Iterator[tuple[int, int]]:
     """The runs of words around `at`, longest first."""
     low = at
-    while low > 0 and at - low < MOST_WORDS - 1 and _goes_on(out, low - 1):
+    while low > 0 and at - low < MOST_WORDS - 1 and _goes_on(out, low - 1, catalogue):
         low -= 1
     high = at + 1
-    while high < len(out) and high - at < MOST_WORDS and _goes_on(out, high):
+    while high < len(out) and high - at < MOST_WORDS and _goes_on(out, high, catalogue):
         high += 1
     for length in range(min(MOST_WORDS, high - low), 0, -1):
         for start in range(max(low, at - length + 1), min(at, high - length) + 1):
-            if out[start].kind in NEIGHBOURS and out[start + length - 1].kind in NEIGHBOURS:
+            if is_word_of_names(out[start], catalogue) and is_word_of_names(out[start + length - 1], catalogue):
                 yield start, start + length
 
 
-def _goes_on(out: list[Piece], at: int) -> bool:
-    """Whether a name may go on here: a word, or between two words a little one or a hyphen ("kh-bankdruekcen")."""
+def _goes_on(out: list[Piece], at: int, catalogue: Catalogue) -> bool:
+    """Whether a name may go on here: a word, or between two pieces a little one or a hyphen ("kh-bankdruekcen")."""
     piece = out[at]
-    if piece.kind in NEIGHBOURS:
+    if is_word_of_names(piece, catalogue):
         return True
-    between = 0 < at < len(out) - 1 and out[at - 1].kind in NEIGHBOURS and out[at + 1].kind in NEIGHBOURS
-    if piece.kind is K.DASH:
-        return between and piece.glued and out[at + 1].glued
-    return between and plain_word(piece.text) in LITTLE
+    if not 0 < at < len(out) - 1:
+        return False
+    return is_hyphen(out, at) or piece.kind is K.AND or plain_word(piece.text) in LITTLE
+
+
+def is_hyphen(out: list[Piece], at: int) -> bool:
+    """Whether it is a dash with no space around it, between two pieces."""
+    return out[at].kind is K.DASH and out[at].glued and 0 < at < len(out) - 1 and out[at + 1].glued
+
+
+def is_word_of_names(piece: Piece, catalogue: Catalogue) -> bool:
+    """Whether a name may begin, go on and end with it: "straight", whatever it says elsewhere, is a word of names."""
+    return piece.kind in NEIGHBOURS or is_of_names(piece.text, catalogue)
+
+
+def is_of_names(text: str, catalogue: Catalogue) -> bool:
+    """Whether all these words stand in names, and say something there."""
+    words = plain_word(text).split()
+    return all([word.isalpha() and word in catalogue.typos.words and word not in LITTLE for word in words])

@@ -23,6 +23,7 @@ WORDS = frozenset(
 LINKS = frozenset((K.WITH, K.FILLER))
 GLUE = frozenset((K.SLASH, K.DASH))
 AT_NO_END = LINKS | GLUE
+ANGLES = frozenset(("incline", "decline"))
 MOST_BESIDE = 3
 """How many words on each side of a name are tried."""
 
@@ -62,6 +63,9 @@ def _longest(
             continue
         words = _words(window, cleaned)
         names = catalogue.of_words(words)
+        if not names and any(piece.kind is K.ADDED for piece in window):
+            added = {piece.text for piece in window if piece.kind is K.ADDED}  # "decline weighted sit ups"
+            names = catalogue.of_words([word for word in words if word not in added])
         if not names and any(_is_misspelt(piece, catalogue) for piece in window):
             names = catalogue.closest_of_words(words)
         if names and _is_one(window, names, catalogue):
@@ -143,6 +147,9 @@ def _words(window: list[Piece], cleaned: str) -> list[str]:
 
 
 def _is_one(window: list[Piece], names: tuple[ExerciseName, ...], catalogue: Catalogue) -> bool:
-    """Whether the names of a window say one lift: "bench incline" does, "dips, bench" without its comma does not."""
-    told = [piece for piece in window if piece.kind is K.NAME]
+    """Whether the names of a window say one lift: "bench incline" does, "dips, bench" without its comma does not.
+
+    An angle beside a name says how: "flyes incline", "decline weighted sit-ups".
+    """
+    told = [piece for piece in window if piece.kind is K.NAME and piece.text.split()[0] not in ANGLES]
     return len(told) < 2 or any(set(names) <= set(piece.names) for piece in told)

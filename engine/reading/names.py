@@ -108,9 +108,14 @@ def _is_easy(piece: Piece, entry: Entry) -> bool:
 
 
 def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """ "goblet squat with a kettlebell": one implement in the hand is as good as the other."""
-    alike = chunks.equipment in (K.DUMBBELL, K.KETTLEBELL) and len(names) == 1
-    return names if alike and catalogue.exercises[names[0]].equipment in HELD else ()
+    """ "goblet squat with a kettlebell": one implement in the hand is as good as the other, and what a lift of the body
+    is loaded with does not matter ("russian twists kb 16kg").
+    """
+    if chunks.equipment not in (K.DUMBBELL, K.KETTLEBELL) or len(names) != 1:
+        return ()
+    known = catalogue.exercises[names[0]]
+    loaded = known.loading is Loading.BODY and any(one.role is Role.LOAD for one in numbers_in(chunks))
+    return names if loaded or known.equipment in HELD else ()
 
 
 def _unnamed(context: Context) -> tuple[ExerciseName, ...]:
@@ -144,6 +149,8 @@ def of_equipment(
     for word in (WORDS[told], SHORT_WORDS[told]):
         for said in (phrase, *names):
             if owners := catalogue.owners(f"{word} {_without_equipment(said)}"):
+                if said in names and len(names) > 1:
+                    return names  # "barbell split squat": that one of them is known with a bar does not tell which
                 return (
                     tuple(name for name in owners if catalogue.exercises[name].equipment in EQUIPMENT[told]) or owners
                 )

@@ -19,6 +19,7 @@ from engine.reading.headings import without_days_counted
 from engine.reading.kinds import K
 from engine.reading.labelled_lifts import with_labelled_lifts
 from engine.reading.lexer import Lexer
+from engine.reading.longer_names import with_longer_names
 from engine.reading.marks import holds_odd_numbers, without_marks
 from engine.reading.marks_misspelt import with_marks_mended
 from engine.reading.mending import mended
@@ -103,6 +104,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
         if K.ONLY in kinds:
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
+    if K.NAME in kinds:
+        pieces = with_longer_names(pieces, cleaned, catalogue)
     pieces = _as_said(pieces, kinds, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:
         pieces = with_announced(pieces)

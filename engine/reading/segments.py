@@ -30,7 +30,7 @@ from engine.values.ids import ExerciseName
 MODES = frozenset((K.WARMUP, K.WORKING))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
 PARTING_LINES = frozenset((K.LINE, K.STOP))
-UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE))
+UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE, K.PAUSE, K.ADDED, K.ASSISTED))
 
 
 @dataclass(slots=True)

@@ -152,6 +152,8 @@ from tests.engine.reading.saying import said, situation
             id="leg press 3 plates 3x10",
         ),
         pytest.param("lat pulldown pin 5 3x12", situation(), "ask: lat pulldown 3×12", id="lat pulldown pin 5 3x12"),
+        pytest.param("sit ups with a 10kg plate 3x12", situation(), "sit-up 3×12 at +10 kg", id="a plate, then counts"),
+        pytest.param("russian twists kb 16kg 3x20", situation(), "russian twist 3×20 at +16 kg", id="what is held"),
         pytest.param("lat pulldown plate 9 x 10", situation(), "ask: lat pulldown 10", id="lat pulldown plate 9 x 10"),
     ],
 )

@@ -13,7 +13,7 @@ from tests.engine.reading.saying import readings, said
     readings("""
 sandbag carry 50 kg, 30 metres, 4 trips => sandbag carry 4×30 m at 50 kg
 farmers 28kg 20m 4 lengths => farmer's walk 4×20 m at 28 kg each
-4 runs of 30m with the sled at 70 => sled push 4×30 m at 70 kg
+4 runs of 30m of sled push at 70 => sled push 4×30 m at 70 kg
 bench 85x4, 2 goes => barbell bench press 2×4 at 85 kg
 sled push 70kg, 20m in 15s, second run 20m in 17s => sled push 20 m in 15 s at 70 kg, 20 m in 17 s at 70 kg
 bench 75 9 9 then two sets with 65, 12 and 11 => \
