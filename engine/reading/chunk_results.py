@@ -22,6 +22,7 @@ BESIDE_A_RESULT = frozenset((K.FILLER, K.ONLY, K.SETS, K.GOT, K.COLON, K.WITH, K
 BEHIND_AN_ORDINAL = frozenset((K.SETS, K.COLON, K.FILLER))
 BEHIND_A_RESULT = frozenset((K.FILLER, K.REPS, K.FOR, K.WITH))
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP))
+RATING = MARKING | {K.AT}
 WORDS_AHEAD = frozenset((K.NOTE, K.PLAIN, K.VARIANT, K.WITH, K.BAND, K.ASSISTED)) | MARKING
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
 BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS))
@@ -71,7 +72,7 @@ class ResultChunks(NumberChunks):
         self.at += 1
         if self._kind(0) in SPANNING and self._kind() is K.ORDINAL:
             self.out.dangling = True  # "1st-3rd set 80x8", "2nd and 3rd 7"
-        marked = self._kind(0) in MARKING or (self._kind(0) is K.SETS and self._kind() in MARKING)
+        marked = self._kind(0) in RATING or (self._kind(0) is K.SETS and self._kind() in RATING)
         if marked and self._group_told():
             self.out.dangling = True  # "4th set rpe 9": of that one alone
         if self._kind(0) in (K.SETS, K.ONLY, K.COLON):

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from engine.reading.chunk_announced import AnnouncedChunks, load_announced
 from engine.reading.chunk_lists import gather_loads, pair_lists, share_reps, split_total
+from engine.reading.chunk_results import RATING
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
@@ -261,7 +262,8 @@ class Chunker(AnnouncedChunks):
         if self._several_ahead():
             return
         several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
-        self.out.dangling = self.out.dangling or several
+        marked = self._kind(1 + (self._kind() is K.SETS)) in RATING and self._group_told()  # "first set @8"
+        self.out.dangling = self.out.dangling or several or marked
         self.passed_word(piece)
 
     def both(self, piece: Piece) -> None:

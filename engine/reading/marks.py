@@ -138,6 +138,8 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "pin 5", "plate 9": a place in the stack, no load."""
     piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
     numbered = after is not None and after.kind is K.NUMBER and after.role is Role.BARE
+    if piece.kind is K.PLATE and kind_at(pieces, at + 2) is K.TIMES and pieces[at + 2].glued:
+        numbered = False  # "with a 10kg plate 3x12" counts sets
     behind_number = bool(out) and out[-1].kind is K.NUMBER and not _is_a_place_in_the_stack(pieces, at, out)
     if piece.text == STACK and _is_weight_of_stack(out):
         out.append(aside(piece))

@@ -99,14 +99,16 @@ AFTER_NO_WORD = "|".join((rf"(?:(?<!{LETTER})", *(f"(?<={unit})" for unit in UNI
 PATTERN = re.compile(
     rf"""
     \ ?+(?:
-    (?P<plainnumber>\d++(?:\.\d++)?(?:(?=[x,@/)+;kl\-\n]|\Z|\ (?!\ ?[h½]))|(?![ho'"½\ ]|[.:]\d|st|nd|rd|th)))
+    (?P<plainnumber>\d++(?:\.\d++)?(?:(?=[x,@/)+;kl\n]|-(?![йяюг])|\Z|\ (?!\ ?[h½]))
+      |(?![ho'"½\ \-ªº]|[.:]\d|st|nd|rd|th|i?[èe]me|[èe]re|ste|de|:[ea](?!{LETTER})|[ea](?!{LETTER}))))
   | (?P<plaintimes>(?<=\d)x(?=\d)|(?<=\d\ )x(?=\ \d))
   | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°>"']|[-=](?!>))
   | (?P<plainword>(?![xх]){LETTER}++(?![\d'&]))
   | (?P<line>\n)
   | (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
   | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
-  | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th)(?!{LETTER}))
+  | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th|i?[èe]me|[èe]re|ste|de|ª|:[ea]|-(?:й|я|ю|го|ой))(?!{LETTER})
+      |[1-9]º|(?<=(?:la|de)\ )\d{{1,2}}[ea](?!{LETTER}))
   | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!(?![xX]\d){LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
   | (?P<bullet>^\ *\*(?=\ ))
   | (?P<times>×+|(?=[xх]){AFTER_NO_WORD}[xх]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
@@ -175,7 +177,7 @@ def _hours(text: str) -> Decimal:
 
 
 def _place_counted(text: str) -> Decimal:
-    return Decimal(text[:-2])
+    return Decimal(text[: 1 + text[1:2].isdecimal()])
 
 
 def _bullet(text: str) -> str:

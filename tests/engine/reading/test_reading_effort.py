@@ -6,8 +6,9 @@ from __future__ import annotations
 
 import pytest
 
-from engine.reading.values import Context
-from tests.engine.reading.saying import said, situation
+from engine.reading import read
+from engine.reading.values import Context, Logged
+from tests.engine.reading.saying import KNOWN, said, situation
 
 
 @pytest.mark.parametrize(
@@ -119,3 +120,28 @@ from tests.engine.reading.saying import said, situation
 )
 def test_effort_and_failure(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    "told", ["third set @9", "3rd @9", "first set @8", "first set rpe 8", "3ª série @9", "la 3e série @9"]
+)
+def test_an_effort_of_one_set_of_a_group_is_not_that_of_all(told: str) -> None:
+    assert said(f"squat 3x5 100, {told}").startswith("ask")
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "échec à la 4ème",
+        "échec à la 4e",
+        "fallo en la 4a",
+        "fallita la 4a",
+        "missade 4:e",
+        "mislukt bij de 4e",
+    ],
+)
+def test_a_rep_told_by_its_place_is_no_set_of_its_own(told: str) -> None:
+    outcome = read(f"squat 85x3 {told}", situation(), KNOWN)
+    readings = [outcome.sets] if isinstance(outcome, Logged) else [one.sets for one in getattr(outcome, "readings", ())]
+
+    assert [[one.reps for one in sets] for sets in readings] == [[3]]
