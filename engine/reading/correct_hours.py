@@ -25,7 +25,7 @@ def speaks_of_an_hour(told: Told) -> bool:
     tied = len(ahead) < at
     if not ahead:
         return False
-    hourly = spoken(ahead[-1].text.split()[-1]) in told.book.cues["hourly"] and not tied
+    hourly = spoken(ahead[-1].text.rpartition(" ")[2]) in told.book.cues["hourly"] and not tied
     return hourly or (ahead[-1].kind in ELSEWHERE and (tied or ahead[-1].text.split()[-1] == "at"))
 
 
