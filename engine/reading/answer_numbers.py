@@ -7,20 +7,17 @@ from dataclasses import replace
 from decimal import Decimal
 
 from engine.reading.answer_parts import names_parts, reps_by_parts
-from engine.reading.answer_words import EFFORT_WORDS, LOAD_WORDS
+from engine.reading.answer_words import says_effort, says_load, weighing_words
 from engine.reading.answering import Answering, exercises, settle, settled
 from engine.reading.gaps import filled
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
-from engine.reading.slips import slips_of
 from engine.reading.values import LOADS_IN_DOUBT, Answer, Doubt, Logged, Reading, Settled, StillOpen
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetDone
-
-WEIGHED = slips_of(LOAD_WORDS | EFFORT_WORDS)
 
 
 def in_the_gap(told: Answering) -> Answer | None:
@@ -54,9 +51,9 @@ def by_effort_or_load(told: Answering) -> Answer | None:
         return None
     kinds = {piece.kind for piece in told.prepared.pieces} | {piece.kind for piece in told.prepared.spoken}
     roles = {piece.role for piece in told.numbers()}
-    words = {near for word in told.words for near in WEIGHED.near(word)} | set(told.words)
-    wants_effort = bool(kinds & {K.RPE, K.RIR, K.EFFORT} or words & EFFORT_WORDS)
-    wants_load = bool(Role.LOAD in roles or kinds & {K.KG, K.LB} or words & LOAD_WORDS)
+    words = {near for word in told.words for near in weighing_words().near(word)} | set(told.words)
+    wants_effort = bool(kinds & {K.RPE, K.RIR, K.EFFORT} or says_effort(words))
+    wants_load = bool(Role.LOAD in roles or kinds & {K.KG, K.LB} or says_load(words))
     if wants_effort == wants_load:
         return None
     chosen = [reading for reading in told.asked.readings if any(one.effort for one in reading.sets) == wants_effort]
@@ -101,7 +98,7 @@ def _labelled(number: Piece, told: Answering) -> Piece:
     """ "12 is the weight", "the reps are 10": the role in a word of its own."""
     if number.role is not Role.BARE or len(told.numbers()) != 1:
         return number
-    if set(told.words) & LOAD_WORDS:
+    if says_load(told.words):
         return number._replace(role=Role.LOAD)
     reps = any(piece.kind is K.REPS for piece in told.prepared.pieces)
     return number._replace(role=Role.REPS) if reps else number

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
-LOAD_WORDS = frozenset(("load", "weight", "kilos", "kg", "gewicht", "peso", "poids", "вес", "vikt"))
-EFFORT_WORDS = frozenset(("effort", "rpe", "rir", "intensity", "anstrengung", "esfuerzo"))
+from collections.abc import Iterable
+from functools import lru_cache
+
+from engine.reading.cues import CUES_OF, any_cued, is_cued
+from engine.reading.phrasebook import phrasebook
+from engine.reading.slips import Slips, slips_of
 
 SHORT_FOR = {
     "dumbbell": {
@@ -26,14 +30,37 @@ SHORT_FOR = {
     "ez bar": {"ez"},
 }
 
-PLACES = {
-    **{word: place for place, words in enumerate(
-        (("1", "first", "1st", "a", "erste", "primera", "première", "premier", "primeiro", "prima", "первый", "första"),
-         ("2", "second", "2nd", "b", "two", "zweite", "segunda", "deuxième", "segundo", "seconda", "второй", "andra"),
-         ("3", "third", "3rd", "c", "three", "dritte", "tercera", "troisième", "terceiro", "terza", "третий", "tredje"))
-    ) for word in words},
-    "last": -1,
-}  # fmt: skip
+KILOS = frozenset(("kilos", "kg"))
+LOAD = frozenset(("loadword",))
+EFFORT = frozenset(("effortword",))
+SIGNS = {"1": 0, "a": 0, "2": 1, "b": 1, "3": 2, "c": 2}
+CHOICES = {"choicefirst": 0, "choicesecond": 1, "choicethird": 2, "choicelast": -1}
+
+
+def says_load(words: Iterable[str]) -> bool:
+    """ "12 is the weight", "kilos"."""
+    return any(word in KILOS or is_cued(word, LOAD) for word in words)
+
+
+def says_effort(words: Iterable[str]) -> bool:
+    """ "the rpe"."""
+    return any_cued(words, EFFORT)
+
+
+def place_of(said: str) -> int | None:
+    """The place among the choices that these words name, -1 for the last; None where they name none."""
+    if said in SIGNS:
+        return SIGNS[said]
+    return next((CHOICES[cue] for cue in CUES_OF[said] if cue in CHOICES), None)
+
+
+@lru_cache(maxsize=1)
+def weighing_words() -> Slips:
+    """Words for loads and efforts, for those that are spelt with a slip."""
+    cues = phrasebook().cues
+    return slips_of(KILOS.union(*(cues[cue] for cue in LOAD | EFFORT)))
+
+
 PLACE_FILLERS = frozenset(
     (
         "the",

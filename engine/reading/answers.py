@@ -12,7 +12,7 @@ from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answer_amended import amended
 from engine.reading.answer_exercise import by_exercise, by_words, completed
 from engine.reading.answer_numbers import by_effort_or_load, by_number, in_the_gap, restated
-from engine.reading.answer_words import PLACE_FILLERS, PLACES
+from engine.reading.answer_words import PLACE_FILLERS, place_of
 from engine.reading.answering import Answering, settle, settled
 from engine.reading.kinds import K
 from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
@@ -164,7 +164,7 @@ def _otherwise(told: Answering) -> Answer:
 
 
 def _by_place(told: Answering) -> Answer | None:
-    place = PLACES.get(" ".join(word for word in told.words if word not in PLACE_FILLERS))
+    place = place_of(" ".join(word for word in told.words if word not in PLACE_FILLERS))
     if place is None or not told.asked.readings:
         return None
     readings = told.asked.readings

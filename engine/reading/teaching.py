@@ -6,71 +6,78 @@ taught = [ lasting ] short link name [ lasting ] | "call" name short
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.kept import Kept
+from engine.reading.lexicon import plain_word
+from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.values import Act
 
 MOST_WORDS = 3
-LASTING = (
-    "from now on", "from here on", "from here on out", "in future", "in the future", "going forward", "for me",
-    "for the future", "please remember that", "please remember", "remember that", "remember", "note that", "please",
-    "teach", "learn", "always", "in my log", "just so you know", "fyi", "ab jetzt", "künftig", "a partir de ahora",
-    "para mí", "à partir de maintenant", "desormais", "désormais", "pour moi", "d'ora in poi", "per me",
-    "daqui em diante", "para mim", "vanaf nu", "voor mij", "od teraz", "dla mnie", "отныне", "теперь", "для меня",
-    "från och med nu", "för mig",
-)  # fmt: skip
-PLAIN_LINKS = (
-    "always means", "will always mean", "will mean", "should mean", "means", "stands for", "is short for",
-    "short for", "is shorthand for", "=", "is always", "bedeutet", "heißt", "steht für", "significa",
-    "quiere decir", "quer dizer", "veut dire", "signifie", "vuol dire", "betekent", "staat voor", "oznacza",
-    "to znaczy", "означает", "значит", "betyder", "står för",
-)  # fmt: skip
-LOOSE_LINKS = (
-    "i mean", "will be", "should be", "is my", "is", "it's", "its", "as", "be", "mean", "for", "ist", "es", "est",
-    "è", "é", "to", "это", "är",
-)  # fmt: skip
-OPENINGS = (
-    "when i say", "when i write", "when i type", "if i say", "if i write", "if i type", "whenever i say", "let",
-    "treat", "read", "take", "log", "i use", "i write", "i say", "by", "with",
-)  # fmt: skip
 ARTICLES = ("the ", "a ", "an ", "my ")
-CALLED = ("i call", "call", "let's call", "lets call")
-TEACHING = frozenset(phrase.split()[0] for phrase in (*LASTING, *OPENINGS, *CALLED, *PLAIN_LINKS))
-"""A message that teaches has one of these words in it."""
+CALLED = ("i call", "call", "lets call")
+EQUALS = "="
 
 
 def taught_of(text: str, catalogue: Catalogue, plainly: bool = False) -> Act | None:
     """The shorthand and its exercise; None where the message teaches none. `plainly`: its beginning has said so."""
     words = text.lower().split()
-    may_teach = plainly or not TEACHING.isdisjoint([word.strip(",:.!") for word in words])
-    return _taught(" ".join(words).strip(" .!"), catalogue, plainly) if may_teach else None
+    if not plainly and True not in [OPENS_TEACHING[word.strip(",:.!")] for word in words]:
+        return None
+    said = " ".join(words).replace("'", "").strip(" .!")
+    alike = len(plain_word(said)) == len(said)
+    return _taught(said if alike else plain_word(said), catalogue, plainly)
+
+
+def _opens_teaching(word: str) -> bool:
+    return spoken(word) in _first_words()
+
+
+OPENS_TEACHING = Kept(_opens_teaching)
+"""Whether a message that has this word may teach."""
+
+
+@lru_cache(maxsize=1)
+def _first_words() -> frozenset[str]:
+    phrases = (*CALLED, *_phrases("lasting"), *_phrases("teaches"), *_phrases("means"))
+    return frozenset(phrase.split()[0] for phrase in phrases) | {EQUALS}
+
+
+@lru_cache(maxsize=8)
+def _phrases(cue: str) -> tuple[str, ...]:
+    """The phrases of a cue, longer ones first."""
+    return tuple(sorted(phrasebook().cues[cue], key=lambda phrase: (-len(phrase), phrase)))
 
 
 def _taught(said: str, catalogue: Catalogue, plainly: bool) -> Act | None:
     said, lasting = _without_lasting(said)
-    for opening in OPENINGS:
-        if said.startswith(f"{opening} "):
-            said, plainly = said[len(opening) + 1 :], True
-            break
+    plain = plain_word(said)
+    opening = next((opening for opening in _phrases("teaches") if plain.startswith(f"{opening} ")), "")
+    if opening:
+        said, plainly = said[len(opening) + 1 :], True
+    plain = plain_word(said)
     for called in CALLED:
-        if said.startswith(f"{called} ") and (found := _called(said[len(called) + 1 :], catalogue)) is not None:
+        if plain.startswith(f"{called} ") and (found := _called(said[len(called) + 1 :], catalogue)) is not None:
             return found
-    for link in PLAIN_LINKS + (LOOSE_LINKS if plainly or lasting else ()):
-        if said.count(f" {link} ") == 1:
-            short, _, long = said.partition(f" {link} ")
-            if (found := _pair(short, long, catalogue)) is not None:
+    for link in (EQUALS, *_phrases("means"), *(_phrases("maymean") if plainly or lasting else ())):
+        if plain.count(f" {link} ") == 1:
+            at = plain.index(f" {link} ")
+            if (found := _pair(said[:at], said[at + len(link) + 2 :], catalogue)) is not None:
                 return found
     return None
 
 
 def _without_lasting(said: str) -> tuple[str, bool]:
     lasting = False
-    if not said.startswith(LASTING) and not said.endswith(LASTING):
+    plain, phrases = plain_word(said), _phrases("lasting")
+    if not plain.startswith(phrases) and not plain.endswith(phrases):
         return said, lasting
     for _ in range(2):
-        for phrase in LASTING:
-            if said.startswith((f"{phrase} ", f"{phrase}, ", f"{phrase}: ")):
+        for phrase in phrases:
+            if plain_word(said).startswith((f"{phrase} ", f"{phrase}, ", f"{phrase}: ")):
                 said, lasting = said[len(phrase) :].lstrip(" ,:"), lasting or phrase != "please"
-            if said.endswith((f" {phrase}", f", {phrase}")):
+            if plain_word(said).endswith((f" {phrase}", f", {phrase}")):
                 said, lasting = said[: -len(phrase)].rstrip(" ,"), lasting or phrase != "please"
     return said, lasting
 
