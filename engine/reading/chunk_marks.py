@@ -20,6 +20,7 @@ WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
 EVERY = frozenset(("each", "every", "per"))
 BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K.NOTE))
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
+HAPPENED = frozenset((K.PLAIN, K.NOTE, K.MUSCLE, K.JOINT, K.UNRELATED))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 TOLD_OF_REPS = frozenset((K.REPS, K.NOTE, K.FILLER))
@@ -216,6 +217,9 @@ class MarkedChunks(LoadedChunks):
 
     def once(self, piece: Piece) -> None:
         last = self._last()
+        if self._tells_how_often(last):
+            self.at += 1
+            return
         if (last is None or last.size < 2) and self._once_what(piece):
             return
         if self.at and self.kinds[self.at - 1] is K.CLOSE and len(self.out.found) - self.opened > 1:
@@ -233,6 +237,12 @@ class MarkedChunks(LoadedChunks):
             last.times = piece.told
         self.out.dangling = self.out.dangling or (last is None and self._kind() is K.NUMBER)  # "twice 80x5"
         self.at += 1
+
+    def _tells_how_often(self, last: Chunk | None) -> bool:
+        """ "80x5, bar bounced twice": what happened so often stands before it, in a clause of its own."""
+        happened = self.at > 0 and self.kinds[self.at - 1] in HAPPENED
+        ends = self._kind() in ENDS_OF_A_SET
+        return last is not None and last.size > 1 and self.separator is not None and happened and ends
 
     def _of_a_chain(self) -> bool:
         """Whether a set and its drops were told, and "that twice" speaks of all of them."""

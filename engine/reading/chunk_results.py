@@ -37,6 +37,10 @@ REMARKED = frozenset((K.NOTE, K.PLAIN, K.PARTIAL, K.SETTING))
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
+SAID_AHEAD_OF_THE_LAST = frozenset((K.NOTE, K.FILLER, K.FOR, K.ONLY, K.PLAIN))
+REMARK_STARTS = frozenset((K.COMMA, K.STOP, K.OPEN, K.LINE, K.DASH))
+REMARK_ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
+
 
 class ResultChunks(NumberChunks):
     """The part of the walk that sets right what a group told."""
@@ -62,10 +66,22 @@ class ResultChunks(NumberChunks):
         """ "3x8 70, last set only 6", "last set @9": the reps or the effort of the group's last set."""
         if self._several_ahead():
             return
+        if self._ends_its_remark():
+            self.at += 1
+            return
         self.at += 1
         if self._kind(0) is K.EACH or (self._kind(0) in (K.OF, K.FILLER) and self._kind() is K.EACH):
             self.out.dangling = True  # "last set of each to failure"
         self._one_of_the_sets(LAST_SET)
+
+    def _ends_its_remark(self) -> bool:
+        """ "belt on for the last one": a remark of its own, which ends there and tells of no number."""
+        if self._kind() not in REMARK_ENDS or not self.out.found:
+            return False
+        at = self.at - 1
+        while at >= 0 and self.kinds[at] in SAID_AHEAD_OF_THE_LAST:
+            at -= 1
+        return at >= 0 and self.kinds[at] in REMARK_STARTS and K.NOTE in self.kinds[at : self.at]
 
     def ordinal_set(self, piece: Piece) -> None:
         """ "3x10 80, third set only 8"."""

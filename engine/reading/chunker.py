@@ -12,7 +12,7 @@ from engine.reading.chunk_results import RATING
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunk_sums import BEHIND_THE_END
 from engine.reading.chunks import Chunk, Chunks
-from engine.reading.cues import CUES_OF
+from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, MOST_LOADED_REPS, NOTHING, Piece, Role
@@ -273,8 +273,9 @@ class Chunker(AnnouncedChunks):
         self.at += 1
 
     def no_place(self, piece: Piece) -> None:
-        """ "5 out of 10": of reps wanted, or a scale that no word names."""
-        self.out.dangling = True
+        """ "5 out of 10": of reps wanted, or a scale that no word names; "got 6 out of it" says nothing more."""
+        ahead = self.pieces[self.at + 1].text if self._kind() is not None else ""
+        self.out.dangling = self.out.dangling or not is_cued(ahead, POINTING)
         self.at += 1
 
     def flag(self, piece: Piece) -> None:
@@ -322,6 +323,7 @@ LEAST_SHARE = 40
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
 SIDES = frozenset((K.LEFT, K.RIGHT))
+POINTING = frozenset(("that", "those"))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",
     K.ADDED: "added",

@@ -14,6 +14,7 @@ from engine.reading.choices import DoesNotFit, Draft
 from engine.reading.chunk_steps import loads_told
 from engine.reading.chunks import Chunks
 from engine.reading.history import EMPTY_BAR, PLATE, Known
+from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
 from engine.reading.relative_loads import AGAINST_LAST
 from engine.reading.shape_plain import Group
@@ -165,7 +166,8 @@ def _untold(chunks: Chunks, known: Known, context: Context, exercise: Exercise) 
         return _body_alone(exercise, context)
     if BASES.get(exercise.loading) is not Basis.BODY:
         return known.load
-    if chunks.added and loads_told(chunks.found):
+    changed = Role.CHANGE in chunks.roles and K.DROP not in chunks.kinds  # "dips 15 12 9 then +10kg 8 6"
+    if changed or (chunks.added and loads_told(chunks.found)):
         return _no_load(context.unit)  # "pull ups 14 11 8, then with 5 kg on the belt 7 5"
     if chunks.assisted or chunks.band or chunks.added:
         return None if known.load is None or known.load.amount == 0 else known.load

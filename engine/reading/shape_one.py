@@ -8,7 +8,7 @@ from itertools import pairwise
 from engine.reading.choices import LOADS, MOST_OUT, DoesNotFit, Draft, FirstAs, Traits, copy_of, may_be_reps, whole
 from engine.reading.chunks import Chunk
 from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.reading.shape_adding import Adding
 
 LEAST_SPREAD = 4
@@ -126,6 +126,8 @@ class OneFactor(Adding):
             self._typed_reps(number)  # "5 sets, all 5s, all at 102.5"
         elif headed and (self._is_shared_head(number) or self._shares_rising(number)):
             self.shared = int(number.value)
+        elif self.traits.timed and self.announced is not None and not self.drafts:
+            self._timed_single(number._replace(role=Role.SECONDS))  # "3 sets plank 60s"
         elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
             self._add_typed(number._replace(role=Role.SECONDS), None)
         else:
@@ -239,8 +241,19 @@ class OneFactor(Adding):
         return self.drafts[-1].load is not None and self.drafts[-2].load is not self.drafts[-1].load
 
     def _change(self, number: Piece) -> None:
-        forward = self.traits.body and self.listed
+        forward = self.listed and (self.traits.body or self._changes_behind(number))
+        if forward and not self.traits.body:
+            before = number._replace(value=NOTHING)
+            for draft in self.drafts:
+                draft.load = before if draft.load is None else draft.load
         self._set_load(number, forward)
+
+    def _changes_behind(self, number: Piece) -> bool:
+        """ "5 5 5 then +10kg 3 3": the sets before were done at what is known, and those behind at more."""
+        found = self.chunks.found
+        place = next(at for at, chunk in enumerate(found) if any(number in factor for factor in chunk.factors))
+        heads = self._heads_reps(place, found[place]) or self._counts_stand_behind(place)
+        return heads and self.load is None and found[place].before is not None
 
     def _timed_single(self, number: Piece) -> None:
         if self.announced is not None and not self.drafts:

@@ -9,7 +9,7 @@ open is a `Choice`, tried each way by the caller: the sets of each way are one c
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import chain
+from itertools import chain, groupby
 
 from engine.reading.choices import MOST_OUT, MOST_SETS, DoesNotFit, Draft, copy_of, may_be_reps
 from engine.reading.chunks import LAST_SET, Chunk
@@ -251,12 +251,21 @@ class Shaper(Marked):
         pairs = any(chunk.size == 2 and chunk.factors[0] and self._is_load(chunk.factors[0][0]) for chunk in told)
         return pairs and all(draft.kind is SetKind.WARMUP for draft in self.drafts)
 
+    def _settle_drops_at_one_load(self) -> None:
+        """ "50: 5 5, dropped to 45: 5 5" tells back-off sets, and "drop 45: 5 5" drops; never one of each."""
+        for _, group in groupby(self.drafts, key=lambda one: id(one.load)):
+            told = list(group)
+            if len(told) > 1 and told[0].kind is SetKind.DROP and told[-1].kind is SetKind.WORK:
+                for draft in told:
+                    draft.kind = SetKind.WORK if self.chunks.lowered else SetKind.DROP
+
     def _kinds_ahead(self) -> None:
         out = self.chunks
         if out.rest_pause and self.listed and not any(chunk.plus for chunk in out.found):
             for draft in self.drafts[1:]:
                 draft.kind = SetKind.REST_PAUSE
         self.unplaced = self.unplaced or self._warms_up_to_work()
+        self._settle_drops_at_one_load()
         if out.drops_ahead:
             self.unplaced = self.unplaced or len({id(draft.load) for draft in self.drafts}) < 2
             for draft in self.drafts[1:]:
