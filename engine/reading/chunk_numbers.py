@@ -31,6 +31,8 @@ TWO_MEANINGS = frozenset(("once",))
 BEHIND_OR = frozenset((K.FILLER, K.ASKS, K.NOTE, K.PLAIN, K.ONLY, K.RESERVE_LEFT))
 REACH_OF_OR = 4
 
+REPS_END = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.CLOSE))
+
 
 class NumberChunks(JoinedChunks):
     """The part of the walk that gathers numbers around one "x"."""
@@ -141,6 +143,15 @@ class NumberChunks(JoinedChunks):
             self.at += 1
             return
         self.chunk()
+
+    def _rates_what_follows(self) -> bool:
+        """ "100 for 6, then a shaky 4": what the reps behind it were like, where a word says that they came next."""
+        back = self.at - 1
+        while back > 0 and self.kinds[back] in (K.FILLER, K.NOTE):
+            back -= 1
+        number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        reps = number is not None and number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS
+        return reps and back > 0 and self.kinds[back] in (K.THEN, K.AND) and self._kind(2) in REPS_END
 
     def _is_remarked(self, piece: Piece) -> bool:
         """ "felt like 500", or "0 reps" behind a miss, which says so already."""

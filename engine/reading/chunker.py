@@ -175,15 +175,6 @@ class Chunker(AnnouncedChunks):
             self.in_note = True
         self.at += 1
 
-    def _rates_what_follows(self) -> bool:
-        """ "100 for 6, then a shaky 4": what the reps behind it were like, where a word says that they came next."""
-        back = self.at - 1
-        while back > 0 and self.kinds[back] in (K.FILLER, K.NOTE):
-            back -= 1
-        number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
-        reps = number is not None and number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS
-        return reps and back > 0 and self.kinds[back] in (K.THEN, K.AND) and self._kind(2) in REPS_END
-
     def _reps_told(self) -> bool:
         """Whether anything but a load was told: "with a 10kg plate on my back 12 12 10" goes on to its reps."""
         first = self.out.found[0]
@@ -317,7 +308,6 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
-REPS_END = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.CLOSE))
 LEAST_SHARE = 40
 """Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))

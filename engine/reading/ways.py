@@ -21,7 +21,7 @@ from engine.reading.choices import (
 from engine.reading.chunks import Chunk, Chunks, numbers_in
 from engine.reading.evidence import LIGHTEST_BAR_KG, NEAR
 from engine.reading.history import Known
-from engine.reading.kinds import K
+from engine.reading.list_heads import heads_a_list
 from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.shape_one import rises_behind_a_plural
 from engine.reading.shape_two import counts_by_itself
@@ -342,7 +342,7 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
         return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]  # "20 8 times"
     if first in rest[1::2] and _parted_in_pairs(chunks):
         return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]
-    if _heads_a_list(chunks):
+    if heads_a_list(chunks):
         return [(1.0, FirstAs.LOAD), (0.1, FirstAs.REPS)]
     slashed = len(numbers) == 2 and len(chunks.found) == 1
     load, reps = (UNSETTLED, UNSETTLED) if slashed and not traits.barbell else _list_priors(first, rest, traits)
@@ -350,16 +350,6 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
         load *= _nearness([first], known.load.amount)
         reps *= 2.0
     return [(load, FirstAs.LOAD), (reps, FirstAs.REPS)]
-
-
-def _heads_a_list(chunks: Chunks) -> bool:
-    """ "20 15,15", "20 15/15": a space behind the first number, and another sign between all that follow."""
-    flat = numbers_in(chunks)
-    parts = [chunk.before for chunk in chunks.found]
-    if len(chunks.found) == 2 and len(chunks.found[0].factors[0]) == 1:
-        return parts[1] is None and len(chunks.found[1].factors[0]) > 1 and chunks.found[1].joiner is not K.DASH
-    listed = len(flat) == len(parts) > 2 and parts[1] is None
-    return listed and parts[2] in (K.COMMA, K.SLASH) and set(parts[2:]) == {parts[2]}
 
 
 def _parted_in_pairs(chunks: Chunks) -> bool:
