@@ -77,7 +77,7 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.pop()
     values, end = _effort_list(pieces, after)
     told = pieces[after].told if values else 0
-    if not values and out and _is_small(out[-1]):
+    if not values and out and _is_small(out[-1]) and not _counts_reps(out):
         told = out[-1].told
         scale = scale._replace(start=out[-1].start)
         values, end = [out.pop().value], at + 1
@@ -90,6 +90,11 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return max(end, at + 1)
     out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end, told=told))
     return end
+
+
+def _counts_reps(out: list[Piece]) -> bool:
+    """ "80x8 rpe easy": the number in front is the reps of a pair, and no effort."""
+    return len(out) > 1 and out[-2].kind is K.TIMES
 
 
 def _is_said_of_it(piece: Piece) -> bool:
@@ -194,6 +199,8 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
         told, value = out[-1].told, out.pop().value
     else:
+        if len(out) > 1 and _is_small(out[-1]) and out[-2].kind is K.RESERVE_LEFT:
+            out.append(aside(out.pop()))  # "had 10 in me": all that could have been done
         unclear = bool(out) and _is_small(out[-1]) and len(out) > 1 and out[-2].kind in PARTED
         out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))
         return end

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.catalogue.word_order import LITTLE
+from engine.reading.cues import CUES_OF
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role, kinds_in_order, places_of
 from engine.values.ids import ExerciseName
@@ -62,6 +63,8 @@ def _longest(
         if _says_nothing(window[0]) or _says_nothing(window[-1]) or not (_signs_link(window) and _is_closed(window)):
             continue
         words = _words(window, cleaned)
+        if "worn" in CUES_OF[words[-1]] and not LINKS.isdisjoint([piece.kind for piece in window]):
+            continue  # "squat w/ belt" is no belt squat
         names = catalogue.of_words(words)
         if not names and any(piece.kind is K.ADDED for piece in window):
             added = {piece.text for piece in window if piece.kind is K.ADDED}  # "decline weighted sit ups"

@@ -42,6 +42,7 @@ from engine.reading.relative_loads import with_relative_loads, with_steps_up, wi
 from engine.reading.restated_pairs import with_restated_pairs
 from engine.reading.scheme_headings import without_scheme_headings
 from engine.reading.spelt_freely import SPELT_FREELY, spelt_freely
+from engine.reading.taken_back import without_sets_taken_back
 from engine.reading.tiredness import OF_TWO_MINDS, without_tiredness
 from engine.reading.tokens import Shape, Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
@@ -96,6 +97,8 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if lexer.comma_in_doubt:
         again = Lexer(spelt, catalogue, context.taught, comma_is_decimal=True)
         other = gathered(*_named(again, cleaned, catalogue), context)
+    if K.TIMES in told and not told <= PLAINLY_SETS:
+        listed = without_sets_taken_back(listed, cleaned)
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 
 

@@ -1,0 +1,43 @@
+"""What one message says and takes back, and words that are no set: kit that is worn, reps that could have been done.
+
+Common practice, no source.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
+
+TAKEN_BACK = """
+bench 75x8 no 77.5x8 => barbell bench press 8 at 77.5 kg
+bench 75x8, no wait, 77.5x8 => barbell bench press 8 at 77.5 kg
+squat 95x5 scratch that 100x5 => barbell back squat 5 at 100 kg
+squat 95x5, sorry 100x5, 105x3 => barbell back squat 5 at 100 kg, 3 at 105 kg
+bench 75x8, make that 77.5x8 => barbell bench press 8 at 77.5 kg
+Bankdrücken 75x8, nein 77,5x8 => barbell bench press 8 at 77.5 kg
+press de banca 75x8, perdón 77.5x8 => barbell bench press 8 at 77.5 kg
+bench 75x8, sorry 7 => ask: barbell bench press 8 at 75 kg, 7 at 75 kg
+bench 75x8, no pause, 77.5x8 => barbell bench press 8 at 75 kg, 8 at 77.5 kg
+squat 3x5 at 95, actually the last was 4 => barbell back squat 2×5 at 95 kg, 4 at 95 kg
+"""
+NO_SET = """
+squat w/ belt 95 3x5 => barbell back squat 3×5 at 95 kg
+squat with belt 3x5 95 => barbell back squat 3×5 at 95 kg
+belt squat 3x10 60 => belt squat 3×10 at 60 kg
+deadlift w/ trap bar 3x5 140 => trap bar deadlift 3×5 at 140 kg
+bench 75x8 had 10 in me => barbell bench press 8 at 75 kg
+bench 75x8 rpe easy => barbell bench press 8 at 75 kg
+bench 75x8 9 rpe => barbell bench press 8 at 75 kg RPE 9
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TAKEN_BACK))
+def test_a_set_taken_back_in_the_same_message_does_not_stand(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(NO_SET))
+def test_words_beside_a_set_name_no_other_lift_and_add_no_set(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
