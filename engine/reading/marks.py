@@ -144,7 +144,8 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if piece.text == STACK and _is_weight_of_stack(out):
         out.append(aside(piece))
         return at + 1
-    if numbered and not behind_number:
+    weighed = bool(out) and out[-1].role is Role.LOAD and kind_at(pieces, at + 2) is K.TIMES  # "10kg plate 3x5"
+    if numbered and not behind_number and not weighed:
         out.append(piece._replace(kind=K.PIN))
         return at + 2
     out.append(piece)

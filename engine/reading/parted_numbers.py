@@ -5,6 +5,7 @@ of     = NUMBER "à" NUMBER           "3 à 15", "3 à 50 s": so many sets of th
 open   = REPS "+" ( ":" | "(" ) NUMBER       "100x5+: 9": what the open set came to
 often  = SINGLES "x" NUMBER          "150 singles x5": so many of them
 parts  = REPS "(" NUMBER ( "+" NUMBER )+ ")"       "80x10 (6+4)" that add up to the reps: how they were made is asked
+place  = PAIR NUMBER "of" NUMBER     "80x8 1 of 3" counts sets, or tells some more: asked; so is "1+1 x5"
 margin = RECORD "by" NUMBER          "PB by 2.5": how much was gained, and no part of the sets
 """
 
@@ -23,6 +24,23 @@ MOST_SETS = 10
 PARTED_BY = 2
 """From so many times the first number on, the second one ends no range of reps. Common practice, no source."""
 TIMED = frozenset((Role.SECONDS, Role.METRES))
+
+
+def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with each number put to the part that it tells."""
+    if K.TOTAL in kinds and K.EACH in kinds:
+        pieces = with_totals_of_two(pieces)
+    if K.FILLER in kinds or K.BY in kinds:
+        pieces = with_sets_of(pieces)
+    if K.NOTE in kinds:
+        pieces = without_margins(pieces)
+    if K.PLUS in kinds:
+        pieces = with_parts_in_doubt(with_open_results(pieces))
+    if K.TIMES in kinds and not kinds.isdisjoint((K.OF, K.PLUS)):
+        pieces = with_counts_in_doubt(pieces)
+    if K.COUNT in kinds and K.TIMES in kinds:
+        pieces = with_counts_behind(pieces)
+    return pieces
 
 
 def with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
@@ -129,3 +147,18 @@ def with_parts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
         if summed and kind_at(pieces, end) is K.CLOSE:
             return [*pieces[:at], pieces[at]._replace(kind=K.ALTERED, end=pieces[end].end), *pieces[end + 1 :]]
     return out
+
+
+def with_counts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces with "80x8 1 of 3" and "60 1+1 x5" asked about."""
+    for at in range(2, len(pieces) - 2):
+        first, sign, second = pieces[at : at + 3]
+        if first.kind is not K.NUMBER or second.kind is not K.NUMBER:
+            continue
+        behind = kind_at(pieces, at + 3)
+        placed = sign.kind is K.OF and pieces[at - 1].kind is K.NUMBER and pieces[at - 2].kind is K.TIMES
+        placed = placed and behind in ENDS and first.value < second.value <= MOST_SETS
+        summed = sign.kind is K.PLUS and behind is K.TIMES and pieces[at - 1].kind is K.NUMBER
+        if placed or summed:
+            return [*pieces[:at], first._replace(kind=K.ALTERED, end=second.end), *pieces[at + 3 :]]
+    return list(pieces)

@@ -27,14 +27,7 @@ from engine.reading.mending import mended
 from engine.reading.more_sets import with_more_sets
 from engine.reading.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.names import BARS, EQUIPMENT, of_equipment
-from engine.reading.parted_numbers import (
-    with_counts_behind,
-    with_open_results,
-    with_parts_in_doubt,
-    with_sets_of,
-    with_totals_of_two,
-    without_margins,
-)
+from engine.reading.parted_numbers import with_parted_numbers
 from engine.reading.phrasebook import phrasebook, spoken
 from engine.reading.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, places_of
 from engine.reading.reasons_behind import with_reasons
@@ -294,16 +287,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
     if K.MORE in kinds:
         pieces = with_more_sets(pieces)
-    if K.TOTAL in kinds and K.EACH in kinds:
-        pieces = with_totals_of_two(pieces)
-    if K.FILLER in kinds or K.BY in kinds:
-        pieces = with_sets_of(pieces)
-    if K.NOTE in kinds:
-        pieces = without_margins(pieces)
-    if K.PLUS in kinds:
-        pieces = with_parts_in_doubt(with_open_results(pieces))
-    if K.COUNT in kinds and K.TIMES in kinds:
-        pieces = with_counts_behind(pieces)
+    pieces = with_parted_numbers(pieces, kinds)
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)

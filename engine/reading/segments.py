@@ -22,7 +22,7 @@ from engine.reading.names_behind import with_names_behind
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, Piece, Role, kinds_in_order, kinds_of
 from engine.reading.rounds import TAKEN_IN_TURN, without_rounds
-from engine.reading.shared_entries import ends_before_a_name, may_be_in_turn, share_both
+from engine.reading.shared_entries import ends_before_a_name, may_be_in_turn, share_both, share_same
 from engine.reading.shared_sets import counts_ahead, without_count_ahead
 from engine.reading.warmed_up import tells_what_was_done
 from engine.values.ids import ExerciseName
@@ -53,6 +53,8 @@ class Segmenter:
         pieces, rounds = (pieces, None) if self.told.isdisjoint(TAKEN_IN_TURN) else without_rounds(pieces)
         self._gather(pieces)
         share_both(self.entries, self.told)
+        if K.SAME in self.told:
+            share_same(self.entries)
         if any(entry.has_numbers for entry in self.entries) and not self.lead.names and is_aside(self.lead.pieces):
             self.lead = Entry()
         found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]

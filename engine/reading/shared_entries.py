@@ -9,6 +9,7 @@ Where a joining word alone says so, and in "bench 80x8 + pulldown 60x10 x3", the
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from engine.reading.choices import MOST_SETS
 from engine.reading.clauses import Clause
@@ -120,3 +121,19 @@ def may_be_in_turn(first: Entry, second: Entry) -> bool:
         return False
     told = [piece for piece in first.pieces if piece.kind is K.NUMBER]
     return len(told) == 2 and [piece.kind for piece in first.pieces].count(K.TIMES) == 1 and told[0].value > MOST_SETS
+
+
+def share_same(entries: Sequence[Entry]) -> None:
+    """ "squat 3x5 100, same for bench": a lift without numbers of its own was done as the one before it; where no "for"
+    says so it is asked.
+    """
+    shared = False
+    for before, entry in pairwise(entries):
+        kinds = [piece.kind for piece in entry.pieces]
+        same = next((piece for piece in entry.pieces if piece.kind is K.SAME), None)
+        alone = same is not None and same.end - same.start == len(same.text)  # and not "same as last time"
+        goes_on = alone or (shared and set(kinds) <= {K.AND})  # "same for bench and row"
+        shared = goes_on and bool(entry.names and before.names) and before.has_numbers and not entry.has_numbers
+        if shared:
+            entry.pieces = list(before.pieces)
+            entry.shared_in_doubt = K.FOR not in kinds

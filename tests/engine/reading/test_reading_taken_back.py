@@ -31,6 +31,20 @@ bench 75x8 had 10 in me => barbell bench press 8 at 75 kg
 bench 75x8 rpe easy => barbell bench press 8 at 75 kg
 bench 75x8 9 rpe => barbell bench press 8 at 75 kg RPE 9
 """
+SAME_FOR = """
+squat 3x5 95, same for bench => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 95 kg
+squat 3x5 95, bench same => ask: barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 95 kg
+hammer curl 12 3x12, same for face pull => hammer curl 3×12 at 12 kg each; face pull 3×12 at 12 kg
+pullups w/ 10kg plate 3x5 => pull-up 3×5 at +10 kg
+clean and jerk 60 1+1 x5 => ask: clean and jerk 5 at 60 kg
+bench 75x8 1 of 3 => ask: barbell bench press 8 at 75 kg
+bench 75 3 of 8 => barbell bench press 3×8 at 75 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(SAME_FOR))
+def test_no_set_is_lost_or_made_beside_another(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
 
 
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TAKEN_BACK))
