@@ -159,6 +159,7 @@ def with_counts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
         placed = sign.kind is K.OF and pieces[at - 1].kind is K.NUMBER and pieces[at - 2].kind is K.TIMES
         placed = placed and behind in ENDS and first.value < second.value <= MOST_SETS
         summed = sign.kind is K.PLUS and behind is K.TIMES and pieces[at - 1].kind is K.NUMBER
+        summed = summed and max(first.value, second.value) <= MOST_SETS and kind_at(pieces, at - 2) is not K.TIMES
         if placed or summed:
             return [*pieces[:at], first._replace(kind=K.ALTERED, end=second.end), *pieces[at + 3 :]]
     return list(pieces)

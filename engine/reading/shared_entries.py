@@ -124,16 +124,15 @@ def may_be_in_turn(first: Entry, second: Entry) -> bool:
 
 
 def share_same(entries: Sequence[Entry]) -> None:
-    """ "squat 3x5 100, same for bench": a lift without numbers of its own was done as the one before it; where no "for"
-    says so it is asked.
+    """ "squat 3x5 100, same for bench": a lift without numbers of its own was done as the one before it. "bench same" may
+    be as last time, and is told as not read.
     """
     shared = False
     for before, entry in pairwise(entries):
         kinds = [piece.kind for piece in entry.pieces]
         same = next((piece for piece in entry.pieces if piece.kind is K.SAME), None)
-        alone = same is not None and same.end - same.start == len(same.text)  # and not "same as last time"
+        alone = same is not None and K.FOR in kinds and same.end - same.start == len(same.text)
         goes_on = alone or (shared and set(kinds) <= {K.AND})  # "same for bench and row"
         shared = goes_on and bool(entry.names and before.names) and before.has_numbers and not entry.has_numbers
         if shared:
             entry.pieces = list(before.pieces)
-            entry.shared_in_doubt = K.FOR not in kinds

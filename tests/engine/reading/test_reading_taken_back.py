@@ -33,7 +33,6 @@ bench 75x8 9 rpe => barbell bench press 8 at 75 kg RPE 9
 """
 SAME_FOR = """
 squat 3x5 95, same for bench => barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 95 kg
-squat 3x5 95, bench same => ask: barbell back squat 3×5 at 95 kg; barbell bench press 3×5 at 95 kg
 hammer curl 12 3x12, same for face pull => hammer curl 3×12 at 12 kg each; face pull 3×12 at 12 kg
 pullups w/ 10kg plate 3x5 => pull-up 3×5 at +10 kg
 clean and jerk 60 1+1 x5 => ask: clean and jerk 5 at 60 kg
