@@ -124,8 +124,9 @@ def may_be_in_turn(first: Entry, second: Entry) -> bool:
 
 
 def share_same(entries: Sequence[Entry]) -> None:
-    """ "squat 3x5 100, same for bench": a lift without numbers of its own was done as the one before it. "bench same" may
-    be as last time, and is told as not read.
+    """ "squat 3x5 100, same for bench": a lift without numbers of its own was done as the one before it.
+
+    "bench same" may be as last time, and is told as not read.
     """
     shared = False
     for before, entry in pairwise(entries):
