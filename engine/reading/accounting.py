@@ -87,9 +87,14 @@ def _heads_with_their_sum(chunks: Chunks) -> bool:
     """ "100 push ups: 40, 30, 20, 10": the first number is what the others come to."""
     if not all([chunk.size == 1 for chunk in chunks.found]):
         return False
-    told = [number.value for number in numbers_in(chunks)]
-    bare = numbers_in(chunks)[0].role in (Role.BARE, Role.REPS) if told else False  # "+30: 11/10/9" adds weight
-    return bare and len(told) > 2 and told[0] >= LEAST_FAR_OFF_REPS and told[0] == sum(told[1:])
+    told = numbers_in(chunks)
+    bare = told[0].role in (Role.BARE, Role.REPS) if told else False  # "+30: 11/10/9" adds weight
+    return bare and is_their_sum(told[0], told[1:])
+
+
+def is_their_sum(head: Piece, behind: Sequence[Piece]) -> bool:
+    """Whether a number is what those behind it come to: a total, rather than a set of its own."""
+    return len(behind) > 1 and head.value >= LEAST_FAR_OFF_REPS and head.value == sum([one.value for one in behind])
 
 
 def _is_plural_load(number: Piece) -> bool:

@@ -1,14 +1,18 @@
 """The shortest road: an entry of plain numbers in one of the forms that most sets are told in.
 
-entry = [ separator ] form [ effort ] [ separator ]          an effort behind one group or one pair: 3x8 60 @8
-form  = SETS "x" REPS LOAD | LOAD SETS "x" REPS | SETS "x" REPS "@" LOAD      3x8 60
-      | LOAD REPS REPS ...                                                   60 8 8 7
-      | LOAD "x" REPS [ "," ] LOAD "x" REPS ...                              80x5, 85x3
-      | LOAD "x" REPS "," REPS ... | LOAD "x" REPS "x" SETS                  60x8,8,7     100x5x3
-      | REPS REPS ... | SETS "x" REPS                                        of a lift of the body: 9 8 7
+entry = [ separator ] form [ effort ] [ remark ] [ separator ]      an effort or a remark behind one group or one pair
+form  = SETS "x" REPS LOAD | LOAD SETS "x" REPS | SETS "x" REPS ( "@" | "with" ) LOAD      3x8 60     3x8 at 60
+      | LOAD REPS [ sign ] REPS ...        sign: "," "/"                     60 8 8 7     60 8/8/7     60/8/8/7
+      | LOAD "x" REPS [ sign ] LOAD "x" REPS ...    sign: "," LINE           80x5, 85x3
+      | REPS "x" LOAD [ sign ] REPS "x" LOAD ...                             5x82.5 4x82.5
+      | REPS "@" LOAD [ "," REPS "@" LOAD ] ...                              8@60, 7@60
+      | LOAD "x" REPS [ "," ] REPS ... | LOAD "x" REPS "x" SETS              60x8,8,7     100x5x3
+      | 2 "x" LOAD SETS "x" REPS                                             of what two hands hold: 2x24kg 3x10
+      | REPS [ sign ] REPS ... | SETS "x" REPS                               of a lift of the body: 9 8 7
 
-In these forms no number can be anything else: a LOAD has its unit, or is more than anyone counts in reps. So there is
-one reading, and it is the one that the walk over chunks comes to; all else is left to that walk.
+In these forms no number can be anything else: a LOAD has its unit, or is more than anyone counts in reps; it is told
+for a pair ("30s") of what two hands hold, or as what is added ("+10") to the body. So there is one reading, and it is
+the one that the walk over chunks comes to; all else is left to that walk.
 """
 
 from __future__ import annotations
@@ -17,10 +21,12 @@ from collections.abc import Callable, Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
+from engine.reading.accounting import is_their_sum
 from engine.reading.choices import BODY_COUNTS, HELD_AT_ONCE, LOADED_COUNTS, MOST_SETS, Traits
 from engine.reading.effort_spans import BETWEEN_TWO
 from engine.reading.kinds import K
 from engine.reading.pieces import Piece, Role
+from engine.reading.scales import is_bare_tempo
 from engine.reading.shape_plain import Group
 from engine.values.effort import TOP_OF_SCALE, Effort
 
@@ -33,7 +39,13 @@ LONGEST = 4 * MOST_PAIRS
 SET_COUNTS = frozenset(Decimal(count) for count in range(1, MOST_SETS + 1))
 LOADED_REPS = LOADED_COUNTS - {Decimal(0)}
 BODY_REPS = BODY_COUNTS - {Decimal(0)}
-PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
+PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD, Role.PLURAL, Role.CHANGE))
+SHARES = frozenset(("%", "short"))
+"""Remarks that say how much of something was done."""
+IN_BOTH_HANDS = 2
+PIECES_OF_A_PAIR = 4
+FEWEST_RISING = 3
+"""So many bare numbers that rise behind "8s" may be loads."""
 PLAINLY, RATHER = 1.0, 0.95
 """A load behind "@" alone leaves a little to the other ways to read a pair."""
 
@@ -70,9 +82,12 @@ def plain_numbers(pieces: Sequence[Piece]) -> PlainNumbers | None:
         end -= 1
     if start == end:
         return None
+    behind = end
+    end = _without_remarks(pieces, start, end)
+    remarked = end < behind
     effort, end = _effort_behind(pieces, start, end)
     form = FORMS.get(tuple(kinds[start:end]))
-    if form is None or (effort is not None and not form.is_rated):
+    if form is None or ((remarked or effort is not None) and not form.is_alone):
         return None
     told = pieces[start:end]
     numbers = [piece for piece in told if piece.kind is K.NUMBER]
@@ -81,6 +96,19 @@ def plain_numbers(pieces: Sequence[Piece]) -> PlainNumbers | None:
     if not all([_is_plain(number) for number in numbers]) or not _are_apart(told, form.is_joined):
         return None
     return PlainNumbers(numbers, form.groups, form.prior, effort)
+
+
+def _without_remarks(pieces: Sequence[Piece], start: int, end: int) -> int:
+    """Where these pieces end without the remarks behind them: "felt heavy"."""
+    while end - 1 > start and pieces[end - 1].kind is K.NOTE and _says_how_it_was(pieces[end - 1]):
+        end -= 1
+        while end - 1 > start and pieces[end - 1].kind in AROUND:
+            end -= 1
+    return end
+
+
+def _says_how_it_was(note: Piece) -> bool:
+    return not note.told and note.text not in SHARES and not is_bare_tempo(note)
 
 
 def _effort_behind(pieces: Sequence[Piece], start: int, end: int) -> tuple[Effort | None, int]:
@@ -116,6 +144,10 @@ def _counts_and_load(numbers: Sequence[Piece], traits: Traits) -> list[Group] | 
     return _group(sets, reps, load, traits)
 
 
+def _counts_at_load(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    return None if traits.body or _may_be_effort(numbers[-1]) else _counts_and_load(numbers, traits)
+
+
 def _load_and_counts(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
     load, sets, reps = numbers
     return _group(sets, reps, load, traits)
@@ -123,15 +155,20 @@ def _load_and_counts(numbers: Sequence[Piece], traits: Traits) -> list[Group] | 
 
 def _load_reps_and_sets(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
     load, reps, sets = numbers
-    return _group(sets, reps, load, traits) if sets.value <= reps.value else None
+    return _group(sets, reps, load, traits) if sets.value <= reps.value and not traits.body else None
 
 
 def _load_and_list(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
     return None if traits.body else _listed(numbers, traits)
 
 
+def _joined_list(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    """Numbers at a slash, or at a comma that may touch them: of a lift done on one side they may be those of each."""
+    return None if traits.one_sided else _listed(numbers, traits)
+
+
 def _group(sets: Piece, reps: Piece, load: Piece, traits: Traits) -> list[Group] | None:
-    if traits.body or not _is_load(load) or not _counts_reps(reps) or not _counts_sets(sets):
+    if not _is_load(load, traits) or not _counts_reps(reps) or not _counts_sets(sets):
         return None
     if traits.two_implements and sets.value in HELD_AT_ONCE:
         return None  # "2x24 ...": perhaps a pair of them
@@ -139,30 +176,66 @@ def _group(sets: Piece, reps: Piece, load: Piece, traits: Traits) -> list[Group]
 
 
 def _listed(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
-    if traits.body:
-        bare = all([number.role is Role.BARE and number.value in BODY_REPS for number in numbers])
-        return [Group(1, int(number.value), None) for number in numbers] if bare else None
     load, *reps = numbers
-    if not reps or not _is_load(load) or not all([_counts_reps(number) for number in reps]):
+    if traits.body and load.role is Role.BARE:
+        bare = all([number.role is Role.BARE and number.value in BODY_REPS for number in numbers])
+        counted = bare and not is_their_sum(load, reps)
+        return [Group(1, int(number.value), None) for number in numbers] if counted else None
+    if not reps or not _is_load(load, traits) or not all([_counts_reps(number) for number in reps]):
         return None
+    if load.role is Role.PLURAL and len(reps) >= FEWEST_RISING and reps[0].value < reps[-1].value:
+        return None  # "8s: 12 14 16"
     return [Group(1, int(number.value), load) for number in reps]
 
 
 def _paired(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
-    loads, reps = numbers[::2], numbers[1::2]
+    firsts, seconds = numbers[::2], numbers[1::2]
     if traits.body:
-        sets, each = loads[0], reps[0]
-        counted = len(reps) == 1 and _counts_sets(sets) and each.role is Role.BARE and each.value in BODY_REPS
+        sets, each = firsts[0], seconds[0]
+        counted = len(seconds) == 1 and _counts_sets(sets) and each.role is Role.BARE and each.value in BODY_REPS
         return [Group(int(sets.value), int(each.value), None)] if counted else None
-    if len({load.unit for load in loads}) > 1:
+    if traits.two_implements and any([first.value in HELD_AT_ONCE for first in firsts]):
+        return _held_in_both_hands(numbers, traits)
+    return _each_at(firsts, seconds, traits) or _each_at(seconds, firsts, traits)
+
+
+def _held_in_both_hands(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    """ "2x24kg 3x10"."""
+    if len(numbers) != PIECES_OF_A_PAIR:
         return None
-    if not all([_is_load(load) for load in loads]) or not all([_counts_reps(number) for number in reps]):
+    pair, load, sets, reps = numbers
+    held = pair.role is Role.BARE and pair.value == IN_BOTH_HANDS and load.role is Role.LOAD
+    return _group(sets, reps, load, traits) if held else None
+
+
+def _reps_at_loads(numbers: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    loads = numbers[1::2]
+    return None if traits.body or any(map(_may_be_effort, loads)) else _each_at(loads, numbers[::2], traits)
+
+
+def _each_at(loads: Sequence[Piece], reps: Sequence[Piece], traits: Traits) -> list[Group] | None:
+    """A set at each load."""
+    if len({load.unit for load in loads}) > 1 or not all([_is_load(load, traits) for load in loads]):
+        return None
+    if not all([_counts_reps(number) for number in reps]):
         return None
     return [Group(1, int(number.value), load) for load, number in zip(loads, reps, strict=True)]
 
 
-def _is_load(number: Piece) -> bool:
-    return number.value > 0 and (number.role is Role.LOAD or number.value not in LOADED_COUNTS)
+def _may_be_effort(number: Piece) -> bool:
+    """ "@2.5"."""
+    return number.role is Role.BARE and number.value <= TOP_OF_SCALE
+
+
+def _is_load(number: Piece, traits: Traits) -> bool:
+    role = number.role
+    if traits.body:
+        return role is Role.CHANGE and number.value > 0
+    if role is Role.CHANGE or number.value <= 0:
+        return False
+    if role is Role.PLURAL:
+        return traits.two_implements
+    return role is Role.LOAD or number.value not in LOADED_COUNTS
 
 
 def _counts_reps(number: Piece) -> bool:
@@ -174,14 +247,15 @@ def _counts_sets(number: Piece) -> bool:
 
 
 class PlainForm(NamedTuple):
-    """`prior`: how likely it is before anything is known. `is_rated`: an effort behind it is that of all its sets.
+    """`prior`: how likely it is before anything is known.
 
-    `is_joined`: a comma in it may touch the numbers on both sides, and tells the same.
+    `is_alone`: an effort or a remark behind it is that of all its sets. `is_joined`: a comma may touch the numbers on
+    both sides, and tells the same.
     """
 
     groups: Form
     prior: float = PLAINLY
-    is_rated: bool = False
+    is_alone: bool = False
     is_joined: bool = False
 
 
@@ -190,12 +264,24 @@ FEWEST_BEFORE_AN_AT = 4
 """Pieces of an "x" between two numbers, and of an effort behind a sign."""
 FORMS: dict[tuple[K, ...], PlainForm] = {
     **{(N,) * count: PlainForm(_listed) for count in range(1, MOST_LISTED + 1)},
-    **{(N, K.COMMA) * count + (N,): PlainForm(_listed) for count in range(1, MOST_LISTED)},
-    **{(N, X, N) * count: PlainForm(_paired, is_rated=count == 1) for count in range(1, MOST_PAIRS + 1)},
-    **{(N, X, N, K.COMMA) * count + (N, X, N): PlainForm(_paired) for count in range(1, MOST_PAIRS)},
+    **{
+        (*head, *(sign, N) * count): PlainForm(_joined_list, is_joined=True)
+        for sign in (K.COMMA, K.SLASH)
+        for head in ((N,), (N, N))
+        for count in range(1, MOST_LISTED)
+    },
+    **{(N, X, N) * count: PlainForm(_paired, is_alone=count == 1) for count in range(1, MOST_PAIRS + 1)},
+    **{
+        (*(N, X, N, sign) * count, N, X, N): PlainForm(_paired)
+        for sign in (K.COMMA, K.LINE)
+        for count in range(1, MOST_PAIRS)
+    },
     **{(N, X, N) + (K.COMMA, N) * count: PlainForm(_load_and_list, is_joined=True) for count in range(1, MOST_LISTED)},
-    (N, X, N, X, N): PlainForm(_load_reps_and_sets, is_rated=True),
-    (N, X, N, N): PlainForm(_counts_and_load, is_rated=True),
-    (N, N, X, N): PlainForm(_load_and_counts, is_rated=True),
-    (N, X, N, K.AT, N): PlainForm(_counts_and_load, RATHER, is_rated=True),
+    **{(N, X, N) + (N,) * count: PlainForm(_load_and_list) for count in range(2, MOST_LISTED)},
+    **{(N, K.AT, N, K.COMMA) * count + (N, K.AT, N): PlainForm(_reps_at_loads) for count in range(MOST_PAIRS)},
+    (N, X, N, X, N): PlainForm(_load_reps_and_sets, is_alone=True),
+    (N, X, N, N): PlainForm(_counts_and_load, is_alone=True),
+    (N, N, X, N): PlainForm(_load_and_counts, is_alone=True),
+    (N, X, N, K.AT, N): PlainForm(_counts_at_load, RATHER, is_alone=True),
+    (N, X, N, K.WITH, N): PlainForm(_counts_and_load, RATHER, is_alone=True),
 }

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from itertools import islice
+from random import Random
 
 import pytest
 
@@ -103,6 +104,55 @@ def test_sets_taken_for_plain_are_those_of_the_whole_grammar(seed, monkeypatch):
     assert len(taken) > 500
     for (text, _), one, other in zip(lines, short, long, strict=True):
         assert one == other, text
+
+
+LIFTS = ("squat", "db bench", "lat raise", "curl", "pull ups", "bulgarian split squat", "goblet squat", "leg press")
+LOADS = ("60", "32.5", "24", "20kg", "135lb", "30s", "12s", "+10", "-20", "8", "2.5")
+REPS = ("3", "5", "8", "10", "12", "31", "7.5", "0")
+BEHIND = ("", "", " felt heavy", ", easy", " @8", " @7 grindy", " 3010", "%", " short", ", then")
+LISTING = (" ", ", ", ",", "/", " / ", "\n")
+FORMS = (
+    "{s}x{r} {l}",
+    "{l} {s}x{r}",
+    "{s}x{r} @ {l}",
+    "{s}x{r} at {l}",
+    "{l}x{r}x{s}",
+    "{s}x{r}x{l}",
+    "2x{l} {s}x{r}",
+    "{l} {r}{j}{r}{j}{q}",
+    "{l}{j}{r}{j}{q}{j}{r}",
+    "{l}x{r}{j}{q}{j}{q}",
+    "{r}{j}{q}{j}{r}",
+    "{l}x{r}{j}{m}x{q}",
+    "{r}x{l}{j}{q}x{m}",
+    "{r}@{l}{j}{q}@{m}",
+    "{l}x{r}, {l} felt good",
+)
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_each_form_of_plain_numbers_comes_to_the_sets_of_the_whole_grammar(form, monkeypatch):
+    dice, contexts = Random(form), [context for _, context in islice(messages(1), 20)]
+    lines = [
+        (f"{dice.choice(LIFTS)} {told}{dice.choice(BEHIND)}", dice.choice(contexts))
+        for told in (_told(dice, form) for _ in range(150))
+    ]
+    short = [read(text, context, KNOWN) for text, context in lines]
+    monkeypatch.setattr(candidates, "plain_groups", lambda *chunks: None)
+    monkeypatch.setattr(deciding, "plain_numbers", lambda pieces: None)
+
+    for (text, context), one in zip(lines, short, strict=True):
+        assert one == read(text, context, KNOWN), text
+
+
+@pytest.mark.parametrize("listed", ["60, 25, 20, 15", "60 25 20 15", "60/25/20/15", "60,25,20,15"])
+def test_a_number_that_is_the_sum_of_those_behind_it_is_asked_about_in_every_form(listed):
+    assert isinstance(read(f"push ups {listed}", Context(), KNOWN), Asked)
+
+
+def _told(dice: Random, form: str) -> str:
+    loads, reps = dice.choices(LOADS, k=2), dice.choices(REPS, k=2)
+    return form.format(s=dice.choice("1235"), l=loads[0], m=loads[1], r=reps[0], q=reps[1], j=dice.choice(LISTING))
 
 
 @pytest.mark.parametrize("seed", range(4))
