@@ -17,7 +17,7 @@ import ast
 import os
 import shutil
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import chdir
 from pathlib import Path
@@ -30,8 +30,8 @@ INTERPRETED = {
     "__init__": "says what the package offers, and runs once",
     "members": "makes a class while it runs",
     "kinds": "its names are an enum to the type checker, and a plain object to Python",
-    "pieces": "as kinds, of what numbers count",
-    "tokens": "as kinds, of the shapes of tokens",
+    "roles": "as kinds, of what numbers count",
+    "token_shapes": "as kinds, of the shapes of tokens",
     "chunks": "which fields were told is asked of an object's own dictionary",
     "kept": "a dictionary that answers what it lacks",
     "values": "values that bot and storage take apart as dataclasses",
@@ -48,12 +48,13 @@ def sources(folder: Path) -> list[Path]:
     return sorted(path for path in (folder / COMPILED).glob("*.py") if path.stem not in INTERPRETED)
 
 
-def worded_for_mypyc(source: str) -> str:
-    """The source with the same meaning, as compiled code wants it.
+def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
+    """The source with the same meaning, as compiled code wants it: what it asks of an interpreted object, and of the
+    dictionary of a module, takes as long as ever.
 
-    Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported: compiled code finds a name of
-    its own module at once; what it asks of an interpreted object takes as long as ever. A starred tuple behind `in`,
-    which mypyc 2.4 does not take, is made of a list.
+    Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported, and a name in capitals is
+    told to be final: such a name of the module is found at once. A starred tuple behind `in`, which mypyc 2.4 does not
+    take, is made of a list. `fields`: what `fields_by_place` says.
     """
     tree = ast.parse(source)
     imports = [node for node in tree.body if isinstance(node, ast.ImportFrom)]
@@ -61,7 +62,7 @@ def worded_for_mypyc(source: str) -> str:
     found = [one for one in _constants(tree) if isinstance(one.value, ast.Name) and one.value.id in classes]
     lines = [line.encode() for line in source.splitlines()]
     changes = [(one.lineno, one.col_offset, one.end_col_offset or 0, _alias(one)) for one in found]
-    for line, start, end, new in sorted([*changes, *_starred(tree)], reverse=True):
+    for line, start, end, new in sorted([*changes, *_starred(tree), *_finals(tree), *fields], reverse=True):
         lines[line - 1] = lines[line - 1][:start] + new.encode() + lines[line - 1][end:]
     aliases = sorted({f"{_alias(one)}: Final = {ast.unparse(one)}" for one in found})
     behind = max((node.end_lineno or 0 for node in imports), default=0)
@@ -91,6 +92,54 @@ def _starred(tree: ast.AST) -> Iterator[Change]:
                 yield other.end_lineno or 0, (other.end_col_offset or 0) - 1, other.end_col_offset or 0, "])"
 
 
+def _finals(tree: ast.Module) -> Iterator[Change]:
+    """What turns "FEW = 5" into "FEW: Final = 5", and "FEW: int = 5" into "FEW: Final[int] = 5"."""
+    for node in tree.body:
+        match node:
+            case ast.Assign(targets=[ast.Name(id=name) as told]) if name.isupper() and not _makes_a_type(node.value):
+                yield told.lineno, told.end_col_offset or 0, told.end_col_offset or 0, ": Final"
+            case ast.AnnAssign(target=ast.Name(id=name), annotation=kind) if name.isupper():
+                yield kind.lineno, kind.col_offset, kind.col_offset, "Final["
+                yield kind.end_lineno or 0, kind.end_col_offset or 0, kind.end_col_offset or 0, "]"
+
+
+def _makes_a_type(value: ast.expr) -> bool:
+    """ "T = TypeVar(...)"."""
+    return isinstance(value, ast.Call) and isinstance(value.func, ast.Name) and value.func.id == "TypeVar"
+
+
+def fields_by_place(paths: Sequence[Path]) -> dict[Path, set[Change]]:
+    """What turns "piece.kind" into "piece[0]" in these modules, where mypy says that it asks a named tuple for a field.
+
+    Compiled code takes what stands at a place of a tuple at once; for a name it asks the class, as plain Python does.
+    """
+    from mypy.build import BuildSource, build
+    from mypy.options import Options
+    from mypy.traverser import NameAndMemberCollector
+    from mypy.types import TupleType, get_proper_type
+
+    options = Options()
+    options.explicit_package_bases = options.export_types = options.preserve_asts = True
+    options.incremental = False
+    modules = {path: ".".join(path.with_suffix("").parts) for path in paths}
+    told = build([BuildSource(str(path), module) for path, module in modules.items()], options)
+    found: dict[Path, set[Change]] = {path: set() for path in paths}
+    for path, module in modules.items():
+        lines = path.read_bytes().splitlines()
+        asked = NameAndMemberCollector()
+        told.files[module].accept(asked)
+        for one in asked.member_exprs:
+            owner = get_proper_type(told.types.get(one.expr))
+            if isinstance(owner, TupleType) and owner.partial_fallback.type.is_named_tuple:
+                named = owner.partial_fallback.type.metadata["namedtuple"]["fields"]
+                line, end = one.end_line or 0, one.end_column or 0
+                start = end - len(f".{one.name}")
+                # Behind other letters than ASCII mypy counts columns otherwise: there the name stays as it is.
+                if one.name in named and lines[line - 1][start:end] == f".{one.name}".encode():
+                    found[path].add((line, start, end, f"[{named.index(one.name)}]"))
+    return found
+
+
 def copy_to(folder: Path) -> None:
     """A whole copy of the product in a new folder."""
     shutil.rmtree(folder, ignore_errors=True)
@@ -105,10 +154,11 @@ def translate(folder: Path) -> list[Any]:
     """
     from mypyc.build import mypycify
 
-    for path in sources(folder):
-        path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8")), encoding="utf-8")
+    paths = [path.relative_to(folder) for path in sources(folder)]
+    for path, fields in fields_by_place(paths).items():
+        path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8"), fields), encoding="utf-8")
     Path("mypy.ini").write_text("[mypy]\nexplicit_package_bases = True\n", encoding="utf-8")
-    options = ["--config-file", "mypy.ini", *(str(path.relative_to(folder)) for path in sources(folder))]
+    options = ["--config-file", "mypy.ini", *map(str, paths)]
     found: list[Any] = mypycify(options, opt_level="2", debug_level="0", multi_file=True, target_dir="build")
     return found
 

@@ -17,7 +17,8 @@ from engine.reading.phrasebook import Phrasebook, phrasebook, spoken_words
 from engine.reading.pieces import Piece, Role, kinds_of
 from engine.reading.prepare import Prepared, dated, prepare
 from engine.reading.remaining import with_remaining
-from engine.reading.tokens import Shape, Token
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import Token
 from engine.reading.values import Context, Correction
 from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone, SetRecord

@@ -13,7 +13,8 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.kinds import K
 from engine.reading.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece
 from engine.reading.spelled_numbers import SpelledNumbers
-from engine.reading.tokens import Shape, Token
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import Token
 from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
 

@@ -33,8 +33,9 @@ from engine.reading.pieces import (
     sign_piece,
     word_piece,
 )
+from engine.reading.token_shapes import Shape
 from engine.reading.token_walk import KNOWN
-from engine.reading.tokens import HALF, Shape, Token
+from engine.reading.tokens import HALF, Token
 from engine.values.ids import ExerciseName
 
 

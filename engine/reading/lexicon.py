@@ -18,7 +18,8 @@ from importlib.resources.abc import Traversable
 
 from engine.catalogue.phrases import fold_accents
 from engine.reading.kinds import K, Kind
-from engine.reading.tokens import Shape, clean, tokenize
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import clean, tokenize
 
 FIRST_LANGUAGE = "en.txt"
 

@@ -17,7 +17,8 @@ from engine.reading.lexicon import first_words, lexicon, plain_word
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import Piece
 from engine.reading.slips import Slips, letter_came_twice, letters_swapped, slips_of
-from engine.reading.tokens import Shape, Token
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import Token
 
 MARKING = frozenset(
     (K.WARMUP, K.WORKING, K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.ASSISTED, K.ADDED, K.BODY, K.EACH, K.LEFT,

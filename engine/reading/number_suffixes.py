@@ -10,8 +10,9 @@ from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning
 from engine.reading.phrasebook import phrasebook
 from engine.reading.pieces import LETTERS, MOST_LOADED_REPS, SIXTY, SPACED_LETTERS, UNIT_ROLES, Piece, Role
+from engine.reading.token_shapes import Shape
 from engine.reading.token_walk import KNOWN
-from engine.reading.tokens import Shape, Token
+from engine.reading.tokens import Token
 from engine.values.load import Unit
 
 CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))

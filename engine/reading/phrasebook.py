@@ -13,7 +13,8 @@ from importlib.resources import files
 
 from engine.reading.lexicon import PHRASEBOOK, MalformedWords, plain_word, ways_of
 from engine.reading.slips import Slips, slips_of
-from engine.reading.tokens import Shape, Token, clean, tokenize
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import Token, clean, tokenize
 
 FIRST_LANGUAGE = "en.txt"
 MOST_WORDS_OF_A_PHRASE = 8

@@ -10,44 +10,16 @@ from __future__ import annotations
 from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
-from enum import Enum
 from itertools import compress
 from operator import itemgetter
-from typing import TYPE_CHECKING, NamedTuple, TypeVar
+from typing import NamedTuple, TypeVar
 
 from engine.reading.kinds import K
-from engine.reading.members import members_of
+from engine.reading.roles import Role as Role
 from engine.reading.tokens import Token
 from engine.values.effort import Effort
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
-
-
-class Counted(Enum):
-    """What a number counts, as far as its own spelling says."""
-
-    __hash__ = object.__hash__
-
-    BARE = "bare"
-    LOAD = "load"
-    REPS = "reps"
-    SETS = "sets"
-    SECONDS = "seconds"
-    METRES = "metres"
-    PLURAL = "plural"  # 30s: a pair of dumbbells, or seconds
-    CHANGE = "change"  # +2.5, -20
-    TIMES = "times"
-    BAR = "empty bar"
-    BODY = "body weight"
-    UNREADABLE = "unreadable"  # 1?5
-    NOT_A_SET = "not a set"  # a percentage, a height, a distance run
-
-
-if TYPE_CHECKING:
-    Role = Counted
-else:
-    Role = members_of(Counted)
-
 
 NOTHING = Decimal(0)
 HEADING = "a heading"

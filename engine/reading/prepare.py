@@ -37,7 +37,8 @@ from engine.reading.scheme_headings import without_scheme_headings
 from engine.reading.spelt_freely import SPELT_FREELY, spelt_freely
 from engine.reading.taken_back import without_sets_taken_back
 from engine.reading.tiredness import OF_TWO_MINDS, without_tiredness
-from engine.reading.tokens import Shape, Token, clean, tokenize
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import Token, clean, tokenize
 from engine.reading.tries import with_tries, with_tries_failed
 from engine.reading.values import Context
 from engine.reading.warmed_up import without_warm_ups_told

@@ -10,7 +10,8 @@ from engine.reading.kept import Kept
 from engine.reading.kinds import K
 from engine.reading.lexicon import Meaning, lexicon, plain_word
 from engine.reading.spelt_freely import as_meant
-from engine.reading.tokens import Shape, Token
+from engine.reading.token_shapes import Shape
+from engine.reading.tokens import Token
 
 BEHIND_THE_END = (None,) * 8
 

@@ -16,12 +16,11 @@ import re
 import unicodedata
 from collections.abc import Callable, Mapping
 from decimal import Decimal
-from enum import Enum
 from functools import lru_cache, partial
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from engine.reading.kept import Kept
-from engine.reading.members import members_of
+from engine.reading.token_shapes import Shape
 
 LONGEST_TEXT = 4_096
 LONGEST_NUMBER = 9
@@ -29,24 +28,6 @@ LONGEST_NUMBER = 9
 
 TOO_BIG = Decimal(10) ** LONGEST_NUMBER
 HALF = Decimal("0.5")
-
-
-class TokenShape(Enum):
-    __hash__ = object.__hash__
-
-    NUMBER = "number"
-    CLOCK = "clock"
-    HOURS = "hours"
-    ORDINAL = "ordinal"
-    WORD = "word"
-    SIGN = "sign"
-    LINE = "line"
-
-
-if TYPE_CHECKING:
-    Shape = TokenShape
-else:
-    Shape = members_of(TokenShape)
 
 
 class Token(NamedTuple):
@@ -145,7 +126,7 @@ def tokenize(cleaned: str) -> list[Token]:
     return found
 
 
-def told(group: str, text: str) -> tuple[TokenShape, str, Decimal | None]:
+def told(group: str, text: str) -> tuple[Shape, str, Decimal | None]:
     """What a group of the pattern tells by this text: its shape, how it is spelled everywhere, what it counts."""
     shape, spelled, counted = GROUPS[group]
     text = text if spelled is None else spelled(text)
@@ -188,7 +169,7 @@ def _times(text: str) -> str:
     return "x"
 
 
-GROUPS: Mapping[str, tuple[TokenShape, Callable[[str], str] | None, Callable[[str], Decimal] | None]] = {
+GROUPS: Mapping[str, tuple[Shape, Callable[[str], str] | None, Callable[[str], Decimal] | None]] = {
     "plainnumber": (Shape.NUMBER, None, amount),
     "plaintimes": (Shape.SIGN, _times, None),
     "plainsign": (Shape.SIGN, ONE_SIGN.__getitem__, None),
@@ -206,7 +187,7 @@ GROUPS: Mapping[str, tuple[TokenShape, Callable[[str], str] | None, Callable[[st
     "sign": (Shape.SIGN, ONE_SIGN.__getitem__, None),
 }
 """What a group of the pattern tells: its shape, how it is spelled everywhere, and what it counts."""
-TOLD: Mapping[int, Kept[tuple[TokenShape, str, Decimal | None]]] = {
+TOLD: Mapping[int, Kept[tuple[Shape, str, Decimal | None]]] = {
     place: Kept(partial(told, group)) for group, place in PATTERN.groupindex.items()
 }
 """What the groups told before, by the place of the group in the pattern."""

@@ -9,6 +9,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 TOP = Path(__file__).parents[2]
 COMPILE = runpy.run_path(str(TOP / "deploy" / "compile.py"))
 
@@ -16,7 +18,9 @@ SOURCE = """\
 from engine.reading.kinds import K
 from somewhere import Else
 
+T = TypeVar("T")
 SIGNS = (K.AT, Else.AT)
+MOST: int = 3
 
 
 def told(kind: K) -> int:
@@ -34,7 +38,9 @@ from typing import Final
 _K_AT: Final = K.AT
 _K_TIMES: Final = K.TIMES
 
-SIGNS = (_K_AT, Else.AT)
+T = TypeVar("T")
+SIGNS: Final = (_K_AT, Else.AT)
+MOST: Final[int] = 3
 
 
 def told(kind: K) -> int:
@@ -47,8 +53,46 @@ def told(kind: K) -> int:
 """
 
 
-def test_constants_of_our_own_classes_are_looked_up_once_but_in_patterns() -> None:
+TUPLES = """\
+from typing import NamedTuple
+
+
+class Set(NamedTuple):
+    reps: int
+    load: float
+
+    def volume(self) -> float:
+        return self.reps * self.load
+
+
+def told(one: Set, other: Set | None, name: str) -> float:
+    load = (one or other).load
+    most = divmod(int(one.load), 60)
+    return load + most[0] + one.volume() + len(name.title()) + (other.reps if other else one._replace(reps=3).reps)
+"""
+BY_PLACE = """\
+    def volume(self) -> float:
+        return self[0] * self[1]
+
+
+def told(one: Set, other: Set | None, name: str) -> float:
+    load = (one or other)[1]
+    most = divmod(int(one[1]), 60)
+    return load + most[0] + one.volume() + len(name.title()) + (other[0] if other else one._replace(reps=3)[0])
+"""
+
+
+def test_constants_are_looked_up_once_but_in_patterns() -> None:
     assert COMPILE["worded_for_mypyc"](SOURCE) == WORDED
+
+
+def test_fields_of_named_tuples_are_asked_for_by_their_place(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    path = Path("tuples.py")
+    path.write_text(TUPLES, encoding="utf-8")
+    fields = COMPILE["fields_by_place"]([path])[path]
+
+    assert COMPILE["worded_for_mypyc"](TUPLES, fields).endswith(BY_PLACE)
 
 
 def test_every_module_left_as_it_is_is_one_of_the_reader() -> None:
