@@ -54,7 +54,8 @@ def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
 
     Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported, and a name in capitals is
     told to be final: such a name of the module is found at once. A starred tuple behind `in`, which mypyc 2.4 does not
-    take, is made of a list. `fields`: what `fields_by_place` says.
+    take, is made of a list. The constructor of a dataclass is written out, which else stays Python. `fields`: what
+    `fields_by_place` says.
     """
     tree = ast.parse(source)
     imports = [node for node in tree.body if isinstance(node, ast.ImportFrom)]
@@ -62,7 +63,8 @@ def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
     found = [one for one in _constants(tree) if isinstance(one.value, ast.Name) and one.value.id in classes]
     lines = [line.encode() for line in source.splitlines()]
     changes = [(one.lineno, one.col_offset, one.end_col_offset or 0, _alias(one)) for one in found]
-    for line, start, end, new in sorted([*changes, *_starred(tree), *_finals(tree), *fields], reverse=True):
+    changes += [*_starred(tree), *_finals(tree), *_constructors(tree), *fields]
+    for line, start, end, new in sorted(changes, reverse=True):
         lines[line - 1] = lines[line - 1][:start] + new.encode() + lines[line - 1][end:]
     aliases = sorted({f"{_alias(one)}: Final = {ast.unparse(one)}" for one in found})
     behind = max((node.end_lineno or 0 for node in imports), default=0)
@@ -106,6 +108,36 @@ def _finals(tree: ast.Module) -> Iterator[Change]:
 def _makes_a_type(value: ast.expr) -> bool:
     """ "T = TypeVar(...)"."""
     return isinstance(value, ast.Call) and isinstance(value.func, ast.Name) and value.func.id == "TypeVar"
+
+
+def _constructors(tree: ast.Module) -> Iterator[Change]:
+    """What writes out the constructors of dataclasses."""
+    for node in tree.body:
+        if isinstance(node, ast.ClassDef) and [ast.unparse(one) for one in node.decorator_list] == [DATACLASS]:
+            last = node.body[-1]
+            made = _constructor([one for one in node.body if isinstance(one, ast.AnnAssign)])
+            yield last.end_lineno or 0, last.end_col_offset or 0, last.end_col_offset or 0, made
+
+
+DATACLASS = "dataclass(slots=True)"
+
+
+def _constructor(fields: Sequence[ast.AnnAssign]) -> str:
+    """ "def __init__(self, reps: int, sets: list[int] | None = None) -> None: ..."."""
+    told, kept = ["self"], []
+    for field in fields:
+        name, kind = ast.unparse(field.target), ast.unparse(field.annotation)
+        match field.value:
+            case None:
+                told.append(f"{name}: {kind}")
+                kept.append(f"self.{name} = {name}")
+            case ast.Call(func=ast.Name(id="field"), keywords=[ast.keyword(arg="default_factory", value=make)]):
+                told.append(f"{name}: {kind} | None = None")
+                kept.append(f"self.{name} = {ast.unparse(make)}() if {name} is None else {name}")
+            case value:
+                told.append(f"{name}: {kind} = {ast.unparse(value)}")
+                kept.append(f"self.{name} = {name}")
+    return "\n        ".join([f"\n\n    def __init__({', '.join(told)}) -> None:", *kept])
 
 
 def fields_by_place(paths: Sequence[Path]) -> dict[Path, set[Change]]:

@@ -6,7 +6,6 @@ A unit, a link, a sign of weight added, or a size that only a load has says so; 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
@@ -23,15 +22,23 @@ STEP = Decimal("1.25")
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 
 
-@dataclass(slots=True)
 class DecimalCommas(SpelledNumbers):
     """The part of the walk over tokens that joins the digits of one number."""
 
-    catalogue: Catalogue
-    taught: Mapping[str, ExerciseName]
-    comma_is_decimal: bool = False
-    out: list[Piece] = field(default_factory=list)
     comma_in_doubt: bool = False
+
+    def __init__(
+        self,
+        tokens: list[Token],
+        catalogue: Catalogue,
+        taught: Mapping[str, ExerciseName],
+        comma_is_decimal: bool = False,
+    ) -> None:
+        super().__init__(tokens)
+        self.catalogue = catalogue
+        self.taught = taught
+        self.comma_is_decimal = comma_is_decimal
+        self.out: list[Piece] = []
 
     def _signs_a_change(self, at: int, token: Token) -> bool:
         """Whether the sign belongs to the number behind it: "+20", "BW+10", "-20 x 8", and not "8+3" or "8 - 10"."""

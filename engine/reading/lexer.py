@@ -8,7 +8,6 @@ comma  = part of a number where a unit, a link or the size says so ("92,5 kg"); 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from decimal import Decimal
 
 from engine.reading.cues import CUES_OF, is_cued
@@ -39,7 +38,6 @@ from engine.reading.tokens import HALF, Token
 from engine.values.ids import ExerciseName
 
 
-@dataclass(slots=True)
 class Lexer(NumberSuffixes):
     """One walk over the tokens of one message."""
 

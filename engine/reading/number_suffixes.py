@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from engine.reading.cues import CUES_OF
 from engine.reading.decimal_commas import DecimalCommas
 from engine.reading.kinds import K
@@ -21,7 +19,6 @@ MOST_GOES = 20
 COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 
 
-@dataclass(slots=True)
 class NumberSuffixes(DecimalCommas):
     """The part of the walk over tokens that reads what a number counts."""
 

@@ -8,7 +8,6 @@ Where "one forty" is followed by none of these, nobody can say what it counts.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from decimal import Decimal
 from typing import NamedTuple
 
@@ -35,7 +34,6 @@ class Spelled(NamedTuple):
     is_clear: bool = True
 
 
-@dataclass(slots=True)
 class SpelledNumbers(TokenWalk):
     """The part of the walk that puts number words together."""
 

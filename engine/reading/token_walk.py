@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from engine.catalogue.phrases import normalise
@@ -41,16 +40,15 @@ def _known(text: str) -> KnownWord:
 KNOWN = Kept(_known)
 
 
-@dataclass(slots=True)
 class TokenWalk:
-    """The tokens of a message, and what stands at a place of them."""
+    """The tokens of a message, and what stands at a place of them.
 
-    tokens: list[Token]
-    ahead: list[Token | None] = field(init=False)
-    """The tokens, and None behind them, as far as anything looks ahead."""
+    `ahead`: the tokens, and None behind them, as far as anything looks ahead.
+    """
 
-    def __post_init__(self) -> None:
-        self.ahead = [*self.tokens, *BEHIND_THE_END]
+    def __init__(self, tokens: list[Token]) -> None:
+        self.tokens = tokens
+        self.ahead: list[Token | None] = [*tokens, *BEHIND_THE_END]
 
     def _unit_of(self, token: Token) -> K | None:
         meaning = KNOWN[token.text].meaning if token.shape is Shape.WORD else None

@@ -23,6 +23,13 @@ SIGNS = (K.AT, Else.AT)
 MOST: int = 3
 
 
+@dataclass(slots=True)
+class Told:
+    kind: K
+    sets: list[int] = field(default_factory=list)
+    sign: K = K.AT
+
+
 def told(kind: K) -> int:
     match kind:
         case K.NUMBER:
@@ -41,6 +48,18 @@ _K_TIMES: Final = K.TIMES
 T = TypeVar("T")
 SIGNS: Final = (_K_AT, Else.AT)
 MOST: Final[int] = 3
+
+
+@dataclass(slots=True)
+class Told:
+    kind: K
+    sets: list[int] = field(default_factory=list)
+    sign: K = _K_AT
+
+    def __init__(self, kind: K, sets: list[int] | None = None, sign: K = K.AT) -> None:
+        self.kind = kind
+        self.sets = list() if sets is None else sets
+        self.sign = sign
 
 
 def told(kind: K) -> int:
@@ -82,7 +101,7 @@ def told(one: Set, other: Set | None, name: str) -> float:
 """
 
 
-def test_constants_are_looked_up_once_but_in_patterns() -> None:
+def test_constants_are_looked_up_once_but_in_patterns_and_constructors_written_out() -> None:
     assert COMPILE["worded_for_mypyc"](SOURCE) == WORDED
 
 
