@@ -113,8 +113,31 @@ def clean(text: str) -> str:
     return POINT.sub(".", unicodedata.normalize("NFC", text)).translate(CLEAN).translate(CONTROL)
 
 
+LOOKS_BESIDE = re.compile(r"^$|^[xх×*½]|^h$|^[sm][xх]|\dh|[*×]$", re.IGNORECASE)
+"""What stands between two spaces and may be told by what stands beyond them: "80 x 5", "80 kg x5", "1 h 10", "7 ½"."""
+
+
 def tokenize(cleaned: str) -> list[Token]:
     """The tokens of a cleaned text, in order. Characters that belong to no token are passed over."""
+    found: list[Token] = []
+    ahead = 0
+    for part in cleaned.split(" "):
+        tokens = PARTS[part]
+        if tokens is None:
+            return cut(cleaned)
+        for shape, text, start, end, glued, value in tokens:
+            found.append(tuple.__new__(Token, (shape, text, ahead + start, ahead + end, glued, value)))
+        ahead += len(part) + 1
+    return found
+
+
+def _part(text: str) -> tuple[Token, ...] | None:
+    """The tokens of what stands between two spaces; None where they may be others beside what stands around it."""
+    return None if LOOKS_BESIDE.search(text) else tuple(cut(text))
+
+
+def cut(cleaned: str) -> list[Token]:
+    """The tokens of a cleaned text, by one walk over the whole of it."""
     found: list[Token] = []
     before = -1
     for match in PATTERN.finditer(cleaned):
@@ -191,3 +214,4 @@ TOLD: Mapping[int, Kept[tuple[Shape, str, Decimal | None]]] = {
     place: Kept(partial(told, group)) for group, place in PATTERN.groupindex.items()
 }
 """What the groups told before, by the place of the group in the pattern."""
+PARTS = Kept(_part)

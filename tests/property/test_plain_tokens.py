@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from engine.reading import tokens
-from engine.reading.tokens import PATTERN, clean, tokenize, told
+from engine.reading.tokens import PATTERN, clean, cut, tokenize, told
 
 SHORT_ROADS = ("plainnumber", "plaintimes", "plainword")
 LONG_ROAD = re.compile(
@@ -43,6 +43,14 @@ def test_the_short_roads_read_as_the_long_one(text: str) -> None:
     read = [(token.shape, token.text, token.start, token.end, token.value) for token in tokenize(cleaned)]
 
     assert read == by_the_long_road(cleaned)
+
+
+@settings(max_examples=1_000)
+@given(texts)
+def test_parts_between_spaces_hold_the_tokens_of_the_whole(text: str) -> None:
+    cleaned = clean(normalize("NFC", text))
+
+    assert tokenize(cleaned) == cut(cleaned)
 
 
 def test_the_long_road_knows_no_short_one() -> None:
