@@ -14,6 +14,7 @@ ALLOWED = {
     ("tokens", "POINT"),
     ("tokens", "UNITS_AHEAD"),
     ("tokens", "PATTERN"),
+    ("tokens", "LOOKS_BESIDE"),
 }
 """Signs, units beside signs, and patterns that cut a text before its words are known."""
 
