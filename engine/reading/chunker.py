@@ -15,7 +15,17 @@ from engine.reading.chunks import Chunk, Chunks
 from engine.reading.cues import CUES_OF, is_cued
 from engine.reading.kinds import K
 from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import BEHIND_THE_LEAD, HEADING, MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.reading.pieces import (
+    BEHIND_THE_LEAD,
+    HEADING,
+    MOST_LOADED_REPS,
+    NOTHING,
+    ROLE,
+    TEXT,
+    Piece,
+    Role,
+    kinds_in_order,
+)
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
 
@@ -27,10 +37,10 @@ class Chunker(AnnouncedChunks):
     shared: bool = False
 
     def run(self) -> Chunks:
-        roles = self.out.roles = {piece.role for piece in self.pieces}
+        roles = self.out.roles = set(map(ROLE, self.pieces))
         if Role.REPS in roles:
             self.pieces = _with_counted_sets(self.pieces)
-        self.kinds = [*[piece.kind for piece in self.pieces], *BEHIND_THE_END]
+        self.kinds = [*kinds_in_order(self.pieces), *BEHIND_THE_END]
         told = self.out.kinds = set(self.kinds)
         self.side_before = not told.isdisjoint(SIDES) and self._sides_stand_before()
         end = len(self.pieces)
@@ -60,7 +70,7 @@ class Chunker(AnnouncedChunks):
                 gather_loads(self.out)
                 if Role.SETS in self.out.roles:
                     load_announced(self.out)
-            pair_lists(self.out, not phrasebook().cues["all"].isdisjoint([piece.text for piece in self.pieces]))
+            pair_lists(self.out, not phrasebook().cues["all"].isdisjoint(map(TEXT, self.pieces)))
             share_reps(self.out)
         return self.out
 

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from engine.reading.kinds import K
 from engine.reading.modifiers import COUNTS
-from engine.reading.pieces import Piece, kinds_in_order, places_of
+from engine.reading.pieces import Piece, kinds_in_order, places_in, places_of
 
 CUTS = frozenset((K.LINE, K.STOP, K.THEN, K.SUPERSET, K.COMMA, K.AND, K.QUESTION))
 
@@ -34,9 +34,9 @@ def clauses(pieces: list[Piece]) -> Iterator[Clause]:
     start = 0
     names: list[int] = []
     counts: list[int] = []
-    for at, kind in enumerate(kinds_in_order(pieces)):
-        if kind not in TOLD_OF_A_CLAUSE:
-            continue
+    kinds = kinds_in_order(pieces)
+    for at in places_in(TOLD_OF_A_CLAUSE, kinds):
+        kind = kinds[at]
         if kind in COUNTS:
             counts.append(at - start)
         elif kind is K.NAME:

@@ -9,7 +9,7 @@ from engine.reading.ahead import kind_at
 from engine.reading.cues import CUES_OF
 from engine.reading.kept import Kept
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of, texts_in_order
+from engine.reading.pieces import KIND, Piece, Role, kinds_in_order, places_in, places_of, texts_in_order
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
@@ -25,6 +25,7 @@ LONGEST_LABEL = 2
 MAY_BE_A_LABEL = LABEL_WORDS | {K.NUMBER, K.SETS, K.DASH, K.STOP, K.TIMES, K.OTHER_SIGN}
 CLAUSE_STARTS = SEPARATORS | {K.COLON, K.SLASH, K.NAME, K.PLUS}
 BEFORE_A_LABEL = frozenset((K.DATE, K.OTHER_SIGN))
+AHEAD_OF_LABELS = CLAUSE_STARTS | BEFORE_A_LABEL
 AT_A_LINE_START = frozenset((K.SLASH, K.TIMES))
 
 
@@ -50,10 +51,11 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
     behind = seen = 0
     line_start = True
     for at in _perhaps_labels(pieces, kinds):
-        if at < behind:
+        of_lifts = _is_of_lifts(pieces[at].text)
+        if at < behind or (at > behind and kinds[at - 1] not in AHEAD_OF_LABELS and not of_lifts):
             continue
         line_start, seen = _starts_a_line(kinds, at, seen, line_start), at
-        end = _numbered_lift(pieces, at) if _is_of_lifts(pieces[at].text) else at
+        end = _numbered_lift(pieces, at) if of_lifts else at
         if end == at and (line_start or at == behind or kinds[at - 1] in CLAUSE_STARTS):
             end = _label(pieces, at, line_start)
             line_start = line_start and end == at
@@ -87,7 +89,7 @@ def _starts_a_line(kinds: list[K], at: int, seen: int, started: bool) -> bool:
 def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
     """ "bench: 1) 80x5 2) 80x5 3) 80x4": numbers that count up, each with a bracket that nothing opened."""
     closed = _closing_nothing(pieces) or _pointed(pieces, ".") or _headed(pieces)
-    if not closed and K.OTHER_SIGN in [piece.kind for piece in pieces]:
+    if not closed and K.OTHER_SIGN in map(KIND, pieces):
         return _without_hashes(pieces)
     if len(closed) > FEWEST_NUMBERED and [int(pieces[at - 1].value) for at in closed[:2]] == [1, 1]:
         closed = closed[1:]  # "1) bench: 1) 80x5 2) 80x5"

@@ -31,7 +31,7 @@ def holds_no_talk(sentence: list[Piece], kinds: set[K]) -> bool:
     told = [spoken(word) for word in words]
     if not _telling().isdisjoint(told) or _may_tell_how_often(sentence, told):
         return False
-    return K.NAME not in kinds or not any([_is_fixture(piece) for piece in sentence if piece.kind is K.NAME])
+    return not any([_is_fixture(sentence[at]) for at in places_of(K.NAME, kinds_in_order(sentence))])
 
 
 def _may_tell_how_often(sentence: list[Piece], words: list[str]) -> bool:

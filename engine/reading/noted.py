@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
+from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of
 from engine.reading.prepare import Prepared
 
 NOTED = frozenset(
@@ -39,7 +39,7 @@ A_SCALE = (K.NUMBER, K.SLASH, K.NUMBER)
 
 def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     """The note that the message tells beside its sets; None where it tells none."""
-    noted = [piece for piece in pieces if _is_noted(piece)]
+    noted = [pieces[at] for at in places_in(NOTED, kinds_in_order(pieces)) if _is_noted(pieces[at])]
     if not noted:
         return None
     first, last = noted[0], noted[-1]
@@ -52,8 +52,8 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
 
 
 def _is_noted(piece: Piece) -> bool:
-    """Whether the piece is a word of the note, or a number that was read as a part of a remark: "5 hours"."""
-    return piece.kind in NOTED and (len(piece.text) > 1 or piece.text.isdigit())
+    """Whether a piece of such a kind is a word of the note, or a number read as a part of a remark: "5 hours"."""
+    return len(piece.text) > 1 or piece.text.isdigit()
 
 
 def _is_measured(piece: Piece) -> bool:
@@ -62,7 +62,8 @@ def _is_measured(piece: Piece) -> bool:
 
 def _is_of_a_setting(last: Piece, prepared: Prepared) -> bool:
     """ "at rep 4": the number of a setting belongs to its word."""
-    return any(one.kind is K.SETTING and one.start <= last.start < one.end for one in prepared.spoken)
+    settings = [prepared.spoken[at] for at in places_of(K.SETTING, kinds_in_order(prepared.spoken))]
+    return any(one.start <= last.start < one.end for one in settings)
 
 
 def _reach(behind: Sequence[Piece], *, after_a_number: bool, of_a_setting: bool) -> int:
