@@ -32,6 +32,7 @@ from engine.reading.requests import request_of
 from engine.reading.requests_begun import begun_request
 from engine.reading.requests_spelt import forgets
 from engine.reading.segments import entries
+from engine.reading.tables import MisfitRow, told_in_lines
 from engine.reading.talk import CUES, without_talk
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.whose import asked_whose
@@ -42,6 +43,13 @@ from engine.values.load import Load
 def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     """What the message means, as far as it can be told; never an exception, whatever the text."""
     context = in_hand(context)
+    try:
+        return _read(told_in_lines(text) or text, context, catalogue)
+    except MisfitRow as misfit:
+        return NoSets(False, (Unread(str(misfit), MISFIT),), MISFIT)
+
+
+def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     prepared = prepare(text, context, catalogue)
     if prepared.is_too_much:
         return NoSets(False, (_too_much(prepared),), TOO_MUCH)
@@ -112,6 +120,7 @@ def _by_name(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outc
 
 
 SHOWN_OF_A_LONG_ONE = 40
+MISFIT = "a row that does not fit the header of its table"
 TOO_MUCH = "more numbers than one message can hold; send it in parts, a few exercises each, or all of it as a .txt file"
 
 
