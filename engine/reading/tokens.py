@@ -113,8 +113,10 @@ def clean(text: str) -> str:
     return POINT.sub(".", unicodedata.normalize("NFC", text)).translate(CLEAN).translate(CONTROL)
 
 
-LOOKS_BESIDE = re.compile(r"^$|^[xх×*½]|^h$|^[sm][xх]|\dh|[*×]$", re.IGNORECASE)
-"""What stands between two spaces and may be told by what stands beyond them: "80 x 5", "80 kg x5", "1 h 10", "7 ½"."""
+LOOKS_BESIDE = re.compile(r"^$|^[xх×*½]|^h$|^[sm][xх]|^\d{1,2}[ea]|\dh|[*×]$", re.IGNORECASE)
+"""What stands between two spaces and may be told by what stands beyond them: "80 x 5", "80 kg x5", "1 h 10", "7 ½",
+"la 4a".
+"""
 
 
 def tokenize(cleaned: str) -> list[Token]:

@@ -12,17 +12,14 @@ from engine.reading import tokens
 from engine.reading.tokens import PATTERN, clean, cut, tokenize, told
 
 SHORT_ROADS = ("plainnumber", "plaintimes", "plainword")
-LONG_ROAD = re.compile(
-    "\n".join(
-        line for line in PATTERN.pattern.split("\n") if not any(f"<{road}>" in line for road in SHORT_ROADS)
-    ).replace("(?:\n  |", "(?:\n", 1),
-    PATTERN.flags,
-)
+ROADS = PATTERN.pattern.split("\n  | ")
+FIRST, *OTHERS = (road for road in ROADS[1:] if not any(f"<{short}>" in road for short in SHORT_ROADS))
+LONG_ROAD = re.compile("\n  | ".join([f"\\ ?+(?:{FIRST}", *OTHERS]), PATTERN.flags)
 FRAGMENTS = (
     "x", "X", "х", "×", "c", "z", "s", "m", "kg", "kgs", "lb", "кг", "bw", "bar", "sec", "h", "min", "st", "th", "max",
     "amrap", "o", "½", " ", "  ", "\n", ",", ".", "/", "-", "'", '"', ":", ";", "@", "&", "é", "ß", "K", "ſ", "1", "12",
     "3", "80", "5", "bench", "a", "ab", "abc", "xx", "xxx", "D3", "_", "#", "%", "°", "٣", "ª", "²", "1h", "30", "am",
-    "l", "r", "?", "!", "(", ")", "82.5", "=", ">", "->", "=>", "nd", "rd",
+    "l", "r", "?", "!", "(", ")", "82.5", "=", ">", "->", "=>", "nd", "rd", "la", "de", "4e", "2a", "º", "-й",
 )  # fmt: skip
 texts = st.one_of(st.lists(st.sampled_from(FRAGMENTS), max_size=12).map("".join), st.text(max_size=30))
 
