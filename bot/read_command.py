@@ -17,9 +17,9 @@ from bot.intents.bodyweight import weight_in
 from bot.read_explained import explanation
 from engine.catalogue.catalogue import Catalogue, catalogue
 from engine.reading import read
-from engine.reading.resolve import BASES
 from engine.reading.said_apart import said_apart
 from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Planned
+from engine.reading.weighing.resolve import BASES
 from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, Unit, plain

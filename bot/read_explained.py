@@ -11,13 +11,13 @@ from itertools import groupby
 from typing import assert_never
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.deciding import CLEAR_BY, ENOUGH
-from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared, prepare
-from engine.reading.reasons import against
 from engine.reading.values import LOADS_IN_DOUBT, Act, Asked, Context, Correction, Logged, NoSets, Outcome, Reading
+from engine.reading.weighing.deciding import CLEAR_BY, ENOUGH
+from engine.reading.weighing.reasons import against
 from engine.reading.wording import describe
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
 from engine.values.sets import SetDone
 
 WIDE = 10

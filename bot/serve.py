@@ -32,7 +32,7 @@ from bot.telegram_adapter import Telegram
 from bot.telegram_updates import SOURCE
 from bot.ticker import ticking
 from bot.writer import Writer
-from engine.reading.dates import load_days_in_words
+from engine.reading.days.dates import load_days_in_words
 from storage.database import Database, open_database
 
 log = logging.getLogger(__name__)

@@ -14,8 +14,8 @@ from bot.replies.choices import swap_left, swap_offered, swap_over, swapped
 from bot.replies.trouble import stale_button
 from bot.sessions import forget_plan, session_of, swap_advice_on
 from bot.turn import Turn
-from engine.reading.phrasebook import phrasebook, spoken_words
-from engine.reading.tokens import clean, tokenize
+from engine.reading.words.phrasebook import phrasebook, spoken_words
+from engine.reading.words.tokens import clean, tokenize
 from engine.values.ids import ExerciseName
 from engine.volume.spacing import Caution
 from storage.records import ChangeKind, ChoiceKind, Question, QuestionId, QuestionState

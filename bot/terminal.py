@@ -23,7 +23,7 @@ from bot.handle import Product
 from bot.messages import Document, Inbound, InboundKind
 from bot.product_settings import database_url, user_data_directory
 from bot.terminal_view import hint, shown
-from engine.reading.dates import load_days_in_words
+from engine.reading.days.dates import load_days_in_words
 from storage.database import Database, open_database
 from storage.envelopes import Delivery, OutboxId, OutboxState
 from storage.records import Person

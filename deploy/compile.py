@@ -27,13 +27,12 @@ TOP = Path(__file__).resolve().parents[1]
 PACKAGES = ("bot", "engine", "storage")
 COMPILED = "engine/reading"
 INTERPRETED = {
-    "__init__": "says what the package offers, and runs once",
-    "members": "makes a class while it runs",
-    "kinds": "its names are an enum to the type checker, and a plain object to Python",
-    "roles": "as kinds, of what numbers count",
-    "token_shapes": "as kinds, of the shapes of tokens",
-    "chunks": "which fields were told is asked of an object's own dictionary",
-    "kept": "a dictionary that answers what it lacks",
+    "words/members": "makes a class while it runs",
+    "words/kinds": "its names are an enum to the type checker, and a plain object to Python",
+    "words/roles": "as kinds, of what numbers count",
+    "words/token_shapes": "as kinds, of the shapes of tokens",
+    "chunks/chunks": "which fields were told is asked of an object's own dictionary",
+    "words/kept": "a dictionary that answers what it lacks",
     "values": "values that bot and storage take apart as dataclasses",
 }
 """Modules of the reader that stay as they are, and why. All others are compiled."""
@@ -44,8 +43,14 @@ Change = tuple[int, int, int, str]
 
 
 def sources(folder: Path) -> list[Path]:
-    """The modules below `folder` that are compiled."""
-    return sorted(path for path in (folder / COMPILED).glob("*.py") if path.stem not in INTERPRETED)
+    """The modules below `folder` that are compiled: all that hold code, but those named above."""
+    modules = {path: module_name(path, folder) for path in (folder / COMPILED).rglob("*.py")}
+    return sorted(path for path, name in modules.items() if path.stem != "__init__" and name not in INTERPRETED)
+
+
+def module_name(path: Path, folder: Path) -> str:
+    """The name by which `INTERPRETED` knows a module of this copy of the product."""
+    return path.relative_to(folder / COMPILED).with_suffix("").as_posix()
 
 
 def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:

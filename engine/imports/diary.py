@@ -21,10 +21,10 @@ from engine.imports.pain import tells_pain
 from engine.imports.said_sets import is_unit_assumed, odd_measure, why_not
 from engine.imports.values import Habits, OldLog, OldNote
 from engine.reading import read
-from engine.reading.kinds import K
-from engine.reading.pieces import Piece
 from engine.reading.prepare import prepare
 from engine.reading.values import Act, Asked, Context, Doubt, Logged, NoSets, Outcome
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, plain
 from engine.values.sets import SetDone, SetKind

@@ -16,8 +16,8 @@ from dataclasses import dataclass
 
 from engine.imports.headers import Field, words
 from engine.imports.written_dates import Pair, Written, written_date
-from engine.reading.kinds import K
-from engine.reading.lexicon import lexicon, plain_word
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
 
 BULLET = re.compile(r"^\s*(?:[-*•·–—>+]+\s+|\d{1,2}[.)]\s+(?=\D|\d+\s*[x×*@]))")
 HEADING = re.compile(r"^\s*(#+|\*\*|__|==+)\s*")

@@ -13,7 +13,7 @@ from engine.imports.columns import unit_of
 from engine.imports.counts import CannotBe
 from engine.imports.headers import Says, said
 from engine.imports.numbers import THOUSANDS, Comma, number_of
-from engine.reading.resolve import BASES
+from engine.reading.weighing.resolve import BASES
 from engine.values.exercise import Exercise, Loading
 from engine.values.load import Basis, Load, Unit
 

@@ -13,8 +13,8 @@ from dataclasses import dataclass, field
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.imports.values import NameMatch, WrittenName
-from engine.reading.kinds import K
-from engine.reading.lexicon import lexicon, plain_word
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
 from engine.values.exercise import Exercise
 from engine.values.ids import ExerciseName
 

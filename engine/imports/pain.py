@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.pain import tells_pain as pieces_tell_pain
+from engine.reading.marks.pain import tells_pain as pieces_tell_pain
 from engine.reading.prepare import prepare
 from engine.reading.values import Context
 

@@ -13,8 +13,8 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
 
-from engine.reading.kinds import K
-from engine.reading.lexicon import lexicon, plain_word
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
 
 LONGEST = 48
 TIME_BEHIND = re.compile(

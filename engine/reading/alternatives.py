@@ -8,12 +8,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from engine.reading.asking import question_of
-from engine.reading.cues import CUES_OF
-from engine.reading.kinds import K
-from engine.reading.pieces import MOST_LOADED_REPS, Piece
 from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
 from engine.reading.wording import label_of
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece
 
 OF_A_SET = frozenset((K.NUMBER, K.TIMES))
 TWO = 2

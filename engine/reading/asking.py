@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.dates import WHY_NOT
-from engine.reading.days_apart import TWO_DAYS
-from engine.reading.deciding import Part, combined
-from engine.reading.entry import Entry
+from engine.reading.days.dates import WHY_NOT
+from engine.reading.days.days_apart import TWO_DAYS
+from engine.reading.entries.entry import Entry
 from engine.reading.gaps import with_a_gap
-from engine.reading.kinds import K
-from engine.reading.pieces import COUNTED, Role
 from engine.reading.prepare import Prepared
-from engine.reading.requests_weight import tells_a_change_of_weight
+from engine.reading.requests.weight import tells_a_change_of_weight
 from engine.reading.values import Asked, Doubt, NoSets, Outcome, Reading, Unread
+from engine.reading.weighing.deciding import Part, combined
 from engine.reading.wording import label_of
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Role
 
 
 def asked_of(

@@ -15,12 +15,12 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.cues import CUES_OF, is_cued
-from engine.reading.kinds import K
-from engine.reading.names import narrowed
-from engine.reading.pieces import MOST_LOADED_REPS, Piece, Role
-from engine.reading.resolve import BASES
+from engine.reading.entries.names import narrowed
 from engine.reading.values import Act, Context, Logged
+from engine.reading.weighing.resolve import BASES
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.exercise import Measure
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord

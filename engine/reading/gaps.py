@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.pieces import Piece, Role
 from engine.reading.prepare import Prepared
+from engine.reading.words.pieces import Piece, Role
 
 GAP = "\N{HORIZONTAL ELLIPSIS}"
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.kinds import K
-from engine.reading.pieces import Piece, Role, kinds_in_order, places_in, places_of
 from engine.reading.prepare import Prepared
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
 
 NOTED = frozenset(
     (

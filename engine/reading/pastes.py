@@ -10,13 +10,13 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import accumulate
 
-from engine.reading.deciding import Part
-from engine.reading.entry import Entry
-from engine.reading.kinds import K
-from engine.reading.pieces import Piece
+from engine.reading.entries.entry import Entry
 from engine.reading.prepare import Prepared
 from engine.reading.values import Doubt, Unread
+from engine.reading.weighing.deciding import Part
 from engine.reading.wording import label_of
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
 
 LEAST_OF_A_PASTE = 3
 """Lines from which a message is a pasted workout. Common practice, no source."""

@@ -5,44 +5,44 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.announced import with_announced
-from engine.reading.beside_words import with_words_settled
-from engine.reading.company import with_company
-from engine.reading.counts_described import SAID_OF_A_COUNT, with_counts_joined
-from engine.reading.counts_misspelt import with_counts_mended
-from engine.reading.dates import with_dates
-from engine.reading.day_starts import DATE_KINDS
-from engine.reading.days_misspelt import with_days_mended
-from engine.reading.earlier_sets import without_earlier_sets
-from engine.reading.felt import with_felt, with_rated
-from engine.reading.grips import with_grips
-from engine.reading.headings import without_days_counted
-from engine.reading.kinds import K
-from engine.reading.labelled_lifts import with_labelled_lifts
-from engine.reading.lexer import Lexer
-from engine.reading.longer_names import with_longer_names
-from engine.reading.marks import holds_odd_numbers, without_marks
-from engine.reading.marks_misspelt import with_marks_mended
-from engine.reading.mending import mended
-from engine.reading.more_sets import with_more_sets
-from engine.reading.name_words import may_make_names, tells_a_pause, with_words_beside
-from engine.reading.names import BARS, EQUIPMENT, of_equipment
-from engine.reading.parted_numbers import with_parted_numbers
-from engine.reading.phrasebook import phrasebook, spoken
-from engine.reading.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, places_of
-from engine.reading.reasons_behind import with_reasons
-from engine.reading.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
-from engine.reading.restated_pairs import with_restated_pairs
-from engine.reading.scheme_headings import without_scheme_headings
-from engine.reading.spelt_freely import SPELT_FREELY, spelt_freely
-from engine.reading.taken_back import without_sets_taken_back
-from engine.reading.tiredness import OF_TWO_MINDS, without_tiredness
-from engine.reading.token_shapes import Shape
-from engine.reading.tokens import Token, clean, tokenize
-from engine.reading.tries import with_tries, with_tries_failed
+from engine.reading.days.dates import with_dates
+from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.days.headings import without_days_counted
+from engine.reading.days.week_headings import with_weeks
+from engine.reading.entries.labelled_lifts import with_labelled_lifts
+from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
+from engine.reading.lexing.beside_words import with_words_settled
+from engine.reading.lexing.counts_misspelt import with_counts_mended
+from engine.reading.lexing.days_misspelt import with_days_mended
+from engine.reading.lexing.lexer import Lexer
+from engine.reading.lexing.longer_names import with_longer_names
+from engine.reading.lexing.marks_misspelt import with_marks_mended
+from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
+from engine.reading.lexing.names_misspelt import mended
+from engine.reading.marks.announced import with_announced
+from engine.reading.marks.company import with_company
+from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
+from engine.reading.marks.earlier_sets import without_earlier_sets
+from engine.reading.marks.felt import with_felt, with_rated
+from engine.reading.marks.grips import with_grips
+from engine.reading.marks.marks import holds_odd_numbers, without_marks
+from engine.reading.marks.more_sets import with_more_sets
+from engine.reading.marks.parted_numbers import with_parted_numbers
+from engine.reading.marks.reasons_behind import with_reasons
+from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
+from engine.reading.marks.restated_pairs import with_restated_pairs
+from engine.reading.marks.scheme_headings import without_scheme_headings
+from engine.reading.marks.taken_back import without_sets_taken_back
+from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
+from engine.reading.marks.tries import with_tries, with_tries_failed
+from engine.reading.marks.warmed_up import without_warm_ups_told
 from engine.reading.values import Context
-from engine.reading.warmed_up import without_warm_ups_told
-from engine.reading.week_headings import with_weeks
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, places_of
+from engine.reading.words.spelt_freely import SPELT_FREELY, spelt_freely
+from engine.reading.words.token_shapes import Shape
+from engine.reading.words.tokens import Token, clean, tokenize
 
 
 class Prepared(NamedTuple):

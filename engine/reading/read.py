@@ -15,28 +15,28 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.alternatives import either_of
 from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
 from engine.reading.continuing import gone_on, in_hand
-from engine.reading.corrections import correction_of
-from engine.reading.dates import said_freely
-from engine.reading.deciding import NONE_OF_THESE, Part, crowded, part_of
-from engine.reading.efforts import with_efforts
-from engine.reading.entry import Entry
-from engine.reading.kinds import K
+from engine.reading.corrections.corrections import correction_of
+from engine.reading.days.dates import said_freely
+from engine.reading.entries.entry import Entry
+from engine.reading.entries.segments import entries
+from engine.reading.marks.efforts import with_efforts
+from engine.reading.marks.pain import SIGNS, tells_pain
 from engine.reading.noted import NOTED, note_of
-from engine.reading.pain import SIGNS, tells_pain
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
-from engine.reading.pieces import COUNTED, Piece, kinds_of
-from engine.reading.planned_sets import CHANGING, as_planned
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
-from engine.reading.questions_behind import is_a_request, sets_before_a_question
-from engine.reading.requests import request_of
-from engine.reading.requests_begun import begun_request
-from engine.reading.requests_spelt import forgets
-from engine.reading.segments import entries
+from engine.reading.requests.begun import begun_request
+from engine.reading.requests.requests import request_of
+from engine.reading.requests.spelt import forgets
 from engine.reading.tables import MisfitRow, told_in_lines
-from engine.reading.talk import CUES, without_talk
+from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
+from engine.reading.talk.talk import CUES, without_talk
+from engine.reading.talk.whose import asked_whose
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
-from engine.reading.whose import asked_whose
+from engine.reading.weighing.deciding import NONE_OF_THESE, Part, crowded, part_of
+from engine.reading.weighing.planned_sets import CHANGING, as_planned
 from engine.reading.wording import label_of
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Piece, kinds_of
 from engine.values.load import Load
 
 

@@ -14,11 +14,11 @@ from dataclasses import replace
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.kinds import K
-from engine.reading.phrasebook import Phrasebook, phrasebook, spoken, spoken_words
 from engine.reading.prepare import prepare
 from engine.reading.read import read
 from engine.reading.values import Act, Asked, Context, Logged, NoSets, Outcome
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import Phrasebook, phrasebook, spoken, spoken_words
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
 

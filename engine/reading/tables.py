@@ -14,9 +14,9 @@ from enum import Enum
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from engine.reading.cues import is_cued
-from engine.reading.kinds import K
-from engine.reading.lexicon import lexicon, plain_word
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
 
 SEPARATORS = ("\t", "|", ";", ",")
 LEAST_COLUMNS = 3

@@ -24,7 +24,7 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
-from engine.reading.dates import said_freely
+from engine.reading.days.dates import said_freely
 from engine.reading.values import Context
 from engine.values.load import Unit
 from tests.bench.generated_messages import ABSURD, COUNTS, LOADS, LONGEST, NAMES, NOW, SIGNS, WORDS, messages

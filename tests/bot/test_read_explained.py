@@ -11,8 +11,8 @@ from bot import read_command
 from bot.read_explained import NUMBERS, explanation
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
-from engine.reading.deciding import ENOUGH
-from engine.reading.roles import Counted
+from engine.reading.weighing.deciding import ENOUGH
+from engine.reading.words.roles import Counted
 
 NOW = "2026-03-02T18:00"
 UNKNOWN = "I do not know “glorp”. Which exercise is it? Nothing is saved yet."

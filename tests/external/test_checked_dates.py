@@ -11,7 +11,7 @@ import pytest
 from dateutil.rrule import FR, MO, WE, WEEKLY, rrule
 
 from bot.zones import instant, local, within
-from engine.reading.calendar_days import weekday_after, weekday_before
+from engine.reading.days.calendar_days import weekday_after, weekday_before
 from tests.external.sources import published, row
 
 RFC = published("RFC 5545", 2009, "section 3.3.5, local time in a gap or told twice")

@@ -9,15 +9,17 @@ from random import Random
 import pytest
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading import candidates, deciding, read, talk
-from engine.reading.chunker import Chunker
-from engine.reading.chunks import Chunk, Chunks
-from engine.reading.phrasebook import phrasebook
-from engine.reading.pieces import Piece
+from engine.reading import read
+from engine.reading.chunks.chunker import Chunker
+from engine.reading.chunks.chunks import Chunk, Chunks
+from engine.reading.entries.segments import entries
 from engine.reading.prepare import prepare
-from engine.reading.requests import asked_for, is_plainly_sets
-from engine.reading.segments import entries
+from engine.reading.requests.requests import asked_for, is_plainly_sets
+from engine.reading.talk import talk
 from engine.reading.values import Asked, Context, Correction, Logged, NoSets
+from engine.reading.weighing import candidates, deciding
+from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.pieces import Piece
 from tests.bench.generated_messages import messages
 
 KNOWN = catalogue()

@@ -14,7 +14,7 @@ from engine.catalogue.catalogue import catalogue
 from engine.imports.document import read_log
 from engine.imports.doubles import not_yet
 from engine.imports.values import Habits, OldLog, OldSet
-from engine.reading.resolve import BASES
+from engine.reading.weighing.resolve import BASES
 from engine.sheets.unreadable import Unreadable
 from engine.values.effort import Effort
 from engine.values.exercise import Measure

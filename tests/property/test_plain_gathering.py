@@ -6,11 +6,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading.lexer import Lexer
-from engine.reading.pieces import kinds_of
+from engine.reading.lexing.lexer import Lexer
 from engine.reading.prepare import gathered, gathered_with_care
-from engine.reading.tokens import clean, tokenize
 from engine.reading.values import Context
+from engine.reading.words.pieces import kinds_of
+from engine.reading.words.tokens import clean, tokenize
 from tests.engine.reading.saying import NOW
 
 PARTS = (

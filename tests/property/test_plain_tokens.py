@@ -8,8 +8,8 @@ from unicodedata import normalize
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.reading import tokens
-from engine.reading.tokens import PATTERN, clean, cut, tokenize, told
+from engine.reading.words import tokens
+from engine.reading.words.tokens import PATTERN, clean, cut, tokenize, told
 
 SHORT_ROADS = ("plainnumber", "plaintimes", "plainword")
 ROADS = PATTERN.pattern.split("\n  | ")

@@ -13,7 +13,7 @@ from decimal import Decimal
 from random import Random
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading.resolve import BASES
+from engine.reading.weighing.resolve import BASES
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load, Unit, plain
 from engine.values.sets import SetDone

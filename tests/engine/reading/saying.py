@@ -12,7 +12,6 @@ from _pytest.mark.structures import ParameterSet
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read, read_answer
-from engine.reading.resolve import BASES
 from engine.reading.values import (
     Act,
     Asked,
@@ -26,6 +25,7 @@ from engine.reading.values import (
     Settled,
     StillOpen,
 )
+from engine.reading.weighing.resolve import BASES
 from engine.reading.wording import describe, numbers_of
 from engine.values.ids import ExerciseName, SetId
 from engine.values.load import Basis, Load, Unit

@@ -11,10 +11,10 @@ import pytest
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
-from engine.reading.kinds import K
-from engine.reading.lexicon import lexicon
 from engine.reading.values import Context, Logged
 from engine.reading.wording import describe
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon
 from engine.values.load import Unit
 
 NOW = datetime(2026, 3, 4, 18)  # noqa: DTZ001  # local, as contexts keep it

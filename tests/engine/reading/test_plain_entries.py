@@ -7,12 +7,12 @@ from decimal import Decimal
 import pytest
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading.choices import Traits
-from engine.reading.plain_entries import plain_numbers
+from engine.reading.chunks.choices import Traits
+from engine.reading.entries.segments import entries
 from engine.reading.prepare import prepare
-from engine.reading.segments import entries
-from engine.reading.shared_values import load_of, set_of
+from engine.reading.shapes.plain_entries import plain_numbers
 from engine.reading.values import Context
+from engine.reading.weighing.shared_values import load_of, set_of
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Unit
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from engine.reading import deciding, history, read
+from engine.reading import read
 from engine.reading.values import Asked, Doubt, Logged
+from engine.reading.weighing import deciding, history
 from tests.engine.reading.saying import KNOWN, load, said, situation
 
 OPEN_PAIR = "db curl 12x10"

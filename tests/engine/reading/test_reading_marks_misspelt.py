@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from engine.reading.marks_misspelt import MEANT
+from engine.reading.lexing.marks_misspelt import MEANT
 from engine.reading.values import Context
 from tests.engine.reading.saying import readings, said
 

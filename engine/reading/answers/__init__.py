@@ -1,0 +1,1 @@
+"""Answers in words to an open question."""

@@ -1,0 +1,68 @@
+"""Numbers put right while only the exercise is in doubt: the question stays, about the new numbers.
+
+answer = correction of the numbers asked about      row 3x12 55 (which?) | sorry 60kg | 60 not 55
+       | the sets told again, where no lift is on   row 3x12 55 (which?) | 3x10 60
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, date, datetime
+
+from engine.reading.answers.answering import Answering, exercises
+from engine.reading.asking import question_of
+from engine.reading.corrections.corrections import correction_of
+from engine.reading.read import read_sets
+from engine.reading.values import Answer, Correction, Doubt, Logged, Reading, StillOpen
+from engine.reading.wording import label_of
+from engine.reading.words.kinds import K
+from engine.values.ids import SetId
+from engine.values.sets import SetDone, SetRecord
+
+
+def amended(told: Answering) -> Answer | None:
+    """The question with the numbers as they were put right; None where the words put none right."""
+    if told.asked.doubt is not Doubt.EXERCISE or len(told.asked.readings) < 2 or not told.numbers() or told.names():
+        return None
+    for way in (_corrected, _told_again):
+        found = [way(told, reading) for reading in told.asked.readings]
+        if all(found):
+            return _about(told, found)
+    return None
+
+
+def _about(told: Answering, found: list[tuple[SetDone, ...]]) -> StillOpen:
+    asked = told.asked
+    readings = tuple(
+        replace(old, sets=sets, label=label_of(sets, found)) for old, sets in zip(asked.readings, found, strict=True)
+    )
+    return StillOpen(
+        replace(asked, readings=readings, question=question_of(asked.doubt, asked.typed or asked.term, readings))
+    )
+
+
+def _corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
+    """The reading's sets as a correction leaves them; empty where the words correct nothing of them."""
+    now = told.context.now
+    day, at = (now.date(), now.replace(tzinfo=UTC)) if now is not None else (date.min, datetime.min.replace(tzinfo=UTC))
+    records = tuple(SetRecord(SetId(place), one, day, at, place, 1) for place, one in enumerate(reading.sets, start=1))
+    found = correction_of(told.prepared, replace(told.context, recent=records), told.catalogue)
+    if not isinstance(found, Correction) or found.moved:
+        return ()
+    changed = {record.id: done for record, done in found.changed}
+    gone = {record.id for record in found.removed}
+    kept = tuple(changed.get(record.id, record.done) for record in records if record.id not in gone)
+    return (*kept, *found.added)
+
+
+def _told_again(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
+    """The numbers as sets of the reading's exercise, at its load where they tell none; a lift in hand owns them."""
+    names = exercises(reading)
+    whole = any(piece.kind is K.TIMES for piece in told.prepared.pieces)
+    if len(names) != 1 or not whole or told.context.doing is not None:
+        return ()
+    load = reading.sets[0].load
+    context = replace(told.context, doing=names[0], plan=(), recent=(), last={names[0]: load} if load else {}, best={})
+    outcome = read_sets(told.prepared, context, told.catalogue)
+    plain = isinstance(outcome, Logged) and not outcome.unread and outcome.on is None
+    return outcome.sets if isinstance(outcome, Logged) and plain else ()

@@ -1,0 +1,127 @@
+"""An answer under way, and what settles the question."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from engine.catalogue.catalogue import Catalogue, normalise
+from engine.reading.answers.words import ANSWER_FILLERS
+from engine.reading.asking import question_of
+from engine.reading.prepare import Prepared
+from engine.reading.values import Answer, Asked, Context, Doubt, Logged, Reading, Settled, StillOpen
+from engine.reading.wording import label_of
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.reading.words.pieces import Piece, Role
+from engine.values.ids import ExerciseName
+from engine.values.sets import SetDone
+
+
+@dataclass(frozen=True, slots=True)
+class Answering:
+    """An answer under way."""
+
+    text: str
+    words: tuple[str, ...]
+    prepared: Prepared
+    asked: Asked
+    context: Context
+    catalogue: Catalogue
+
+    def numbers(self) -> list[Piece]:
+        """The numbers said; "the cable one" says none, nor does "all three"."""
+        pieces = self.prepared.pieces
+        return [
+            piece
+            for at, piece in enumerate(pieces)
+            if piece.kind is K.NUMBER and not (piece.spelled and _says_none(piece, pieces[at - 1] if at else None))
+        ]
+
+    def tells_sets(self) -> bool:
+        """Whether sets are told by their signs: "3x12", "4 sets", "12 at 15"."""
+        return any(piece.kind in SET_SIGNS or piece.role is Role.SETS for piece in self.prepared.pieces)
+
+    def names(self) -> set[ExerciseName]:
+        """The exercises named; the "oh" in front names none."""
+        chatter = phrasebook().cues["polite"] | phrasebook().cues["slip"]
+        named = (piece for piece in self.prepared.pieces if piece.kind is K.NAME and piece.text not in chatter)
+        return {name for piece in named for name in piece.names}
+
+    def only_names(self) -> bool:
+        """Whether nothing is said beside the lift but what answers are told with: "no sorry, i meant bench"."""
+        return not self.heads_a_request() and all(_belongs_to_an_answer(piece) for piece in self.prepared.pieces)
+
+    def explains(self) -> bool:
+        """Whether an unknown name is explained by a lift, in whatever words: "same as leg press", "a kind of row"."""
+        return not self.heads_a_request() and TALKING.isdisjoint([piece.kind for piece in self.prepared.pieces])
+
+    def heads_a_request(self) -> bool:
+        """Whether the first word asks for a session, a plan or a week: "today bench", "plan bench"."""
+        return bool(self.words) and not SHOWING.isdisjoint(phrasebook().heads.get(self.words[0], ()))
+
+
+SHOWING = frozenset(("today", "plan", "week", "volume", "preview", "check"))
+ANSWERING = frozenset(
+    (K.NAME, K.FILLER, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN, K.LINE, K.NOT, K.DENY, K.WITH, K.ONLY, K.VARIANT,
+     K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.BAR, K.NOTE, K.NUMBER, K.KG, K.LB, K.REPS, K.SETS,
+     K.EACH)
+)  # fmt: skip
+TALKING = frozenset((K.FUTURE, K.TOMORROW, K.ASKS, K.STORY, K.OTHERS, K.SAYING, K.PAIN, K.NEVER, K.QUESTION))
+CUES_OF_ANSWERS = ("polite", "please", "slip", "mean", "tail", "be", "yes", "no", "instead")
+
+
+def _belongs_to_an_answer(piece: Piece) -> bool:
+    known = _words_of_answers()
+    return piece.kind in ANSWERING or all(spoken(word) in known for word in piece.text.split())
+
+
+@lru_cache(maxsize=1)
+def _words_of_answers() -> frozenset[str]:
+    cues = phrasebook().cues
+    phrases = [phrase for name in CUES_OF_ANSWERS for phrase in cues.get(name, ())]
+    return ANSWER_FILLERS | {word for phrase in phrases for word in phrase.split()}
+
+
+SET_SIGNS = frozenset((K.TIMES, K.FOR, K.AT, K.SETS, K.COUNT))
+
+
+def _says_none(number: Piece, before: Piece | None) -> bool:
+    if number.role is not Role.BARE:
+        return False
+    return number.value == 1 or (before is not None and before.text in ("all", "of", "both"))
+
+
+def settle(told: Answering, readings: Sequence[Reading]) -> Answer | None:
+    """One reading left settles the question; fewer than before narrow it."""
+    asked = told.asked
+    if len(readings) == 1:
+        return settled(told, readings[0].sets)
+    if 1 < len(readings) < len(asked.readings):
+        rivals = [reading.sets for reading in readings]
+        left = tuple(replace(reading, label=label_of(reading.sets, rivals)) for reading in readings)
+        doubt = Doubt.NUMBERS if len({exercises(reading) for reading in left}) == 1 else Doubt.EXERCISE
+        return StillOpen(
+            replace(asked, readings=left, doubt=doubt, question=question_of(doubt, asked.typed or asked.term, left))
+        )
+    return None
+
+
+def settled(told: Answering, sets: Sequence[SetDone]) -> Settled:
+    asked = told.asked
+    teaches = {}
+    if asked.doubt is Doubt.EXERCISE and asked.term:
+        doubtful = {one.exercise for reading in asked.readings for one in reading.sets}
+        chosen = [one.exercise for one in sets if one.exercise in doubtful]
+        if len(set(chosen)) == 1:
+            teaches = {normalise(asked.term): chosen[0]}
+    return Settled(Logged(tuple(sets), asked.on, asked.note, asked.pain, why="answered"), teaches)
+
+
+def exercises_of(sets: Sequence[SetDone]) -> tuple[ExerciseName, ...]:
+    return tuple(dict.fromkeys(one.exercise for one in sets))
+
+
+def exercises(reading: Reading) -> tuple[ExerciseName, ...]:
+    return tuple(dict.fromkeys(one.exercise for one in reading.sets))

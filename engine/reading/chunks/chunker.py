@@ -1,0 +1,404 @@
+"""One walk over the pieces of one exercise: its numbers in chunks, each with its marks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from decimal import Decimal
+from itertools import pairwise
+
+from engine.reading.chunks.announced_sets import AnnouncedChunks, load_announced
+from engine.reading.chunks.chunks import Chunk, Chunks
+from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
+from engine.reading.chunks.results import RATING
+from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.sums import BEHIND_THE_END
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.pieces import (
+    BEHIND_THE_LEAD,
+    HEADING,
+    MOST_LOADED_REPS,
+    NOTHING,
+    ROLE,
+    TEXT,
+    Piece,
+    Role,
+    kinds_in_order,
+)
+from engine.values.load import Unit
+from engine.values.sets import SetKind, Side
+
+
+class Chunker(AnnouncedChunks):
+    """One walk over the pieces of one exercise."""
+
+    units: frozenset[Unit] = frozenset()
+    shared: bool = False
+
+    def run(self) -> Chunks:
+        roles = self.out.roles = set(map(ROLE, self.pieces))
+        if Role.REPS in roles:
+            self.pieces = _with_counted_sets(self.pieces)
+        self.kinds = [*kinds_in_order(self.pieces), *BEHIND_THE_END]
+        told = self.out.kinds = set(self.kinds)
+        self.side_before = not told.isdisjoint(SIDES) and self._sides_stand_before()
+        end = len(self.pieces)
+        while self.at < end:
+            piece = self.pieces[self.at]
+            handler = HANDLERS.get(piece.kind)
+            if handler is None:
+                self.at += 1
+            else:
+                handler(self, piece)
+        units = {piece.unit for piece in self.pieces if piece.unit is not None}
+        if units or self.units:
+            self._tell_unit(units)
+        return self._finished()
+
+    def _finished(self) -> Chunks:
+        """What the chunks come to together."""
+        self._settle()
+        if self.next_kind is SetKind.DROP:
+            self._drop_behind()
+        if self.shared and not loads_told(self.out.found):
+            self.out.pins = True
+        if self.out.total:
+            split_total(self.out)
+        elif len(self.out.found) > 1:
+            if len(self.out.found) > 2:
+                gather_loads(self.out)
+                if Role.SETS in self.out.roles:
+                    load_announced(self.out)
+            pair_lists(self.out, not phrasebook().cues["all"].isdisjoint(map(TEXT, self.pieces)))
+            share_reps(self.out)
+        return self.out
+
+    def _settle(self) -> None:
+        """What only shows once all is told: warm-ups that did not come, places in the stack, which set was the last."""
+        self.out.dangling = self.out.dangling or self.warm_left > 0
+        if self.warm_lead:
+            self._doubt_warm_ups_behind_the_name()
+        if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):
+            self.out.pins = True
+        if 0 < self.last_at < len(self.out.found):
+            self.out.last_ends_at = self.last_at
+
+    def _tell_unit(self, told: set[Unit]) -> None:
+        units = {*self.units, *told}
+        if len(units) == 1:
+            self.out.mixed_units = bool(told)
+            self.out.unit = units.pop()
+
+    def _drop_behind(self) -> None:
+        """ "100x3, 80x8 drop": the set before the word is the drop, where it has a load of its own."""
+        last = self._last()
+        own = last is not None and _load_of_one_set(last) > MOST_LOADED_REPS and len(self.out.found) > 1
+        if last is not None and own:
+            last.kind = SetKind.DROP
+            self.out.dangling = self.out.dangling or self._falls_all_along()
+        else:
+            self.out.dangling = True
+
+    def _falls_all_along(self) -> bool:
+        """ "200x10, 150x10, 100x10 dropset": the last one, or all behind the first."""
+        heads = [load for load in map(_load_of_one_set, self.out.found) if load]
+        return len(heads) > 2 and all(high > low for high, low in pairwise(heads[-3:]))
+
+    def unit_word(self, piece: Piece) -> None:
+        """ "lb: bench 135 5 5 5": a unit on its own; behind an unknown word its number was not understood."""
+        self.out.dangling = self.out.dangling or (self.at > 0 and self._kind(-1) is K.PLAIN)
+        self.units |= {Unit.KG if piece.kind is K.KG else Unit.LB}
+        self.at += 1
+
+    def separator_piece(self, piece: Piece) -> None:
+        if self.kind is SetKind.WARMUP and self._ends_warm_up(piece):
+            self.kind = None
+        if self.warm_left and piece.kind in (K.THEN, K.STOP):
+            self.out.dangling, self.warm_left = True, 0  # "2 warm-ups 60x5, then 100x5": two of them, or two kinds
+        if piece.told == BEHIND_THE_LEAD and self.kind is SetKind.WARMUP:
+            self.warm_lead = len(self.out.found)
+        self.separator = piece.kind
+        self.in_note = False
+        self.at += 1
+
+    def _ends_warm_up(self, separator: Piece) -> bool:
+        if separator.kind is K.LINE:
+            return not self._warm_up_is_heading()
+        return separator.kind in (K.THEN, K.STOP) or (separator.kind is K.SLASH and not separator.glued)
+
+    def _warm_up_is_heading(self) -> bool:
+        """A line that says only "warm up" holds for the lines below it, up to "work"."""
+        if self.pieces[0].kind is K.WARMUP and self.pieces[0].text == HEADING:
+            return True
+        if not any(p.kind is K.WORKING for p in self.pieces[self.at :]):
+            return not self.out.found
+        return True
+
+    def sided(self, piece: Piece) -> None:
+        if len(piece.text) > 1 and self._of_the_body():
+            self.at += 1
+            return
+        if self._tells_both():
+            self.out.each = self.out.sides = True
+            self.at += 3
+            return
+        if self._kind() is K.SLASH and self._kind(2) in SIDES:
+            self.out.dangling = True  # "L/R 10/9"
+        self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
+        last = self._last()
+        if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
+            last.side = self.side
+        self.at += 1
+
+    def _tells_both(self) -> bool:
+        """ "3x30s L/R": each side."""
+        other = K.RIGHT if self.pieces[self.at].kind is K.LEFT else K.LEFT
+        ends = self._kind(3) not in (K.NUMBER, K.TIMES, K.COLON, K.SLASH)
+        return (
+            self._kind() in (K.SLASH, K.AND, K.PLUS) and self._kind(2) is other and self._kind(-1) is K.NUMBER and ends
+        )
+
+    def _of_the_body(self) -> bool:
+        """ "right hip pinching": a side of the body that is no side of a set."""
+        return self._kind() in BODY_PARTS or (self._kind() is K.PLAIN and self._kind(2) is not K.NUMBER)
+
+    def _sides_stand_before(self) -> bool:
+        """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
+        sides = [at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT]
+        last = max([at for at in sides if self.kinds[at + 1] not in BODY_PARTS] or sides)
+        behind = self.kinds[last + 1 : last + 4]
+        repeated = behind[:1] == [K.TIMES] or behind[:2] == [K.COMMA, K.TIMES]
+        if repeated and self.kinds[sides[0] + 1] is not K.TIMES:
+            return False  # "30m L, 30m R, x2"
+        return K.NUMBER in behind
+
+    def noted(self, piece: Piece) -> None:
+        self.out.notes.append(piece)
+        if (piece.text == "%" and not self._of_something_else()) or (
+            piece.text == "short" and self._kind(-1) is K.NUMBER
+        ):
+            # A share of a maximum, or of a target, that is not known here.
+            self.shared = self.shared or piece.text == "%"
+            self.out.pins = self.out.pins or piece.text != "%" or piece.value < LEAST_SHARE
+        if self.out.found and not piece.told and self._reps_told() and not self._rates_what_follows():
+            self.in_note = True
+        self.at += 1
+
+    def _reps_told(self) -> bool:
+        """Whether anything but a load was told: "with a 10kg plate on my back 12 12 10" goes on to its reps."""
+        first = self.out.found[0]
+        alone = len(self.out.found) == 1 and first.size == 1 and len(first.factors[0]) == 1
+        return not alone or first.factors[0][0].role is not Role.LOAD or bool(first.at)
+
+    def _of_something_else(self) -> bool:
+        """ "phone at 4%": whose share it is stands before it, in the same clause."""
+        at = self.at - 1
+        while at >= 0 and self.pieces[at].kind not in CLAUSE_ENDS:
+            if self.pieces[at].kind in (K.PLAIN, K.UNRELATED):
+                return True
+            at -= 1
+        return False
+
+    def each(self, piece: Piece) -> None:
+        """ "each", "per leg": the load of each hand, or the reps of each side."""
+        self._tell_each(piece)
+        self.at += 1
+
+    def ahead_of_number(self, piece: Piece) -> None:
+        """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list; "8 7 6 na 85" tells its load."""
+        if self._joins_load():
+            return
+        if self._leads_a_set():
+            self.in_note = False
+            self.at += 1  # "belt on for 315 for 2"
+            return
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        loaded = number is not None and (
+            number.role is Role.LOAD or (number.role is Role.BARE and "onto" in CUES_OF[piece.text])
+        )
+        if last is not None and not last.at and loaded:
+            self.at_load(piece)
+            return
+        bare = bool(self.out.found) and number is not None and number.role is Role.BARE
+        self.out.dangling = self.out.dangling or bare
+        self.at += 1
+
+    def _leads_a_set(self) -> bool:
+        number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        heavy = number is not None and (number.role is Role.LOAD or number.value > MOST_LOADED_REPS)
+        return heavy and self._kind(2) in (K.FOR, K.TIMES) and self._kind(3) is K.NUMBER
+
+    def _joins_load(self) -> bool:
+        """ "100 on the squat for 5": words stood between the load and its reps."""
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if (
+            last is None
+            or number is None
+            or last.size != 1
+            or last.at
+            or len(last.factors[0]) != 1
+            or self.separator not in (None, K.AND)
+        ):
+            return False
+        load = last.factors[0][0]
+        if number.role is not Role.BARE or not (load.role is Role.LOAD or load.value > MOST_LOADED_REPS):
+            return False
+        self.out.found.pop()
+        self.at += 1
+        last.factors.append(self.factor(None))
+        last.spoken_for = True
+        self._rest_of_chunk(last)
+        return True
+
+    def except_for(self, piece: Piece) -> None:
+        """ "3x5 but the last set was 4", where "but last" is one phrase."""
+        if self.out.found and piece.text == "but":
+            self.last_set(piece)
+        else:
+            self.passed_word(piece)
+
+    def first_of_them(self, piece: Piece) -> None:
+        """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
+        if self._several_ahead():
+            return
+        several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
+        marked = self._kind(1 + (self._kind() is K.SETS)) in RATING and self._group_told()  # "first set @8"
+        self.out.dangling = self.out.dangling or several or marked
+        self.passed_word(piece)
+
+    def both(self, piece: Piece) -> None:
+        """ "200x10 150x8 both x3"; ahead of numbers it shares them among lifts."""
+        if self.out.found and self._kind() is not K.NUMBER:
+            self._pass(self.at)
+        self.at += 1
+
+    def no_place(self, piece: Piece) -> None:
+        """ "5 out of 10": of reps wanted, or a scale that no word names; "got 6 out of it" says nothing more."""
+        ahead = self.pieces[self.at + 1].text if self._kind() is not None else ""
+        self.out.dangling = self.out.dangling or not is_cued(ahead, POINTING)
+        self.at += 1
+
+    def flag(self, piece: Piece) -> None:
+        setattr(self.out, FLAGS[piece.kind], True)
+        self.at += 1
+
+    def equipment(self, piece: Piece) -> None:
+        self.out.equipment = piece.kind
+        self.at += 1
+
+
+def _load_of_one_set(chunk: Chunk) -> Decimal:
+    """The load of one set told with it, "80x5", "80/5", "5@80"; 0 where it is no such set."""
+    if chunk.size == 2 and chunk.factors[0]:
+        return chunk.factors[0][0].value
+    numbers = chunk.factors[0] if chunk.size == 1 else ()
+    if len(numbers) == 1 and len(chunk.at) == 1:
+        return chunk.at[0].value
+    return numbers[0].value if len(numbers) == 2 and chunk.joiner is K.SLASH else NOTHING
+
+
+def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with "4s" for sets; "2s/4r" tells as much as "2s 4r"."""
+    counted = [_as_sets(piece) for piece in pieces]
+    if K.SLASH not in [piece.kind for piece in counted]:
+        return counted
+    roles = [piece.role for piece in counted]
+    ends = len(counted) - 1
+    return [
+        piece
+        for at, piece in enumerate(counted)
+        if piece.kind is not K.SLASH or not 0 < at < ends or {roles[at - 1], roles[at + 1]} != {Role.SETS, Role.REPS}
+    ]
+
+
+def _as_sets(piece: Piece) -> Piece:
+    """Where reps carry their letter ("12r"), a small "4s" counts sets."""
+    small = piece.role is Role.PLURAL and piece.value <= 10
+    return piece._replace(role=Role.SETS) if small else piece
+
+
+LEAST_SHARE = 40
+"""Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
+CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
+BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
+SIDES = frozenset((K.LEFT, K.RIGHT))
+POINTING = frozenset(("that", "those"))
+FLAGS = {
+    K.REST_PAUSE: "rest_pause",
+    K.ADDED: "added",
+    K.EXTRA: "added",
+    K.MAX: "maximum",
+    K.TOTAL: "total",
+    K.UNCLEAR: "pins",
+}
+HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
+    K.NUMBER: Chunker.number,
+    K.LAST: Chunker.last_set,
+    K.SAME: Chunker.again,
+    K.ANOTHER: Chunker.again,
+    K.TIMES: Chunker.carried,
+    K.TIMES_WORD: Chunker.times_word,
+    K.BY: Chunker.plus,
+    K.AT: Chunker.at_load,
+    K.WITH: Chunker.at_load,
+    K.EFFORT: Chunker.effort,
+    K.FAILURE: Chunker.failure,
+    K.MISS: Chunker.miss,
+    K.PLUS: Chunker.plus,
+    K.EACH: Chunker.each,
+    K.KG: Chunker.unit_word,
+    K.LB: Chunker.unit_word,
+    K.SETS: Chunker.sets_word,
+    K.MORE: Chunker.behind_number,
+    K.FOR: Chunker.ahead_of_number,
+    K.EQUALS: Chunker.equals,
+    K.OUT_OF: Chunker.no_place,
+    K.NOT_DATE: Chunker.till,
+    K.BOTH: Chunker.both,
+    K.EXCEPT: Chunker.except_for,
+    K.FIRST: Chunker.first_of_them,
+    K.OTHER_SIGN: Chunker.numbered,
+    K.ASSISTED: Chunker.help_told,
+    K.BAND: Chunker.band_told,
+    K.BAR: Chunker.bar,
+    K.BODY: Chunker.body,
+    K.COUNT: Chunker.count_word,
+    K.ONCE: Chunker.once,
+    K.DROP: Chunker.drop,
+    K.ARROW: Chunker.arrow,
+    K.COLON: Chunker.colon,
+    K.ORDINAL: Chunker.ordinal_set,
+    K.WARMUP: Chunker.warm_up,
+    K.FILLER: Chunker.filler,
+    K.WORKING: Chunker.working,
+    K.LEFT: Chunker.sided,
+    K.RIGHT: Chunker.sided,
+    K.GOT: Chunker.got,
+    K.ONLY: Chunker.only,
+    K.PLAIN: Chunker.noted,
+    K.NOTE: Chunker.noted,
+    K.PAIN: Chunker.noted,
+    K.SORE: Chunker.noted,
+    K.JOINT: Chunker.noted,
+    K.MUSCLE: Chunker.noted,
+    K.DENIED: Chunker.noted,
+    K.DENY: Chunker.denied,
+    K.UNRELATED: Chunker.noted,
+    K.SETTING: Chunker.noted,
+    K.VARIANT: Chunker.noted,
+    K.PARTIAL: Chunker.noted,
+    K.DUMBBELL: Chunker.equipment,
+    K.BARBELL: Chunker.equipment,
+    K.CABLE: Chunker.equipment,
+    K.MACHINE: Chunker.equipment,
+    K.KETTLEBELL: Chunker.equipment,
+    K.PIN: Chunker.pin,
+    K.PLATE: Chunker.plate,
+    K.SIDE_PLATES: Chunker.plate,
+    K.OPEN: Chunker.bracket,
+    K.CLOSE: Chunker.bracket,
+    **dict.fromkeys((K.COMMA, K.LINE, K.STOP, K.THEN, K.AND, K.SLASH, K.DASH), Chunker.separator_piece),
+    **dict.fromkeys(FLAGS, Chunker.flag),
+    **dict.fromkeys((K.NOT, K.ALTERED, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ROUNDS), Chunker.passed_word),
+}

@@ -1,0 +1,70 @@
+"""Words that may change the sets and that no rule of the walk took up: the message is asked about, and quotes them.
+
+A word passes unasked where its clause is a remark (words of feel, technique or equipment, and no number), and a word
+that points at one of the sets where another rule reads what is told of that set: a number, an effort, a miss.
+"""
+
+from __future__ import annotations
+
+from engine.reading.chunks.sums import SummedChunks
+from engine.reading.words.cues import any_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+
+CLAUSE_ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.THEN, K.OPEN, K.CLOSE, K.DASH, K.QUESTION))
+REMARKING = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.SETTING, K.BAND, K.PARTIAL, K.UNRELATED))
+BESIDE_A_REMARK = REMARKING | {K.FILLER, K.PLAIN, K.DENY, K.AND, K.WITH, K.OF, K.EACH, K.VARIANT, K.REPS, K.SETS}
+AHEAD_OF_A_PLACE = BESIDE_A_REMARK | {K.FOR}
+POINTING = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
+COMPARED = frozenset(("lighter", "heavier"))
+"""Of one of the sets these tell another load, which is not known, unless it only felt so."""
+FELT = frozenset(("felt",))
+NAMING_A_SET = frozenset((K.SETS, K.REPS, K.FILLER))
+MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP, K.REST_PAUSE, K.BODY))
+TELLING = MARKING | {K.NUMBER, K.COUNT}
+"""What is told of a set that a word points at: other rules read it."""
+CHANGING_LOADS = 1
+"""What an ALTERED piece's `told` says of words for loads that rise or fall from set to set."""
+OPEN_WITHOUT_A_NUMBER = frozenset((K.NOT,))
+
+
+class PassedWords(SummedChunks):
+    """The part of the walk that keeps what it did not understand."""
+
+    def passed_word(self, piece: Piece) -> None:
+        """A word that no rule reads where it stands."""
+        self._pass(self.at)
+        self.at += 1
+
+    def _pass(self, at: int) -> None:
+        """Keeps the word there with the rest of its clause, unless what stands behind it explains it."""
+        end = at + 1
+        while self.kinds[end] not in CLAUSE_ENDS:
+            end += 1
+        behind = self.kinds[at + 1 : end]
+        ends = NAMING_A_SET.issuperset(behind)
+        if not (self._is_explained(self.pieces[at], behind) or (ends and self._ends_a_remark(at))):
+            self.out.passed += (self.pieces[at]._replace(end=self.pieces[end - 1].end),)
+
+    def _ends_a_remark(self, at: int) -> bool:
+        """ "knee pain on the last set"."""
+        if self.pieces[at].kind not in POINTING:
+            return False
+        start = at
+        while start and self.kinds[start - 1] in AHEAD_OF_A_PLACE:
+            start -= 1
+        return not REMARKING.isdisjoint(self.kinds[start:at])
+
+    def _is_explained(self, piece: Piece, behind: list[K | None]) -> bool:
+        if piece.kind in POINTING and not TELLING.isdisjoint(behind):
+            return True
+        if piece.kind is K.BOTH and not MARKING.isdisjoint(behind):
+            return True
+        if piece.kind is K.ALTERED and piece.told == CHANGING_LOADS and len(self.out.found) > 1:
+            return True  # "80x5 90x5 100x5 going up": each set told its own
+        if piece.kind in OPEN_WITHOUT_A_NUMBER and K.NUMBER not in behind:
+            return True
+        if REMARKING.isdisjoint(behind) or not BESIDE_A_REMARK.issuperset(behind):
+            return False
+        texts = [one.text for one in self.pieces[self.at : self.at + len(behind) + 1]]
+        return not any_cued(texts, COMPARED) or any_cued(texts, FELT)

@@ -1,0 +1,44 @@
+"""A load told as a step from the set before it: "added five kilos and got 4", "up 5 kg for 3", "5 kilos more".
+
+step = ( "added" | "up" ) LOAD | LOAD "more"     the load has a unit, and is small beside the one before
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from engine.reading.chunks.chunks import Chunk
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+
+RAISED = frozenset(("up", "add", "raised", "plus"))
+
+
+def tells_a_step(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether the load here is what was added to the one before it."""
+    step = pieces[at]
+    before = pieces[at - 1] if at else None
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    raised = before is not None and (before.kind is K.ADDED or (is_cued(before.text, RAISED) and _is_one_word(before)))
+    return step.unit is not None and (raised or behind is K.MORE)
+
+
+def _is_one_word(piece: Piece) -> bool:
+    """ "up", and not "up to"."""
+    return piece.end - piece.start == len(piece.text)
+
+
+def loads_told(chunks: Sequence[Chunk]) -> list[Decimal]:
+    """The loads told so far, in order."""
+    found: list[Decimal] = []
+    for chunk in chunks:
+        head = chunk.factors[0][-1:] if chunk.factors else ()
+        told = [one for one in (*head, *chunk.at) if one.role is Role.LOAD or _is_heavy(one)]
+        found += [one.value for one in told]
+    return found
+
+
+def _is_heavy(number: Piece) -> bool:
+    return number.role in (Role.BARE, Role.BAR) and number.value > MOST_LOADED_REPS

@@ -1,0 +1,91 @@
+"""How often a set was done, where a number says so: "three times", "3x" behind it, "times three".
+
+often = NUMBER "times" SET | SET NUMBER "times" | SET "times" NUMBER | SET "," NUMBER "x"
+"""
+
+from __future__ import annotations
+
+from engine.reading.chunks.choices import MOST_SETS
+from engine.reading.chunks.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
+from engine.reading.chunks.passed_over import PassedWords
+from engine.reading.chunks.sums import AMOUNTS
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+
+PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
+
+TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
+COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
+
+
+class TimesChunks(PassedWords):
+    """The part of the walk that reads how often a set was done."""
+
+    def factor(self, chunk: Chunk | None) -> tuple[Piece, ...]:
+        raise NotImplementedError
+
+    def _rest_of_chunk(self, chunk: Chunk) -> None:
+        raise NotImplementedError
+
+    def _times_what(self, piece: Piece) -> bool:
+        """ "3 times 30 seconds", "3 times 8 with 50": so many sets of it."""
+        ahead = self.pieces[self.at + 1] if self.at + 1 < len(self.pieces) else None
+        if piece.role is not Role.TIMES or ahead is None or ahead.kind is not K.NUMBER or ahead.role not in COUNTABLE:
+            return False
+        if self._kind(2) is K.TIMES:
+            return False
+        self.at += 1
+        sets = piece._replace(role=Role.BARE if ahead.role in TIMED_OR_HEAVY else Role.SETS)
+        self._rest_of_chunk(Chunk([(sets,), self.factor(None)], before=self.separator))
+        return True
+
+    def _repeats_last(self) -> bool:
+        """ "(75 x7) 3x", "three times": a multiplier of the chunk before."""
+        piece, last = self.pieces[self.at], self._last()
+        if last is None or piece.value != int(piece.value):
+            return False
+        opens = self._kind(2) is K.OPEN and self._kind(3) in (K.NUMBER, K.BAR, K.BODY)
+        behind = self._kind() is K.TIMES and not (opens or self._kind(2) in (K.NUMBER, K.MAX))
+        behind = behind and (last.in_brackets or self._ends_with_times(last))
+        if piece.role is Role.TIMES and self._loads_reps(last):
+            self.out.found[-2].times = int(piece.value)
+            self.at += 1
+            return True
+        amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in TIMED_OR_HEAVY
+        if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount or self._tells_reps(last))):
+            last.times = int(piece.value)
+            self.at += 2 if behind else 1
+            return True
+        return False
+
+    def _ends_with_times(self, last: Chunk) -> bool:
+        """ "80x5, 3x" and nothing behind it."""
+        count, sign = self.pieces[self.at : self.at + 2]
+        if last.size < 2 or last.times is not None or not sign.glued or self._kind(2) not in PLAIN_ENDS:
+            return False
+        head = last.factors[0][-1:]
+        loaded = not head or head[0].role is Role.LOAD or head[0].value > MOST_SETS
+        return loaded and count.role is Role.BARE and 1 < count.value <= MOST_SETS
+
+    def _loads_reps(self, last: Chunk) -> bool:
+        """ "10 reps 35kg, 3 times": the load of the reps in front of it."""
+        if len(self.out.found) < 2 or last.size != 1 or self.out.found[-2].size != 1:
+            return False
+        load, reps = last.factors[0], self.out.found[-2].factors[0]
+        alone = len(load) == len(reps) == 1 and not last.at and not self.out.found[-2].at
+        loaded = alone and (load[0].role is Role.LOAD or load[0].value > MOST_LOADED_REPS)
+        return loaded and reps[0].role is Role.REPS
+
+    def _tells_reps(self, last: Chunk) -> bool:
+        """ "40, 8 reps, 3 times": the reps of one set; "40, 8 times" counts reps itself."""
+        numbers = last.factors[0] if last.size == 1 else CARRIED
+        alone = len(numbers) == 1 and numbers[0].value <= MOST_LOADED_REPS
+        return alone and (numbers[0].role is Role.REPS or (numbers[0].role is Role.BARE and len(self.out.found) > 1))
+
+    def _times_behind(self, chunk: Chunk) -> None:
+        """ "87.5 x 8 times three": so many sets of eight."""
+        count = self.pieces[self.at]
+        if count.role is Role.BARE and count.value <= MOST_SETS_BY_REPEAT and self._kind() is not K.TIMES:
+            chunk.factors[-1] = (*chunk.factors[-1][:-1], chunk.factors[-1][-1]._replace(role=Role.REPS))
+            chunk.times = int(count.value)
+            self.at += 1

@@ -1,0 +1,199 @@
+"""Which sets a word for warming up speaks of: the one before it, all before it, or what comes.
+
+warm-up = SETS-OF-IT "warm-up"       behind one set it marks that one: "60x5 (warm-up), 80x5"
+        | SETS-OF-IT "warm-ups"      several, "both" or "all" mark the run since the last full stop, line end or "then"
+        | SET "w"                    the letter marks one set, too: "60x5 (w)"; "W:" heads a line as the word does
+        | "warm-up" SETS-OF-IT       in front it marks what follows, up to "then", "work" or the end of the line
+Between two sets with nothing to part them it may be either's: asked. So are the sets behind a name that comes between.
+"""
+
+from __future__ import annotations
+
+from engine.reading.chunks.chunks import Chunk
+from engine.reading.chunks.set_marks import MarkedChunks
+from engine.reading.marks.warmed_up import tells_what_was_done
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.pieces import Piece, Role
+from engine.values.sets import SetKind
+
+SEVERAL = 2
+"""What a WARMUP piece's `told` says of "warm-ups"."""
+BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
+BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
+ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
+PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
+MOST_WARM_UPS = 6
+"""Common practice, no source."""
+REACH = 3
+"""How many pieces before the word may hold "both" or "all"."""
+
+
+class WarmUpChunks(MarkedChunks):
+    """The part of the walk that says what a word for warming up is about."""
+
+    warm_in_brackets: bool = False
+    """The word stood at the head of brackets: it speaks of what they hold."""
+    warm_lead: int = 0
+    """How many sets were warm-ups where a comma and the name of their lift came; 0 where none did."""
+
+    def warm_up(self, piece: Piece) -> None:
+        ahead = self.pieces[max(0, self.at - 2) : self.at]
+        if not self._heads_with_after() and any(
+            (one.kind is K.NOT_DATE and one.text != "from") or "after" in CUES_OF[one.text] for one in ahead
+        ):
+            self.at += 1  # "after warming up i benched 80 3x5"
+            return
+        if self._counts_warm_ups(piece):
+            self.at += 1
+            return
+        if self._last() is not None and self._kind() in BEHIND and self._kind(-1) in BESIDE_THE_SETS:
+            self.out.dangling = True  # "3x5 100 with warm up": some of them, or besides
+        if self._last() is None or self._heads_brackets() or self._heads_with_after():
+            self.kind = SetKind.WARMUP
+            self.warm_in_brackets = self.depth > 0 and self._kind() is not K.CLOSE  # "3x5 80 (warm-up 60x5)"
+        elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
+            self._mark_run(piece)
+        elif self._stands_between() and self.kind is not SetKind.WARMUP:
+            self._mark_either_way(piece)
+        else:
+            self.kind = SetKind.WARMUP
+        self.at += 1
+
+    def _warms_up(self, piece: Piece) -> bool:
+        """Reads a "w" that says warm-up: "40x10 (w)", "100x5 w, 120x3", "W: 60x5"."""
+        spaced = self._kind(-1) is K.NUMBER and self._kind() in ENDS_OF_A_WARM_UP and bool(self.out.found)
+        if spaced or self._is_warm_letter(piece):
+            self.out.dangling = self.out.dangling or (spaced and not piece.glued and self._kind(2) is not K.NUMBER)
+            self._bracketed_warm_up()
+            return True
+        if self._kind() is K.COLON and self.separator in (None, K.LINE):
+            self.kind = SetKind.WARMUP  # "W: 60x5, 80x3"
+            self.at += 2
+            return True
+        return False
+
+    def _is_warm_letter(self, piece: Piece) -> bool:
+        """ "40x10 (w)", "40x10w, 60x5w 80x5": in brackets, or glued behind the set with no load behind the letter."""
+        if self.depth and self._kind() is K.CLOSE:
+            return True
+        glued = piece.glued and self._kind(-1) is K.NUMBER
+        return glued and (self._kind() in (None, K.COMMA, K.LINE, K.STOP) or self._kind(2) is K.TIMES)
+
+    def _bracketed_warm_up(self) -> None:
+        """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
+        last = self._last()
+        if last is not None:
+            last.kind = SetKind.WARMUP
+        else:
+            self.next_kind = SetKind.WARMUP
+        self.at += 1
+
+    def filler(self, piece: Piece) -> None:
+        """ "wu 60x5, top set 110x3, back-offs 90x6": a word for work that tells nothing of the sets before it."""
+        if piece.told and self.kind is SetKind.WARMUP and self.out.found:
+            self.kind = None
+            self.out.dangling, self.warm_left = self.out.dangling or self.warm_left > 0, 0
+        self.at += 1
+
+    def _heads_brackets(self) -> bool:
+        return self.depth > 0 and self.kinds[self.at - 1] is K.OPEN and self._kind() is not K.CLOSE
+
+    def _heads_with_after(self) -> bool:
+        """ "80x5 (after warm up 60x5)"."""
+        before = self.kinds[max(0, self.at - REACH) : self.at]
+        heads = K.OPEN in before and K.NUMBER not in before[before.index(K.OPEN) :]
+        return self.depth > 0 and heads and self._kind() is K.NUMBER
+
+    def _counts_warm_ups(self, piece: Piece) -> bool:
+        """ "2 warm-ups: 60x5 80x5, then 100x5": how many of the sets behind it are; the number is no set itself."""
+        last, count = self._last(), self.pieces[self.at - 1]
+        if last is None or piece.told != SEVERAL or last.size != 1 or last.at or count.kind is not K.NUMBER:
+            return False
+        if last.factors[0] != (count,) or count.role is not Role.BARE or count.value > MOST_WARM_UPS or self.warm_left:
+            return False
+        self.out.found.pop()
+        self.warm_left = int(count.value)
+        return True
+
+    def _is_glued(self, piece: Piece) -> bool:
+        """ "60x5wu"."""
+        return piece.glued and self.kinds[self.at - 1] is K.NUMBER
+
+    def _stands_behind_each(self) -> bool:
+        """ "60x5 wu 80x3 wu 100x5": the first stands behind a set, and so do the others."""
+        return self.kinds.count(K.WARMUP) > 1 and K.NUMBER in self.kinds[: self.kinds.index(K.WARMUP)]
+
+    def _stands_between(self) -> bool:
+        """ "60x5 wu 80x5", "60x5, warm-ups, 80x5": nothing says whether it speaks of what is before it or behind it."""
+        following = self._kind()
+        spaced = self.separator is None and following is K.NUMBER
+        parted = self.separator in (K.COMMA, K.LINE) and following is self.separator
+        return spaced or (parted and self._kind(2) is K.NUMBER)
+
+    def _mark_run(self, piece: Piece) -> None:
+        if self.depth and self.opened < len(self.out.found) and self._kind() is K.CLOSE:
+            _warm(self.out.found[self.opened :])  # "140x5x3 (plus 60x10 100x5 warming up)"
+            return
+        run = self._run(piece)
+        said = self.pieces[max(0, self.at - REACH) : self.at]
+        both = run[-1].before is K.AND or any(one.kind is K.BOTH for one in said)
+        several = both or piece.told == SEVERAL or any(one.text in phrasebook().cues["all"] for one in said)
+        if several:
+            _warm(run[-SEVERAL:] if both else run)
+            return
+        if _runs_on(run):
+            self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
+        else:
+            _warm(run[-1:])
+
+    def _mark_either_way(self, piece: Piece) -> None:
+        """The sets before the word, or those behind it up to the end."""
+        before = frozenset(self._places(self._run(piece)))
+        behind = frozenset(range(len(self.out.found), len(self.out.found) + len(self.pieces)))
+        self.out.warm_either = before, behind
+
+    def _doubt_warm_ups_behind_the_name(self) -> None:
+        """ "warm-up 60x5, squat 100x5": the sets behind the name may be the work."""
+        found = self.out.found
+        warm = frozenset(at for at, chunk in enumerate(found) if chunk.kind is SetKind.WARMUP)
+        if not warm or max(warm) < self.warm_lead:
+            return
+        for chunk in found[self.warm_lead :]:
+            chunk.kind = None if chunk.kind is SetKind.WARMUP else chunk.kind
+        if any(map(tells_what_was_done, self.pieces)):
+            return  # "warmed up with 60x5, squat 3x5 100"
+        self.out.warm_either = frozenset(at for at in warm if at < self.warm_lead), warm
+
+    def _places(self, run: list[Chunk]) -> range:
+        return range(len(self.out.found) - len(run), len(self.out.found))
+
+    def _run(self, piece: Piece) -> list[Chunk]:
+        """The sets that stand together before the word, up to one that has its mark already; where "warm-ups" finds
+        one alone on its line, those of the lines above, too.
+        """
+        found = self.out.found
+        start = self._start_of_run(PARTS_RUNS)
+        if piece.told == SEVERAL and start == len(found) - 1:
+            start = self._start_of_run(frozenset())
+        return found[start:]
+
+    def _start_of_run(self, parting: frozenset[K]) -> int:
+        found = self.out.found
+        start = len(found) - 1
+        while start and found[start].before not in parting and found[start - 1].kind is None:
+            start -= 1
+        return start
+
+
+def _warm(run: list[Chunk]) -> None:
+    for chunk in run:
+        chunk.kind = SetKind.WARMUP
+
+
+def _runs_on(run: list[Chunk]) -> bool:
+    """ "60x5 80x5 (warm-up)": with only a space between them the lighter one may well be one, too."""
+    spaced = len(run) > 1 and run[-1].before is None and run[-1].size == run[-2].size == 2
+    heads = [chunk.factors[0] for chunk in run[-2:]] if spaced else []
+    return bool(heads) and all(heads) and heads[0][0].value < heads[1][0].value

@@ -1,0 +1,1 @@
+"""Corrections in words, and the sets that they change."""

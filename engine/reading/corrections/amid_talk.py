@@ -1,0 +1,58 @@
+"""A correction amid talk: "phew, the 4th only 6", "62.5 not 60, the phone froze", "last was 6 cos i was tired".
+
+message = [ talk cut ] correction [ cut talk ]      cut = "," | "." | "!" | " - " | bracket | BECAUSE
+
+Talk is a clause that holds nothing a correction is told with. Numbers that others did are never cut away; pain is noted
+beside the correction, and stays where its clause has a number or another lift in it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.parts import part_told
+from engine.reading.prepare import Prepared, prepare
+from engine.reading.values import Context
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken_words
+from engine.reading.words.pieces import Piece
+from engine.reading.words.spoken_clauses import clauses_of
+
+POINTS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.NOT, K.SETS, K.ONLY, K.BOTH, K.DENY, K.FILLER))
+TOLD = frozenset(
+    (K.NUMBER, K.COUNT, K.EFFORT, K.RPE, K.RIR, K.RESERVE, K.RESERVE_LEFT, K.FAILURE, K.WARMUP, K.MISS, K.DROP, K.KG,
+     K.LB, K.NOT, K.TIMES, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.EXCEPT,
+     K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO)
+)  # fmt: skip
+NOT_TALK = frozenset((K.QUESTION, K.STORY, K.TOMORROW, K.LINE))
+COUNTED = frozenset((K.NUMBER, K.COUNT))
+MOST_CLAUSES = 6
+
+
+def amid_talk(prepared: Prepared, context: Context, catalogue: Catalogue) -> Prepared | None:
+    """The message without its clauses of talk; None where it has none, or nothing else."""
+    if prepared.told & NOT_TALK or not prepared.told & POINTS or not prepared.told & COUNTED:
+        return None
+    clauses = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
+    kept = [(start, end) for start, end in clauses if _tells(prepared, start, end, context)]
+    if not 1 < len(clauses) <= MOST_CLAUSES or len(kept) == len(clauses) or not kept:
+        return None
+    if any(piece.kind is K.OTHERS and start <= piece.start < end for piece in prepared.spoken for start, end in kept):
+        return None
+    return prepare(", ".join(prepared.cleaned[start:end].strip() for start, end in kept), context, catalogue)
+
+
+def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
+    inside: Sequence[Piece] = [piece for piece in prepared.spoken if start <= piece.start < end]
+    if any(piece.kind is K.PLANNED for piece in inside):
+        return part_told(inside, context).missing  # "first two as planned" changes nothing of those that stand
+    kinds = {piece.kind for piece in inside}
+    done = {record.done.exercise for record in context.recent}
+    if K.PAIN in kinds:
+        latest = context.recent[-1].done.exercise
+        others = any(piece.kind is K.NAME and latest not in piece.names for piece in inside)
+        return others or not kinds.isdisjoint(TOLD)
+    if kinds & TOLD == {K.TODAY} and not kinds.isdisjoint((K.PLAIN, K.NEVER, K.NOTE, K.UNRELATED)):
+        return False  # "can't count today"
+    return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)

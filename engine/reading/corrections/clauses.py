@@ -1,0 +1,64 @@
+"""A correction cut at its parts: "first two were 70, last at 65" speaks of two of them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+
+from engine.reading.marks.felt import is_effort, with_felt
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+from engine.values.effort import Effort
+
+CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
+POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME, K.REMAINING))
+TOLD = frozenset((K.NUMBER, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS))
+NEAR = 3
+
+
+def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
+    """The pieces in clauses, each with its own part and value."""
+    out: list[list[Piece]] = [[]]
+    for at, piece in enumerate(pieces):
+        told = any(p.kind in TOLD for p in out[-1])
+        if piece.kind in CUTS and told and _points(pieces[at + 1 : at + 1 + NEAR]) and _tells(pieces[at + 1 :]):
+            out.append([])
+        elif piece.kind is K.REMAINING and told:
+            out.append([piece])
+        else:
+            out[-1].append(piece)
+    return [_counted(_signed(with_felt(clause))) for clause in out]
+
+
+def _points(pieces: Sequence[Piece]) -> bool:
+    for at, piece in enumerate(pieces):
+        numbered = at + 1 < len(pieces) and pieces[at + 1].kind is K.NUMBER
+        if piece.kind in POINTERS or (piece.kind is K.SETS and numbered):
+            return True
+        if piece.kind not in (K.FILLER, K.THEN, K.AND):
+            return False
+    return False
+
+
+def _tells(pieces: Sequence[Piece]) -> bool:
+    return any(piece.kind in TOLD for piece in pieces)
+
+
+def _signed(clause: list[Piece]) -> list[Piece]:
+    """ "@9" behind the last number, or alone: an effort, where no set is told again."""
+    if any(piece.kind is K.TIMES for piece in clause):
+        return clause
+    for at, piece in enumerate(clause[:-1]):
+        number = clause[at + 1]
+        if piece.kind is K.AT and piece.text == "@" and is_effort(number):
+            effort = number._replace(kind=K.EFFORT, efforts=(Effort.from_rpe(number.value),))
+            return [*clause[:at], effort, *clause[at + 2 :]]
+    return clause
+
+
+def _counted(clause: list[Piece]) -> list[Piece]:
+    """ "it was a triple": three reps."""
+    return [
+        piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=Role.REPS) if piece.kind is K.COUNT else piece
+        for piece in clause
+    ]

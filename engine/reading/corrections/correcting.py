@@ -1,0 +1,258 @@
+"""A correction under way: its words without the slips around them, its pieces, and the sets that it may reach.
+
+slip = "sorry" | "no" | "oops" | "*" in front;  "sorry" | "my bad" | "actually" | "*" behind;  "wrong" anywhere
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.remaining import with_remaining
+from engine.reading.marks.marks import without_asides
+from engine.reading.prepare import Prepared, dated, prepare
+from engine.reading.values import Context, Correction
+from engine.reading.words.cues import CUES_OF, any_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import plain_word
+from engine.reading.words.phrasebook import Phrasebook, phrasebook, spoken_words
+from engine.reading.words.pieces import Piece, Role, kinds_of
+from engine.reading.words.token_shapes import Shape
+from engine.reading.words.tokens import Token
+from engine.values.load import Basis, Load, Unit
+from engine.values.sets import SetDone, SetRecord
+
+MOST_WORDS = 14
+MOST_SLIPS = 3
+LONGEST_CUE = 5
+STAR = "*"
+UNITS = {K.KG: Unit.KG, K.LB: Unit.LB}
+LOOSE = frozenset((K.COMMA, K.STOP, K.DASH, K.COLON))
+OWN_CUES = ("mean", "make", "slip", "tail", "be", "wrongly", "swapped")
+PLURALS = frozenset(("those", "were"))
+
+
+@dataclass(slots=True)
+class Told:
+    """`words` and `pieces` are without the slips; `slipped`: there were some; `joined`: "and" stood in front."""
+
+    words: list[str]
+    pieces: list[Piece]
+    context: Context
+    catalogue: Catalogue
+    book: Phrasebook
+    slipped: bool = False
+    joined: bool = False
+    changes: dict[int, tuple[SetRecord, SetDone]] = field(default_factory=dict)
+    removed: list[SetRecord] = field(default_factory=list)
+    added: list[SetDone] = field(default_factory=list)
+    pointed: list[SetRecord] = field(default_factory=list)
+
+    def starts(self, cue: str) -> int:
+        """How many words of the beginning are this cue; 0 for none."""
+        return cue_at(self.words, 0, self.book.cues.get(cue, frozenset()))
+
+    def has(self, cue: str) -> bool:
+        return any(cue_at(self.words, at, self.book.cues.get(cue, frozenset())) for at in range(len(self.words)))
+
+    def kinds(self) -> frozenset[K]:
+        return frozenset(piece.kind for piece in self.pieces)
+
+    def numbers(self) -> list[Piece]:
+        return [piece for piece in self.pieces if piece.kind is K.NUMBER]
+
+    def unknown(self) -> int:
+        """How many words have no meaning, the words of the correction itself aside."""
+        own = {word for cue in OWN_CUES for phrase in self.book.cues[cue] for word in phrase.split()}
+        return sum(1 for piece in self.pieces if piece.kind is K.PLAIN and plain_word(piece.text) not in own)
+
+    @property
+    def plural(self) -> bool:
+        counts = any(piece.kind is K.COUNT and piece.text.endswith("s") for piece in self.pieces)
+        listed = any(piece.role is Role.PLURAL for piece in self.numbers())
+        return counts or listed or any_cued(self.words, PLURALS)
+
+    def of_others(self) -> bool:
+        return any(word in self.book.cues["others"] and word != "they" for word in self.words)
+
+    def now(self, record: SetRecord) -> SetDone:
+        """The set as this correction leaves it so far."""
+        return self.changes[record.id][1] if record.id in self.changes else record.done
+
+    def set_to(self, record: SetRecord, done: SetDone) -> None:
+        self.changes[record.id] = (record, done)
+
+    def correction(self) -> Correction | None:
+        changed = tuple((record, done) for record, done in self.changes.values() if record.done != done)
+        if not (changed or self.removed or self.added):
+            return None
+        return Correction(changed, tuple(self.removed), tuple(self.added))
+
+
+def cue_at(words: list[str], at: int, cues: frozenset[str]) -> int:
+    """How many words from this place on are one of the phrases; 0 for none."""
+    for length in range(min(LONGEST_CUE, len(words) - at), 0, -1):
+        if " ".join(words[at : at + length]) in cues:
+            return length
+    return 0
+
+
+def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told | None:
+    """The message as a correction may be told; None for one that is too long, or of several lines."""
+    book = phrasebook()
+    spoken = spoken_words(prepared.tokens)
+    if not spoken or len(spoken) > MOST_WORDS or "\n" in prepared.cleaned.strip():
+        return None
+    words = mended_words([word for word, _ in spoken], prepared.spoken, book)
+    begin, end = _politeness(words, book)
+    begin += _chatter(words[begin:end], book)
+    first, last = _without_slips(words[begin:end], book)
+    first, last = first + begin, last + begin
+    first += _taken_back(words[first:], spoken[first:], book)
+    if any(piece.kind is K.MISS and piece.start < spoken[first][1].start < piece.end for piece in prepared.spoken):
+        first = begin  # "no lift" is a phrase of its own
+    prepared = _without_a_no(prepared, spoken[first][1].start, words, context, catalogue)
+    starred = _is_starred(prepared.cleaned)
+    slipped = first > begin or last < end or starred
+    pieces = _in_full(_between(prepared, spoken, first, last, context), prepared.cleaned)
+    if not pieces:
+        return None
+    judged = _without_misjudging(pieces, book)
+    slipped = slipped or judged is not pieces
+    told = Told(words[first:last], judged, context, catalogue, book)
+    told.joined = prepared.spoken[0].kind is K.AND
+    told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
+    return told
+
+
+def _without_a_no(prepared: Prepared, start: int, words: list[str], context: Context, catalogue: Catalogue) -> Prepared:
+    """ "no squat was monday": the slip denies no squat, where the words go on to say what was."""
+    straddled = any(piece.kind is K.NEVER and piece.start < start < piece.end for piece in prepared.spoken)
+    if not straddled or phrasebook().cues["be"].isdisjoint(words):
+        return prepared
+    return prepare(" " * start + prepared.cleaned[start:], context, catalogue)
+
+
+def _without_misjudging(pieces: list[Piece], book: Phrasebook) -> list[Piece]:
+    """ "i miscounted, last was 8", "57.5, misread the stack": without the words that say so, and what they are of."""
+    wrongly = {word for phrase in book.cues["misjudged"] for word in phrase.split()}
+    said = [piece for piece in pieces if plain_word(piece.text) in wrongly]
+    if not said:
+        return pieces
+    kept: list[Piece] = []
+    for clause in _apart([piece for piece in pieces if piece not in said]):
+        if not TELLING.isdisjoint([piece.kind for piece in clause]):
+            kept += clause
+    kept = kept[1:] if kept and kept[0].kind in LOOSE else kept
+    return kept or pieces
+
+
+def _apart(pieces: Iterable[Piece]) -> list[list[Piece]]:
+    """The clauses, each with the sign that opens it."""
+    found: list[list[Piece]] = [[]]
+    for piece in pieces:
+        if piece.kind in LOOSE:
+            found.append([piece])
+        else:
+            found[-1].append(piece)
+    return found
+
+
+TELLING = frozenset((K.NUMBER, K.COUNT, K.NAME, K.EFFORT, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.DATE,
+                     K.KG, K.LB, K.FAILURE, K.WARMUP))  # fmt: skip
+
+
+def mended_words(words: list[str], pieces: Iterable[Piece], book: Phrasebook) -> list[str]:
+    unknown = {piece.text for piece in pieces if piece.kind is K.PLAIN}
+    return [book.slips.near(word)[0] if word in unknown else word for word in words]
+
+
+def _politeness(words: list[str], book: Phrasebook) -> tuple[int, int]:
+    """Where the correction begins and ends in "can you delete set 2 please": asked kindly it is no slip yet."""
+    asked = cue_at(words, 0, book.cues["polite"])
+    start = asked if 1 < asked < len(words) else 0
+    end = len(words)
+    while end - 1 > start and words[end - 1] in book.cues["please"]:
+        end -= 1
+    return start, end
+
+
+def _chatter(words: list[str], book: Phrasebook) -> int:
+    """How many words of "lol the 4th only 6" say nothing."""
+    at = 0
+    while at + 1 < len(words) and words[at] in book.cues["chatter"]:
+        if any(cue_at(words, at, book.cues[name]) for name in ("slip", "retake", "relisted")):
+            break
+        at += 1
+    return at
+
+
+def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:
+    first, last = 0, len(words)
+    for _ in range(MOST_SLIPS):
+        length = cue_at(words, first, book.cues["slip"])
+        first += length if first + length < last else 0
+    for length in (2, 1):
+        if first < last - length and " ".join(words[last - length : last]) in book.cues["tail"]:
+            return first, last - length
+    return first, last
+
+
+def _only_some_count(told: Told) -> bool:
+    """ "only 4 counted", "only 4 were good": of the reps that were told, no new ones."""
+    return told.has("only") and not told.book.cues["counted"].isdisjoint(told.words)
+
+
+def _taken_back(words: list[str], spoken: list[tuple[str, Token]], book: Phrasebook) -> int:
+    """How many words of "scratch that, 145" stand in front of the number that is told instead."""
+    length = cue_at(words, 0, book.cues["retake"])
+    return length if 0 < length < len(spoken) and spoken[length][1].shape is Shape.NUMBER else 0
+
+
+def _is_starred(cleaned: str) -> bool:
+    """ "*8" and "8*": the mark that chats use for a correction."""
+    bare = cleaned.strip()
+    return len(bare) > 1 and bare.count(STAR) == 1 and (bare[0] == STAR or bare[-1] == STAR)
+
+
+def _between(
+    prepared: Prepared, spoken: list[tuple[str, Token]], first: int, last: int, context: Context
+) -> list[Piece]:
+    start = spoken[first][1].start if first else 0
+    end = spoken[last - 1][1].end if last < len(spoken) else len(prepared.cleaned)
+    kept = [piece for piece in prepared.spoken if start <= piece.start < end]
+    if _is_starred(prepared.cleaned):
+        kept = [piece for piece in kept if prepared.cleaned[piece.start] != STAR]
+    while kept and kept[0].kind in LOOSE:
+        kept.pop(0)
+    days = with_remaining(dated(kept, kinds_of(kept), context), context)
+    return with_remaining(without_asides(days, kinds_of(days)), context)
+
+
+def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
+    """The pieces with the whole phrase that each word stands for, and "second" as a place where nothing is counted."""
+    out: list[Piece] = []
+    for piece in pieces:
+        if piece.kind is K.SECONDS and piece.text == "second" and not (out and out[-1].kind is K.NUMBER):
+            piece = piece._replace(kind=K.ORDINAL, told=2)
+        if piece.kind is K.DENY and out and out[-1].kind in (K.NUMBER, K.KG, K.LB):
+            piece = piece._replace(kind=K.NOT)
+        if piece.kind is K.ALTERED and "ofthose" in CUES_OF[cleaned[piece.start : piece.end].lower()]:
+            piece = piece._replace(kind=K.FILLER)  # "all three of those were", "did 4 of those, not 3"
+        if piece.kind not in AS_THEY_ARE and piece.end - piece.start > len(piece.text):
+            piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
+        out.append(piece)
+    return out
+
+
+AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
+
+
+def with_load(done: SetDone, new: Piece) -> SetDone:
+    """The set at another load; the unit stays where none is told."""
+    old = done.load
+    unit = new.unit or (old.unit if old else Unit.KG)
+    sign = -1 if old is not None and old.amount < 0 < new.value else 1
+    basis = old.basis if old else Basis.TOTAL
+    return replace(done, load=Load(sign * new.value, unit, basis))

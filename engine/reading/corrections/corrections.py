@@ -1,0 +1,309 @@
+"""Corrections in words: what they change among the sets that stand.
+
+correction = slip value | value slip | value "i mean" | new "not" old | part "was" value | "make" part value
+           | "only" NUMBER | "delete" part | "move it to" day | part effort | "that was" ( name | equipment | unit )
+           | "other way round"
+
+Rules: "X not Y" changes the sets that have Y; a bare number is the reps of the latest set, one with a unit, or that
+only fits a load, the load of its group; parts count within the exercise of the latest message, or the one named.
+Nothing is added but sets of a larger count. What cannot be worked out changes nothing, and is said to be unclear.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from datetime import date
+from typing import NamedTuple
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.amid_talk import amid_talk
+from engine.reading.corrections.confirmed import confirms
+from engine.reading.corrections.correcting import Told, told_of
+from engine.reading.corrections.counts import counted, counts_what_stands
+from engine.reading.corrections.days import OF_A_DAY, moved
+from engine.reading.corrections.days_apart import moved_apart
+from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
+from engine.reading.corrections.halved import halved
+from engine.reading.corrections.hours_told import speaks_of_an_hour
+from engine.reading.corrections.loaded import loaded
+from engine.reading.corrections.marks import MARKS, marked_later
+from engine.reading.corrections.misspelt import respelt
+from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
+from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
+from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.values import TALK, new_values, says_after
+from engine.reading.days.dates import with_dates
+from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.marks.pain import tells_pain
+from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests.again import counts_steps, several_steps
+from engine.reading.values import Context, Correction, NoSets, Unread
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+
+REQUESTS = frozenset(("redo", "erase", "undo"))
+SHORT = 4
+MOST_TURNED = 7
+
+WAYS: tuple[Callable[[Told], Correction | None], ...] = (
+    doubled,
+    deleted,
+    moved_apart,
+    moved,
+    swapped,
+    new_unit,
+    shifted,
+    counted,
+    loaded,
+    halved,
+    marked_later,
+    renamed_and_restated,
+    new_exercise,
+    new_values,
+)
+
+
+def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    """The change asked for, worked out on the sets that stand; NoSets that says so where a correction is not clear.
+
+    None where the message is no correction.
+    """
+    earlier = _of_an_earlier_day(prepared, context, catalogue)
+    if earlier is not None or _tells_new_sets(prepared, context):
+        return earlier
+    if not context.recent:
+        return None
+    found = _told_plainly(prepared, context, catalogue)
+    bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
+    again = _told_plainly(bare, context, catalogue) if bare is not None else None
+    if isinstance(again, Correction):
+        return replace(again, pain=tells_pain(prepared.pieces))
+    return found or again
+
+
+def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    told = told_of(prepared, context, catalogue)
+    if told is None or _is_request(told) or speaks_of_an_hour(told):
+        return None
+    if confirms(told) or counts_what_stands(told):
+        return NoSets(why=CONFIRMED)
+    other = _respelt(prepared, context, catalogue)
+    found = _worked_out(other) if other is not None else None
+    if found is None:
+        found = _worked_out(told)
+    if found is None and other is not None:
+        told = other
+    if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
+        return _unclear(prepared, NONE_THAT_DAY)
+    return found or (_unclear(prepared) if _is_correcting(told) else None)
+
+
+UNCLEAR = "a correction, but not clear of what"
+CONFIRMED = "says that what stands was all done"
+NONE_THAT_DAY = "a correction, but no such sets stand on that day"
+
+
+def _is_of_another_day(found: Correction, named: Sequence[_Named]) -> bool:
+    """Whether a day is named and the sets reached are of others: "the squat on monday was 101" is no word on Friday's.
+
+    A set that moves to the day named is of another, as it should be.
+    """
+    days = {one.day for one in named}
+    reached = [*(record for record, _ in found.changed), *found.removed]
+    return bool(days) and not found.moved and any(record.on not in days for record in reached)
+
+
+def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    """ "yesterday's bench was 85", "delete monday's squat": one new number for the sets that stand on that day, or
+    those sets away; NoSets that says so where none stand on it, so that a correction never makes a new set.
+    """
+    day = _day_named(prepared, context)
+    told = _without_day(prepared, day, context, catalogue) if day is not None else None
+    if day is None or told is None or not (_tells_what_was(told, prepared) or _asks_away(told)):
+        return None
+    recent = tuple(one for one in context.recent if one.on == day.day)
+    then = replace(told, context=replace(context, recent=recent))
+    found = _reached_then(then) if recent else None
+    plain = _is_of_sets(told) and (not recent or deletes(told))
+    return found or (_unclear(prepared, NONE_THAT_DAY) if plain else None)
+
+
+def _reached_then(told: Told) -> Correction | None:
+    """What the message changes among the sets of the day that it names."""
+    if _asks_away(told):
+        return Correction(removed=told.context.recent) if _names_the_whole_day(told) else _worked_out(told)
+    named = any(piece.kind is K.NAME for piece in told.pieces)
+    return _worked_out(told) if named or part_told(told.pieces, told.context).points else None
+
+
+def _tells_new_sets(prepared: Prepared, context: Context) -> bool:
+    """ "squat on monday was 100 for 5", where no squat stands on Monday: the whole of a set, and nothing to correct."""
+    day = _day_named(prepared, context)
+    kinds = [piece.kind for piece in prepared.pieces]
+    names = {name for piece in prepared.pieces if piece.kind is K.NAME for name in piece.names}
+    if day is None or K.NOT in kinds or not names or kinds.count(K.NUMBER) < 2:
+        return False
+    return not any(one.on == day.day and one.done.exercise in names for one in context.recent)
+
+
+def _day_named(prepared: Prepared, context: Context) -> _Named | None:
+    """The only day that the message names, if it is none to come."""
+    days = _days_named(prepared, context)
+    past = len(days) == 1 and context.now is not None and days[0].day <= context.now.date()
+    return days[0] if past else None
+
+
+def _without_day(prepared: Prepared, day: _Named, context: Context, catalogue: Catalogue) -> Told | None:
+    """The message as a correction is told, with blanks in place of the day."""
+    before = ON_A_DAY.sub("", prepared.cleaned[: day.start])
+    text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
+    return told_of(prepare(text, context, catalogue), context, catalogue)
+
+
+def _tells_what_was(told: Told, prepared: Prepared) -> bool:
+    numbers = sum(piece.kind is K.NUMBER for piece in prepared.pieces)
+    one = numbers == 1 or any(piece.kind is K.NOT for piece in prepared.pieces)
+    return one and any(map(is_be, told.pieces))
+
+
+def _asks_away(told: Told) -> bool:
+    return bool(told.words) and asks_away(told) and not told.kinds() & NOT_DELETED
+
+
+def _is_of_sets(told: Told) -> bool:
+    """Whether a lift is named, and nothing but what a correction of it is told with: "squat was 4 reps"."""
+    kinds = {piece.kind for piece in told.pieces if not is_cue(piece, told)}
+    return K.NAME in kinds and not kinds & (TALK | {K.TIMES, K.QUESTION})
+
+
+def _names_the_whole_day(told: Told) -> bool:
+    """ "delete monday's session", "remove all sets of tuesday": the day, and no part of it."""
+    behind = [piece for piece in told.pieces if not is_cue(piece, told)]
+    return bool(behind) and all(_is_whole(piece) for piece in behind)
+
+
+def _is_whole(piece: Piece) -> bool:
+    """Whether the word is of a whole day's sets; "set" is of one."""
+    if piece.kind is K.SETS:
+        return len(piece.text) > len("set") and piece.text != "satz"
+    return piece.kind in (K.FILLER, K.OF, K.BOTH) or says_all(piece) or piece.text in OF_A_DAY
+
+
+class _Named(NamedTuple):
+    day: date
+    start: int
+    end: int
+
+
+def _days_named(prepared: Prepared, context: Context) -> list[_Named]:
+    """The days that the words name, wherever they stand."""
+    found = []
+    for piece in prepared.pieces:
+        day = piece.day
+        if day is None and piece.kind in DATE_KINDS:
+            day = with_dates([piece], context.now, context.unit)[0].day
+        if day is not None:
+            found.append(_Named(day, piece.start, piece.end))
+    return found
+
+
+ON_A_DAY = re.compile(r"(?<!\w)(?:on|from|of|am|vom|el|del|le|du|il|di|op|på)\s+(?:the\s+)?$", re.IGNORECASE)
+"""The word that ties a day to its sets: it goes with the day."""
+
+
+LATEST_CHANGE = frozenset(("undo last", "undo the last", "undo last one", "undo the last one", "undo last change"))
+"""What takes back the latest change; "undo the last set" is of a set."""
+
+
+def _is_request(told: Told) -> bool:
+    """ "put it back" and "delete everything" are no corrections; "delete the last set" is."""
+    if counts_steps(told.pieces) and several_steps(told.words, told.pieces) is not None:
+        return True
+    names = {told.book.said[phrase] for phrase in told.book.slips.mended(told.words, told.book.said)}
+    if "undo" in names and " ".join(told.words) in LATEST_CHANGE:
+        return True
+    if "undo" in names:
+        return not part_told(told.pieces, told.context).points
+    return bool(names & REQUESTS)
+
+
+def _worked_out(told: Told) -> Correction | None:
+    for way in WAYS:
+        try:
+            found = way(replace(told, changes={}, removed=[], added=[], pointed=[]))
+        except ValueError:  # a set or a load that cannot be: nothing is changed
+            return None
+        if found is not None:
+            return found
+    return None
+
+
+def _respelt(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told | None:
+    text = respelt(prepared, catalogue)
+    return told_of(prepare(text, context, catalogue), context, catalogue) if text else None
+
+
+def _unclear(prepared: Prepared, why: str = UNCLEAR) -> NoSets:
+    return NoSets(unread=(Unread(prepared.cleaned.strip(), why),), why=why)
+
+
+def _is_correcting(told: Told) -> bool:
+    """Whether the message begins or ends as a correction does, so that its numbers are no new sets."""
+    kinds = told.kinds()
+    if not told.pieces or kinds & {K.QUESTION, K.TOMORROW} or told.pieces[0].kind is K.ASKS:
+        return False
+    counts = [piece for piece in told.pieces if piece.kind in (K.NUMBER, K.COUNT)]
+    if len(counts) >= 2 and any(_denies_a_number(told.pieces, at) for at in range(len(told.pieces))):
+        return True
+    if not counts:
+        turned = told.has("swapped") and len(told.words) <= MOST_TURNED
+        return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
+    if counts_too_many(told.pieces, told.context):
+        return True
+    short = K.NAME not in kinds and len(told.pieces) <= SHORT
+    if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
+        return True
+    return K.TIMES not in kinds and _says_what_was(told)
+
+
+def _denies_a_number(pieces: Sequence[Piece], at: int) -> bool:
+    """ "62.5 not 60", "not the 60 but"; "62.5 for 6, not bad" denies none."""
+    if pieces[at].kind is not K.NOT:
+        return False
+    for piece in pieces[at + 1 : at + 1 + MOST_BETWEEN]:
+        if piece.kind in (K.NUMBER, K.COUNT, K.NAME):
+            return True
+        if piece.kind in (K.NOTE, K.COMMA, K.STOP):
+            return False
+    return False
+
+
+MOST_BETWEEN = 4
+"""How many words may stand between "not" and the number it denies."""
+
+
+def _is_blamed(told: Told) -> bool:
+    """ "that was wrong", and no more."""
+    return told.has("wrongly") and len(told.words) <= SHORT and told.kinds() <= {K.FILLER, K.PLAIN, K.LAST, K.SETS}
+
+
+def _marks_what_is_not(told: Told) -> bool:
+    part = part_told(told.pieces, told.context)
+    return part.missing and any(piece.kind in MARKS for piece in told.pieces)
+
+
+def _says_what_was(told: Told) -> bool:
+    """ "set 4 was 7" where there are three: a verb behind a part or a pronoun, and a number behind the verb."""
+    verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), None)
+    if verb is None or any(piece.kind in TALK for piece in told.pieces):
+        return False
+    told_behind = says_after(told) or any(piece.kind in MARKS for piece in told.pieces[verb:])
+    return told_behind and not any(_is_new(piece, told) for piece in told.pieces)
+
+
+def _is_new(piece: Piece, told: Told) -> bool:
+    """A lift that has no sets yet: "squat was 100 for 5" tells of new ones."""
+    done = {record.done.exercise for record in told.context.recent}
+    return piece.kind is K.NAME and not done & set(piece.names)

@@ -1,0 +1,101 @@
+"""How many sets it were: "only did 3", "leg press was only 2 sets", "4 sets not 3", "one set too many"."""
+
+from __future__ import annotations
+
+from engine.reading.corrections.correcting import Told
+from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.latest_sets import latest_of_it, run_of_it
+from engine.reading.values import Correction
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+from engine.values.sets import SetRecord
+
+MOST_SETS = 20
+NOT_COUNTS = frozenset((K.TIMES, K.AT, K.ORDINAL, K.ANOTHER, K.MORE, K.SAME, K.QUESTION, K.NOT, K.FUTURE, K.LAST,
+                        K.FIRST, K.TOMORROW, K.OTHERS, K.REST))  # fmt: skip
+
+
+def counted(told: Told) -> Correction | None:
+    """Fewer sets, the first of which stand; or more of the same."""
+    if told.has("toomany"):
+        part = part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context)
+        told.removed += group_of(told, part)[-1:]
+        return told.correction()
+    if (found := _only_the_first(told)) is not None or (found := _one_further(told)) is not None:
+        return found
+    numbers = told.numbers()
+    if len(numbers) != 1 or told.kinds() & NOT_COUNTS:
+        return None
+    number, only = numbers[0], told.has("only")
+    cued = only or told.slipped or told.starts("make") or told.has("mean") or any(map(is_be, told.pieces))
+    if not cued or number.value != int(number.value):
+        return None
+    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    to_so_many = _sets_changed_to(told, number)
+    fewer = only and number.role is Role.BARE and 1 <= number.value < len(group_of(told, part))
+    if not fewer and number.role is not Role.SETS and not to_so_many:
+        return None
+    return told.correction() if set_count(told, part, int(number.value)) else None
+
+
+def _sets_changed_to(told: Told, number: Piece) -> bool:
+    """ "change sets to 4"."""
+    before = [piece for piece in told.pieces[: told.pieces.index(number)] if piece.kind is not K.FILLER]
+    last = before[-1] if before else None
+    several = last is not None and last.kind is K.SETS and last.text.endswith("s") and number.role is Role.BARE
+    return several and told.starts("make") > 0
+
+
+def _only_the_first(told: Told) -> Correction | None:
+    """ "only the first three": those stand, and the others go."""
+    kinds = told.kinds()
+    if K.FIRST not in kinds or not told.has("only") or kinds & MARKING or kinds & (NOT_COUNTS - {K.FIRST}):
+        return None
+    part = part_told(told.pieces, told.context)
+    if part.missing or not part.places or any(number not in part.used for number in told.numbers()):
+        return None
+    told.removed += [record for record in group_of(told, part) if record not in part.places]
+    return told.correction()
+
+
+def _one_further(told: Told) -> Correction | None:
+    """ "there was a fifth set too", "did a 5th": one more like the last, where four stand."""
+    ordinals = [piece for piece in told.pieces if piece.kind is K.ORDINAL]
+    others = told.kinds() - {K.ORDINAL, K.FILLER, K.SETS, K.STOP, K.AND, K.EXTRA}
+    plain = [piece for piece in told.pieces if piece.kind in others and piece.text not in FURTHER]
+    group = group_of(told, Part())
+    if len(ordinals) != 1 or plain or ordinals[0].told != len(group) + 1 or len(told.pieces) < 2:
+        return None
+    told.added.append(group[-1].done)
+    return told.correction()
+
+
+FURTHER = frozenset(("there", "was", "did", "too", "also", "even", "forgot", "forgotten", "i", "a"))
+MARKING = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.NAME, K.KG, K.LB, K.AT, K.WITH))
+
+
+def counts_what_stands(told: Told) -> bool:
+    """ "that's 3 sets" behind three single ones: as many as stand, and nothing to change."""
+    numbers = told.numbers()
+    if len(numbers) != 1 or numbers[0].role is not Role.SETS or told.kinds() & (NOT_COUNTS | {K.NAME}):
+        return False
+    run = run_of_it(told.context)
+    return len(run) > len(latest_of_it(told.context)) and numbers[0].value == len(run)
+
+
+def set_count(told: Told, part: Part, count: int) -> bool:
+    """Whether there are so many sets now, of the latest message or the exercise named."""
+    group = group_of(told, part) if count < len(group_of(told, part)) or part.named else latest_of_it(told.context)
+    if part.named_unknown or not group or not 1 <= count <= MOST_SETS:
+        return False
+    told.removed += group[count:]
+    told.added += [group[-1].done] * (count - len(group))
+    return count != len(group)
+
+
+def group_of(told: Told, part: Part) -> list[SetRecord]:
+    """The sets that a count of sets is of: the lift's of the latest message, or the row of single ones."""
+    if part.named:
+        return sets_of(part, told.context)
+    latest = latest_of_it(told.context)
+    return latest if len(latest) > 1 else run_of_it(told.context)

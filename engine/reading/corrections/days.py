@@ -1,0 +1,216 @@
+"""Sets moved to the day they were done: "that was yesterday", "both were tuesday", "move it to 12/03".
+
+day = a day in words | NUMBER "/" NUMBER | NUMBER "." NUMBER | ORDINAL [ "of" ] [ MONTH ] | MONTH NUMBER
+A weekday is the latest past one; a day of a month the latest such day. Nothing is moved ahead.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+from typing import NamedTuple
+
+from engine.reading.corrections.correcting import Told, cue_at
+from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.days.calendar_days import DAYS_OF_A_WEEK, in_year, latest_of_month
+from engine.reading.days.dates import with_dates
+from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.latest_sets import last_message, run_of_it
+from engine.reading.values import Context, Correction
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
+from engine.reading.words.pieces import Piece, Role
+from engine.values.load import Unit
+from engine.values.sets import SetRecord
+
+DEMONSTRATIVE = frozenset(("that", "it", "this", "those", "these", "them", "they", "all", "both", "everything"))
+OF_A_DAY = frozenset(("day", "session", "workout", "training", "gym"))
+OF_ALL = frozenset(("whole", "entire"))
+ASKED_WHOLE = frozenset(("all", "everything", "whole"))
+NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
+MONTHS = 12
+ABOUT_DAYS = frozenset(
+    (K.FILLER, K.NAME, K.BOTH, K.LAST, K.FIRST, K.ORDINAL, K.NOT, K.AND, K.SETS, K.HEADING, K.STOP, K.COMMA, K.ONLY,
+     K.FOR, K.OF, K.NOT_DATE, K.MIDDLE, K.COLON, K.WITH, K.OTHERS, K.NEVER, K.DATE, K.TODAY, K.THEN, K.EXTRA,
+     K.FROM_LAST)
+)  # fmt: skip
+
+
+class Day(NamedTuple):
+    """`returns`: a weekday, so that it may be a week earlier."""
+
+    day: date
+    returns: bool
+    start: int
+    end: int
+
+
+def moved(told: Told) -> Correction | None:
+    """The sets meant, on the day told."""
+    context = told.context
+    if not told.pieces or told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
+        return None
+    found = day_in_words(told, told.pieces) or _in_numbers(told)
+    if found is None or _tells_of_several(told):
+        return None
+    ahead = [piece for piece in told.pieces[: found.start] if not _is_also(piece, told)]
+    rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
+    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in rest):
+        return None
+    if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
+        return None
+    part = part_told([piece for piece in rest if piece.text != "log"], context)
+    part.whole = part.whole or not OF_ALL.isdisjoint(told.words)
+    sets = [] if part.missing or part.named_unknown else _meant(told, part)
+    day = found.day
+    if found.returns and sets and day == sets[-1].on == context.now.date():
+        day -= timedelta(days=DAYS_OF_A_WEEK)
+    sets = [record for record in sets if record.on != day]
+    return Correction(moved=tuple(sets), moved_to=day) if sets and day <= context.now.date() else None
+
+
+def _without_remark(behind: Sequence[Piece], told: Told) -> list[Piece]:
+    """What stands behind the day, without "too" and without talk set apart: "were yesterday, posting late"."""
+    for at, piece in enumerate(behind):
+        if piece.kind in APART and not SAYING_MORE & {one.kind for one in behind[at:]}:
+            behind = behind[:at]
+            break
+    return [piece for piece in behind if not _is_also(piece, told)]
+
+
+def _is_also(piece: Piece, told: Told) -> bool:
+    return plain_word(piece.text) in told.book.cues["also"]
+
+
+APART = frozenset((K.COMMA, K.DASH, K.STOP, K.OPEN))
+SAYING_MORE = frozenset((K.NUMBER, K.COUNT, K.NAME, K.NOT, K.NEVER, K.ONLY, K.EXCEPT, K.LAST, K.FIRST, K.ORDINAL,
+                         K.FUTURE, K.DATE, *DATE_KINDS))  # fmt: skip
+
+
+def _is_cued(told: Told) -> bool:
+    if (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
+        return False
+    also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
+    if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
+        return True
+    return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+def _asks_for_all_of_today(told: Told) -> bool:
+    """ "today all": the whole of a long session is asked for, as its card says."""
+    first, now = told.pieces[0], told.context.now
+    day = with_dates([first], now, told.context.unit)[0].day if first.kind in DATE_KINDS else first.day
+    return now is not None and day == now.date() and len(told.words) > 1 and ASKED_WHOLE.issuperset(told.words[1:])
+
+
+def _goes_to_plan(told: Told) -> bool:
+    """ "move to fri" on a day without sets yet: the session is meant, where there is a plan."""
+    context = told.context
+    objectless = not any(word in DEMONSTRATIVE for word in told.words) and K.NAME not in told.kinds()
+    today = context.now.date() if context.now else None
+    return objectless and bool(context.plan) and context.recent[-1].on != today
+
+
+def is_move_word(piece: Piece, told: Told) -> bool:
+    """Whether the word is one that moves sets: "move", "belongs"."""
+    words = {word for phrase in told.book.cues["move"] for word in phrase.split()}
+    return all(plain_word(word).replace("'", "") in words for word in piece.text.split())
+
+
+def _tells_of_several(told: Told) -> bool:
+    """ "squats today but the rows were on wed": a day for each of two lifts."""
+    kinds = [piece.kind for piece in told.pieces]
+    denied = K.NOT in kinds or K.NEVER in kinds
+    return kinds.count(K.NAME) > 1 and kinds.count(K.DATE) + kinds.count(K.TODAY) > 1 and not denied
+
+
+def day_in_words(told: Told, pieces: Sequence[Piece]) -> Day | None:
+    """The last day in words that is not denied: "tuesday not today"."""
+    stop = next((at for at, p in enumerate(pieces) if p.kind is K.NOT and at), len(pieces))
+    found = None
+    for at, piece in enumerate(pieces[:stop]):
+        day = piece.day
+        if piece.kind in DATE_KINDS:
+            day = with_dates([piece], told.context.now, told.context.unit)[0].day
+        if day is not None:
+            found = Day(day, _is_weekday(piece), at, at + 1)
+    return found
+
+
+def _is_weekday(piece: Piece) -> bool:
+    meaning = lexicon().phrases.get(plain_word(piece.text))
+    return meaning is not None and meaning.kind is K.WEEKDAY
+
+
+def _in_numbers(told: Told) -> Day | None:
+    placed = told.starts("move") or cue_at(told.words, 0, told.book.cues["be"]) or told.slipped or told.has("move")
+    if not placed or told.context.now is None:
+        return None
+    today = told.context.now.date()
+    for at in range(len(told.pieces)):
+        for reads in (_slashed, _dotted, _ordinal, _month_first):
+            found = reads(told.pieces[at : at + 5], today, told.context)
+            if found is not None:
+                return found._replace(start=at, end=at + found.end)
+    return None
+
+
+def _slashed(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
+    if len(pieces) < 3 or [piece.kind for piece in pieces[:3]] != [K.NUMBER, K.SLASH, K.NUMBER]:
+        return None
+    if any(piece.role is not Role.BARE for piece in (pieces[0], pieces[2])) or len(pieces) > 3:
+        return None
+    first, second = int(pieces[0].value), int(pieces[2].value)
+    day, month = (second, first) if context.unit is Unit.LB else (first, second)
+    day, month = (month, day) if month > MONTHS else (day, month)
+    return _told(in_year(day, month, None, today), 3)
+
+
+def _dotted(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
+    piece = pieces[0]
+    if piece.kind is not K.NUMBER or piece.role is not Role.BARE or piece.text.count(".") != 1:
+        return None
+    behind = [one.kind for one in pieces[1:]]
+    if behind not in ([], [K.STOP]):
+        return None
+    day, month = piece.text.split(".")
+    return _told(in_year(int(day), int(month), None, today), 1 + len(behind)) if (day + month).isdigit() else None
+
+
+def _ordinal(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
+    """ "the 12th", "the 12th of march", "12 march"."""
+    piece = pieces[0]
+    month = next((at for at, one in enumerate(pieces) if one.kind is K.MONTH), None)
+    if month is not None and piece.kind in (K.ORDINAL, K.NUMBER) and piece.role is Role.BARE:
+        return _told(in_year(piece.told or int(piece.value), pieces[month].told, None, today), month + 1)
+    if piece.kind is not K.ORDINAL or len(pieces) > 1 or not piece.text[0].isdigit():
+        return None
+    return _told(latest_of_month(piece.told, today), 1)
+
+
+def _month_first(pieces: Sequence[Piece], today: date, context: Context) -> Day | None:
+    if len(pieces) < 2 or pieces[0].kind is not K.MONTH or pieces[1].kind not in (K.NUMBER, K.ORDINAL):
+        return None
+    return _told(in_year(pieces[1].told or int(pieces[1].value), pieces[0].told, None, today), 2)
+
+
+def _told(day: date | None, end: int) -> Day | None:
+    return None if day is None else Day(day, False, 0, end)
+
+
+def _meant(told: Told, part: Part) -> list[SetRecord]:
+    context = told.context
+    if part.places:
+        return part.places
+    if part.named:
+        names = {name for piece in told.pieces if piece.kind is K.NAME for name in piece.names}
+        day = sets_of(part, context)[-1].on
+        return [record for record in context.recent if record.done.exercise in names and record.on == day]
+    if part.both:
+        messages = list(dict.fromkeys(record.message for record in context.recent))[-2:]
+        return [record for record in context.recent if record.message in messages]
+    latest = context.recent[-1]
+    if part.whole:
+        return [record for record in context.recent if record.on == latest.on]
+    several = last_message(context)
+    return several if len(several) > 1 or not told.plural else run_of_it(context)

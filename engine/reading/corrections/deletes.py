@@ -1,0 +1,140 @@
+"""Sets taken away: "delete the last two", "remove the 85", "the squat never happened"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from engine.reading.corrections.correcting import Told, cue_at
+from engine.reading.corrections.parts import MOST_PARTS, Part, part_told, sets_of
+from engine.reading.corrections.remaining import PLACES
+from engine.reading.latest_sets import run_of_it
+from engine.reading.values import Correction
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import plain_word
+from engine.reading.words.pieces import Piece, Role
+from engine.values.sets import SetKind, SetRecord
+
+WEAK = frozenset(
+    ("drop", "strike", "kill", "cut", "lose", "clear", "cancel", "forget", "bin", "undo", "take", "ignore", "throw")
+)
+"""Words that delete only where nothing else is said: "drop to 60", "cut the last set short" do not."""
+AWAY = frozenset(("out", "off", "away", "back"))
+AGAIN = frozenset(("again", "then"))
+NOT_DELETED = frozenset((K.TIMES, K.EFFORT, K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY, K.NEVER))
+ABOUT_DELETES = frozenset(
+    (K.FILLER, K.NAME, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.SETS, K.NUMBER, K.BOTH, K.OF,
+     K.AND, K.WARMUP, K.KG, K.LB, K.COMMA, K.STOP, K.TODAY, K.DATE, K.ONLY, K.WORKING, K.REPS, K.AT, K.NOT_DATE)
+)  # fmt: skip
+
+
+def deleted(told: Told) -> Correction | None:
+    """The sets pointed at, away."""
+    told = _without_reason(told)
+    undone = told.has("undone")
+    if not (asks_away(told) or undone) or _means_something_else(told, undone):
+        return None
+    counts, pieces = _counts(told.pieces)
+    part = part_told(pieces, told.context, by_value=True)
+    _warm_ups(part, pieces, told)
+    if part.missing or part.named_unknown or not (part.points or counts) or _one_of_many(part, counts, pieces, told):
+        return None
+    reached = part.reached(told.context) if not part.whole or part.places else run_of_it(told.context)
+    if counts and not part.places:
+        reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
+    return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+def _without_reason(told: Told) -> Told:
+    """ "take out the last set, too many": why the set is to go, behind a comma, tells of no set."""
+    kinds = [piece.kind for piece in told.pieces]
+    if not told.starts("delete") or K.COMMA not in kinds:
+        return told
+    at = kinds.index(K.COMMA)
+    reasoned = not PLACES.isdisjoint(kinds[:at]) and not REASONS.isdisjoint(kinds[at:])
+    return replace(told, pieces=told.pieces[:at]) if reasoned and TELLING.isdisjoint(kinds[at:]) else told
+
+
+REASONS = frozenset((K.PLAIN, K.NOTE, K.OTHERS, K.UNRELATED))
+TELLING = PLACES | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.QUESTION, K.NEVER, K.EFFORT}
+
+
+def doubled(told: Told) -> Correction | None:
+    """ "sent that twice": the latest message again, where the one before told the very same sets."""
+    context = told.context
+    messages = list(dict.fromkeys(record.message for record in context.recent))
+    if len(messages) < 2 or not told.has("doubled") or told.kinds() & {K.NUMBER, K.QUESTION, K.NAME}:
+        return None
+    before, latest = ([one for one in context.recent if one.message == message] for message in messages[-2:])
+    same = [(one.done, one.on) for one in before] == [(one.done, one.on) for one in latest]
+    return Correction(removed=tuple(latest)) if same else None
+
+
+def asks_away(told: Told) -> bool:
+    """Whether the message begins or ends as one that wants sets away does."""
+    return told.starts("delete") > 0 or _verb_last(told) or _taken_out(told)
+
+
+def _one_of_many(part: Part, counts: int, pieces: list[Piece], told: Told) -> bool:
+    """ "remove the bench set" where there are several."""
+    single = any(piece.kind is K.SETS and not piece.text.endswith("s") for piece in pieces)
+    return single and not part.places and not counts and len(part.reached(told.context)) > 1
+
+
+def deletes(told: Told) -> bool:
+    """Whether the message wants something away, and says so plainly."""
+    asked = (told.starts("delete") > 0 and told.words[0] not in WEAK) or _verb_last(told)
+    return asked and K.TIMES not in told.kinds()
+
+
+def _verb_last(told: Told) -> bool:
+    """ "letzten Satz löschen": the verb at the end."""
+    return bool(told.words) and told.words[-1] not in WEAK and cue_at(told.words[-1:], 0, told.book.cues["delete"]) > 0
+
+
+def _taken_out(told: Told) -> bool:
+    words = told.words[:-1] if told.words[-1] in AGAIN and len(told.words) > 1 else told.words
+    return words[0] in ("take", "leave", "throw") and words[-1] in AWAY
+
+
+def _means_something_else(told: Told, undone: bool) -> bool:
+    kinds = told.kinds()
+    if kinds & (NOT_DELETED - {K.NEVER} if undone else NOT_DELETED):
+        return True
+    weak = told.words[0] in WEAK and not undone and AWAY.isdisjoint(told.words[1:2])
+    pointed = told.words[1:2] in (["the"], ["that"], ["my"])  # "drop the 60", and not "drop to 60"
+    if weak and not pointed and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
+        return True
+    others = [piece for piece in told.pieces if piece.kind not in ABOUT_DELETES and not is_cue(piece, told)]
+    return bool(others) if weak or undone else any(piece.kind is not K.NOTE for piece in others)
+
+
+def is_cue(piece: Piece, told: Told) -> bool:
+    """Whether the word asks for something away: "delete", "out"."""
+    cues = told.book.cues["delete"] | told.book.cues["undone"]
+    known = {word for phrase in cues for word in phrase.split()} | AWAY | (AGAIN if _taken_out(told) else set())
+    return all(plain_word(word).replace("'", "") in known for word in piece.text.split())
+
+
+def _counts(pieces: list[Piece]) -> tuple[int, list[Piece]]:
+    """ "one bench set", "two sets": how many from the end; and the pieces without that number."""
+    sets = any(piece.kind is K.SETS for piece in pieces)
+    if sets and any(piece.text == "one" for piece in pieces):
+        return 1, pieces
+    for at, piece in enumerate(pieces):
+        ends = piece.kind is K.NUMBER and at == len(pieces) - 1 and at and pieces[at - 1].kind in (K.LAST, K.FIRST)
+        if ends and piece.role is Role.BARE and piece.value <= MOST_PARTS:
+            return 0, [*pieces[:at], piece._replace(spelled=True)]
+        if piece.kind is not K.NUMBER or (at and pieces[at - 1].kind in (K.LAST, K.FIRST, K.SETS)):
+            continue
+        if piece.role is Role.SETS or (piece.spelled and sets):
+            return int(piece.value), [*pieces[:at], *pieces[at + 1 :]]
+        if piece.spelled and piece.value == 1:
+            return 0, [*pieces[:at], *pieces[at + 1 :]]
+    return 0, pieces
+
+
+def _warm_ups(part: Part, pieces: list[Piece], told: Told) -> None:
+    if any(piece.kind is K.WARMUP for piece in pieces) and not part.places:
+        group: list[SetRecord] = sets_of(part, told.context)
+        part.places = [record for record in group if record.done.kind is SetKind.WARMUP]
+        part.missing = part.missing or not part.places

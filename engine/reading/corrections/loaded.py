@@ -1,0 +1,65 @@
+"""A load told later of sets that stand: "those had 10 kg on the belt", "sorry, grabbed the 34s", "the last had 5kg on".
+
+told = ( pronoun | part | slip ) HAD load [ "on" | "on the belt" ]      a load has a unit, or is a pair of dumbbells
+
+Whose hands held what is no new set: no reps are told.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from engine.reading.corrections.correcting import Told, with_load
+from engine.reading.corrections.parts import part_told
+from engine.reading.values import Correction
+from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import spoken
+from engine.reading.words.pieces import Piece, Role
+from engine.values.load import Basis, Load
+from engine.values.sets import SetDone
+
+ABOUT_LOADS = frozenset(
+    (K.FILLER, K.NUMBER, K.KG, K.LB, K.ADDED, K.ASSISTED, K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST, K.BOTH,
+     K.SETS, K.OF, K.WITH, K.NAME, K.DUMBBELL, K.KETTLEBELL, K.EACH, K.STOP, K.COMMA, K.ONLY, K.PLATE)
+)  # fmt: skip
+LOADS = frozenset((Role.LOAD, Role.PLURAL))
+
+
+def loaded(told: Told) -> Correction | None:
+    """The sets pointed at, at the load that they had."""
+    numbers = [piece for piece in told.pieces if piece.kind is K.NUMBER]
+    held = [word for word in told.words if word in told.book.cues["had"]]
+    if len(held) != 1 or not numbers or K.QUESTION in told.kinds():
+        return None
+    if not all(piece.kind in ABOUT_LOADS or _is_held(piece, told) for piece in told.pieces):
+        return None
+    part = part_told(told.pieces, told.context)
+    loads = [number for number in numbers if number not in part.used]
+    if len(loads) != 1 or loads[0].role not in LOADS or part.missing or part.named_unknown:
+        return None
+    if not (told.slipped or _points(told) or part.places):
+        return None
+    for record in part.reached(told.context, told.plural or not part.places):
+        told.set_to(record, _at(told.now(record), loads[0], told))
+    return told.correction()
+
+
+POINTING = frozenset(("that", "those", "all"))
+
+
+def _points(told: Told) -> bool:
+    return any_cued(told.words[:2], POINTING) or (K.BOTH in [piece.kind for piece in told.pieces[:2]])
+
+
+def _is_held(piece: Piece, told: Told) -> bool:
+    return all(spoken(word) in told.book.cues["had"] or is_cued(word, POINTING) for word in piece.text.split())
+
+
+def _at(done: SetDone, number: Piece, told: Told) -> SetDone:
+    """The set at the load; help on a lift of the body counts against it."""
+    one = with_load(done, number)
+    load = one.load
+    if load is None or load.basis is not Basis.BODY or K.ASSISTED not in told.kinds():
+        return one
+    return replace(one, load=Load(-abs(load.amount), load.unit, load.basis))

@@ -1,0 +1,135 @@
+"""Effort, failure, a warm-up or a miss told after the set."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from engine.reading.corrections.clauses import clauses
+from engine.reading.corrections.correcting import Told
+from engine.reading.corrections.parts import Part, first_word, having, is_be, part_told, sets_of
+from engine.reading.corrections.what_remains import part_of
+from engine.reading.values import Correction
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import spoken
+from engine.reading.words.pieces import Piece, Role
+from engine.values.sets import SetDone, SetKind, SetRecord
+
+MARKS = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP))
+ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "die", "das", "el", "la", "le"))
+
+
+def marked_later(told: Told) -> Correction | None:
+    """Effort, failure, a warm-up or a miss told later, and no new numbers with it."""
+    kinds = told.kinds()
+    if (paired := _of_a_pair(told)) is not None:
+        return paired
+    if kinds & NO_MARKS or told.of_others() or (K.ASKS in kinds and not _asserts(told.pieces)):
+        return None
+    for clause in clauses(told.pieces):
+        if not all(
+            piece.kind in ABOUT_MARKS or is_be(piece) or _hedges(piece, told) for piece in clause
+        ) or not marks_of(clause):
+            return None
+        part = part_of(clause, told.context, told.pointed, by_value=_may_point(clause))
+        if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
+            return None
+        if _asks_for_a_ramp(told, clause, part) or not mark(told, marks_of(clause), part):
+            return None
+    return told.correction()
+
+
+def _hedges(piece: Piece, told: Told) -> bool:
+    """ "i'd say", "probably": the mark is hers all the same."""
+    hedges = told.book.cues["hedge"]
+    return piece.kind is K.PLAIN and all(spoken(word) in hedges for word in piece.text.split())
+
+
+NO_MARKS = frozenset((K.TIMES, K.QUESTION, K.FUTURE, K.TOMORROW))
+ABOUT_MARKS = MARKS | frozenset(
+    (K.FILLER, K.NUMBER, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.SETS, K.ORDINAL, K.NAME, K.STOP,
+     K.COMMA, K.OF, K.REPS, K.NOTE, K.BOTH, K.AND, K.COLON, K.GOT, K.DASH, K.ONLY, K.WITH, K.RESERVE_LEFT, K.WORKING,
+     K.EXCEPT, K.REMAINING, K.FOR, K.AT, K.EACH, K.KG, K.LB, K.OPEN, K.CLOSE, K.OTHERS, K.NOT_DATE)
+)  # fmt: skip
+
+
+def _of_a_pair(told: Told) -> Correction | None:
+    """ "60x10 was a warm up": the sets at that load with those reps."""
+    verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), 0)
+    pair = [piece for piece in told.pieces[:verb] if piece.kind is K.NUMBER]
+    behind = told.pieces[verb:]
+    marks = marks_of(behind)
+    if K.TIMES not in {piece.kind for piece in told.pieces[:verb]} or len(pair) != 2 or not marks:
+        return None
+    if not all(piece.kind in ABOUT_MARKS or is_be(piece) for piece in behind) or K.QUESTION in told.kinds():
+        return None
+    group = sets_of(part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context), told.context)
+    at_load, with_reps = having(pair[0]._replace(role=Role.LOAD), group), pair[1].value
+    part = Part(places=[record for record in at_load if record.done.reps == with_reps])
+    return told.correction() if part.places and mark(told, marks, part) else None
+
+
+def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
+    """ "warm up", "warm up squat": no set is said to have been one."""
+    if any(piece.kind is not K.WARMUP for piece in marks_of(clause)) or told.slipped or part.places or part.whole:
+        return False
+    return not any(is_be(piece) or piece.text in POINTING for piece in clause)
+
+
+POINTING = frozenset(("that", "those", "these", "this", "it", "they", "just", "only"))
+
+
+def _asserts(pieces: Sequence[Piece]) -> bool:
+    """Whether the word that may ask stands inside: "the last one is rpe 9"."""
+    return all(piece.kind is not K.ASKS or (at and is_be(piece)) for at, piece in enumerate(pieces))
+
+
+def _may_point(clause: Sequence[Piece]) -> bool:
+    """Whether numbers beside the mark point at sets: "the 100 felt like rpe 9", "warm up was the 60"."""
+    if any(is_be(piece) or "felt" in CUES_OF[first_word(piece)] for piece in clause):
+        return True
+    numbers = [at for at, piece in enumerate(clause) if piece.kind is K.NUMBER]
+    return bool(numbers) and numbers[0] > 0 and _leads_to(clause[numbers[0] - 1])
+
+
+def _leads_to(piece: Piece) -> bool:
+    return piece.text in ARTICLES or piece.text.endswith(" the")
+
+
+def marks_of(clause: Sequence[Piece]) -> list[Piece]:
+    return [piece for piece in clause if piece.kind in MARKS]
+
+
+def mark(told: Told, marks: Sequence[Piece], part: Part) -> bool:
+    """Whether the sets that the part reaches carry these marks now."""
+    for piece in marks:
+        reached = _marked_sets(told, part, piece)
+        efforts = piece.efforts if len(piece.efforts) == len(reached) else piece.efforts[:1] * len(reached)
+        if len(piece.efforts) > 1 and len(piece.efforts) != len(reached):
+            return False
+        for at, record in enumerate(reached):
+            given = piece._replace(efforts=efforts[at : at + 1])
+            told.set_to(record, _with_mark(told.now(record), given))
+    return bool(marks)
+
+
+def _marked_sets(told: Told, part: Part, piece: Piece) -> list[SetRecord]:
+    group = part.reached(told.context, told.plural)
+    alone = piece.kind in (K.FAILURE, K.MISS) and not (part.places or part.whole or part.both)
+    return group[-1:] if alone else group
+
+
+def _is_single(done: SetDone) -> bool:
+    """A single that is missed has no rep."""
+    return done.reps == 1 and done.seconds is None and done.metres is None
+
+
+def _with_mark(done: SetDone, piece: Piece) -> SetDone:
+    if piece.kind is K.EFFORT:
+        return replace(done, effort=piece.efforts[0])
+    if piece.kind is K.FAILURE:
+        return replace(done, failure=True)
+    if piece.kind is K.MISS:
+        return replace(done, missed=True, reps=0 if _is_single(done) else done.reps)
+    return replace(done, kind=SetKind.DROP if piece.kind is K.DROP else SetKind.WARMUP)

@@ -1,0 +1,132 @@
+"""The old number beside the new one: "82.5 not 80", "not 80 but 82.5", "4x6 not 3x6", "change 80 to 82.5"."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from engine.reading.corrections.correcting import Told, with_load
+from engine.reading.corrections.counts import group_of, set_count
+from engine.reading.corrections.parts import Part, sets_of
+from engine.reading.corrections.restated import become, sets_read
+from engine.reading.latest_sets import last_message, latest_of_it
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+from engine.values.effort import TOP_OF_SCALE
+from engine.values.sets import SetDone, SetRecord
+
+LINKS = frozenset((K.FOR, K.WITH, K.BY))
+LEADS_OVER = LINKS | {K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH}
+
+
+def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:
+    """Whether the sets that had the old values have the new ones."""
+    place = next(at for at, piece in enumerate(clause) if piece.kind is K.NOT)
+    behind = [piece for piece in clause[place:] if piece in numbers]
+    ahead = [piece for piece in numbers if piece not in behind]
+    if not behind:
+        return False
+    if any(piece.kind is K.TIMES for piece in clause) or len(numbers) != 2:
+        return bool(ahead) and _sets_for_sets(told, clause[:place], clause[place:], part)
+    old = behind[0]
+    return change(told, part, next(number for number in numbers if number is not old), old)
+
+
+def from_to(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:
+    """ "change 80 to 82.5", "80 -> 82.5"."""
+    bare = [piece.kind for piece in clause] == [K.NUMBER, K.ARROW, K.NUMBER]
+    swaps = "swapping" in CUES_OF[told.pieces[0].text]
+    if len(numbers) != 2 or not (told.starts("make") or told.slipped or bare or swaps):
+        return False
+    first, last = (clause.index(number) for number in numbers)
+    between = clause[first + 1 : last]
+    if not any(
+        piece.kind is K.ARROW or "into" in CUES_OF[piece.text] or (swaps and piece.kind in LINKS) for piece in between
+    ):
+        return False
+    return all(piece.kind in LEADS_OVER for piece in between) and change(told, part, numbers[1], numbers[0])
+
+
+def change(told: Told, part: Part, new: Piece, old: Piece) -> bool:
+    """Whether any of the sets reached had the old number."""
+    if Role.SETS in (new.role, old.role):
+        return set_count(told, part, int(new.value))
+    if any(_replaced(told, reached, new, old) for reached in _reaches(told, part)):
+        return True
+    return _counts_sets(told, part, new, old) and set_count(told, part, int(new.value))
+
+
+def _counts_sets(told: Told, part: Part, new: Piece, old: Piece) -> bool:
+    """ "did 4 of those, not 3": no set has the old number, and there are so many of them."""
+    bare = all(number.role is Role.BARE and number.value == int(number.value) for number in (new, old))
+    return bare and not part.places and not part.named_unknown and len(group_of(told, part)) == old.value
+
+
+def _reaches(told: Told, part: Part) -> Iterator[list[SetRecord]]:
+    """Where the old number is looked for: the part meant; or the latest message, its exercise, then the only exercise
+    of the day that has it.
+    """
+    if part.places:
+        yield part.places
+        return
+    if part.named:
+        yield sets_of(part, told.context)
+        return
+    if part.named_unknown:
+        return
+    yield last_message(told.context)
+    yield sets_of(Part(), told.context)
+    day = told.context.recent[-1].on
+    exercises = list(dict.fromkeys(r.done.exercise for r in told.context.recent if r.on == day))
+    groups = [[r for r in told.context.recent if r.on == day and r.done.exercise == name] for name in exercises]
+    yield [record for group in groups for record in group]
+
+
+def _replaced(told: Told, reached: Sequence[SetRecord], new: Piece, old: Piece) -> bool:
+    loads = [r for r in reached if r.done.load is not None and abs(r.done.load.amount) == old.value != 0]
+    reps = [r for r in reached if r.done.reps == old.value and r.done.seconds is None and r.done.metres is None]
+    typed_load = Role.LOAD in (new.role, old.role) or new.value != int(new.value) or old.value != int(old.value)
+    typed_reps = Role.REPS in (new.role, old.role)
+    chosen = loads if loads and not typed_reps and (typed_load or not reps) else [] if typed_load else reps
+    if len({record.done.exercise for record in chosen}) > 1 and len({record.message for record in chosen}) > 1:
+        return False
+    for record in chosen:
+        done = told.now(record)
+        told.set_to(record, with_load(done, new) if chosen is loads else replace(done, reps=int(new.value)))
+    if not chosen:
+        for record in reached:
+            told.set_to(record, _rare(told.now(record), new, old))
+    return any(record.done != told.now(record) for record in reached)
+
+
+def _rare(done: SetDone, new: Piece, old: Piece) -> SetDone:
+    if done.seconds == old.value:
+        return replace(done, seconds=new.value)
+    if done.metres == old.value:
+        return replace(done, metres=new.value)
+    if done.effort is not None and old.value in (done.effort.rpe, done.effort.rir) and new.value <= TOP_OF_SCALE:
+        rir = TOP_OF_SCALE - new.value if done.effort.as_rpe else new.value
+        return replace(done, effort=replace(done.effort, rir=rir))
+    return done
+
+
+def _sets_for_sets(told: Told, ahead: Sequence[Piece], behind: Sequence[Piece], part: Part) -> bool:
+    """ "4x6 not 3x6", "45x5 not 45x6", "8 7 6 not 8 8 8"."""
+    exercise = part.named or told.context.recent[-1].done.exercise
+    read = [
+        sets_read([piece for piece in side if piece not in part.used], exercise, told.context, told.catalogue)
+        for side in (ahead, behind)
+    ]
+    new, old = read
+    groups = [part.places] if part.places else [latest_of_it(told.context), sets_of(part, told.context)]
+    for group in groups:
+        if len(group) == len(old) and all(_fits(r.done, o) for r, o in zip(group, old, strict=True)):
+            return become(told, group, new)
+    alike = [r for r in sets_of(part, told.context) if len(old) == len(new) == 1 and _fits(r.done, old[0])]
+    return bool(alike) and all(become(told, [record], new) for record in alike)
+
+
+def _fits(done: SetDone, told: SetDone) -> bool:
+    same_load = told.load is None or (done.load is not None and done.load.amount == told.load.amount)
+    return same_load and (done.reps, done.seconds, done.metres) == (told.reps, told.seconds, told.metres)

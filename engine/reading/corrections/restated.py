@@ -1,0 +1,98 @@
+"""A whole set told again: "sorry 45x5", "it was 8 7 6", "should be 4x6"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.correcting import Told
+from engine.reading.corrections.parts import Part, is_be, sets_of
+from engine.reading.entries.segments import entries
+from engine.reading.latest_sets import latest_of_it, run_of_it
+from engine.reading.values import Context
+from engine.reading.weighing.deciding import part_of
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+from engine.values.ids import ExerciseName
+from engine.values.load import Basis, Load
+from engine.values.sets import SetDone, SetKind, SetRecord
+
+MOST_SETS = 20
+
+
+def restated(told: Told, clause: Sequence[Piece], part: Part) -> bool:
+    """Whether the sets meant are as told again now, their number too."""
+    exercise = part.named or told.context.recent[-1].done.exercise
+    new = sets_read([piece for piece in clause if piece not in part.used], exercise, told.context, told.catalogue)
+    if part.both and new:
+        reached = part.reached(told.context)
+        names = list(dict.fromkeys(record.done.exercise for record in reached))
+        return all(become(told, [one for one in reached if one.done.exercise == name], new) for name in names)
+    return bool(new) and become(told, _group(told, part, len(new)), new, bool(part.places))
+
+
+def sets_read(
+    pieces: Sequence[Piece], exercise: ExerciseName, context: Context, catalogue: Catalogue
+) -> tuple[SetDone, ...]:
+    """The sets that these numbers are for this exercise; a load of None was not told. Empty where they are in doubt."""
+    first = next((at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER), len(pieces))
+    kept = [piece for piece in pieces[first:] if piece.kind not in (K.NAME, K.ONLY) and not is_be(piece)]
+    known = [record.done.load for record in context.recent if record.done.exercise == exercise]
+    loads = dict((exercise, load) for load in known[-1:] if load is not None)
+    nothing: dict[ExerciseName, Load] = {}
+    for last in (nothing, loads):
+        bare = replace(context, doing=exercise, plan=(), recent=(), last=last, best={})
+        told = entries(list(kept))
+        if len(told) != 1 or told[0].unknown:
+            return ()
+        part = part_of(told[0], bare, catalogue)
+        if part.readings and part.doubt is None:
+            return part.readings[0].sets
+    return ()
+
+
+def _group(told: Told, part: Part, count: int) -> list[SetRecord]:
+    if part.places:
+        return part.places
+    if part.named:
+        return sets_of(part, told.context)
+    latest = latest_of_it(told.context)
+    choices = (latest, run_of_it(told.context), sets_of(part, told.context))
+    return next((group for group in choices if len(group) == count), latest)
+
+
+def become(told: Told, group: Sequence[SetRecord], new: Sequence[SetDone], fixed: bool = False) -> bool:
+    """Whether these sets take the new values: one each, one for the latest, or more or fewer equal ones."""
+    if not group or not new:
+        return False
+    if len(new) == 1 and not fixed:
+        group = group[-1:]
+    elif len(new) == 1:
+        new = tuple(new) * len(group)
+    if len(new) != len(group) and (fixed or len(set(new)) > 1 or len(new) > MOST_SETS):
+        return False
+    for record, done in zip(group, new, strict=False):
+        told.set_to(record, taking(told.now(record), done))
+    told.removed += group[len(new) :]
+    told.added += [taking(group[-1].done, done) for done in new[len(group) :]]
+    return True
+
+
+def taking(old: SetDone, new: SetDone) -> SetDone:
+    """The old set with what was told of the new one."""
+    untold = new.load is None or (new.load.basis is Basis.BODY and new.load.amount == 0)
+    load = old.load if untold or new.load is None else new.load
+    if load is not None and old.load is not None and not untold:
+        load = replace(load, basis=old.load.basis, unit=load.unit)
+    return replace(
+        old,
+        reps=new.reps,
+        seconds=new.seconds,
+        metres=new.metres,
+        load=load,
+        effort=new.effort or old.effort,
+        failure=new.failure or old.failure,
+        missed=new.missed,
+        kind=old.kind if new.kind is SetKind.WORK else new.kind,
+    )

@@ -1,0 +1,96 @@
+"""Reps told as more or fewer than before: "one rep less on each", "add a rep to the last set".
+
+Loads are told so too, with their unit: "added 5 kg to both of those", "the last one was 2.5kg lighter".
+
+told = [ "add" ] ( NUMBER | "a" ) "rep" [ "less" | "more" ] ( "on" | "to" ) part       part: last, set 2, each, all
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from engine.reading.corrections.correcting import Told
+from engine.reading.corrections.parts import part_told
+from engine.reading.values import Correction
+from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Role
+
+FEWER = frozenset(("fewer", "minus"))
+ADDING = frozenset(("add", "plus", "extra"))
+EXTRA = frozenset(("extra",))
+TAKING = frozenset(("take", "minus"))
+MOST_CHANGED = 5
+"""How many reps somebody may have miscounted. Common practice, no source."""
+ABOUT = frozenset(
+    (K.NUMBER, K.REPS, K.MORE, K.EACH, K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST, K.SETS, K.FILLER, K.BOTH,
+     K.OF, K.ADDED, K.EXTRA, K.ANOTHER, K.FOR, K.STOP, K.NAME, K.GOT)
+)  # fmt: skip
+
+
+def shifted(told: Told) -> Correction | None:
+    """The sets pointed at, with so many reps more or fewer."""
+    kinds = told.kinds()
+    words = set(told.words)
+    fewer = any_cued(words, FEWER) or any_cued(told.words[:1], TAKING)
+    more = bool(kinds & {K.MORE, K.ANOTHER}) or any_cued(told.words[:1], ADDING)
+    more = more or any_cued(words, EXTRA)
+    of_reps = K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
+    if not of_reps:
+        return _heavier(told)
+    if fewer is more or any(p.kind not in ABOUT and not is_cued(p.text, FEWER) for p in told.pieces):
+        return None
+    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    counts = [int(piece.value) for piece in told.numbers() if piece.value == int(piece.value)] or [1]
+    each = any(piece.kind is K.EACH for piece in told.pieces)
+    if part.missing or part.named_unknown or not (part.points or each) or len(counts) != 1:
+        return None
+    by = -counts[0] if fewer else counts[0]
+    reached = part.reached(told.context, plural=True)
+    if not 1 <= abs(by) <= MOST_CHANGED or any(record.done.reps + by < 1 for record in reached):
+        return None
+    for record in reached:
+        told.set_to(record, replace(told.now(record), reps=told.now(record).reps + by))
+    return told.correction()
+
+
+HEAVIER = frozenset(("heavier", "up"))
+LIGHTER = frozenset(("lighter", "off", "down"))
+ADDED = frozenset(("add", "plus"))
+POINTING = frozenset(("those", "that", "all"))
+POINTING_KINDS = frozenset((K.BOTH, K.LAST))
+BE = frozenset(("was", "were", "is", "are"))
+KNOWN = ADDED | TAKING | HEAVIER | LIGHTER | POINTING | BE
+LINKS = frozenset(("to", "from", "of", "on"))
+BESIDE_A_LOAD = ABOUT | {K.KG, K.LB, K.AT, K.WITH}
+MOST_OF_A_LOAD = 2
+"""A change is at most half of the load. Common practice, no source."""
+
+
+def _heavier(told: Told) -> Correction | None:
+    """The sets pointed at, at a load so much heavier or lighter."""
+    words, kinds, numbers = set(told.words), told.kinds(), told.numbers()
+    if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].unit is None:
+        return None
+    first = told.words[0]
+    be = any_cued(words, BE)
+    up = is_cued(first, ADDED) or (be and any_cued(words, HEAVIER))
+    down = is_cued(first, TAKING) or (be and any_cued(words, LIGHTER))
+    plain = all(piece.kind in BESIDE_A_LOAD or _is_known(piece.text) for piece in told.pieces)
+    if up is down or not plain:
+        return None
+    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    points = bool(part.places) or any_cued(words, POINTING) or not kinds.isdisjoint(POINTING_KINDS)
+    if part.missing or part.named_unknown or not points:
+        return None
+    for record in part.reached(told.context, plural=told.plural or part.whole):
+        load = told.now(record).load
+        if load is None or load.unit is not numbers[0].unit or numbers[0].value * MOST_OF_A_LOAD > load.amount:
+            return None
+        by = numbers[0].value if up else -numbers[0].value
+        told.set_to(record, replace(told.now(record), load=replace(load, amount=load.amount + by)))
+    return told.correction()
+
+
+def _is_known(text: str) -> bool:
+    return all(word in LINKS or is_cued(word, KNOWN) for word in text.split())

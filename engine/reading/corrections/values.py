@@ -1,0 +1,312 @@
+"""New numbers for sets that stand: the latest one, a part, or each of several parts."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from engine.reading.corrections.clauses import clauses
+from engine.reading.corrections.correcting import Told, cue_at, with_load
+from engine.reading.corrections.marks import mark, marks_of
+from engine.reading.corrections.old_new import from_to, old_and_new
+from engine.reading.corrections.parts import Part, first_word, is_be, part_told
+from engine.reading.corrections.restated import restated
+from engine.reading.corrections.what_remains import part_of
+from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
+from engine.reading.marks.clocks import HALVES_OF_THE_DAY
+from engine.reading.values import Correction
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import spoken
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.values.load import Basis
+from engine.values.sets import SetDone, SetRecord
+
+MOST_PLAIN = 1
+
+
+def new_values(told: Told) -> Correction | None:
+    """A new number for the latest set, for a part, or for each of several parts."""
+    if not _may_correct(told):
+        return None
+    for clause in clauses(told.pieces):
+        if not _apply(told, clause):
+            return None
+    return told.correction()
+
+
+def _may_correct(told: Told) -> bool:
+    kinds = told.kinds()
+    of_the_bar = K.BAR in kinds and len(told.numbers()) > 1  # "wait, the bar is 15, so 72.5" tells what the bar weighs
+    if kinds & NO_CORRECTION or told.of_others() or of_the_bar:
+        return False
+    if any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told):
+        return False
+    if not any(piece.kind in (K.NUMBER, K.COUNT) for piece in told.pieces):
+        return False
+    verbs = [piece for piece in told.pieces if is_be(piece)]
+    if any(p.kind in (K.FUTURE, K.ASKS, K.NEVER) and p not in verbs for p in told.pieces):
+        return False
+    if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
+        return told.pieces[0].kind is not K.ASKS
+    swaps = "swapping" in CUES_OF[told.pieces[0].text] and K.NAME not in kinds and len(told.numbers()) == 2
+    asks = told.starts("make") or swaps
+    if told.slipped or asks or _puts_at(told) or _goes_on_correcting(told) or told.has("mean") or K.NOT in kinds:
+        return told.unknown() <= MOST_PLAIN
+    if any((piece.kind in TALK and piece not in verbs) or (_compares(piece)) for piece in told.pieces):
+        return False
+    return says_after(told) if verbs else _is_pointed(told)
+
+
+def _goes_on_correcting(told: Told) -> bool:
+    """ "make that 45", then "and only 9 reps": the same set again, as long as it is the latest and has been changed."""
+    kinds = told.kinds()
+    return told.joined and told.context.amended and K.ONLY in kinds and kinds <= GOING_ON and len(told.numbers()) == 1
+
+
+GOING_ON = frozenset((K.ONLY, K.NUMBER, K.REPS, K.FILLER, K.GOT, K.FOR, K.AT, K.KG, K.LB))
+
+
+def _puts_at(told: Told) -> bool:
+    """ "put the rows at 45": one new load for sets that stand, and no set told whole."""
+    kinds = told.kinds()
+    one = len(told.numbers()) == 1 and K.TIMES not in kinds and bool(told.starts("puts"))
+    at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NUMBER), 0)
+    tied = at > 0 and (told.pieces[at - 1].kind is K.AT or told.pieces[at - 1].text.split()[-1:] in TOWARDS)
+    part = part_told(told.pieces, told.context)
+    weighs = any(number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in told.numbers())
+    return one and tied and weighs and (part.named is not None or part.points or told.plural)
+
+
+TOWARDS = (["at"], ["to"])
+
+
+def _is_listed_again(told: Told) -> bool:
+    """ "well, 5 5 4", "5 5 4 in the end", "reps: 5 5 4": as many reps as the latest message had sets."""
+    numbers, latest = told.numbers(), latest_of_it(told.context)
+    cues = told.book.cues["relisted"]
+    heads = [length for at in range(2) if (length := cue_at(told.words, at, cues))]
+    tails = [length for length in (3, 2, 1) if cue_at(told.words, len(told.words) - length, cues) == length]
+    known = {word for said in cues for word in said.split()}
+    plain = all(piece.kind in LISTING or known.issuperset(told_words(piece)) for piece in told.pieces)
+    headed = "repword" in CUES_OF[told.words[0]] and numbers[:1] == told.pieces[:1]
+    counted = all(number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS for number in numbers)
+    return len(numbers) == len(latest) > 1 and plain and counted and bool(headed or heads or tails)
+
+
+LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON))
+
+
+def told_words(piece: Piece) -> list[str]:
+    return [spoken(word) for word in piece.text.split()]
+
+
+def _on_body(told: Told) -> bool:
+    """Whether "+5" is an added load, and no change of one."""
+    load = told.context.recent[-1].done.load
+    return load is not None and load.basis is Basis.BODY
+
+
+def says_after(told: Told) -> bool:
+    """Whether a number stands behind "was": "the 20s were taken" says none."""
+    verb = next(at for at, piece in enumerate(told.pieces) if is_be(piece))
+    number = next((at for at in range(verb, len(told.pieces)) if told.pieces[at].kind in (K.NUMBER, K.COUNT)), -1)
+    between = [piece.kind for piece in told.pieces[verb:number]]
+    felt = between.index(K.NOTE) if K.NOTE in between else len(between)
+    return number >= 0 and CLAUSE_ENDS.isdisjoint(between[felt:])  # "that was hard, 6" is one more set
+
+
+CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH))
+
+
+NO_CORRECTION = frozenset((K.QUESTION, K.TOMORROW, K.ANOTHER, K.SAME, K.MORE))
+TALK = frozenset(
+    (K.PLAIN, K.UNRELATED, K.STORY, K.SAYING, K.FAR, K.JOINT, K.PAIN, K.REST, K.SORE, K.MUSCLE, K.DATE, K.BAR,
+     K.SETTING, K.PLATE, K.PIN, K.BODY, K.PAUSE, K.TEMPO, K.ROUNDS, K.BAND, K.HEADING)
+)  # fmt: skip
+
+
+def _is_pointed(told: Told) -> bool:
+    """ "all at 57.5", "last at 65", "second 7, third 6": parts with their numbers, and nothing else."""
+    first = next((piece for piece in told.pieces if not _is_ahead_of_a_place(piece)), told.pieces[0])
+    part = part_told([first], told.context)
+    pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
+    whole = part_told(told.pieces, told.context)
+    numbered = first.kind is K.SETS and bool(whole.places)
+    several = first.kind is K.LAST and len(whole.places) > 1
+    weighed = any(number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in told.numbers())
+    several_told = len(last_message(told.context)) > 1
+    tied = bool(told.kinds() & {K.AT, K.WITH}) or (weighed and several_told)
+    linked = first.kind is K.LAST and bool(whole.places) and tied
+    placed = K.LAST in told.kinds() or (bool(told.kinds() & PLACED) and bool(whole.places))
+    several = several or K.REMAINING in told.kinds()
+    behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
+    result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
+    named = result or (whole.named is not None and bool(whole.places) and first.kind in (K.FIRST, K.ORDINAL))
+    fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and (several_told or result)
+    behind = behind or _is_of_the_end(told, first, several=several_told)
+    plain = all(
+        piece.kind in POINTED or (named and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
+        for at, piece in enumerate(told.pieces)
+    )
+    turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
+    return turned or (
+        (part.whole or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
+    )
+
+
+def _is_of_the_end(told: Told, first: Piece, *, several: bool) -> bool:
+    """ "last one 4": the last of several sets. "Last set 4" behind single sets announces one more."""
+    announces = first.text.split()[-1:] != ["one"] and not several
+    if first.kind is not K.LAST or announces or "rep" in first.text or K.GOT in told.kinds():
+        return False
+    return len(told.numbers()) == 1 and len(run_of_it(told.context)) > 1
+
+
+AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
+"""What may stand ahead of the place: "third set of bench i only got 4", "bench, last set i only got 4"."""
+
+COMPARING = frozenset(("up", "down", "above", "below", "heavier", "lighter", "better"))
+
+
+def _compares(piece: Piece) -> bool:
+    return is_cued(piece.text, COMPARING) or piece.text in HALVES_OF_THE_DAY
+
+
+def _is_ahead_of_a_place(piece: Piece) -> bool:
+    return piece.kind in AHEAD_OF_A_PLACE or (piece.kind is K.FILLER and "the" in CUES_OF[piece.text])
+
+
+def _is_before_a_place(pieces: Sequence[Piece], at: int) -> bool:
+    """ "45 for the last", "45kg for set 3", "set 3: 10"."""
+    kinds = [piece.kind for piece in pieces[at + 1 : at + 3] if piece.kind is not K.FILLER]
+    points = bool(kinds) and kinds[0] in PLACED | {K.LAST, K.SETS}
+    headed = pieces[at].kind is K.COLON and at > 0 and pieces[at - 1].kind in PLACED | {K.LAST} - {K.SETS}
+    numbered = headed or (pieces[at].kind is K.COLON and at > 1 and pieces[at - 2].kind is K.SETS)
+    return numbered or (pieces[at].kind is K.FOR and points)
+
+
+PLACED = frozenset((K.ORDINAL, K.FIRST, K.MIDDLE, K.FROM_LAST, K.SETS))
+
+
+def _on_it(piece: Piece) -> bool:
+    """ "4 on the last": the place behind the number."""
+    return piece.kind is K.FOR or first_word(piece) in ("on", "for", "in")
+
+
+POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER, K.COMMA, K.AND, K.FILLER, K.AT, K.KG,
+                     K.LB, K.REPS, K.SETS, K.EACH, K.BOTH, K.OF, K.WITH, K.STOP, K.EFFORT, K.ONLY, K.GOT,
+                     K.REMAINING))  # fmt: skip
+
+
+def _apply(told: Told, clause: list[Piece]) -> bool:
+    """Whether the clause's values were put where it says."""
+    part = part_of(clause, told.context, told.pointed)
+    if part.missing:
+        return False
+    numbers = _numbers_of(told, clause, part)
+    marks = marks_of(clause)
+    if not numbers:
+        return bool(marks) and not part.named_unknown and mark(told, marks, part)
+    if any(piece.kind is K.NOT for piece in clause):
+        return old_and_new(told, clause, part, numbers)
+    if from_to(told, clause, part, numbers):
+        return True
+    if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
+        return restated(told, clause, part)
+    if part.named_unknown:
+        return False
+    reached = _apply_one(told, clause, part, numbers[0])
+    if reached and marks:
+        part.places = list(reached)
+        return mark(told, marks, part)
+    return bool(reached)
+
+
+def _numbers_of(told: Told, clause: Sequence[Piece], part: Part) -> list[Piece]:
+    """The numbers that tell something new: the reps that all the sets have, in "all 8 at 37.5", tell nothing."""
+    numbers = [piece for piece in clause if piece.kind is K.NUMBER and piece not in part.used]
+    if not part.whole or part.places or len(numbers) < 2:
+        return numbers
+    reps = {record.done.reps for record in part.reached(told.context)}
+    return [number for number in numbers if number.value not in reps] or numbers
+
+
+def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> list[SetRecord]:
+    """The sets that the one number changed."""
+    group = part.reached(told.context, told.plural)
+    if not group or number.role is Role.SETS:
+        return []
+    weighs = _is_load(number, clause, group[-1].done) or _is_of_a_stack(told, number, group[-1].done)
+    if weighs or _is_of_all_loads(told, part, number, group):
+        for record in group:
+            told.set_to(record, with_load(told.now(record), number))
+        return group
+    if number.value != int(number.value) or number.value < 1:
+        return []
+    alike = len({record.done for record in group}) == 1
+    several = part.places or part.whole or part.both or (told.plural and (alike or not part.named))
+    whole = group if several else group[-1:]
+    if not all(_may_take(record.done, number) for record in whole):
+        return []
+    for record in whole:
+        told.set_to(record, _with_amount(told.now(record), number))
+    return whole
+
+
+def _is_of_all_loads(told: Told, part: Part, number: Piece, group: Sequence[SetRecord]) -> bool:
+    """ "all were 12" behind 3x12 at 14: as reps it would change nothing, and as a load it is near the one told."""
+    several = (part.whole or part.both or told.plural) and len(group) > 1 and number.role is Role.BARE
+    loads = [record.done.load for record in group if record.done.reps == number.value and record.done.seconds is None]
+    near = [load for load in loads if load is not None and NEAREST * load.amount <= number.value < load.amount * 2]
+    return several and len(near) == len(group)
+
+
+NEAREST = Decimal("0.5")
+
+
+def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
+    at = clause.index(number)
+    if number.role in (Role.REPS, Role.SECONDS, Role.METRES, Role.SETS) or (at and clause[at - 1].kind is K.FOR):
+        return False
+    if any(piece.kind is K.REPS for piece in clause):
+        return False
+    linked = any(p.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[p.text] for p in clause)
+    fits_reps = number.value == int(number.value) and 0 < number.value <= MOST_LOADED_REPS
+    body = done.load is not None and done.load.basis is Basis.BODY and done.load.amount == 0
+    timed = done.seconds is not None or done.metres is not None
+    if (body or timed) and number.role is Role.BARE and not linked:
+        return False
+    if timed and number.role is Role.PLURAL:
+        return False  # "no, 50s" of a hold
+    if number.role is Role.PLURAL and done.load is not None and done.load.basis is Basis.PER_HAND:
+        if number.value == done.reps:
+            return True  # as reps it would change nothing: "those were 12s" behind 3x12 with the 14s
+        return abs(number.value - done.load.amount) < abs(number.value - done.reps)  # "those were the 28s"
+    return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
+
+
+def _is_of_a_stack(told: Told, number: Piece, done: SetDone) -> bool:
+    """ "misread the stack, 25": where the words are of what is lifted, so is the number."""
+    words = [*told.words, *(word.rstrip("s") for word in told.words)]
+    bare = number.role is Role.BARE and K.REPS not in told.kinds() and done.load is not None
+    return bare and done.seconds is None and done.metres is None and any_cued(words, STACKED)
+
+
+STACKED = frozenset(("stacked", "loadword"))
+
+
+def _may_take(done: SetDone, number: Piece) -> bool:
+    """Seconds are no reps, and metres no seconds."""
+    if number.role is Role.SECONDS:
+        return done.seconds is not None
+    return number.role is not Role.METRES or done.metres is not None
+
+
+def _with_amount(done: SetDone, number: Piece) -> SetDone:
+    if done.seconds is not None:
+        return replace(done, seconds=Decimal(number.value))
+    if done.metres is not None:
+        return replace(done, metres=Decimal(number.value))
+    return replace(done, reps=int(number.value))

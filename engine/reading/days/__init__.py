@@ -1,0 +1,1 @@
+"""Days and hours told in words or numbers."""

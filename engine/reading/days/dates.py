@@ -1,0 +1,394 @@
+"""Days told in words or numbers: an anchored grammar, and one way out to a general parser behind an explicit marker.
+
+day = "today" | "yesterday" | WEEKDAY | NUMBER "days ago" | ISO | d/m | d.m. | NUMBER MONTH | MONTH NUMBER
+    | ORDINAL [ "of" ] MONTH | ORDINAL ( ":" | line end ) NAME | "on" ORDINAL NAME
+A day counts where it stands at the start of a line, or behind the sets; "sore from monday" is no day.
+The general parser costs hundreds of microseconds and takes "80.5" for a date: it never sees set text.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+
+from engine.reading.days.calendar_days import (
+    DAYS_OF_A_WEEK,
+    WORD_DAYS,
+    day_of,
+    in_year,
+    latest_of_month,
+    weekday_before,
+)
+from engine.reading.days.day_headings import in_turn
+from engine.reading.days.day_places import (
+    ENDS_OF_SETS,
+    ON_A_DAY,
+    between_name_and_number,
+    closes_the_sets,
+    ends_here,
+    follows_an_opening,
+    is_from,
+    opens_a_clause,
+    past_who_did,
+)
+from engine.reading.days.day_starts import DATE_KINDS, DAYS_BACK, opens_a_line, perhaps_days
+from engine.reading.days.days_apart import TWO_DAYS, with_days_apart
+from engine.reading.days.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
+from engine.reading.days.week_headings import WHICH_DAY
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
+from engine.reading.words.pieces import Piece, Role
+from engine.values.load import Unit
+
+FURTHEST_BACK = timedelta(days=400)
+LONGEST_DATE_TEXT = 24
+YEAR_DIGITS = (2, 4)
+FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
+BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
+NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
+WHY_NOT = {
+    NO_SUCH_DAY: "there is no such day",
+    STILL_AHEAD: "that day is still ahead",
+    LONG_AGO: "that day is too long ago",
+    TWO_DAYS: "two days are told of the same sets",
+    WHICH_DAY: "a week, but which day of it; put the day in front of its sets",
+}
+"""What a DATE piece's `told` says of a day that nothing can be recorded for."""
+FIRST_YEAR = 2000
+"""A day before this year is a slip. Common practice, no source."""
+LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
+PLAINLY_DAYS = frozenset(("sat", "sun"))
+SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
+
+
+def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Piece]:
+    """The pieces with each day that is told made one DATE piece (its `day` None where today is not known)."""
+    out: list[Piece] = []
+    behind = seen = 0
+    anchored = True
+    for at in perhaps_days(pieces):
+        if at < behind:
+            continue
+        anchored, seen = opens_a_line(pieces, at, seen, anchored), at
+        found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(pieces, at, anchored) else None
+        if found is None:
+            continue
+        day, end = found
+        out += pieces[behind:at]
+        if out and out[-1].kind is K.LAST and pieces[at].kind is not K.YESTERDAY and pieces[at].kind is not K.TODAY:
+            out.pop()  # "last monday"
+        out.append(_dated(pieces[at], day, now, pieces[end - 1].end))
+        behind = seen = end
+    if not behind:
+        return pieces
+    out += pieces[behind:]
+    return with_days_apart(in_turn(out, now.date()), now.date()) if now is not None else out
+
+
+def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:
+    """The DATE piece; `told` says why nothing can be recorded for that day, where nothing can."""
+    if isinstance(day, Slip):
+        return piece._replace(kind=K.DATE, day=None, told=NO_SUCH_DAY, end=end)
+    slip = 0
+    if day is not None and now is not None:
+        slip = STILL_AHEAD if day > now.date() else LONG_AGO if day.year < FIRST_YEAR else 0
+    return piece._replace(kind=K.DATE, day=day, told=slip, end=end)
+
+
+class Slip:
+    """A day that no calendar has: 31/02."""
+
+
+NO_DAY = Slip()
+Found = tuple[date | Slip | None, int]
+
+
+def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    piece = pieces[at]
+    if piece.kind is K.ORDINAL:
+        in_figures = piece.text[:1].isdigit() and piece.end - piece.start == len(piece.text)  # not "2nd set"
+        return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
+    if piece.kind is not K.NUMBER:
+        return piece.kind in DATE_KINDS
+    if pieces[at + 1].kind in DAYS_BACK:
+        return True
+    return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
+
+
+def _said_on(pieces: list[Piece], at: int) -> bool:
+    """ "on 12/03", "on 1 march 1990": an "on" stands before it."""
+    if at > 0 and pieces[at - 1].kind is K.OPEN:
+        return at + 1 < len(pieces) and K.MONTH in (pieces[at].kind, pieces[at + 1].kind)
+    return at > 0 and pieces[at - 1].kind in (K.FILLER, K.OF) and is_cued(pieces[at - 1].text, ON_A_DAY)
+
+
+def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool) -> Found | None:
+    piece = pieces[at]
+    if at and pieces[at - 1].kind is K.NOT_DATE and not is_from(pieces, at, anchored):
+        return None
+    today = now.date() if now else None
+    if piece.kind is K.NUMBER:
+        return _numeric(pieces, at, today, unit, anchored)
+    if piece.kind is K.ORDINAL:
+        weekday = _weekday_at(pieces, at)
+        if weekday is not None:
+            return (weekday_before(today, weekday) if today else None), at + 1
+        return _of_this_month(pieces, at, today)
+    if not _is_placed(pieces, at, anchored):
+        return None
+    if piece.text in SHORT_WORDS and not _is_short_day(pieces, at, anchored):
+        return None
+    count = WORD_DAYS.get(piece.kind)
+    if count is None:
+        return _month_first(pieces, at, today)
+    return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
+
+
+MOST_SETS_PLACED = 5
+""" "4 on the 3rd" is of the third set; nobody tells of a sixth by its place. Common practice, no source."""
+
+
+def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    """Whether a day in words stands where days are told."""
+    if pieces[at].kind is K.TODAY and at and pieces[at - 1].kind in FELT:
+        return False  # "tired today"
+    if anchored or ends_here(pieces, at + 1) or between_name_and_number(pieces, at):
+        return True
+    said_on = pieces[at].kind is K.MONTH and _said_on(pieces, at)
+    return said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at) or opens_a_clause(pieces, at)
+
+
+def _weekday_at(pieces: list[Piece], at: int) -> int | None:
+    """The day of the week that an ordinal in words is where a lift stands behind it: "quinta: supino 3x8 60"."""
+    weekday = lexicon().also_weekdays.get(plain_word(pieces[at].text))
+    ahead = at + 1
+    while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
+        ahead += 1
+    return weekday if ahead < len(pieces) and pieces[ahead].kind in BELOW_A_DAY else None
+
+
+def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    """Whether "mo" or "sat" is a day: a sign or the line's end stands behind it, or a date: "mo 10.3."."""
+    behind = tuple([piece.kind for piece in pieces[at + 1 : at + 3]])
+    dated = behind in DATES_BEHIND
+    heads = anchored or follows_an_opening(pieces, at)
+    if pieces[at].text in PLAINLY_DAYS:
+        ahead = past_who_did(pieces, at + 1)
+        named = [piece.kind for piece in pieces[ahead : ahead + 1]] in BEHIND_A_SHORT_DAY
+        said_on = at > 0 and is_cued(pieces[at - 1].text, ON_A_DAY)
+        if ((heads or said_on) and named) or closes_the_sets(pieces, at):
+            return True
+    return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
+
+
+BEHIND_A_SHORT_DAY = ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH], [K.WARMUP], [K.BAR])
+
+
+def _in_brackets(pieces: list[Piece], at: int) -> bool:
+    around = [piece.kind for piece in pieces[at - 1 : at + 2]] if at else []
+    return around == [K.OPEN, pieces[at].kind, K.CLOSE]
+
+
+DATES_BEHIND = frozenset(
+    (
+        (K.NUMBER, K.STOP),
+        (K.NUMBER, K.SLASH),
+        (K.NUMBER, K.MONTH),
+        (K.MONTH, K.NUMBER),
+        (K.MONTH, K.ORDINAL),
+        (K.ORDINAL, K.MONTH),
+        (K.ORDINAL, K.OF),
+    )
+)
+
+
+def _said_last(pieces: list[Piece], at: int) -> bool:
+    return at > 0 and pieces[at - 1].kind is K.LAST
+
+
+def _colon_at(pieces: list[Piece], at: int) -> bool:
+    return at < len(pieces) and pieces[at].kind in (K.COLON, K.COMMA, K.DASH)
+
+
+def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool) -> Found | None:
+    said_on = _said_on(pieces, at) or (today is not None and stands_apart(pieces, at))
+    anchored = anchored or said_on
+    numbers, signs, end = _joined(pieces, at)
+    pointed = end + 1 < len(pieces) and is_before_a_month(pieces[end]) and pieces[end + 1].kind is K.MONTH
+    end += pointed  # "8. März", "10 de marzo"
+    after = pieces[end].kind if end < len(pieces) else None
+    if len(numbers) == 1 and after in DAYS_BACK:
+        days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
+        return (today - timedelta(days=min(days, 400)) if today else None), end + 1
+    if len(numbers) == 1 and after is K.MONTH and anchored:
+        return _behind_month(pieces, end + 1, int(numbers[0].value), pieces[end].told, today)
+    if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):
+        return None
+    if signs == "--" and len(numbers[0].text) == 4 and numbers[0].text.isdigit():
+        return _iso(numbers, end)
+    if not anchored:
+        return None
+    return _dotted(numbers, pieces, at, today) or _slashed(numbers, signs, pieces, end, today, unit, said_on)
+
+
+def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | None:
+    """ "12th march", "on the 12th: squat": the latest such day. "2nd set", "the 3rd: 9" tell of sets."""
+    day, end = pieces[at].told, at + 1
+    month = end + (end < len(pieces) and pieces[end].kind is K.OF)
+    if month < len(pieces) and pieces[month].kind is K.MONTH:
+        return _behind_month(pieces, month + 1, day, pieces[month].told, today)
+    ahead = end
+    while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
+        ahead += 1
+    said_on = any(piece.text == "on" for piece in pieces[max(at - 2, 0) : at])
+    behind_sets = any(piece.kind in ENDS_OF_SETS for piece in pieces[max(at - 3, 0) : at])
+    if said_on and ahead == len(pieces) and behind_sets and day > MOST_SETS_PLACED:
+        return (latest_of_month(day, today) or NO_DAY if today else None), end  # "squat 3x5 100 on the 12th"
+    parted = ahead > end or said_on
+    if not parted or [piece.kind for piece in pieces[ahead : ahead + 1]] != [K.NAME]:
+        return None
+    if ahead + 1 < len(pieces) and pieces[ahead + 1].kind is K.SETS:
+        return None
+    return (latest_of_month(day, today) or NO_DAY if today else None), end
+
+
+def _behind_month(pieces: list[Piece], end: int, day: int, month: int, today: date | None) -> Found | None:
+    """The day of that month, of the year behind it where one stands there."""
+    if not 1 <= day <= LAST_DAY_OF_A_MONTH:
+        return None
+    number = pieces[end] if end < len(pieces) else None
+    after = pieces[end + 1].kind if end + 1 < len(pieces) else None
+    year = int(number.text) if number is not None and _is_year(number) and after is not K.TIMES else None
+    found = in_year(day, month, year, today)
+    return (found if found or today is None else NO_DAY), end + (year is not None)
+
+
+def _is_year(number: Piece) -> bool:
+    four = len(number.text) == 4 and number.text.isdigit()
+    return number.kind is K.NUMBER and number.role is Role.BARE and four and number.text[:2] in ("19", "20")
+
+
+def _joined(pieces: list[Piece], at: int) -> tuple[list[Piece], str, int]:
+    numbers, signs = [pieces[at]], ""
+    at += 1
+    while at + 1 < len(pieces) and len(numbers) < 3:
+        sign, number = pieces[at], pieces[at + 1]
+        if sign.kind not in (K.SLASH, K.DASH) or not sign.glued or number.kind is not K.NUMBER or not number.glued:
+            break
+        numbers.append(number)
+        signs += sign.text
+        at += 2
+    if len(numbers) == 3 and at + 1 < len(pieces) and pieces[at].kind in (K.SLASH, K.DASH) and pieces[at].glued:
+        return numbers[:1], "", at  # "4/2/1/1": a list
+    return numbers, signs, at
+
+
+def _iso(numbers: list[Piece], end: int) -> Found | None:
+    if len(numbers) != 3:
+        return None
+    year, month, day = (int(number.value) for number in numbers)
+    return day_of(year, month, day) or NO_DAY, end
+
+
+def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | None) -> Found | None:
+    """13.3. or 13.03.2025: the point behind the month makes it a date."""
+    if len(numbers) != 1 or "." not in numbers[0].text or at + 1 >= len(pieces):
+        return None
+    alone = pieces[at + 1].kind is K.LINE and at + 2 < len(pieces) and numbers[0].value * 100 % 100 != 50
+    pointed = pieces[at + 1].kind is K.STOP and pieces[at + 1].glued
+    if not alone and not pointed:
+        return None
+    day, month = numbers[0].text.split(".")
+    if alone and not (1 <= int(day) <= LAST_DAY_OF_A_MONTH and 1 <= int(month) <= MONTHS_OF_A_YEAR):
+        return None
+    if alone:
+        return in_year(int(day), int(month), None, today), at + 1
+    year, end = None, at + 2
+    if end < len(pieces) and pieces[end].kind is K.NUMBER and pieces[end].glued:
+        year, end = _year(pieces[end].text), end + 1
+    found = in_year(int(day), int(month), year, today)
+    if found is None and year is not None:
+        return NO_DAY, end
+    return (found, end) if found or today is None else None
+
+
+def _slashed(
+    numbers: list[Piece],
+    signs: str,
+    pieces: list[Piece],
+    end: int,
+    today: date | None,
+    unit: Unit,
+    said_on: bool,
+) -> Found | None:
+    if not signs or set(signs) != {"/"}:
+        return None
+    if not (said_on or _reads_as_date(numbers, pieces, end) or heads_a_day(numbers, pieces, end)):
+        return None
+    if len(numbers) == 3 and len(numbers[2].text) not in YEAR_DIGITS:
+        return None  # "wednesday 6/4/3": reps
+    first, second = int(numbers[0].value), int(numbers[1].value)
+    day, month = (second, first) if unit is Unit.LB else (first, second)
+    if month > 12:
+        day, month = month, day
+    found = in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
+    if found or today is None:
+        return found, end
+    may_be = 1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR
+    return (NO_DAY, end) if may_be or len(numbers) == 3 or _colon_ends(pieces, end) else None
+
+
+def _colon_ends(pieces: list[Piece], at: int) -> bool:
+    return at < len(pieces) and pieces[at].kind is K.COLON
+
+
+def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
+    """A slash pair at the head of a line is a date where it is written as one, or a whole set line follows."""
+    if len(numbers) == 3:
+        return len(numbers[2].text) in (2, 4) and int(numbers[2].value) > 20
+    if any(len(number.text) == 2 and number.text[0] == "0" for number in numbers):
+        return True
+    if end < len(pieces) and pieces[end].kind is K.COLON:
+        return True
+    line: list[K] = []
+    while end < len(pieces) and pieces[end].kind is not K.LINE:
+        line.append(pieces[end].kind)
+        end += 1
+    return K.NAME in line[:4] and (K.TIMES in line or line.count(K.NUMBER) >= 2)
+
+
+def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | None:
+    if pieces[at].kind is not K.MONTH or at + 1 >= len(pieces):
+        return None
+    number = pieces[at + 1]
+    after = pieces[at + 2].kind if at + 2 < len(pieces) else None
+    if after is K.TIMES or number.kind not in (K.NUMBER, K.ORDINAL):
+        return None
+    return _behind_month(pieces, at + 2, number.told or int(number.value), pieces[at].told, today)
+
+
+def _year(text: str) -> int | None:
+    return None if not text.isdigit() else int(text) + (2000 if len(text) <= 2 else 0)
+
+
+def load_days_in_words() -> None:
+    """Nothing; what `said_freely` needs is loaded, so that the first day told in free words does not wait for it."""
+    import dateparser
+
+    dateparser.parse("1 march", languages=["en"])
+
+
+def said_freely(text: str, now: datetime, unit: Unit) -> date | None:
+    """The day that a marked piece of text ("date: 3 march") tells, or None; never one of the future or long past."""
+    import dateparser
+
+    settings = {
+        "RELATIVE_BASE": now,
+        "PREFER_DATES_FROM": "past",
+        "DATE_ORDER": "MDY" if unit is Unit.LB else "DMY",
+        "REQUIRE_PARTS": ["day", "month"],
+    }
+    found = dateparser.parse(text[:LONGEST_DATE_TEXT], languages=["en"], settings=settings)
+    if found is None or not now - FURTHEST_BACK <= found.replace(tzinfo=None) <= now + timedelta(days=1):
+        return None
+    return found.date()

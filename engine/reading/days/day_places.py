@@ -1,0 +1,169 @@
+"""Where a day told in words stands: behind a bullet, behind opening words, behind the sets, at the end of a clause.
+
+opening = words [ "," ] day ( ":" | "," | name | number | line end )     logging this late, fri: bench 4x5 82.5
+between = name [ "on" ] day [ "was" | "i did" ] number                    bench on monday was 3x5 80
+clause  = sets ( "," | ";" | "." ) day name sets                             mon squat 3x5 100, tue bench 3x8 60
+behind  = sets day ( "," | "." | ";" | "-" | "(" | ")" | remark )         bench 3x5 80 yesterday - felt good
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+
+ON_A_DAY = frozenset(("onday", "the"))
+TELLING_WHAT_WAS = frozenset(("was", "were", "did", "me", "had", "made", "hasbeen"))
+WHO_DID = TELLING_WHAT_WAS | {"we", "my"}
+COMPARING = frozenset(("better", "heavier", "lighter"))
+MOST_VERBS = 4
+SAID = frozenset((K.NUMBER, K.NAME, K.DATE, K.BAR, K.COUNT))
+COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
+BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
+CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
+RATING = frozenset((K.AT, K.RPE, K.RIR, K.FAILURE))
+REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
+MOST_WORDS_OF_AN_OPENING = 8
+LONGEST_REMARK = 20
+REACH = 12
+"""How many pieces behind the numbers of a set its day may stand. Common practice, no source."""
+
+
+def is_bullet(pieces: list[Piece], at: int) -> bool:
+    """ "1. monday: ...", "* monday: ...": the label of a line, in front of its day."""
+    if pieces[at].text == "*":
+        return True
+    if pieces[at].kind is K.TIMES:
+        return at == 0 or pieces[at - 1].kind is K.LINE
+    after = pieces[at + 1] if at + 1 < len(pieces) else None
+    pointed = after is not None and after.kind in (K.STOP, K.CLOSE) and after.glued
+    return (pieces[at].kind is K.NUMBER and pointed) or (pieces[at].kind is K.CLOSE and pieces[at].glued)
+
+
+def past_who_did(pieces: list[Piece], at: int) -> int:
+    """The place behind "i did", "we had": "on sat i did squat 3x5 100"."""
+    end = min(len(pieces), at + MOST_VERBS)
+    while at < end and is_cued(pieces[at].text, WHO_DID):
+        at += 1
+    return at
+
+
+def ends_here(pieces: list[Piece], at: int) -> bool:
+    """Whether a clause ends here, but for filler words."""
+    while at < len(pieces) and pieces[at].kind in (K.STOP, K.CLOSE, K.FILLER, K.TODAY):
+        at += 1
+    return at >= len(pieces) or pieces[at].kind in (K.LINE, K.COMMA)
+
+
+def between_name_and_number(pieces: list[Piece], at: int) -> bool:
+    """ "bench yesterday 60 3x5", "bench on monday was 3x5 60"."""
+    ahead = at + 1
+    while ahead < min(len(pieces), at + MOST_VERBS) and is_cued(pieces[ahead].text, TELLING_WHAT_WAS):
+        ahead += 1
+    behind = pieces[ahead].kind if ahead < len(pieces) else None
+    named = at - 1 - (at > 1 and (is_cued(pieces[at - 1].text, ON_A_DAY) or pieces[at - 1].kind is K.COLON))
+    return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
+
+
+def opens_a_clause(pieces: list[Piece], at: int) -> bool:
+    """ "mon squat 3x5 100, tue bench 3x8 60": behind the sets of another day, with a lift and its numbers behind it;
+    "squat yesterday 100x3, today 105x3": with numbers alone, where another day was told.
+    """
+    before = at - 1
+    while before > 0 and pieces[before].kind is K.FILLER:
+        before -= 1
+    if before <= 0 or pieces[before].kind not in PARTING or COUNTED.isdisjoint([one.kind for one in pieces[:before]]):
+        return False
+    ahead = at + 1
+    while ahead < len(pieces) and pieces[ahead].kind in (K.COLON, K.FILLER, K.DASH):
+        ahead += 1
+    behind = [piece.kind for piece in pieces[ahead : ahead + 1 + NEAR]]
+    dated = behind[:1] == [K.NUMBER] and K.TIMES in behind and any(one.kind in DAYS for one in pieces[:before])
+    return dated or (behind[:1] == [K.NAME] and K.NUMBER in behind)
+
+
+DAYS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO))
+PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.DASH, K.OTHER_SIGN, K.THEN, K.AND))
+NEAR = 4
+
+
+def follows_an_opening(pieces: list[Piece], at: int) -> bool:
+    """ "logging this late, fri: bench 4x5 82.5": only words stand before it, and it heads what follows."""
+    if not 0 < at <= MOST_WORDS_OF_AN_OPENING:
+        return False
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    if behind in OF_A_SESSION and (end := _behind_session(pieces, at + 1)) < len(pieces):
+        behind = K.COLON if pieces[end].kind is K.COLON else behind
+    before = at - 1 - (at > 1 and pieces[at - 1].kind is K.FILLER)
+    parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
+    heads = behind is K.COLON or (parted and (behind in BEHIND_AN_OPENING or behind in (K.NUMBER, K.COMMA)))
+    bulleted = 2 if pieces[0].kind is K.NUMBER and is_bullet(pieces, 0) else 0
+    ahead = pieces[bulleted:at]
+    return heads and SAID.isdisjoint([piece.kind for piece in ahead])
+
+
+OF_A_SESSION = frozenset((K.HEADING, K.FILLER))
+MOST_OF_A_SESSION = 3
+
+
+def _behind_session(pieces: list[Piece], at: int) -> int:
+    """The place behind the words of "friday's workout", "monday's push day"."""
+    end = at
+    while end < min(len(pieces), at + MOST_OF_A_SESSION) and pieces[end].kind in OF_A_SESSION:
+        end += 1
+    return end
+
+
+def closes_the_sets(pieces: list[Piece], at: int) -> bool:
+    """ "bench 3x5 80 yesterday - felt good", "3x5 80 (fri) tired": a day behind the sets, and a remark."""
+    after = pieces[at + 1] if at + 1 < len(pieces) else None
+    if after is None:
+        return False
+    if COUNTED.isdisjoint([piece.kind for piece in pieces[max(0, at - REACH) : at]]):
+        return False
+    if after.kind in RATING:
+        return True  # "3x5 100 yesterday @8"
+    ends = after.kind in CLOSING or (after.kind is K.DASH and not after.glued)
+    remarked = _is_remark(pieces, at + 1)
+    return (ends and _no_more_sets(pieces, at + 2)) or remarked
+
+
+def _is_remark(pieces: list[Piece], at: int) -> bool:
+    """ "tired", "with a belt"; and not "felt better", which sets the day against another."""
+    at += pieces[at].kind in (K.WITH, K.FILLER)
+    behind = pieces[at : at + 2]
+    if not behind or any_cued([piece.text for piece in behind], COMPARING):
+        return False
+    of_the_bar = behind[0].kind is K.BAR and behind[1:] and behind[1].kind in (K.PLAIN, K.NOTE)
+    return (
+        bool(of_the_bar)
+        or behind[0].kind in REMARKS
+        or (behind[0].kind is K.PLAIN and SAID.isdisjoint(_rest_of_line(pieces, at)))
+    )
+
+
+def _rest_of_line(pieces: list[Piece], at: int) -> list[K]:
+    kinds = [piece.kind for piece in pieces[at : at + LONGEST_REMARK]]
+    return kinds[: kinds.index(K.LINE)] if K.LINE in kinds else kinds
+
+
+def _no_more_sets(pieces: list[Piece], at: int) -> bool:
+    """Whether no number of the same lift follows: "80x5 (fri) 85x5" tells two days, or a day and a set."""
+    behind = [piece.kind for piece in pieces[at : at + 2]]
+    return behind[:1] != [K.TIMES] and (
+        behind[:1] != [K.NUMBER] or pieces[at].role in APART or behind[1:][:1] in BESIDE_NO_SET
+    )
+
+
+BESIDE_NO_SET = tuple([kind] for kind in (K.PLAIN, K.SETTING, K.UNRELATED, K.OTHERS, K.FAR, K.NOTE))
+APART = frozenset((Role.SECONDS, Role.NOT_A_SET, Role.PLURAL))
+
+
+def is_from(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    """ "from monday: bench 3x8 60", "bench 3x8 60 from monday"; "sore from monday" tells of no sets."""
+    if pieces[at - 1].text not in ("from", "de", "del"):
+        return False
+    return anchored or (at > 1 and pieces[at - 2].kind in ENDS_OF_SETS and ends_here(pieces, at + 1))
+
+
+ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS, K.COUNT, K.EFFORT))

@@ -1,0 +1,80 @@
+"""Several days told for the same sets: nobody can say which sets are of which day, so none is recorded.
+
+together = day ( "and" | "/" | "," ) day         tue and thu bench 3x8 70
+inside   = day sets name day sets                 mon 100x5 squat wed 105x5
+nameless = day sets day sets, of the lift in hand  monday 3x5 100, wednesday 3x5 105
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from itertools import pairwise
+
+from engine.reading.days.calendar_days import WORD_DAYS
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+
+TWO_DAYS = 5
+"""What a DATE piece's `told` says where it stands beside another day."""
+JOINING = frozenset((K.AND, K.SLASH, K.COMMA, K.PLUS, K.FILLER, K.DASH))
+PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.AND, K.THEN, K.NUMBER, K.REPS, K.NAME, K.DASH, K.KG, K.LB))
+PAIRING = frozenset((K.TIMES, K.AT, K.SLASH, K.FOR, K.KG, K.LB))
+
+
+def with_days_apart(pieces: list[Piece], today: date) -> list[Piece]:
+    """The pieces, each day that stands in the way of another marked so."""
+    days = [_day_of(piece, today) for piece in pieces]
+    told = [at for at, day in enumerate(days) if day is not None]
+    if len(told) < 2 or not any(pieces[at].kind is K.DATE for at in told):
+        return pieces
+    clash = {at for one, at in pairwise(told) if days[one] != days[at] and _clashes(pieces, one, at)}
+    if not clash:
+        return pieces
+    first = min(clash)
+    return [
+        piece._replace(kind=K.DATE, day=None, told=TWO_DAYS) if at in clash or (at in told and at < first) else piece
+        for at, piece in enumerate(pieces)
+    ]
+
+
+def _day_of(piece: Piece, today: date) -> date | None:
+    if piece.kind is K.DATE:
+        return piece.day
+    told = WORD_DAYS.get(piece.kind)
+    return told(piece, today, False) if told is not None else None
+
+
+def _clashes(pieces: list[Piece], one: int, other: int) -> bool:
+    """Whether the two days, different ones, are told of the same sets."""
+    between = [piece.kind for piece in pieces[one + 1 : other]]
+    if between and JOINING.issuperset(between) and not {K.AND, K.SLASH, K.COMMA, K.PLUS}.isdisjoint(between):
+        return True
+    if K.DATE not in (pieces[one].kind, pieces[other].kind) or not _heads_sets(pieces, other):
+        return False
+    if K.NAME in between:
+        named = between.index(K.NAME)
+        return named == len(between) - 1 and between[max(0, named - 1)] is K.NUMBER and not _is_named(pieces, other)
+    return K.NUMBER in between and K.NAME not in [piece.kind for piece in pieces[:one]] and not _is_named(pieces, other)
+
+
+def _heads_sets(pieces: list[Piece], at: int) -> bool:
+    """ "wed 105x5", "today: 105x5"."""
+    ahead = at + 1
+    while ahead < len(pieces) and pieces[ahead].kind in (K.COLON, K.FILLER, K.LINE):
+        ahead += 1
+    paired = [piece.kind for piece in pieces[ahead : ahead + 2]]
+    parted = pieces[at - 1].kind in PARTING or pieces[at - 1].kind is K.LINE
+    return parted and paired[:1] == [K.NUMBER] and not PAIRING.isdisjoint(paired[1:])
+
+
+def _is_named(pieces: list[Piece], at: int) -> bool:
+    """ "wednesday 80x5 bench"."""
+    start = at + 1
+    while start < len(pieces) and pieces[start].kind in (K.LINE, K.COLON):
+        start += 1
+    for piece in pieces[start:]:
+        if piece.kind is K.NAME:
+            return True
+        if piece.kind in (K.COMMA, K.STOP, K.LINE, K.THEN, K.DATE):
+            return False
+    return False

@@ -1,0 +1,94 @@
+"""Dates that stand apart from the sets: at the head of a line of their own, behind its words, or at the very end.
+
+heading = [ words ] d/m [ words ] on the first line or behind an empty one     16/9     legs 11/03     16/9 push
+        | words d [ "." | "of" ] MONTH                                          za 8 maart     push day, 8 march
+end     = d/m with a zero in front, behind the sets                            squat 3x5 100 12/03
+"""
+
+from __future__ import annotations
+
+from engine.reading.days.headings import counts_headings
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+
+WORDS_OF_A_HEADING = frozenset(
+    (K.HEADING, K.MUSCLE, K.NOTE, K.FILLER, K.PLAIN, K.DASH, K.AND, K.VARIANT, K.WEEKDAY)
+) | {K.COMMA, K.OPEN}
+BELOW_A_DAY = frozenset((K.NAME, K.WARMUP, K.HEADING))
+PADDED = 2
+
+
+def stands_apart(pieces: list[Piece], at: int) -> bool:
+    """Whether the number here begins a date that its place tells, and no sign in front of it."""
+    return ends_a_heading(pieces, at) or _is_padded_at_the_end(pieces, at)
+
+
+def _is_padded_at_the_end(pieces: list[Piece], at: int) -> bool:
+    """ "12/03" behind the sets: nobody counts reps with a zero in front."""
+    pair = pieces[at : at + 3]
+    if len(pair) < 3 or pair[1].kind is not K.SLASH or not (pair[1].glued and pair[2].glued) or not at:
+        return False
+    padded = any(len(one.text) == PADDED and one.text[0] == "0" for one in (pair[0], pair[2]))
+    behind = pieces[at + 3].kind if at + 3 < len(pieces) else None
+    apart = not pair[0].glued or pieces[at - 1].kind is K.OPEN
+    return padded and apart and behind in (None, K.LINE, K.CLOSE)
+
+
+def ends_a_heading(pieces: list[Piece], at: int) -> bool:
+    """ "legs 11/03" on a line of its own: only words in front of the number, and more lines below."""
+    sign = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    dotted = "." in pieces[at].text and sign in (K.STOP, K.LINE)
+    worded = _before_month(pieces, at)
+    if not dotted and not worded and not (sign is K.SLASH and pieces[at + 1].glued):
+        return False
+    start = at
+    while start and (pieces[start - 1].kind in WORDS_OF_A_HEADING or counts_headings(pieces, start - 1)):
+        start -= 1
+    end = at + (1 if dotted else worded or 3)
+    while end < len(pieces) and pieces[end].kind in ENDS_OF_A_HEADING:
+        end += 1
+    heads = start < at and (start == 0 or pieces[start - 1].kind is K.LINE)
+    return heads and end + 1 < len(pieces) and pieces[end].kind is K.LINE
+
+
+def is_before_a_month(piece: Piece) -> bool:
+    """Whether this may stand between a day and its month: "8. März", "10 de marzo", "8 of march"."""
+    return piece.kind in (K.STOP, K.OF) or piece.text in ("de", "di", "do")
+
+
+def _before_month(pieces: list[Piece], at: int) -> int:
+    """How many pieces "8 march", "8. März", "8 march 2025" has; 0 where it is none."""
+    month = at + 1 + (at + 1 < len(pieces) and is_before_a_month(pieces[at + 1]))
+    if month >= len(pieces) or pieces[month].kind is not K.MONTH:
+        return 0
+    year = month + 1 < len(pieces) and len(pieces[month + 1].text) == LENGTH_OF_A_YEAR
+    return month + 1 + (year and pieces[month + 1].kind is K.NUMBER) - at
+
+
+LENGTH_OF_A_YEAR = 4
+ENDS_OF_A_HEADING = (K.STOP, K.COLON, K.CLOSE)
+
+
+def heads_a_day(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
+    """Whether "16/9", or "16/9 push", is a line of its own, the first or behind an empty one, with a lift on the next;
+    or a weekday stands before it: "mon 16/9".
+    """
+    start = next(at for at in range(end - 1, -1, -1) if pieces[at] == numbers[0])
+    before = pieces[start - 1].kind if start else None
+    if before is K.WEEKDAY:
+        return True
+    at = end
+    while at < len(pieces) and pieces[at].kind in WORDS_OF_A_HEADING:
+        at += 1
+    end = at
+    while at < len(pieces) and pieces[at].kind is K.LINE:
+        at += 1
+    lone = before in (None, K.LINE) and at > end and at < len(pieces) and pieces[at].kind in BELOW_A_DAY
+    return lone and (start == 0 or _opens_a_day(pieces, start))
+
+
+def _opens_a_day(pieces: list[Piece], start: int) -> bool:
+    """Whether an empty line stands above, or the message began with such a line itself."""
+    empty = start > 1 and pieces[start - 2].kind is K.LINE
+    head = [piece.kind for piece in pieces[:4]]
+    return empty or head == [K.NUMBER, K.SLASH, K.NUMBER, K.LINE]

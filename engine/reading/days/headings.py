@@ -1,0 +1,139 @@
+"""Lines that head a part of a pasted workout, and the numbers in them that count no sets.
+
+heading = HEADING [ NUMBER ]                              push day     week 3 day 1
+        | ( "superset" | "session" | "round" ... ) [ "#" ] NUMBER [ ":" | "-" ] at the start of a line that ends there,
+          or with a lift behind it                                           exercise 2: bench     session 14 squat
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kept import Kept
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import KIND, TEXT, Piece, Role
+
+NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
+HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
+DAYS_COUNTED = frozenset(("day", "week"))
+
+
+def _is_counted(text: str) -> bool:
+    return is_cued(text, WORDS_COUNTED)
+
+
+WORDS_COUNTED = frozenset(("workout", "exercise", "entry"))
+NUMBERED_WORDS = Kept(_is_counted)
+MOST_HEADED = 400
+"""A number above this counts no sessions. Common practice, no source."""
+BEHIND_A_HEADING = frozenset((K.COLON, K.DASH, K.STOP, K.CLOSE))
+
+
+def without_headings(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without headings and the bare numbers behind them."""
+    if HEADING_KINDS.isdisjoint(map(KIND, pieces)) and True not in map(NUMBERED_WORDS.__getitem__, map(TEXT, pieces)):
+        return pieces
+    out: list[Piece] = []
+    line_start = True
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        end = _numbered_line(pieces, at) if line_start else at
+        if line_start and end == at and _may_be_rounds(pieces, at):
+            out.append(piece._replace(kind=K.UNCLEAR))  # "superset 3 bench 60x8, row 50x10": the third, or three times
+            at += 2
+            continue
+        if end > at:
+            at = end
+            line_start = False
+            continue
+        behind = at > 0 and pieces[at - 1].kind is K.HEADING and piece.kind is K.NUMBER and piece.role is Role.BARE
+        before_x = at + 1 < len(pieces) and pieces[at + 1].kind is K.TIMES
+        if piece.kind is not K.HEADING and not (behind and not before_x):
+            out.append(piece)
+        line_start = piece.kind is K.LINE or (line_start and piece.kind in (K.DATE, K.DASH))
+        at += 1
+    return out
+
+
+def without_days_counted(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without the numbers of "day 4/30", which is the fourth of thirty and no date."""
+    out: list[Piece] = []
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        counted = is_cued(piece.text, DAYS_COUNTED) and piece.end - piece.start == len(piece.text)
+        kinds = [one.kind for one in pieces[at : at + 4]]
+        counted = counted and kinds == [K.HEADING, K.NUMBER, K.SLASH, K.NUMBER]
+        out.append(piece)
+        at += 4 if counted else 1
+    return out
+
+
+def counts_headings(pieces: list[Piece], at: int) -> bool:
+    """Whether the number here tells which session it was: "session 5 - monday 10 march"."""
+    number, before = pieces[at], pieces[at - 1] if at else None
+    if before is None or number.kind is not K.NUMBER or number.role is not Role.BARE:
+        return False
+    return before.kind is K.HEADING or _is_numbered(before)
+
+
+def is_against_the_clock(pieces: list[Piece]) -> bool:
+    """Whether the sets were done by the clock, and no number says how often: "EMOM 10", "AMRAP 12 min" above them."""
+    for at, piece in enumerate(pieces):
+        if piece.kind not in CLOCKED_KINDS or (at and pieces[at - 1].kind is not K.LINE):
+            continue
+        amount = pieces[at + 1] if at + 1 < len(pieces) else None
+        if amount is None or amount.kind is not K.NUMBER:
+            continue
+        timed = amount.role is Role.SECONDS
+        if (piece.text == EVERY_MINUTE or (piece.kind is K.MAX and timed)) and _heads(pieces, at + 2):
+            return True
+    return False
+
+
+def _heads(pieces: list[Piece], at: int) -> bool:
+    return at + 1 < len(pieces) and pieces[at].kind in (K.LINE, K.COLON)
+
+
+EVERY_MINUTE = "emom"
+CLOCKED_KINDS = frozenset((K.HEADING, K.MAX))
+
+
+def _is_numbered(piece: Piece) -> bool:
+    return piece.kind in NUMBERED_KINDS or NUMBERED_WORDS[piece.text]
+
+
+def _numbered_line(pieces: list[Piece], at: int) -> int:
+    """The place behind "superset 2:", "session 23", where nothing else stands on the line; `at` where it does."""
+    if not _is_numbered(pieces[at]) or at + 1 >= len(pieces):
+        return at
+    signed = pieces[at + 1].text == "#" and at + 2 < len(pieces)
+    number = pieces[at + 1 + signed]
+    if number.kind is not K.NUMBER or number.role is not Role.BARE or not 0 < number.value <= MOST_HEADED:
+        return at
+    end = at + 2 + signed
+    while end < len(pieces) and pieces[end].kind in BEHIND_A_HEADING:
+        end += 1
+    after = pieces[end].kind if end + 1 < len(pieces) else None
+    told = pieces[end - 1].kind is K.COLON or NUMBERED_WORDS[pieces[at].text] or _counts_its_sets(pieces, end)
+    return end if (told and after is K.NAME) or after in (K.LINE, K.DATE) else at
+
+
+def _counts_its_sets(pieces: list[Piece], at: int) -> bool:
+    """ "superset 2 bench 60 8 8 8": the lift tells more than one set of its own."""
+    numbers = 0
+    for piece in pieces[at + 1 :]:
+        if piece.kind in (K.NAME, K.LINE):
+            break
+        numbers += piece.kind is K.NUMBER
+    return numbers >= NUMBERS_OF_SETS
+
+
+NUMBERS_OF_SETS = 3
+"""A load and the reps of two sets, or sets, reps and a load."""
+
+
+def _may_be_rounds(pieces: list[Piece], at: int) -> bool:
+    """Whether "superset 3" stands right in front of a lift."""
+    numbered = pieces[at].kind is K.SUPERSET and [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.NUMBER, K.NAME]
+    return numbered and pieces[at + 1].role is Role.BARE

@@ -1,0 +1,1 @@
+"""Which exercise each part of a message is about."""

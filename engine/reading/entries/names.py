@@ -1,0 +1,187 @@
+"""Which exercise a part of a message is about.
+
+Order: what this athlete settled, the exercise in hand, the only owner on today's plan, the equipment that the
+numbers tell
+(26s are dumbbells; an empty bar is a barbell). What is left is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.chunks.chunks import Chunks, numbers_in
+from engine.reading.entries.entry import Entry
+from engine.reading.values import Context
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.values.exercise import Equipment, Loading
+from engine.values.ids import ExerciseName
+
+EQUIPMENT = {
+    K.DUMBBELL: (Equipment.DUMBBELL,),
+    K.BARBELL: (Equipment.BARBELL,),
+    K.CABLE: (Equipment.CABLE,),
+    K.MACHINE: (Equipment.MACHINE, Equipment.SMITH_MACHINE),
+    K.KETTLEBELL: (Equipment.KETTLEBELL,),
+}
+WORDS = {
+    K.DUMBBELL: "dumbbell",
+    K.BARBELL: "barbell",
+    K.CABLE: "cable",
+    K.MACHINE: "machine",
+    K.KETTLEBELL: "kettlebell",
+}
+
+TELLING = frozenset((K.NOTE, K.VARIANT))
+BARS = frozenset(
+    ("smith", "smith machine", "ez", "ez bar", "trap bar", "hex bar", "safety bar", "ssb", "swiss bar", "landmine")
+)
+SHORT_WORDS = {K.DUMBBELL: "db", K.BARBELL: "bb", K.CABLE: "cable", K.MACHINE: "machine", K.KETTLEBELL: "kb"}
+ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "bar"))
+
+
+def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
+    if not entry.names:
+        return _unnamed(context)
+    said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
+    names = _narrowed(said, context)
+    if chunks.body:
+        names = _of_the_body(names, entry, chunks, catalogue)
+    if chunks.equipment is not None:
+        names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
+    if len(names) > 1:
+        names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)
+    return names
+
+
+def _of_the_body(
+    names: tuple[ExerciseName, ...], entry: Entry, chunks: Chunks, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """ "squats bw 3x20", "rows bodyweight 12 10": the lift of that name that is done with the body alone."""
+    loaded = chunks.added or chunks.assisted or any(chunk.at for chunk in chunks.found)
+    if loaded or any(number.role in LOADED or number.value > MOST_LOADED_REPS for number in numbers_in(chunks)):
+        return names
+    if any(catalogue.exercises[name].loading is Loading.BODY for name in names):
+        return names
+    free = tuple(name for name in names if catalogue.exercises[name].equipment in HELD)
+    return catalogue.owners(f"bodyweight {_without_equipment(entry.phrase)}") or free or names
+
+
+LOADED = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE))
+
+
+def _by_words(names: tuple[ExerciseName, ...], entry: Entry) -> tuple[ExerciseName, ...]:
+    """ "calf raise 4x15 80 standing": a word that stands in the name of one of them alone."""
+    told = {piece.text for piece in entry.pieces if piece.kind in TELLING}
+    fits = tuple(name for name in names if told & set(name.split())) if told else ()
+    return fits if len(fits) == 1 else names
+
+
+def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "curls on the ez bar" are ez-bar curls; a bar that no such lift is known for leaves it in doubt."""
+    for piece in entry.pieces:
+        if piece.kind is not K.VARIANT:
+            continue
+        for said in (entry.phrase, _without_equipment(entry.phrase), *entry.names):
+            owners = catalogue.owners(f"{piece.text} {said}")
+            if owners and _agree(owners, entry, catalogue):
+                if entry.modified_by in ("", piece.text):
+                    entry.doubtful = False
+                return owners
+        entry.doubtful = entry.doubtful or (piece.text in BARS and not _is_easy(piece, entry))
+    return entry.names
+
+
+def _agree(owners: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogue) -> bool:
+    """ "single arm cable row" is no dumbbell row: the equipment that was said is that of the lift."""
+    if ALL_WORDS.isdisjoint(entry.phrase.split()):
+        return True
+    said = {catalogue.exercises[name].equipment for name in entry.names}
+    return all(catalogue.exercises[name].equipment in said for name in owners)
+
+
+def _is_easy(piece: Piece, entry: Entry) -> bool:
+    """ "squat 70 3x8 ez": behind the numbers of a lift that no such bar is for, the two letters say easy."""
+    return piece.text == "ez" and entry.pieces[0] is not piece
+
+
+def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "goblet squat with a kettlebell": one implement in the hand is as good as the other, and what a lift of the body
+    is loaded with does not matter ("russian twists kb 16kg").
+    """
+    if chunks.equipment not in (K.DUMBBELL, K.KETTLEBELL) or len(names) != 1:
+        return ()
+    known = catalogue.exercises[names[0]]
+    loaded = known.loading is Loading.BODY and any(one.role is Role.LOAD for one in numbers_in(chunks))
+    return names if loaded or known.equipment in HELD else ()
+
+
+def _unnamed(context: Context) -> tuple[ExerciseName, ...]:
+    if context.doing is not None:
+        return (context.doing,)
+    return tuple(dict.fromkeys(slot.exercise for slot in context.plan))
+
+
+def narrowed(names: Sequence[ExerciseName], context: Context) -> tuple[ExerciseName, ...]:
+    """The owners of a phrase that context leaves."""
+    return _narrowed(tuple(names), context)
+
+
+def _narrowed(names: tuple[ExerciseName, ...], context: Context) -> tuple[ExerciseName, ...]:
+    if len(names) < 2:
+        return names
+    if context.doing in names:
+        return (context.doing,)
+    planned = tuple(dict.fromkeys(slot.exercise for slot in context.plan if slot.exercise in names))
+    return planned or names
+
+
+def of_equipment(
+    names: tuple[ExerciseName, ...], told: K, phrase: str, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """Those of the exercises that use this equipment, or the same lift done with it; empty where there is none."""
+    fits = tuple(name for name in names if catalogue.exercises[name].equipment in EQUIPMENT[told])
+    if fits:
+        owned = catalogue.owners(f"{WORDS[told]} {phrase}") if len(names) > 1 else ()
+        return owned or fits  # "machine press" is the chest's, although the press of the legs is a machine, too
+    for word in (WORDS[told], SHORT_WORDS[told]):
+        for said in (phrase, *names):
+            if owners := catalogue.owners(f"{word} {_without_equipment(said)}"):
+                if said in names and len(names) > 1:
+                    return names  # "barbell split squat": that one of them is known with a bar does not tell which
+                return (
+                    tuple(name for name in owners if catalogue.exercises[name].equipment in EQUIPMENT[told]) or owners
+                )
+    return ()
+
+
+def _without_equipment(phrase: str) -> str:
+    return " ".join(word for word in phrase.split() if word not in ALL_WORDS)
+
+
+def _by_numbers(
+    names: tuple[ExerciseName, ...], chunks: Chunks, context: Context, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    roles = {number.role for chunk in chunks.found for factor in chunk.factors for number in factor}
+    if Role.PLURAL in roles and Role.METRES not in roles:  # "20m in 14s" tells a time
+        return _in_the_hands(names, context, catalogue) or names
+    wanted = (Equipment.BARBELL,) if chunks.barred or chunks.plates else ()
+    fits = tuple(name for name in names if catalogue.exercises[name].equipment in wanted)
+    return fits or names
+
+
+def _in_the_hands(names: tuple[ExerciseName, ...], context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "press 26s": the dumbbell lifts of that name, and those that the others of the name are with dumbbells."""
+    found: list[ExerciseName] = []
+    for name in names:
+        if catalogue.exercises[name].equipment in HELD:
+            found.append(name)
+        else:
+            found += of_equipment((name,), K.DUMBBELL, name, catalogue)
+    fits = tuple(name for name in dict.fromkeys(found) if catalogue.exercises[name].equipment in HELD)
+    return _narrowed(fits, context)
+
+
+HELD = (Equipment.DUMBBELL, Equipment.KETTLEBELL)

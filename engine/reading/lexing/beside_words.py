@@ -1,0 +1,120 @@
+"""Words of more than one sense that the words beside them settle.
+
+with    = "w" "/" , not glued behind a number            row 3x12 w/ pull ups 3x7: a link; "60x5w/80x5" is a warm-up
+between = "between" [ words ] name                       pull ups 11 9 9 between my squats: done in turn with them
+well    = name "right" , at the end of its clause        squats done right! : how it was done, and no side
+code    = "w3d1", "w3 d1"                                which session it was, ahead of its lifts
+heading = short word "." NUMBER                          wk. 3: no end of a sentence
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.marks.roughly import is_between
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
+from engine.values.exercise import Equipment
+
+WITH = "w"
+RIGHT = "right"
+SESSION = re.compile(r"(?:wk?|s)\d{1,2}[dj]\d")
+WEEK_OF_IT, DAY_OF_IT = re.compile(r"[ws]\d"), re.compile(r"[dj]\d")
+"""A session by its week and day, in one word or in two."""
+ENDS = frozenset((None, K.STOP, K.COMMA, K.LINE, K.QUESTION, K.AND))
+AHEAD_OF_LIFTS = frozenset((K.NAME, K.PLAIN, K.COMMA, K.STOP, K.DASH, K.LINE, K.HEADING))
+POINTING = frozenset(("that", "those"))
+
+
+def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
+    """The pieces, with words of more than one sense put to the one that they have here."""
+    settled: dict[int, Piece] = {}
+    taken: set[int] = set()
+    told_well: bool | None = None
+    for at in places_in(OF_TWO_SENSES, kinds_in_order(pieces)):
+        piece = pieces[at]
+        if piece.kind is K.SLASH and at and _is_with(pieces, at):
+            settled[at - 1] = pieces[at - 1]._replace(text="with", end=piece.end)
+            taken.add(at)
+        elif piece.kind is K.STOP and _is_short(pieces, at):
+            taken.add(at)
+        elif piece.kind is K.PLAIN and _is_a_session(pieces, at):
+            settled[at] = piece._replace(kind=K.FILLER)
+        elif piece.kind is K.REST and _heads_a_lift(pieces, at):
+            settled[at] = piece._replace(kind=K.SUPERSET)
+        elif piece.kind is K.RIGHT and _says_how(pieces, at):
+            told_well = _has_no_sides(pieces, catalogue) if told_well is None else told_well
+            settled[at] = piece._replace(kind=K.FILLER) if told_well else piece
+    if not settled and not taken:
+        return pieces
+    return [settled.get(at, piece) for at, piece in enumerate(pieces) if at not in taken]
+
+
+OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT))
+
+
+def _is_with(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether the slash belongs to "w/"; ahead of a set, "60x5 w/80x5", it may part a warm-up from what follows."""
+    link = pieces[at - 1]
+    if link.kind is not K.WITH or link.text != WITH or not pieces[at].glued:
+        return False
+    glued = link.glued and kind_at(pieces, at - 2) is K.NUMBER
+    return not glued and kind_at(pieces, at + 1) is not None and kind_at(pieces, at + 2) is not K.TIMES
+
+
+def _is_short(pieces: Sequence[Piece], at: int) -> bool:
+    """ "wk. 3": a stop behind such a word, and a number behind that, ends no sentence."""
+    heads = kind_at(pieces, at - 1) is K.HEADING and "shortweek" in CUES_OF[pieces[at - 1].text]
+    return heads and pieces[at].glued and kind_at(pieces, at + 1) is K.NUMBER
+
+
+def _is_a_session(pieces: Sequence[Piece], at: int) -> bool:
+    """ "w3d1 squat", "w3 d1 squat", "wk 3 d1 squat": on the way to a lift, and no word that may change sets."""
+    text, before, behind = pieces[at].text, kind_at(pieces, at - 1), kind_at(pieces, at + 1)
+    if behind not in AHEAD_OF_LIFTS:
+        return False
+    if SESSION.fullmatch(text):
+        return before in (None, K.LINE)
+    if WEEK_OF_IT.fullmatch(text):
+        return before in (None, K.LINE) and behind is K.PLAIN and bool(DAY_OF_IT.fullmatch(pieces[at + 1].text))
+    if not DAY_OF_IT.fullmatch(text):
+        return False
+    counted = before is K.NUMBER and kind_at(pieces, at - 2) is K.HEADING
+    return counted or (before is K.PLAIN and bool(WEEK_OF_IT.fullmatch(pieces[at - 1].text)))
+
+
+def _heads_a_lift(pieces: Sequence[Piece], at: int) -> bool:
+    """ "between my squats"; and not "between bench sets", which says when."""
+    timed = kind_at(pieces, at - 1) is K.NUMBER and pieces[at - 1].role is Role.SECONDS  # "rest 2 min between squats"
+    if not is_between(pieces[at]) or timed:
+        return False
+    name = at + 1
+    while kind_at(pieces, name) in (K.FILLER, K.OF):
+        name += 1
+    return kind_at(pieces, name) is K.NAME and kind_at(pieces, name + 1) is not K.SETS
+
+
+def _says_how(pieces: Sequence[Piece], at: int) -> bool:
+    """ "squats done right!": the word at the end of its clause, behind a lift or what points to one."""
+    piece = pieces[at]
+    whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and kind_at(pieces, at + 1) in ENDS
+    return whole and (kind_at(pieces, at - 1) is K.NAME or (at > 0 and _points(pieces[at - 1].text)))
+
+
+def _points(word: str) -> bool:
+    return word == "done" or is_cued(word, POINTING)
+
+
+def _has_no_sides(pieces: Sequence[Piece], catalogue: Catalogue) -> bool:
+    """Whether no lift told is done on a side, or with something in each hand, and no left side is told."""
+    kinds = kinds_in_order(pieces)
+    if K.LEFT in kinds:
+        return False
+    named = [catalogue.exercises.get(name) for at in places_of(K.NAME, kinds) for name in pieces[at].names]
+    return bool(named) and all(
+        one is not None and one.equipment is Equipment.BARBELL and not one.one_sided for one in named
+    )

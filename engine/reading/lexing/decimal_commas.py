@@ -1,0 +1,157 @@
+"""Decimal commas: whether "52,5" is one number or two, by what stands around it.
+
+A unit, a link, a sign of weight added, or a size that only a load has says so; in doubt the message is read both ways.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.lexing.spelled_numbers import SpelledNumbers
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece
+from engine.reading.words.token_shapes import Shape
+from engine.reading.words.tokens import Token
+from engine.values.exercise import Loading
+from engine.values.ids import ExerciseName
+
+STEP = Decimal("1.25")
+"""The smallest step of the usual plates. Common practice, no source."""
+UNLOADED = frozenset((Loading.BODY, Loading.BAND))
+
+
+class DecimalCommas(SpelledNumbers):
+    """The part of the walk over tokens that joins the digits of one number."""
+
+    comma_in_doubt: bool = False
+
+    def __init__(
+        self,
+        tokens: list[Token],
+        catalogue: Catalogue,
+        taught: Mapping[str, ExerciseName],
+        comma_is_decimal: bool = False,
+    ) -> None:
+        super().__init__(tokens)
+        self.catalogue = catalogue
+        self.taught = taught
+        self.comma_is_decimal = comma_is_decimal
+        self.out: list[Piece] = []
+
+    def _signs_a_change(self, at: int, token: Token) -> bool:
+        """Whether the sign belongs to the number behind it: "+20", "BW+10", "-20 x 8", and not "8+3" or "8 - 10"."""
+        after = self._token(at + 1)
+        if after is None or after.shape is not Shape.NUMBER:
+            return False
+        if not after.glued:
+            return token.text == "+" and bool(self.out) and self.out[-1].kind is K.BODY  # "bw + 15"
+        if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
+            return True
+        return self.out[-1].kind in (K.BODY, K.AT) or (self.out[-1].kind is K.OPEN and token.text == "+")
+
+    def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
+        value = token.value or NOTHING
+        digits = self._token(at + 2)
+        if digits is None or not digits.glued or value != int(value):
+            return value, at + 1
+        if self._is_weighed(at, value):
+            return value + Decimal(f"0.{digits.text}"), at + 3
+        if digits.text not in DECIMAL_ENDINGS:
+            return value, at + 1
+        whole = value + Decimal(f"0.{digits.text}")
+        if self._comma_joins(at, value, whole):
+            return whole, at + 3
+        return value, at + 1
+
+    def _is_weighed(self, at: int, value: Decimal) -> bool:
+        """ "78,4 kg": tenths of a load or of what she weighs, by the unit right behind them; a list goes on."""
+        digits, unit = self._token(at + 2), self._token(at + 3)
+        if digits is None or unit is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
+            return False
+        listed = bool(self.out) and self.out[-1].kind is K.COMMA and self.out[-1].glued
+        return value > MOST_LOADED_REPS and not listed and self._unit_of(unit) in (K.KG, K.LB)
+
+    def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
+        """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""
+        after, before = self._token(at + 3), self.out[-1] if self.out else None
+        listed = after is not None and after.glued and after.text == "," and self._is_number(at + 4)
+        if listed and self.tokens[at + 4].glued:
+            return False
+        if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
+            return True
+        if after is not None and self._is_compared(at + 3):
+            return True
+        if self._is_added(at, before) and whole % STEP == 0:
+            return True
+        if after is not None and self._weighs(after, before, whole):
+            return True
+        if before is not None and before.kind is K.TIMES and value <= MOST_LOADED_REPS:
+            return self._doubtful() if self._small_factor() else False
+        if before is not None and before.kind is K.COMMA and before.glued and self.tokens[at].glued:
+            return False  # "(65,70,75)x2"
+        return self._by_size(at, value, whole)
+
+    def _is_compared(self, at: int) -> bool:
+        """ "2,5 more than last time": a step of weight; more reps or sets are whole ones."""
+        token = self._token(at)
+        found = self._longest_phrase(at) if token is not None and token.shape is Shape.WORD else None
+        if found is None or found[0].kind not in (K.MORE, K.LAST_TIME):
+            return False
+        behind = self._token(found[1])
+        return behind is None or self._unit_of(behind) not in (K.REPS, K.SETS)
+
+    def _weighs(self, after: Token, before: Piece | None, whole: Decimal) -> bool:
+        """ "2,5 kg"; "2,5 more than last time" at the head or behind the name."""
+        unit = self._unit_of(after)
+        headed = before is None or before.kind is K.NAME
+        return unit in (K.KG, K.LB) or (unit is K.MORE and headed and whole % STEP == 0)
+
+    def _by_size(self, at: int, value: Decimal, whole: Decimal) -> bool:
+        """By the sizes that loads and reps have."""
+        usual = whole % Decimal("2.5") == 0 and value % Decimal("2.5") != 0
+        if usual and (value > MOST_LOADED_REPS or self._behind_a_pair() or self._times_at(at + 3)):
+            return True
+        if whole % STEP == 0 and value % STEP != 0 and self._loads_what_follows(at + 3):
+            return True
+        if value <= MOST_LOADED_REPS and not usual and not self._times_at(at + 3):
+            return False
+        return self._doubtful()
+
+    def _is_added(self, at: int, before: Piece | None) -> bool:
+        """ "+12,5 5/5/4", "weighted 12,5 3x8": a sign or a word makes the number here a weight added or taken off."""
+        if before is not None and before.kind is K.ADDED:
+            return True
+        sign = self.tokens[at - 1] if at else None
+        return sign is not None and sign.text in "+-" and self._signs_a_change(at - 1, sign)
+
+    def _loads_what_follows(self, at: int) -> bool:
+        """Right behind a loaded lift, "27,5 3x10", "27,5: 10 9 8" and "27,5 10 9 8": reps told with a comma between two
+        of them would not go on in another way.
+        """
+        told = self.out[:-1] if self.out and self.out[-1].kind is K.COLON else self.out
+        if not told or told[-1].kind is not K.NAME or self._is_of_the_body(told[-1]):
+            return False
+        if self._sign_at(at, ":") and self._is_number(at + 1):
+            return True
+        first, second = self._token(at), self._token(at + 1)
+        if first is None or first.glued or first.shape is not Shape.NUMBER or second is None:
+            return False
+        return second.text in ("x", "/") or (second.shape is Shape.NUMBER and not second.glued)
+
+    def _is_of_the_body(self, name: Piece) -> bool:
+        known = [self.catalogue.exercises.get(one) for one in name.names]
+        return any(one is None or one.loading in UNLOADED for one in known)
+
+    def _doubtful(self) -> bool:
+        self.comma_in_doubt = True
+        return self.comma_is_decimal
+
+    def _small_factor(self) -> bool:
+        return (
+            len(self.out) >= 2 and self.out[-2].kind is K.NUMBER and self.out[-2].value <= 10 and not self.out[-2].unit
+        )
+
+    def _behind_a_pair(self) -> bool:
+        return len(self.out) >= 2 and self.out[-1].kind is K.NUMBER and self.out[-2].kind is K.TIMES

@@ -1,0 +1,193 @@
+"""What stands right behind a number and says what it counts: units, letters, signs, the same load in another unit."""
+
+from __future__ import annotations
+
+from engine.reading.lexing.decimal_commas import DecimalCommas
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import Meaning
+from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.pieces import LETTERS, MOST_LOADED_REPS, SIXTY, SPACED_LETTERS, UNIT_ROLES, Piece, Role
+from engine.reading.words.token_shapes import Shape
+from engine.reading.words.token_walk import KNOWN
+from engine.reading.words.tokens import Token
+from engine.values.load import Unit
+
+CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
+"""Signs in words that never say "so many times" at the end."""
+MOST_GOES = 20
+COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
+
+
+class NumberSuffixes(DecimalCommas):
+    """The part of the walk over tokens that reads what a number counts."""
+
+    tells_left: bool | None = None
+    """Whether a left side is told anywhere; None: not looked for yet."""
+
+    def _with_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
+        if after.shape is Shape.SIGN:
+            return self._with_sign_suffix(piece, at, after)
+        if after.shape is not Shape.WORD:
+            return piece, at
+        if (share := self._behind_per_cent(at, after)) > at:
+            return piece._replace(role=Role.NOT_A_SET, end=self.tokens[share - 1].end, text="%"), share
+        if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
+            return self._with_letter(piece, at, after)
+        kind = self._unit_behind(piece, at, after)
+        if kind is None:
+            return piece, at
+        counted = _with_unit(piece, kind, after)
+        if kind is K.MINUTES:
+            return self._with_seconds(counted, at + 1)
+        return counted, self._behind_second_unit(at + 1)
+
+    def _behind_per_cent(self, at: int, after: Token) -> int:
+        """The place behind "percent", "per cent"; `at` where neither stands there."""
+        told = phrasebook().cues["percent"]
+        if after.text in told:
+            return at + 1
+        behind = self._token(at + 1)
+        return at + 2 if behind is not None and f"{after.text} {behind.text}" in told else at
+
+    def _unit_behind(self, piece: Piece, at: int, after: Token) -> K | None:
+        """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
+        plain, meaning, begins, _, _ = KNOWN[after.text]
+        kind = meaning.kind if meaning is not None else _goes(piece, plain)
+        if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
+            kind = K.TIMES_WORD  # "80x8 3 mal"
+        if kind is None or kind not in UNIT_ROLES or self._is_label(kind):
+            return None
+        if begins and (longer := self._longer_phrase(plain, at + 1)) is not None and not _is_set_of(kind, longer[0]):
+            return None  # "3 reps in reserve", "5 reps left"
+        if self.ahead[at + 1] is None:
+            return kind
+        if self._equals_a_number(at) or self._numbers_a_set(piece, at, after):
+            return None
+        if kind is K.TIMES_WORD and self._is_load_times(piece, at):
+            return None
+        return None if after.text == "с" and self._counts_behind(at + 1) else kind
+
+    def _with_letter(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
+        role, unit = LETTERS[after.text]
+        if after.text == "k" and at + 1 < len(self.tokens) and self._unit_of(self.tokens[at + 1]) is K.UNRELATED:
+            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1  # "a 5k run"
+        clock = self._token(at + 2)
+        if after.text == "k" and clock is not None and clock.shape is Shape.CLOCK and self.tokens[at + 1].text == "in":
+            return piece._replace(role=Role.NOT_A_SET, end=clock.end), at + 3  # "10k in 58:12"
+        if after.text in ("e", "ea") and self._times_at(at + 1):
+            role = Role.LOAD
+        if after.text == "min":
+            return self._with_seconds(piece._replace(value=piece.value * SIXTY, role=role, end=after.end), at + 1)
+        return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
+
+    def _with_seconds(self, minutes: Piece, at: int) -> tuple[Piece, int]:
+        """ "1 min 20 s", "1min 30": one time in two units."""
+        number, after = self._token(at), self._token(at + 1)
+        if number is None or number.shape is not Shape.NUMBER or number.value is None or number.value >= SIXTY:
+            return minutes, at
+        whole = minutes._replace(value=minutes.value + number.value, end=number.end)
+        if after is None or after.shape is Shape.LINE or after.text in ",;":
+            return whole, at + 1
+        if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
+            return whole._replace(end=after.end), at + 2
+        return minutes, at
+
+    def _numbers_a_set(self, piece: Piece, at: int, after: Token) -> bool:
+        """ "3x5 set 2": the word counts nothing, it is numbered."""
+        if after.text != "set":
+            return False
+        numbered = piece.value > 1 and self._is_number(at + 1)
+        behind = self._token(at + 2)
+        return numbered and (behind is None or self._unit_of(behind) is not K.REPS)  # "2 set 7 reps" counts
+
+    def _is_load_times(self, piece: Piece, at: int) -> bool:
+        """ "92.5 times 7": a load and its reps, where "3 times 7" counts sets."""
+        return (piece.value > MOST_LOADED_REPS or piece.value % 1 != 0) and self._is_number(at + 1)
+
+    def _counts_behind(self, at: int) -> bool:
+        """Whether a number stands there, in figures or in words."""
+        token = self._token(at)
+        if token is None or token.shape is Shape.NUMBER:
+            return token is not None
+        found = self._longest_phrase(at) if token.shape is Shape.WORD else None
+        return found is not None and found[0].kind in COUNTED_WORDS
+
+    def _equals_a_number(self, at: int) -> bool:
+        """ "reps=7 kg=77.5": the unit is the label of the number behind it; "140 kg = 308 lb" tells a load in both."""
+        behind = self._token(at + 3)
+        twice = behind is not None and {self._unit_of(self.tokens[at]), self._unit_of(behind)} == {K.KG, K.LB}
+        return bool(self._sign_at(at + 1, "=")) and self._is_number(at + 2) and not twice
+
+    def _is_label(self, kind: K | None) -> bool:
+        """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
+        if kind not in (K.SETS, K.REPS) or not self.out:
+            return False
+        before = self.out[-2] if self.out[-1].kind in (K.COLON, K.EQUALS) and len(self.out) > 1 else self.out[-1]
+        if before.kind is K.SETS and len(self.out) > 1 and self.out[-2].kind is K.ORDINAL:
+            return False  # "2nd set 9 reps"
+        return before.kind in (K.SETS, K.REPS) or "loadword" in CUES_OF[before.text]
+
+    def _is_right(self, after: Token) -> bool:
+        """ "6L 6R": beside an L, the R is a side and not reps."""
+        if after.text != "r":
+            return False
+        if self.tells_left is None:
+            words = {token.text for token in self.tokens}
+            self.tells_left = "l" in words or ("left" in words and "s" not in words)  # "2s 5r 60, had 4 left"
+        return self.tells_left
+
+    def _behind_second_unit(self, at: int) -> int:
+        """Passes over the same load in the other unit: 70kg/154lb, 70 kg (154 lb)."""
+        sign = self.ahead[at]
+        if sign is None or sign.text not in "/(=":
+            return at
+        number, unit = self._token(at + 1), self._token(at + 2)
+        if number is None or number.shape is not Shape.NUMBER or unit is None:
+            return at
+        if self.out and self._unit_of(self.tokens[at - 1]) not in (K.KG, K.LB):
+            return at
+        kinds = {self._unit_of(unit), self._unit_of(self.tokens[at - 1])}
+        if kinds != {K.KG, K.LB}:
+            return at
+        return at + 3 + self._sign_at(at + 3, ")")
+
+    def _with_sign_suffix(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
+        if after.text == "#" and after.glued:
+            return piece._replace(role=Role.LOAD, unit=Unit.LB, end=after.end), at + 1
+        if after.text == "%" or (after.text == "°" and after.glued):
+            text = after.text if after.text == "%" else f"{piece.text}{after.text}"
+            return piece._replace(role=Role.NOT_A_SET, end=after.end, text=text), at + 1
+        letter = self._token(at + 1)
+        if after.text == "'" and after.glued and self._ends_minutes(piece, letter):
+            return piece._replace(role=Role.SECONDS, value=piece.value * SIXTY, end=after.end), at + 1
+        if after.text == "'" and letter is not None and letter.text == "s" and letter.glued:
+            return piece._replace(role=Role.PLURAL, end=letter.end), at + 2
+        return piece, at
+
+    def _ends_minutes(self, piece: Piece, behind: Token | None) -> bool:
+        """ "2' rest", "plank 2'": minutes, and no height."""
+        return piece.value <= MOST_MINUTES and (behind is None or not behind.glued or behind.text in ENDS_OF_A_TIME)
+
+
+MOST_MINUTES = 60
+ENDS_OF_A_TIME = frozenset((",", ";", ")", "/", "+", "\n"))
+
+
+def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
+    role, unit = UNIT_ROLES[kind]
+    value = piece.value * SIXTY if kind is K.MINUTES else piece.value
+    return Piece(
+        K.NUMBER, piece.start, after.end, piece.glued, piece.text, value, role, unit, (), 0, False, piece.spelled
+    )
+
+
+def _goes(piece: Piece, word: str) -> K | None:
+    """ "3 trips", "4 lengths": so many sets; the words alone mean nothing in a set."""
+    few = piece.role is Role.BARE and piece.value <= MOST_GOES and piece.value % 1 == 0
+    return K.SETS if few and word in phrasebook().cues["goes"] else None
+
+
+def _is_set_of(kind: K, longer: Meaning) -> bool:
+    """ "1 set of 4": a count, where "a set of 4" counts none."""
+    return kind is K.SETS and longer.kind is K.FILLER

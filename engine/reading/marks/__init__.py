@@ -1,0 +1,1 @@
+"""Numbers and words that stand beside the sets and are none."""

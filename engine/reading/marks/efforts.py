@@ -1,0 +1,209 @@
+"""Efforts told beside sets, each gathered into one piece.
+
+effort = ( "rpe" | "rir" ) NUMBER+ | NUMBER ( "rpe" | "rir" | "in the tank" | "left" | "more" )
+       | ( "could have done" | "left" ) NUMBER [ "more" | "in" | "in reserve" ]
+A scale with a number that it does not have is unclear, and asked about; so are more reps left than anyone can tell.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from engine.reading.marks.effort_spans import with_effort_spans
+from engine.reading.words.ahead import aside, is_amount
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.reading.words.pieces import Piece, Role
+from engine.values.effort import TOP_OF_SCALE, Effort
+
+MOST_LEFT_IN_RESERVE = 5
+NOT_LAST_EFFORT = frozenset(
+    (K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS, K.PLAIN, K.OTHERS, K.UNRELATED)
+)
+NUMBER_BEHIND, ONLY_POSSIBLE = 1, 2
+"""What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done."""
+TELLS_ITSELF = 10
+"""From here on it tells how many were left beside this: 11 for "left a rep in the tank"."""
+LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
+AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
+PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
+COUNTING_ON = frozenset(
+    (K.TIMES, K.SLASH, K.NUMBER, K.AT, K.KG, K.LB, K.SETS, K.OF, K.BY, K.PLUS, K.COLON, K.COUNT, K.EACH)
+)
+"""Behind a number that these follow, it counts sets, reps or a load, and not what was left."""
+REACH_OF_BRACKETS = 20
+ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
+SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
+SAID_OF_AN_EFFORT = frozenset(("perhaps", "likely", "like", "roughly"))
+""" "rpe maybe 8", as "rpe around 8": close enough to be kept."""
+EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
+
+
+def with_efforts(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with each effort and its numbers made one piece."""
+    pieces = with_effort_spans(pieces)
+    out: list[Piece] = []
+    at = 0
+    sided = any(piece.kind is K.RIGHT for piece in pieces)
+    while at < len(pieces):
+        piece = pieces[at]
+        if piece.kind in EFFORT_WORDS and out and out[-1].text == "one" and out[-1].kind is K.FILLER:
+            out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one left on the last"
+        if piece.kind is K.RESERVE and out and out[-1].kind is K.ANOTHER and out[-1].text == "one":
+            out[-1] = out[-1]._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)  # "one more in me"
+        if piece.kind in (K.RPE, K.RIR):
+            at = _scaled(pieces, at, out)
+        elif piece.kind is K.RESERVE and piece.told >= TELLS_ITSELF:
+            left = Effort(Decimal(piece.told - TELLS_ITSELF))
+            out.append(piece._replace(kind=K.EFFORT, efforts=(left,), told=0))
+            at += 1
+        elif piece.kind is K.RESERVE and piece.told in (NUMBER_BEHIND, ONLY_POSSIBLE):
+            at = _reserve_ahead(pieces, at, out)
+        elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out, sided)):
+            at = _reserve(pieces, at, out)
+        else:
+            out.append(piece)
+            at += 1
+    return out
+
+
+def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    scale = pieces[at]
+    after = at + 1
+    while after < len(pieces) and (pieces[after].kind in SCALE_LINKS or _is_said_of_it(pieces[after])):
+        after += 1
+    if out and out[-1].kind is K.AT:
+        out.pop()
+    values, end = _effort_list(pieces, after)
+    told = pieces[after].told if values else 0
+    if not values and out and _is_small(out[-1]) and not _counts_reps(out):
+        told = out[-1].told
+        scale = scale._replace(start=out[-1].start)
+        values, end = [out.pop().value], at + 1
+        if out and out[-1].kind is K.AT:
+            out.pop()
+    efforts = tuple(effort for value in values if (effort := _effort(scale.kind, value)) is not None)
+    if not efforts or len(efforts) < len(values):
+        unclear = bool(values) or (is_amount(pieces, after) and pieces[after].role is Role.BARE)
+        out.append(scale._replace(kind=K.UNCLEAR) if unclear else aside(scale))
+        return max(end, at + 1)
+    out.append(scale._replace(kind=K.EFFORT, efforts=efforts, end=pieces[end - 1].end, told=told))
+    return end
+
+
+def _counts_reps(out: list[Piece]) -> bool:
+    """ "80x8 rpe easy": the number in front is the reps of a pair, and no effort."""
+    return len(out) > 1 and out[-2].kind is K.TIMES
+
+
+def _is_said_of_it(piece: Piece) -> bool:
+    return is_cued(piece.text, SAID_OF_AN_EFFORT) or spoken(piece.text) in phrasebook().copulas
+
+
+def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
+    values: list[Decimal] = []
+    end = at
+    while at < len(pieces) and _is_small(pieces[at]):
+        after = pieces[at + 1].kind if at + 1 < len(pieces) else None
+        if values and after is K.CLOSE and not _opened_before(pieces, at):
+            break  # "rpe 9, 2) 80x5": the number of the next set
+        if after is K.TIMES or (
+            values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued)
+        ):
+            break
+        values.append(pieces[at].value)
+        at = end = at + 1
+        if at < len(pieces) and (pieces[at].kind in (K.COMMA, K.SLASH) or _goes_on(pieces, at)):
+            at += 1
+    return values, end
+
+
+def _opened_before(pieces: list[Piece], at: int) -> bool:
+    """Whether the effort stands in brackets: "(rpe 8, 9)"."""
+    brackets = [piece.kind for piece in pieces[max(0, at - REACH_OF_BRACKETS) : at] if piece.kind in (K.OPEN, K.CLOSE)]
+    return brackets[-1:] == [K.OPEN]
+
+
+def _goes_on(pieces: list[Piece], at: int) -> bool:
+    """ "rpe 8 and 9": one more effort, where nothing behind it makes it anything else."""
+    if pieces[at].kind is not K.AND or at + 1 >= len(pieces) or not _is_small(pieces[at + 1]):
+        return False
+    return at + 2 >= len(pieces) or pieces[at + 2].kind in ENDS_OF_A_LIST
+
+
+def _is_small(piece: Piece) -> bool:
+    return piece.kind is K.NUMBER and piece.role is Role.BARE and 0 <= piece.value <= TOP_OF_SCALE
+
+
+def _effort(scale: K, value: Decimal) -> Effort | None:
+    if scale is K.RIR:
+        return Effort(value) if value <= TOP_OF_SCALE else None
+    return Effort.from_rpe(value) if 1 <= value <= TOP_OF_SCALE else None
+
+
+def _left_over(pieces: list[Piece], at: int, out: list[Piece], sided: bool) -> bool:
+    """ "had 3 left", "left one in", "2 more": reps in reserve, where it is not a side and not a request for sets."""
+    if pieces[at].kind is K.LEFT and _says_left_in(pieces, at):
+        return True
+    if pieces[at].kind is K.LEFT and out and _is_small(out[-1]) and _on_the_last(pieces, at + 1):
+        return True
+    if len(out) < 2 or not _is_small(out[-1]) or (out[-1].glued and out[-2].kind is not K.OPEN):
+        return False
+    if pieces[at].kind is K.MORE:
+        return out[-2].kind is K.RESERVE_LEFT
+    return out[-2].kind in AHEAD_OF_WHAT_IS_LEFT and not sided
+
+
+def _on_the_last(pieces: list[Piece], at: int) -> bool:
+    """ "8 8 7 1 left on the last"."""
+    while at < len(pieces) and pieces[at].kind is K.FILLER:
+        at += 1
+    return at < len(pieces) and pieces[at].kind is K.LAST
+
+
+def _says_left_in(pieces: list[Piece], at: int) -> bool:
+    """ "left one in", "left 2 in the tank"."""
+    return at + 2 < len(pieces) and pieces[at + 2].text == "in" and _is_small(pieces[at + 1])
+
+
+def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "could have done 2 more", "me quedaban 2", "dejé 2 en reserva"; and not "hade 3x8"."""
+    number, end = pieces[at + 1] if at + 1 < len(pieces) else None, at + 2
+    if number is not None and number.kind is K.ANOTHER and number.text == "one":
+        number = number._replace(kind=K.NUMBER, value=Decimal(1))  # "could have done one more"
+    with_a_load = [piece.kind for piece in pieces[end : end + 2]] == [K.WITH, K.NUMBER]
+    ended = end >= len(pieces) or (pieces[end].kind not in COUNTING_ON and not with_a_load)
+    if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
+        out.append(pieces[at]._replace(kind=K.NEVER if pieces[at].told == ONLY_POSSIBLE else K.FILLER))
+        return at + 1
+    while end < len(pieces) and pieces[end].kind in EFFORT_WORDS:
+        end += 1
+    _drop_words_ahead(out)
+    out.append(
+        pieces[at]._replace(kind=K.EFFORT, efforts=(Effort(number.value),), end=pieces[end - 1].end, told=number.told)
+    )
+    return end
+
+
+def _drop_words_ahead(out: list[Piece]) -> None:
+    """ "with", "noch", "miałem jeszcze": words that only lead up to what was left."""
+    while out and out[-1].kind in LEADING_UP:
+        out.pop()
+
+
+def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    piece, end, told = pieces[at], at + 1, 0
+    if piece.kind is K.LEFT and _says_left_in(pieces, at):
+        value, end = pieces[end].value, end + 2
+    elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
+        told, value = out[-1].told, out.pop().value
+    else:
+        if len(out) > 1 and _is_small(out[-1]) and out[-2].kind is K.RESERVE_LEFT:
+            out.append(aside(out.pop()))  # "had 10 in me": all that could have been done
+        unclear = bool(out) and _is_small(out[-1]) and len(out) > 1 and out[-2].kind in PARTED
+        out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))
+        return end
+    _drop_words_ahead(out)
+    out.append(piece._replace(kind=K.EFFORT, efforts=(Effort(value),), told=told))
+    return end

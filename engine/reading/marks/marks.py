@@ -1,0 +1,296 @@
+"""Numbers that stand beside the sets and are none: effort, rest, tempo, pauses, settings, scales.
+
+setting = "seat" NUMBER | NUMBER "degrees"
+Rest and pauses, what she weighs, and labels in front of numbers are read in modules of their own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from itertools import chain
+
+from engine.reading.marks.clocks import HALVES_OF_THE_DAY, of_the_day, past_total
+from engine.reading.marks.efforts import EFFORT_WORDS, with_efforts
+from engine.reading.marks.fields import field_told, unit_label, without_places
+from engine.reading.marks.labels import may_hold_labels, without_labels
+from engine.reading.marks.parts_of_sets import part_of_the_sets
+from engine.reading.marks.rests import pause, rest
+from engine.reading.marks.roughly import may_be_rough, with_rough_numbers
+from engine.reading.marks.scales import (
+    RATED,
+    TEMPO,
+    TEMPO_DIGITS,
+    behind_bare_tempo,
+    behind_dashed_tempo,
+    is_x_tempo,
+    rates,
+    tells_tempo,
+    tempo,
+)
+from engine.reading.marks.spans import may_hold_spans, past_a_span
+from engine.reading.marks.weights_told import ENDS, body_told, weight_told
+from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import (
+    MOST_LOADED_REPS,
+    Piece,
+    Role,
+    kinds_in_order,
+    kinds_of,
+    places_in,
+    places_of,
+    texts_in_order,
+)
+
+
+def without_marks(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with efforts gathered into one piece each, and with numbers that are no
+    sets taken out.
+    """
+    left = without_asides(pieces, kinds)
+    if K.SETS in kinds:
+        left = without_places(left)
+    if left is not pieces:
+        kinds = kinds_of(left)
+    return without_labels(left) if left and may_hold_labels(left, kinds) else left
+
+
+def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The same, with the labels of lines and clauses left in: a correction points with "set 2"."""
+    if K.SLASH in kinds and K.EACH in kinds:
+        pieces = _without_slash_of_each(pieces)
+    if not kinds.isdisjoint(EFFORT_WORDS):
+        pieces = with_efforts(pieces)
+    rough = may_be_rough(pieces, kinds)
+    rated = not kinds.isdisjoint(RATING) and not kinds.isdisjoint(RATED)
+    beside = rated or not kinds.isdisjoint(BESIDE_WORDS) or holds_odd_numbers(pieces, kinds)
+    if beside or may_hold_spans(pieces, kinds):
+        pieces = _beside(pieces)
+    return with_rough_numbers(pieces) if rough else pieces
+
+
+def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
+    """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
+    numbers = [pieces[at] for at in places_of(K.NUMBER, kinds_in_order(pieces))]
+    if [number for number in numbers if number.role in ODD_ROLES or _may_be_tempo(number.text)]:
+        return True
+    return not kinds <= WORDLESS and not HALVES_OF_THE_DAY.isdisjoint(texts_in_order(pieces))
+
+
+def _may_be_tempo(digits: str) -> bool:
+    return len(digits) == TEMPO_DIGITS and digits.isdigit()
+
+
+def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:
+    """ "8/side" is "8 a side"."""
+    behind: list[Piece | None] = [*pieces[1:], None]
+    return [
+        piece
+        for piece, after in zip(pieces, behind, strict=True)
+        if piece.kind is not K.SLASH or after is None or after.kind is not K.EACH
+    ]
+
+
+# ---- rest, pauses, tempo, settings
+
+
+def _beside(pieces: list[Piece]) -> list[Piece]:
+    out: list[Piece] = []
+    kinds = kinds_in_order(pieces)
+    of_tempos = K.TEMPO in kinds or TEMPO in texts_in_order(pieces)
+    readers = BESIDE_TEMPOS if of_tempos else BESIDE
+    behind = 0
+    for at in places_in(readers, kinds):
+        if at < behind or (kinds[at] is K.NUMBER and not of_tempos and _is_left(pieces[at], kinds[at + 1 : at + 2])):
+            continue
+        out += pieces[behind:at]
+        behind = readers[kinds[at]](pieces, at, out)
+    out += pieces[behind:]
+    return out
+
+
+def _is_left(number: Piece, behind: list[K]) -> bool:
+    """Whether the number stands where nothing can make anything of it but what it is; most do."""
+    plain = number.role is Role.BARE and len(number.text) != TEMPO_DIGITS
+    return plain and LEAVING_A_NUMBER.issuperset(behind)
+
+
+def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "seat 5", "30 degrees"."""
+    measure = pieces[at].text.startswith(("deg", "inch", "cm"))
+    if measure and out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE:
+        out[-1] = aside(out[-1])
+        return at + 1
+    after = past_links(pieces, at + 1)
+    out.append(aside(pieces[at]))
+    roles = (Role.BARE, Role.LOAD) if pieces[at].text in SUMS else (Role.BARE,)
+    numbered = is_amount(pieces, after) and pieces[after].role in roles
+    return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
+
+
+SUMS = frozenset(
+    ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",
+     "tonelaje", "tonnellaggio")
+)  # fmt: skip
+
+
+def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "pin 5", "plate 9": a place in the stack, no load."""
+    piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
+    numbered = after is not None and after.kind is K.NUMBER and after.role is Role.BARE
+    if piece.kind is K.PLATE and kind_at(pieces, at + 2) is K.TIMES and pieces[at + 2].glued:
+        numbered = False  # "with a 10kg plate 3x12" counts sets
+    behind_number = bool(out) and out[-1].kind is K.NUMBER and not _is_a_place_in_the_stack(pieces, at, out)
+    if piece.text == STACK and _is_weight_of_stack(out):
+        out.append(aside(piece))
+        return at + 1
+    weighed = bool(out) and out[-1].role is Role.LOAD and kind_at(pieces, at + 2) is K.TIMES  # "10kg plate 3x5"
+    if numbered and not behind_number and not weighed:
+        out.append(piece._replace(kind=K.PIN))
+        return at + 2
+    out.append(piece)
+    return at + 1
+
+
+def _is_a_place_in_the_stack(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "47kg pin 9", "3x12 pin 6, 25kg"; in "12 pin 6 10" nobody knows."""
+    return out[-1].unit is not None or (pieces[at].kind is K.PIN and kind_at(pieces, at + 2) in ENDS | {None})
+
+
+def _is_weight_of_stack(out: list[Piece]) -> bool:
+    """ "with 60 on the stack": no stack has sixty places."""
+    at = len(out) - 1
+    while at >= 0 and out[at].kind is K.FILLER:
+        at -= 1
+    number = out[at] if 0 <= at < len(out) - 1 and out[at].kind is K.NUMBER else None
+    return number is not None and (number.role is Role.LOAD or number.value > MOST_PLACES_OF_A_STACK)
+
+
+STACK = "stack"
+MOST_PLACES_OF_A_STACK = 25
+"""Common practice, no source."""
+
+
+def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
+    """ "6s: 60 70 80": reps of each of the loads behind the colon; "14s: 11 10 8" are dumbbells."""
+    headed = piece.role is Role.PLURAL and kind_at(pieces, at + 1) is K.COLON and is_amount(pieces, at + 2)
+    headed = headed and pieces[at + 2].value > MOST_LOADED_REPS
+    return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
+
+
+def _bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "bar speed ok", "bar felt heavy": said of the bar, and no empty bar lifted."""
+    if any(piece.kind is K.ASKS for piece in out[-REACH_OF_A_QUESTION:]):
+        out.append(aside(pieces[at]))  # "no idea what was on the bar"
+        return at + 1
+    said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in (K.TIMES, K.NUMBER)
+    out.append(aside(pieces[at]) if said else pieces[at])
+    return at + 1
+
+
+REACH_OF_A_QUESTION = 3
+SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE, K.GOT))
+
+
+def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """ "31x1" or "3-1-1", in a message that speaks of tempo."""
+    linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH, K.COLON)
+    behind = at if linked or pieces[at].role is not Role.BARE else behind_dashed_tempo(pieces, at)
+    if behind > at:
+        out.append(aside(pieces[at]))
+        return behind
+    beside = [*out[-2:], *pieces[at + 3 : at + 4]]
+    told = is_x_tempo(pieces, at) and any([tells_tempo(piece) for piece in beside])
+    if not told or not any(piece.kind is K.NUMBER for piece in chain(pieces[at + 3 :], out)):
+        return _no_set(pieces, at, out)
+    out.append(aside(pieces[at]))
+    return at + 3
+
+
+def _of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    behind = of_the_day(pieces, at, out)
+    if behind > at:
+        out.append(aside(pieces[at]))
+    return behind if behind > at else 0
+
+
+def _no_set(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """A number that may be a scale, a time, a tempo or a pair."""
+    after = kind_at(pieces, at + 1)
+    if after in (K.SLASH, K.OF, K.OUT_OF) and not _in_a_list(pieces, at) and rates(pieces, at, out):
+        return at + 3
+    behind = part_of_the_sets(pieces, at, out) or _of_the_day(pieces, at, out)
+    if behind:
+        return behind
+    return _by_role(pieces, at, out)
+
+
+def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind a number that may be a tempo, a time or shared reps by how it is written."""
+    piece = pieces[at]
+    if piece.role is Role.SECONDS and piece.value >= LONGEST_HOLD and _tells_how_long(pieces, at + 1, out):
+        out.append(aside(piece))
+        return at + 1
+    if piece.role is Role.BARE and (behind_span := past_a_span(pieces, at, out)):
+        out.append(aside(piece))
+        return behind_span
+    if piece.role is Role.BARE:
+        behind_tempo = behind_bare_tempo(pieces, at, out)
+        if behind_tempo > at:
+            piece, at = aside(piece), behind_tempo - 1
+    elif piece.role is Role.NOT_A_SET:
+        piece, at = aside(piece), past_total(pieces, at + 1) - 1
+    elif piece.role is Role.PLURAL:
+        piece = _shared_reps(piece, pieces, at)
+    out.append(piece)
+    return at + 1
+
+
+def _tells_how_long(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "10 min of cycling", "15 min on the bike"; "after waiting 15 minutes"."""
+    if kind_at(pieces, at) in ENDING_A_TIME and any(piece.kind is K.NOT_DATE for piece in out[-REACH_OF_AFTER:]):
+        return True
+    while at < len(pieces) and pieces[at].kind in (K.OF, K.FILLER, K.WITH):
+        at += 1
+    return kind_at(pieces, at) is K.UNRELATED
+
+
+ENDING_A_TIME = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.FOR))
+REACH_OF_AFTER = 3
+LONGEST_HOLD = 300
+"""Seconds; from here on a time is no hold. Common practice, no source."""
+
+
+def _in_a_list(pieces: list[Piece], at: int) -> bool:
+    """ "12/10/10/10": more than two numbers with slashes between them are no scale."""
+    before = at > 0 and pieces[at - 1].kind is K.SLASH and pieces[at].glued
+    return before or (kind_at(pieces, at + 3) is K.SLASH and is_amount(pieces, at + 4))
+
+
+BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
+    K.REST: rest,
+    K.PAUSE: pause,
+    K.TEMPO: tempo,
+    K.SETTING: _setting,
+    K.BAR: _bar,
+    K.KG: unit_label,
+    K.LB: unit_label,
+    K.BODY: body_told,
+    K.FILLER: weight_told,
+    K.SETS: field_told,
+    K.REPS: field_told,
+    K.PIN: _pin,
+    K.PLATE: _pin,
+    K.NUMBER: _no_set,
+}
+
+
+BESIDE_TEMPOS = {**BESIDE, K.NUMBER: _x_tempo}
+BESIDE_WORDS = (frozenset(BESIDE) - {K.NUMBER}) | {K.DASH}
+RATING = frozenset((K.SLASH, K.OF, K.OUT_OF))
+LEAVING_A_NUMBER = frozenset((K.TIMES, K.NUMBER, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.NAME))
+"""Behind a plain number these, or nothing, make nothing of it but what it is."""
+WORDLESS = frozenset(
+    (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.COLON, K.OPEN, K.CLOSE, K.SLASH, K.DASH, K.PLUS)
+)
+ODD_ROLES = frozenset((Role.NOT_A_SET, Role.PLURAL, Role.SECONDS, Role.SETS))

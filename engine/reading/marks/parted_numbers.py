@@ -1,0 +1,165 @@
+"""Numbers whose part is told by what stands between or around them.
+
+pair   = LOAD "total" "(" HALF [ "each" ] ")" | HALF "each" "(" LOAD "total" ")"     the load of each hand, twice told
+of     = NUMBER "à" NUMBER           "3 à 15", "3 à 50 s": so many sets of that; near one another they may be a range
+open   = REPS "+" ( ":" | "(" ) NUMBER       "100x5+: 9": what the open set came to
+often  = SINGLES "x" NUMBER          "150 singles x5": so many of them
+parts  = REPS "(" NUMBER ( "+" NUMBER )+ ")"       "80x10 (6+4)" that add up to the reps: how they were made is asked
+place  = PAIR NUMBER "of" NUMBER     "80x8 1 of 3" counts sets, or tells some more: asked; so is "1+1 x5"
+margin = RECORD "by" NUMBER          "PB by 2.5": how much was gained, and no part of the sets
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+
+LOADED = frozenset((Role.BARE, Role.LOAD))
+MOST_SETS = 10
+PARTED_BY = 2
+"""From so many times the first number on, the second one ends no range of reps. Common practice, no source."""
+TIMED = frozenset((Role.SECONDS, Role.METRES))
+
+
+def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with each number put to the part that it tells."""
+    if K.TOTAL in kinds and K.EACH in kinds:
+        pieces = with_totals_of_two(pieces)
+    if K.FILLER in kinds or K.BY in kinds:
+        pieces = with_sets_of(pieces)
+    if K.NOTE in kinds:
+        pieces = without_margins(pieces)
+    if K.PLUS in kinds:
+        pieces = with_parts_in_doubt(with_open_results(pieces))
+    if K.TIMES in kinds and not kinds.isdisjoint((K.OF, K.PLUS)):
+        pieces = with_counts_in_doubt(pieces)
+    if K.COUNT in kinds and K.TIMES in kinds:
+        pieces = with_counts_behind(pieces)
+    return pieces
+
+
+def with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with a load told in total and for each hand made the load of each."""
+    for at, piece in enumerate(pieces):
+        if piece.kind is not K.TOTAL:
+            continue
+        numbers = [place for place in range(max(0, at - 4), min(len(pieces), at + 4)) if pieces[place].kind is K.NUMBER]
+        for first, second in pairwise(numbers):
+            told = pieces[first : second + 1]
+            inside = first <= at <= second + 1 and {one.kind for one in told[1:-1]} <= BETWEEN
+            if not inside or not {told[0].role, told[-1].role} <= LOADED:
+                continue
+            total, each = sorted((told[0], told[-1]), key=lambda one: -one.value)
+            end = second + 1
+            while kind_at(pieces, end) in AROUND:
+                end += 1
+            if total.value == 2 * each.value and K.EACH in [one.kind for one in pieces[first:end]]:
+                load = each._replace(role=Role.LOAD, unit=each.unit or total.unit)
+                hand = next(one for one in pieces[first:end] if one.kind is K.EACH)
+                return [*pieces[:first], load, hand, *pieces[end:]]
+    return pieces
+
+
+BETWEEN = frozenset((K.TOTAL, K.OPEN, K.EACH, K.COMMA, K.EQUALS, K.FILLER, K.DASH, K.SLASH))
+AROUND = frozenset((K.EACH, K.CLOSE, K.TOTAL, K.FILLER))
+
+
+def with_sets_of(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with "à" between two numbers made the sign that it stands for."""
+    out = list(pieces)
+    for at in range(1, len(pieces) - 1):
+        first, word, second = pieces[at - 1 : at + 2]
+        if "setsof" not in CUES_OF[word.text] or first.kind is not K.NUMBER or second.kind is not K.NUMBER:
+            continue
+        if first.role is Role.SETS or second.role in TIMED or _are_far_apart(first, second):
+            out[at] = word._replace(kind=K.TIMES, text="x")
+        elif first.role is second.role is Role.BARE and first.value < second.value:
+            out[at] = word._replace(kind=K.ALTERED)
+    return out
+
+
+def _are_far_apart(sets: Piece, reps: Piece) -> bool:
+    bare = sets.role is Role.BARE and reps.role in (Role.BARE, Role.REPS)
+    return bare and sets.value <= MOST_SETS and (reps.value >= PARTED_BY * sets.value or reps.value == sets.value)
+
+
+def without_margins(pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces without how much a record was bettered by."""
+    out = list(pieces)
+    for at in range(1, len(pieces) - 1):
+        before, word, number = pieces[at - 1 : at + 2]
+        if number.kind is not K.NUMBER or "margin" not in CUES_OF[word.text]:
+            continue
+        beaten = "record" in CUES_OF[before.text] or (before.kind is K.NOTE and word.kind is K.BY)  # "new PR by 5 kg"
+        if beaten and kind_at(pieces, at + 2) not in (K.TIMES, K.SLASH, K.AT):
+            out[at + 1] = aside(number)
+            out[at] = word._replace(kind=K.FILLER)
+    return out
+
+
+def with_open_results(pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces with the sign between an open set and what it came to made a word for that."""
+    out = list(pieces)
+    for at in range(2, len(pieces) - 1):
+        plus, sign, number = pieces[at - 1 : at + 2]
+        told = pieces[at - 2].kind is K.NUMBER and plus.kind is K.PLUS and plus.glued and number.kind is K.NUMBER
+        if told and sign.kind in BEFORE_A_RESULT and number.role in COUNTS and kind_at(pieces, at + 2) in ENDS:
+            out[at] = sign._replace(kind=K.GOT)
+            if kind_at(pieces, at + 2) is K.CLOSE:
+                out[at + 2] = pieces[at + 2]._replace(kind=K.FILLER)
+    return out
+
+
+BEFORE_A_RESULT = frozenset((K.COLON, K.OPEN, K.EQUALS, K.ARROW))
+COUNTS = frozenset((Role.BARE, Role.REPS))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
+
+
+def with_counts_behind(pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces with "singles x5" told as five singles."""
+    out = list(pieces)
+    for at in range(len(pieces) - 2):
+        name, times, sets = pieces[at : at + 3]
+        counted = name.kind is K.COUNT and times.kind is K.TIMES and sets.kind is K.NUMBER and sets.role is Role.BARE
+        alone = kind_at(pieces, at - 1) is not K.NUMBER or pieces[at - 1].value > MOST_LOADED_REPS
+        if counted and alone and sets.value <= MOST_SETS and kind_at(pieces, at + 3) in ENDS | {K.AT, K.WITH, K.NUMBER}:
+            out[at : at + 3] = [sets._replace(role=Role.SETS), times._replace(kind=K.OF, text="of"), name]
+    return out
+
+
+def with_parts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces with brackets that hold the parts of the reps before them asked about."""
+    out = list(pieces)
+    for at in range(1, len(pieces) - 4):
+        if pieces[at].kind is not K.OPEN or pieces[at - 1].kind is not K.NUMBER:
+            continue
+        end = at + 1
+        while kind_at(pieces, end) in (K.NUMBER, K.PLUS):
+            end += 1
+        parts = [one.value for one in pieces[at + 1 : end] if one.kind is K.NUMBER]
+        signs = [one.kind for one in pieces[at + 1 : end]].count(K.PLUS)
+        summed = len(parts) > 1 and signs == len(parts) - 1 and sum(parts) == pieces[at - 1].value
+        if summed and kind_at(pieces, end) is K.CLOSE:
+            return [*pieces[:at], pieces[at]._replace(kind=K.ALTERED, end=pieces[end].end), *pieces[end + 1 :]]
+    return out
+
+
+def with_counts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
+    """The pieces with "80x8 1 of 3" and "60 1+1 x5" asked about."""
+    for at in range(2, len(pieces) - 2):
+        first, sign, second = pieces[at : at + 3]
+        if first.kind is not K.NUMBER or second.kind is not K.NUMBER:
+            continue
+        behind = kind_at(pieces, at + 3)
+        placed = sign.kind is K.OF and pieces[at - 1].kind is K.NUMBER and pieces[at - 2].kind is K.TIMES
+        placed = placed and behind in ENDS and first.value < second.value <= MOST_SETS
+        summed = sign.kind is K.PLUS and behind is K.TIMES and pieces[at - 1].kind is K.NUMBER
+        summed = summed and max(first.value, second.value) <= MOST_SETS and kind_at(pieces, at - 2) is not K.TIMES
+        if placed or summed:
+            return [*pieces[:at], first._replace(kind=K.ALTERED, end=second.end), *pieces[at + 3 :]]
+    return list(pieces)

@@ -1,0 +1,100 @@
+"""Rest and pauses beside the sets: "90s rest", "rest 2-3 min", ", 90 rest", "3s pause".
+
+rest = time "rest" | "rest" time      time = NUMBER [ ( "-" | "/" ) NUMBER ] [ unit ]
+"rest" with numbers of sets behind it tells of the other sets.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+
+TIMED = frozenset((Role.SECONDS, Role.PLURAL))
+SHORTEST_TYPED = 45
+"""Seconds; from here on two numbers with a slash behind "rest" are no reps. Common practice, no source."""
+AHEAD_OF_THE_OTHERS = frozenset((K.FILLER, K.COMMA, K.AND, K.THEN, K.LINE))
+"""Behind these "rest 80x7" tells of the other sets, and of no time between them."""
+RANGED = frozenset((K.DASH, K.SLASH))
+SHORTEST_REST = 10
+"""Seconds; a smaller number behind "rest" may be reps. Common practice, no source."""
+LONGEST_REST_IN_MINUTES = 10
+WIDEST_SPAN = 4
+"""How many times the shorter rest of a span the longer one may be. Common practice, no source."""
+
+
+def rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind the word there and its time; both become a remark in `out`."""
+    after = past_links(pieces, at + 1)
+    if is_amount(pieces, after) and _is_a_rest(pieces, after):
+        end = after + 1
+        while kind_at(pieces, end) in RANGED and is_amount(pieces, end + 1):
+            end += 2  # "rest 2-3 min", "rest 90/120"
+        out.append(aside(pieces[at]))
+        return end
+    _drop_timed(out, also_bare=True)
+    others = pieces[at].text == "rest" and is_amount(pieces, at + 1) and out and out[-1].kind in AHEAD_OF_THE_OTHERS
+    out.append(pieces[at]._replace(kind=K.ALTERED) if others else aside(pieces[at]))
+    return at + 1
+
+
+def _is_a_rest(pieces: list[Piece], at: int) -> bool:
+    """ "rest 90", "rest 2 min"; and not "short rest 3x5 100", "short rest 5 5 5"."""
+    if pieces[at].role in TIMED:
+        return True
+    behind = kind_at(pieces, at + 1)
+    if behind is K.DASH and is_amount(pieces, at + 2) and pieces[at + 2].role in TIMED:
+        return True  # "rested 2-3 min"
+    if behind is K.SLASH and is_amount(pieces, at + 2) and pieces[at].value >= SHORTEST_TYPED:
+        return True
+    if behind is K.PLUS and pieces[at + 1].glued:
+        return False  # "rest 12+4+3"
+    return pieces[at].value >= SHORTEST_REST and behind not in (K.TIMES, K.NUMBER, K.AT, K.KG, K.LB, K.SLASH)
+
+
+def _drop_timed(out: list[Piece], also_bare: bool) -> None:
+    """Takes the time before "rest" or "pause" away: "90s rest", "2-3 min rest", and ", 90 rest"."""
+    if not out or kind_at(out, len(out) - 1) is not K.NUMBER:
+        return
+    bare = also_bare and out[-1].role is Role.BARE and len(out) >= 2 and out[-2].kind is K.COMMA
+    if out[-1].role in TIMED or bare:
+        time = out.pop()
+        if len(out) >= 2 and out[-1].kind is K.DASH and out[-2].kind is K.NUMBER:
+            if _is_span(out, time):
+                del out[-2:]
+            elif _ends_a_list(out) and not out[-2].glued and _rises_to(out[-2], time):
+                out.append(time._replace(kind=K.UNCLEAR))  # "8, 8, 2 - 3 min rest": reps, or minutes
+
+
+def _rises_to(first: Piece, time: Piece) -> bool:
+    """Whether "2 - 3 min" may be a span of minutes."""
+    most = Decimal(time.text) if time.text.isdigit() else time.value
+    return most <= LONGEST_REST_IN_MINUTES and first.value < most <= first.value * WIDEST_SPAN
+
+
+def _ends_a_list(out: list[Piece]) -> bool:
+    """Whether "8, 8, 2" stands before the dash."""
+    return [piece.kind for piece in out[-5:-2]] == [K.COMMA, K.NUMBER, K.COMMA]
+
+
+def _is_span(out: list[Piece], time: Piece) -> bool:
+    """ "2-3 min rest", "2 - 3 min rest" on its own; in "3x8 @ 85 - 90s rest" the dash parts the load from the rest."""
+    if out[-1].glued and time.glued:
+        return True
+    if len(out) > 2 and out[-3].kind is K.COMMA and (out[-2].glued or _ends_a_list(out)):
+        return False  # "4,3,2,1 - 2 min pause": the last of the reps
+    apart = len(out) == 2 or out[-3].kind in (K.COMMA, K.OPEN, K.STOP, K.LINE)
+    return apart and _rises_to(out[-2], time)
+
+
+def pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind the word there and its time; both become a remark in `out`."""
+    after = at + 1
+    if after < len(pieces) and pieces[after].kind is K.NUMBER and pieces[after].role in TIMED:
+        after += 1
+    else:
+        _drop_timed(out, also_bare=False)
+    out.append(aside(pieces[at]))
+    return after

@@ -1,0 +1,44 @@
+"""Spans of time that count no reps: "squat 3x5 100 after 2 weeks off", "first bench in 3 months: 60x8".
+
+span = NUMBER DAYS "a" WEEK
+     | ( "after" | "in" | "for" | "," | "a" ) NUMBER WEEKS [ "off" ]
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.ahead import is_amount, kind_at
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.reading.words.pieces import Piece, kinds_in_order, places_in
+
+BEFORE_A_SPAN = frozenset((K.NOT_DATE, K.FILLER, K.FOR, K.WITH, K.OF, K.COMMA, K.OPEN, K.ASSISTED, K.EARLIER, K.PLAIN))
+BEHIND_A_SPAN = frozenset((K.ASSISTED, K.REST))
+LONGEST_SPAN = 60
+
+
+def past_a_span(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind a span that begins with the number here; 0 where none does."""
+    if pieces[at].value > LONGEST_SPAN or not _is_unit(pieces, at + 1):
+        return 0
+    if _is_unit(pieces, at + 3) and spoken(pieces[at + 2].text) in phrasebook().cues["often"]:
+        return at + 4
+    led = bool(out) and out[-1].kind in BEFORE_A_SPAN
+    after = kind_at(pieces, at + 2)
+    if not led or is_amount(pieces, at + 2) or after in (K.TIMES, K.AGO, K.WEEKS_AGO):
+        return 0
+    return at + 2 + (after in BEHIND_A_SPAN)
+
+
+def _is_unit(pieces: list[Piece], at: int) -> bool:
+    return at < len(pieces) and spoken(pieces[at].text) in phrasebook().cues["span"]
+
+
+def may_hold_spans(pieces: list[Piece], kinds: set[K]) -> bool:
+    """Whether a unit of such spans stands among the pieces, which are of these kinds."""
+    if kinds.isdisjoint(UNITS):
+        return False
+    words = [spoken(pieces[at].text) for at in places_in(UNITS, kinds_in_order(pieces))]
+    return not phrasebook().cues["span"].isdisjoint(words)
+
+
+UNITS = frozenset((K.PLAIN, K.HEADING, K.FAR, K.FILLER, K.UNRELATED))

@@ -1,0 +1,52 @@
+"""A set that the same message takes back: "80x8, no 82.5x8", "100x5 scratch that 105x5".
+
+taken back = PAIR WORDS PAIR        the second pair stands for the first; one number behind the words is asked about
+Words are cues of the language files: "takesback" takes a set back, "takesbackwith" only goes with one of them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import spoken
+from engine.reading.words.pieces import Piece, Role
+
+SIGNS = frozenset((K.COMMA, K.STOP, K.DASH))
+LONGEST = 6
+PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.NOTE))
+GOES_ON = frozenset((K.TIMES, K.SLASH, K.DASH, K.AT))
+
+
+def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
+    """The pieces without each pair that the next one takes the place of."""
+    for at in range(2, len(pieces)):
+        if pieces[at].kind is K.NUMBER or pieces[at - 1].kind is not K.NUMBER or pieces[at - 2].kind is not K.TIMES:
+            continue
+        end = _behind_the_words(pieces, at, cleaned)
+        if not end:
+            continue
+        told = [piece.kind for piece in pieces[end : end + 3]]
+        alone = kind_at(pieces, at - 4) not in GOES_ON and pieces[at - 3].kind is K.NUMBER
+        if told == PAIR and alone and kind_at(pieces, end + 3) in ENDS:
+            return [*pieces[: at - 3], *pieces[end:]]
+        return [*pieces[:at], pieces[at]._replace(kind=K.ALTERED, end=pieces[end - 1].end), *pieces[end:]]
+    return pieces
+
+
+def _behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:
+    """The place of the number behind words that take back what stands before them; 0 where others stand there."""
+    end, takes = at, False
+    while end < len(pieces) and end - at < LONGEST and pieces[end].kind is not K.NUMBER:
+        if pieces[end].kind not in SIGNS:
+            words = [spoken(word) for word in cleaned[pieces[end].start : pieces[end].end].split()]
+            cues = [CUES_OF[word] for word in words]
+            if not all({"takesback", "takesbackwith"} & cue for cue in cues):
+                return 0
+            takes = takes or any("takesback" in cue for cue in cues)
+        end += 1
+    number = kind_at(pieces, end) is K.NUMBER and pieces[end].role in (Role.BARE, Role.LOAD)
+    return end if takes and number else 0

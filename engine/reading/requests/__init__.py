@@ -1,0 +1,1 @@
+"""What people ask for instead of telling sets."""

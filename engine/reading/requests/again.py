@@ -1,0 +1,90 @@
+"""The latest set again, so many times: "x2 more", "two more sets", "same x3", "another 2 sets"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.latest_sets import run_of_it
+from engine.reading.values import Act, Context
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.tokens import Token
+
+
+def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
+    """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
+    again = [piece for piece in pieces if piece.kind is not K.MORE and piece.text in phrasebook().cues["again"]]
+    kinds = {piece.kind for piece in pieces if piece not in again} | ({K.SAME} if again else set())
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    often = [piece.told for piece in pieces if piece.kind is K.ONCE]
+    if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE, K.ANOTHER} and kinds <= REPEAT_KINDS | {K.ONCE}:
+        return Act("repeat", count=often[0])
+    if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > 6:
+        return None
+    asked = kinds & {K.SAME, K.MORE} or (K.ANOTHER in kinds and numbers[0].role is Role.SETS)
+    only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
+    if only_times and _is_as_many_as_before(numbers[0], context):
+        return None  # "x5" behind a set of five is one more
+    if not (asked or only_times) or numbers[0].role not in (Role.BARE, Role.SETS, Role.TIMES):
+        return None
+    if K.MORE in kinds and K.TIMES not in kinds and numbers[0].role is Role.BARE and numbers[0].value > FEW_SETS:
+        return None  # "8 more" is a set of eight
+    if K.SAME in kinds and not kinds & {K.TIMES, K.MORE} and numbers[0].role is Role.BARE:
+        return None  # "same, 8" is a set of eight
+    if is_a_sum(numbers[0], pieces):
+        return one_to_make(numbers[0], context)
+    return Act("repeat", count=int(numbers[0].value))
+
+
+def _is_as_many_as_before(number: Piece, context: Context) -> bool:
+    """Whether the number is the reps of the latest set; give or take one, but "x2" asks for two more."""
+    off = abs(context.recent[-1].done.reps - number.value) if context.recent else None
+    return off == 0 or (off == 1 and number.value > A_COUPLE)
+
+
+def one_to_make(number: Piece, context: Context) -> Act | None:
+    """One set more where that makes so many; None where it does not."""
+    standing = len(run_of_it(context)) if context.recent else 0
+    return Act("repeat", count=1) if number.value == standing + 1 else None
+
+
+def is_a_sum(number: Piece, pieces: Sequence[Piece]) -> bool:
+    """ "one more, so 4 sets": of all sets of the lift; "another 2 sets" is of those to come."""
+    before = pieces[: pieces.index(number)] if number.role is Role.SETS else ()
+    at = next((at for at, piece in enumerate(before) if piece.kind is K.ANOTHER), len(before))
+    return any(piece.kind in (K.COMMA, K.STOP, K.AND) for piece in before[at:])
+
+
+A_COUPLE = 2
+FEW_SETS = 3
+REPEAT_KINDS = frozenset(
+    (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)
+)
+
+
+STEPS = frozenset(("undo", "redo"))
+BESIDE_STEPS = frozenset((K.NUMBER, K.TIMES, K.ONCE, K.FILLER, K.PLAIN, K.FAR))
+NAMING_STEPS = frozenset((K.PLAIN, K.FAR))
+STEP_WORDS = frozenset(("step", "steps", "times", "changes", "x"))
+COUNTING_STEPS = (Role.BARE, Role.TIMES, Role.NOT_A_SET)
+""" "2", "2 times", "2 steps"."""
+MOST_STEPS = 5
+
+
+def several_steps(words: Sequence[str], pieces: Sequence[Piece]) -> Act | None:
+    """ "undo x2", "undo twice", "redo 3 times", "undo 2"; None for anything else."""
+    name = phrasebook().said.get(words[0], "") if words else ""
+    if name not in STEPS or not 2 <= len(words) + len(pieces) <= 2 * MOST_STEPS:
+        return None
+    behind = pieces[1:]
+    if any(one.kind not in BESIDE_STEPS or (one.kind in NAMING_STEPS and one.text not in STEP_WORDS) for one in behind):
+        return None
+    counts = [int(one.value) for one in behind if one.kind is K.NUMBER and one.role in COUNTING_STEPS]
+    counts += [one.told for one in behind if one.kind is K.ONCE]
+    return Act(name, count=counts[0]) if len(counts) == 1 and 1 < counts[0] <= MOST_STEPS else None
+
+
+def counts_steps(pieces: Sequence[Piece]) -> bool:
+    """Whether something says that steps are counted; "undo 5" alone may be of the set of five."""
+    return any(one.kind in (K.TIMES, K.ONCE) or one.role in (Role.TIMES, Role.NOT_A_SET) for one in pieces)

@@ -1,0 +1,352 @@
+"""What people ask for instead of telling sets: intents, by whole phrase, by the beginning of one, or as /commands.
+
+request = [ polite ] ( phrase | head argument ) [ polite ]
+The intent's word in other uses is talk: "what a week" is no request for the week.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence, Set
+from dataclasses import replace
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.entries.names import EQUIPMENT
+from engine.reading.prepare import Prepared, prepare
+from engine.reading.requests.again import repeat_told, several_steps
+from engine.reading.requests.around import among_reasons, led
+from engine.reading.requests.by_time import told_by_the_day
+from engine.reading.requests.free import (
+    again_told,
+    asked_freely,
+    asks_what_to_say,
+    is_done,
+    lacks_time,
+    told_freely,
+    undoes,
+)
+from engine.reading.requests.lifts import asked_of_a_lift, with_equipment_behind
+from engine.reading.requests.mended import head_mended, is_sure_of_all, without_stress, word_mended
+from engine.reading.requests.of_days import of_another_day
+from engine.reading.requests.quiet import quiet_asked
+from engine.reading.requests.rest import rest_asked
+from engine.reading.requests.said import Said
+from engine.reading.requests.something_else import best_ever, else_asked
+from engine.reading.requests.spelt import spelt
+from engine.reading.requests.teaching import taught_of
+from engine.reading.requests.to_people import adjusts
+from engine.reading.requests.told import ARGUMENTS, asks_history
+from engine.reading.requests.units import units_wished
+from engine.reading.values import Act, Context
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
+from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.spoken_clauses import Words
+from engine.reading.words.tokens import Token, tokenize
+
+LONGEST_REQUEST = 24
+LONGEST_MENDED = 4
+PLANNED = "planned"
+HISTORY_OF_THIS = "history_of_this"
+MENDABLE = frozenset(
+    ("swap", "skip", "why", "history", "best", "rest", "bodyweight", "pause", "remind", "units", "move", "snooze",
+     "week", "volume", "plan", "today", "check", "preview", "digest", "plan_for", "more", "export", "add_exercise",
+     "what_if", "warmup", "plates", "done", "repeat")
+)  # fmt: skip
+"""Requests that a mistyped word may be mended to: none that takes away, falls silent, or writes to somebody."""
+LIFTS_NAMED = frozenset(("swap", "skip"))
+"""Requests whose lifts show that a short word with another letter in it was meant so: "swsp squat for leg press"."""
+COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "history"}
+
+
+def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
+    """The intent that the message states, or None where it states none."""
+    pieces, book = prepared.spoken, phrasebook()
+    if pieces and is_plainly_sets(pieces, prepared.told, book):
+        return None
+    return asked_for(prepared, context, catalogue)
+
+
+def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
+    """The intent of a message that may tell sets or ask for something; None where it asks for nothing."""
+    cleaned, pieces = prepared.cleaned, prepared.spoken
+    book = phrasebook()
+    told = spelt(cleaned, context, catalogue)
+    if told is not None:
+        return told
+    if cleaned.startswith("/"):
+        return _command(cleaned, pieces, context, catalogue)
+    if cleaned.strip() == "?":
+        return Act("help")
+    if len(pieces) > LONGEST_REQUEST * 2:
+        return None
+    words = spoken_words(prepared.tokens)
+    if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
+        return None
+    return _told(prepared, words, context, catalogue, book)
+
+
+def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalogue, book: Phrasebook) -> Act | None:
+    """The request of a short message in words."""
+    cleaned, pieces = prepared.cleaned, prepared.spoken
+    if prepared.told >= SETS_OF_A_LIFT and not _begins(words[0][0], book):
+        return taught_of(cleaned, catalogue) or adjusts(cleaned, pieces)
+    bare = _without_politeness(words, book)
+    if K.NAME in prepared.told and not EQUIPMENT.keys().isdisjoint(prepared.told):
+        pieces = with_equipment_behind(pieces, catalogue)
+
+    def recognised(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
+        plain = _without_politeness(said, book)
+        return (
+            by_phrase(plain, text, of, known)
+            or led(plain, text, of, known, book, by_phrase)
+            or _in_any_order(said, of, known, book)
+        )
+
+    def by_phrase(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
+        return _by_phrase(said, text, of, known, catalogue, book)
+
+    return (
+        _denied(words, pieces, context, book)
+        or _by_phrase(bare, cleaned, pieces, context, catalogue, book)
+        or led(bare, cleaned, pieces, context, book, by_phrase)
+        or asked_freely([word for word, _ in words], pieces, book)
+        or _in_any_order(words, pieces, context, book)
+        or units_wished(words, pieces, book)
+        or among_reasons(prepared, words, context, book, recognised)
+        or _mended(bare, pieces, context, book)
+        or _head_mended(bare, cleaned, pieces, context, catalogue)
+        or _word_mended(words, cleaned, pieces, context, catalogue)
+    )
+
+
+def _denied(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """What is asked for by a no, which is no politeness then: "no reminders after 9", "no training for a week"."""
+    if book.cues["hushes"].isdisjoint([word for word, _ in words]):
+        return None
+    away = told_by_the_day(words, pieces, context, book) if words[0][0] in book.cues["denies"] else None
+    return quiet_asked(words, pieces, book) or (away if away is not None and away.name == "pause" else None)
+
+
+def _in_any_order(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """The request that the words make wherever they stand, those that only ask for it politely among them."""
+    return (
+        asked_of_a_lift(words, pieces, context, book)
+        or asks_what_to_say([word for word, _ in words], pieces, book)
+        or rest_asked(words, pieces, book)
+        or else_asked(words, pieces, context, book)
+        or best_ever(words, pieces, context, book)
+    )
+
+
+SETS_OF_A_LIFT = frozenset((K.NAME, K.NUMBER, K.TIMES))
+"""Whoever tells these and begins like no request may teach a word or change a client's sets, and asks for nothing."""
+
+
+def _begins(word: str, book: Phrasebook) -> bool:
+    """Whether a request, or what people put in front of one, may begin with the word."""
+    return (
+        word in book.openers or word in book.polite_openers or word in book.lead_openers or word in book.cues["please"]
+    )
+
+
+def is_plainly_sets(pieces: Sequence[Piece], kinds: Set[K], book: Phrasebook) -> bool:
+    """Whether a message tells sets in a way that no request is told: it begins like none, or it has no word in it but
+    the names of lifts.
+    """
+    first = pieces[0]
+    if kinds & REQUEST_KINDS or not (first.kind is K.NUMBER or (first.kind in NAMING and not _opens(first, book))):
+        return False
+    return K.TIMES in kinds or (
+        K.NUMBER in kinds and kinds <= WORDLESS and True not in [_asks(p, book) for p in pieces]
+    )
+
+
+def _asks(piece: Piece, book: Phrasebook) -> bool:
+    """Whether the piece may belong to a request: a lift whose name begins one, or a number with a sign: "back +2"."""
+    return piece.role is Role.CHANGE if piece.kind is K.NUMBER else piece.kind is K.NAME and _opens(piece, book)
+
+
+def _opens(piece: Piece, book: Phrasebook) -> bool:
+    return piece.text.split()[0] in book.openers
+
+
+NAMING = frozenset((K.NAME, K.DATE))
+WORDLESS = frozenset((K.NAME, K.NUMBER, K.COMMA, K.SLASH, K.AT, K.LINE))
+REQUEST_KINDS = frozenset((K.EQUALS, K.MORE, K.SAME, K.SAYING, K.QUESTION))
+
+
+def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Act | None:
+    word, _, rest = cleaned[1:].partition(" ")
+    name = word.partition("@")[0].lower().strip()
+    if not name or name not in NAMES:
+        return None
+    name = COMMANDS_ALIKE.get(name, name)
+    words = tuple(word for word, _ in spoken_words(tokenize(rest)))
+    behind = [piece for piece in pieces if piece.start > len(word)]
+    said = Said(name, rest.strip(), words, behind, context, catalogue)
+    recognise = ARGUMENTS.get(name)
+    found = recognise(said) if recognise is not None and rest.strip() else None
+    return found or _plain(name, rest.strip(), context)
+
+
+def _without_politeness(words: Words, book: Phrasebook) -> Words:
+    start, end = 0, len(words)
+    while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
+        if " ".join([word for word, _ in words[start:end]]) in book.said:
+            break  # "now what"
+        if words[start][0] == "no" and start + step < end and words[start + step][0] == "more":
+            break  # "no more curls today"
+        praised = (
+            words[start][0] in PRAISE and start + step < end and _is_close(words[start + step - 1], words[start + step])
+        )
+        if praised:
+            break
+        start += step
+    while end > start + 1 and words[end - 1][0] in book.cues["polite"]:
+        end -= 1
+    bare = [one for one in words[start:end] if one[0] not in book.cues["please"]]
+    return bare or words
+
+
+PRAISE = frozenset(("great", "nice", "cool", "good", "well"))
+"""Polite on their own ("great, undo"); right in front of a word they praise it ("great workout today")."""
+
+
+def _is_close(word: tuple[str, Token], after: tuple[str, Token]) -> bool:
+    return after[1].start - word[1].end <= 1
+
+
+def _polite_at(words: Words, at: int, book: Phrasebook) -> int:
+    for length in (3, 2, 1):
+        if at + length < len(words):
+            phrase = " ".join([word for word, _ in words[at : at + length]])
+            if phrase in book.cues["polite"] or phrase in book.cues["slip"]:
+                return length
+    return 0
+
+
+def _by_phrase(
+    words: Words,
+    cleaned: str,
+    pieces: Sequence[Piece],
+    context: Context,
+    catalogue: Catalogue,
+    book: Phrasebook,
+) -> Act | None:
+    plain = [word for word, _ in words]
+    phrase = " ".join(plain)
+    name = book.said.get(phrase) or book.said.get(" ".join(cleaned.lower().split()))
+    if name is not None and not (name == "repeat" and cleaned.rstrip().endswith("?")):
+        return _plain(name, "", context)
+    if is_done(plain, pieces, book):
+        return Act("done")
+    asked = of_another_day(plain, pieces, context, book) or asked_freely(plain, pieces, book)
+    asked = asked or lacks_time(plain, pieces, book)
+    if asked is not None:
+        return asked
+    if undoes(plain, book):
+        return Act("undo")
+    longest = min(MOST_WORDS_OF_A_PHRASE, len(words)) if plain and plain[0] in book.openers else 0
+    for length in range(longest, 0, -1):
+        head = " ".join(plain[:length])
+        for named in book.heads.get(head, ()):
+            end = words[length - 1][1].end
+            rest = cleaned[end:].lstrip(" :,-=").rstrip(" ?!.")
+            behind = [piece for piece in pieces if piece.start >= end]
+            said = Said(named, rest, tuple(word for word, _ in words[length:]), behind, context, catalogue)
+            recognise = ARGUMENTS.get(named)
+            found = recognise(said) if recognise is not None and not _is_in_a_name(end, pieces) else None
+            if found is not None:
+                return found
+    return (
+        repeat_told(words, pieces, context)
+        or several_steps(plain, pieces)
+        or again_told(plain, pieces, context, book)
+        or told_freely(plain, pieces, context, book)
+        or told_by_the_day(words, pieces, context, book)
+        or units_wished(words, pieces, book)
+        or taught_of(cleaned, catalogue)
+        or asks_history(words, pieces, context)
+        or adjusts(cleaned, pieces)
+    )
+
+
+def _is_in_a_name(end: int, pieces: Sequence[Piece]) -> bool:
+    """ "push" of "push ups"."""
+    return any(piece.kind is K.NAME and piece.start < end < piece.end for piece in pieces)
+
+
+def _mended(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """A short message with a slip of the thumb in it: "udno", "nxet"; or with letters held down: "undooo"."""
+    if len(words) > LONGEST_MENDED or any(piece.kind in (K.NUMBER, K.NAME) for piece in pieces):
+        return None
+    typed = [word for word, _ in words]
+    # A mistyped day was put right as one: "todya".
+    if not any(piece.kind is K.PLAIN or (piece.kind is K.TODAY and piece.text in typed) for piece in pieces):
+        return None
+    stressed = book.said.get(" ".join(word if word in book.slips.words else without_stress(word) for word in typed))
+    if stressed is not None:
+        return _plain(stressed, "", context)
+    mended = [phrase for phrase in book.slips.mended(typed, book.said) if is_sure_of_all(typed, phrase.split())]
+    names = {book.said[phrase] for phrase in mended}
+    return replace(_plain(names.pop(), "", context), mended=mended[0]) if len(names) == 1 else None
+
+
+def _head_mended(
+    words: Words, cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue
+) -> Act | None:
+    """A request whose first words hold a slip, where what it needs stands behind them: "untis lb", "hisory squat"."""
+    book = phrasebook()
+    for text, sure in head_mended(words, cleaned, pieces, book):
+        prepared = prepare(text, context, catalogue)
+        bare = _without_politeness(spoken_words(prepared.tokens), book)
+        told = spelt(text, context, catalogue) or _by_phrase(bare, text, prepared.spoken, context, catalogue, book)
+        if told is not None and told.name in (MENDABLE if sure else LIFTS_NAMED):
+            return replace(told, mended=" ".join(text.split()))
+    return None
+
+
+def _word_mended(
+    words: Words, cleaned: str, pieces: Sequence[Piece], context: Context, catalogue: Catalogue
+) -> Act | None:
+    """A request told in any order with a slip in one of its words: "start a 2 min tiemr", "takin two weeks of"."""
+    book = phrasebook()
+    for text in word_mended(words, cleaned, pieces):
+        prepared = prepare(text, context, catalogue)
+        said = spoken_words(prepared.tokens)
+        bare = _without_politeness(said, book)
+        told = quiet_asked(said, prepared.spoken, book) or _in_any_order(said, prepared.spoken, context, book)
+        told = told or told_by_the_day(bare, prepared.spoken, context, book)
+        told = told or (Act("undo") if undoes([word for word, _ in bare], book) else None)
+        if told is not None:
+            return replace(told, mended=" ".join(text.split()))
+    return None
+
+
+def _plain(name: str, rest: str, context: Context) -> Act:
+    if name == HISTORY_OF_THIS:
+        return Act("history", exercise=context.doing)
+    if name == PLANNED:
+        return Act("done", exercise=context.doing, as_planned=True)
+    if name == "skip" and not rest:
+        return Act("skip", exercise=context.doing)
+    return Act(name, text=rest)
+
+
+NAMES = frozenset(
+    (
+        *ARGUMENTS,
+        *COMMANDS_ALIKE,
+        "next",
+        "done",
+        "repeat",
+        "undo",
+        "redo",
+        "erase",
+        "help",
+        "start",
+        "privacy",
+        "settings",
+        "share",
+    )
+) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight", "reminded"}

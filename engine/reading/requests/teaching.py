@@ -1,0 +1,103 @@
+"""Shorthands taught: "sq means front squat", "from now on sq is front squat", "call front squat sq".
+
+taught = [ lasting ] short link name [ lasting ] | "call" name short
+"is" and "be" link only where the message says that it is for good, or begins as teaching does.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.values import Act
+from engine.reading.words.kept import Kept
+from engine.reading.words.lexicon import plain_word
+from engine.reading.words.phrasebook import phrasebook, spoken
+
+MOST_WORDS = 3
+ARTICLES = ("the ", "a ", "an ", "my ")
+CALLED = ("i call", "call", "lets call")
+EQUALS = "="
+
+
+def taught_of(text: str, catalogue: Catalogue, plainly: bool = False) -> Act | None:
+    """The shorthand and its exercise; None where the message teaches none. `plainly`: its beginning has said so."""
+    words = text.lower().split()
+    if not plainly and True not in [OPENS_TEACHING[word.strip(",:.!")] for word in words]:
+        return None
+    said = " ".join(words).replace("'", "").strip(" .!")
+    alike = len(plain_word(said)) == len(said)
+    return _taught(said if alike else plain_word(said), catalogue, plainly)
+
+
+def _opens_teaching(word: str) -> bool:
+    return spoken(word) in _first_words()
+
+
+OPENS_TEACHING = Kept(_opens_teaching)
+"""Whether a message that has this word may teach."""
+
+
+@lru_cache(maxsize=1)
+def _first_words() -> frozenset[str]:
+    phrases = (*CALLED, *_phrases("lasting"), *_phrases("teaches"), *_phrases("means"))
+    return frozenset(phrase.split()[0] for phrase in phrases) | {EQUALS}
+
+
+@lru_cache(maxsize=8)
+def _phrases(cue: str) -> tuple[str, ...]:
+    """The phrases of a cue, longer ones first."""
+    return tuple(sorted(phrasebook().cues[cue], key=lambda phrase: (-len(phrase), phrase)))
+
+
+def _taught(said: str, catalogue: Catalogue, plainly: bool) -> Act | None:
+    said, lasting = _without_lasting(said)
+    plain = plain_word(said)
+    opening = next((opening for opening in _phrases("teaches") if plain.startswith(f"{opening} ")), "")
+    if opening:
+        said, plainly = said[len(opening) + 1 :], True
+    plain = plain_word(said)
+    for called in CALLED:
+        if plain.startswith(f"{called} ") and (found := _called(said[len(called) + 1 :], catalogue)) is not None:
+            return found
+    for link in (EQUALS, *_phrases("means"), *(_phrases("maymean") if plainly or lasting else ())):
+        if plain.count(f" {link} ") == 1:
+            at = plain.index(f" {link} ")
+            if (found := _pair(said[:at], said[at + len(link) + 2 :], catalogue)) is not None:
+                return found
+    return None
+
+
+def _without_lasting(said: str) -> tuple[str, bool]:
+    lasting = False
+    plain, phrases = plain_word(said), _phrases("lasting")
+    if not plain.startswith(phrases) and not plain.endswith(phrases):
+        return said, lasting
+    for _ in range(2):
+        for phrase in phrases:
+            if plain_word(said).startswith((f"{phrase} ", f"{phrase}, ", f"{phrase}: ")):
+                said, lasting = said[len(phrase) :].lstrip(" ,:"), lasting or phrase != "please"
+            if plain_word(said).endswith((f" {phrase}", f", {phrase}")):
+                said, lasting = said[: -len(phrase)].rstrip(" ,"), lasting or phrase != "please"
+    return said, lasting
+
+
+def _pair(short: str, long: str, catalogue: Catalogue) -> Act | None:
+    short, long = short.strip(" \"'“”,:"), long.strip(" \"'“”.,!:")
+    for article in ARTICLES:
+        long, short = long.removeprefix(article), short.removeprefix(article)
+    if not short or len(short.split()) > MOST_WORDS or any(letter.isdigit() for letter in short + long):
+        return None
+    owners = catalogue.owners(long) or catalogue.closest(long)
+    return Act("teach", exercise=owners[0], text=short) if len(owners) == 1 else None
+
+
+def _called(said: str, catalogue: Catalogue) -> Act | None:
+    """ "call front squat sq": the name first."""
+    words = said.split()
+    for length in range(len(words) - 1, 0, -1):
+        short = " ".join(words[length:]).removeprefix("as ")
+        found = _pair(short, " ".join(words[:length]), catalogue)
+        if found is not None and catalogue.owners(" ".join(words[:length]).removeprefix("the ")):
+            return found
+    return None

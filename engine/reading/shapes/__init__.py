@@ -1,0 +1,1 @@
+"""Chunks to sets, once it is decided which number is which."""

@@ -1,0 +1,1 @@
+"""Talk that holds numbers but no sets."""

@@ -1,0 +1,186 @@
+"""A sentence cut at its clauses: at separators, and where the talk in front of sets or behind them ends.
+
+"wanted 3x8 | but got 3x6", "gym closes at 9 | so bench 3x5 80", "3 coffees | and bench 3x8 80"
+"""
+
+from __future__ import annotations
+
+from engine.reading.talk.counts import counts_other_things
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.pieces import COUNTED, Piece
+
+TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
+CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
+AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
+BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT, K.COLON))
+LEAVING_OUT = TOLD_OF | {K.NEVER}
+MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE}
+"""Kinds that may open a clause, or close a remark."""
+NEAR = 3
+LONGEST_REMARK = 20
+REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
+LONGEST_SENTENCE = 120
+"""Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
+
+
+def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
+    """The sentence's clauses, each with the separator that opens it; behind talk, "but" opens one that tells what was
+    done ("skipped the extensions but did leg press").
+    """
+    found: list[list[Piece]] = [[]]
+    turning = len(sentence) <= LONGEST_SENTENCE
+    in_remark = False
+    for at, piece in enumerate(sentence):
+        kind = piece.kind
+        if kind not in MAY_PART:
+            found[-1].append(piece)
+            continue
+        ends = kind in CLAUSE_ENDS and not (kind is K.DASH and piece.glued)
+        opens = kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
+        ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
+        ends = ends or _turns_to_a_goal(sentence, at)
+        if ends or (turning and kind in OPENING_ANOTHER and _opens_another(sentence, at)):
+            found.append([piece])
+        else:
+            found[-1].append(piece)
+        in_remark = in_remark or opens
+        if in_remark and kind is K.CLOSE:
+            in_remark = False
+            found.append([])
+    return found
+
+
+def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
+    """ "squat 3x5 60 skipped the last set", "3x5 60 laatste overgeslagen": words that take one of the sets away."""
+    if sentence[at].kind not in LEAVING_OUT:
+        return False
+    behind = [piece.kind for piece in sentence[at : at + 1 + NEAR]]
+    pair = {*behind[:2], *behind[2:3]} if behind[:1] == [K.NEVER] else {*behind[:2]}
+    if K.NEVER not in pair or TOLD_OF.isdisjoint(pair):
+        return False
+    apart = at > 0 and sentence[at - 1].kind not in LEAVING_OUT
+    return apart and counted(sentence[:at]) > 0 and not counted(sentence[at:])
+
+
+def _lists_sets(sentence: list[Piece], at: int) -> bool:
+    """ "my kid counted my reps: bench 80x8": not theirs for sure, as "my kid: bench 80x8" is; it is asked."""
+    ahead, behind = [piece.kind for piece in sentence[:at]], [piece.kind for piece in sentence[at + 1 :]]
+    told = K.OTHERS in ahead[:-1] and ahead[-1] is not K.OTHERS and not OF_ANOTHER_TIME & set(ahead)
+    return told and COUNTED.isdisjoint(ahead) and behind[:1] == [K.NAME] and K.TIMES in behind
+
+
+OF_ANOTHER_TIME = (AHEAD - {K.OTHERS}) | {K.ASKS}
+
+
+def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
+    """ "12, 12, 10 pulse 150": the number in front is a set's, the one behind the word is not."""
+    if sentence[at].kind is not K.UNRELATED or at == 0 or sentence[at - 1].kind is not K.NUMBER:
+        return False
+    behind = [piece.kind for piece in sentence[at + 1 : at + 1 + NEAR]]
+    told = next((kind for kind in behind if kind in COUNTED or kind is K.NAME), None)
+    return told in COUNTED
+
+
+def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
+    """ "squat 3x5 90 goal is 100": a wish with its own number behind sets with their load."""
+    behind = sentence[at + 1 : at + 2]
+    if sentence[at].kind is not K.FUTURE or not behind or behind[0].kind is not K.NUMBER:
+        return False
+    kinds = [piece.kind for piece in sentence[:at]]
+    return K.NAME in kinds and K.TIMES in kinds and counted(sentence[:at]) >= LEAST_OF_A_WHOLE
+
+
+LEAST_OF_A_WHOLE = 3
+"""Sets, reps and a load."""
+
+
+def _brackets_talk(sentence: list[Piece], at: int) -> bool:
+    """ "(pulse 150)", "(gym closes at 9)", "(2 guys waiting)": a remark in brackets that counts no sets."""
+    inside = []
+    for piece in sentence[at + 1 : at + 1 + LONGEST_REMARK]:
+        if piece.kind is K.CLOSE:
+            break
+        inside.append(piece)
+    kinds = [piece.kind for piece in inside]
+    counts = not COUNTED.isdisjoint(kinds)
+    planned = counts and not BEHIND.isdisjoint(kinds)
+    cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
+    return cued and K.TIMES not in kinds and K.NAME not in kinds
+
+
+def _opens_another(sentence: list[Piece], at: int) -> bool:
+    """ "wanted 3x8 but got 3x6", "3x5 80 but next week 85", "bench 80x5 and my mate did 100x5"."""
+    piece = sentence[at]
+    if piece.kind is K.COLON:
+        return _lists_sets(sentence, at)
+    if piece.kind is K.AND:
+        return _goes_on_with_me(sentence, at) or _goes_on_behind_things(sentence, at)
+    if piece.kind is K.GOT:
+        return any(one.kind is K.FUTURE for one in sentence[:at]) and sentence[at - 1].kind in ENDS_OF_A_SET
+    if piece.text in phrasebook().cues["thatiswhy"]:
+        return _goes_on_with_sets(sentence, at)
+    turning = turns(piece)
+    if not turning and piece.kind is not K.OTHERS:
+        return False
+    ahead, behind = sentence[:at], sentence[at + 1 :]
+    if turning:
+        cued = any(one.kind in AHEAD for one in ahead)
+        return _tells_what_was_done(behind) if cued else counted(ahead) > 0 and any(one.kind in AHEAD for one in behind)
+    if not counted(ahead) or not counted(behind):
+        return False
+    return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
+
+
+def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
+    """ "my mate benched 100x5 and i did 80x5"."""
+    others = any(piece.kind is K.OTHERS for piece in sentence[:at])
+    me = at + 1 < len(sentence) and "me" in CUES_OF[sentence[at + 1].text]
+    return others and me and counted(sentence[at:]) > 0
+
+
+ENDS_OF_A_SET = frozenset((K.NUMBER, K.COUNT, K.KG, K.LB, K.REPS, K.SETS))
+
+
+def _goes_on_behind_things(sentence: list[Piece], at: int) -> bool:
+    """ "3 coffees and bench 3x8 80"."""
+    ahead = sentence[:at]
+    return counts_other_things(ahead, [one.kind for one in ahead]) and _goes_on_with_sets(sentence, at)
+
+
+def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
+    """ "gym closes at 9 so only bench 3x8 80": a reason, then a lift and its sets."""
+    told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY, K.NOTE)]
+    ahead = [piece.kind for piece in sentence[:at]]
+    if K.OTHERS in ahead and ABOUT_OTHERS.issuperset(ahead):
+        return told[:2] == [K.NAME, K.NUMBER] and K.TIMES in told  # "my kid was sick so only bench 3x8 80"
+    paired = told[:2] == [K.NUMBER, K.TIMES] and counts_other_things(sentence[:at], ahead)
+    return (
+        (paired or told[:1] == [K.NAME]) and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
+    )
+
+
+ABOUT_OTHERS = frozenset((K.OTHERS, K.NEVER, K.FILLER, K.PLAIN, K.NOTE, K.UNRELATED, K.COMMA))
+
+
+def turns(piece: Piece) -> bool:
+    return piece.kind is K.FILLER and piece.text in phrasebook().cues["but"]
+
+
+def _tells_what_was_done(clause: list[Piece]) -> bool:
+    named = bool(clause) and clause[0].kind is K.NAME and AHEAD.isdisjoint([piece.kind for piece in clause])
+    did = named or any(piece.kind in (K.GOT, K.ONLY) for piece in clause)
+    did = did or not phrasebook().cues["didso"].isdisjoint(piece.text for piece in clause)
+    return counted(clause) > 0 and (did or _is_pair(clause))
+
+
+def _is_pair(clause: list[Piece]) -> bool:
+    """ "hoped for 5 but 100x4"."""
+    told = [piece.kind for piece in clause if piece.kind is not K.FILLER]
+    return told[:2] == [K.NUMBER, K.TIMES] and AHEAD.isdisjoint(told)
+
+
+def counted(pieces: list[Piece]) -> int:
+    return len([piece for piece in pieces if piece.kind in COUNTED])

@@ -1,0 +1,110 @@
+"""Sets in a sentence that states something of them, or of somebody who did better: whether they were done is not told.
+
+statement = sets name IS ( feel | unknown word )        30 sec plank is boring        5x5 squat is brutal
+          | name IS sets                                bench is 90x5
+          | name sets IS ( feel | unknown word )        squat 5x5 is brutal
+counts    = NUMBER word "on" "the" name                 3 fellas on the bench
+habit     = sets DAILY                                  60 push ups a day
+wished    = sets SOON | PLAN ... ":" sets | ... "would" name sets        bench 100x5 soon        menu: squat 5x5 100
+beaten    = PERSON BEAT ... "," sets                    my sister beat me, 12 push ups
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
+from engine.reading.words.pieces import COUNTED, Piece, Role
+from engine.reading.words.tokens import tokenize
+
+SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
+CLAUSE_ENDS = SENTENCE_ENDS | {K.COMMA, K.DASH, K.THEN}
+THINGS = frozenset((K.NAME, K.BAR, K.MACHINE, K.PLATE))
+SPOKEN_OF = THINGS | COUNTED | {K.KG, K.LB, K.REPS}
+FEW = 3
+
+
+def is_a_statement(pieces: Sequence[Piece]) -> bool:
+    """Whether it is said of sets how they are, and not how they were."""
+    for at in range(1, len(pieces) - 1):
+        if not _is_is(pieces[at]) or pieces[at - 1].kind not in SPOKEN_OF:
+            continue
+        start = at
+        while start and pieces[start - 1].kind not in CLAUSE_ENDS:
+            start -= 1
+        if pieces[at - 1].kind in THINGS and pieces[at + 1].kind in COUNTED:
+            return True  # "team average on bench is 90x5"
+        if COUNTED.isdisjoint([piece.kind for piece in pieces[start:at]]):
+            continue
+        behind = [piece for piece in pieces[at + 1 : at + 1 + FEW] if piece.kind is not K.FILLER]
+        if (
+            behind
+            and behind[0].kind in (K.NOTE, K.PLAIN, K.ASKS, K.SAYING)
+            and "wellknown" not in CUES_OF[behind[0].text]
+        ):
+            return True
+    return False
+
+
+def _is_is(piece: Piece) -> bool:
+    """The present tense: what was done is told in the past. Common practice, no source. A bare "e" is "and"."""
+    return "is" in CUES_OF[piece.text] and piece.text != "e"
+
+
+def may_count_others(pieces: Sequence[Piece]) -> bool:
+    """ "3 fellas on the bench", "8 tidy ones on bench": the only number counts something that no list knows."""
+    numbers = [at for at, piece in enumerate(pieces) if piece.kind in COUNTED and piece.role is not Role.SECONDS]
+    if len(numbers) != 1 or pieces[numbers[0]].role is not Role.BARE:
+        return False
+    behind = [piece.kind for piece in pieces[numbers[0] + 1 : numbers[0] + 1 + REACH]]
+    name = behind.index(K.NAME) if K.NAME in behind else 0
+    return name > 1 and behind[0] is K.PLAIN and LINKING.issuperset(behind[1:name])
+
+
+LINKING = frozenset((K.FILLER, K.WITH, K.PLAIN, K.FOR))
+REACH = 5
+
+
+def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
+    """ "bench 100x5 soon", "today's menu: squat 5x5 100", "younger me would squat 150x5": a wish as much as a set."""
+    counts = [at for at, piece in enumerate(pieces) if piece.kind in COUNTED]
+    if not counts:
+        return False
+    last = counts[-1] + (pieces[counts[-1] + 1 : counts[-1] + 2] != [] and pieces[counts[-1] + 1].kind is K.NAME)
+    words = " ".join(word for word, _ in spoken_words(tokenize(cleaned[pieces[last].end :])))
+    behind = words.split()
+    habit = any(" ".join(behind[:length]) in phrasebook().cues["daily"] for length in (1, 2, 3))
+    wished = words in phrasebook().cues["someday"] and all(piece.kind is not K.FUTURE for piece in pieces)
+    return wished or habit or _is_headed(pieces) or _is_imagined(pieces[: counts[0]])
+
+
+def _is_headed(pieces: Sequence[Piece]) -> bool:
+    """ "program for monday - squat 5x5 100"."""
+    name = next((at for at, piece in enumerate(pieces) if piece.kind is K.NAME), 0)
+    ahead = pieces[:name]
+    if not ahead or ahead[-1].kind not in (K.COLON, K.DASH) or any(piece.kind is K.LINE for piece in pieces):
+        return False
+    return not phrasebook().cues["planhead"].isdisjoint([spoken(piece.text) for piece in ahead])
+
+
+def _is_imagined(ahead: Sequence[Piece]) -> bool:
+    start = next((at for at in range(len(ahead), 0, -1) if ahead[at - 1].kind in CLAUSE_ENDS), 0)
+    named = any(piece.kind is K.NAME for piece in ahead)
+    return named and any("would" in CUES_OF[piece.text] and piece.kind is K.ASKS for piece in ahead[start:])
+
+
+def beaten_by(pieces: Sequence[Piece]) -> Piece | None:
+    """Who did better in a clause of its own in front of the sets; None where nobody is told."""
+    beats = phrasebook().cues["beats"]
+    who: Piece | None = None
+    for piece, after in pairwise(pieces):
+        if piece.kind in COUNTED or piece.kind in SENTENCE_ENDS:
+            return None
+        if piece.kind is K.OTHERS:
+            who = piece
+        elif who is not None and (spoken(piece.text) in beats or f"{spoken(piece.text)} {spoken(after.text)}" in beats):
+            return who
+    return None

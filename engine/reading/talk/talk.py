@@ -1,0 +1,351 @@
+"""Talk that holds numbers but no sets: questions, plans, old bests, other people's lifts, lockers and run times.
+
+A clause is talk where its cue stands ahead of its numbers ("going for 5x5"), or behind them without a comma ("squat 5x5
+105 tomorrow"). What stands behind the sets in a clause of its own leaves them be ("bench 3x5 80, rows tomorrow").
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from engine.reading.talk.clauses_of_talk import (
+    AHEAD,
+    BEHIND,
+    CLAUSE_ENDS,
+    LEAST_OF_A_WHOLE,
+    TOLD_OF,
+    clauses_of,
+    counted,
+    turns,
+)
+from engine.reading.talk.counts import counts_other_things
+from engine.reading.talk.no_talk import holds_no_talk
+from engine.reading.talk.targets import is_result, target_of, tells_reps_alone, with_target
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.reading.words.pieces import COUNTED, Piece, Role, kinds_in_order, kinds_of, places_in
+
+POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
+SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
+OPENERS = frozenset((K.FILLER, K.NOTE, K.THEN, K.AND, K.DASH, K.OPEN, K.OTHER_SIGN, K.COMMA))
+REACHING_BACK = BEHIND | {K.STORY, K.OTHERS}
+CUES = (
+    AHEAD
+    | {K.PLAIN, K.FILLER, K.NOTE}
+    | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT, K.NOT_DATE, K.HEADING, K.DENY}
+)
+
+
+def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
+    """The pieces without the clauses that are talk, and whether any numbers went with them."""
+    out: list[Piece] = []
+    dropped = False
+    whole_message = False
+    for sentence, end in _sentences(pieces):
+        kept = [] if whole_message else _kept(sentence, end)
+        if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
+            kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
+        dropped = dropped or (kept is not sentence and counted(sentence) > counted(kept))
+        if _announces_plans(sentence, end):
+            whole_message = True
+        out += kept
+        if end is not None:
+            out.append(end if end.kind is not K.QUESTION else end._replace(kind=K.STOP))
+    return out, dropped
+
+
+def _sentences(pieces: list[Piece]) -> list[tuple[list[Piece], Piece | None]]:
+    found: list[tuple[list[Piece], Piece | None]] = []
+    start = 0
+    for at in places_in(SENTENCE_ENDS, kinds_in_order(pieces)):
+        found.append((pieces[start:at], pieces[at]))
+        start = at + 1
+    found.append((pieces[start:], None))
+    return found
+
+
+def _announces_plans(sentence: list[Piece], end: Piece | None) -> bool:
+    """ "tomorrow:" on its own line: all that follows is a plan."""
+    if end is None or not sentence or sentence[-1].kind is not K.COLON:
+        return False
+    planned = any(piece.kind in (K.FUTURE, K.TOMORROW) for piece in sentence)
+    return planned and not counted(sentence)
+
+
+def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
+    asked = end is not None and end.kind is K.QUESTION
+    kinds = kinds_of(sentence)
+    if not asked and (CUES.isdisjoint(kinds) or holds_no_talk(sentence, kinds)):
+        return sentence
+    clauses = clauses_of(sentence)
+    kept: list[Piece] = []
+    plans = False
+    named: Piece | None = None
+    target: list[Piece] = []
+    wished = False
+    for place, clause in enumerate(clauses):
+        last = place == len(clauses) - 1
+        if target and is_result(clause):
+            kept += with_target(target, clause)
+            plans, target = False, []
+            continue
+        if place and clause and _tells_again(clause):
+            plans, clause = False, _with_name(clause, named)
+        elif place and counted(clause):
+            plans = _goes_on_planning(plans, clauses[place - 1], clause)
+        if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
+            kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
+            kept = _in_doubt(kept) if kept and _tells_another_way(clause) else kept
+            target = [] if plans else target_of(clause)
+            plans = plans or _opens_plans(clause)
+            named = _name_for_what_was_done(clause)
+            wished = wished or (counted(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
+            continue
+        kept += _in_doubt(clause) if _is_doubtful(clause, clauses[place - 1], place, wished) else clause
+    return kept
+
+
+def _tells_another_way(clause: list[Piece]) -> bool:
+    """ "80x8, or was it 7": what was told before may be otherwise."""
+    words = [piece.text for piece in clause if piece.kind not in CLAUSE_ENDS]
+    return words[:1] != [] and "or" in CUES_OF[words[0]] and counted(clause) > 0
+
+
+def _opens_a_story(clause: list[Piece]) -> bool:
+    """ "back when i was 20": numbers of another time, and no lift yet."""
+    told = [piece.kind for piece in clause if piece.kind is not K.FILLER]
+    return told[:1] == [K.STORY] and {K.NAME, K.TIMES}.isdisjoint(told) and counted(clause) > 0
+
+
+def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: bool) -> bool:
+    """Sets listed behind words about somebody else; reps behind a wish ("wanted 100x5, 5"), at which load is not
+    known.
+    """
+    listed = bool(place and clause) and clause[0].kind is K.COLON
+    if place == 1 and _opens_a_story(before) and _names(clause):
+        return not any(piece.kind in (K.TODAY, K.DATE, K.NOTE) for piece in clause)
+    return listed or (wished and tells_reps_alone(clause))
+
+
+def _in_doubt(clause: list[Piece]) -> list[Piece]:
+    """The clause so that it is asked about."""
+    return [*clause, clause[-1]._replace(kind=K.UNCLEAR)]
+
+
+def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> bool:
+    """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
+    if not _names(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
+        return True
+    return plans and not any(is_cued(piece.text, DONE_INSTEAD) for piece in clause)
+
+
+def _tells_again(clause: list[Piece]) -> bool:
+    """Whether a clause behind talk tells what was done: "but did 3x5", "and i did", "today bench 5x3"."""
+    return turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)
+
+
+def _turns_to_today(clause: list[Piece]) -> bool:
+    """ "tomorrow deads, today bench 5x3 87.5": what was done, behind a plan."""
+    kinds = [piece.kind for piece in clause]
+    if DAYS.isdisjoint(kinds) or not AHEAD.isdisjoint(kinds):
+        return False
+    head = next((piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind is not K.FILLER), None)
+    return head is not None and head.kind in DAYS and head.told == 0 and counted(clause) > 0
+
+
+DAYS = frozenset((K.DATE, K.TODAY))
+
+
+def _tells_a_result(talk: list[Piece], kinds: set[K]) -> bool:
+    """ "pin slipped on the 3rd so only 6": what a set came to, among words about something else."""
+    pointed = K.ONLY in kinds and not {K.ORDINAL, K.LAST}.isdisjoint(kinds)
+    return pointed and talk[-1].kind is K.NUMBER and kinds.isdisjoint(NOT_HERS)
+
+
+NOT_HERS = frozenset((K.OTHERS, K.FUTURE, K.TOMORROW, K.ASKS, K.STORY, K.SAYING, K.NAME))
+
+
+def _left_out(talk: list[Piece]) -> list[Piece]:
+    """ "skipped the last set": which of the sets told it takes away is not known, so it stays as words that change
+    them.
+    """
+    kinds = {piece.kind for piece in talk}
+    if _tells_a_result(talk, kinds):
+        return _in_doubt(talk)
+    if K.NEVER not in kinds or K.NAME in kinds or POINTING.isdisjoint(kinds) or not COUNTED.isdisjoint(kinds):
+        return []
+    first = next(piece for piece in talk if piece.kind not in CLAUSE_ENDS)
+    return [*[piece for piece in talk[:1] if piece is not first], first._replace(kind=K.ALTERED, end=talk[-1].end)]
+
+
+def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
+    """What was kept before a clause that is talk, so far as it does not speak of that, too."""
+    if not kept or (_reaches_back(talk, asked) and not turns(talk[0]) and not _is_whole(kept, talk)):
+        return []
+    return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if _may_end_a_list(kept, talk) else kept
+
+
+def _is_whole(kept: list[Piece], talk: list[Piece]) -> bool:
+    """ "squat 3x5 90, 92.5 next week": behind sets with their load one number of a plan speaks of nothing before it."""
+    kinds = [piece.kind for piece in kept]
+    whole = K.NAME in kinds and K.TIMES in kinds and counted(kept) >= LEAST_OF_A_WHOLE
+    return whole and counted(talk) == 1 and not any(piece.kind is K.TIMES for piece in talk)
+
+
+def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:
+    """ "8, 8, 7 sensations": a word that no list knows, behind what may be the last of the reps; it is asked."""
+    listed = [piece.kind for piece in kept[-2:]] == [K.COMMA, K.NUMBER]
+    goes_on = [piece.kind for piece in clause[:3]] == [K.COMMA, K.NUMBER, K.PLAIN]
+    return listed and goes_on and kept[-1].role is clause[1].role is Role.BARE
+
+
+def _is_my_turn(clause: list[Piece]) -> bool:
+    return clause[0].kind is K.AND and len(clause) > 1 and "me" in CUES_OF[clause[1].text]
+
+
+DONE_INSTEAD = frozenset(("did", "instead"))
+
+
+def _name_for_what_was_done(clause: list[Piece]) -> Piece | None:
+    """The lift that a wish names, for what was done instead: "wanted bench 3x8 but did 3x6"; none of one left out."""
+    if any(piece.kind is K.NEVER for piece in clause):
+        return None
+    return next((piece for piece in reversed(clause) if piece.kind is K.NAME), None)
+
+
+def _with_name(clause: list[Piece], named: Piece | None) -> list[Piece]:
+    if named is None or any(piece.kind is K.NAME for piece in clause):
+        return clause
+    return [clause[0], named._replace(start=clause[0].end, end=clause[0].end), *clause[1:]]
+
+
+def _is_talk(clause: list[Piece], asked: bool) -> bool:
+    if asked or _asks(clause):
+        return True
+    kinds = [piece.kind for piece in clause]
+    cued = not AHEAD.isdisjoint(kinds)
+    if COUNTED.isdisjoint(kinds):
+        return cued
+    if (cued and _spelled_only(clause)) or counts_other_things(clause, kinds):
+        return True
+    first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
+    ahead, behind = kinds[:first_number], kinds[first_number:]
+    if cued and not AHEAD.isdisjoint(ahead):
+        return True
+    if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
+        return not _is_the_reason(clause[:first_number])
+    if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number], ahead)):
+        return True
+    if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
+        return True
+    return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
+
+
+def _is_the_reason(ahead: list[Piece]) -> bool:
+    """ "slept badly so 3x8 60": what the sets were like for."""
+    so = phrasebook().cues["so"]
+    return any(piece.text in so for piece in ahead) and AHEAD.isdisjoint([piece.kind for piece in ahead])
+
+
+def _is_marked_planned(behind: list[Piece]) -> bool:
+    """ "deadlift 3x5 140 (planned)": the last word, in brackets or right behind the numbers."""
+    told = behind[:-1] if behind[-1].kind is K.CLOSE else behind
+    if len(told) <= 1 or spoken(told[-1].text) not in phrasebook().cues["markedplanned"]:
+        return False
+    return told[-2].kind in (K.OPEN, K.NUMBER, K.KG, K.LB)
+
+
+def _was_long_ago(behind: list[Piece]) -> bool:
+    return any(piece.kind is K.STORY and "longago" in CUES_OF[piece.text.split()[0]] for piece in behind)
+
+
+def _somebody_did(ahead: list[Piece]) -> bool:
+    """ "paul squatted 150x5": an unknown subject in front of a lift told as a verb."""
+    told = [piece for piece in ahead if piece.kind is not K.ONLY]  # "paul just squatted 150x5"
+    for subject, verb in pairwise(told):
+        if _is_somebody(subject) and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
+            return True
+    told = ahead[1:] if ahead and ahead[0].kind in (K.COMMA, K.AND, K.THEN) else ahead
+    if [piece.kind for piece in told[:3]] == [K.PLAIN, K.AND, K.PLAIN]:
+        told = told[2:]  # "anna and lisa did 5x5"
+    return len(told) > 1 and told[1].text == "did" and _is_somebody(told[0])
+
+
+def _is_somebody(piece: Piece) -> bool:
+    """ "tom did bench 3x8": a word that no list knows, and no adverb."""
+    return piece.kind is K.PLAIN and piece.text.isalpha() and not piece.text.endswith("ly")
+
+
+def _is_ahead(ahead: list[Piece], kinds: list[K]) -> bool:
+    """ "friday i'm doing 5x3": a day, and what is on for it; "aim: squat 140x5"; "maybe squat 140x5"."""
+    if ahead and "perhaps" in CUES_OF[ahead[0].text]:
+        return True
+    if PLACED.isdisjoint(kinds):
+        return False
+    heads = bool(ahead) and spoken(ahead[0].text) in phrasebook().cues["heading"]
+    if heads and any(piece.kind in (K.COLON, K.DATE, K.WEEKDAY) for piece in ahead[1:]):
+        return True
+    if K.DATE not in kinds:
+        return False
+    for day, who, doing in zip(ahead, ahead[1:], ahead[2:], strict=False):
+        if day.kind is K.DATE and who.text in ("i'm", "im", "we're") and doing.text in ("doing", "lifting", "hitting"):
+            return True
+    return any(day.kind is K.DATE and verb.text == "is" for day, verb in pairwise(ahead))
+
+
+PLACED = frozenset((K.COLON, K.DATE, K.WEEKDAY))
+"""Without one of them nothing is said to be on for a day, and nothing is headed."""
+
+
+def _spelled_only(clause: list[Piece]) -> bool:
+    """A number word among talk counts nothing: "my mate has two left feet"."""
+    return all(piece.spelled for piece in clause if piece.kind is K.NUMBER)
+
+
+def _asks(clause: list[Piece]) -> bool:
+    for piece in clause:
+        if piece.kind is K.ASKS:
+            return True
+        if piece.kind not in OPENERS:
+            return False
+    return False
+
+
+def _reaches_back(clause: list[Piece], asked: bool) -> bool:
+    """ "80x5, 80x5 tomorrow": the cue behind a number without a name speaks of the numbers before it too; what counts
+    other things ("8 8 7 - 2 guys waiting", "8 8 7 (pulse 150)") speaks of nothing else.
+    """
+    kinds = [piece.kind for piece in clause]
+    if not asked and REACHING_BACK.isdisjoint(kinds):
+        return False
+    if K.NAME in kinds or not any(kind in COUNTED for kind in kinds) or counts_other_things(clause, kinds):
+        return False
+    first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
+    return not any(kind in AHEAD or kind is K.ASKS or kind is K.UNRELATED for kind in kinds[:first_number])
+
+
+def _opens_plans(clause: list[Piece]) -> bool:
+    """Whether the clauses behind this one are part of the same plan: "tomorrow squat 5x5, bench 5x5"."""
+    cues = {piece.kind for piece in clause if piece.kind in BEHIND}
+    left_out = cues == {K.NEVER} and not counted(clause)  # "didn't do squats, leg press 3x12 160"
+    return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
+
+
+def _ends_a_planned_load(plan: list[Piece], clause: list[Piece]) -> bool:
+    """ "next time 7,5": the digits behind the comma of a planned load."""
+    digits = len(clause) == 2 and clause[0].kind is K.COMMA and clause[0].glued and clause[1].glued
+    return digits and bool(plan) and plan[-1].kind is K.NUMBER and not BEHIND.isdisjoint([piece.kind for piece in plan])
+
+
+def _heads_a_plan(clause: list[Piece]) -> bool:
+    """ "tomorrow is legs, 4x8 with 65": what a day ahead is for, and its numbers, which name no lift."""
+    kinds = {piece.kind for piece in clause}
+    return K.TOMORROW in kinds and not HEADINGS.isdisjoint(kinds) and K.NAME not in kinds and not counted(clause)
+
+
+HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
+
+
+def _names(clause: list[Piece]) -> bool:
+    return any(piece.kind is K.NAME for piece in clause)

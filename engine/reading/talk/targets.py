@@ -1,0 +1,79 @@
+"""What came of a wish: "wanted 100x5, got 4", "plan was 5x5 at 85 but only 4x5".
+
+wish   = FUTURE word, lift and load and reps
+result = [ "but" ] ( GOT | "only" | "did" ) reps
+The result counts, at the load of the wish unless it tells its own. Common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Piece, Role
+
+WISHED = frozenset((K.FUTURE, K.NEVER))
+WISHING = WISHED | {K.STORY}
+NOT_MINE = frozenset((K.OTHERS, K.SAYING, K.TOMORROW))
+PLANNED_THEN = frozenset(("plan", "the"))
+"""First words of "plan was", "the plan was"; other stories tell of old lifts."""
+DID = frozenset(("did", "didso"))
+OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.AND, K.PLAIN))
+LEADS = frozenset((K.GOT, K.ONLY))
+RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.TIMES, K.FILLER, K.GOT))
+MOST_SETS = 12
+
+
+def target_of(clause: Sequence[Piece]) -> list[Piece]:
+    """What was to be done, without the words that say so; empty where it tells no numbers of a set."""
+    kinds = [piece.kind for piece in clause]
+    planned = any(piece.kind is K.STORY and piece.text in PLANNED_THEN for piece in clause)
+    wished = planned or (K.STORY not in kinds and not WISHED.isdisjoint(kinds))
+    told = [piece for piece in clause if piece.kind not in WISHING]
+    numbers = sum(kind in COUNTED for kind in kinds)
+    return told if wished and NOT_MINE.isdisjoint(kinds) and numbers > 1 else []
+
+
+def is_result(clause: Sequence[Piece]) -> bool:
+    """ ", got 4", "but only 4": what came of a target, told by its reps alone or as a pair of its own."""
+    if any(piece.kind is K.PLAIN and piece.text != "instead" for piece in clause):
+        return False
+    told = [piece for piece in map(_as_result, clause) if piece.kind not in OPENERS]
+    return len(told) > 1 and told[0].kind in LEADS and all(piece.kind in RESULTS for piece in told[1:])
+
+
+def with_target(target: Sequence[Piece], result: Sequence[Piece]) -> list[Piece]:
+    """The pieces that tell the result at the load of the target, or at its own."""
+    if _tells_its_load(result):
+        named = [piece for piece in target if piece.kind is K.NAME][-1:]
+        at = result[0].end
+        return [result[0], *(piece._replace(start=at, end=at) for piece in named), *result[1:]]
+    led = [_as_result(piece) for piece in result]
+    if not any(piece.kind is K.GOT for piece in led):
+        led = [piece._replace(kind=K.GOT) if piece.kind is K.ONLY else piece for piece in led]
+    return [*target, *led]
+
+
+def tells_reps_alone(clause: Sequence[Piece]) -> bool:
+    """Whether a clause tells reps and neither a lift nor a load."""
+    kinds = {piece.kind for piece in clause}
+    loaded = not kinds.isdisjoint(LOADED) or _tells_its_load(clause)
+    return not loaded and any(piece.kind is K.NUMBER and piece.role is Role.BARE for piece in clause)
+
+
+LOADED = frozenset((K.NAME, K.AT, K.WITH, K.BODY, K.PLATE, K.SIDE_PLATES, K.BAR, K.LAST_TIME, K.SAME))
+
+
+def _tells_its_load(result: Sequence[Piece]) -> bool:
+    numbers = [piece for piece in result if piece.kind is K.NUMBER]
+    if not numbers:
+        return False
+    pair = any(piece.kind is K.TIMES for piece in result) and numbers[0].value > MOST_SETS
+    return pair or any(piece.role is Role.LOAD for piece in numbers)
+
+
+def _as_result(piece: Piece) -> Piece:
+    """ "did 3x8 instead" tells what came of it as "got 3x8" does."""
+    did = piece.kind is K.FILLER and is_cued(piece.text, DID)
+    return piece._replace(kind=K.GOT) if did else piece

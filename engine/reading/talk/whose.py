@@ -1,0 +1,93 @@
+"""Sets that may be none of today's own, and are asked: behind somebody's name, or told as what one does these days.
+
+line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name    tom: bench 3x8 60
+     | ... LIFT-ING ...         a lift told as a habit                                 still squatting 100 for 5
+     | a statement, or somebody who did better (`statements.py`)                        30 sec plank is boring
+"""
+
+from __future__ import annotations
+
+from engine.reading.prepare import Prepared
+from engine.reading.talk.statements import beaten_by, is_a_statement, may_be_ahead, may_count_others
+from engine.reading.values import Asked, Context, Doubt, Logged, Reading
+from engine.reading.wording import label_of
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+
+SHORTEST, LONGEST = 3, 14
+"""Letters of a name; shorter words in front of a colon are labels. Common practice, no source."""
+
+
+def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
+    """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
+    if logged.days:
+        return logged  # a question holds one day
+    if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
+        return asked_if_done(logged, prepared)
+    name = _named(prepared, context) or _who_did_better(prepared)
+    if not name or "\n" in prepared.cleaned.strip():
+        return logged
+    label = label_of(logged.sets)
+    said = f"Whose sets are these, yours or {name}’s? {label}. Nothing is saved yet."
+    mine = (Reading(logged.sets, 1.0, label),)
+    return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
+
+
+def _is_a_habit(prepared: Prepared) -> bool:
+    """ "still squatting 100 for 5" may tell what she can do; "benching 60x8 today" tells of a set."""
+    if not TODAY.isdisjoint(prepared.told):
+        return False
+    return any([piece.text.endswith(HABIT) for piece in prepared.spoken if piece.kind is K.NAME])
+
+
+def _may_be_ahead(prepared: Prepared) -> bool:
+    if prepared.cleaned.lower().startswith(NEXT_UP) or _is_an_invitation(prepared):
+        return True
+    return not prepared.told <= NUMBERS_AND_SIGNS and may_be_ahead(prepared.spoken, prepared.cleaned)
+
+
+def _is_stated(prepared: Prepared) -> bool:
+    if K.PLAIN in prepared.told and may_count_others(prepared.spoken):
+        return True
+    return K.ASKS in prepared.told and is_a_statement(prepared.spoken)
+
+
+def _who_did_better(prepared: Prepared) -> str:
+    """ "my sister beat me, 12 push ups": she, as typed; empty where nobody is told."""
+    who = beaten_by(prepared.spoken) if K.OTHERS in prepared.told else None
+    return prepared.cleaned[who.start : who.end] if who is not None else ""
+
+
+def _is_an_invitation(prepared: Prepared) -> bool:
+    """ "saturday: 3x5 squat 100, who is in?": a day as a heading and a question to others behind tell of a plan."""
+    pieces = prepared.spoken
+    if not prepared.cleaned.rstrip().endswith("?") or TODAY.isdisjoint(prepared.told) or K.COLON not in prepared.told:
+        return False
+    ends = [at for at, piece in enumerate(pieces) if piece.kind in (K.COMMA, K.STOP, K.DASH)]
+    behind = pieces[ends[-1] + 1 :] if ends else []
+    return bool(behind) and "who" in CUES_OF[behind[0].text.removesuffix("s").removesuffix("'")]
+
+
+def asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
+    label = label_of(logged.sets)
+    said = f"Did you do that? {label}. Nothing is saved yet."
+    done = (Reading(logged.sets, 1.0, label),)
+    return Asked(said, done, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
+
+
+NUMBERS_AND_SIGNS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.KG, K.LB, K.SLASH, K.WITH, K.NOTE))
+NEXT_UP = "next up:"
+"""At the head of a message it may announce a set as well as tell of one."""
+HABIT = ("squatting", "benching", "deadlifting")
+TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
+
+
+def _named(prepared: Prepared, context: Context) -> str:
+    """The name in front; empty where none stands there."""
+    kinds = [piece.kind for piece in prepared.spoken[:3]]
+    if kinds != [K.PLAIN, K.COLON, K.NAME]:
+        return ""
+    first = prepared.spoken[0]
+    typed = prepared.cleaned[first.start : first.end]
+    own = typed.casefold() in context.called.casefold().split()
+    return typed if typed.isalpha() and SHORTEST <= len(typed) <= LONGEST and not own else ""

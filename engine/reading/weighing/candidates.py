@@ -1,0 +1,352 @@
+"""Every way to read one exercise's numbers, each with how well it fits: the ambiguities, and what settles them.
+
+What leaves a reading open, and how likely each way is before anything is known (common practice, no source):
+
+  two small numbers          sets x reps; load x reps or reps x load on a light lift that is told without another load
+  three numbers              by size; 100x3x5 and 10x10x10 stay open
+  a falling list 14 12 9     the first may be the load
+  @ and a small number       an effort where a load is known that the number is far from, else a load
+  an effort behind a list    the last set's, or all sets'
+  8-10                       the lower or the higher
+
+Then evidence: the plan's slot, the load of last time, what the equipment can weigh.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import NamedTuple
+
+from engine.reading.chunks.choices import (
+    MOST_SETS,
+    ON_THE_BODY,
+    Choice,
+    DoesNotFit,
+    Traits,
+    chosen,
+    may_be_reps,
+)
+from engine.reading.chunks.chunks import Chunk, Chunks, numbers_in
+from engine.reading.shapes.plain import NotPlain, plain_groups
+from engine.reading.shapes.plain_entries import PlainNumbers
+from engine.reading.shapes.shapes import Shaper
+from engine.reading.values import Context, Doubt
+from engine.reading.weighing.evidence import evidence
+from engine.reading.weighing.history import Known
+from engine.reading.weighing.mixed_units import loads_in_mixed_units, with_units
+from engine.reading.weighing.resolve import resolved, resolved_groups
+from engine.reading.weighing.ways import UNSETTLED, choices, is_told_load, may_be_effort
+from engine.reading.words.pieces import Piece, Role
+from engine.values.exercise import Equipment, Exercise, Loading
+from engine.values.sets import SetDone, SetKind
+
+
+class Candidate(NamedTuple):
+    """Shape: `weight` compares candidates of one message; 1 is a plain, undoubted reading."""
+
+    sets: tuple[SetDone, ...]
+    weight: float
+    doubt: Doubt = Doubt.NUMBERS
+    weak: bool = False
+    unplaced: bool = False
+    """A number of it has no plain place, however well the sets fit what is known."""
+
+
+Weighed = tuple[float, Choice]
+
+
+def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    """The ways to read these numbers for this exercise, and why the others do not fit.
+
+    Shape: readings that come to the same sets are one candidate.
+    """
+    if chunks.last_told:
+        return _last_either_way(chunks, exercise, known, context)
+    if chunks.maybe_times is not None:
+        return _times_either_way(chunks, *chunks.maybe_times, exercise, known, context)
+    if chunks.warm_either:
+        return _warm_either_way(chunks, exercise, known, context)
+    if chunks.plates and chunks.sled_is_nothing is None and exercise.equipment is not Equipment.BARBELL:
+        return _plates_either_way(chunks, exercise, known, context)
+    if chunks.mixed_units and exercise.loading not in ON_THE_BODY and (loads := loads_in_mixed_units(chunks)):
+        return _in_units(chunks, loads, exercise, known, context)
+    return _candidates(chunks, exercise, known, context)
+
+
+def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    traits = Traits.of(exercise)
+    found: list[Candidate] = []
+    why = DO_NOT_ADD_UP
+    if traits.body and (chunks.added or chunks.assisted):
+        _add_changed(found, chunks, exercise, known, context)
+    if chunks.of_a_bar and not chunks.per_side and exercise.loading is Loading.BAR and not traits.one_sided:
+        _add_per_side(found, chunks, exercise, known, context)
+    counted = _three_bare(chunks, traits)
+    if counted is not None:
+        both, why = candidates(counted, exercise, known, context)
+        for one in both:
+            _add(found, one._replace(weight=one.weight * UNSETTLED))
+    for way in choices(chunks, traits, known, context):
+        try:
+            for new in _by_way(way, chunks, traits, exercise, known, context):
+                _add(found, new)
+        except DoesNotFit as misfit:
+            why = str(misfit)
+    return found, why
+
+
+DO_NOT_ADD_UP = "the numbers do not add up"
+NOTHING_BESIDE = Chunks()
+"""What is told beside plain numbers."""
+
+
+def plain_candidate(plain: PlainNumbers, exercise: Exercise, known: Known, context: Context) -> Candidate:
+    """The only way to read plain numbers for this exercise.
+
+    Errors: NotPlain where they are not so plain for it.
+    """
+    traits = Traits.of(exercise)
+    groups = plain.groups(traits)
+    if groups is None:
+        raise NotPlain
+    try:
+        sets = tuple(resolved_groups(groups, NOTHING_BESIDE, exercise, known, context))
+    except DoesNotFit as misfit:
+        raise NotPlain from misfit
+    return Candidate(sets, plain.prior * evidence(sets, NOTHING_BESIDE, exercise, known, traits))
+
+
+def _by_way(
+    way: tuple[float, Choice, Doubt],
+    chunks: Chunks,
+    traits: Traits,
+    exercise: Exercise,
+    known: Known,
+    context: Context,
+) -> list[Candidate]:
+    """What the chunks come to where the open numbers are read this way.
+
+    Errors: DoesNotFit.
+    """
+    prior, choice, doubt = way
+    groups = plain_groups(chunks, choice, traits)
+    if groups is not None:
+        sets = tuple(resolved_groups(groups, chunks, exercise, known, context))
+        return [Candidate(sets, prior * evidence(sets, chunks, exercise, known, traits), doubt)]
+    shaper = Shaper(chunks, choice, traits)
+    sets = tuple(resolved(shaper.run(), chunks, exercise, known, context))
+    weight = prior * evidence(sets, chunks, exercise, known, traits)
+    return [
+        Candidate(alternative, weight * share, its_doubt or doubt, shaper.weak, shaper.unplaced)
+        for alternative, share, its_doubt in _alternatives(shaper, chunks, exercise, known, context, choice, sets)
+    ]
+
+
+def _in_units(
+    chunks: Chunks, loads: Sequence[Piece], exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "225x5 then 105kg x 4": with the units that the loads without one may have."""
+    out: list[Candidate] = []
+    why = ""
+    for other, weight in with_units(chunks, loads, known, context.unit):
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * weight) for one in ways]
+    return out, why
+
+
+def _plates_either_way(
+    chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "leg press 3 plates a side": what they weigh alone, or no load, as nobody knows what the sled weighs."""
+    out: list[Candidate] = []
+    why = ""
+    for counted in (True, False):
+        other = chunks.with_found(chunks.found)
+        other.sled_is_nothing = counted
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * UNSETTLED) for one in ways]
+    return out, why
+
+
+def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    """ "8 8 8, last 4": one more set, or what the last of them came to."""
+    place, found, why = chunks.last_told, list(chunks.found), ""
+    out: list[Candidate] = []
+    for kept in (found, found[: place - 1] + found[place:]):
+        other = chunks.with_found(kept)
+        other.last_told = 0
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]
+    return out, why
+
+
+def _times_either_way(
+    chunks: Chunks, place: int, times: int, exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "80x5, x3": one more set, of three reps, or three sets of five."""
+    found = list(chunks.found)
+    repeated = found[:place] + found[place + 1 :]
+    repeated[place - 1] = repeated[place - 1].as_often(times)
+    out: list[Candidate] = []
+    why = ""
+    for kept in (found, repeated):
+        other = chunks.with_found(kept)
+        other.maybe_times = None
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]
+    return out, why
+
+
+def _warm_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:
+    """ "60x5 wu 80x5": the sets before the word were the warm-up, or those behind it."""
+    out: list[Candidate] = []
+    why = ""
+    for places in chunks.warm_either:
+        told = enumerate(chunks.found)
+        other = chunks.with_found([chunk.as_warm_up() if at in places else chunk for at, chunk in told])
+        other.warm_either = ()
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one for one in ways if not _warms_up_above(one.sets)]
+    return [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in out] if len(out) > 1 else out, why
+
+
+def _warms_up_above(sets: tuple[SetDone, ...]) -> bool:
+    """Whether every warm-up is heavier than all work: nobody warms up so."""
+    work = [one.load.kilograms() for one in sets if one.load is not None and one.kind is SetKind.WORK]
+    warm = [one.load.kilograms() for one in sets if one.load is not None and one.kind is SetKind.WARMUP]
+    return bool(work) and bool(warm) and min(warm) > max(work)
+
+
+def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
+    """ "weighted pull ups 20 8 8": a list of bare numbers whose first may be the weight added, or taken off."""
+    numbers = numbers_in(chunks)
+    if _is_group_behind_a_number(chunks):
+        head = Chunk([(numbers[0]._replace(role=Role.CHANGE),)])
+        for one in candidates(chunks.with_found([head, *chunks.found[1:]]), exercise, known, context)[0]:
+            _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
+        return
+    if listed := _listed_behind_loads(chunks):
+        for one in candidates(chunks.with_found(listed), exercise, known, context)[0]:
+            _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
+        return
+    alone = all(chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at for chunk in chunks.found)
+    if not alone or len(numbers) < 2 or any(number.role is not Role.BARE for number in numbers):
+        return
+    first, most = numbers[0].value, max(number.value for number in numbers[1:])
+    if first == numbers[1].value:
+        return
+    head = Chunk([(numbers[0]._replace(role=Role.CHANGE),)])
+    changed = chunks.with_found([head, *chunks.found[1:]])
+    weight = PLAINLY_A_LOAD if first >= most * MUCH_MORE else UNSETTLED
+    for one in candidates(changed, exercise, known, context)[0]:
+        _add(found, one._replace(weight=one.weight * weight))
+
+
+def _listed_behind_loads(chunks: Chunks) -> list[Chunk]:
+    """ "weighted dips 35 8 8, 45 5": a load ahead of each list; empty where the numbers do not stand so."""
+    lists: list[list[Chunk]] = []
+    for chunk in chunks.found:
+        if chunk.size != 1 or len(chunk.factors[0]) != 1 or chunk.at:
+            return []
+        if not lists or chunk.before is not None:
+            lists.append([])
+        lists[-1].append(chunk)
+    headed = [one for one in lists if one[0].factors[0][0].role is Role.BARE]
+    if len(lists) < 2 or not headed or not all(map(_is_headed, headed)):
+        return []
+    heads = {id(one[0]) for one in headed}
+    return [_as_change(chunk) if id(chunk) in heads else chunk for chunk in chunks.found]
+
+
+def _is_headed(numbers: list[Chunk]) -> bool:
+    """Whether the first number is plainly the load of the reps behind it."""
+    head, *reps = [chunk.factors[0][0] for chunk in numbers]
+    bare = bool(reps) and all(one.role is Role.BARE for one in reps)
+    return bare and head.value >= max(one.value for one in reps) * MUCH_MORE
+
+
+def _as_change(chunk: Chunk) -> Chunk:
+    other = chunk.copy()
+    other.factors = [(chunk.factors[0][0]._replace(role=Role.CHANGE),)]
+    return other
+
+
+def _is_group_behind_a_number(chunks: Chunks) -> bool:
+    """ "weighted 15 4x3": one bare number, then sets and reps."""
+    if [chunk.size for chunk in chunks.found] != [1, 2] or chunks.found[0].at or chunks.found[1].at:
+        return False
+    head = chunks.found[0].factors[0]
+    return len(head) == 1 and head[0].role is Role.BARE and len(chunks.found[1].factors[0]) == 1
+
+
+def _add_per_side(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
+    """ "bench 35 a side x8": so much on each side of the bar, with the bar."""
+    other = chunks.with_found(chunks.found)
+    other.per_side = True
+    for one in candidates(other, exercise, known, context)[0]:
+        _add(found, one)
+
+
+PLAINLY_A_LOAD = 20.0
+MUCH_MORE = Decimal("1.5")
+
+
+def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
+    """ "4 6 70": sets, reps and load, or two sets' reps and their load; here told as sets x reps."""
+    if len(chunks.found) != 3 or traits.body or traits.timed:
+        return None
+    plain = [
+        chunk
+        for chunk in chunks.found
+        if chunk.size == 1 and chunk.before is None and not chunk.counted and chunk.side is None
+    ]
+    if len(plain) != 3 or plain[0].at or plain[1].at or (plain[2].at and not may_be_effort(plain[2])):
+        return None
+    sets, reps, load = (chunk.factors[0][0] for chunk in plain)
+    bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE
+    if not bare or not is_told_load(load, traits) or not may_be_reps(reps, traits) or not 2 <= sets.value <= MOST_SETS:
+        return None
+    return chunks.with_found([Chunk([(sets,), (reps,)]), plain[2]])
+
+
+def _add(found: list[Candidate], new: Candidate) -> None:
+    """One more candidate; the weight of an equal one is added to it. (Comparing is cheaper here than hashing sets.)"""
+    for place, known in enumerate(found):
+        if known.sets == new.sets:
+            found[place] = new._replace(weight=known.weight + new.weight)
+            return
+    found.append(new)
+
+
+def _alternatives(
+    shaper: Shaper,
+    chunks: Chunks,
+    exercise: Exercise,
+    known: Known,
+    context: Context,
+    choice: Choice,
+    sets: tuple[SetDone, ...],
+) -> list[tuple[tuple[SetDone, ...], float, Doubt | None]]:
+    """The reading itself, or two of it where it met a range, or an effort that may be one set's or all sets'."""
+    if shaper.saw_range:
+        other, doubt = chosen(choice, high_of_range=True), Doubt.RANGE
+    elif shaper.saw_list_effort:
+        other, doubt = chosen(choice, effort_for_all=False), Doubt.NUMBERS
+    elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
+        return []
+    elif shaper.saw_sides:
+        other, doubt = chosen(choice, sides_in_one=True), Doubt.NUMBERS
+    else:
+        return [(sets, UNSETTLED / 10, Doubt.NUMBERS)] if shaper.weak else [(sets, 1.0, None)]
+    try:
+        drafts = Shaper(chunks, other, shaper.traits).run()
+        rival = tuple(resolved(drafts, chunks, exercise, known, context))
+    except DoesNotFit:
+        return [(sets, UNSETTLED, doubt)]
+    return [(rival, UNSETTLED, doubt), (sets, UNSETTLED, doubt)]

@@ -1,0 +1,1 @@
+"""Words, signs and numbers of a text, and what people mean by them."""

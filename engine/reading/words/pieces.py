@@ -1,0 +1,170 @@
+"""Pieces of a message: numbers with their unit or role, names of exercises, and words with what they do in a set line.
+
+number = NUMBER [ "," digits ] [ unit | role ]      role: reps, sets, times; a letter glued on: 24k 30s 9r 12F 18e 40m
+name   = the longest run of words that the catalogue (or this athlete) knows
+word   = the longest phrase of the lexicon; anything else is PLAIN
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Container, Iterable, Mapping, Sequence
+from datetime import date
+from decimal import Decimal
+from itertools import compress
+from operator import itemgetter
+from typing import NamedTuple, TypeVar
+
+from engine.reading.words.kinds import K
+from engine.reading.words.roles import Role as Role
+from engine.reading.words.tokens import Token
+from engine.values.effort import Effort
+from engine.values.ids import ExerciseName
+from engine.values.load import Unit
+
+NOTHING = Decimal(0)
+HEADING = "a heading"
+"""The text of a word for warming up that heads the sets below it."""
+
+
+class Piece(NamedTuple):
+    """`told` is the number that a word's meaning carries; `spelled`: the number was written as a word."""
+
+    kind: K
+    start: int
+    end: int
+    glued: bool
+    text: str
+    value: Decimal = NOTHING
+    role: Role = Role.BARE
+    unit: Unit | None = None
+    names: tuple[ExerciseName, ...] = ()
+    told: int = 0
+    failure: bool = False
+    spelled: bool = False
+    efforts: tuple[Effort, ...] = ()
+    day: date | None = None
+
+
+UNTOLD = (Role.BARE, None, (), 0, False, False, (), None)
+"""The fields of a piece from `role` on, where nothing is told of them."""
+
+
+def number_piece(token: Token, value: Decimal) -> Piece:
+    """A bare number. (Most pieces are numbers and signs: a tuple made directly takes half as long.)"""
+    _, text, start, end, glued, _ = token
+    return tuple.__new__(Piece, (K.NUMBER, start, end, glued, text, value, *UNTOLD))
+
+
+def sign_piece(kind: K, token: Token) -> Piece:
+    """A sign or a line end."""
+    _, text, start, end, glued, _ = token
+    return tuple.__new__(Piece, (kind, start, end, glued, text, NOTHING, *UNTOLD))
+
+
+def word_piece(kind: K, token: Token, end: int, told: int) -> Piece:
+    """A word, or a phrase up to `end`, and the number that its meaning carries."""
+    _, text, start, _, glued, _ = token
+    fields = (kind, start, end, glued, text, NOTHING, Role.BARE, None, (), told, False, False, (), None)
+    return tuple.__new__(Piece, fields)
+
+
+def name_piece(token: Token, end: int, text: str, names: tuple[ExerciseName, ...]) -> Piece:
+    """The name of an exercise, and those it may name."""
+    fields = (K.NAME, token.start, end, token.glued, text, NOTHING, Role.BARE, None, names, 0, False, False, (), None)
+    return tuple.__new__(Piece, fields)
+
+
+# Passes over a whole message ask these first, and then look only at the places that may concern them: a field taken of
+# all pieces at once takes a fifth of a look at each.
+KIND: Callable[[Piece], K] = itemgetter(Piece._fields.index("kind"))
+TEXT: Callable[[Piece], str] = itemgetter(Piece._fields.index("text"))
+ROLE: Callable[[Piece], Role] = itemgetter(Piece._fields.index("role"))
+
+
+def kinds_of(pieces: Iterable[Piece]) -> set[K]:
+    """The kinds that these pieces are of."""
+    return set(map(KIND, pieces))
+
+
+def kinds_in_order(pieces: Iterable[Piece]) -> list[K]:
+    """The kind of each piece."""
+    return list(map(KIND, pieces))
+
+
+def texts_in_order(pieces: Iterable[Piece]) -> list[str]:
+    """The text of each piece."""
+    return list(map(TEXT, pieces))
+
+
+T = TypeVar("T")
+
+
+def places_in(wanted: Container[K], kinds: Sequence[K]) -> list[int]:
+    """The places of some kinds among those of a message."""
+    return list(compress(range(len(kinds)), map(wanted.__contains__, kinds)))
+
+
+def places_of(one: T, told: Sequence[T]) -> list[int]:
+    """The places of one kind, or one text, among those of a message."""
+    found: list[int] = []
+    at = -1
+    for _ in range(told.count(one)):
+        at = told.index(one, at + 1)
+        found.append(at)
+    return found
+
+
+SIGN_KINDS = {
+    "x": K.TIMES,
+    "@": K.AT,
+    "/": K.SLASH,
+    "-": K.DASH,
+    "+": K.PLUS,
+    ",": K.COMMA,
+    "(": K.OPEN,
+    ")": K.CLOSE,
+    ">": K.ARROW,
+    ":": K.COLON,
+    "=": K.EQUALS,
+    ".": K.STOP,
+    ";": K.STOP,
+    "|": K.STOP,
+    "!": K.STOP,
+    "?": K.QUESTION,
+    "&": K.AND,
+}
+UNIT_ROLES: Mapping[K, tuple[Role, Unit | None]] = {
+    K.KG: (Role.LOAD, Unit.KG),
+    K.LB: (Role.LOAD, Unit.LB),
+    K.SECONDS: (Role.SECONDS, None),
+    K.MINUTES: (Role.SECONDS, None),
+    K.METRES: (Role.METRES, None),
+    K.SETS: (Role.SETS, None),
+    K.REPS: (Role.REPS, None),
+    K.TIMES_WORD: (Role.TIMES, None),
+    K.FAR: (Role.NOT_A_SET, None),
+}
+LETTERS: Mapping[str, tuple[Role, Unit | None]] = {
+    "s": (Role.PLURAL, None),
+    "er": (Role.PLURAL, None),
+    "r": (Role.REPS, None),
+    "k": (Role.LOAD, Unit.KG),
+    "m": (Role.METRES, None),
+    "e": (Role.BARE, None),
+    "ea": (Role.BARE, None),
+    "f": (Role.BARE, None),
+    "min": (Role.SECONDS, None),
+}
+NO_SUFFIX = frozenset(("x", "@", "/", "+", ":", ";", "(", ")", "\n", "|", "!"))
+"""Signs behind a number that leave it as it is."""
+LAST_OF_THE_REPS, LAST_OF_THE_SETS, LAST_ALONE = 1, 2, 3
+"""What a LAST piece tells where it says "last rep", "last set" or "the last", and not "last one"."""
+BEHIND_THE_LEAD = 1
+"""What a separator tells where sets stood in front of it that go with the name behind it."""
+SPACED_LETTERS = frozenset("sm")
+DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
+SIXTY = Decimal(60)
+COUNTED = frozenset((K.NUMBER, K.COUNT))
+"""Kinds that tell how many: "8", "a double"."""
+MOST_LOADED_REPS = 30
+"""A number above this is a load, not reps of a loaded set. Common practice, no source."""

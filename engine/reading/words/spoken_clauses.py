@@ -1,0 +1,21 @@
+"""Where the clauses of a text begin and end, by its signs and by words for a reason."""
+
+from __future__ import annotations
+
+import re
+
+from engine.reading.words.phrasebook import Phrasebook
+from engine.reading.words.tokens import Token
+
+Words = list[tuple[str, Token]]
+CUT = re.compile(r"[,.;!?)]+\s+|\s[-–—(]+\s?|\s*\(")
+
+
+def clauses_of(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, int]]:
+    """Where the clauses of the message begin and end."""
+    cuts = [(found.start(), found.end()) for found in CUT.finditer(cleaned)]
+    because = book.cues["because"]
+    cuts += [(token.start, token.start) for word, token in words[2:] if word in because]
+    starts = [0, *(end for _, end in sorted(cuts))]
+    ends = [*(start for start, _ in sorted(cuts)), len(cleaned)]
+    return [(start, end) for start, end in zip(starts, ends, strict=True) if cleaned[start:end].strip(" .,!?-()")]
