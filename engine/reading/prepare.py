@@ -91,7 +91,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if lexer.comma_in_doubt:
         again = Lexer(spelt, catalogue, context.taught, comma_is_decimal=True)
         other = gathered(*_named(again, cleaned, catalogue), context)
-    if K.TIMES in told and not told <= PLAINLY_SETS:
+    if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = without_sets_taken_back(listed, cleaned)
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 

@@ -24,13 +24,14 @@ GOES_ON = frozenset((K.TIMES, K.SLASH, K.DASH, K.AT))
 def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
     """The pieces without each pair that the next one takes the place of."""
     for at in range(2, len(pieces)):
-        if pieces[at].kind is K.NUMBER or pieces[at - 1].kind is not K.NUMBER or pieces[at - 2].kind is not K.TIMES:
+        if pieces[at].kind is K.NUMBER or pieces[at - 1].kind is not K.NUMBER:
             continue
         end = _behind_the_words(pieces, at, cleaned)
         if not end:
             continue
         told = [piece.kind for piece in pieces[end : end + 3]]
-        alone = kind_at(pieces, at - 4) not in GOES_ON and pieces[at - 3].kind is K.NUMBER
+        pair = pieces[at - 2].kind is K.TIMES and kind_at(pieces, at - 3) is K.NUMBER
+        alone = pair and kind_at(pieces, at - 4) not in GOES_ON
         if told == PAIR and alone and kind_at(pieces, end + 3) in ENDS:
             return [*pieces[: at - 3], *pieces[end:]]
         return [*pieces[:at], pieces[at]._replace(kind=K.ALTERED, end=pieces[end - 1].end), *pieces[end:]]

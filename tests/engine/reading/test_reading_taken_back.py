@@ -54,3 +54,8 @@ def test_a_set_taken_back_in_the_same_message_does_not_stand(text: str, context:
 @pytest.mark.parametrize(("text", "context", "meant"), readings(NO_SET))
 def test_words_beside_a_set_name_no_other_lift_and_add_no_set(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize("text", ["bench 80 5 5 5, no 4", "bench 80 5 5 5, wait 4", "bench 80kg: 5 5 5 - no, 4"])
+def test_a_number_behind_a_no_is_asked_behind_a_list(text: str) -> None:
+    assert said(text, Context()).startswith("ask")
