@@ -27,7 +27,7 @@ from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.requests.begun import begun_request
 from engine.reading.requests.requests import request_of
 from engine.reading.requests.spelt import forgets
-from engine.reading.tables import MisfitRow, told_in_lines
+from engine.reading.tables import Misfit, told_in_lines
 from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.talk.talk import CUES, without_talk
 from engine.reading.talk.whose import asked_whose
@@ -44,8 +44,8 @@ def read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     """What the message means, as far as it can be told; never an exception, whatever the text."""
     context = in_hand(context)
     try:
-        return _read(told_in_lines(text) or text, context, catalogue)
-    except MisfitRow as misfit:
+        return _read(told_in_lines(text, context.unit) or text, context, catalogue)
+    except Misfit as misfit:
         return NoSets(False, (Unread(str(misfit), MISFIT),), MISFIT)
 
 
@@ -120,7 +120,7 @@ def _by_name(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outc
 
 
 SHOWN_OF_A_LONG_ONE = 40
-MISFIT = "a row that does not fit the header of its table"
+MISFIT = "it does not fit in its table, of which no row is saved; columns can be lift, sets, reps, load, RPE and RIR"
 TOO_MUCH = "more numbers than one message can hold; send it in parts, a few exercises each, or all of it as a .txt file"
 
 

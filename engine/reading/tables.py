@@ -1,9 +1,10 @@
 """A table pasted with its header, told as lines of sets: "Exercise | Sets | Reps | Weight" with a row for each lift.
 
 header = cell { separator cell }        separator = tab | "|" | ";" | ","
-cell   = LIFT | SETS | REPS | LOAD [ "(" unit ")" ] | unit | "rpe" | "rir"
+cell   = LIFT | SETS | REPS | LOAD [ "(" unit ")" ] | unit | "rpe" | "rir" | "#"
 
-The words are those of the language files. A row that does not fit its header is never guessed at: then no row is read.
+The words are those of the language files. A header has a column of lifts, one of reps, and one of sets or loads. A
+column that is not known, and a row that does not fit its header, are never guessed at: then no row is read.
 """
 
 from __future__ import annotations
@@ -11,12 +12,13 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from enum import Enum
-from itertools import groupby, pairwise
+from itertools import groupby
 from typing import NamedTuple
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
+from engine.values.load import Unit
 
 SEPARATORS = ("\t", "|", ";", ",")
 LEAST_COLUMNS = 3
@@ -40,6 +42,7 @@ class Of(Enum):
     LOAD = "load"
     RPE = "rpe"
     RIR = "rir"
+    NUMBER = "number"  # of the set, or of the row
 
 
 COLUMNS = {K.SETS: Of.SETS, K.REPS: Of.REPS, K.KG: Of.LOAD, K.LB: Of.LOAD, K.RPE: Of.RPE, K.RIR: Of.RIR}
@@ -52,51 +55,97 @@ class Column(NamedTuple):
     unit: str
 
 
-class MisfitRow(Exception):
-    """A row that does not fit the header; the text is the row."""
+class Misfit(Exception):
+    """What does not fit in a table; the text is the row, or the name of the column."""
 
 
-def told_in_lines(text: str) -> str | None:
-    """The message with the rows of its table as lines of sets; None where it holds no table.
+def told_in_lines(text: str, unit: Unit) -> str | None:
+    """The message with the rows of its tables as lines of sets; None where it holds no table.
 
-    Errors: MisfitRow.
+    `unit` is that of loads without one. Errors: Misfit.
     """
     lines = text.split("\n")
-    for at, line in enumerate(lines[:-1]):
-        for separator in SEPARATORS:
-            if line.count(separator) + 1 >= LEAST_COLUMNS and (columns := _columns(line, separator)) is not None:
-                end = next((end for end in range(at + 1, len(lines)) if separator not in lines[end]), len(lines))
-                framed = line.strip().startswith(separator)
-                rows = [
-                    _cells(row.strip() if framed else row, separator, framed)
-                    for row in lines[at + 1 : end]
-                    if not _is_rule(row)
-                ]
-                return "\n".join([*lines[:at], *_told(rows, columns), *lines[end:]]) if rows else None
+    out: list[str] = []
+    table: _Table | None = None
+    for line in lines:
+        found = _header(line) if len(lines) > 1 else None
+        if found is not None:
+            out += table.lines(unit) if table is not None else []
+            table = found
+        elif table is not None and table.separator in line:
+            table.take(line)
+        else:
+            out += table.lines(unit) if table is not None else []
+            out.append(line)
+    out += table.lines(unit) if table is not None else []
+    return "\n".join(out) if table is not None else None
+
+
+class _Table:
+    """A table under way: its columns, and the rows since the last line that was none."""
+
+    def __init__(self, columns: list[Column], separator: str, framed: bool) -> None:
+        self.columns = columns
+        self.separator = separator
+        self.framed = framed
+        self.rows: list[dict[Of, str]] = []
+        self.lift = ""
+
+    def take(self, line: str) -> None:
+        """One row more.
+
+        Errors: Misfit.
+        """
+        if not any(letter.isalnum() for letter in line):
+            return  # "|---|---|", the line between a header and its rows
+        row = _told_by_column(_cells(line, self.separator, self.framed), self.columns)
+        self.lift = row[Of.LIFT] = row[Of.LIFT] or self.lift
+        if not self.lift:
+            raise Misfit(line.strip())
+        self.rows.append(row)
+
+    def lines(self, unit: Unit) -> list[str]:
+        """The rows so far as lines, each taken once.
+
+        Errors: Misfit.
+        """
+        rows, self.rows = self.rows, []
+        numbered = _counts_up(rows, Of.SETS)
+        if rows and Of.NUMBER in rows[0] and not (_counts_up(rows, Of.NUMBER) or _numbers_rows(rows)):
+            raise Misfit("#")
+        told = next((column.unit for column in self.columns if column.told is Of.LOAD), "")
+        return [_line(row, told or unit.value, numbered) for row in rows]
+
+
+def _header(line: str) -> _Table | None:
+    """The table that this line heads.
+
+    Errors: Misfit for a column that is not known.
+    """
+    for separator in SEPARATORS:
+        if line.count(separator) + 1 >= LEAST_COLUMNS:
+            framed = line.strip().startswith(separator)
+            cells = _cells(line, separator, framed)
+            found = [_column(cell) for cell in cells]
+            told = [column.told for column in found if column is not None]
+            if Of.LIFT in told and Of.REPS in told and (Of.SETS in told or Of.LOAD in told):
+                return _Table(_all_known(cells, found), separator, framed)
     return None
+
+
+def _all_known(cells: Sequence[str], found: Sequence[Column | None]) -> list[Column]:
+    known: list[Column] = []
+    for cell, column in zip(cells, found, strict=True):
+        if column is None or column.told in [one.told for one in known]:
+            raise Misfit(cell)
+        known.append(column)
+    return known
 
 
 def _cells(line: str, separator: str, framed: bool) -> list[str]:
     """The cells of a row; `framed`: the separator stands at both ends of it too."""
-    cells = [cell.strip() for cell in line.split(separator)]
+    cells = [cell.strip() for cell in (line.strip() if framed else line).split(separator)]
     return cells[1:-1] if framed else cells
-
-
-def _is_rule(line: str) -> bool:
-    """ "|---|---|": the line between a header and its rows."""
-    return bool(line) and not any(letter.isalnum() for letter in line)
-
-
-def _columns(line: str, separator: str) -> list[Column] | None:
-    framed = line.strip().startswith(separator)
-    columns: list[Column] = []
-    for cell in _cells(line.strip() if framed else line, separator, framed):
-        column = _column(cell)
-        if column is None:
-            return None
-        columns.append(column)
-    told = {column.told for column in columns}
-    return columns if len(told) == len(columns) and Of.LIFT in told and Of.REPS in told else None
 
 
 def _column(cell: str) -> Column | None:
@@ -111,7 +160,7 @@ def _column(cell: str) -> Column | None:
 
 def _meaning(word: str) -> Of | None:
     if word == "#":
-        return Of.SETS
+        return Of.NUMBER
     cued = next((told for told, cues in CUES.items() if is_cued(word, cues)), None)
     return cued or COLUMNS.get(_kind(word) or K.PLAIN)
 
@@ -121,47 +170,50 @@ def _kind(word: str) -> K | None:
     return meaning.kind if meaning is not None else None
 
 
-def _told(rows: Sequence[Sequence[str]], columns: Sequence[Column]) -> list[str]:
-    """The lines that the rows tell.
-
-    Errors: MisfitRow.
-    """
-    told = [_told_by_column(row, columns) for row in rows]
-    for before, row in pairwise(told):
-        row[Of.LIFT] = row[Of.LIFT] or before[Of.LIFT]
-    if not told[0][Of.LIFT]:
-        raise MisfitRow(" ".join(rows[0]))
-    numbered = Of.SETS in told[0] and _counts_up(told)
-    return [_line(row, {column.told: column.unit for column in columns}, numbered) for row in told]
-
-
 def _told_by_column(row: Sequence[str], columns: Sequence[Column]) -> dict[Of, str]:
+    """The cells of a row.
+
+    Errors: Misfit.
+    """
     if len(row) != len(columns):
-        raise MisfitRow(" ".join(row))
+        raise Misfit(" ".join(row))
     told = {column.told: "" if cell in LEFT_OUT else cell for column, cell in zip(columns, row, strict=True)}
-    fits = {Of.LIFT: NAMED, Of.REPS: LISTED, Of.SETS: COUNT, Of.LOAD: AMOUNT, Of.RPE: EFFORT, Of.RIR: EFFORT}
     for kind, cell in told.items():
-        if (cell or kind is Of.REPS) and not fits[kind].fullmatch(cell):
-            raise MisfitRow(" ".join(row))
+        if (cell or kind is Of.REPS) and not FITS[kind].fullmatch(cell):
+            raise Misfit(" ".join(row))
     return told
 
 
-NAMED = re.compile(r"[^\d]+")
+FITS = {
+    Of.LIFT: re.compile(r"[^\d]+"),
+    Of.REPS: LISTED,
+    Of.SETS: COUNT,
+    Of.NUMBER: COUNT,
+    Of.LOAD: AMOUNT,
+    Of.RPE: EFFORT,
+    Of.RIR: EFFORT,
+}
 
 
-def _counts_up(rows: Sequence[dict[Of, str]]) -> bool:
+def _counts_up(rows: Sequence[dict[Of, str]], told: Of) -> bool:
     """Whether the sets of each lift are numbered: 1, 2, 3."""
-    runs = [[row[Of.SETS] for row in run] for _, run in groupby(rows, lambda row: row[Of.LIFT])]
+    runs = [[row.get(told) for row in run] for _, run in groupby(rows, lambda row: row[Of.LIFT])]
     numbered = all(run == [str(place) for place in range(1, len(run) + 1)] for run in runs)
     return numbered and any(len(run) > 1 for run in runs)
 
 
-def _line(row: dict[Of, str], units: dict[Of, str], numbered: bool) -> str:
-    load, unit = row.get(Of.LOAD, ""), units.get(Of.LOAD, "")
-    load = f"{load} {unit}" if load and unit and load[-1].isdigit() else load
+def _numbers_rows(rows: Sequence[dict[Of, str]]) -> bool:
+    return [row[Of.NUMBER] for row in rows] == [str(place) for place in range(1, len(rows) + 1)]
+
+
+def _line(row: dict[Of, str], unit: str, numbered: bool) -> str:
+    load, reps = row.get(Of.LOAD, ""), row[Of.REPS]
+    load = f"{load} {unit}" if load and load[-1].isdigit() else load
     sets = "" if numbered else row.get(Of.SETS, "")
-    reps = row[Of.REPS]
     efforts = [f", {kind.value} {row[kind]}" for kind in (Of.RPE, Of.RIR) if row.get(kind)]
-    listed = f"{load} x {reps}" if load else reps
-    told = f"{sets}x{reps} {load}" if sets and COUNT.fullmatch(reps) else listed
+    if COUNT.fullmatch(reps):
+        reps = f"{sets} sets x {reps} reps" if sets else f"{load} x {reps} reps" if load else f"{reps} reps"
+        told = f"{reps} {load}" if sets else reps
+    else:
+        told = f"{load} x {reps}" if load else reps
     return f"{row[Of.LIFT]} {told}{''.join(efforts)}"

@@ -58,8 +58,57 @@ def test_a_row_that_does_not_fit_saves_nothing_and_is_quoted(text: str) -> None:
     outcome = read(text, PLAIN, KNOWN)
 
     assert isinstance(outcome, NoSets)
-    assert "header" in outcome.why
+    assert "no row is saved" in outcome.why
     assert outcome.unread
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("exercise,weight,reps\nhammer curl,5,10\nhammer curl,5,8", "hammer curl 10 at 5 kg each, 8 at 5 kg each"),
+        (
+            "lift | sets | reps | kg\nsquat | 3 | 5 | 80\n\nbench | 3 | 5 | 60",
+            "barbell back squat 3×5 at 80 kg; barbell bench press 3×5 at 60 kg",
+        ),
+        (
+            "lift;sets;reps;kg\nsquat;3;5;80\nlift;reps;sets;kg\nbench;6;4;60",
+            "barbell back squat 3×5 at 80 kg; barbell bench press 4×6 at 60 kg",
+        ),
+        (
+            "#,lift,weight,reps\n1,squat,80,5\n2,bench,60,8",
+            "barbell back squat 5 at 80 kg; barbell bench press 8 at 60 kg",
+        ),
+    ],
+)
+def test_the_header_decides_in_each_table_of_a_message(text: str, meant: str) -> None:
+    assert said(text, PLAIN) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "lift,reps,weight\nleg press,20,10",
+        "lift | sets | reps | weight\nsquat | 30 | 5 | 80",
+        "lift,sets,reps\npush up,3,20\npull up,20,3",
+    ],
+)
+def test_unusual_numbers_of_a_table_are_asked(text: str) -> None:
+    assert said(text, PLAIN).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "column"),
+    [
+        ("lift,sets,reps,weight,date\nsquat,3,5,80,25/11", "date"),
+        ("lift;sets;reps;load;comment\nsquat;3;5;80;", "comment"),
+        ("exercise,target reps,reps,weight\nsquat,5,4,80", "target reps"),
+    ],
+)
+def test_a_column_that_is_not_known_is_named(text: str, column: str) -> None:
+    outcome = read(text, PLAIN, KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert [one.text for one in outcome.unread] == [column]
 
 
 @pytest.mark.parametrize("text", ["squat, 3x5, 100\nbench, 3x8, 60", "squat 3x5 100 | bench 3x5 80\nrow 3x8 60"])
