@@ -16,8 +16,14 @@ TIED = frozenset((K.AT, K.WITH))
 
 
 def speaks_of_an_hour(told: Told) -> bool:
-    """Whether the only number of the message is an hour, so that it tells nothing of a set."""
+    """Whether the only number of the message is an hour, or all are hours without messages, so that it tells nothing of
+    a set.
+    """
     numbers = told.numbers()
+    said = frozenset(told.words)
+    hushed = bool(said & told.book.cues["messaging"]) and bool(said & told.book.cues["between"])
+    if hushed and numbers and all(map(_may_be_an_hour, numbers)):
+        return True
     if len(numbers) != 1 or not _may_be_an_hour(numbers[0]) or told.has("only"):
         return False  # "stopped after 3" tells how many sets there were
     at = told.pieces.index(numbers[0])

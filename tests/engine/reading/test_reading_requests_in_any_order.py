@@ -6,7 +6,7 @@ import pytest
 
 from engine.reading import read
 from engine.reading.values import Act
-from tests.engine.reading.saying import KNOWN, Conversation, said
+from tests.engine.reading.saying import KNOWN, Conversation, said, standing_after
 from tests.engine.reading.test_reading_requests_worded import BENCHING, rows
 
 REQUESTS = {
@@ -115,3 +115,11 @@ def test_an_hour_of_the_day_behind_a_slip_corrects_no_set(text: str) -> None:
     talk.say(text)
 
     assert talk.log == before
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["no messages between 22:00 and 7", "no texts between 10pm and 7", "no messages between 22 and 6 please"],
+)
+def test_quiet_between_two_hours_corrects_no_set(text: str) -> None:
+    assert standing_after(f"bench 80x8 | {text}") == "barbell bench press 8 at 80 kg"
