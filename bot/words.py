@@ -34,6 +34,9 @@ UNIT_WORDS = {
 }
 CLOCK = re.compile(r"\b(\d{1,2})(?:[:.h](\d{2}))?\s*(am|pm)?\b", re.IGNORECASE)
 ISO = re.compile(r"\b(\d{4})-(\d{2})-(\d{2})\b")
+LONGEST_REST_MIN = 15
+"""More minutes and seconds than these are an hour of the day. Common practice, no source."""
+MINUTES_AND_SECONDS = re.compile(r"\b(\d{1,2}):([0-5]\d)\b")
 SPAN = re.compile(r"(\d+(?:[.,]\d+)?)\s*(s|sec|secs|seconds?|m|min|mins|minutes?|h|hours?)?\b", re.IGNORECASE)
 WORD = re.compile(r"[^\W\d_]+")
 
@@ -96,7 +99,10 @@ def time_named(text: str) -> time | None:
 
 
 def seconds_named(text: str) -> int | None:
-    """A rest in seconds: 90s, 2 min, 2; bare numbers up to 4 are minutes, from 10 up seconds (common practice)."""
+    """A rest in seconds: 90s, 2 min, 1:30, 2; bare numbers to 4 are minutes, from 10 on seconds (common practice)."""
+    timed = MINUTES_AND_SECONDS.search(text)
+    if timed is not None and int(timed[1]) <= LONGEST_REST_MIN:
+        return int(timed[1]) * 60 + int(timed[2])
     found = SPAN.search(text)
     if found is None:
         return None

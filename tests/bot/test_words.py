@@ -51,6 +51,8 @@ def test_a_time_of_day(text, at):
         pytest.param("7", None, id="between is open"),
         pytest.param("1,5 min", 90, id="decimal comma"),
         pytest.param("90s", 90, id="seconds"),
+        pytest.param("1:30", 90, id="minutes and seconds"),
+        pytest.param("timer 2:15", 135, id="behind a word"),
         pytest.param("3 hours", None, id="no rest between sets is that long"),
     ],
 )
