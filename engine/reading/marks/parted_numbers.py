@@ -29,21 +29,21 @@ TIMED = frozenset((Role.SECONDS, Role.METRES))
 def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with each number put to the part that it tells."""
     if K.TOTAL in kinds and K.EACH in kinds:
-        pieces = with_totals_of_two(pieces)
+        pieces = _with_totals_of_two(pieces)
     if K.FILLER in kinds or K.BY in kinds:
-        pieces = with_sets_of(pieces)
+        pieces = _with_sets_of(pieces)
     if K.NOTE in kinds:
-        pieces = without_margins(pieces)
+        pieces = _without_margins(pieces)
     if K.PLUS in kinds:
-        pieces = with_parts_in_doubt(with_open_results(pieces))
+        pieces = _with_parts_in_doubt(_with_open_results(pieces))
     if K.TIMES in kinds and not kinds.isdisjoint((K.OF, K.PLUS)):
-        pieces = with_counts_in_doubt(pieces)
+        pieces = _with_counts_in_doubt(pieces)
     if K.COUNT in kinds and K.TIMES in kinds:
-        pieces = with_counts_behind(pieces)
+        pieces = _with_counts_behind(pieces)
     return pieces
 
 
-def with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
+def _with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
     """The pieces with a load told in total and for each hand made the load of each."""
     for at, piece in enumerate(pieces):
         if piece.kind is not K.TOTAL:
@@ -69,7 +69,7 @@ BETWEEN = frozenset((K.TOTAL, K.OPEN, K.EACH, K.COMMA, K.EQUALS, K.FILLER, K.DAS
 AROUND = frozenset((K.EACH, K.CLOSE, K.TOTAL, K.FILLER))
 
 
-def with_sets_of(pieces: list[Piece]) -> list[Piece]:
+def _with_sets_of(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "à" between two numbers made the sign that it stands for."""
     out = list(pieces)
     for at in range(1, len(pieces) - 1):
@@ -88,7 +88,7 @@ def _are_far_apart(sets: Piece, reps: Piece) -> bool:
     return bare and sets.value <= MOST_SETS and (reps.value >= PARTED_BY * sets.value or reps.value == sets.value)
 
 
-def without_margins(pieces: Sequence[Piece]) -> list[Piece]:
+def _without_margins(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces without how much a record was bettered by."""
     out = list(pieces)
     for at in range(1, len(pieces) - 1):
@@ -102,7 +102,7 @@ def without_margins(pieces: Sequence[Piece]) -> list[Piece]:
     return out
 
 
-def with_open_results(pieces: Sequence[Piece]) -> list[Piece]:
+def _with_open_results(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces with the sign between an open set and what it came to made a word for that."""
     out = list(pieces)
     for at in range(2, len(pieces) - 1):
@@ -120,7 +120,7 @@ COUNTS = frozenset((Role.BARE, Role.REPS))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 
-def with_counts_behind(pieces: Sequence[Piece]) -> list[Piece]:
+def _with_counts_behind(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces with "singles x5" told as five singles."""
     out = list(pieces)
     for at in range(len(pieces) - 2):
@@ -132,7 +132,7 @@ def with_counts_behind(pieces: Sequence[Piece]) -> list[Piece]:
     return out
 
 
-def with_parts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
+def _with_parts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces with brackets that hold the parts of the reps before them asked about."""
     out = list(pieces)
     for at in range(1, len(pieces) - 4):
@@ -149,7 +149,7 @@ def with_parts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
     return out
 
 
-def with_counts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
+def _with_counts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces with "80x8 1 of 3" and "60 1+1 x5" asked about."""
     for at in range(2, len(pieces) - 2):
         first, sign, second = pieces[at : at + 3]

@@ -27,12 +27,8 @@ Words = Sequence[tuple[str, Token]]
 
 def else_asked(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """A swap of the one lift named, where something else is asked for; what to do then is offered."""
-    said = _beside_the_lift(words, pieces)
-    lift = _one_lift(pieces, context) if said else None
-    if lift is None or not NO_WISH.isdisjoint([piece.kind for piece in pieces]):
-        return None
-    others = _without_a_phrase(said, book.cues["elsefor"])
-    if others is None:
+    lift, others = _asked_of_one(words, pieces, context, book.cues["elsefor"])
+    if lift is None or others is None:
         return None
     taken = {word for phrase in book.cues["taken"] for word in phrase.split()}
     known = book.cues["aroundelse"] | book.cues["aroundtaken"] | book.cues["please"] | taken
@@ -42,15 +38,21 @@ def else_asked(words: Words, pieces: Sequence[Piece], context: Context, book: Ph
 
 def best_ever(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """A lift's best of all; None where none is asked for."""
-    said = _beside_the_lift(words, pieces)
-    lift = _one_lift(pieces, context) if said else None
-    if lift is None or not NO_WISH.isdisjoint([piece.kind for piece in pieces]):
-        return None
-    others = _without_a_phrase(said, book.cues["ever"])
-    if others is None or book.cues["bestof"].isdisjoint(others):
+    lift, others = _asked_of_one(words, pieces, context, book.cues["ever"])
+    if lift is None or others is None or book.cues["bestof"].isdisjoint(others):
         return None
     known = book.cues["bestof"] | book.cues["aroundbest"]
     return Act("best", exercise=lift) if known.issuperset(others) else None
+
+
+def _asked_of_one(
+    words: Words, pieces: Sequence[Piece], context: Context, phrases: frozenset[str]
+) -> tuple[ExerciseName | None, list[str] | None]:
+    """The one lift named, and the words beside it and beside one of these phrases; None for what is not there."""
+    said = _beside_the_lift(words, pieces)
+    if not said or not NO_WISH.isdisjoint([piece.kind for piece in pieces]):
+        return None, None
+    return _one_lift(pieces, context), _without_a_phrase(said, phrases)
 
 
 def _beside_the_lift(words: Words, pieces: Sequence[Piece]) -> list[str]:
