@@ -56,7 +56,7 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             return _asked_again(turn, open_question, asked, text)
         case Dropped():
             turn.store.questions.close(open_question, QuestionState.DROPPED)
-            turn.say(dropped(open_question.payload["text"]))
+            turn.say(dropped(open_question.payload["text"], stands=open_question.payload["replaces"]))
             return True
         case NotAnAnswer() if _only_asks(turn, text):
             return False
@@ -108,7 +108,7 @@ def tapped(turn: Turn, question_id: int, place: int) -> None:
     asked = asked_from_json(known.payload["asked"])
     if place >= len(asked.readings):
         turn.store.questions.close(known, QuestionState.DROPPED)
-        turn.say(dropped(known.payload["text"]))
+        turn.say(dropped(known.payload["text"], stands=known.payload["replaces"]))
         return
     chosen = Logged(asked.readings[place].sets, asked.on, asked.note, asked.pain)
     settle(turn, known, chosen, taught_by(asked, chosen))

@@ -1,27 +1,36 @@
 """An edited message is read again as if it had been said so at first; its sets follow.
 
 The sets keep the day of the original message. Text that is meant as sets but cannot be read, or can be read in
-several ways, leaves the old sets standing until it is settled.
+several ways, leaves the old sets standing until it is settled. So does text that only names a lift ("squat"), a plan,
+or a request that does not say that the sets were never done ("today"); the reply says that they still stand.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, datetime
 
-from bot import asking, edited_requests, talk, zones
+from bot import asking, edited_requests, planning, talk, zones
 from bot.context import context_of, context_of_edit
-from bot.corrections import say
+from bot.corrections import apply, say
 from bot.dispatch import dispatch
 from bot.edited_steps import edited_step, step_of
+from bot.intents import plan_for
 from bot.recording import label_of, record
-from bot.replies.correction import corrected, edit_unread, taken_back
+from bot.replies.correction import corrected, edit_unread, no_sets_in_edit, plan_in_edit, still_saved, taken_back
+from bot.replies.question import dropped
 from bot.replies.reply import Reply
-from bot.sessions import forget_plan
+from bot.sessions import forget_plan, forget_session
 from bot.turn import Turn
 from engine.reading import read
-from engine.reading.values import Act, Asked, Correction, Logged, NoSets
+from engine.reading.lifts_named import speaks_of_lifts
+from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Unread
+from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 from storage.records import ChangeKind, Question, QuestionState
+
+OTHER_SETS = "a correction, but of no sets that this message told"
 
 
 def edited(turn: Turn) -> None:
@@ -29,13 +38,16 @@ def edited(turn: Turn) -> None:
     message = turn.inbound.message
     if _unchanged(turn):
         return
+    if planning.looks_like_plan(turn.inbound.text):
+        _plan_edited(turn)
+        return
     step = step_of(turn)
     if step is None and edited_requests.made(turn):
         _request_edited(turn)
         return
     if step is not None and not turn.store.sets.of_message(turn.athlete, message):
         if not edited_step(turn, step):
-            turn.say(edit_unread((), ""))
+            turn.say(edit_unread((), nothing="Nothing changed."))
         return
     edited_sets(turn, message)
 
@@ -44,7 +56,7 @@ def _request_edited(turn: Turn) -> None:
     """What the request did is taken back, and the new words count as if first said so."""
     outcome = read(turn.inbound.text, context_of(turn), turn.catalogue)
     if isinstance(outcome, NoSets) and outcome.unread:
-        turn.say(edit_unread((), outcome.unread[0].why))
+        turn.say(edit_unread((), outcome.unread, nothing="Nothing changed."))
         return
     turn.heading = taken_back(edited_requests.take_back(turn))
     edited_sets(turn, turn.inbound.message)
@@ -52,28 +64,57 @@ def _request_edited(turn: Turn) -> None:
         turn.say(Reply(""))
 
 
+def _plan_edited(turn: Turn) -> None:
+    """A plan counts as sent now; where the message told sets, those stand and the plan has to be sent by itself."""
+    standing = turn.store.sets.of_message(turn.athlete, turn.inbound.message)
+    if standing:
+        turn.say(plan_in_edit(standing))
+    elif not plan_for.told_whole(turn, turn.inbound.text):
+        planning.receive_plan(turn, turn.inbound.text)
+
+
 def edited_sets(turn: Turn, message: int) -> None:
     """Nothing; the sets of a message follow its new text."""
     about = turn.store.questions.about_message(turn.athlete, message)
-    if about is not None and about.state is QuestionState.OPEN:
+    waited = about is not None and about.state is QuestionState.OPEN
+    if about is not None and waited:
         turn.store.questions.close(about, QuestionState.DROPPED)
     standing = turn.store.sets.of_message(turn.athlete, message)
     day = turn.store.sets.day_of_message(turn.athlete, message)
     said_at = _said_at(turn)
     said_on = day or _day_of_question(about) or said_at.date()
-    outcome = read(turn.inbound.text, context_of_edit(turn, standing, said_on, said_at), turn.catalogue)
+    context = context_of_edit(turn, standing, said_on, said_at)
+    outcome = _read_of_its_sets(turn, standing, context)
     match outcome:
+        case Logged(unread=unread) if unread and _lifts(standing) - {one.exercise for one in outcome.sets}:
+            turn.say(edit_unread(standing, unread))
         case Logged():
             _replace(turn, standing, outcome, said_on)
         case Asked():
             asking.ask(turn, outcome, message, replaces=bool(standing))
         case NoSets(unread=unread) if unread:
-            turn.say(edit_unread(standing, unread[0].why))
+            turn.say(edit_unread(standing, unread))
         case NoSets():
-            _to_chat(turn, standing)
-            _note_anew(turn, outcome, kept_before=not standing)
+            _tells_none(turn, standing, outcome, context)
+            if about is not None and waited and not standing:
+                turn.say(dropped(about.payload["text"]))
         case _:
             _said_anew(turn, standing, outcome)
+
+
+def _read_of_its_sets(turn: Turn, standing: tuple[SetRecord, ...], context: Context) -> Outcome:
+    """The new words read as if first said so; a correction in them is one of the message's own sets."""
+    own = read(turn.inbound.text, replace(context, recent=standing), turn.catalogue) if standing else None
+    if isinstance(own, Correction):
+        return own
+    outcome = read(turn.inbound.text, context, turn.catalogue)
+    if own is not None and isinstance(outcome, Correction):
+        return NoSets(unread=(Unread(turn.inbound.text, OTHER_SETS),), why=OTHER_SETS)
+    return outcome
+
+
+def _lifts(standing: Sequence[SetRecord]) -> set[ExerciseName]:
+    return {record.done.exercise for record in standing}
 
 
 def _unchanged(turn: Turn) -> bool:
@@ -103,7 +144,16 @@ def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: d
     say(turn, standing, tuple(after), logged.unread)
 
 
-def _to_chat(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
+def _tells_none(turn: Turn, standing: tuple[SetRecord, ...], outcome: NoSets, context: Context) -> None:
+    """Words that still speak of lifts leave the sets standing; any others take them away."""
+    if standing and speaks_of_lifts(turn.inbound.text, context, turn.catalogue):
+        turn.say(no_sets_in_edit(turn.inbound.text, standing))
+        return
+    _take_away(turn, standing)
+    _note_anew(turn, outcome, kept_before=not standing)
+
+
+def _take_away(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
     if not standing:
         return
     change = turn.begin(ChangeKind.EDIT, f"the edit that took {label_of([one.done for one in standing])} away")
@@ -111,7 +161,7 @@ def _to_chat(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
     notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
     turn.store.notes.remove(change, [note.id for note in notes])
     forget_plan(turn)
-    turn.say(corrected(standing, (), None, turn.today))
+    turn.say(corrected(standing, (), None, turn.today, edited=True))
 
 
 def _note_anew(turn: Turn, outcome: NoSets, *, kept_before: bool) -> None:
@@ -126,6 +176,31 @@ def _note_anew(turn: Turn, outcome: NoSets, *, kept_before: bool) -> None:
 
 
 def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Correction) -> None:
-    """An edit into an intent or a correction: its own sets go, then it counts as said now."""
-    _to_chat(turn, standing)
-    dispatch(turn, outcome)
+    """An edit into an intent or a correction counts as said now; its sets go where it says that they were not done."""
+    match outcome:
+        case Correction() if standing:
+            _corrected(turn, standing, outcome)
+        case Act(name="undo") if standing:
+            _take_away(turn, standing)
+        case Act() if standing and not _stands_for(outcome, standing):
+            turn.heading = still_saved(standing)
+            dispatch(turn, outcome)
+        case _:
+            _take_away(turn, standing)
+            dispatch(turn, outcome)
+
+
+def _stands_for(asked: Act, standing: Sequence[SetRecord]) -> bool:
+    """Whether what is asked for tells sets itself ("same again"), or says that these were not done ("skip squat")."""
+    if asked.name in ("skip", "swap"):
+        return not _lifts(standing).isdisjoint((asked.exercise, *asked.also))
+    return asked.name == "repeat" or asked.as_planned
+
+
+def _corrected(turn: Turn, standing: tuple[SetRecord, ...], asked: Correction) -> None:
+    """ "no, 62.5" in place of "bench 3x8 60": the message's own sets are changed, in one step."""
+    change = turn.begin(ChangeKind.EDIT, f"the edit to {label_of([one.done for one in standing])}")
+    reached = {one.id for one, _ in asked.changed} | {one.id for one in (*asked.removed, *asked.moved)}
+    after = apply(turn, change, asked, standing)
+    forget_session(turn)
+    say(turn, standing, (*(one for one in standing if one.id not in reached), *after))

@@ -91,7 +91,7 @@ class Terminal:
         if word.isdecimal():
             yield from self._tap(int(word))
         elif word == "edit" and self._messages:
-            yield from self._receive(InboundKind.EDIT, self._messages[-1], rest)
+            yield from self._receive(InboundKind.EDIT, self._messages[-1], rest.replace("\\n", "\n"))
         elif word == "send":
             yield from self._send(rest.strip())
         elif word == "as" and rest.strip():

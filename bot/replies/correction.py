@@ -11,7 +11,7 @@ from bot.replies.receipt import Following, following_text
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.sets import sets_text
 from bot.replies.structured import prescription_json
-from bot.replies.trouble import unread_lines
+from bot.replies.trouble import quoted, unread_lines
 from engine.reading.values import Unread
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone, SetRecord
@@ -23,10 +23,13 @@ def corrected(
     following: Following | None,
     today: date,
     unread: Sequence[Unread] = (),
+    *,
+    edited: bool = False,
 ) -> Reply:
-    """Changed: what it is now, what it was, and what of an edit was not read."""
+    """Changed: what it is now, what it was, and what of an edit was not read. `edited`: an edit took the sets away."""
     if before:
-        lines = ["Changed." if after else "Deleted.", *difference(before, after, today)]
+        gone = "Deleted: the edited message tells no sets any more." if edited else "Deleted."
+        lines = ["Changed." if after else gone, *difference(before, after, today)]
     else:
         lines = difference((), after, today, now="Added")
     lines += unread_lines(unread)
@@ -83,13 +86,30 @@ def nothing_to_undo(word: str) -> Reply:
     return Reply(f"Nothing to {word}. Nothing changed.")
 
 
-def edit_unread(standing: Sequence[SetRecord], why: str) -> Reply:
-    """An edit that cannot be read leaves what stood."""
-    lines = [f"Can't read the edit: {why}" if why else "Can't read the edit."]
-    if standing:
-        exercise = standing[0].done.exercise
-        lines.append(f"Still saved: {title(exercise)} {sets_text([record.done for record in standing])}.")
-    return Reply("\n".join(lines))
+def edit_unread(
+    standing: Sequence[SetRecord], unread: Sequence[Unread] = (), *, nothing: str = "Nothing is saved for it."
+) -> Reply:
+    """An edit that cannot be read leaves what stood; `nothing` says what that comes to where no sets stood."""
+    why = f": {quoted(unread[0].text)}: {unread[0].why}" if unread else "."
+    return Reply("\n".join([f"Can't read the edit{why}", still_saved(standing) if standing else nothing]))
+
+
+def no_sets_in_edit(text: str, standing: Sequence[SetRecord]) -> Reply:
+    """An edit that names a lift and tells no sets: nobody can say whether the sets are to go."""
+    read = f"No sets in the edit {quoted(text)}, so nothing changed." if text.strip() else "The edit is empty."
+    how = "Edit it to the sets as they were, or to undo if they are to go."
+    return Reply("\n".join([read, still_saved(standing), how]))
+
+
+def plan_in_edit(standing: Sequence[SetRecord]) -> Reply:
+    """A message that told sets was edited to a plan."""
+    return Reply(f"The edit is a plan, so nothing changed.\n{still_saved(standing)}\nSend the plan as a new message.")
+
+
+def still_saved(standing: Sequence[SetRecord]) -> str:
+    """The sets of an edited message that stand as before, lift by lift."""
+    told = [f"{exercise} {sets_text(sets)}" for (exercise, _), sets in _by_lift(standing).items()]
+    return f"Still saved: {title('; '.join(told))}."
 
 
 def taken_back(labels: Sequence[str]) -> str:

@@ -110,9 +110,10 @@ def still_open(text: str) -> str:
     return f"Still asked, and not saved: {quoted(text)}. forget it leaves it out."
 
 
-def dropped(text: str) -> Reply:
-    """The question was let go."""
-    return Reply(f"Left out: {quoted(text)}. Nothing saved for it.")
+def dropped(text: str, *, stands: bool = False) -> Reply:
+    """The question was let go. `stands`: it was about an edit, and the old sets stay."""
+    saved = "The sets from before the edit stay." if stands else "Nothing saved for it."
+    return Reply(f"Left out: {quoted(text)}. {saved}")
 
 
 def too_late(text: str) -> Reply:

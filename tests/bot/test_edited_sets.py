@@ -1,0 +1,116 @@
+"""An edit loses no sets in silence: what still stands is said, and what goes is named."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.bot.chatting import PLAN, said
+
+SQUATS = ["barbell back squat 5 at 90 kg"] * 3
+
+
+def told(chats):
+    """Each set that stands, in words."""
+    return [f"{lift} {reps} at {load}" for lift, reps, load in chats.log("ana")]
+
+
+@pytest.fixture
+def ana(chats):
+    chats.says("ana", "/start", "skip", "skip", PLAN)
+    return chats
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("squat", id="a bare name"),
+        pytest.param("sqaut", id="a bare name, mistyped"),
+        pytest.param("kniebeuge", id="a bare name in another language"),
+        pytest.param("leg extension", id="the bare name of another lift"),
+        pytest.param("squat, leg extension", id="several names"),
+        pytest.param("squat?", id="a name and a question mark"),
+        pytest.param("squat felt heavy", id="how a lift felt"),
+        pytest.param(".", id="no words"),
+        pytest.param("squat 90", id="no reps"),
+        pytest.param("remove the bench", id="a correction of other sets"),
+        pytest.param(PLAN, id="a plan"),
+        pytest.param("done", id="a request"),
+        pytest.param("today", id="another request"),
+        pytest.param("skip leg extension", id="another lift skipped"),
+    ],
+)
+def test_an_edit_that_says_not_that_the_sets_were_never_done_keeps_them_and_says_so(ana, text):
+    ana.says("ana", "squat 3x5 90")
+    out = said(ana.edits("ana", text))
+
+    assert told(ana) == SQUATS
+    assert "Still saved: Barbell back squat 3×5 at 90 kg." in out
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("wrong chat, sorry", id="chat"),
+        pytest.param("no squat today", id="not done"),
+        pytest.param("squats were my brothers", id="somebody else's"),
+        pytest.param("squat tomorrow", id="to come"),
+        pytest.param("undo", id="undo"),
+        pytest.param("delete that", id="delete that"),
+        pytest.param("skip squat", id="the lift skipped"),
+    ],
+)
+def test_an_edit_that_says_so_takes_its_own_sets_and_names_them(ana, text):
+    ana.says("ana", "leg extension 12 50", "squat 3x5 90")
+    out = said(ana.edits("ana", text))
+
+    assert told(ana) == ["leg extension 12 at 50 kg"]
+    assert "Deleted: the edited message tells no sets any more." in out
+    assert "Was: barbell back squat 3×5 at 90 kg" in out
+
+
+@pytest.mark.parametrize(
+    ("text", "left"),
+    [
+        pytest.param("no, 92.5", ["barbell back squat 5 at 92.5 kg"] * 3, id="another load"),
+        pytest.param("only 2 sets", SQUATS[:2], id="fewer sets"),
+        pytest.param("last one 4", [*SQUATS[:2], "barbell back squat 4 at 90 kg"], id="the last set"),
+    ],
+)
+def test_an_edit_to_a_correction_corrects_the_sets_of_its_own_message(ana, text, left):
+    ana.says("ana", "leg extension 12 50", "squat 3x5 90")
+    ana.edits("ana", text)
+
+    assert told(ana) == ["leg extension 12 at 50 kg", *left]
+
+
+def test_an_edit_whose_lift_can_not_be_read_any_more_keeps_the_whole_message(ana):
+    ana.says("ana", "squat 3x5 90, leg extension 12 50")
+    out = said(ana.edits("ana", "squat 3x5 92.5, leg extension"))
+
+    assert told(ana) == [*SQUATS, "leg extension 12 at 50 kg"]
+    assert "Can't read the edit: “leg extension”: no numbers to it" in out
+    assert "Still saved: Barbell back squat 3×5 at 90 kg; leg extension 12 at 50 kg." in out
+
+
+def test_an_edit_to_chat_of_what_was_asked_about_says_that_it_is_left_out(ana):
+    ana.says("ana", "curl 3x10 12")
+    out = said(ana.edits("ana", "oh well"))
+
+    assert out == "Left out: “curl 3x10 12”. Nothing saved for it."
+
+
+def test_the_question_about_an_edit_let_go_says_that_the_old_sets_stay(ana):
+    ana.says("ana", "squat 3x5 90")
+    ana.edits("ana", "curl 3x10 12")
+    out = said(ana.says("ana", "forget it"))
+
+    assert out == "Left out: “curl 3x10 12”. The sets from before the edit stay."
+
+
+def test_an_edited_plan_is_a_plan_and_no_sets(ana):
+    ana.says("ana", PLAN)
+    out = said(ana.edits("ana", PLAN.replace("90 kg", "95 kg")))
+
+    assert out.startswith("Plan saved: short and plain")
+    assert told(ana) == []
+    assert "3×5 at 95 kg" in said(ana.says("ana", "today"))
