@@ -5,20 +5,22 @@ A coach never records sets for a client: what stands in a log was told by the on
 
 from __future__ import annotations
 
-import re
-from dataclasses import replace
-
-from bot.coachs_clients import client_named, clients_of
+from bot.coachs_clients import client_addressed, client_behind, client_mistyped, client_named, clients_of
 from bot.context import context_of
-from bot.replies.coaching import not_yours
+from bot.intents import note_to
+from bot.intents.adjust import OF_A_CLIENT, ask_of
+from bot.proposals import BEGINS_A_CHANGE
+from bot.replies.coaching import not_yours, to_whom, which_client
 from bot.turn import Turn
 from engine.reading import read
-from engine.reading.values import Act, Asked, Correction, Logged, NoSets, Outcome
+from engine.reading.values import Act, Asked, Doubt, NoSets, Outcome
 from storage.records import Role
 
 HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
-CHANGE = re.compile(r"\s*[+-]\s*\d{1,2}\s*sets?\b", re.IGNORECASE)
-QUESTIONS = ("week", "volume", "history", "best", "why")
+TELLING = {"note ": False, "note for ": True, "tell ": True, "message ": True, "msg ": True, "message to ": True}
+"""What begins words to a client, and whether they are to her without a colon as well: "note ann is tired" is a note
+about her.
+"""
 
 
 def told_by_name(turn: Turn) -> Act | None:
@@ -28,25 +30,78 @@ def told_by_name(turn: Turn) -> Act | None:
     for head in (head for head in HEADS if said.startswith(head)):
         if client_named(turn, text[len(head) :])[0] is not None:
             return Act(HEADS[head], text=text[len(head) :])
-    who, colon, change = text.partition(":")
-    if colon and CHANGE.match(change) and client_named(turn, who)[0] is not None:
+    if any(person.name.casefold() == said for person in clients_of(turn)):
+        return Act("digest", text=text)
+    if "\n" not in text and client_addressed(turn, text)[0] is not None:
         return Act("adjust", text=text)
     return None
 
 
 def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:
     """The outcome where a coach spoke of a client; None where that was answered already."""
-    if Role.COACH not in turn.me.roles:
+    if Role.COACH not in turn.me.roles or not clients_of(turn):
         return outcome
     text = turn.inbound.text
-    people = clients_of(turn)
-    client, _ = client_named(turn, text)
-    if client is not None and text.split(None, 1)[0].endswith(":") and isinstance(outcome, Logged | Asked | Correction):
-        turn.say(not_yours(client.name))
+    if _is_of_her_sets(turn, outcome) or _tells_her(turn) or _changes_hers(turn, outcome):
         return None
-    head, _, last = text.strip().rpartition(" ")
-    if isinstance(outcome, NoSets) and head and last.casefold() in {person.name.casefold() for person in people}:
-        asked = read(head, context_of(turn), turn.catalogue)
-        if isinstance(asked, Act) and asked.name in QUESTIONS:
-            return replace(asked, text=f"{asked.text} {last}".strip())
-    return outcome
+    return _asked_behind(turn, text) or outcome if isinstance(outcome, NoSets) else outcome
+
+
+def _asked_behind(turn: Turn, text: str) -> Act | None:
+    """ "week ann", "plan ann", "ann's plan", "deload ann": a question with a client's whole name beside it."""
+    said = text.strip().rstrip("?.!")
+    for person in clients_of(turn):
+        name = person.name.casefold()
+        for head, tail in (
+            (said[: -len(name) - 1], said[-len(name) - 1 :]),
+            (said[len(name) + 3 :], said[: len(name) + 3]),
+        ):
+            if head and tail.casefold() in (f" {name}", f"{name}'s ", f"{name}’s "):
+                asked = read(head, context_of(turn), turn.catalogue)
+                known = isinstance(asked, Act) and (asked.name in OF_A_CLIENT or asked.name in OF_A_PLAN)
+                return Act("adjust", text=f"{person.name}: {head}") if known else None
+    return None
+
+
+OF_A_PLAN = frozenset(("plan", "lighten"))
+
+
+def _is_of_her_sets(turn: Turn, outcome: Outcome) -> bool:
+    """Whether sets were told with a client's name in front, and no colon: "ann squat 3x5 85"; it is answered."""
+    unknown = isinstance(outcome, Asked) and outcome.doubt in (Doubt.UNKNOWN_NAME, Doubt.WHOSE)
+    client, words = client_named(turn, turn.inbound.text) if unknown else (None, "")
+    whole = client is not None and turn.inbound.text.strip().casefold().startswith(f"{client.name.casefold()} ")
+    if client is None or not whole or not words:
+        return False
+    turn.say(not_yours(client.name))
+    return True
+
+
+def _tells_her(turn: Turn) -> bool:
+    """Whether words to a client were told without "note to": they are sent where that is clear, and asked where not."""
+    text = turn.inbound.text.strip()
+    for head in (head for head in TELLING if text.casefold().startswith(head)):
+        rest = text[len(head) :].lstrip()
+        client, words = client_named(turn, rest)
+        if client is None or not rest.casefold().startswith(client.name.casefold()):
+            continue
+        if rest[len(client.name) :].startswith(":") or TELLING[head]:
+            note_to.note_to(turn, Act("note_to", text=rest))
+        else:
+            turn.say(to_whom(client.name, words))
+        return True
+    return False
+
+
+def _changes_hers(turn: Turn, outcome: Outcome) -> bool:
+    """Whether a change of the plan was told with "for ann" behind it, or her name mistyped in front; it is answered."""
+    text = turn.inbound.text.strip()
+    client, words = client_behind(turn, text)
+    if client is not None and BEGINS_A_CHANGE.match(words):
+        ask_of(turn, client, words)
+        return True
+    mistyped = client_mistyped(turn, text) if isinstance(outcome, NoSets | Asked) else ""
+    if mistyped:
+        words = text.partition(":")[2].strip()
+        turn.say(which_client(f"{{}}: {words}", [one.name for one in clients_of(turn)], mistyped))
+    return bool(mistyped)

@@ -6,6 +6,8 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 
+from rapidfuzz.distance import OSA
+
 from bot.turn import Turn
 from bot.words import person_named
 from storage.records import Person
@@ -43,6 +45,47 @@ def client_named(turn: Turn, text: str) -> tuple[Person | None, str]:
         return None, text
     turn.about = people[place].id
     return people[place], said.partition(" ")[2].lstrip(" :")
+
+
+def client_addressed(turn: Turn, text: str) -> tuple[Person | None, str]:
+    """The client whose name the text is or begins with, in front of a colon, and the words behind the colon.
+
+    A beginning of a name counts from three letters on: "A: bench 80x8" is a coach's own lift A.
+    """
+    who, colon, words = text.strip().partition(":")
+    long_enough = len(who.strip()) >= SHORTEST_BEGINNING or who.strip().casefold() in _names(turn)
+    client = client_named(turn, who)[0] if colon and long_enough and len(who.split()) <= MOST_WORDS_OF_A_NAME else None
+    return (client, words.strip()) if client is not None else (None, text)
+
+
+SHORTEST_BEGINNING = 3
+MOST_WORDS_OF_A_NAME = 3
+
+
+def _names(turn: Turn) -> frozenset[str]:
+    return frozenset(person.name.casefold() for person in clients_of(turn))
+
+
+def client_behind(turn: Turn, text: str) -> tuple[Person | None, str]:
+    """The client whose whole name the text ends with, behind "for", and the words in front: "-1 set squat for ann"."""
+    said = text.strip().rstrip(".!")
+    for person in sorted(clients_of(turn), key=lambda one: -len(one.name)):
+        if said.casefold().endswith(f" for {person.name.casefold()}"):
+            turn.about = person.id
+            return person, said[: -len(person.name) - len(" for ")].strip()
+    return None, text
+
+
+def client_mistyped(turn: Turn, text: str) -> str:
+    """The word in front of a colon that is one slip from a client's name, and nothing else; empty where none is."""
+    who, colon, _ = text.strip().partition(":")
+    said = who.strip().casefold()
+    if not colon or not said.isalpha() or len(said) < SHORTEST_MISTYPED:
+        return ""
+    return who.strip() if any(OSA.distance(said, name, score_cutoff=1) == 1 for name in _names(turn)) else ""
+
+
+SHORTEST_MISTYPED = 4
 
 
 def asked_about(turn: Turn, text: str) -> tuple[Person, str]:

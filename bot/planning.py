@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from pathlib import PurePath
 
 from bot import imports, plan_drafts
-from bot.replies.coaching import plan_handed
+from bot.context import context_of
+from bot.replies.coaching import no_plan_sent, plan_handed, plan_or_own_sets
 from bot.replies.mending import needs_mending
 from bot.replies.plans import dropped, given, put_in_force, unreadable
 from bot.schedule import plan_person
@@ -15,8 +16,12 @@ from bot.turn import Turn
 from engine.plan.changes import with_name
 from engine.plan.check import check_plan
 from engine.plan.printing import print_plan
-from engine.plan.sheet import parse_sheet
+from engine.plan.sheet import is_pasted, parse_sheet
 from engine.plan.text import ParsedPlan, mend, parse_plan
+from engine.reading import read
+from engine.reading.values import Asked, Logged
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.values.ids import AthleteId
 from engine.values.plan import Plan
 from engine.values.problem import Problem, Severity
 from storage.records import ChangeKind, Permission, Person, Question, QuestionState
@@ -34,7 +39,10 @@ def looks_like_plan(text: str) -> bool:
 
 def receive_plan(turn: Turn, text: str, client: Person | None = None) -> None:
     """Nothing; the plan is in force, or the lines that need mending are asked for."""
-    go_on(turn, parse_plan(text, turn.catalogue, turn.unit), client)
+    if is_pasted(text):
+        go_on(turn, parse_sheet("plan.csv", text.strip().encode(), turn.catalogue, turn.unit), client)
+    else:
+        go_on(turn, parse_plan(text, turn.catalogue, turn.unit), client)
 
 
 def receive_document(turn: Turn, name: str, content: bytes) -> None:
@@ -129,9 +137,18 @@ def _client_waiting(turn: Turn) -> Person | None:
 
 
 def plan_text_for(turn: Turn, question: Question, text: str) -> bool:
-    """Whether the words were the plan for the client it was asked for."""
-    if not looks_like_plan(text):
-        return False
-    client = _client_waiting(turn)
-    receive_plan(turn, text, client)
-    return True
+    """Whether the words were the plan for the client it was asked for, or lines that may be one; it is let go too."""
+    if spoken(text.strip().casefold().rstrip(".!")) in phrasebook().cues["forget"]:
+        turn.store.questions.close(question, QuestionState.DROPPED)
+        turn.say(no_plan_sent())
+        return True
+    if looks_like_plan(text) or is_pasted(text):
+        receive_plan(turn, text, _client_waiting(turn))
+        return True
+    client = turn.store.people.get(AthleteId(question.payload["client"]))
+    several = len(text.strip().splitlines()) > 1 and isinstance(
+        read(text, context_of(turn), turn.catalogue), Logged | Asked
+    )
+    if several and client is not None:
+        turn.say(plan_or_own_sets(client.name))
+    return several and client is not None

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import date, timedelta
 
 from bot import zones
+from bot.plan_changes import USUAL, Asker, changed_by
 from bot.plans_in_force import plan_in_force
 from bot.preferences import preferences
 from bot.replies.coaching import no_plan_of
@@ -22,6 +24,8 @@ from bot.turn import Turn
 from engine.catalogue.catalogue import Catalogue
 from engine.plan.printing import print_plan
 from engine.plan.weak_points import Proposal, more_sets, sets_by_week, to_target
+from engine.plan.what_if import WhatIf
+from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.values.ids import AthleteId
 from engine.values.load import Unit
 from engine.values.muscles import Muscle
@@ -31,9 +35,14 @@ from storage.records import ChangeKind, Permission, Person, Question, QuestionSt
 
 PROPOSAL = "proposal"
 OPEN_FOR = timedelta(days=1)
-USUAL = 2
-"""Sets added at once where no target says how many. Common practice, no source."""
 YES = ("yes", "accept", "ok", "okay", "do it", "sure")
+BEGINS_A_CHANGE = re.compile(
+    r"\s*(?:please )?"
+    r"(?:swap|replace|change|add|drop|remove|cut|take (?:off|out)|leave out|delete|move|shift|[+\-−–]\s?\d)",
+    re.IGNORECASE,
+)
+"""How a change of somebody's plan begins: "do 2 sets of squat" tells what to do, not what to change."""
+WHAT_IF = "what if I "
 INSTEAD = re.compile(
     r"(?:no,? )?(?P<lead>make (?:it|that) |only |just |rather )?(?P<sign>[+-])?(?P<count>\d{1,2})(?P<sets> sets?)?"
     r"(?P<behind> instead| please| is enough)?$"
@@ -46,14 +55,10 @@ def propose(turn: Turn, person: Person, muscle: Muscle, change: int | None, *, f
 
     `change` None: as many sets as the target lacks, or has too many where `fewer`; two where no target says.
     """
-    mine = person.id == turn.athlete
-    today = turn.today if mine else _today_of(turn, person)
-    in_force = plan_in_force(turn.store, turn.memory, person.id, today)
-    if in_force is None:
-        turn.say(how_to() if mine else no_plan_of(person.name))
+    asker = _asker(turn, person)
+    if asker is None:
         return
-    catalogue = turn.memory.catalogue_of(turn.store, person.id)
-    plan, block = in_force.plan, in_force.block_at(today)
+    plan, block, catalogue = asker.in_force.plan, asker.block, asker.catalogue
     if change is not None:
         found = more_sets(plan, block, muscle, change, catalogue, unit=turn.unit)
     else:
@@ -63,19 +68,60 @@ def propose(turn: Turn, person: Person, muscle: Muscle, change: int | None, *, f
     if isinstance(found, Problem):
         turn.say(proposal_problem(found))
         return
+    _ask(turn, person, asker, found.what_if, found.description, muscle, fewer=fewer or (change or 0) < 0)
+
+
+def propose_change(turn: Turn, person: Person, words: str) -> bool:
+    """Whether the words tell a change of the person's plan; it waits for a yes, or why it cannot be is said.
+
+    "swap squat for leg press", "-1 set squat", "drop curls", "move tue to wed".
+    """
+    if BEGINS_A_CHANGE.match(words) is None:
+        return False
+    asker = _asker(turn, person)
+    found = changed_by(words.strip(" .!"), asker) if asker is not None else None
+    if isinstance(found, Problem):
+        turn.say(proposal_problem(replace(found, try_instead=found.try_instead.replace(WHAT_IF, f"{person.name}: "))))
+    elif found is not None and asker is not None:
+        _ask(turn, person, asker, found.what_if, found.description)
+    return asker is None or found is not None
+
+
+def _asker(turn: Turn, person: Person) -> Asker | None:
+    """The plan to change; None where there is none, which is said."""
+    mine = person.id == turn.athlete
+    today = turn.today if mine else _today_of(turn, person)
+    in_force = plan_in_force(turn.store, turn.memory, person.id, today)
+    if in_force is None:
+        turn.say(how_to() if mine else no_plan_of(person.name))
+        return None
+    return Asker(in_force, turn.memory.catalogue_of(turn.store, person.id), turn.unit, today)
+
+
+def _ask(
+    turn: Turn,
+    person: Person,
+    asker: Asker,
+    found: WhatIf,
+    description: str,
+    muscle: Muscle | None = None,
+    *,
+    fewer: bool = False,
+) -> None:
     payload = {
         "kind": PROPOSAL,
         "athlete": person.id,
-        "plan": in_force.stored.id,
-        "text": print_plan(found.plan, catalogue),
-        "description": found.description,
-        "muscle": muscle.value,
-        "fewer": fewer or (change is not None and change < 0),
+        "plan": asker.in_force.stored.id,
+        "text": print_plan(found.plan, asker.catalogue),
+        "description": description,
+        "muscle": muscle.value if muscle is not None else "",
+        "fewer": fewer,
     }
     turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
-    whose = muscle.value if mine else f"{person.name}, {muscle.value}"
-    target = plan.targets.get(muscle)
-    turn.say(proposal_card(found.description, found.what_if, whose, muscle, target))
+    whose = [] if person.id == turn.athlete else [person.name]
+    whose += [muscle.value] if muscle is not None else []
+    target = asker.in_force.plan.targets.get(muscle) if muscle is not None else None
+    turn.say(proposal_card(description, found, ", ".join(whose), muscle, target))
 
 
 def _lacking(plan: Plan, block: int, muscle: Muscle, catalogue: Catalogue, fewer: bool) -> tuple[int, ...]:
@@ -107,11 +153,11 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
     said = text.strip().casefold().rstrip(".!")
     if (sets := _sets_instead(turn, question, said)) is not None:
         return _propose_anew(turn, question, sets)
-    if said in YES:
-        settle(turn, question, taken=True)
-    elif said in NO:
-        settle(turn, question, taken=False)
-    return said in YES or said in NO
+    cues = phrasebook().cues
+    yes, no = said in YES or spoken(said) in cues["yes"], said in NO or spoken(said) in cues["no"]
+    if yes or no:
+        settle(turn, question, taken=yes)
+    return yes or no
 
 
 def _sets_instead(turn: Turn, question: Question, said: str) -> int | None:

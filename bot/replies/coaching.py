@@ -102,6 +102,39 @@ def not_yours(name: str) -> Reply:
     )
 
 
+def no_request_of(name: str, words: str) -> Reply:
+    """Words behind a client's name that ask for nothing a coach can have done for her."""
+    lines = [f"Nothing changed, nothing sent to {name}: I do not know what {quoted(words)} asks for."] if words else []
+    lines = lines or [f"Nothing changed: I need to know what for {name}."]
+    lines += [
+        f"To write: note to {name}: {words if words and len(words) <= LONGEST_SHOWN else 'great week'}",
+        f"To change the plan: {name}: swap squat for leg press, {name}: -1 set squat, {name}: drop squat",
+        f"A new plan: plan for {name}. To look: digest {name}",
+    ]
+    return Reply("\n".join(lines))
+
+
+LONGEST_SHOWN = 60
+
+
+def deload_of(name: str, weeks: Sequence[int]) -> Reply:
+    """Where a client's lighter week is told: in the plan."""
+    stands = f"{name}'s plan has its deload in week {listed(list(map(str, weeks)))}." if weeks else ""
+    return Reply(
+        f"Nothing changed. {stands or f'{name} has no deload week in the plan.'} Loads change with the plan alone: put "
+        f"a line like deload week 4 under its name and send it again with plan for {name}.\n"
+        f"For fewer sets: {name}: -1 set squat"
+    )
+
+
+def to_whom(name: str, words: str) -> Reply:
+    """A note with a client's name in it and no colon: to her, or about her."""
+    return Reply(
+        f"Nothing kept, nothing sent: is that for {name}, or for yourself?\n"
+        f"To {name}: note to {name}: {words}\nFor yourself: note: {name} {words}"
+    )
+
+
 def note_from(coach: str, text: str) -> Reply:
     """A coach's note, at the client's side."""
     return Reply(f"From {coach}: {text}")
@@ -130,3 +163,16 @@ def no_plan_of(name: str) -> Reply:
 def send_plan_for(name: str) -> Reply:
     """The next text or file is the client's plan."""
     return Reply(f"Send the plan for {name} now, as text or a file (.txt, .csv, .xlsx).")
+
+
+def plan_or_own_sets(name: str) -> Reply:
+    """Lines of sets, where a client's plan was asked for."""
+    return Reply(
+        f"Nothing saved, nothing sent: is that the plan for {name}, or sets of yours? A plan has a line like "
+        "day mon: legs above its lifts. Send it so or, for your sets, send forget it and then the sets again."
+    )
+
+
+def no_plan_sent() -> Reply:
+    """The plan that was asked for is not sent."""
+    return Reply("Left. No plan was sent.")

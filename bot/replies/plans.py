@@ -74,11 +74,18 @@ def given(coach: str, plan: Plan, starts_on: date) -> Reply:
     return Reply("\n".join(fitting(lambda most: [head, *day_lines(plan, each=most)])))
 
 
-def overview(plan: Plan, week: int | None) -> Reply:
-    """The plan in force."""
+def overview(plan: Plan, week: int | None, client: str = "") -> Reply:
+    """The plan in force, one's own or a client's."""
     where = f", week {week} of {plan.weeks}" if week else f", {counted(plan.weeks, 'week')}"
     ways = f"/plan text sends all of it; preview {min(plan.weeks, (week or 1) + 1)} looks ahead."
-    return Reply("\n".join(fitting(lambda most: [f"{plan.name}{where}", *day_lines(plan, 7, most), ways])))
+    if client:
+        ways = f"To change it, for example: {client}: -1 set {_first_lift(plan)}"
+    whose = f"{client}: " if client else ""
+    return Reply("\n".join(fitting(lambda most: [f"{whose}{plan.name}{where}", *day_lines(plan, 7, most), ways])))
+
+
+def _first_lift(plan: Plan) -> str:
+    return next((slot.exercise for kind in plan.blocks[0].kinds for day in kind.days for slot in day.slots), "squat")
 
 
 def whole(plan: Plan, text: str) -> Reply:

@@ -167,10 +167,10 @@ def proposal_card(
     description: str,
     found: WhatIf,
     whose: str,
-    muscle: Muscle,
+    muscle: Muscle | None,
     target: VolumeTarget | None,
 ) -> Reply:
-    """Where the sets would go, to accept or to leave."""
+    """Where the sets of a muscle would go, or another change of the plan, to accept or to leave."""
     head = [f"For {whose}: {description}", *_against_target(muscle, target, found)]
     known = muscle if target is not None else None
 
@@ -183,8 +183,8 @@ def proposal_card(
     return Reply("\n".join(lines), row(Button("Accept", "v1:proposal:yes"), Button("Leave it", "v1:proposal:no")))
 
 
-def _against_target(muscle: Muscle, target: VolumeTarget | None, found: WhatIf) -> list[str]:
-    if target is None:
+def _against_target(muscle: Muscle | None, target: VolumeTarget | None, found: WhatIf) -> list[str]:
+    if muscle is None or target is None:
         return []
     return [f"{_changed(found, muscle)}, target {plain(target.low)}-{plain(target.high)}"]
 

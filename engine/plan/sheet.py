@@ -11,7 +11,7 @@ from engine.plan.lines import PlanLine
 from engine.plan.text import ParsedPlan, parse_plan, read_lines
 from engine.sheets.document import DocumentKind, document_kind, sheets_of
 from engine.sheets.rows import Rows, Sheet, has_header
-from engine.sheets.text import decoded
+from engine.sheets.text import DELIMITERS, decoded
 from engine.sheets.unreadable import Unreadable
 from engine.values.load import Unit
 from engine.values.problem import Problem, Severity
@@ -36,6 +36,13 @@ def parse_sheet(file_name: str, content: bytes, catalogue: Catalogue, unit: Unit
         return replace(parsed, problems=(*parsed.problems, *left)) if left else parsed
     except Unreadable as unreadable:
         return ParsedPlan(None, (unreadable.problem,), ())
+
+
+def is_pasted(text: str) -> bool:
+    """Whether words are a table with its header, as a spreadsheet's cells are pasted: "Exercise | Sets | Reps"."""
+    first, _, rows = text.strip().partition("\n")
+    parted = [first.strip(" |").split(sign) for sign in DELIMITERS if sign in first]
+    return bool(rows.strip()) and any(_is_header([cell.strip() for cell in cells]) for cells in parted)
 
 
 def _is_header(cells: Sequence[str]) -> bool:
