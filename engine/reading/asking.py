@@ -51,7 +51,9 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.UNLIKELY_LOAD: "That is far from what you lift. Is it right",
         Doubt.UNUSUAL_LOAD: "That is an unusual load. Is it right",
         Doubt.UNKNOWN_NAME: f"I do not know “{term}”. Shall I save the rest",
-        Doubt.NO_REPS: "How many reps were that",
+        Doubt.NO_REPS: f"I read no reps of “{term}”. Shall I save the rest"
+        if term and choices
+        else "How many reps were that",
         Doubt.WHETHER: "Was that a set",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
         Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",

@@ -21,6 +21,7 @@ from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with
 from engine.reading.lexing.names_misspelt import mended
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.company import with_company
+from engine.reading.marks.compared import with_compared
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.earlier_sets import without_earlier_sets
 from engine.reading.marks.felt import with_felt, with_rated
@@ -301,9 +302,13 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_reasons(pieces)
     if K.NOT_DATE in kinds and K.NOTE in kinds:
         pieces = with_felt(pieces)
+    if not kinds.isdisjoint(MAY_COMPARE):
+        pieces = with_compared(pieces)
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 
+MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
+"""Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 

@@ -14,6 +14,7 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.alternatives import either_of
 from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
+from engine.reading.chunks.repeats import SAYS_WEIGHT
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections.corrections import correction_of
 from engine.reading.days.dates import said_freely
@@ -97,7 +98,12 @@ def _told_in_full(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     """ "leg press 3x10 120 as planned": the sets themselves, where all of them are told and nothing is left out."""
     if K.EXCEPT in prepared.told or not {K.NAME, K.TIMES} <= prepared.told:
         return None
-    bare = [piece for piece in prepared.pieces if piece.kind is not K.PLANNED]
+    kinds = [*[piece.kind for piece in prepared.pieces[1:]], None]
+    bare = [
+        piece
+        for piece, after in zip(prepared.pieces, kinds, strict=True)
+        if piece.kind is not K.PLANNED and not (piece.kind is K.SAME and after is K.PLANNED)
+    ]
     found = read_sets(prepared._replace(pieces=bare, other=None), context, catalogue)
     full = isinstance(found, Logged) and all(one.load is not None for one in found.sets) and not found.unread
     return found if isinstance(found, Logged) and full else None
@@ -178,7 +184,9 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     kinds = kinds_of(pieces)
     pain = not kinds.isdisjoint(SIGNS) and tells_pain(pieces)
     if kinds.isdisjoint(COUNTED):
-        return NoSets(pain=pain, why="no numbers that could be sets")
+        lacks_reps = K.SAME in kinds and (K.NAME in kinds or K.VARIANT in kinds)
+        unread = (Unread(prepared.cleaned.strip(), NO_REPS),) if lacks_reps and _says_same_weight(pieces) else ()
+        return NoSets(pain, unread, "no numbers that could be sets")
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
     told = entries(spoken, kinds if spoken is pieces else None)
     if not told:
@@ -196,6 +204,14 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
             before[last.exercise] = last.load
     note = None if kinds.isdisjoint(NOTED) else note_of(pieces, prepared)
     return _outcome(parts, told, note, pain, prepared, context)
+
+
+def _says_same_weight(pieces: Sequence[Piece]) -> bool:
+    """ "same weight on incline"."""
+    return any(piece.kind is K.SAME and piece.told & SAYS_WEIGHT for piece in pieces)
+
+
+NO_REPS = "no reps to it; send the lift with its reps, for example: bench same weight 8"
 
 
 def _talk(

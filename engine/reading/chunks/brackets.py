@@ -5,8 +5,9 @@ from __future__ import annotations
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.number_labels import LabelledChunks
+from engine.reading.chunks.results import LISTED
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
 
 class BracketedChunks(LabelledChunks):
@@ -23,6 +24,7 @@ class BracketedChunks(LabelledChunks):
             if self._takes_results() or self._takes_times():
                 self.depth -= 1
                 return
+            self._doubt_results_of_a_list()
         else:
             self.in_note = False
             self.depth = max(0, self.depth - 1)
@@ -30,10 +32,22 @@ class BracketedChunks(LabelledChunks):
                 self.kind, self.warm_in_brackets = None, False
             last = self._last()
             if last is not None and self._kind() is K.TIMES and self._kind(2) is K.NUMBER and last.in_brackets:
+                self.out.dangling = self.out.dangling or bool(last.plus and self.opened)  # "60x8 (3+2) x2"
                 self._multiply(int(self.pieces[self.at + 2].value))
                 self.at += 3
                 return
         self.at += 1
+
+    def _doubt_results_of_a_list(self) -> None:
+        """ "60 8 8 8 (7 8 9)": as many numbers as sets told one by one: efforts, results, or more sets."""
+        end = self.at + 1
+        while self.kinds[end] in LISTED:
+            end += 1
+        told = [piece for piece in self.pieces[self.at + 1 : end] if piece.kind is K.NUMBER]
+        bare = len(told) > 1 and all(piece.role is Role.BARE and piece.value <= MOST_LOADED_REPS for piece in told)
+        headed = bool(self.out.found) and self.out.found[0].size == 1  # "20 8 8 8": a load in front of the reps
+        if bare and self.kinds[end] is K.CLOSE and len(told) in (self._sets_told(), self._sets_told() - headed):
+            self.out.dangling = True
 
     def _takes_times(self) -> bool:
         """ "40m, 40m (45s, 48s)": the time of each distance in front; of fewer or more nobody can say."""

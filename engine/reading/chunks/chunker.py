@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.chunks.announced_sets import AnnouncedChunks, load_announced
-from engine.reading.chunks.chunks import Chunk, Chunks
+from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.results import RATING
 from engine.reading.chunks.steps import loads_told
@@ -19,7 +18,6 @@ from engine.reading.words.pieces import (
     BEHIND_THE_LEAD,
     HEADING,
     MOST_LOADED_REPS,
-    NOTHING,
     ROLE,
     TEXT,
     Piece,
@@ -93,7 +91,7 @@ class Chunker(AnnouncedChunks):
     def _drop_behind(self) -> None:
         """ "100x3, 80x8 drop": the set before the word is the drop, where it has a load of its own."""
         last = self._last()
-        own = last is not None and _load_of_one_set(last) > MOST_LOADED_REPS and len(self.out.found) > 1
+        own = last is not None and load_of_one_set(last) > MOST_LOADED_REPS and len(self.out.found) > 1
         if last is not None and own:
             last.kind = SetKind.DROP
             self.out.dangling = self.out.dangling or self._falls_all_along()
@@ -102,7 +100,7 @@ class Chunker(AnnouncedChunks):
 
     def _falls_all_along(self) -> bool:
         """ "200x10, 150x10, 100x10 dropset": the last one, or all behind the first."""
-        heads = [load for load in map(_load_of_one_set, self.out.found) if load]
+        heads = [load for load in map(load_of_one_set, self.out.found) if load]
         return len(heads) > 2 and all(high > low for high, low in pairwise(heads[-3:]))
 
     def unit_word(self, piece: Piece) -> None:
@@ -175,6 +173,8 @@ class Chunker(AnnouncedChunks):
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
+        if piece.kind is K.VARIANT and K.SAME in (self._kind(-1), self._kind(-2)):
+            self.out.dangling = True  # "60x8 same weight on incline": another lift, and no reps of it
         if (piece.text == "%" and not self._of_something_else()) or (
             piece.text == "short" and self._kind(-1) is K.NUMBER
         ):
@@ -286,16 +286,6 @@ class Chunker(AnnouncedChunks):
     def equipment(self, piece: Piece) -> None:
         self.out.equipment = piece.kind
         self.at += 1
-
-
-def _load_of_one_set(chunk: Chunk) -> Decimal:
-    """The load of one set told with it, "80x5", "80/5", "5@80"; 0 where it is no such set."""
-    if chunk.size == 2 and chunk.factors[0]:
-        return chunk.factors[0][0].value
-    numbers = chunk.factors[0] if chunk.size == 1 else ()
-    if len(numbers) == 1 and len(chunk.at) == 1:
-        return chunk.at[0].value
-    return numbers[0].value if len(numbers) == 2 and chunk.joiner is K.SLASH else NOTHING
 
 
 def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:

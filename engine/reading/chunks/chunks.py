@@ -8,10 +8,11 @@ mark   = "@" NUMBER | "with" NUMBER | effort | failure | miss | "drop" | side | 
 from __future__ import annotations
 
 from collections.abc import Collection
+from decimal import Decimal
 
 from engine.reading.words.cues import any_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import NOTHING, Piece, Role
 from engine.values.effort import Effort
 from engine.values.load import Unit
 from engine.values.sets import SetKind, Side
@@ -207,3 +208,13 @@ SIDES = SIDE_OF_A_BAR | {"limb"}
 def tells_a_side(piece: Piece, sides: frozenset[str] = SIDES) -> bool:
     """Whether "each side", "per leg", "por pierna" names a side of the body, and not a hand that holds something."""
     return any_cued(piece.text.split(), sides)
+
+
+def load_of_one_set(chunk: Chunk) -> Decimal:
+    """The load of one set told with it, "80x5", "80/5", "5@80"; 0 where it is no such set."""
+    if chunk.size == 2 and chunk.factors[0]:
+        return chunk.factors[0][0].value
+    numbers = chunk.factors[0] if chunk.size == 1 else ()
+    if len(numbers) == 1 and len(chunk.at) == 1:
+        return chunk.at[0].value
+    return numbers[0].value if len(numbers) == 2 and chunk.joiner is K.SLASH else NOTHING

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.chunks.beside_sets import may_be_a_scale, may_be_no_reps
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.joins import JoinedChunks
 from engine.reading.chunks.steps import loads_told, tells_a_step
@@ -58,6 +59,8 @@ class NumberChunks(JoinedChunks):
             if adds_up or _is_or(before):  # "100 for 5 or 6"
                 return True
         if self.out.found and ("perhaps" in CUES_OF[before.text] or self._follows_or()):
+            return True
+        if self.out.found and may_be_no_reps(self.pieces, self.at, self.out.found):
             return True
         return piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER
 
@@ -183,6 +186,8 @@ class NumberChunks(JoinedChunks):
         chunk = Chunk([self.factor(None)], before=self.separator)
         if self.joiner is not None:
             chunk.joiner = self.joiner
+            if may_be_a_scale(chunk.factors[0], self.joiner, self.out.found):
+                self.out.dangling = True
         if self.depth:
             chunk.in_brackets = True
             chunk.alone_in_brackets = self._stands_alone(opened)

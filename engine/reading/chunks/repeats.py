@@ -13,6 +13,7 @@ from engine.reading.chunks.warmups import WarmUpChunks
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
+IN_THE_CLUSTER = frozenset((None, K.COMMA))
 LAST_OF_ALL = frozenset((None, K.LINE, K.STOP, K.NOTE, K.CLOSE))
 REPEATED = frozenset((Role.REPS, Role.SECONDS, Role.METRES))
 ENDS = frozenset((K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.CLOSE, K.OPEN, K.FAILURE, K.DASH, K.THEN))
@@ -25,8 +26,8 @@ MOST_SETS_MORE = 3
 LINKED = frozenset((K.TIMES, K.SETS, K.REPS, K.FOR))
 ENDS_OF_A_CLAUSE = frozenset((None, K.COMMA, K.LINE, K.STOP, K.AT, K.WITH))
 FEWEST_RUNGS = 3
-SAYS_WEIGHT = 1
-"""What a SAME piece's `told` says of "same weight"."""
+SAYS_WEIGHT, SAYS_EARLIER = 1, 2
+"""What a SAME piece's `told` says of "same weight" and of "same as last time"; of "same weight as last time" both."""
 
 
 class RepeatedChunks(WarmUpChunks):
@@ -59,6 +60,11 @@ class RepeatedChunks(WarmUpChunks):
     def carried(self, piece: Piece) -> None:
         """ "80x5, x3 sets": the pair before it, so many times; else as a load carried on."""
         last, count = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if last is not None and last.plus and count is not None and self.separator in IN_THE_CLUSTER:
+            self._cluster_again(last)  # "60x8 (+3+2) x2"; behind a comma it may be a set of its own
+            self.out.dangling = self.out.dangling or self.separator is not None
+            if last.times is not None:
+                return
         if last is not None and count is not None and self._climbs(last, count):
             last.factors.append((count,))  # "2-3-5 ladder x3"
             self.at += 2
@@ -110,6 +116,10 @@ class RepeatedChunks(WarmUpChunks):
         if self._heads_a_set_of_its_own():
             self.at += 1
             return
+        if piece.kind is K.SAME and self._compares(piece):
+            self.out.notes.append(piece)
+            self.at += 1
+            return
         if self._takes_repeat():
             return
         if piece.kind is K.ANOTHER and self._counts_more_sets():
@@ -118,6 +128,10 @@ class RepeatedChunks(WarmUpChunks):
             self.same(piece)
         else:
             self.at += 1
+
+    def _compares(self, same: Piece) -> bool:
+        """ "60x8, same as last time": behind sets it says what they are like, and tells of none."""
+        return bool(same.told & SAYS_EARLIER) and bool(self.out.found) and K.NUMBER not in (self._kind(), self._kind(2))
 
     def _heads_a_set_of_its_own(self) -> bool:
         """ "90 for 4 and again 90 for 4": a load with its reps behind the word, which then repeats nothing."""
@@ -200,7 +214,7 @@ def _says_more_of_it(others: list[Piece], count: Piece) -> bool:
 
 def _says_weight(piece: Piece) -> bool:
     """ "same weight 5": at the same load, and no repeat."""
-    return piece.kind is K.SAME and piece.told == SAYS_WEIGHT
+    return piece.kind is K.SAME and bool(piece.told & SAYS_WEIGHT)
 
 
 def _says_whole(told: list[Piece]) -> bool:

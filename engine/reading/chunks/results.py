@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.chunks.beside_sets import may_be_efforts
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import LAST_SET, Chunk, numbers_in
 from engine.reading.chunks.numbers import NumberChunks
@@ -370,6 +371,7 @@ class ResultChunks(NumberChunks):
             self.out.found[0].at = numbers
         else:
             self.out.results = numbers
+            self.out.dangling = self.out.dangling or may_be_efforts(numbers, self.out.found)
         self.at = end + (close is not None)
         return True
 

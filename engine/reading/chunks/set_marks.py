@@ -133,6 +133,10 @@ class MarkedChunks(LoadedChunks):
             self.out.same_load = self.out.same_load or not self.at_same
             self.at += 1
             return
+        if piece.told:
+            self.out.dangling = True  # "60x8, same weight": of how many reps, or a remark
+            self.at += 1
+            return
         count = 1
         if self._kind() is K.TIMES and self._kind(2) is K.NUMBER:
             count = min(int(self.pieces[self.at + 2].value), MOST_REPEATS)

@@ -75,8 +75,25 @@ class SummedChunks:
             self.out.dangling = self.out.dangling or self._kind(2) is K.PLAIN  # "6 + 3 kipping": of what?
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
+        if chunk.plus and self._kind(0) is K.TIMES and self._kind(1) is K.NUMBER:
+            self._cluster_again(chunk)
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
+
+    def _cluster_again(self, chunk: Chunk) -> None:
+        """ "8+3+2 x2": the whole of it twice; of "15+5x4" it may be five reps four times: asked."""
+        sign, count = self.pieces[self.at : self.at + 2]
+        if (
+            count.role is not Role.BARE
+            or not 1 < count.value <= MOST_SETS
+            or count.value % 1
+            or chunk.times is not None
+        ):
+            return
+        chunk.times = int(count.value)
+        apart = (not sign.glued or self.depth > 0) and count.glued
+        self.out.dangling = self.out.dangling or not apart or len(chunk.plus) == 1
+        self.at += 2
 
     def _missed_next(self, chunk: Chunk) -> bool:
         """ "100x4+1 miss": four made, and the next one missed."""

@@ -34,6 +34,8 @@ class Entry:
     """Its number stood in front of its name: "10 push ups"."""
     bare: bool = False
     """A name that stands alone on its line, and no number with it."""
+    no_reps: bool = False
+    """ "same weight on incline": a lift whose load was told by another's, and no reps."""
     by_the_plan: bool = False
     """A name with "as planned" behind it, among others that tell their numbers."""
 

@@ -17,7 +17,13 @@ from engine.reading.entries.entry import Entry
 from engine.reading.entries.leads import is_aside, leads_to, warms_up
 from engine.reading.entries.names_behind import with_names_behind
 from engine.reading.entries.rounds import TAKEN_IN_TURN, without_rounds
-from engine.reading.entries.shared_entries import ends_before_a_name, may_be_in_turn, share_both, share_same
+from engine.reading.entries.shared_entries import (
+    asks_for_reps,
+    ends_before_a_name,
+    may_be_in_turn,
+    share_both,
+    share_same,
+)
 from engine.reading.entries.shared_sets import counts_ahead, without_count_ahead
 from engine.reading.marks.warmed_up import tells_what_was_done
 from engine.reading.words.clauses import Clause, clause_of, clauses
@@ -57,7 +63,7 @@ class Segmenter:
             share_same(self.entries)
         if any(entry.has_numbers for entry in self.entries) and not self.lead.names and is_aside(self.lead.pieces):
             self.lead = Entry()
-        found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._is_bare(entry)]
+        found = [entry for entry in (self.lead, *self.entries) if entry.has_numbers or self._has_no_numbers(entry)]
         self._day_behind(found)
         if rounds is not None:
             for entry in found:
@@ -76,6 +82,11 @@ class Segmenter:
                 self._named(clause)
             else:
                 self._several(clause)
+
+    def _has_no_numbers(self, entry: Entry) -> bool:
+        """Whether an entry without numbers is told all the same, by its name alone or as the one before."""
+        entry.no_reps = K.SAME in self.told and bool(entry.names) and asks_for_reps(entry.pieces)
+        return entry.no_reps or self._is_bare(entry)
 
     def _is_bare(self, entry: Entry) -> bool:
         entry.bare = bool(entry.names) and all(piece.kind in SIGNS for piece in entry.pieces)

@@ -15,8 +15,9 @@ from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.shared_sets import SAID_TOGETHER, ends_with_each, shared_clause, shares
 from engine.reading.words.clauses import Clause
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Role
+from engine.reading.words.pieces import Piece, Role
 
 SILENT = frozenset(
     (
@@ -137,3 +138,13 @@ def share_same(entries: Sequence[Entry]) -> None:
         shared = goes_on and bool(entry.names and before.names) and before.has_numbers and not entry.has_numbers
         if shared:
             entry.pieces = list(before.pieces)
+
+
+def asks_for_reps(pieces: Sequence[Piece]) -> bool:
+    """ "same weight on incline" stands ahead of a lift; "same weight as squat" only compares."""
+    place = next((at for at, piece in enumerate(pieces) if piece.kind is K.SAME), None)
+    ahead = pieces[place + 1 :] if place is not None else ()
+    return bool(ahead) and all(piece.kind is K.FILLER and not is_cued(piece.text, COMPARING) for piece in ahead)
+
+
+COMPARING = frozenset(("compared", "likewise"))

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from decimal import Decimal
 
-from engine.reading.lexing.suffixes import NumberSuffixes
+from engine.reading.lexing.marked_words import MarkedWords
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import Meaning, plain_word
@@ -38,11 +38,8 @@ from engine.reading.words.tokens import HALF, Token
 from engine.values.ids import ExerciseName
 
 
-class Lexer(NumberSuffixes):
+class Lexer(MarkedWords):
     """One walk over the tokens of one message."""
-
-    tells_both_sides: bool | None = None
-    """Whether letters for both sides stand anywhere; None: not looked for yet."""
 
     def run(self) -> list[Piece]:
         """The pieces of the message. What no neighbour changes is made here; all else by the reader of its shape."""
@@ -188,7 +185,7 @@ class Lexer(NumberSuffixes):
         if not (runs_on and letters.text == "e"):
             if len(letters.text) > LONGEST_RUN_ON or letters.text in LETTERS or letters.text in KNOWN_LETTERS:
                 return 0
-            if KNOWN[letters.text].named in self.catalogue.phrases:
+            if KNOWN[letters.text].named in self.catalogue.phrases and not self._names_another_lift():
                 return 0
         token, last = self.tokens[at], self.tokens[at + 1 + bool(runs_on)]
         text = f"{token.text}{letters.text}{digits.text if runs_on and digits is not None else ''}"
@@ -230,13 +227,13 @@ class Lexer(NumberSuffixes):
         name = self._longest_name(at, token) if named else None
         longer = self._longer_phrase(plain, at + 1) if begins else None
         meaning, end = longer if longer is not None else (meaning, at + 1)
-        if name is not None and (meaning is None or name[1] >= end):
+        if name is not None and (meaning is None or name[1] >= end) and not self._counts_plates(meaning, token):
             owners, end, text = name
             self.out.append(name_piece(token, self.tokens[end - 1].end, text, owners))
             return end
         if meaning is None:
             if not self._is_side_with_reps(token):
-                self.out.append(word_piece(K.PLAIN, token, token.end, 0))
+                self.out.append(self._unknown_word(at, token))
             return end
         if meaning.kind not in TOLD_BY_NEIGHBOURS:
             self.out.append(word_piece(meaning.kind, token, self.tokens[end - 1].end, meaning.value or 0))
@@ -250,20 +247,6 @@ class Lexer(NumberSuffixes):
             piece, end = self._with_suffix(piece, end, after)
         self.out.append(piece)
         return end
-
-    def _is_side_with_reps(self, token: Token) -> bool:
-        """ "L10 R9": a side and its reps in one word, where both sides are told so."""
-        side, reps = SIDES.get(token.text[0]), token.text[1:]
-        if side is None or not (reps.isascii() and reps.isdigit()):
-            return False
-        if self.tells_both_sides is None:
-            sides = {SIDES.get(one.text[0]) for one in self.tokens if len(one.text) == 1 or one.text[1:].isdigit()}
-            self.tells_both_sides = sides >= SIDES_TOLD
-        if not self.tells_both_sides:
-            return False
-        self.out.append(Piece(side, token.start, token.start + 1, token.glued, token.text[0]))
-        self.out.append(Piece(K.NUMBER, token.start + 1, token.end, True, reps, Decimal(reps)))
-        return True
 
     def _meant(self, meaning: Meaning, at: int, behind: int) -> Piece:
         value, token, end = meaning.value or 0, self.tokens[at], self.tokens[behind - 1].end
@@ -359,8 +342,6 @@ class Lexer(NumberSuffixes):
 
 
 DECIMAL_SIGNS = frozenset(".,")
-SIDES = {"l": K.LEFT, "r": K.RIGHT}
-SIDES_TOLD = frozenset((K.LEFT, K.RIGHT))
 WHOLE_PHRASES = frozenset((K.EACH, K.VARIANT, K.OTHER_LIFT))
 """Which of them it is matters: "each leg" is not "each hand". A lift that the catalogue does not hold is unknown words.
 """

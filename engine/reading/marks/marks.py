@@ -62,7 +62,7 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     if not kinds.isdisjoint(EFFORT_WORDS):
         pieces = with_efforts(pieces)
     rough = may_be_rough(pieces, kinds)
-    rated = not kinds.isdisjoint(RATING) and not kinds.isdisjoint(RATED)
+    rated = not kinds.isdisjoint(RATING) and not (kinds.isdisjoint(RATED) and K.HEADING not in kinds)
     beside = rated or not kinds.isdisjoint(BESIDE_WORDS) or holds_odd_numbers(pieces, kinds)
     if beside or may_hold_spans(pieces, kinds):
         pieces = _beside(pieces)

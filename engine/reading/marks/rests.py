@@ -9,6 +9,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 
@@ -27,6 +28,9 @@ WIDEST_SPAN = 4
 
 def rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind the word there and its time; both become a remark in `out`."""
+    if (span := _behind_a_span(pieces, at)) > at:
+        out.append(aside(pieces[at]))
+        return span
     after = past_links(pieces, at + 1)
     if is_amount(pieces, after) and _is_a_rest(pieces, after):
         end = after + 1
@@ -38,6 +42,18 @@ def rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     others = pieces[at].text == "rest" and is_amount(pieces, at + 1) and out and out[-1].kind in AHEAD_OF_THE_OTHERS
     out.append(pieces[at]._replace(kind=K.ALTERED) if others else aside(pieces[at]))
     return at + 1
+
+
+def _behind_a_span(pieces: list[Piece], at: int) -> int:
+    """The place behind "between 22 and 7", "between 6 and 8 people"; `at` where it may be reps."""
+    first, last = at + 1, at + 3
+    joined = is_amount(pieces, first) and kind_at(pieces, at + 2) is K.AND and is_amount(pieces, last)
+    if not joined or "between" not in CUES_OF[pieces[at].text]:
+        return at
+    timed = pieces[last].role in TIMED or pieces[last].value < pieces[first].value
+    counted = kind_at(pieces, last + 1) in (K.PLAIN, K.OTHERS, K.REST)
+    told = pieces[last].role is Role.LOAD or kind_at(pieces, last + 1) in (K.TIMES, K.REPS, K.KG, K.LB)
+    return last + 1 if (timed or counted) and not told else at
 
 
 def _is_a_rest(pieces: list[Piece], at: int) -> bool:

@@ -42,7 +42,8 @@ def rates(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     if link.kind is K.OF and not (out and out[-1].kind in RATED):
         return False  # "tight today, 2 of 10 at 30"
     beside = (*_words(reversed(out)), *_words(iter(pieces[at + 3 :])))
-    if not beside:
+    of_the_day = kind_at(pieces, at + 3) is K.HEADING and not is_amount(pieces, at + 4)  # "6/10 day"
+    if not beside and not of_the_day:
         return False
     joint = any(word.kind is K.JOINT for word in beside) and not any(word.kind is K.SORE for word in beside)
     rated = piece._replace(kind=K.PAIN if joint and piece.value > 0 else K.NOTE, end=top.end, told=HOLDS_A_NUMBER)

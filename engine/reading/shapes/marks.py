@@ -22,7 +22,7 @@ class Marked(ThreeFactors):
             self._mark_load(chunk)
         if chunk.efforts or self.waiting:
             self._mark_effort(chunk)
-        if chunk.times is not None:
+        if chunk.times is not None and not chunk.plus:
             self._mark_times(chunk.times)
         if chunk.kind is not None or self.kind_ahead is not None or self.dropping:
             self._mark_kind(chunk)
@@ -32,6 +32,7 @@ class Marked(ThreeFactors):
             self._mark_end(chunk)
         if chunk.plus:
             self._mark_plus(chunk)
+            self._mark_cluster_again(chunk)
 
     def _mark_side(self, side: Side, times: int) -> None:
         before = self.drafts[: len(self.drafts) - len(self.touched)]
@@ -225,3 +226,14 @@ class Marked(ThreeFactors):
             extra = copy_of(head)
             extra.reps, extra.kind, extra.effort, extra.failure = int(more.value), SetKind.REST_PAUSE, None, False
             self.drafts.append(extra)
+
+    def _mark_cluster_again(self, chunk: Chunk) -> None:
+        """ "100x8+3+2 x2": all of it so often, and not its last few reps alone."""
+        if chunk.times is None or chunk.times == 1:
+            return
+        head, extras = self.touched[-1:], self.drafts[len(self.drafts) - len(chunk.plus) :]
+        self.unplaced = self.unplaced or len(self.touched) > 1
+        if not 1 <= chunk.times <= 2 * MOST_SETS:
+            raise DoesNotFit(f"{chunk.times} times")
+        for _ in range(chunk.times - 1):
+            self.drafts += [copy_of(draft) for draft in (*head, *extras)]

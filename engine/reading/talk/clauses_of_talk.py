@@ -9,13 +9,13 @@ from engine.reading.talk.counts import counts_other_things
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import COUNTED, Piece
+from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece
 
 TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
 AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
 BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.GOT, K.COLON))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
 LEAVING_OUT = TOLD_OF | {K.NEVER}
 MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE}
 """Kinds that may open a clause, or close a remark."""
@@ -85,12 +85,27 @@ def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
 
 
 def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
-    """ "squat 3x5 90 goal is 100": a wish with its own number behind sets with their load."""
-    behind = sentence[at + 1 : at + 2]
-    if sentence[at].kind is not K.FUTURE or not behind or behind[0].kind is not K.NUMBER:
+    """ "squat 3x5 90 goal is 100", "80x5 could have made 6": a wish with its own number behind sets with their load."""
+    word = sentence[at]
+    if word.kind is K.NEVER:
+        return "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0 and _tells_a_whole_set(sentence[:at])
+    if word.kind is not K.FUTURE:
         return False
+    behind = [piece.kind for piece in sentence[at + 1 :]]
+    if K.TIMES in behind and K.NAME not in behind and _tells_a_whole_set(sentence[:at]):
+        return True  # "100x5 should be good for 110x5"
     kinds = [piece.kind for piece in sentence[:at]]
-    return K.NAME in kinds and K.TIMES in kinds and counted(sentence[:at]) >= LEAST_OF_A_WHOLE
+    whole = K.NAME in kinds and K.TIMES in kinds and counted(sentence[:at]) >= LEAST_OF_A_WHOLE
+    return whole and behind[:1] == [K.NUMBER]
+
+
+def _tells_a_whole_set(ahead: list[Piece]) -> bool:
+    """Whether a load and its reps stand in front, and nothing says that they are not done: "squat 100x5"."""
+    kinds = [piece.kind for piece in ahead]
+    if K.TIMES not in kinds or not AHEAD.isdisjoint(kinds):
+        return False
+    load = kinds.index(K.TIMES) - 1
+    return load >= 0 and ahead[load].kind is K.NUMBER and ahead[load].value > MOST_LOADED_REPS
 
 
 LEAST_OF_A_WHOLE = 3
@@ -98,13 +113,17 @@ LEAST_OF_A_WHOLE = 3
 
 
 def _brackets_talk(sentence: list[Piece], at: int) -> bool:
-    """ "(pulse 150)", "(gym closes at 9)", "(2 guys waiting)": a remark in brackets that counts no sets."""
+    """ "(pulse 150)", "(gym closes at 9)", "(2 guys waiting)": a remark in brackets that counts no sets of hers, as
+    those of "(my dad 60x5)" are not.
+    """
     inside = []
     for piece in sentence[at + 1 : at + 1 + LONGEST_REMARK]:
         if piece.kind is K.CLOSE:
             break
         inside.append(piece)
     kinds = [piece.kind for piece in inside]
+    if kinds[:1] == [K.OTHERS] and kinds[1:2] == [K.NUMBER] and K.NAME not in kinds:
+        return True
     counts = not COUNTED.isdisjoint(kinds)
     planned = counts and not BEHIND.isdisjoint(kinds)
     cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
@@ -116,22 +135,43 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
     piece = sentence[at]
     if piece.kind is K.COLON:
         return _lists_sets(sentence, at)
+    if piece.kind in ADDING and _goes_on_with_others(sentence, at):
+        return True
     if piece.kind is K.AND:
         return _goes_on_with_me(sentence, at) or _goes_on_behind_things(sentence, at)
     if piece.kind is K.GOT:
         return any(one.kind is K.FUTURE for one in sentence[:at]) and sentence[at - 1].kind in ENDS_OF_A_SET
     if piece.text in phrasebook().cues["thatiswhy"]:
         return _goes_on_with_sets(sentence, at)
-    turning = turns(piece)
-    if not turning and piece.kind is not K.OTHERS:
-        return False
+    if piece.kind is K.OTHERS:
+        return _somebody_else_did(sentence, at)
     ahead, behind = sentence[:at], sentence[at + 1 :]
-    if turning:
+    if turns(piece):
         cued = any(one.kind in AHEAD for one in ahead)
         return _tells_what_was_done(behind) if cued else counted(ahead) > 0 and any(one.kind in AHEAD for one in behind)
+    return False
+
+
+def _somebody_else_did(sentence: list[Piece], at: int) -> bool:
+    """ "bench 80x5 my mate did 100x5", "bench 60x8 my brother 70x8"."""
+    ahead, behind = sentence[:at], sentence[at + 1 :]
     if not counted(ahead) or not counted(behind):
         return False
+    if sentence[at - 1].kind in (*ENDS_OF_A_SET, K.NAME) and behind[0].kind in COUNTED:
+        return True  # "bench 60x8 my brother 70x8"
     return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
+
+
+ADDING = frozenset((K.AND, K.PLUS, K.SLASH))
+
+
+def _goes_on_with_others(sentence: list[Piece], at: int) -> bool:
+    """ "bench 60x8 plus my brother 60x8", "and he 80x5", "& my mate the same": another's sets behind hers."""
+    told = [piece for piece in sentence[at + 1 :] if piece.kind is not K.FILLER]
+    if told and told[0].kind in BEHIND and counted(told) > 0 and _tells_a_whole_set(sentence[:at]):
+        return True  # "squat 100x5 and tomorrow bench 60x8"
+    other = bool(told) and told[0].kind is K.OTHERS and counted(sentence[:at]) > 0
+    return other and bool(told[1:]) and (told[1].kind in COUNTED or told[1].kind is K.SAME)
 
 
 def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:

@@ -7,6 +7,7 @@ counts    = NUMBER word "on" "the" name                 3 fellas on the bench
 habit     = sets DAILY                                  60 push ups a day
 wished    = sets SOON | PLAN ... ":" sets | ... "would" name sets        bench 100x5 soon        menu: squat 5x5 100
 beaten    = PERSON BEAT ... "," sets                    my sister beat me, 12 push ups
+done_by   = sets [ "by" | "for" ] PERSON                bench 60x8, 70x8 my sister
 """
 
 from __future__ import annotations
@@ -108,3 +109,22 @@ def beaten_by(pieces: Sequence[Piece]) -> Piece | None:
         elif who is not None and (spoken(piece.text) in beats or f"{spoken(piece.text)} {spoken(after.text)}" in beats):
             return who
     return None
+
+
+def done_by(pieces: Sequence[Piece]) -> Piece | None:
+    """Who is told right behind the numbers of a clause, as those that are theirs; None for nobody, or one who is
+    spoken to: "100x5, mate".
+    """
+    for at in range(1, len(pieces)):
+        who = pieces[at]
+        if who.kind is not K.OTHERS or (at + 1 < len(pieces) and pieces[at + 1].kind not in CLAUSES_PARTED):
+            continue
+        several = who.end - who.start > len(who.text) or "him" in CUES_OF[who.text]
+        before = pieces[at - 1 - (pieces[at - 1].kind in BY_WHOM)]
+        if several and before.kind in COUNTED:
+            return who
+    return None
+
+
+CLAUSES_PARTED = CLAUSE_ENDS | {K.AND, K.CLOSE, K.PLUS}
+BY_WHOM = frozenset((K.BY, K.FOR))

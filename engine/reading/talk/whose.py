@@ -8,7 +8,7 @@ line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer
 from __future__ import annotations
 
 from engine.reading.prepare import Prepared
-from engine.reading.talk.statements import beaten_by, is_a_statement, may_be_ahead, may_count_others
+from engine.reading.talk.statements import beaten_by, done_by, is_a_statement, may_be_ahead, may_count_others
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
@@ -24,11 +24,12 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
         return logged  # a question holds one day
     if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
-    name = _named(prepared, context) or _who_did_better(prepared)
+    name = _named(prepared, context) or _told_of_others(prepared)
     if not name or "\n" in prepared.cleaned.strip():
         return logged
     label = label_of(logged.sets)
-    said = f"Whose sets are these, yours or {name}’s? {label}. Nothing is saved yet."
+    other = "somebody else" if "him" in CUES_OF[name.lower()] else name
+    said = f"Whose sets are these, yours or {other}’s? {label}. Nothing is saved yet."
     mine = (Reading(logged.sets, 1.0, label),)
     return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
 
@@ -52,9 +53,11 @@ def _is_stated(prepared: Prepared) -> bool:
     return K.ASKS in prepared.told and is_a_statement(prepared.spoken)
 
 
-def _who_did_better(prepared: Prepared) -> str:
-    """ "my sister beat me, 12 push ups": she, as typed; empty where nobody is told."""
-    who = beaten_by(prepared.spoken) if K.OTHERS in prepared.told else None
+def _told_of_others(prepared: Prepared) -> str:
+    """ "my sister beat me, 12 push ups", "bench 60x8, 70x8 my sister": she, as typed; empty where nobody is told."""
+    if K.OTHERS not in prepared.told:
+        return ""
+    who = beaten_by(prepared.spoken) or done_by(prepared.spoken)
     return prepared.cleaned[who.start : who.end] if who is not None else ""
 
 

@@ -162,6 +162,8 @@ def _barred(entry: Entry, chunks: Chunks) -> Part | None:
     """What keeps an entry from being read at all: its day, a broken number, a name that nobody knows."""
     if entry.bare:
         return Part((), Doubt.NO_REPS, entry.phrase, "no numbers to it", entry=entry)
+    if entry.no_reps:
+        return Part((), Doubt.NO_REPS, entry.phrase, "no reps to it", entry=entry)
     if entry.no_day:
         return Part((), Doubt.NUMBERS, entry.phrase, entry.no_day, entry=entry)
     if Role.UNREADABLE in chunks.roles and (broken := unreadable(entry.pieces)):

@@ -41,8 +41,12 @@ class Token(NamedTuple):
     value: Decimal | None = None
 
 
-# One character each way, so that places in the cleaned text are places in the text as typed.
+FULL_WIDTH = range(0xFF01, 0xFF5F)
+"""Letters, digits and signs as wide as those of East Asian writing; the plain ones follow in the same order."""
+
+# One character each way.
 SIGNS = {
+    **{chr(wide): chr(wide - FULL_WIDTH.start + ord("!")) for wide in FULL_WIDTH},
     **dict.fromkeys("×✕✖∗⋅╳＊", "×"),
     **dict.fromkeys("–—−‐‑‒―﹣－", "-"),
     **dict.fromkeys("·•‣▪●◦", ";"),
@@ -52,18 +56,12 @@ SIGNS = {
     **dict.fromkeys("\t\u00a0\u202f\u2009\u2007\u2003\u2002\u3000", " "),
     **dict.fromkeys("\r\u2028\u2029\v\f\x85", "\n"),
     **dict.fromkeys("\u200b\u200c\u200d\u2060\ufeff\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u00ad", " "),
-    "，": ",",
     "、": ",",
-    "：": ":",
-    "；": ";",
-    "＠": "@",
-    "（": "(",
-    "）": ")",
-    "＋": "+",
-    "／": "/",
     "⁄": "/",
-    "？": "?",
 }
+NOT_SEEN = "\u00ad\u200b\u200c\u200d\u2060\ufeff"
+UNSEEN = re.compile(rf"(?<=[^\W\d_])[{NOT_SEEN}]+(?=[^\W\d_])|(?<=\d)[{NOT_SEEN}]+(?=\d)")
+"""Signs that nobody sees, within a word or a number; elsewhere they part as a space does."""
 POINT = re.compile(r"(?:(?<=\d[27])·(?=5)|(?<=\d)·(?=[27]5))(?=\d{1,2}\ ?(?:[xXхХ×*]|kg|lb|кг))")
 """A middle dot that is a decimal point: "62·5 x 8". In "60·5 x 3" it parts the load from its reps."""
 CLEAN = str.maketrans(SIGNS)
@@ -106,11 +104,12 @@ ONE_SIGN = {**{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°"}, "->": ">", "=
 
 
 def clean(text: str) -> str:
-    """The text with its many signs for one thing made one; as long as before, and cut at what a chat may send."""
+    """The text with its many signs for one thing made one, and cut at what a chat may send."""
     text = text[:LONGEST_TEXT]
     if text.isascii():
         return text if text.isprintable() else text.replace("\r", "\n").replace("\t", " ").translate(CONTROL)
-    return POINT.sub(".", unicodedata.normalize("NFC", text)).translate(CLEAN).translate(CONTROL)
+    seen = UNSEEN.sub("", unicodedata.normalize("NFC", text))
+    return POINT.sub(".", seen).translate(CLEAN).translate(CONTROL)
 
 
 LOOKS_BESIDE = re.compile(r"^$|^[xх×*½]|^h$|^[sm][xх]|^\d{1,2}[ea]|\dh|[*×]$", re.IGNORECASE)

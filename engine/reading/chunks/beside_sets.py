@@ -1,0 +1,71 @@
+"""Numbers behind sets that may be none of their reps: how long it took, when, how many were there, how hard it was.
+
+took  = ( "in" | "within" ) NUMBER          bench 60x8 done in 5
+when  = ( "before" | "after" | HEADING ) NUMBER         bench 60x8 before 7
+there = NUMBER ( "in" | "at" ) [ "the" ] VENUE          bench 60x8, 5 in the gym
+scale = NUMBER "/10"                    behind a set that told its load and its reps         bench 60x8 6/10
+They may be reps all the same, and are asked. Parts in capitals are cues of the language files.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.chunks.chunks import Chunk
+from engine.reading.chunks.steps import loads_told
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.values.effort import TOP_OF_SCALE
+
+PAIR = 2
+AHEAD_OF_AN_HOUR = frozenset((K.NOT_DATE, K.HEADING))
+LINKED = frozenset((K.TIMES, K.FOR, K.OF, K.AT, K.WITH, K.BY, K.REPS, K.SETS, K.KG, K.LB))
+BEFORE_A_VENUE = frozenset((K.FILLER, K.WITH, K.AT))
+
+
+def may_be_no_reps(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -> bool:
+    """Whether the number there, which stands behind the sets found so far, may be none of their reps."""
+    number, before, behind = pieces[at], pieces[at - 1], pieces[at + 1 : at + 4]
+    if number.role is not Role.BARE or number.value > MOST_LOADED_REPS or number.value % 1:
+        return False
+    if not (loads_told(found) or len(found) > 1) or (behind and behind[0].kind in LINKED):
+        return False
+    if before.kind in AHEAD_OF_AN_HOUR or (before.kind is K.FILLER and _times_what_follows(before.text)):
+        return True
+    return found[-1].size == PAIR and _tells_where(behind)
+
+
+def _times_what_follows(word: str) -> bool:
+    """ "in 5"; and not "all 5", "over 5"."""
+    cues = CUES_OF[word]
+    return "workout" in cues or ("within" in cues and "spread" in cues)
+
+
+def _tells_where(behind: Sequence[Piece]) -> bool:
+    """ "in the gym", "at my place"."""
+    if len(behind) < PAIR or behind[0].kind not in BEFORE_A_VENUE:
+        return False
+    if any("venue" in CUES_OF[piece.text] for piece in behind[1:]):
+        return True
+    # What heads a part of the workout, too, stands no longer here: "5 in the".
+    return len(behind) == PAIR and "within" in CUES_OF[behind[0].text] and behind[1].kind is K.FILLER
+
+
+def may_be_a_scale(numbers: Sequence[Piece], joiner: K | None, before: Sequence[Chunk]) -> bool:
+    """ "6/10" behind "60x8": so much out of ten, or two more sets."""
+    if len(numbers) != PAIR or joiner is not K.SLASH or not before or before[-1].size != PAIR:
+        return False
+    rated, top = numbers
+    return top.value == TOP_OF_SCALE and rated.value < top.value and bool(loads_told(before))
+
+
+LEAST_EFFORT = 5
+"""A lower effort is seldom told in numbers. Common practice, no source."""
+
+
+def may_be_efforts(numbers: Sequence[Piece], found: Sequence[Chunk]) -> bool:
+    """ "3x8 60 (7 8 9)": numbers that rise as efforts do, and reps seldom; behind "60x8/8/8" the reps were told."""
+    told = [number.value for number in numbers]
+    rising = told == sorted(told) and told[0] < told[-1] <= TOP_OF_SCALE and told[0] >= LEAST_EFFORT
+    return rising or any(len(factor) > 1 for chunk in found for factor in chunk.factors)

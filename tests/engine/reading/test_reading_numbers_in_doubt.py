@@ -1,0 +1,82 @@
+"""Numbers behind sets that may be none of their reps, glued shorthand and marks that nobody can read: asked, or read
+whole.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import readings, said
+
+CLUSTER = "barbell bench press 7 at 90 kg, 3 at 90 kg rest-pause, 2 at 90 kg rest-pause"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 90x7+3+2 x2",
+        "bench 90: 7+3+2 x2",
+        "bench (90x7+3+2) x2",
+        "bench 90x7+3+2 (x2)",
+        "bench 90x7+3+2 twice",
+        "bench 90x7 (+3+2) x2",
+    ],
+)
+def test_a_cluster_is_repeated_whole(text: str) -> None:
+    assert said(text) == f"{CLUSTER}, {CLUSTER.removeprefix('barbell bench press ')}"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 90x7+3+2x2",  # the last two reps twice, or all of it
+        "bench 90 7+3+2, x2",
+        "bench 60x15+5 x4",
+        "bench 90x7 (3+2) x2",
+        "row machine 45 9 9 9 (7 8 9)",  # as many numbers as sets
+        "row machine 45x9/9/9 (8/8/9)",
+        "pull ups 9, 8, 7 (7, 8, 9)",
+        "row machine 45 3x9 (7 8 9)",
+        "squat 95 4 4 f3",
+        "squat 95 4, 4, f3",
+        "squat 95x4 d70x8",
+        "squat 95x4 6/10",  # how it went, or two sets
+        "squat 95x4 done in 6",
+        "squat 95x4, 6 in the gym",
+        "squat 95x4 before 8",
+        "squat 95x4 after 5",
+        "Kniebeuge 95x4 in 6",
+        "leg press 4bp 3x10",  # letters glued to a number, with the lift told in full
+        "deadlift 3rdl 5x100",
+        "leg press 4pps 3x10",
+        "row machine 45x9, same weight on pulldown",
+        "row machine 45x9, same weight",
+        "bench 60x8 same weight on incline",
+    ],
+)
+def test_what_may_be_two_things_is_asked(text: str) -> None:
+    assert said(text).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "known", "meant"),
+    readings("""
+squat 2pps x5 => barbell back squat 5 at 100 kg
+pps 3x8 40 => push press 3×8 at 40 kg
+squat 95x4 6/10 day => barbell back squat 4 at 95 kg
+squat 4 4 4 95 in the gym => barbell back squat 3×4 at 95 kg
+row machine 45 3x9 (9 9 7) => machine row 2×9 at 45 kg, 7 at 45 kg
+squat S1 95x4 S2 100x3 => barbell back squat 4 at 95 kg, 3 at 100 kg
+squat 95 4 4 3f => barbell back squat 2×4 at 95 kg, 3 at 95 kg to failure
+"""),
+)
+def test_what_is_plain_is_read(text: str, known: object, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["squ\u200bat 3x4 95", "squat 3x4 9\u200b5", "ｓｑｕａｔ ３ｘ４ ９５", "squat ３×４ ＠ ９５", "squat\u200b3x4 95"],
+)
+def test_signs_that_nobody_sees_or_that_are_wide_change_nothing(text: str) -> None:
+    assert said(text) == "barbell back squat 3×4 at 95 kg"

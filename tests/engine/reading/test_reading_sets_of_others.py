@@ -1,0 +1,70 @@
+"""Sets of somebody else behind one's own, in the same breath: theirs are left out, or it is asked whose they are."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading import read
+from engine.reading.values import Asked, Doubt
+from tests.engine.reading.saying import KNOWN, readings, said, situation
+
+
+@pytest.mark.parametrize(
+    ("text", "known", "meant"),
+    readings("""
+row machine 45x9 plus my sister 30x9 => machine row 9 at 45 kg
+squat 95x4 + my uncle 140x2 => barbell back squat 4 at 95 kg
+squat 95x4 and he 140x2 => barbell back squat 4 at 95 kg
+squat 95x4 / my uncle 140x2 => barbell back squat 4 at 95 kg
+squat 95x4 (my uncle 140x2) => barbell back squat 4 at 95 kg
+squat 95x4 my uncle 140x2 => barbell back squat 4 at 95 kg
+squat 95x4, 95x4 and my cousin same => barbell back squat 2×4 at 95 kg
+squat 3x4 95 plus his 3x4 140 => barbell back squat 3×4 at 95 kg
+me 95x4 squat him 140x2 => barbell back squat 4 at 95 kg
+pull ups 9 8, and my wife 4 3 => pull-up 9, 8
+squat 95x4 he counted 5 => barbell back squat 4 at 95 kg
+Kniebeuge 95x4 und mein Bruder 140x2 => barbell back squat 4 at 95 kg
+sentadilla 95x4 y mi hermano 140x2 => barbell back squat 4 at 95 kg
+squat 95x4 et mon frère 140x2 => barbell back squat 4 at 95 kg
+knäböj 95x4 och min bror 140x2 => barbell back squat 4 at 95 kg
+squat 95x4 with my brother, 95x4, 95x3 => barbell back squat 2×4 at 95 kg, 3 at 95 kg
+squat 95x4 my brother spotted, 97.5x3 => barbell back squat 4 at 95 kg, 3 at 97.5 kg
+squat 95x4, mate => barbell back squat 4 at 95 kg
+"""),
+)
+def test_sets_of_somebody_else_are_left_out(text: str, known: object, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "whose"),
+    [
+        ("squat 95x4 for me and 140x2 for my uncle", "my uncle"),
+        ("squat 95x4, 140x2 my uncle", "my uncle"),
+        ("squat 95x4, 140x2 by my uncle", "my uncle"),
+        ("squat 95x4 me, 140x2 him", "somebody else"),
+        ("squat 95x4 plus three for my sister", "my sister"),
+    ],
+)
+def test_numbers_told_as_those_of_somebody_are_asked(text: str, whose: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.doubt is Doubt.WHOSE
+    assert f"{whose}’s" in outcome.question
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat 95x4 could have made 6", "barbell back squat 4 at 95 kg"),
+        ("squat 95x4 would have been 5 with a belt", "barbell back squat 4 at 95 kg"),
+        ("squat 95x4 could have been 100x4", "barbell back squat 4 at 95 kg"),
+        ("squat 95x4 should be good for 105x4", "barbell back squat 4 at 95 kg"),
+        ("squat 95x4 and tomorrow bench 60x8", "barbell back squat 4 at 95 kg"),
+        ("squat 4x6 95 tomorrow", "no sets"),
+        ("squat going for 95x4 then 100x4", "no sets"),
+    ],
+)
+def test_what_may_come_behind_a_set_leaves_the_set(text: str, meant: str) -> None:
+    assert said(text) == meant
