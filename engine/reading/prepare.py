@@ -266,7 +266,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
-    pieces = _with_counts_settled(pieces, kinds)
+    pieces = _with_counts_settled(pieces, kinds, context)
     pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
@@ -285,10 +285,10 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     return without_marks(told, kinds if told is pieces else kinds_of(told))
 
 
-def _with_counts_settled(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
-    if K.MORE in kinds:
-        pieces = with_more_sets(pieces)
+    if K.MORE in kinds or K.ANOTHER in kinds:
+        pieces = with_more_sets(pieces, context)
     pieces = with_parted_numbers(pieces, kinds)
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)

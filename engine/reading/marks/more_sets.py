@@ -1,16 +1,24 @@
-"""How many more sets there were, told ahead of their reps: "two more at 35, both 14", "two more with 5 kg: 7 and 5".
+"""How many more sets there were, told ahead of their reps: "two more at 35, both 14", "two more sets of 8".
 
-more = NUMBER "more" [ "sets" ] [ ( "at" | "with" ) load ] [ "," | ":" ] ( alike | REPS{NUMBER} )
-alike = ( "both" | "all" ) [ "for" ] REPS         so many sets of these reps
+more   = NUMBER "more" [ "sets" ] ( joined | [ ( "at" | "with" ) load ] [ "," | ":" ] ( alike | REPS{NUMBER} ) )
+joined = ( "of" | "x" ) REPS | TRIPLES            "2 more of 10", "two more x 8", "3 more triples"
+       | ( "for" | "with" ) REPS "reps"           also without "reps", where sets were named: "2 more sets for 8"
+alike  = ( "both" | "all" ) [ "for" ] REPS        so many sets of these reps
 As many reps as sets are told: the count says nothing more. Fewer or more of them: it is asked, as before.
+Behind "with" a bare number is reps where the lift in hand is loaded far above it: "noch zwei Sätze mit 8".
 """
 
 from __future__ import annotations
 
+from decimal import Decimal
+
+from engine.reading.values import Context
 from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.values.load import Load
 
 FEWEST, MOST = 2, 6
 """So many sets more may be told at once. Common practice, no source."""
@@ -23,15 +31,26 @@ ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.THEN, K.NOTE))
 ENDS_OF_ALIKE = ENDS - {K.NOTE}
 """In "3 more, all 5 felt good" the five may count sets."""
 REPS_ROLES = (Role.BARE, Role.REPS)
+MOST_JOINED = 10
+"""So many sets more may be told with the reps of each: "10 more sets of 3". Common practice, no source."""
+TIMED = frozenset((Role.SECONDS, Role.METRES))
+SAYING_REPS = frozenset((K.OF, K.TIMES))
+GOES_ON = frozenset((K.TIMES, K.MORE, K.FOR, K.BY))
+"""Behind the reps these make another form of them."""
+SAYING_SETS = frozenset(("more", "aset"))
+ASKING_FOR_MORE = frozenset((K.MORE, K.ANOTHER))
+FAR_BELOW = 4
+"""A number that goes so often into the load in hand is no load beside it. Common practice, no source."""
 
 
-def with_more_sets(pieces: list[Piece]) -> list[Piece]:
+def with_more_sets(pieces: list[Piece], context: Context) -> list[Piece]:
     """The pieces, with counts of more sets put to the reps behind them."""
+    pieces = _with_reps_at_hand(pieces, context)
     out: list[Piece] = []
     at = 0
     while at < len(pieces):
         end = _more_at(pieces, at)
-        told = _told_of(pieces, at, end) if end else None
+        told = (_joined(pieces, at, end) or _told_of(pieces, at, end)) if end else None
         if told is None:
             out.append(pieces[at])
             at += 1
@@ -44,16 +63,78 @@ def with_more_sets(pieces: list[Piece]) -> list[Piece]:
 def _more_at(pieces: list[Piece], at: int) -> int:
     """The place behind "two more sets"; 0 where no such count stands here."""
     count = pieces[at]
-    if count.kind is not K.NUMBER or count.role not in (Role.BARE, Role.SETS) or not FEWEST <= count.value <= MOST:
+    if count.kind is not K.NUMBER or count.role not in (Role.BARE, Role.SETS) or count.value > MOST_JOINED:
         return 0
     end = at + 1
-    while kind_at(pieces, end) in (K.MORE, K.SETS):
+    while kind_at(pieces, end) in (K.MORE, K.SETS) or _names_a_set(pieces, end):
         end += 1
     return end if any(piece.kind is K.MORE for piece in pieces[at + 1 : end]) else 0
 
 
+def _names_a_set(pieces: list[Piece], at: int) -> bool:
+    """ "1 more set of 8": the word for one set, with its "of"."""
+    return kind_at(pieces, at) is K.FILLER and "aset" in CUES_OF[pieces[at].text]
+
+
+def _joined(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] | None:
+    """What stands for a count whose reps are joined to it, "two more sets of 8"; the place of the reps behind it."""
+    count, link = pieces[at], kind_at(pieces, end)
+    sets = count._replace(role=Role.SETS)
+    of = pieces[at + 1]._replace(kind=K.OF, text="of", told=0)
+    if link is K.COUNT:
+        return [sets, of, _named_reps(pieces[end])], end + 1
+    one_set = _names_a_set(pieces, end - 1)
+    reps = end if one_set else end + 1
+    if kind_at(pieces, reps) is not K.NUMBER or kind_at(pieces, reps + 1) in GOES_ON:
+        return None
+    number = pieces[reps]
+    timed = number.role in TIMED or (number.role is Role.PLURAL and link is K.OF)  # "2 more sets of 45 s"
+    counts = timed or (number.role in REPS_ROLES and 0 < number.value <= MOST_LOADED_REPS)
+    if not counts:
+        return None
+    if one_set or link in SAYING_REPS or "setsof" in CUES_OF[pieces[end].text]:
+        return [sets, of], reps
+    named = count.role is Role.SETS or K.SETS in [one.kind for one in pieces[at + 1 : end]]
+    told = number.role is not Role.BARE or (link is K.FOR and (named or _says_sets(pieces[at + 1 : end])))
+    return ([sets, of], reps) if link in (K.FOR, K.WITH) and told else None
+
+
+def _says_sets(words: list[Piece]) -> bool:
+    """ "2 more sets for 8", where "more sets" is one phrase."""
+    return any(len(one.text) < one.end - one.start and is_cued(one.text, SAYING_SETS) for one in words)
+
+
+def _named_reps(name: Piece) -> Piece:
+    """ "triples" as the three reps that they are."""
+    return name._replace(kind=K.NUMBER, value=Decimal(name.told), role=Role.REPS, told=0)
+
+
+def _with_reps_at_hand(pieces: list[Piece], context: Context) -> list[Piece]:
+    """The pieces, with "noch zwei Sätze mit 8" told as sets of eight, where the load in hand is far above that."""
+    numbers, load = places_of(K.NUMBER, kinds_in_order(pieces)), _load_in_hand(context)
+    if load is None or not numbers or kind_at(pieces, numbers[-1] - 1) is not K.WITH:
+        return pieces
+    at = numbers[-1]
+    said, reps, ahead = pieces[at - 1], pieces[at], pieces[: at - 1]
+    named = any(piece.kind is K.SETS or piece.role is Role.SETS for piece in ahead) or _says_sets(ahead)
+    more = not ASKING_FOR_MORE.isdisjoint(kinds_in_order(ahead)) and len(numbers) < 3
+    low = _is_reps(pieces, at) and reps.role is Role.BARE and reps.value * FAR_BELOW <= load.amount
+    whole = reps.value == int(reps.value) and kind_at(pieces, at + 1) in ENDS
+    if not (named and more and low and whole) or said.text == "at":
+        return pieces
+    return [*ahead, said._replace(kind=K.OF, text="of"), *pieces[at:]]
+
+
+def _load_in_hand(context: Context) -> Load | None:
+    if context.recent:
+        return context.recent[-1].done.load
+    return None if context.doing is None else context.last.get(context.doing)
+
+
 def _told_of(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] | None:
     """What stands for the count, and the place behind it; None where the reps behind it do not settle it."""
+    if not FEWEST <= pieces[at].value <= MOST:
+        return None
     count, loaded = pieces[at], _load_behind(pieces, end)
     reps = loaded
     while kind_at(pieces, reps) in AHEAD_OF_REPS:
