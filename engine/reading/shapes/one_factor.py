@@ -53,7 +53,7 @@ class OneFactor(Adding):
         if self.shared is not None and place and self._counts_stand_behind(place):
             self.shared = None  # "singles 115 120 125, then 95 3x6"
         if chunk.counted or self._heads_loads(chunk, place):
-            self._counted(numbers[0], chunk)
+            self._counted(numbers[0], chunk, place)
         elif len(numbers) == 1:
             self._single(numbers[0], chunk, place)
         else:
@@ -74,8 +74,16 @@ class OneFactor(Adding):
             return False
         return all(len(factor) == 1 and may_be_reps(factor[0], self.traits) for factor in behind[0].factors)
 
-    def _counted(self, reps: Piece, chunk: Chunk) -> None:
-        """ "a triple": reps of the load before; ahead of loads ("doubles at 110, 115") reps of each of them."""
+    def _counted(self, reps: Piece, chunk: Chunk, place: int) -> None:
+        """ "a triple": reps of the load before, also in "a triple at 125, then a double"; ahead of loads ("doubles at
+        110, 115") reps of each of them.
+        """
+        behind = self.chunks.found[place + 1 :]
+        if self.load is None and not chunk.at and (behind[0].counted if behind else bool(self.drafts)):
+            # Names of reps one behind the other head no loads; with one further on, nobody can say whose it is.
+            self.unplaced = self.unplaced or not self.drafts or any(one.at for one in behind)
+            self._append(Draft(int(reps.value), self.drafts[-1].load if self.drafts else None))
+            return
         if self.load is not None:
             self._append(Draft(int(reps.value)))
             return
