@@ -39,8 +39,8 @@ class Moment:
 
     @property
     def is_paused(self) -> bool:
-        until = self.preferences.paused_until
-        return until is not None and self.today < until
+        begins, until = self.preferences.paused_from, self.preferences.paused_until
+        return until is not None and (begins or self.today) <= self.today < until
 
     def send(self, reply: Reply, *, silent: bool, about: Sequence[AthleteId] = ()) -> OutboxId:
         """The id of a message nobody asked for just now; `about`: the other people whose records it tells."""

@@ -11,13 +11,16 @@ from engine.values.load import Unit
 from engine.values.plan import Weekday
 
 ZONE, UNIT, TRAINING_TIMES, SUMMARY, DIGEST = "zone", "unit", "training times", "summary", "digest"
-REACTIONS, LOAD_FIRST, PAUSED_UNTIL, QUIET = "reactions", "load first", "paused until", "quiet"
+REACTIONS, LOAD_FIRST, QUIET = "reactions", "load first", "quiet"
+PAUSED_FROM, PAUSED_UNTIL = "paused from", "paused until"
 WELCOMED, GYM, PAIN_OVER = "welcomed", "gym", "pain over"
 
 
 @dataclass(frozen=True, slots=True)
 class Preferences:
     """`training_times` says when to remind on which weekday; empty: no reminders.
+
+    A pause without its first day began when it was asked for.
 
     `quiet` is when nothing unprompted is sent, from the first time to the second, over midnight.
     """
@@ -30,6 +33,7 @@ class Preferences:
     digest: bool = True
     reactions: bool = True
     load_first: bool | None = None
+    paused_from: date | None = None
     paused_until: date | None = None
     quiet: tuple[time, time] = (time(21, 30), time(8, 0))
     welcomed: bool = False
@@ -38,7 +42,7 @@ class Preferences:
 
 def preferences(stored: Mapping[str, Any], default_zone: str) -> Preferences:
     """The preferences that stored settings spell, with defaults for what was never set."""
-    until = stored.get(PAUSED_UNTIL)
+    begins, until = stored.get(PAUSED_FROM), stored.get(PAUSED_UNTIL)
     quiet = stored.get(QUIET)
     base = Preferences(zone=default_zone)
     return Preferences(
@@ -50,6 +54,7 @@ def preferences(stored: Mapping[str, Any], default_zone: str) -> Preferences:
         digest=stored.get(DIGEST, base.digest),
         reactions=stored.get(REACTIONS, base.reactions),
         load_first=stored.get(LOAD_FIRST),
+        paused_from=date.fromisoformat(begins) if begins else None,
         paused_until=date.fromisoformat(until) if until else None,
         quiet=(time.fromisoformat(quiet[0]), time.fromisoformat(quiet[1])) if quiet else base.quiet,
         welcomed=stored.get(WELCOMED, False),

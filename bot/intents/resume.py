@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.preferences import PAUSED_UNTIL
+from bot.preferences import PAUSED_FROM, PAUSED_UNTIL
 from bot.replies.reminders import not_paused, resumed
 from bot.schedule import plan_person
 from bot.turn import Turn
@@ -17,6 +17,8 @@ def resume(turn: Turn, act: Act) -> None:
         return
     change = turn.begin(ChangeKind.SETTING, "ending the pause")
     turn.store.settings.clear(change, PAUSED_UNTIL)
+    if turn.preferences.paused_from is not None:
+        turn.store.settings.clear(change, PAUSED_FROM)
     turn.forget_lookups()
     plan_person(turn.store, turn.memory, turn.me, turn.preferences, turn.at)
     turn.say(resumed())

@@ -56,11 +56,12 @@ def snoozed(until: datetime, today: date) -> Reply:
     return Reply(f"I'll remind you again {near(until.date(), today)} at {clock(until)}.")
 
 
-def paused(until: date | None, today: date) -> Reply:
-    """Nothing unprompted until a day."""
+def paused(start: date | None, until: date | None, today: date) -> Reply:
+    """Nothing unprompted until a day, from now on or from another."""
     when = f"until {day(until, today)}" if until else "until you send resume"
+    begins = f"from {day(start, today)} " if start else ""
     kept = "Your plan waits; sets you send are logged."
-    return Reply(f"Paused {when}: no reminders, summaries or digests. {kept}", row(UNDO))
+    return Reply(f"Paused {begins}{when}: no reminders, summaries or digests. {kept}", row(UNDO))
 
 
 def resumed() -> Reply:
@@ -81,4 +82,4 @@ def quiet_set(start: time, end: time) -> Reply:
 def needs_quiet(start: time, end: time) -> Reply:
     """Two times are needed; which hours are quiet now."""
     now = f"it is quiet between {clock(start)} and {clock(end)}"
-    return Reply(f"Nothing changed: {now}. For other hours, send: quiet 22:00 7:30")
+    return Reply(f"Nothing changed: {now}, the same every day. For other hours, send: quiet 22:00 7:30")

@@ -11,7 +11,7 @@ from engine.reading.days.headings import without_days_counted
 from engine.reading.days.week_headings import with_weeks
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
-from engine.reading.lexing.beside_words import with_words_settled
+from engine.reading.lexing.beside_words import with_months, with_words_settled
 from engine.reading.lexing.counts_misspelt import with_counts_mended
 from engine.reading.lexing.days_misspelt import with_days_mended
 from engine.reading.lexing.lexer import Lexer
@@ -113,7 +113,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
         if K.ONLY in kinds:
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
     if K.NAME in kinds:
-        pieces = with_longer_names(pieces, cleaned, catalogue)
+        pieces = with_months(with_longer_names(pieces, cleaned, catalogue))
     pieces = _as_said(pieces, kinds, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:
         pieces = with_announced(pieces)

@@ -143,6 +143,8 @@ class Act:
     exercise: ExerciseName | None = None
     to: ExerciseName | None = None
     when: date | datetime | None = None
+    start: date | None = None
+    """The day from which it holds: "pause from monday"; None for now."""
     count: int | None = None
     as_planned: bool = False
     text: str = ""

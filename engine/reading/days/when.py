@@ -91,7 +91,7 @@ def _calendar(pieces: Sequence[Piece], at: int, today: date, unit: Unit) -> date
         return _ahead(behind[1].told or int(behind[1].value), piece.told, today)
     if piece.kind is K.ORDINAL and any(p.kind is K.MONTH for p in behind):
         return _ahead(piece.told, next(p.told for p in behind if p.kind is K.MONTH), today)
-    if piece.kind is K.ORDINAL and piece.told and piece.text[0].isdigit():
+    if piece.kind is K.ORDINAL and piece.told and (piece.text[0].isdigit() or "the" in CUES_OF[piece.text]):
         return _of_month(piece.told, today)
     if piece.kind is K.NUMBER and (dotted := DOTTED.fullmatch(piece.text)):
         return _ahead(int(dotted[1]), int(dotted[2]), today)

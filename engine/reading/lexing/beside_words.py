@@ -5,6 +5,8 @@ between = "between" [ words ] name                       pull ups 11 9 9 between
 well    = name "right" , at the end of its clause        squats done right! : how it was done, and no side
 code    = "w3d1", "w3 d1"                                which session it was, ahead of its lifts
 heading = short word "." NUMBER                          wk. 3: no end of a sentence
+month   = ( "until" | "on" ) ( day name | name day )     until 20 dec, on dec 3: no lift of that short name
+        | ( day name | name day ) ":" , heading a line   20 dec: squat 3x5 100
 """
 
 from __future__ import annotations
@@ -16,7 +18,9 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.marks.roughly import is_between
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
 from engine.values.exercise import Equipment
 
@@ -55,6 +59,52 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
 
 
 OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT))
+MOST_DAYS = 31
+AHEAD_OF_A_DATE = frozenset((None, K.LINE, K.WEEKDAY))
+BEHIND_A_DATE = frozenset((K.COLON, K.LINE, K.NAME))
+OF_SETS = frozenset((K.NUMBER, K.TIMES, K.WITH, K.AT, K.SLASH, K.COMMA, K.KG, K.LB, K.REPS, K.FOR, K.DASH))
+LEADING_TO_A_DAY = frozenset(("onday", "upto", "untilday"))
+
+
+def with_months(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with names of lifts that are months beside a day put to those: "until 20 dec"."""
+    dated = [
+        at for at, piece in enumerate(pieces) if piece.kind is K.NAME and MONTHS_TOO[piece.text] and _dates(pieces, at)
+    ]
+    if not dated:
+        return pieces
+    months = {at: pieces[at]._replace(kind=K.MONTH, names=(), told=MONTHS_TOO[pieces[at].text]) for at in dated}
+    return [months.get(at, piece) for at, piece in enumerate(pieces)]
+
+
+def _month_of(word: str) -> int:
+    meaning = lexicon().phrases.get(word)
+    return meaning.value or 0 if meaning is not None and meaning.kind is K.MONTH else 0
+
+
+MONTHS_TOO = Kept(_month_of)
+"""The month that a lift's name is as well, "dec"; 0 for any other name."""
+
+
+def _dates(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether the word is the month of a date: a day beside it, and in front of both a word that leads to a day."""
+    ahead, behind = kind_at(pieces, at - 1), kind_at(pieces, at + 2)
+    if at and _is_a_day(pieces[at - 1]):
+        headed = kind_at(pieces, at - 2) in AHEAD_OF_A_DATE and kind_at(pieces, at + 1) in BEHIND_A_DATE
+        return headed or (at > 1 and _leads_to_a_day(pieces[at - 2]))
+    if at + 1 >= len(pieces) or not _is_a_day(pieces[at + 1]):
+        return False
+    headed = ahead in AHEAD_OF_A_DATE and behind in BEHIND_A_DATE and kind_at(pieces, at + 3) is K.NAME
+    return headed or (at > 0 and _leads_to_a_day(pieces[at - 1]) and behind not in OF_SETS)
+
+
+def _is_a_day(piece: Piece) -> bool:
+    bare = piece.kind is K.NUMBER and piece.role is Role.BARE and piece.text.isdigit()
+    return piece.kind is K.ORDINAL or (bare and 1 <= piece.value <= MOST_DAYS)
+
+
+def _leads_to_a_day(piece: Piece) -> bool:
+    return piece.kind is K.NOT_DATE or (piece.kind is K.FILLER and is_cued(piece.text, LEADING_TO_A_DAY))
 
 
 def _is_with(pieces: Sequence[Piece], at: int) -> bool:

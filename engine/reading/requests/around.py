@@ -169,7 +169,7 @@ POINTING_BACK = frozenset(("it", "that", "them", "this", "those", "these"))
 
 def _with_reason(found: Act, words: Words, reason: Sequence[Piece], context: Context) -> Act:
     """The request with what the reason says of it: "no time for curls, skip them", "away until may, pause"."""
-    if found.name == "pause" and found.when is None:
+    if found.name == "pause" and found.when is None and found.start is None:
         return replace(found, when=day_told(reason, context))
     named = {narrowed(piece.names, context)[0] for piece in reason if piece.kind is K.NAME}
     if found.name == "swap" and len(named) == 1 and found.exercise == context.doing and found.to not in named:

@@ -14,7 +14,7 @@ from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, phrasebook, 
 NEEDS = {
     "bodyweight": "a body weight needs one number, for instance: bodyweight 80.5",
     "weighed": "a body weight needs its unit or a word, for instance: bodyweight 80.5",
-    "pause": "a pause needs a day ahead, for instance: pause until 24 june",
+    "pause": "a pause needs one day ahead or one length, for instance: pause until 24 june, pause 2 weeks from monday",
     "remind": "a reminder needs a time, for instance: remind me at 18:00",
     "snooze": "snooze needs a time, for instance: snooze 20 min",
     "volume": "volume takes a muscle or a week, for instance: volume chest, volume last week",
@@ -27,11 +27,11 @@ SETS_TOLD = frozenset((K.NAME, K.TIMES))
 
 def begun_request(prepared: Prepared) -> str:
     """What the request that the message begins needs; empty where it begins none."""
-    if K.NUMBER not in prepared.told or prepared.told & SETS_TOLD:
+    if prepared.told & SETS_TOLD or prepared.told.isdisjoint(NUMBERS_AND_DAYS):
         return ""
     words = [word for word, _ in spoken_words(prepared.tokens[: MOST_WORDS_OF_A_PHRASE + 1])]
     intent = _begun(words)
-    if not intent:
+    if not intent or (K.NUMBER not in prepared.told and (intent != "pause" or len(words) < LEAST_OF_A_PAUSE)):
         return ""
     numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
     if intent == "weighed" and not (len(prepared.spoken) <= MOST_OF_AN_AGE and prepared.spoken[-1].kind is K.NUMBER):
@@ -39,6 +39,9 @@ def begun_request(prepared: Prepared) -> str:
     return NEEDS[intent] if intent not in ("bodyweight", "weighed") or numbers == 1 else ""
 
 
+NUMBERS_AND_DAYS = frozenset((K.NUMBER, K.PAUSE, K.REST, K.NOT_DATE, K.WEEKDAY, K.TOMORROW, K.FUTURE))
+LEAST_OF_A_PAUSE = 3
+"""Words: "pause until easter" asks for a pause, "back squats" for none."""
 MOST_OF_AN_AGE = 3
 """ "i am 30": pieces."""
 

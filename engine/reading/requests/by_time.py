@@ -2,6 +2,7 @@
 
 pause  = PAUSING word and UNTIL a day, and only words AROUND them
        | PAUSING word and how many days or weeks, and only words AROUND them     "taking two weeks off"
+         (how long: see pausing.py)
 remind = an hour and REMIND at the end
 Each part in capitals is a cue of the language files.
 """
@@ -9,11 +10,9 @@ Each part in capitals is a cue of the language files.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
-from itertools import pairwise
 
 from engine.reading.days.hours_ahead import moment_told
-from engine.reading.days.when import day_told
+from engine.reading.requests.pausing import SPANS, pause_told
 from engine.reading.values import Act, Context
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import Phrasebook
@@ -58,33 +57,15 @@ def _pause(words: Words, pieces: Sequence[Piece], context: Context, book: Phrase
     days = [piece for piece in pieces if piece.kind in TELLING_A_DAY]
     said = [word for word, token in words if not any(one.start <= token.start < one.end for one in days)]
     known = book.cues["pausing"] | book.cues["untilday"] | book.cues["aroundpause"] | book.cues["please"]
-    until = max((token.start for word, token in words if word in book.cues["untilday"]), default=None)
-    span = _span(words, pieces, context, book)
-    if not _is_off([word for word, _ in words], book) and any(not book.cues[cue].isdisjoint(said) for cue, _ in SPANS):
+    timed = not book.cues["untilday"].isdisjoint(said)
+    if not timed and not _is_off([word for word, _ in words], book):
         return None  # "training for two weeks now"
-    if (until is None and span is None) or not (known | book.cues["spanof"]).issuperset(said):
+    if not _is_off([word for word, _ in words], book) and any(not book.cues[cue].isdisjoint(said) for cue, _ in SPANS):
         return None
-    behind = [piece for piece in pieces if until is not None and piece.start > until]
-    day = span or day_told(behind, context) or day_told(pieces, context)
-    ahead = day is not None and context.now is not None and day > context.now.date()
-    return Act("pause", when=day) if ahead else None
-
-
-def _span(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> date | None:
-    """The day on which "two weeks", "a week" are over; "the week" is over on Monday."""
-    if context.now is None or not _is_off([word for word, _ in words], book):
+    if not (known | book.cues["spanof"] | book.cues["fromday"]).issuperset(said):
         return None
-    today = context.now.date()
-    numbers = {piece.start: int(piece.value) for piece in pieces if piece.kind is K.NUMBER and piece.value < MOST_DAYS}
-    for (before, amount), (word, _) in pairwise(words):
-        days = next((days for cue, days in SPANS if word in book.cues[cue]), 0)
-        if days and amount.start in numbers:
-            return today + timedelta(days=days * numbers[amount.start])
-        if days == A_WEEK and before in book.cues["thisspan"]:
-            return today + timedelta(days=A_WEEK - today.weekday())
-        if days >= A_WEEK and before in book.cues["onespan"]:
-            return today + timedelta(days=days)
-    return None
+    told = pause_told(pieces, context, book)
+    return Act("pause", when=told.until, start=told.start) if told is not None else None
 
 
 def _is_off(said: Sequence[str], book: Phrasebook) -> bool:
@@ -92,8 +73,3 @@ def _is_off(said: Sequence[str], book: Phrasebook) -> bool:
     words = set(said)
     apart = words & book.cues["pausing"] - book.cues["notoff"]
     return bool(apart) or not (words.isdisjoint(book.cues["trains"]) or words.isdisjoint(book.cues["denies"]))
-
-
-A_WEEK = 7
-SPANS = (("spandays", 1), ("spanweeks", A_WEEK), ("spanmonths", 30))
-MOST_DAYS = 400

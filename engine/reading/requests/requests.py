@@ -253,7 +253,7 @@ def _by_phrase(
             end = words[length - 1][1].end
             rest = cleaned[end:].lstrip(" :,-=").rstrip(" ?!.")
             behind = [piece for piece in pieces if piece.start >= end]
-            said = Said(named, rest, tuple(word for word, _ in words[length:]), behind, context, catalogue)
+            said = Said(named, rest, tuple(plain[length:]), behind, context, catalogue, tuple(plain[:length]))
             recognise = ARGUMENTS.get(named)
             found = recognise(said) if recognise is not None and not _is_in_a_name(end, pieces) else None
             if found is not None:

@@ -23,6 +23,8 @@ class Said:
     pieces: Sequence[Piece]
     context: Context
     catalogue: Catalogue
+    head: tuple[str, ...] = ()
+    """The words in front of what stands behind: "pause until"."""
 
     def exercises(self) -> list[ExerciseName]:
         """The exercises named, each as context settles it."""

@@ -9,6 +9,7 @@ from engine.reading.days.hours_ahead import moment_told
 from engine.reading.days.when import day_told
 from engine.reading.entries.names import narrowed
 from engine.reading.requests.lifts_mended import skipped_as_mended
+from engine.reading.requests.pausing import pause_told, rest_of_this_week
 from engine.reading.requests.quiet import quiet_behind
 from engine.reading.requests.said import Said
 from engine.reading.requests.teaching import taught_of
@@ -192,10 +193,8 @@ def _rest(said: Said) -> Act | None:
 
 
 def _pause(said: Said) -> Act | None:
-    if said.numbers() and any(piece.kind is K.TIMES for piece in said.pieces):
-        return None
-    day = day_told(said.pieces, said.context)
-    return Act("pause", when=day, text=said.rest) if day is not None else None
+    told = rest_of_this_week(said) or pause_told(said.pieces, said.context, phrasebook(), said.head)
+    return Act("pause", when=told.until, start=told.start, text=said.rest) if told is not None else None
 
 
 def _remind(said: Said) -> Act | None:
