@@ -19,8 +19,7 @@ DEFAULT = 120
 def rest(turn: Turn, act: Act) -> None:
     """Nothing; the rest is running, or stopped."""
     if "stop" in act.text.casefold():
-        cancel_all(turn, REST)
-        turn.say(stopped())
+        turn.say(stopped(ran=bool(cancel_all(turn, REST))))
         return
     seconds = seconds_named(act.text) if act.text.strip() else _planned(turn)
     if seconds is None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.replies.choices import done_already, nothing_to_skip, skipped, which_lift
+from bot.replies.names import listed
 from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from engine.reading.values import Act
@@ -42,7 +43,7 @@ def skip_lift(turn: Turn, exercise: ExerciseName) -> None:
 
 def skip_lifts(turn: Turn, exercises: Sequence[ExerciseName]) -> None:
     """Nothing; the lifts are out of today's session, in one step."""
-    named = " and ".join(exercises)
+    named = listed(exercises, len(exercises))
     change = turn.begin(ChangeKind.SKIP, f"skipping {named}")
     session = session_of(turn)
     for exercise in exercises:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot import zones
 from bot.replies.reminders import snoozed
@@ -16,9 +16,11 @@ AN_HOUR = 3600
 
 
 def snooze(turn: Turn, act: Act) -> None:
-    """Nothing; a reminder comes again later today."""
-    seconds = (seconds_named(act.text) if act.text.strip() else None) or AN_HOUR
-    until = turn.at + timedelta(seconds=seconds)
+    """Nothing; a reminder comes again later, after a while or at the hour told."""
+    if isinstance(act.when, datetime):
+        until = zones.instant(act.when, turn.preferences.zone)
+    else:
+        until = turn.at + timedelta(seconds=(seconds_named(act.text) if act.text.strip() else None) or AN_HOUR)
     local = zones.local(until, turn.preferences.zone)
     plan_one(turn, SNOOZED, until)
     turn.say(snoozed(local, turn.today))

@@ -27,11 +27,14 @@ def swap(turn: Turn, act: Act) -> None:
     session = session_of(turn)
     planned = [one.exercise for one in session.prescriptions]
     if not planned:
-        known = turn.catalogue.get(act.exercise) if act.exercise is not None else None
-        turn.say(much_the_same(known.name, known.swaps) if known and known.swaps else no_plan_to_change(SWAP))
+        lone = turn.catalogue.get(act.exercise) if act.exercise is not None else None
+        turn.say(much_the_same(lone.name, lone.swaps) if lone and lone.swaps else no_plan_to_change(SWAP))
         return
     exercise = act.exercise or _current(session)
-    if exercise is None or session.slot_of(exercise) is None:
+    known = turn.catalogue.get(exercise) if exercise is not None else None
+    if act.to is None and known is not None and session.slot_of(known.name) is None and known.swaps:
+        turn.say(much_the_same(known.name, known.swaps, planned))
+    elif exercise is None or session.slot_of(exercise) is None:
         turn.say(which_lift(SWAP, planned))
     elif act.to is None and (unknown := UNKNOWN.search(act.text)):
         turn.say(unknown_exercise(unknown[1]))

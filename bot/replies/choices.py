@@ -57,9 +57,12 @@ def no_plan_to_change(verb: str) -> Reply:
     return Reply(f"Nothing changed: there is no session today to {verb}. Log what you do: row 3x12 55")
 
 
-def much_the_same(exercise: ExerciseName, others: Sequence[ExerciseName]) -> Reply:
-    """What works much the same as a lift, where no session is there to change."""
-    return Reply(f"Much the same work as {exercise}: {listed(others)}.\nNo session today to change: log what you do.")
+def much_the_same(
+    exercise: ExerciseName, others: Sequence[ExerciseName], planned: Sequence[ExerciseName] = ()
+) -> Reply:
+    """What works much the same as a lift that is not on for today (`planned`), or where no session is."""
+    why = f"It is not on for today ({listed(planned)}), so nothing changed" if planned else "No session today to change"
+    return Reply(f"Much the same work as {exercise}: {listed(others)}.\n{why}: log what you do.")
 
 
 def swapped(prescription: Prescription, instead_of: ExerciseName, caution: Caution | None = None) -> Reply:

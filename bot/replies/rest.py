@@ -18,9 +18,9 @@ def resting(seconds: int, until: datetime) -> Reply:
     return Reply(f"Rest {rest_text(seconds)}, until {clock(until)}.", row(Button("Stop", "v1:rest-stop")))
 
 
-def stopped() -> Reply:
-    """No rest is running any more."""
-    return Reply("Rest stopped.")
+def stopped(*, ran: bool = True) -> Reply:
+    """No rest is running any more, or none was."""
+    return Reply("Rest stopped." if ran else "No rest is running. Nothing changed. To start one: rest 2 min")
 
 
 def over(following: Following | None, in_hand: ExerciseName | None) -> Reply:

@@ -21,6 +21,8 @@ def broke() -> Reply:
 
 def not_read(unread: Sequence[Unread]) -> Reply:
     """Words that look like sets and could not be read; nothing was saved."""
+    if all(one.of_a_request for one in unread):
+        return Reply("\n".join(f"Nothing changed: {quoted(one.text)}: {one.why}" for one in unread[:SHOWN]))
     lines = [f"Not saved: {quoted(one.text)}: {one.why}" for one in unread[:SHOWN]]
     if len(unread) > SHOWN:
         lines.append(f"and {len(unread) - SHOWN} more")

@@ -26,6 +26,7 @@ from engine.reading.noted import NOTED, note_of
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.requests.begun import begun_request
+from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.requests.requests import request_of
 from engine.reading.requests.spelt import forgets
 from engine.reading.tables import Misfit, told_in_lines
@@ -62,7 +63,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
         return again
     asked = request_of(prepared, context, catalogue)
     if asked is not None:
-        return _done(asked, prepared, context, catalogue) if asked.name in LEAVING else asked
+        return _done(asked, prepared, context, catalogue) if asked.name in SAID_WITH_MORE else asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
     told: Outcome | None = gone_on(prepared.spoken, context, catalogue)
@@ -72,6 +73,10 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
             told = _told_in_full(prepared, context, catalogue) or told
     outcome = told if told is not None else read_sets(prepared, context, catalogue)
     return asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+
+
+def _of_a_request(prepared: Prepared, why: str) -> Unread:
+    return Unread(prepared.cleaned.strip(), why, of_a_request=True)
 
 
 def _by_the_plan(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:
@@ -85,13 +90,15 @@ def _by_the_plan(prepared: Prepared, context: Context, catalogue: Catalogue) -> 
 
 def _done(asked: Act, prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
     """The request with the pain that it tells of; or the planned sets, where something about them was changed."""
+    if asked.name == UNCLEAR:
+        return NoSets(tells_pain(prepared.pieces), (_of_a_request(prepared, asked.text),), asked.text)
     if asked.as_planned and not CHANGING.isdisjoint([piece.kind for piece in prepared.pieces]):
         return _by_the_plan(prepared, context, catalogue) or asked
     return replace(asked, pain=True) if tells_pain(prepared.pieces) else asked
 
 
-LEAVING = frozenset(("skip", "swap", "done", "move", "pause"))
-"""Requests that pain is a reason for."""
+SAID_WITH_MORE = frozenset(("skip", "swap", "done", "move", "pause", UNCLEAR))
+"""Requests that pain is a reason for, or that are not understood in full."""
 
 
 def _told_in_full(prepared: Prepared, context: Context, catalogue: Catalogue) -> Logged | None:
@@ -134,7 +141,7 @@ def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Out
     """The message read as sets: logged, asked or none."""
     unfinished = begun_request(prepared)
     if unfinished:
-        return NoSets(tells_pain(prepared.pieces), (Unread(prepared.cleaned.strip(), unfinished),), unfinished)
+        return NoSets(tells_pain(prepared.pieces), (_of_a_request(prepared, unfinished),), unfinished)
     outcome = _read_pieces(prepared.pieces, prepared, context, catalogue)
     if prepared.other is not None:
         outcome = _either(outcome, _read_pieces(prepared.other, prepared, context, catalogue))

@@ -51,7 +51,7 @@ def said_apart(text: str, outcome: Outcome, context: Context, catalogue: Catalog
             return (*told, behind)
         ahead = _asked(head, context, catalogue, SAID_AHEAD)
         if (
-            ahead is not None
+            isinstance(ahead, Act)
             and (ahead.name != "undo" or _names_a_lift(tail, context, catalogue))
             and (told := _told(tail, _after(ahead, context), catalogue))
         ):
@@ -110,12 +110,14 @@ def _halves(text: str) -> Iterator[tuple[str, str]]:
         yield text[:end].strip(" ,.;(-\n"), text[start:].strip(" ,;)-\n")
 
 
-def _asked(text: str, context: Context, catalogue: Catalogue, among: frozenset[str]) -> Act | None:
-    """The request that this part makes, if it is one that may stand beside sets."""
+def _asked(text: str, context: Context, catalogue: Catalogue, among: frozenset[str]) -> Act | NoSets | None:
+    """The request that this part makes, if it is one that may stand beside sets; one not understood in full, too."""
     if not text or not _may_ask(text):
         return None
     prepared = prepare(text, context, catalogue)
     found = None if prepared.is_too_much or K.TIMES in prepared.told else read(text, context, catalogue)
+    if isinstance(found, NoSets) and any(one.of_a_request for one in found.unread):
+        return found
     if not isinstance(found, Act) or found.as_planned:
         return None
     words = [word for word, _ in spoken_words(prepared.tokens)]

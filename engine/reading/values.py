@@ -71,6 +71,8 @@ class Unread:
 
     text: str
     why: str
+    of_a_request: bool = False
+    """No sets were meant: something was asked for that cannot be done so."""
 
 
 class Doubt(Enum):

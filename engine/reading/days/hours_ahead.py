@@ -42,14 +42,24 @@ def moment_told(pieces: Sequence[Piece], context: Context, words: Sequence[str] 
     span = _in_a_while(pieces, now, words)
     if span is not None:
         return span
-    told = next(_hours(pieces, words), None)
+    dated = _date_in(pieces)
+    told = next(_hours([piece for piece in pieces if piece not in dated], words), None)
     if told is None:
         return None
-    day = day_told([piece for piece in pieces if piece.kind is not K.NUMBER], context)
+    day = day_told(dated or [piece for piece in pieces if piece.kind is not K.NUMBER], context)
     if day is None:
         return min(moment for moment in _next_days(told, now) if moment > now)
     moments = [datetime.combine(day, at) for at in _halves(told)]
     return next((moment for moment in moments if moment > now), moments[0])
+
+
+def _date_in(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    """The day and the month of a date, whose number is no hour: "on 3 dec at 6pm"."""
+    month = next((at for at, piece in enumerate(pieces) if piece.kind is K.MONTH), None)
+    if month is None:
+        return ()
+    ahead = month > 0 and pieces[month - 1].kind in (K.NUMBER, K.ORDINAL)
+    return pieces[month - 1 : month + 1] if ahead else pieces[month : month + 2]
 
 
 def _halves(told: Hour) -> list[time]:

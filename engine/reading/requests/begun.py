@@ -18,6 +18,8 @@ NEEDS = {
     "remind": "a reminder needs a time, for instance: remind me at 18:00",
     "snooze": "snooze needs a time, for instance: snooze 20 min",
     "volume": "volume takes a muscle or a week, for instance: volume chest, volume last week",
+    "rest": "a rest takes one length, for instance: rest 2 min",
+    "skip": "today's session or lifts of it can be left out on the day itself: skip today, skip squat",
     "quiet": "quiet hours need two times, for instance: quiet 22:00 7:30",
 }
 ALSO_SETS = frozenset(("bw", "back on", "back in"))
@@ -31,7 +33,7 @@ def begun_request(prepared: Prepared) -> str:
         return ""
     words = [word for word, _ in spoken_words(prepared.tokens[: MOST_WORDS_OF_A_PHRASE + 1])]
     intent = _begun(words)
-    if not intent or (K.NUMBER not in prepared.told and (intent != "pause" or len(words) < LEAST_OF_A_PAUSE)):
+    if not intent or not _may_be(intent, words, prepared):
         return ""
     numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
     if intent == "weighed" and not (len(prepared.spoken) <= MOST_OF_AN_AGE and prepared.spoken[-1].kind is K.NUMBER):
@@ -39,6 +41,23 @@ def begun_request(prepared: Prepared) -> str:
     return NEEDS[intent] if intent not in ("bodyweight", "weighed") or numbers == 1 else ""
 
 
+def _may_be(intent: str, words: Sequence[str], prepared: Prepared) -> bool:
+    """Whether such a request may be meant, where its beginning begins other messages as well."""
+    numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
+    match intent:
+        case "pause":
+            return numbers > 0 or len(words) >= LEAST_OF_A_PAUSE
+        case "skip":
+            return words[0] in phrasebook().cues["leftout"] and not prepared.told.isdisjoint(DAYS)
+        case "rest":
+            return 0 < numbers <= MOST_OF_A_REST and prepared.told <= OF_A_REST
+        case _:
+            return numbers > 0
+
+
+DAYS = frozenset((K.WEEKDAY, K.TOMORROW, K.FUTURE, K.NOT_DATE, K.TODAY))
+MOST_OF_A_REST = 2
+OF_A_REST = frozenset((K.REST, K.NUMBER, K.COMMA, K.DASH, K.HALF, K.FILLER, K.FOR, K.SLASH, K.AND))
 NUMBERS_AND_DAYS = frozenset((K.NUMBER, K.PAUSE, K.REST, K.NOT_DATE, K.WEEKDAY, K.TOMORROW, K.FUTURE))
 LEAST_OF_A_PAUSE = 3
 """Words: "pause until easter" asks for a pause, "back squats" for none."""

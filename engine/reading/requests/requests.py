@@ -14,6 +14,7 @@ from engine.reading.entries.names import EQUIPMENT
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import repeat_told, several_steps
 from engine.reading.requests.around import among_reasons, led
+from engine.reading.requests.begun import NEEDS
 from engine.reading.requests.by_time import told_by_the_day
 from engine.reading.requests.free import (
     again_told,
@@ -27,6 +28,7 @@ from engine.reading.requests.free import (
 from engine.reading.requests.lifts import asked_of_a_lift, with_equipment_behind
 from engine.reading.requests.mended import head_mended, is_sure_of_all, without_stress, word_mended
 from engine.reading.requests.of_days import of_another_day
+from engine.reading.requests.part_read import UNCLEAR, in_full
 from engine.reading.requests.quiet import quiet_asked
 from engine.reading.requests.rest import rest_asked
 from engine.reading.requests.said import Said
@@ -34,9 +36,10 @@ from engine.reading.requests.something_else import best_ever, else_asked
 from engine.reading.requests.spelt import spelt
 from engine.reading.requests.teaching import taught_of
 from engine.reading.requests.to_people import adjusts
-from engine.reading.requests.told import ARGUMENTS, asks_history
+from engine.reading.requests.told import ARGUMENTS, asks_history, skipped_but
 from engine.reading.requests.units import units_wished
 from engine.reading.values import Act, Context
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role
@@ -47,6 +50,7 @@ LONGEST_REQUEST = 24
 LONGEST_MENDED = 4
 PLANNED = "planned"
 HISTORY_OF_THIS = "history_of_this"
+REST_STOP, SKIP_DAYS = "rest_stop", "skip_days"
 MENDABLE = frozenset(
     ("swap", "skip", "why", "history", "best", "rest", "bodyweight", "pause", "remind", "units", "move", "snooze",
      "week", "volume", "plan", "today", "check", "preview", "digest", "plan_for", "more", "export", "add_exercise",
@@ -106,7 +110,8 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
         return _by_phrase(said, text, of, known, catalogue, book)
 
     return (
-        _denied(words, pieces, context, book)
+        _of_all_but(words, pieces, context, book)
+        or _denied(words, pieces, context, book)
         or _by_phrase(bare, cleaned, pieces, context, catalogue, book)
         or led(bare, cleaned, pieces, context, book, by_phrase)
         or asked_freely([word for word, _ in words], pieces, book)
@@ -119,9 +124,20 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
     )
 
 
+def _of_all_but(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
+    """ "skip everything except bench": the other lifts of today; never the one named."""
+    said = [word for word, _ in words]
+    if book.cues["leftout"].isdisjoint(said) or not any(
+        piece.kind is K.EXCEPT or "but" in CUES_OF[piece.text] for piece in pieces
+    ):
+        return None
+    return skipped_but(said, pieces, context)
+
+
 def _denied(words: Words, pieces: Sequence[Piece], context: Context, book: Phrasebook) -> Act | None:
     """What is asked for by a no, which is no politeness then: "no reminders after 9", "no training for a week"."""
-    if book.cues["hushes"].isdisjoint([word for word, _ in words]):
+    said = [word for word, _ in words]
+    if book.cues["hushes"].isdisjoint(said) and book.cues["messaging"].isdisjoint(said):
         return None
     away = told_by_the_day(words, pieces, context, book) if words[0][0] in book.cues["denies"] else None
     return quiet_asked(words, pieces, book) or (away if away is not None and away.name == "pause" else None)
@@ -257,8 +273,8 @@ def _by_phrase(
             recognise = ARGUMENTS.get(named)
             found = recognise(said) if recognise is not None and not _is_in_a_name(end, pieces) else None
             if found is not None:
-                return found
-    return (
+                return in_full(found, [piece for piece in pieces if piece.start >= words[0][1].start], context)
+    told = (
         repeat_told(words, pieces, context)
         or several_steps(plain, pieces)
         or again_told(plain, pieces, context, book)
@@ -269,6 +285,7 @@ def _by_phrase(
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
     )
+    return in_full(told, pieces, context) if told is not None else None
 
 
 def _is_in_a_name(end: int, pieces: Sequence[Piece]) -> bool:
@@ -324,6 +341,10 @@ def _word_mended(
 
 
 def _plain(name: str, rest: str, context: Context) -> Act:
+    if name == SKIP_DAYS:
+        return Act(UNCLEAR, text=NEEDS["skip"])
+    if name == REST_STOP:
+        return Act("rest", text="stop")
     if name == HISTORY_OF_THIS:
         return Act("history", exercise=context.doing)
     if name == PLANNED:

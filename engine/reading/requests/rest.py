@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.requests.part_read import TAKES, UNCLEAR
 from engine.reading.values import Act
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import Phrasebook
@@ -33,6 +34,8 @@ def rest_asked(words: Sequence[tuple[str, Token]], pieces: Sequence[Piece], book
     timed = not timing.isdisjoint(said)
     if not timed and (resting.isdisjoint(said) or asking.isdisjoint(said)):
         return None
+    if K.THEN in [piece.kind for piece in pieces] and timed and numbers:
+        return Act(UNCLEAR, text=TAKES["rest"])
     known = timing | resting | asking | book.cues["aroundrest"]
     seconds = _seconds(numbers, said, book)
     return Act("rest", count=seconds, text=f"{seconds}s") if seconds and known.issuperset(said) else None

@@ -1,7 +1,7 @@
 """Requests that replies tell people to spell one way: switches, the clock, the gym, plates, a coach left, extra sets.
 
 line = ("summary" | "digest" | "reactions") ("on" | "off")
-     | "forget" WORD | "zone" PLACE | "leave coach" | "stop reminders" | "stop rest"
+     | "forget" WORD | "zone" PLACE | "leave coach" | "stop reminders"
      | "my gym" [":" WORDS] | "plates" [LOAD] | "warm up" [LIFT] | "best" LIFT
      | "plan" (["as"] "text" | "from" DAY) | "help plan" | "check" ("with" | "without") WORDS
      | ("more" | "less") MUSCLE | ["+" | "-"] N "sets" MUSCLE | NAME ":" any of the last two
@@ -26,7 +26,6 @@ LEAVE = re.compile(r"/?(?:leave|stop|remove|quit|drop)(?: (?:my|the))? coach(?:i
 STOP_REMINDERS = re.compile(
     r"(?:stop|no|no more|cancel)(?: (?:the|my|all))? reminders?|reminders? off|turn (?:off )?reminders?(?: off)?"
 )
-STOP_REST = re.compile(r"(?:stop|cancel)(?: the)? (?:rest|timer)|rest stop")
 FORGET = re.compile(r"forget ([^\d]{1,40})")
 POINTING = frozenset(
     ("the", "that", "it", "last", "this", "my", "about", "what", "everything", "me", "set", "those", "them")
@@ -80,8 +79,6 @@ def _settings(said: str, cleaned: str) -> Act | None:
         return Act("accept", text="leave coach")
     if STOP_REMINDERS.fullmatch(said):
         return Act("remind", text="stop")
-    if STOP_REST.fullmatch(said):
-        return Act("rest", text="stop")
     return forgets(cleaned) or (Act("erase") if said == "/deletedata" else None)
 
 

@@ -9,6 +9,7 @@ from engine.reading.days.hours_ahead import moment_told
 from engine.reading.days.when import day_told
 from engine.reading.entries.names import narrowed
 from engine.reading.requests.lifts_mended import skipped_as_mended
+from engine.reading.requests.part_read import TAKES, UNCLEAR
 from engine.reading.requests.pausing import pause_told, rest_of_this_week
 from engine.reading.requests.quiet import quiet_behind
 from engine.reading.requests.said import Said
@@ -39,6 +40,17 @@ def _skip(said: Said) -> Act | None:
     if words and words <= THIS_ONE | NOTHING_MORE and words & (THIS_ONE | {"today"}):
         return Act("skip", exercise=said.context.doing, text=said.rest)
     return skipped_as_mended(said)
+
+
+def skipped_but(words: Sequence[str], pieces: Sequence[Piece], context: Context) -> Act | None:
+    """ "everything except bench": the planned lifts that are not named; what cannot be told apart is not skipped."""
+    named = {narrowed(piece.names, context)[0] for piece in pieces if piece.kind is K.NAME}
+    if WHOLE.isdisjoint(words) or not named:
+        return None
+    others = [slot.exercise for slot in context.plan if slot.exercise not in named]
+    if not others or len(others) == len(context.plan):
+        return Act(UNCLEAR, text="what is kept must be a lift of today's plan: skip all except squat")
+    return Act("skip", exercise=others[0], also=tuple(others[1:]))
 
 
 def _little_else(said: Said) -> bool:
@@ -187,9 +199,21 @@ def _rest(said: Said) -> Act | None:
     numbers = said.numbers()
     if any(piece.kind is K.PLAIN or piece.text in ("was", "were", "is") for piece in said.pieces):
         return None  # "rest times were 3 min"
+    if (seconds := _decimal_minutes(said.pieces)) is not None:
+        return Act("rest", count=seconds, text=f"{seconds}s")
     if len(numbers) != 1 or len(said.rest_words) > 4 or numbers[0].role not in (Role.BARE, Role.SECONDS, Role.PLURAL):
         return None
     return Act("rest", count=int(numbers[0].value), text=said.rest)
+
+
+def _decimal_minutes(pieces: Sequence[Piece]) -> int | None:
+    """ "1,5 min": one number, whose comma is no list's."""
+    if [piece.kind for piece in pieces if piece.kind is not K.FOR] != [K.NUMBER, K.COMMA, K.NUMBER]:
+        return None
+    whole, comma, tenths = pieces[-3:]
+    timed = tenths.role is Role.SECONDS and whole.role is Role.BARE and tenths.text.isdigit() and comma.glued
+    unit = tenths.value / int(tenths.text) if timed and int(tenths.text) else 0
+    return int((whole.value + tenths.value / unit / 10 ** len(tenths.text)) * unit) if unit else None
 
 
 def _pause(said: Said) -> Act | None:
@@ -241,6 +265,19 @@ PLAN_CHANGES = frozenset(
      "removed", "skip", "skipped", "cut", "move", "moved", "shift", "shifted", "train", "trained", "leave", "left",
      "stop", "stopped", "lose", "delete", "take", "without", "more", "fewer", "less", "extra", "instead", "set", "sets")
 )  # fmt: skip
+
+
+def _snooze(said: Said) -> Act | None:
+    """ "snooze 20 min", "snooze until 8pm": a length, or an hour."""
+    found = _short_text(said)
+    until = moment_told(said.pieces, said.context, said.rest_words) if found and "untilday" in _cues(said) else None
+    if found is not None and "untilday" in _cues(said) and until is None:
+        return Act(UNCLEAR, text=TAKES["snooze"])
+    return replace(found, when=until) if found is not None else None
+
+
+def _cues(said: Said) -> frozenset[str]:
+    return CUES_OF[said.rest_words[0]] if said.rest_words else frozenset()
 
 
 def _short_text(said: Said) -> Act | None:
@@ -356,7 +393,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "add_exercise": _text,
     "note": _note,
     "move": _move,
-    "snooze": _short_text,
+    "snooze": _snooze,
     "quiet": quiet_behind,
     "check": _dated_text,
     "preview": _short_text,

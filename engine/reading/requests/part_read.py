@@ -1,0 +1,95 @@
+"""A request of which one part is not understood: nothing of it is done, and what it can take is said.
+
+"skip squat tomorrow", "swap bench for dips on friday", "quiet from 22 to 7 except friday", "units lb for bench".
+What stands behind a comma or a stop is rather a reason: "skip curls, will do them tomorrow".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.values import Act, Context
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+
+UNCLEAR = "unclear"
+"""The name of a request that was heard and is not understood in full; its text says what such a request takes."""
+CUTTING = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN, K.QUESTION))
+DAYS_AHEAD = frozenset((K.TOMORROW, K.WEEKDAY, K.MONTH, K.DATE))
+OF_TODAY = frozenset(("swap", "skip"))
+OF_ONE_HOUR = frozenset(("remind", "snooze"))
+TAKING_NO_EXCEPTION = frozenset(
+    ("swap", "skip", "quiet", "remind", "rest", "units", "move", "undo", "repeat", "snooze")
+)
+MOST_HOURS = 1
+SPANS = frozenset(("day", "week"))
+TAKES = {
+    "swap": "lifts are swapped on the day itself, for that day: send it then",
+    "skip": "lifts are left out on the day itself, for that day: send it then",
+    "quiet": "quiet hours are the same every day: two times, for instance quiet 22:00 7:30",
+    "remind": "a reminder takes one hour, and the days it is for: remind me 18:00 mon wed fri",
+    "rest": "a rest takes one length: rest 2 min",
+    "units": "units hold for all lifts: units lb",
+    "move": "a session moves to one day: move to friday",
+    "snooze": "snooze takes one length or hour: snooze 20 min",
+}
+NO_EXCEPTION = "I can do it as a whole, and not with an exception: send what is to be done alone"
+
+
+def in_full(found: Act, pieces: Sequence[Piece], context: Context) -> Act:
+    """The request, or what it can take where the words told one part more than it has."""
+    clause = _clause(pieces)
+    why = _left_over(found, clause, frozenset(piece.kind for piece in clause), context)
+    return Act(UNCLEAR, text=why) if why else found
+
+
+def _clause(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    """The pieces up to a sign that cuts; a comma within numbers cuts nothing."""
+    for at, piece in enumerate(pieces):
+        numbers = 0 < at < len(pieces) - 1 and pieces[at - 1].kind is pieces[at + 1].kind is K.NUMBER
+        listed = 0 < at < len(pieces) - 1 and pieces[at - 1].kind is pieces[at + 1].kind is K.NAME
+        if at and piece.kind in CUTTING and not numbers and not listed:
+            return pieces[:at]
+    return pieces
+
+
+def _left_over(found: Act, clause: Sequence[Piece], kinds: frozenset[K], context: Context) -> str:
+    name = found.name
+    if K.EXCEPT in kinds and name in TAKING_NO_EXCEPTION and not found.also:
+        return TAKES.get(name, NO_EXCEPTION) if name not in OF_TODAY else NO_EXCEPTION
+    if name in OF_TODAY and any(_is_ahead(piece, context) for piece in clause):
+        return TAKES[name]
+    if name == "quiet" and K.WEEKDAY in kinds:
+        return TAKES[name]
+    if name == "units" and K.NAME in kinds:
+        return TAKES[name]
+    if name == "rest" and K.THEN in kinds:
+        return TAKES[name]
+    if name in OF_ONE_HOUR and _tells_several_hours(clause, kinds):
+        return TAKES[name]
+    return ""
+
+
+def _is_ahead(piece: Piece, context: Context) -> bool:
+    """Whether the piece names a day that is not today, or a time to come: "friday", "next time"."""
+    if piece.kind is K.WEEKDAY:
+        return context.now is None or piece.told != context.now.weekday()
+    next_one = piece.kind in (K.FUTURE, K.NOT_DATE) and ("next" in CUES_OF[piece.text] or bool(piece.told))
+    return next_one or piece.kind in DAYS_AHEAD
+
+
+def _tells_several_hours(clause: Sequence[Piece], kinds: frozenset[K]) -> bool:
+    """ "at 6 or 7", "at 6 and at 8", "every day but sunday at 18:00"."""
+    hours = [piece for piece in clause if piece.kind is K.NUMBER and piece.role in (Role.BARE, Role.NOT_A_SET)]
+    apart = any({"or", "and", "but"} & CUES_OF[piece.text] for piece in clause)
+    days = K.MONTH in kinds or K.SLASH in kinds
+    several = len(hours) > MOST_HOURS and not days and (apart or K.AND in kinds)
+    out = K.WEEKDAY in kinds and any("but" in CUES_OF[piece.text] for piece in clause)
+    counted = any(
+        clause[at].kind is K.NUMBER
+        and SPANS & CUES_OF[behind.text]
+        and not (at and "aheadby" in CUES_OF[clause[at - 1].text])
+        for at, behind in enumerate(clause[1:])
+    )
+    return several or out or counted  # "2 days before", "every 2 days"
