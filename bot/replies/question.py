@@ -64,7 +64,7 @@ def _head(asked: Asked, text: str) -> str:
             )
         case Doubt.WHOSE | Doubt.WHETHER:
             return f"Yours, or {asked.term}'s?" if asked.term else f"Did you do {quoted(text)}?"
-        case Doubt.UNKNOWN_NAME | Doubt.NO_REPS:
+        case Doubt.UNKNOWN_NAME | Doubt.NO_REPS | Doubt.MORE:
             return asked.question.removesuffix(" Nothing is saved yet.")
         case _:
             assert_never(asked.doubt)

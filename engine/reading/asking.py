@@ -55,6 +55,7 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         if term and choices
         else "How many reps were that",
         Doubt.WHETHER: "Was that a set",
+        Doubt.MORE: "Are these more sets",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
         Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",
     }

@@ -89,6 +89,7 @@ class Doubt(Enum):
     WHOSE = "whose sets"
     WHETHER = "whether it was done"
     WORDS = "words that may change the sets"
+    MORE = "whether they are more sets"
 
 
 LOADS_IN_DOUBT = frozenset((Doubt.UNLIKELY_LOAD, Doubt.UNUSUAL_LOAD))

@@ -78,6 +78,7 @@ def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
         return None
     plain = not told.names() and not any(piece.kind is K.TIMES for piece in told.prepared.pieces)
     only_yes = plain and told.asked.doubt in (Doubt.WHOSE, Doubt.WHETHER)  # a bare number is a set of the lift in hand
+    only_yes = only_yes or told.asked.doubt is Doubt.MORE  # "it was 5x5" puts right those that stand
     for way in (_yes_or_no,) if only_yes else WAYS:
         try:
             found = way(told)

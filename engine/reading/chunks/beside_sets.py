@@ -10,6 +10,7 @@ They may be reps all the same, and are asked. Parts in capitals are cues of the 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.steps import loads_told
@@ -69,3 +70,10 @@ def may_be_efforts(numbers: Sequence[Piece], found: Sequence[Chunk]) -> bool:
     told = [number.value for number in numbers]
     rising = told == sorted(told) and told[0] < told[-1] <= TOP_OF_SCALE and told[0] >= LEAST_EFFORT
     return rising or any(len(factor) > 1 for chunk in found for factor in chunk.factors)
+
+
+def climbs_behind_a_pair(numbers: Sequence[Piece], joiner: K | None, before: Sequence[Chunk]) -> bool:
+    """ "16kg x2 1-2-3": a ladder, done twice or behind a set of two."""
+    told = [number.value for number in numbers]
+    rises = joiner is K.DASH and len(told) > PAIR and all(low < high for low, high in pairwise(told))
+    return rises and bool(before) and before[-1].size == PAIR

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from engine.reading.chunks.chunks import GAPS, MOST_SETS_BY_REPEAT, SIDE_OF_A_BAR, Chunk, tells_a_side
 from engine.reading.chunks.factors import FactorChunks
+from engine.reading.chunks.list_heads import is_ladder
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
@@ -25,7 +26,7 @@ class JoinedChunks(FactorChunks):
         if kind not in JOINING:
             return False
         if kind is K.TIMES or kind is K.BY:
-            return self._times_joins(chunk)
+            return not self._climbed_so_often(chunk) and self._times_joins(chunk)
         if kind is K.OF and chunk.size == 1 and self._number_behind(1):
             return self._counts_of(chunk)
         if kind is K.FOR and chunk.size == 1 and self._number_behind(1):
@@ -108,6 +109,15 @@ class JoinedChunks(FactorChunks):
             self.out.loose.append(number)  # "60x5 x5": twice, or five times
         self.at += 2
         return False
+
+    def _climbed_so_often(self, chunk: Chunk) -> bool:
+        """ "1-2-3-4 x2": the rungs twice, and no loads for two."""
+        ladder = chunk.joiner is K.DASH and chunk.size == 1 and is_ladder([rung.value for rung in chunk.factors[0]])
+        if not ladder or self._kind() is not K.NUMBER:
+            return False
+        chunk.times = int(self.pieces[self.at + 1].value)
+        self.at += 2
+        return True
 
     def _told_once_more(self, chunk: Chunk, sets: Piece) -> bool:
         """ "80x5 x3 sets of 5": the reps once more."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunks.beside_sets import may_be_a_scale, may_be_no_reps
+from engine.reading.chunks.beside_sets import climbs_behind_a_pair, may_be_a_scale, may_be_no_reps
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.joins import JoinedChunks
 from engine.reading.chunks.steps import loads_told, tells_a_step
@@ -186,7 +186,8 @@ class NumberChunks(JoinedChunks):
         chunk = Chunk([self.factor(None)], before=self.separator)
         if self.joiner is not None:
             chunk.joiner = self.joiner
-            if may_be_a_scale(chunk.factors[0], self.joiner, self.out.found):
+            told = chunk.factors[0], self.joiner, self.out.found
+            if may_be_a_scale(*told) or (self.separator is None and climbs_behind_a_pair(*told)):
                 self.out.dangling = True
         if self.depth:
             chunk.in_brackets = True

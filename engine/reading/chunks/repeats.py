@@ -13,7 +13,6 @@ from engine.reading.chunks.warmups import WarmUpChunks
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
-IN_THE_CLUSTER = frozenset((None, K.COMMA))
 LAST_OF_ALL = frozenset((None, K.LINE, K.STOP, K.NOTE, K.CLOSE))
 REPEATED = frozenset((Role.REPS, Role.SECONDS, Role.METRES))
 ENDS = frozenset((K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.CLOSE, K.OPEN, K.FAILURE, K.DASH, K.THEN))
@@ -60,15 +59,13 @@ class RepeatedChunks(WarmUpChunks):
     def carried(self, piece: Piece) -> None:
         """ "80x5, x3 sets": the pair before it, so many times; else as a load carried on."""
         last, count = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
-        if last is not None and last.plus and count is not None and self.separator in IN_THE_CLUSTER:
-            self._cluster_again(last)  # "60x8 (+3+2) x2"; behind a comma it may be a set of its own
-            self.out.dangling = self.out.dangling or self.separator is not None
-            if last.times is not None:
-                return
+        if last is not None and last.plus and count is not None and self._is_of_a_cluster(last, count):
+            return
         if last is not None and count is not None and self._climbs(last, count):
-            last.factors.append((count,))  # "2-3-5 ladder x3"
+            last.times = int(count.value)  # "2-3-5 ladder x3"
             self.at += 2
             return
+        self.out.dangling = self.out.dangling or (last is None and self._heads_what_follows())
         if last is None or count is None or last.size < 2 or not self._counts_sets_of(last, count):
             super().carried(piece)
             return
@@ -82,6 +79,19 @@ class RepeatedChunks(WarmUpChunks):
             self.out.maybe_times = len(self.out.found), int(count.value)
         super().carried(piece)
         self.carried_before = self._last()
+
+    def _is_of_a_cluster(self, last: Chunk, count: Piece) -> bool:
+        """ "60x8 (+3+2) x2"; behind a comma it may be a set of its own."""
+        listed = self.separator is K.COMMA and count.value <= MOST_SETS_BY_REPEAT
+        if self.separator is None or listed:
+            self._cluster_again(last)
+            self.out.dangling = self.out.dangling or listed
+        return last.times is not None
+
+    def _heads_what_follows(self) -> bool:
+        """ "ladder x2 1-2-3", "x3 60 8 8 8": how often all that follows was done, or the reps of a set of its own."""
+        behind = self.kinds[self.at + 2 : self.at + 4]
+        return behind[:1] == [K.NUMBER] and behind[1] in (K.NUMBER, K.DASH, K.SLASH)
 
     def _climbs(self, last: Chunk, count: Piece) -> bool:
         """Whether the set before the "x" is a ladder, with a word for it between them."""

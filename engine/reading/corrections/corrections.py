@@ -33,7 +33,7 @@ from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.corrections.shifted import shifted
-from engine.reading.corrections.values import TALK, new_values, says_after
+from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.marks.pain import tells_pain
@@ -97,7 +97,16 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         told = other
     if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
         return _unclear(prepared, NONE_THAT_DAY)
+    if found is None and _tells_what_stands(told):
+        return NoSets(why=CONFIRMED)
     return found or (_unclear(prepared) if _is_correcting(told) else None)
+
+
+def _tells_what_stands(told: Told) -> bool:
+    try:
+        return tells_what_stands(replace(told, changes={}, removed=[], added=[], pointed=[]))
+    except ValueError:
+        return False
 
 
 UNCLEAR = "a correction, but not clear of what"
@@ -262,10 +271,16 @@ def _is_correcting(told: Told) -> bool:
         return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
     if counts_too_many(told.pieces, told.context):
         return True
+    if told.slipped and K.TIMES in kinds and len(told.pieces) <= SHORT and _is_of_no_lift_done(told):
+        return True  # "squat 100x5", then "no, bench 60x8": in its place, or one more
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True
     return K.TIMES not in kinds and _says_what_was(told)
+
+
+def _is_of_no_lift_done(told: Told) -> bool:
+    return any(_is_new(piece, told) for piece in told.pieces)
 
 
 def _denies_a_number(pieces: Sequence[Piece], at: int) -> bool:

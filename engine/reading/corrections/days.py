@@ -29,6 +29,10 @@ OF_ALL = frozenset(("whole", "entire"))
 ASKED_WHOLE = frozenset(("all", "everything", "whole"))
 NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
 MONTHS = 12
+FURTHEST_BACK = timedelta(days=60)
+"""A day in numbers alone that is further back is asked of no correction: "that was 7.5" in March. Common practice, no
+source.
+"""
 ABOUT_DAYS = frozenset(
     (K.FILLER, K.NAME, K.BOTH, K.LAST, K.FIRST, K.ORDINAL, K.NOT, K.AND, K.SETS, K.HEADING, K.STOP, K.COMMA, K.ONLY,
      K.FOR, K.OF, K.NOT_DATE, K.MIDDLE, K.COLON, K.WITH, K.OTHERS, K.NEVER, K.DATE, K.TODAY, K.THEN, K.EXTRA,
@@ -51,7 +55,7 @@ def moved(told: Told) -> Correction | None:
     if not told.pieces or told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
         return None
     found = day_in_words(told, told.pieces) or _in_numbers(told)
-    if found is None or _tells_of_several(told):
+    if found is None or _tells_of_several(told) or _is_rather_a_number(found, told):
         return None
     ahead = [piece for piece in told.pieces[: found.start] if not _is_also(piece, told)]
     rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
@@ -67,6 +71,15 @@ def moved(told: Told) -> Correction | None:
         day -= timedelta(days=DAYS_OF_A_WEEK)
     sets = [record for record in sets if record.on != day]
     return Correction(moved=tuple(sets), moved_to=day) if sets and day <= context.now.date() else None
+
+
+def _is_rather_a_number(found: Day, told: Told) -> bool:
+    """ "that was 7.5" in March: a day and a month that are so long ago are rather a load, or reps."""
+    word, now = told.pieces[found.start].text, told.context.now
+    dotted = word.count(".") == 1 and word.replace(".", "").isdecimal()
+    dotted = dotted or K.SLASH in [piece.kind for piece in told.pieces[found.start : found.end]]
+    asked = bool(told.starts("move") or told.has("move"))
+    return now is not None and dotted and not asked and found.day < now.date() - FURTHEST_BACK
 
 
 def _without_remark(behind: Sequence[Piece], told: Told) -> list[Piece]:

@@ -125,8 +125,11 @@ def with_name(done: SetDone, new: NewName) -> SetDone:
 
 
 def renamed_and_restated(told: Told) -> Correction | None:
-    """ "i meant front squat 100x5": name and numbers of the latest message."""
-    if not (told.has("mean") or told.starts("make") or told.starts("be")) or K.TIMES not in told.kinds():
+    """ "i meant front squat 100x5": name and numbers of the latest message; behind a mere "no" only where its numbers
+    are told once more.
+    """
+    meant = told.has("mean") or told.starts("make") or told.starts("be")
+    if not (meant or told.slipped) or K.TIMES not in told.kinds():
         return None
     part = part_told(told.pieces, told.context)
     latest = latest_of_it(told.context)
@@ -137,9 +140,17 @@ def renamed_and_restated(told: Told) -> Correction | None:
     sets = sets_read(told.pieces, new.exercise, told.context, told.catalogue) if new else ()
     if new is None or len(sets) != len(latest):
         return None
+    if not meant and not all(_are_alike(record.done, done) for record, done in zip(latest, sets, strict=True)):
+        return None
     for record, done in zip(latest, sets, strict=True):
         told.set_to(record, replace(done, load=done.load or with_name(record.done, new).load))
     return told.correction()
+
+
+def _are_alike(old: SetDone, new: SetDone) -> bool:
+    """Whether the reps and the load are the same, or the new load was not told."""
+    loads = old.load is None or new.load is None or (old.load.amount, old.load.unit) == (new.load.amount, new.load.unit)
+    return loads and (old.reps, old.seconds, old.metres) == (new.reps, new.seconds, new.metres)
 
 
 def new_unit(told: Told) -> Correction | None:

@@ -13,7 +13,7 @@ from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.values import Context
 from engine.reading.weighing.deciding import part_of
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, Role
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord
@@ -37,7 +37,8 @@ def sets_read(
 ) -> tuple[SetDone, ...]:
     """The sets that these numbers are for this exercise; a load of None was not told. Empty where they are in doubt."""
     first = next((at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER), len(pieces))
-    kept = [piece for piece in pieces[first:] if piece.kind not in (K.NAME, K.ONLY) and not is_be(piece)]
+    left_out = (K.NAME, K.ONLY, K.TOTAL) if any(piece.kind is K.TIMES for piece in pieces) else (K.NAME, K.ONLY)
+    kept = [piece for piece in pieces[first:] if piece.kind not in left_out and not is_be(piece)]
     known = [record.done.load for record in context.recent if record.done.exercise == exercise]
     loads = dict((exercise, load) for load in known[-1:] if load is not None)
     nothing: dict[ExerciseName, Load] = {}
@@ -96,3 +97,18 @@ def taking(old: SetDone, new: SetDone) -> SetDone:
         missed=new.missed,
         kind=old.kind if new.kind is SetKind.WORK else new.kind,
     )
+
+
+def tells_the_whole(told: Told) -> bool:
+    """ "i only did 2x5", "did 5x5 in total" behind 3x5: a count of the sets that stand, and none of its own."""
+    kinds, numbers, latest = told.kinds(), told.numbers(), latest_of_it(told.context)
+    if not kinds <= OF_THE_WHOLE or K.TIMES not in kinds or len(numbers) != PAIR or len(latest) < PAIR:
+        return False
+    sets, reps = numbers
+    alike = {record.done.reps for record in latest} == {reps.value} and sets.role is Role.BARE
+    fewer = K.ONLY in kinds and sets.value < len(latest)
+    return alike and (fewer or (K.TOTAL in kinds and len(latest) < sets.value <= MOST_SETS))
+
+
+PAIR = 2
+OF_THE_WHOLE = frozenset((K.FILLER, K.ONLY, K.GOT, K.TOTAL, K.NUMBER, K.TIMES, K.STOP, K.TODAY))

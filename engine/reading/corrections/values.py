@@ -11,7 +11,7 @@ from engine.reading.corrections.correcting import Told, cue_at, with_load
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.parts import Part, first_word, is_be, part_told
-from engine.reading.corrections.restated import restated
+from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
@@ -19,7 +19,8 @@ from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.reading.words.tokens import HALF
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
@@ -28,12 +29,18 @@ MOST_PLAIN = 1
 
 def new_values(told: Told) -> Correction | None:
     """A new number for the latest set, for a part, or for each of several parts."""
-    if not _may_correct(told):
-        return None
-    for clause in clauses(told.pieces):
-        if not _apply(told, clause):
-            return None
-    return told.correction()
+    return told.correction() if _are_applied(told) else None
+
+
+def tells_what_stands(told: Told) -> bool:
+    """ "it was 3x5" behind 3x5: what stands, told once more."""
+    if K.TIMES not in told.kinds() or not any(map(is_be, told.pieces)):
+        return False
+    return _are_applied(told) and told.correction() is None
+
+
+def _are_applied(told: Told) -> bool:
+    return _may_correct(told) and all(_apply(told, clause) for clause in clauses(told.pieces))
 
 
 def _may_correct(told: Told) -> bool:
@@ -52,11 +59,15 @@ def _may_correct(told: Told) -> bool:
         return told.pieces[0].kind is not K.ASKS
     swaps = "swapping" in CUES_OF[told.pieces[0].text] and K.NAME not in kinds and len(told.numbers()) == 2
     asks = told.starts("make") or swaps
-    if told.slipped or asks or _puts_at(told) or _goes_on_correcting(told) or told.has("mean") or K.NOT in kinds:
+    if told.slipped or asks or _is_told_anew(told) or told.has("mean") or K.NOT in kinds:
         return told.unknown() <= MOST_PLAIN
     if any((piece.kind in TALK and piece not in verbs) or (_compares(piece)) for piece in told.pieces):
         return False
     return says_after(told) if verbs else _is_pointed(told)
+
+
+def _is_told_anew(told: Told) -> bool:
+    return _puts_at(told) or _goes_on_correcting(told) or tells_the_whole(told)
 
 
 def _goes_on_correcting(told: Told) -> bool:
@@ -214,7 +225,7 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     if from_to(told, clause, part, numbers):
         return True
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
-        return restated(told, clause, part)
+        return not part.named_unknown and restated(told, clause, part)
     if part.named_unknown:
         return False
     reached = _apply_one(told, clause, part, numbers[0])
@@ -238,8 +249,11 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     group = part.reached(told.context, told.plural)
     if not group or number.role is Role.SETS:
         return []
-    weighs = _is_load(number, clause, group[-1].done) or _is_of_a_stack(told, number, group[-1].done)
-    if weighs or _is_of_all_loads(told, part, number, group):
+    done = group[-1].done
+    if _is_far_from_load(number, clause, done):
+        # Of reps only the full ones count.
+        number = number._replace(value=number.value // 1 if abs(number.value - done.reps) <= NEAR_THE_REPS else NOTHING)
+    elif _weighs(told, clause, number, done) or _is_of_all_loads(told, part, number, group):
         for record in group:
             told.set_to(record, with_load(told.now(record), number))
         return group
@@ -253,6 +267,20 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     for record in whole:
         told.set_to(record, _with_amount(told.now(record), number))
     return whole
+
+
+NEAR_THE_REPS = 3
+FAR_FROM_THE_LOAD = 3
+"""How many times a half number the load before it must be, so that it is rather of reps. Common practice, no source."""
+
+
+def _is_far_from_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
+    """ "that was 7.5", "last was 7 and a half" behind 60x8: reps, and no load."""
+    half = number.role is Role.BARE and number.value % 1 == HALF and done.seconds is None and done.metres is None
+    linked = any(piece.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[piece.text] for piece in clause)
+    if not half or linked or done.load is None:
+        return False
+    return done.load.amount == 0 or number.value * FAR_FROM_THE_LOAD < done.load.amount
 
 
 def _is_of_all_loads(told: Told, part: Part, number: Piece, group: Sequence[SetRecord]) -> bool:
@@ -285,6 +313,10 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
             return True  # as reps it would change nothing: "those were 12s" behind 3x12 with the 14s
         return abs(number.value - done.load.amount) < abs(number.value - done.reps)  # "those were the 28s"
     return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
+
+
+def _weighs(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -> bool:
+    return _is_load(number, clause, done) or _is_of_a_stack(told, number, done)
 
 
 def _is_of_a_stack(told: Told, number: Piece, done: SetDone) -> bool:

@@ -136,7 +136,7 @@ class Lexer(MarkedWords):
                 return broken
             if after.text == ",":
                 value, at = self._with_decimals(at - 1, token)
-            if self._sign_at(at, "?") and (behind_it := self._questions_a_digit(at, token, value)):
+            if behind_it := self._points_twice(at, token) or self._questions_a_digit(at, token, value):
                 return behind_it
         piece, behind = number_piece(token, value), self.ahead[at]
         if behind is not None:
@@ -158,6 +158,8 @@ class Lexer(MarkedWords):
 
     def _questions_a_digit(self, at: int, token: Token, value: Decimal) -> int:
         """The place behind "1?5" or "9?.5": a digit that the writer could not read; 0 where none is told."""
+        if not self._sign_at(at, "?"):
+            return 0
         place = at + 1
         digit = self._token(place)
         if digit is not None and digit.text == "x" and digit.glued and self.tokens[at].glued:  # "8?x5"

@@ -18,6 +18,7 @@ from engine.reading.words.tokens import Token
 
 SIDES = {"l": K.LEFT, "r": K.RIGHT}
 SIDES_TOLD = frozenset((K.LEFT, K.RIGHT))
+LAST_DAY = 31
 BEHIND_A_LABEL = frozenset((".", ")", ":", "-"))
 BESIDE_A_MARK = frozenset((K.COMMA, K.OPEN, K.SLASH, K.DASH))
 
@@ -32,6 +33,20 @@ class MarkedWords(NumberSuffixes):
         """ "leg press 4pps": plates behind their number, and no lift in the plural."""
         plates = meaning is not None and meaning.kind is K.SIDE_PLATES
         return plates and bool(self.out) and self.out[-1].kind is K.NUMBER
+
+    def _points_twice(self, at: int, token: Token) -> int:
+        """The place behind "85.5.5" where it is no day; 0 where it may be one."""
+        if "." not in token.text or not self._sign_at(at, "."):
+            return 0
+        digits, behind = self._token(at + 1), self._token(at + 2)
+        if digits is None or digits.shape is not Shape.NUMBER or not (digits.glued and self.tokens[at].glued):
+            return 0
+        crossed = behind is not None and behind.text == "x" and behind.glued
+        if not crossed and (token.value or NOTHING) <= LAST_DAY:
+            return 0
+        text = f"{token.text}.{digits.text}"
+        self.out.append(Piece(K.NUMBER, token.start, digits.end, token.glued, text, NOTHING, Role.UNREADABLE))
+        return at + 2
 
     def _names_another_lift(self) -> bool:
         """Whether the line has named its lift: letters glued to a number behind it ("leg press 4bp 3x10") are rather a

@@ -19,7 +19,7 @@ from engine.reading.chunks.choices import (
     may_be_reps,
 )
 from engine.reading.chunks.chunks import Chunk, Chunks, numbers_in
-from engine.reading.chunks.list_heads import heads_a_list
+from engine.reading.chunks.list_heads import heads_a_list, is_ladder
 from engine.reading.shapes.one_factor import rises_behind_a_plural
 from engine.reading.shapes.two_factors import counts_by_itself
 from engine.reading.values import Context, Doubt
@@ -359,7 +359,7 @@ def _parted_in_pairs(chunks: Chunks) -> bool:
 
 
 def _list_priors(first: Decimal, rest: Sequence[Decimal], traits: Traits) -> tuple[float, float]:
-    if traits.barbell and first < LIGHTEST_BAR_KG:
+    if (traits.barbell and first < LIGHTEST_BAR_KG) or is_ladder([first, *rest]):
         return 0.02, 1.0
     if first >= LIGHT_PAIR and first >= Decimal("1.6") * max(rest):
         return 1.0, 0.05

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import pytest
 
+from engine.reading.values import Context
 from tests.engine.reading.saying import readings, said
 
 CLUSTER = "barbell bench press 7 at 90 kg, 3 at 90 kg rest-pause, 2 at 90 kg rest-pause"
@@ -40,6 +41,10 @@ def test_a_cluster_is_repeated_whole(text: str) -> None:
         "squat 95 4 4 f3",
         "squat 95 4, 4, f3",
         "squat 95x4 d70x8",
+        "squat 95.5.5x5",  # a number with two points
+        "kettlebell press ladder x2 1-2-3",  # all that follows twice, or a set of two
+        "pull ups x3 9 8",
+        "kettlebell press 16kg x2 1-2-3-4",
         "squat 95x4 6/10",  # how it went, or two sets
         "squat 95x4 done in 6",
         "squat 95x4, 6 in the gym",
@@ -67,11 +72,15 @@ squat 95x4 6/10 day => barbell back squat 4 at 95 kg
 squat 4 4 4 95 in the gym => barbell back squat 3×4 at 95 kg
 row machine 45 3x9 (9 9 7) => machine row 2×9 at 45 kg, 7 at 45 kg
 squat S1 95x4 S2 100x3 => barbell back squat 4 at 95 kg, 3 at 100 kg
+kettlebell press 1-2-3-4 => kettlebell press 1, 2, 3, 4
+goblet squat 1-2-3 x2 => goblet squat 1, 2, 3, 1, 2, 3
+{doing: kettlebell press} 1-2-3 ladder x2 => kettlebell press 1, 2, 3, 1, 2, 3
+lateral raise 3 10 10 => dumbbell lateral raise 2×10 at 3 kg each
 squat 95 4 4 3f => barbell back squat 2×4 at 95 kg, 3 at 95 kg to failure
 """),
 )
-def test_what_is_plain_is_read(text: str, known: object, meant: str) -> None:
-    assert said(text) == meant
+def test_what_is_plain_is_read(text: str, known: Context, meant: str) -> None:
+    assert said(text, known) == meant
 
 
 @pytest.mark.parametrize(
