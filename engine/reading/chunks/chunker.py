@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
-from engine.reading.chunks.announced_sets import AnnouncedChunks, load_announced
+from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.results import RATING
+from engine.reading.chunks.sides import SIDES, SidedChunks
 from engine.reading.chunks.steps import loads_told
 from engine.reading.chunks.sums import BEHIND_THE_END
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -25,10 +26,10 @@ from engine.reading.words.pieces import (
     kinds_in_order,
 )
 from engine.values.load import Unit
-from engine.values.sets import SetKind, Side
+from engine.values.sets import SetKind
 
 
-class Chunker(AnnouncedChunks):
+class Chunker(SidedChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
@@ -132,44 +133,6 @@ class Chunker(AnnouncedChunks):
         if not any(p.kind is K.WORKING for p in self.pieces[self.at :]):
             return not self.out.found
         return True
-
-    def sided(self, piece: Piece) -> None:
-        if len(piece.text) > 1 and self._of_the_body():
-            self.at += 1
-            return
-        if self._tells_both():
-            self.out.each = self.out.sides = True
-            self.at += 3
-            return
-        if self._kind() is K.SLASH and self._kind(2) in SIDES:
-            self.out.dangling = True  # "L/R 10/9"
-        self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
-        last = self._last()
-        if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
-            last.side = self.side
-        self.at += 1
-
-    def _tells_both(self) -> bool:
-        """ "3x30s L/R": each side."""
-        other = K.RIGHT if self.pieces[self.at].kind is K.LEFT else K.LEFT
-        ends = self._kind(3) not in (K.NUMBER, K.TIMES, K.COLON, K.SLASH)
-        return (
-            self._kind() in (K.SLASH, K.AND, K.PLUS) and self._kind(2) is other and self._kind(-1) is K.NUMBER and ends
-        )
-
-    def _of_the_body(self) -> bool:
-        """ "right hip pinching": a side of the body that is no side of a set."""
-        return self._kind() in BODY_PARTS or (self._kind() is K.PLAIN and self._kind(2) is not K.NUMBER)
-
-    def _sides_stand_before(self) -> bool:
-        """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
-        sides = [at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT]
-        last = max([at for at in sides if self.kinds[at + 1] not in BODY_PARTS] or sides)
-        behind = self.kinds[last + 1 : last + 4]
-        repeated = behind[:1] == [K.TIMES] or behind[:2] == [K.COMMA, K.TIMES]
-        if repeated and self.kinds[sides[0] + 1] is not K.TIMES:
-            return False  # "30m L, 30m R, x2"
-        return K.NUMBER in behind
 
     def noted(self, piece: Piece) -> None:
         self.out.notes.append(piece)
@@ -311,8 +274,6 @@ def _as_sets(piece: Piece) -> Piece:
 LEAST_SHARE = 40
 """Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
-BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
-SIDES = frozenset((K.LEFT, K.RIGHT))
 POINTING = frozenset(("that", "those"))
 FLAGS = {
     K.REST_PAUSE: "rest_pause",

@@ -32,6 +32,8 @@ TWO_MEANINGS = frozenset(("once",))
 BEHIND_OR = frozenset((K.FILLER, K.ASKS, K.NOTE, K.PLAIN, K.ONLY, K.RESERVE_LEFT))
 REACH_OF_OR = 4
 
+SPOTTED = 1
+"""What a PARTIAL piece's `told` says of somebody who stood by: the reps may well have been done alone."""
 REPS_END = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.CLOSE))
 
 
@@ -135,8 +137,7 @@ class NumberChunks(JoinedChunks):
         following = self._kind()
         if following in ASKING_FOR_MORE and self._takes_repeat():
             return
-        if following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL):
-            self._partials()
+        if (following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL)) and self._partials(piece):
             return
         if self.separator is None and self.kinds[self.at - 1] is K.PLUS and self.out.found and self._partly(1):
             self._helped()
@@ -169,10 +170,23 @@ class NumberChunks(JoinedChunks):
     def _is_of_the_last(self) -> bool:
         raise NotImplementedError
 
-    def _partials(self) -> None:
-        """ "12 + 4 partials": the four are a note."""
-        self.out.notes.append(self.pieces[self.at])
+    def _partials(self, number: Piece) -> bool:
+        """ "12 + 4 partials": a note. "3x5 75 with a spotter", "8 8 6 with a spotter": a load, and a set."""
+        last = self._last()
+        if number.role is Role.LOAD or number.value > MOST_LOADED_REPS:
+            return False
+        alone = self.separator is None and last is not None and last.size > 1 and not last.at
+        waiting = alone and not loads_told(self.out.found)
+        reps = last.factors[-1][-1].value if last is not None and last.factors[-1:] and last.factors[-1] else 0
+        few = self.kinds[self.at - 1] is K.PLUS or 2 * number.value < reps  # "70x8 + 2 with a spotter"
+        if self.pieces[self.at + 1].told == SPOTTED and not few:
+            listed = last is None or last.size == 1 or waiting
+            self.out.dangling = self.out.dangling or not listed  # "70x8, 6 with a spotter": some more, or a set
+            return False
+        self.out.dangling = self.out.dangling or waiting  # "3x12 8 partials": of eight kilos, or eight of them
+        self.out.notes.append(number)
         self.at += 2
+        return True
 
     def _helped(self) -> None:
         """ "60x12 + 3 assisted": reps that were not done alone are a note to the set."""

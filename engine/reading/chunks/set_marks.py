@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in
 from engine.reading.chunks.loads import LoadedChunks
+from engine.reading.chunks.steps import loads_told
 from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.marks.effort_spans import BETWEEN_TWO
@@ -157,6 +158,8 @@ class MarkedChunks(LoadedChunks):
             self.at += 1
             last = self._last()
             if last is not None and not last.at and not self._is_on_the_bar(last):
+                parted = self.separator is not None and bool(loads_told(self.out.found))
+                self.out.dangling = self.out.dangling or parted  # "60 8 8 7, bar"
                 last.at = (piece._replace(kind=K.NUMBER, role=Role.BAR),)
 
     def _is_on_the_bar(self, last: Chunk) -> bool:

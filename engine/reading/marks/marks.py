@@ -16,6 +16,7 @@ from engine.reading.marks.labels import may_hold_labels, without_labels
 from engine.reading.marks.parts_of_sets import part_of_the_sets
 from engine.reading.marks.rests import pause, rest
 from engine.reading.marks.roughly import may_be_rough, with_rough_numbers
+from engine.reading.marks.said_of_things import said_of_a_plate, said_of_the_bar
 from engine.reading.marks.scales import (
     RATED,
     TEMPO,
@@ -136,6 +137,8 @@ SUMS = frozenset(
 
 def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "pin 5", "plate 9": a place in the stack, no load."""
+    if said_of_a_plate(pieces, at, out):
+        return at + 1
     piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
     numbered = after is not None and after.kind is K.NUMBER and after.role is Role.BARE
     if piece.kind is K.PLATE and kind_at(pieces, at + 2) is K.TIMES and pieces[at + 2].glued:
@@ -176,20 +179,6 @@ def _shared_reps(piece: Piece, pieces: list[Piece], at: int) -> Piece:
     headed = piece.role is Role.PLURAL and kind_at(pieces, at + 1) is K.COLON and is_amount(pieces, at + 2)
     headed = headed and pieces[at + 2].value > MOST_LOADED_REPS
     return piece._replace(kind=K.COUNT, told=int(piece.value)) if headed else piece
-
-
-def _bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """ "bar speed ok", "bar felt heavy": said of the bar, and no empty bar lifted."""
-    if any(piece.kind is K.ASKS for piece in out[-REACH_OF_A_QUESTION:]):
-        out.append(aside(pieces[at]))  # "no idea what was on the bar"
-        return at + 1
-    said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in (K.TIMES, K.NUMBER)
-    out.append(aside(pieces[at]) if said else pieces[at])
-    return at + 1
-
-
-REACH_OF_A_QUESTION = 3
-SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE, K.GOT))
 
 
 def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
@@ -272,7 +261,7 @@ BESIDE: dict[K, Callable[[list[Piece], int, list[Piece]], int]] = {
     K.PAUSE: pause,
     K.TEMPO: tempo,
     K.SETTING: _setting,
-    K.BAR: _bar,
+    K.BAR: said_of_the_bar,
     K.KG: unit_label,
     K.LB: unit_label,
     K.BODY: body_told,

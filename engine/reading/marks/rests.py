@@ -22,6 +22,11 @@ RANGED = frozenset((K.DASH, K.SLASH))
 SHORTEST_REST = 10
 """Seconds; a smaller number behind "rest" may be reps. Common practice, no source."""
 LONGEST_REST_IN_MINUTES = 10
+ENDS = frozenset((None, K.STOP, K.LINE))
+LONGEST_BETWEEN, SHORTEST_BETWEEN = 5, 30
+"""Minutes, and seconds: what lies between them is no rest told without its unit. Common practice, no source."""
+FEWEST_OF_A_LIST = 4
+"""Pieces of "push ups 30, 25"."""
 WIDEST_SPAN = 4
 """How many times the shorter rest of a span the longer one may be. Common practice, no source."""
 
@@ -38,6 +43,8 @@ def rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
             end += 2  # "rest 2-3 min", "rest 90/120"
         out.append(aside(pieces[at]))
         return end
+    if not is_amount(pieces, after) and _ends_in_a_list(out):
+        return _behind_a_list(pieces, at, out)
     _drop_timed(out, also_bare=True)
     others = pieces[at].text == "rest" and is_amount(pieces, at + 1) and out and out[-1].kind in AHEAD_OF_THE_OTHERS
     out.append(pieces[at]._replace(kind=K.ALTERED) if others else aside(pieces[at]))
@@ -82,6 +89,35 @@ def _drop_timed(out: list[Piece], also_bare: bool) -> None:
                 del out[-2:]
             elif _ends_a_list(out) and not out[-2].glued and _rises_to(out[-2], time):
                 out.append(time._replace(kind=K.UNCLEAR))  # "8, 8, 2 - 3 min rest": reps, or minutes
+
+
+def _behind_a_list(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind the word in "30, 25, 20 in between"; "60, 60, 60 rest" may be told of reps or of the rest, and
+    "8, 7, 6 in between bench sets" names a lift that has no sets here.
+    """
+    either = not LONGEST_BETWEEN < out[-1].value < SHORTEST_BETWEEN or out[-4].kind is K.TIMES
+    out.append(pieces[at]._replace(kind=K.ALTERED) if either else aside(pieces[at]))
+    after = past_links(pieces, at + 1)
+    if kind_at(pieces, after) is not K.NAME:
+        return at + 1
+    behind = after + 1 + (kind_at(pieces, after + 1) is K.SETS)
+    if kind_at(pieces, behind) not in ENDS:
+        return at + 1
+    out += [aside(piece) for piece in pieces[after:behind]]
+    return behind
+
+
+def _ends_in_a_list(out: list[Piece]) -> bool:
+    """Whether the number in front of the word may be the last of the reps before it, by what it comes to."""
+    if [piece.kind for piece in out[-2:]] != [K.COMMA, K.NUMBER] or out[-1].role is not Role.BARE:
+        return False
+    if len(out) < FEWEST_OF_A_LIST or out[-3].kind is not K.NUMBER or out[-3].role is not Role.BARE:
+        return False
+    before, number = out[-3].value, out[-1].value
+    if out[-4].kind is K.TIMES and number <= LONGEST_BETWEEN:
+        return False  # "3x5, 3 between"
+    behind_a_group = out[-4].kind is K.NUMBER and kind_at(out, len(out) - 5) is K.TIMES  # "3x5 80, 90 between"
+    return not behind_a_group and before <= 2 * number <= 3 * before
 
 
 def _rises_to(first: Piece, time: Piece) -> bool:

@@ -1,0 +1,80 @@
+"""Sides told of a set, "10 left, 9 right", and those that a remark speaks of: "left leg a bit weaker".
+
+side   = NUMBER "left" | "left" NUMBER | "left" [ "only" ]
+remark = "left leg" WORD+          where the other side has no reps of its own
+"""
+
+from __future__ import annotations
+
+from engine.reading.chunks.announced_sets import AnnouncedChunks
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+from engine.values.sets import Side
+
+BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
+SIDES = frozenset((K.LEFT, K.RIGHT))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.OPEN, K.THEN, K.DASH, K.LEFT, K.RIGHT))
+TOLD_OF_A_SIDE = frozenset(
+    (K.NUMBER, K.TIMES, K.COUNT, K.AT, K.WITH, K.FOR, K.EACH, K.BOTH, K.ONLY, K.FIRST, K.LAST, K.REPS, K.SETS, K.SLASH,
+     K.COLON, K.PLUS, K.AND, K.MISS, K.FAILURE, K.EFFORT, K.DROP, K.WARMUP, K.SAME)
+)  # fmt: skip
+BESIDE_A_COUNT = frozenset((K.NUMBER, K.TIMES, K.COLON, K.REPS))
+
+
+class SidedChunks(AnnouncedChunks):
+    """The part of the walk that says which side a set was of."""
+
+    def sided(self, piece: Piece) -> None:
+        if len(piece.text) > 1 and self._of_the_body():
+            self.at += 1
+            return
+        if self._tells_both():
+            self.out.each = self.out.sides = True
+            self.at += 3
+            return
+        if self._kind() is K.SLASH and self._kind(2) in SIDES:
+            self.out.dangling = True  # "L/R 10/9"
+        self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
+        last = self._last()
+        if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
+            last.side = self.side
+        self.at += 1
+
+    def _tells_both(self) -> bool:
+        """ "3x30s L/R": each side."""
+        other = K.RIGHT if self.pieces[self.at].kind is K.LEFT else K.LEFT
+        ends = self._kind(3) not in (K.NUMBER, K.TIMES, K.COLON, K.SLASH)
+        return (
+            self._kind() in (K.SLASH, K.AND, K.PLUS) and self._kind(2) is other and self._kind(-1) is K.NUMBER and ends
+        )
+
+    def _of_the_body(self) -> bool:
+        """ "right hip pinching": a side of the body that is no side of a set."""
+        if self._kind() in BODY_PARTS or (self._kind() is K.PLAIN and self._kind(2) is not K.NUMBER):
+            return True
+        return self._words_behind() and not self._other_side_counts()
+
+    def _words_behind(self) -> bool:
+        """ "3x12 45 left leg a bit weaker": words and nothing of a set, up to the end of the clause."""
+        behind = self.at + 1
+        while self.kinds[behind] not in ENDS:
+            if self.kinds[behind] in TOLD_OF_A_SIDE:
+                return False
+            behind += 1
+        return behind > self.at + 1
+
+    def _other_side_counts(self) -> bool:
+        """ "10 left arm easy, 9 right arm hard": the other side has reps of its own."""
+        other = K.RIGHT if self.pieces[self.at].kind is K.LEFT else K.LEFT
+        places = [at for at, kind in enumerate(self.kinds) if kind is other]
+        return any(not BESIDE_A_COUNT.isdisjoint((self.kinds[at - 1], self.kinds[at + 1])) for at in places)
+
+    def _sides_stand_before(self) -> bool:
+        """ "L 10 R 9" against "10 L 9 R": by what stands behind the last side."""
+        sides = [at for at, kind in enumerate(self.kinds) if kind is K.LEFT or kind is K.RIGHT]
+        last = max([at for at in sides if self.kinds[at + 1] not in BODY_PARTS] or sides)
+        behind = self.kinds[last + 1 : last + 4]
+        repeated = behind[:1] == [K.TIMES] or behind[:2] == [K.COMMA, K.TIMES]
+        if repeated and self.kinds[sides[0] + 1] is not K.TIMES:
+            return False  # "30m L, 30m R, x2"
+        return K.NUMBER in behind

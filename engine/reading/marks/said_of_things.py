@@ -1,0 +1,94 @@
+"""What is said of the bar or of a plate, which then is no load: "5 5 5, bar kept rolling", "1 plate wobbled".
+
+bar   = "bar" WORD+ | [ "," ] "the bar" WORD+ | WORD "bar"       behind a set whose load is told
+plate = NUMBER "plate" [ "was" ] WORD+                            the same; "2 plates felt heavy" is left to be asked
+An empty bar told as such stays a load ("empty bar", "with the bar"), and so does what has numbers behind it: "bar x10".
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+
+REACH_OF_A_QUESTION = 3
+SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE, K.GOT, K.SETTING, K.RESERVE_LEFT))
+COUNTING = frozenset((K.TIMES, K.NUMBER))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.CLOSE, K.DASH))
+SETS_GO_ON = frozenset((K.NUMBER, K.TIMES, K.COUNT, K.FOR, K.AT, K.WITH, K.PLUS, K.AND, K.EACH, K.BAR, K.PLATE, K.NAME))
+LINKS = frozenset((K.WITH, K.AT, K.PLUS, K.ONLY, K.TIMES))
+PARTS = frozenset((K.COMMA, K.STOP, K.LINE, K.DASH, K.OPEN))
+MOST_PLATES = 8
+WAS = frozenset(("was", "were", "is"))
+
+
+def said_of_the_bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind the bar, put to the pieces read so far as a load or as part of a remark."""
+    bar = pieces[at]
+    if any(piece.kind is K.ASKS for piece in out[-REACH_OF_A_QUESTION:]):
+        out.append(aside(bar))  # "no idea what was on the bar"
+        return at + 1
+    said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in COUNTING
+    if said or (_is_plain(bar) and _is_remarked(pieces, at, out)):
+        bar = aside(bar)
+    out.append(bar)
+    return at + 1
+
+
+def _is_remarked(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    before = kind_at(out, len(out) - 1)
+    if before in LINKS:
+        return False  # "then 15 with the bar"
+    parted, loaded = before in PARTS, _load_told(out)
+    if _words_behind(pieces, at + 1):
+        then = before is K.NUMBER and kind_at(out, len(out) - 2) is K.THEN  # "then 15 bar, easy"
+        return (parted or loaded) and not then and before is not None
+    return loaded and kind_at(pieces, at + 1) in ENDS and bool(out) and "barsort" in CUES_OF[out[-1].text]
+
+
+def _is_plain(bar: Piece) -> bool:
+    """ "bar", "the bar", and not "empty bar", "bar only"."""
+    return len(bar.text) == bar.end - bar.start or "the" in CUES_OF[bar.text]
+
+
+def _load_told(out: list[Piece]) -> bool:
+    """Whether a load stands before it, among the sets of the same lift."""
+    for piece in reversed(out):
+        if piece.kind is K.NAME:
+            return False
+        heavy = piece.role is Role.BARE and piece.value > MOST_LOADED_REPS
+        if piece.kind is K.NUMBER and (heavy or piece.role is Role.LOAD):
+            return True
+    return False
+
+
+def _words_behind(pieces: list[Piece], at: int) -> bool:
+    """Whether words and nothing of a set stand there, up to the end of the clause."""
+    start = at
+    while kind_at(pieces, at) not in ENDS:
+        if pieces[at].kind in SETS_GO_ON:
+            return False
+        at += 1
+    return at > start
+
+
+def said_of_a_plate(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """Puts "1 plate wobbled" to the pieces read so far as a remark, and says whether it is one."""
+    number = out[-1] if out and out[-1].kind is K.NUMBER else None
+    if pieces[at].kind is not K.PLATE or number is None or number.role is not Role.BARE or number.value > MOST_PLATES:
+        return False
+    behind = at + 1
+    while kind_at(pieces, behind) is K.FILLER and is_cued(pieces[behind].text, WAS):
+        behind += 1
+    before = kind_at(out, len(out) - 2)
+    happened = kind_at(pieces, behind) in (K.PLAIN, K.RESERVE_LEFT) and _words_behind(pieces, behind)
+    loaded = _load_told(out[:-1])
+    if not happened or before in LINKS or not (loaded or before in PARTS):
+        return False
+    if loaded:
+        out[-1] = aside(number)
+        out.append(aside(pieces[at]))
+    else:
+        out.append(pieces[at]._replace(kind=K.ALTERED))  # "5 5, 1 plate wobbled": a remark, or the load
+    return True
