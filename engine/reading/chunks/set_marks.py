@@ -177,6 +177,8 @@ class MarkedChunks(LoadedChunks):
             self.at += 1
             self._place(Chunk([(piece._replace(kind=K.NUMBER, role=Role.BODY),)], before=self.separator))
         else:
+            last = self._last()
+            self.out.dangling = self.out.dangling or (last is not None and last.again > 0)  # "+10 5 5, another, bw"
             self.at += 1
 
     def denied(self, piece: Piece) -> None:
@@ -192,13 +194,13 @@ class MarkedChunks(LoadedChunks):
         were loaded, or helped by a load.
         """
         last = self._last()
+        if last is None or last.size != 1 or last.at or self._kind() not in BEHIND_THE_BODY:
+            return False  # "another" of the set before it has no numbers of its own
         at = self.at - 1
         while at > 0 and self.kinds[at] in TOLD_OF_REPS:
             at -= 1
-        beside = last is not None and len(self.out.found) > 1 and self.pieces[at] in last.factors[-1]
-        if last is None or not beside or last.size != 1 or last.at or self._kind() not in BEHIND_THE_BODY:
-            return False
-        return any(number.role in LOADED for number in numbers_in(self.out))
+        beside = len(self.out.found) > 1 and self.pieces[at] in last.factors[-1]
+        return beside and any(number.role in LOADED for number in numbers_in(self.out))
 
     def _put_on_the_body(self) -> None:
         """Only what stands behind "then" or on a line of its own is surely one set; behind a comma it is asked."""
