@@ -9,9 +9,11 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from decimal import Decimal
+from functools import cache
 from random import Random
 
 from engine.reading.values import Context, Planned
+from engine.reading.words.lexicon import lexicon
 from engine.values.ids import ExerciseName, SetId
 from engine.values.load import Basis, Load, Unit
 from engine.values.plan import RepRange, Reps
@@ -305,6 +307,19 @@ def _with_words(dice: Random) -> str:
     return " ".join(words)
 
 
+def _in_any_language(dice: Random) -> str:
+    """Marks of sets, and what the files of all languages know, behind one another."""
+    parts = [dice.choice(NAMES)]
+    for _ in range(dice.randint(2, 8)):
+        parts.append(dice.choice(MARKS) if dice.random() < SHARE_OF_MARKS else dice.choice(_all_known()))
+    return " ".join(parts)
+
+
+@cache
+def _all_known() -> tuple[str, ...]:
+    return tuple(sorted(lexicon().phrases))
+
+
 def _slipped(dice: Random) -> str:
     """Letters left out, doubled, swapped, changed or cut off."""
     letters = list(dice.choice((set_line, _workout, _with_words))(dice))
@@ -344,8 +359,16 @@ def _endless(dice: Random) -> str:
     return (dice.choice((set_line, _mixed))(dice) + dice.choice(SIGNS)) * dice.randint(2, 40)
 
 
-KINDS: tuple[Callable[[Random], str], ...] = (set_line, _workout, _mixed, _with_words, _slipped, _odd, _noise, _endless)
-SHARES = (15, 8, 30, 20, 15, 8, 3, 1)
+KINDS: tuple[Callable[[Random], str], ...] = (
+    *(set_line, _workout, _mixed, _with_words, _slipped, _odd, _noise, _endless, _in_any_language),
+)
+SHARES = (15, 8, 25, 15, 12, 8, 3, 1, 13)
+MARKS = (
+    *("80x5", "3x5 100", "x8", "x3", "8", "+5", "@8", "(8)", "rpe 8", "at 80", "for 5", "in 30s", "bw", "bar", "L"),
+    *("another", "another set", "one more", "same", "same again", "again", "two more", "twice", "drop", "then", "last"),
+    *("last set", "each", "per side", "to failure", "failed", "missed", "(", ")", ",", ",", ",", "\n", "/", "-"),
+)
+SHARE_OF_MARKS = 0.7
 
 
 def _contexts() -> tuple[Context, ...]:

@@ -57,9 +57,10 @@ class AidedChunks(BracketedChunks):
         alone = last.size == 1 and len(last.factors[0]) == 1 and not last.at
         if not alone or last.factors[0][0] is not self.pieces[self.at - 1] or self._kind() is None:
             return False
-        following = self.pieces[self.at + 1 + (self._kind() in (K.TIMES, K.FOR, K.COLON))]
-        bare = following.kind is K.NUMBER and following.role is Role.BARE
-        return bare and following.value <= last.factors[0][0].value
+        at = self.at + 1 + (self._kind() in (K.TIMES, K.FOR, K.COLON))
+        following = self.pieces[at] if at < len(self.pieces) else None
+        bare = following is not None and following.kind is K.NUMBER and following.role is Role.BARE
+        return following is not None and bare and following.value <= last.factors[0][0].value
 
     pins_told: int = 0
 

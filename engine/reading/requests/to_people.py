@@ -67,5 +67,7 @@ def adjusts(cleaned: str, pieces: Sequence[Piece]) -> Act | None:
     change = what.strip()
     if not colon or not 0 < len(who.split()) <= 2 or change[:1] not in ("+", "-") or not change[1:2].isdigit():
         return None
+    if any(piece.kind is K.TIMES for piece in pieces):
+        return None  # "skull crushers: -15 x 5, then 5 sets of 20"
     told = "set" in change.split()[1:2] or "sets" in change.split()[1:2] or any(p.role is Role.SETS for p in pieces)
     return Act("adjust", text=cleaned.strip()) if told else None

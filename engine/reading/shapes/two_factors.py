@@ -39,7 +39,9 @@ class TwoFactors(OneFactor):
                 return
             if chunk.joiner is K.SLASH and len(first) == 1 and self._both_sides(second):
                 second = second[:1]  # "3 x 15/15": each side once a set
-        if chunk.of_sides and not self._is_of_a_bar(first, second):
+        if chunk.of_sides and not first:
+            self.unplaced = True  # "80x5, x3 per side x3": of which load, nobody says
+        if chunk.of_sides and first and not self._is_of_a_bar(first, second):
             self._repeat(first[-1], int(second[0].value))  # "10 each side x2"
         elif not first:
             self._carry(second)

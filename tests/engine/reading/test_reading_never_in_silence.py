@@ -243,6 +243,12 @@ def test_fewer_results_than_sets_are_asked_about(text: str) -> None:
             id="another behind announced sets",
         ),
         pytest.param("pull ups +10 5 5, another, bw", "ask: pull-up 3×5 at +10 kg", id="another set with a load of its own"),
+        pytest.param("dips 100 assist x", "ask: dip 100", id="help, and a cross with nothing behind it"),
+        pytest.param(
+            "bench 80x5, x3 per side x3",
+            "ask: barbell bench press 5 at 180 kg, 3×3 at 180 kg | barbell bench press 5 at 80 kg, 3×3 at 80 kg",
+            id="reps of each side of a load carried on",
+        ),
         pytest.param("bench 100x5 (was 95", "barbell bench press 5 at 100 kg", id="a bracket that the text ends in"),
         pytest.param(
             "squat s① 80x5, s② 80x5", "ask: barbell back squat 5 at 80 kg", id="a circled digit counts no set"
