@@ -32,19 +32,18 @@ class TwoFactors(OneFactor):
     """Chunks of two factors."""
 
     def _pair(self, chunk: Chunk) -> None:
-        self.unplaced = self.unplaced or (chunk.alone_in_brackets and bool(self.groups))
         first, second = chunk.factors
+        sides_of_nothing = chunk.of_sides and not first  # "80x5, x3 per side x3": of which load, nobody says
+        self.unplaced = self.unplaced or sides_of_nothing or (chunk.alone_in_brackets and bool(self.groups))
         if self.traits.one_sided:
             if self._rounds_of_sides(first, second):
                 return
             if chunk.joiner is K.SLASH and len(first) == 1 and self._both_sides(second):
                 second = second[:1]  # "3 x 15/15": each side once a set
-        if chunk.of_sides and not first:
-            self.unplaced = True  # "80x5, x3 per side x3": of which load, nobody says
-        if chunk.of_sides and first and not self._is_of_a_bar(first, second):
-            self._repeat(first[-1], int(second[0].value))  # "10 each side x2"
-        elif not first:
+        if not first:
             self._carry(second)
+        elif chunk.of_sides and not self._is_of_a_bar(first, second):
+            self._repeat(first[-1], int(second[0].value))  # "10 each side x2"
         elif len(first) > 1:
             self._listed_first(first, second, chunk)
         elif len(second) > 1:

@@ -242,7 +242,9 @@ def test_fewer_results_than_sets_are_asked_about(text: str) -> None:
             "ask: ",
             id="another behind announced sets",
         ),
-        pytest.param("pull ups +10 5 5, another, bw", "ask: pull-up 3×5 at +10 kg", id="another set with a load of its own"),
+        pytest.param(
+            "pull ups +10 5 5, another, bw", "ask: pull-up 3×5 at +10 kg", id="another set with a load of its own"
+        ),
         pytest.param("dips 100 assist x", "ask: dip 100", id="help, and a cross with nothing behind it"),
         pytest.param(
             "bench 80x5, x3 per side x3",
