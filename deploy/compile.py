@@ -31,7 +31,6 @@ INTERPRETED = {
     "words/kinds": "its names are an enum to the type checker, and a plain object to Python",
     "words/roles": "as kinds, of what numbers count",
     "words/token_shapes": "as kinds, of the shapes of tokens",
-    "chunks/chunks": "which fields were told is asked of an object's own dictionary",
     "words/kept": "a dictionary that answers what it lacks",
     "values": "values that bot and storage take apart as dataclasses",
 }
@@ -59,8 +58,8 @@ def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
 
     Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported, and a name in capitals is
     told to be final: such a name of the module is found at once. A starred tuple behind `in`, which mypyc 2.4 does not
-    take, is made of a list. The constructor of a dataclass is written out, which else stays Python. `fields`: what
-    `fields_by_place` says.
+    take, is made of a list. The constructor of a dataclass is written out, which else stays Python, and so is what a
+    class asks of its objects' own dictionaries. `fields`: what `fields_by_place` says.
     """
     tree = ast.parse(source)
     imports = [node for node in tree.body if isinstance(node, ast.ImportFrom)]
@@ -68,7 +67,7 @@ def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
     found = [one for one in _constants(tree) if isinstance(one.value, ast.Name) and one.value.id in classes]
     lines = [line.encode() for line in source.splitlines()]
     changes = [(one.lineno, one.col_offset, one.end_col_offset or 0, _alias(one)) for one in found]
-    changes += [*_starred(tree), *_finals(tree), *_constructors(tree), *fields]
+    changes += [*_starred(tree), *_finals(tree), *_constructors(tree), *_fields_told(tree), *fields]
     for line, start, end, new in sorted(changes, reverse=True):
         lines[line - 1] = lines[line - 1][:start] + new.encode() + lines[line - 1][end:]
     aliases = sorted({f"{_alias(one)}: Final = {ast.unparse(one)}" for one in found})
@@ -143,6 +142,40 @@ def _constructor(fields: Sequence[ast.AnnAssign]) -> str:
                 told.append(f"{name}: {kind} = {ast.unparse(value)}")
                 kept.append(f"self.{name} = {name}")
     return "\n        ".join([f"\n\n    def __init__({', '.join(told)}) -> None:", *kept])
+
+
+def _fields_told(tree: ast.Module) -> Iterator[Change]:
+    """What asks each field for what a class asks of the dictionaries of its objects, which compiled ones have not.
+
+    "other.__dict__.update(self.__dict__)" becomes an assignment for each field, and "return self.__dict__.keys()" the
+    names of the fields that are not as the class has them.
+    """
+    for owner in tree.body:
+        fields = [one for one in getattr(owner, "body", ()) if isinstance(one, ast.AnnAssign)]
+        statements = [one for one in ast.walk(owner) if isinstance(one, ast.stmt)]
+        for node in statements if isinstance(owner, ast.ClassDef) else ():
+            told: list[str] = []
+            match node:
+                case ast.Expr(
+                    ast.Call(
+                        func=ast.Attribute(ast.Attribute(ast.Name(to), "__dict__"), "update"),
+                        args=[ast.Attribute(ast.Name(of), "__dict__")],
+                    )
+                ):
+                    names = [ast.unparse(field.target) for field in fields]
+                    told = [f"{to}.{name} = {of}.{name}" for name in names]
+                case ast.Return(ast.Call(func=ast.Attribute(ast.Attribute(ast.Name(of), "__dict__"), "keys"))):
+                    told = ["told: set[str] = set()", *_named_where_told(of, fields), "return told"]
+            if told:
+                yield node.lineno, node.col_offset, node.end_col_offset or 0, f"\n{' ' * node.col_offset}".join(told)
+
+
+def _named_where_told(of: str, fields: Sequence[ast.AnnAssign]) -> Iterator[str]:
+    for field in fields:
+        name, untold = ast.unparse(field.target), field.value
+        if untold is not None:
+            asked = f"{of}.{name} is not None" if ast.unparse(untold) == "None" else f"{of}.{name}"
+            yield f'if {asked}: told.add("{name}")'
 
 
 def fields_by_place(paths: Sequence[Path]) -> dict[Path, set[Change]]:

@@ -101,6 +101,40 @@ def told(one: Set, other: Set | None, name: str) -> float:
 """
 
 
+FIELDS = """\
+class Chunk:
+    factors: list[int]
+    joiner: str | None = None
+    told: bool = False
+
+    def marks(self) -> Set[str]:
+        return self.__dict__.keys()
+
+    def copy(self) -> Chunk:
+        other = Chunk()
+        other.__dict__.update(self.__dict__)
+        return other
+"""
+BY_FIELD = """
+    def marks(self) -> Set[str]:
+        told: set[str] = set()
+        if self.joiner is not None: told.add("joiner")
+        if self.told: told.add("told")
+        return told
+
+    def copy(self) -> Chunk:
+        other = Chunk()
+        other.factors = self.factors
+        other.joiner = self.joiner
+        other.told = self.told
+        return other
+"""
+
+
+def test_fields_are_asked_one_by_one_for_what_a_class_asks_of_the_dictionaries_of_its_objects() -> None:
+    assert COMPILE["worded_for_mypyc"](FIELDS).endswith(BY_FIELD)
+
+
 def test_constants_are_looked_up_once_but_in_patterns_and_constructors_written_out() -> None:
     assert COMPILE["worded_for_mypyc"](SOURCE) == WORDED
 

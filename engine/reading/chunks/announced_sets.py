@@ -33,7 +33,7 @@ class AnnouncedChunks(AidedChunks):
     def colon(self, piece: Piece) -> None:
         """ "60 x3: 9 8 8": what looked like the reps of one set counts those that follow."""
         last = self._last()
-        pair = last is not None and last.size == 2 and len(self.out.found) == 1 and last.__dict__.keys() <= OF_A_PAIR
+        pair = last is not None and last.size == 2 and len(self.out.found) == 1 and last.marks() <= OF_A_PAIR
         if last is not None and pair and _is_load(last.factors[0]) and len(last.factors[1]) == 1:
             listed, count = self._listed(self.at + 1), last.factors[1][0]
             if listed == count.value and listed > 1 and count.role is Role.BARE:
@@ -107,7 +107,7 @@ def _announces_with_load(found: Sequence[Chunk], at: int) -> bool:
     head = found[at]
     if head.size != 1 or len(head.at) != 1 or [one.role for one in head.factors[0]] != [Role.SETS]:
         return False
-    return _reps_told(found[at + 1 :]) == head.factors[0][0].value and not head.__dict__.keys() & MARKED
+    return _reps_told(found[at + 1 :]) == head.factors[0][0].value and MARKED.isdisjoint(head.marks())
 
 
 def _reps_told(chunks: Sequence[Chunk]) -> int:

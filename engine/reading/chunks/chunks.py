@@ -7,7 +7,7 @@ mark   = "@" NUMBER | "with" NUMBER | effort | failure | miss | "drop" | side | 
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Set
 from decimal import Decimal
 
 from engine.reading.words.cues import any_cued
@@ -88,6 +88,10 @@ class Chunk:
     @property
     def size(self) -> int:
         return len(self.factors)
+
+    def marks(self) -> Set[str]:
+        """The names of the fields that were told of it, those that every chunk has perhaps among them."""
+        return self.__dict__.keys()
 
     def copy(self) -> Chunk:
         """The same chunk, to be marked otherwise."""
@@ -187,6 +191,10 @@ class Chunks:
         self.found = []
         self.notes = []
         self.loose = []
+
+    def marks(self) -> Set[str]:
+        """The names of the fields that were told, those that are always there perhaps among them."""
+        return self.__dict__.keys()
 
     def with_found(self, found: list[Chunk]) -> Chunks:
         """The same marks around other chunks."""

@@ -55,7 +55,7 @@ def pair_lists(chunks: Chunks, of_all: bool) -> None:
     `of_all`: a word said that the reps are those of all the loads.
     """
     found = chunks.found
-    if any(chunk.__dict__.keys() & MARKED for chunk in found):
+    if any(not MARKED.isdisjoint(chunk.marks()) for chunk in found):
         return
     head = next((at for at, chunk in enumerate(found) if chunk.size != 1 or chunk.at), len(found))
     if head == len(found):

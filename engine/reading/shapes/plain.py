@@ -49,8 +49,8 @@ PLAIN_MARKS = frozenset(
      "spoken_for", "x_apart")
 )  # fmt: skip
 SILENT_MARKS = frozenset(("factors", "before", "counted", "joiner", "spoken_for", "x_apart"))
-UNMARKED = 3
-"""How many fields of a chunk are its own where nothing is marked on it."""
+UNMARKED = frozenset(("factors", "before", "counted"))
+"""The fields that every chunk has, marked or not."""
 HIGHEST_EFFORT = 10
 BARE_OR_LOAD = frozenset((Role.BARE, Role.LOAD))
 HEADS = LOADS - {Role.BAR} | {Role.BARE, Role.SETS}
@@ -87,7 +87,7 @@ class Group:
 
 def plain_groups(chunks: Chunks, choice: Choice, traits: Traits) -> list[Group] | None:
     """The sets in groups, as told; None where these chunks need the whole grammar."""
-    if traits.timed or traits.carried or traits.explosive or not chunks.__dict__.keys() <= PLAIN_FLAGS:
+    if traits.timed or traits.carried or traits.explosive or not chunks.marks() <= PLAIN_FLAGS:
         return None
     if choice.first is FirstAs.SHARED:
         return None
@@ -122,14 +122,14 @@ class PlainShaper:
         """
         for chunk in self.chunks.found:
             self.touched = []
-            marked = len(chunk.__dict__) > UNMARKED
-            if chunk.counted or (marked and not chunk.__dict__.keys() <= PLAIN_MARKS):
+            marks = chunk.marks()
+            if chunk.counted or not marks <= PLAIN_MARKS:
                 raise NotPlain
             self._read(chunk, chunk.factors)
-            if marked:
+            if not marks <= UNMARKED:
                 self._mark(chunk)
         self._finish()
-        if not LAST_SETS.isdisjoint(self.chunks.__dict__):
+        if not LAST_SETS.isdisjoint(self.chunks.marks()):
             self._last_set(self.chunks)
         return self.groups
 
@@ -308,7 +308,7 @@ class PlainShaper:
     # ---- marks
 
     def _mark(self, chunk: Chunk) -> None:
-        if not self.touched and len(chunk.__dict__.keys() - SILENT_MARKS) > 0:
+        if not self.touched and not chunk.marks() <= SILENT_MARKS:
             raise NotPlain
         if chunk.at:
             self._mark_at(chunk, chunk.at[0])
