@@ -16,6 +16,7 @@ from itertools import groupby
 from typing import NamedTuple
 
 from engine.reading.words.cues import is_cued
+from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
 from engine.values.load import Unit
@@ -64,11 +65,13 @@ def told_in_lines(text: str, unit: Unit) -> str | None:
 
     `unit` is that of loads without one. Errors: Misfit.
     """
+    if "\n" not in text:
+        return None
     lines = text.split("\n")
     out: list[str] = []
     table: _Table | None = None
     for line in lines:
-        found = _header(line) if len(lines) > 1 else None
+        found = _header(line)
         if found is not None:
             out += table.lines(unit) if table is not None else []
             table = found
@@ -126,7 +129,7 @@ def _header(line: str) -> _Table | None:
         if line.count(separator) + 1 >= LEAST_COLUMNS:
             framed = line.strip().startswith(separator)
             cells = _cells(line, separator, framed)
-            found = [_column(cell) for cell in cells]
+            found = [COLUMN_OF[cell] for cell in cells]
             told = [column.told for column in found if column is not None]
             if Of.LIFT in told and Of.REPS in told and (Of.SETS in told or Of.LOAD in told):
                 return _Table(_all_known(cells, found), separator, framed)
@@ -156,6 +159,9 @@ def _column(cell: str) -> Column | None:
         return None
     kinds = [_kind(word) for word in words]
     return Column(told[0], next((unit for unit, kind in UNITS.items() if kind in kinds), ""))
+
+
+COLUMN_OF = Kept(_column)
 
 
 def _meaning(word: str) -> Of | None:

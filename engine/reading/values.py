@@ -78,6 +78,8 @@ class Unread:
 class Doubt(Enum):
     """What a question is about."""
 
+    __hash__ = object.__hash__
+
     EXERCISE = "which exercise"
     NUMBERS = "which number is which"
     EFFORT_OR_LOAD = "effort or load"

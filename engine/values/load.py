@@ -107,7 +107,7 @@ class Load:
 
     def kilograms(self) -> Decimal:
         """The mass in kilograms, unrounded."""
-        return self._mass()
+        return self.amount if self.unit is Unit.KG else self.amount * KG_PER_LB
 
 
 def plain(amount: Decimal) -> str:

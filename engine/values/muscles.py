@@ -6,6 +6,8 @@ from enum import Enum
 
 
 class Muscle(Enum):
+    __hash__ = object.__hash__
+
     CHEST = "chest"
     FRONT_DELTS = "front delts"
     SIDE_DELTS = "side delts"

@@ -32,6 +32,8 @@ class SetKind(Enum):
 
 
 class Side(Enum):
+    __hash__ = object.__hash__
+
     LEFT = "left"
     RIGHT = "right"
 

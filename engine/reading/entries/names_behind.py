@@ -11,8 +11,14 @@ from engine.reading.words.clauses import Clause, clause_of
 from engine.reading.words.kinds import K
 
 
-def with_names_behind(clauses: Iterable[Clause]) -> Iterator[Clause]:
+def with_names_behind(clauses: list[Clause]) -> list[Clause]:
     """The clauses, those of one line in one where its only name stands last."""
+    if not any([_name_last(clause) for clause in clauses if clause.names]):
+        return clauses
+    return list(_with_lines_joined(clauses))
+
+
+def _with_lines_joined(clauses: list[Clause]) -> Iterator[Clause]:
     behind = False
     for line in _lines(clauses):
         named = [clause for clause in line if clause.names]

@@ -13,7 +13,7 @@ from engine.catalogue.phrases import folded_words
 from engine.reading.lexing.names_misspelt import SHORTEST, is_hyphen, is_of_names
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, kinds_in_order, places_of
 
 LEAST_WORDS = 3
 MOST_BESIDE = 3
@@ -21,6 +21,8 @@ MOST_BESIDE = 3
 
 def with_longer_names(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces with each name that a mistyped word beside it makes longer put together with it."""
+    if not any([_stands_by_an_odd_word(pieces, at, catalogue) for at in places_of(K.NAME, kinds_in_order(pieces))]):
+        return pieces
     out = list(pieces)
     at = 0
     while at < len(out):
@@ -31,6 +33,15 @@ def with_longer_names(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -
             at = start
         at += 1
     return out if len(out) < len(pieces) else pieces
+
+
+def _stands_by_an_odd_word(pieces: list[Piece], at: int, catalogue: Catalogue) -> bool:
+    """Whether a name may be longer; most stand by themselves."""
+    ahead, behind = at - 1, at + 1
+    if ahead >= 0 and _is_odd(pieces[ahead - is_hyphen(pieces, ahead)], catalogue):
+        return True
+    behind += behind < len(pieces) and is_hyphen(pieces, behind)
+    return behind < len(pieces) and _is_odd(pieces[behind], catalogue)
 
 
 def _longer(out: list[Piece], at: int, cleaned: str, catalogue: Catalogue) -> tuple[int, int, Piece] | None:
@@ -65,7 +76,9 @@ def _goes_on(out: list[Piece], at: int, catalogue: Catalogue) -> bool:
 
 def _is_odd(piece: Piece, catalogue: Catalogue) -> bool:
     """Whether it is a word long enough to be mended, and none of a name, or none but for two letters swapped."""
+    if piece.kind is K.PLAIN or piece.kind is K.NAME or not piece.text.isalpha():
+        return False
     word = plain_word(piece.text)
-    if piece.kind is K.PLAIN or piece.kind is K.NAME or len(word) < SHORTEST or not word.isalpha():
+    if len(word) < SHORTEST or not word.isalpha():
         return False
     return word not in catalogue.typos.words or bool(catalogue.typos.swapped(word))

@@ -72,14 +72,11 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
-    numbers = [pieces[at] for at in places_of(K.NUMBER, kinds_in_order(pieces))]
-    if [number for number in numbers if number.role in ODD_ROLES or _may_be_tempo(number.text)]:
-        return True
+    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+        number = pieces[at]
+        if number.role in ODD_ROLES or (len(number.text) == TEMPO_DIGITS and number.text.isdigit()):
+            return True
     return not kinds <= WORDLESS and not HALVES_OF_THE_DAY.isdisjoint(texts_in_order(pieces))
-
-
-def _may_be_tempo(digits: str) -> bool:
-    return len(digits) == TEMPO_DIGITS and digits.isdigit()
 
 
 def _without_slash_of_each(pieces: list[Piece]) -> list[Piece]:

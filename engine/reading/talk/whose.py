@@ -36,7 +36,7 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
 
 def _is_a_habit(prepared: Prepared) -> bool:
     """ "still squatting 100 for 5" may tell what she can do; "benching 60x8 today" tells of a set."""
-    if not TODAY.isdisjoint(prepared.told):
+    if HABITUALLY not in prepared.cleaned.lower() or not TODAY.isdisjoint(prepared.told):
         return False
     return any([piece.text.endswith(HABIT) for piece in prepared.spoken if piece.kind is K.NAME])
 
@@ -81,7 +81,7 @@ def asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
 NUMBERS_AND_SIGNS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.KG, K.LB, K.SLASH, K.WITH, K.NOTE))
 NEXT_UP = "next up:"
 """At the head of a message it may announce a set as well as tell of one."""
-HABIT = ("squatting", "benching", "deadlifting")
+HABIT, HABITUALLY = ("squatting", "benching", "deadlifting"), "ing"
 TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
 
 

@@ -76,7 +76,8 @@ def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:
 
 
 def _suits_last(load: Load, last: Load) -> float:
-    ratio = load.kilograms() / last.kilograms()
+    alike = load.unit is last.unit
+    ratio = load.amount / last.amount if alike else load.kilograms() / last.kilograms()
     if NEAR[0] <= ratio <= NEAR[1]:
         return 1.0
     return 0.5 if ABOUT[0] <= ratio <= ABOUT[1] else 0.2

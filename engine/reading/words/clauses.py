@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import NamedTuple
 
 from engine.reading.words.kinds import K
@@ -28,8 +27,9 @@ class Clause(NamedTuple):
         )
 
 
-def clauses(pieces: list[Piece]) -> Iterator[Clause]:
+def clauses(pieces: list[Piece]) -> list[Clause]:
     """The message at its separators; a slash or a plus cuts only where it stands between words."""
+    found: list[Clause] = []
     cut: Piece | None = None
     start = 0
     names: list[int] = []
@@ -42,9 +42,10 @@ def clauses(pieces: list[Piece]) -> Iterator[Clause]:
         elif kind is K.NAME:
             names.append(at - start)
         elif kind in CUTS or _is_loose(pieces, at):
-            yield Clause(cut, pieces[start:at], names, counts)
+            found.append(tuple.__new__(Clause, (cut, pieces[start:at], names, counts)))
             cut, start, names, counts = pieces[at], at + 1, [], []
-    yield Clause(cut, pieces[start:], names, counts)
+    found.append(tuple.__new__(Clause, (cut, pieces[start:], names, counts)))
+    return found
 
 
 PERHAPS_CUTS = frozenset((K.SLASH, K.PLUS, K.DASH))
