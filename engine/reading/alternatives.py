@@ -13,7 +13,7 @@ from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, kinds_in_order, places_of
 
 OF_A_SET = frozenset((K.NUMBER, K.TIMES))
 TWO = 2
@@ -22,7 +22,7 @@ TWO = 2
 def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome]) -> Asked:
     """The question with a reading for each side of the "or"; as it was where the sides are none of the same sets."""
     pieces = prepared.spoken
-    places = [at for at, piece in enumerate(pieces) if _is_or(piece)]
+    places = [at for at in places_of(K.FILLER, kinds_in_order(pieces)) if _is_or(pieces[at])]
     if len(places) != 1:
         return asked
     texts = _texts(prepared.cleaned, pieces, places[0])
@@ -38,7 +38,7 @@ def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome
 
 def _is_or(piece: Piece) -> bool:
     """ "or", and not the Dutch "of", which is English too."""
-    return piece.kind is K.FILLER and "or" in CUES_OF[piece.text] and piece.text != "of"
+    return "or" in CUES_OF[piece.text] and piece.text != "of"
 
 
 def _texts(cleaned: str, pieces: Sequence[Piece], at: int) -> list[str]:

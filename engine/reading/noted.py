@@ -7,7 +7,9 @@ note  = from the first word that tells of feel, technique, kit or pain to the la
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from bisect import bisect_left, bisect_right
+from collections.abc import Callable, Sequence
+from operator import itemgetter
 
 from engine.reading.prepare import Prepared
 from engine.reading.words.kinds import K
@@ -34,6 +36,8 @@ NOTED = frozenset(
 CUTS = frozenset((K.COMMA, K.STOP, K.LINE, K.DASH, K.OPEN, K.CLOSE, K.AND, K.THEN))
 OF_SETS = frozenset((K.NAME, K.TIMES, K.COUNT, K.SETS, K.REPS, K.EFFORT))
 MEASURED = frozenset((Role.SECONDS, Role.METRES, Role.NOT_A_SET))
+START: Callable[[Piece], int] = itemgetter(Piece._fields.index("start"))
+END: Callable[[Piece], int] = itemgetter(Piece._fields.index("end"))
 A_SCALE = (K.NUMBER, K.SLASH, K.NUMBER)
 
 
@@ -43,9 +47,10 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     if not noted:
         return None
     first, last = noted[0], noted[-1]
-    before = [piece for piece in prepared.spoken if piece.end <= first.start]
-    behind = [piece for piece in prepared.spoken if piece.start >= last.end]
-    start = before[-1].start if before and _is_measured(before[-1]) else first.start
+    spoken = prepared.spoken
+    ahead = bisect_right(spoken, first.start, key=END)
+    behind = spoken[bisect_left(spoken, last.end, key=START) :]
+    start = spoken[ahead - 1].start if ahead and _is_measured(spoken[ahead - 1]) else first.start
     reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
     end = behind[reach - 1].end if reach else last.end
     return prepared.cleaned[start:end].strip() or None

@@ -26,7 +26,7 @@ from engine.reading.marks.counted_runs import MAY_GO_ON, with_counted_runs
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.earlier_sets import without_earlier_sets
 from engine.reading.marks.felt import with_felt, with_rated
-from engine.reading.marks.grips import with_grips
+from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.parted_numbers import with_parted_numbers
@@ -156,7 +156,8 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
         names = _names_told(pieces)
     if len(names) > 1:
         pieces = _without_other_names(pieces, names, kinds)
-        pieces = with_grips(pieces, catalogue)
+        if any([name.endswith(GRIP) for name in names[1:]]):
+            pieces = with_grips(pieces, catalogue)
     if len(names) <= 2 * MOST_NAMES and (may_make_names(kinds, len(names)) or any(map(tells_a_pause, names))):
         before, pieces = pieces, with_words_beside(pieces, cleaned, catalogue)
         names = names if pieces is before else _names_told(pieces)

@@ -69,6 +69,8 @@ class NumberChunks(JoinedChunks):
     def _follows_or(self) -> bool:
         """ "5 or was it 6", "80x8 or maybe only 7"."""
         at = self.at - 1
+        if self.kinds[at] not in BEHIND_OR:
+            return False
         while at > max(0, self.at - 1 - REACH_OF_OR) and self.kinds[at] in BEHIND_OR:
             if _is_or(self.pieces[at]):
                 return True

@@ -23,16 +23,18 @@ def perhaps_days(pieces: list[Piece]) -> list[int]:
     """The places where a day may begin by its kind and what stands right behind it."""
     kinds = kinds_in_order(pieces)
     found = places_in(BEGINNING_A_DAY, kinds)
-    return [at for at in found if kinds[at] is not K.NUMBER or _lets_a_day_begin(pieces, at)]
+    ends = len(kinds) - 1
+    return [
+        at
+        for at in found
+        if kinds[at] is not K.NUMBER
+        or (at < ends and kinds[at + 1] not in BEHIND_NO_DAY and _lets_a_day_begin(pieces, at))
+    ]
 
 
 def _lets_a_day_begin(pieces: list[Piece], at: int) -> bool:
     """Whether the number may be that of a day by what stands right behind it: "16/", "13.", "8 march", "3 days ago"."""
-    if at + 1 >= len(pieces):
-        return False
     after = pieces[at + 1]
-    if after.kind in BEHIND_NO_DAY:
-        return False
     if after.kind in (K.SLASH, K.DASH):
         return after.glued
     if after.kind is K.LINE:

@@ -19,6 +19,7 @@ REACH = 4
 LEAST_RATED = 6
 """Below this an effort is told as reps that were left. Common practice, no source."""
 CLAUSE_ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.NOTE, K.DASH, K.OPEN))
+SIGNS = frozenset((K.TIMES, K.COMMA, K.NUMBER, K.AT, K.SLASH, K.LINE))
 GOING_ON = frozenset((K.TIMES, K.OUT_OF, K.SLASH, K.REPS, K.SETS, K.MORE, K.KG, K.LB, K.RESERVE, K.RESERVE_LEFT))
 
 
@@ -45,8 +46,10 @@ def with_rated(pieces: list[Piece]) -> list[Piece]:
         return pieces
     counted, last_words = kinds.index(K.TIMES), _last_words()
     for at in places_of(K.NUMBER, kinds):
+        if at < counted or kinds[at - 1] in SIGNS:
+            continue
         piece, before = pieces[at], pieces[at - 1]
-        if at < counted or spoken(before.text.rpartition(" ")[2]) not in last_words or piece.value < LEAST_RATED:
+        if spoken(before.text.rpartition(" ")[2]) not in last_words or piece.value < LEAST_RATED:
             continue
         behind = kinds[at + 1] if at + 1 < len(kinds) else None
         if behind in CLAUSE_ENDS and is_effort(piece) and _is_rated(pieces[at - REACH : at]):

@@ -17,10 +17,12 @@ from itertools import pairwise
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in, places_of
 
 LOADED = frozenset((Role.BARE, Role.LOAD))
 MOST_SETS = 10
+LEAST_AHEAD = 2
+"""The record, and the word for how much it was bettered by, ahead of the number."""
 PARTED_BY = 2
 """From so many times the first number on, the second one ends no range of reps. Common practice, no source."""
 TIMED = frozenset((Role.SECONDS, Role.METRES))
@@ -72,15 +74,21 @@ AROUND = frozenset((K.EACH, K.CLOSE, K.TOTAL, K.FILLER))
 def _with_sets_of(pieces: list[Piece]) -> list[Piece]:
     """The pieces with "à" between two numbers made the sign that it stands for."""
     out = list(pieces)
-    for at in range(1, len(pieces) - 1):
-        first, word, second = pieces[at - 1 : at + 2]
-        if "setsof" not in CUES_OF[word.text] or first.kind is not K.NUMBER or second.kind is not K.NUMBER:
+    kinds = kinds_in_order(pieces)
+    for at in places_in(SAYING_SETS_OF, kinds[:-1]):
+        word = pieces[at]
+        numbered = at > 0 and kinds[at - 1] is kinds[at + 1] is K.NUMBER
+        if not numbered or "setsof" not in CUES_OF[word.text]:
             continue
+        first, second = pieces[at - 1], pieces[at + 1]
         if first.role is Role.SETS or second.role in TIMED or _are_far_apart(first, second):
             out[at] = word._replace(kind=K.TIMES, text="x")
         elif first.role is second.role is Role.BARE and first.value < second.value:
             out[at] = word._replace(kind=K.ALTERED)
     return out
+
+
+SAYING_SETS_OF = frozenset((K.FILLER, K.BY))
 
 
 def _are_far_apart(sets: Piece, reps: Piece) -> bool:
@@ -91,14 +99,14 @@ def _are_far_apart(sets: Piece, reps: Piece) -> bool:
 def _without_margins(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces without how much a record was bettered by."""
     out = list(pieces)
-    for at in range(1, len(pieces) - 1):
-        before, word, number = pieces[at - 1 : at + 2]
-        if number.kind is not K.NUMBER or "margin" not in CUES_OF[word.text]:
+    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+        if at < LEAST_AHEAD or "margin" not in CUES_OF[pieces[at - 1].text]:
             continue
+        before, word, number = pieces[at - 2 : at + 1]
         beaten = "record" in CUES_OF[before.text] or (before.kind is K.NOTE and word.kind is K.BY)  # "new PR by 5 kg"
-        if beaten and kind_at(pieces, at + 2) not in (K.TIMES, K.SLASH, K.AT):
-            out[at + 1] = aside(number)
-            out[at] = word._replace(kind=K.FILLER)
+        if beaten and kind_at(pieces, at + 1) not in (K.TIMES, K.SLASH, K.AT):
+            out[at] = aside(number)
+            out[at - 1] = word._replace(kind=K.FILLER)
     return out
 
 

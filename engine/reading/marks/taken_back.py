@@ -12,10 +12,13 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
 
 SIGNS = frozenset((K.COMMA, K.STOP, K.DASH))
 LONGEST = 6
+LEAST_AHEAD = 2
+WORDLESS = frozenset((K.NUMBER, K.TIMES, K.AT, K.SLASH, K.PLUS, K.LINE, K.OPEN, K.CLOSE, K.COLON, K.EQUALS))
+"""Behind a number these are no words that take anything back."""
 PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.NOTE))
 GOES_ON = frozenset((K.TIMES, K.SLASH, K.DASH, K.AT))
@@ -23,8 +26,10 @@ GOES_ON = frozenset((K.TIMES, K.SLASH, K.DASH, K.AT))
 
 def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
     """The pieces without each pair that the next one takes the place of."""
-    for at in range(2, len(pieces)):
-        if pieces[at].kind is K.NUMBER or pieces[at - 1].kind is not K.NUMBER:
+    kinds = kinds_in_order(pieces)
+    for at in places_of(K.NUMBER, kinds[:-1]):
+        at += 1
+        if at < LEAST_AHEAD or kinds[at] in WORDLESS:
             continue
         end = _behind_the_words(pieces, at, cleaned)
         if not end:
