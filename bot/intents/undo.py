@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from bot import steps
+from bot import steps, zones
 from bot.corrections import refresh_day
 from bot.open_question import waiting
 from bot.replies.correction import already_undone, difference, not_the_latest, nothing_to_undo, undone
-from bot.replies.question import still_open
-from bot.turn import Turn
+from bot.replies.question import left_out, still_open
+from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.reading.values import Act
 from engine.values.ids import AthleteId
-from storage.records import ChangeId
+from storage.records import ChangeId, QuestionState
 
 
 def undo_own(turn: Turn, athlete: AthleteId, wanted: ChangeId) -> None:
@@ -26,11 +26,27 @@ def undo_own(turn: Turn, athlete: AthleteId, wanted: ChangeId) -> None:
 
 
 def undo(turn: Turn, act: Act) -> None:
-    """Nothing; the latest change is out of force, or so many of them as she says."""
+    """Nothing; the latest change is out of force, or so many of them as she says.
+
+    Where nothing was changed today, what she takes back is the message that is asked about: it is left out.
+    """
+    if not act.count and _left_out(turn):
+        return
     for place in range(act.count or 1):
         if not _undo_one(turn) and place == 0:
             turn.say(nothing_to_undo("undo"))
             return
+
+
+def _left_out(turn: Turn) -> bool:
+    """Whether a question waits and no change of today stands before it: its message is left out, and nothing else."""
+    question, step = waiting(turn), steps.latest_undoable(turn)
+    if question is None or (step is not None and zones.local(step.at, turn.preferences.zone).date() >= turn.today):
+        return False
+    turn.store.questions.close(question, QuestionState.DROPPED)
+    turn.kept[LEFT_OUT] = TOLD
+    turn.say(left_out(question.payload["text"], step.label if step is not None else ""))
+    return True
 
 
 def _undo_one(turn: Turn) -> bool:
@@ -43,8 +59,7 @@ def _undo_one(turn: Turn) -> bool:
     touched = turn.store.changes.touched(change)
     lines = difference((), touched.removed, turn.today)
     # A message that is asked about is no change: undo goes past it, and says that it waits.
-    if (question := waiting(turn)) is not None:
-        lines.append(still_open(question.payload["text"]))
-    turn.say(undone(change.label, lines))
+    question = waiting(turn)
+    turn.say(undone(change.label, lines, still_open(question.payload["text"]) if question is not None else ""))
     refresh_day(turn, (*touched.added, *touched.removed))
     return True

@@ -61,9 +61,9 @@ def _by_lift(records: Sequence[SetRecord]) -> dict[tuple[ExerciseName, date], li
     return found
 
 
-def undone(label: str, lines: Sequence[str]) -> Reply:
-    """Undone: what was taken back, and what stands now. Typing redo brings it back."""
-    return Reply("\n".join([f"Undone: {label}.", *lines, "redo brings it back."]))
+def undone(label: str, lines: Sequence[str], waits: str = "") -> Reply:
+    """Undone: what was taken back, and what stands now. Typing redo brings it back. `waits`: what is still asked."""
+    return Reply("\n".join([f"Undone: {label}.", *lines, "redo brings it back.", *filter(None, (waits,))]))
 
 
 def redone(label: str, lines: Sequence[str]) -> Reply:

@@ -110,6 +110,12 @@ def still_open(text: str) -> str:
     return f"Still asked, and not saved: {quoted(text)}. forget it leaves it out."
 
 
+def left_out(text: str, before: str) -> Reply:
+    """What is asked about was taken back, and what another undo would take back."""
+    more = f" undo once more takes back {before}." if before else ""
+    return Reply(f"Left out: {quoted(text)}. Nothing was saved for it.{more}")
+
+
 def dropped(text: str, *, stands: bool = False) -> Reply:
     """The question was let go. `stands`: it was about an edit, and the old sets stay."""
     saved = "The sets from before the edit stay." if stands else "Nothing saved for it."

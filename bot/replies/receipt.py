@@ -67,14 +67,19 @@ def lift_line(lift: Lift, following: Following | None, aside: Aside, today: date
         on = "today" if aside.on is None or aside.on == today else "that day"
         lines = [f"{head} {_single(lift.new)}. Saved{_when(aside, today)}. {counted(len(lift.sets), 'set')} {on}."]
     elif lift.new:
-        lines = [f"{head} {done} of {lift.planned}", f"{sets_text(lift.new)}. Saved{_when(aside, today)}."]
+        lines = [f"{head} {_so_far(done, lift.planned)}", f"{sets_text(lift.new)}. Saved{_when(aside, today)}."]
     elif len(lift.sets) > 1 and done >= lift.planned and lift.planned:
         lines = [f"{head} {sets_text(lift.sets)}. Saved{_when(aside, today)}."]
     elif lift.planned:
-        lines = [f"{head} {done} of {lift.planned}", f"{sets_text(lift.sets)}. Saved{_when(aside, today)}."]
+        lines = [f"{head} {_so_far(done, lift.planned)}", f"{sets_text(lift.sets)}. Saved{_when(aside, today)}."]
     else:
         lines = [f"{head} {_single(lift.sets)}. Saved{_when(aside, today)}."]
     return _receipt(lines, following, aside, lift.exercise)
+
+
+def _so_far(done: int, planned: int) -> str:
+    """ "2 of 3"; more sets than planned are no part of them: "7 sets, 3 planned"."""
+    return f"{done} of {planned}" if done <= planned else f"{counted(done, 'set')}, {planned} planned"
 
 
 def _single(sets: Sequence[SetDone]) -> str:

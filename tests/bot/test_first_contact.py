@@ -139,7 +139,7 @@ def test_no_question_swallows_pain(chats, question):
 
 
 REQUESTS = [
-    ("undo", ("Undone", "Nothing to undo")),
+    ("undo", ("Undone", "Nothing to undo", "Left out: “press 3x8 40”")),
     ("week", ("This week so far",)),
     ("next", ("Next", "No plan yet", "Barbell back squat", "Rest day")),
     ("rest 2 min", ("Rest 2 min",)),

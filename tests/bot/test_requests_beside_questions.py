@@ -201,6 +201,18 @@ def test_undo_beside_a_question_takes_the_latest_change_and_says_that_the_questi
     assert open_now(chats) == question
 
 
+def test_undo_beside_a_question_on_a_day_without_changes_leaves_out_what_is_asked_about(chats):
+    chats.says("ana", *BEGUN)
+    chats.at += timedelta(days=1)
+    asked(chats, "press 3x8 40")
+    answer = said(chats.says("ana", "undo"))
+
+    assert answer.startswith("Left out: “press 3x8 40”. Nothing was saved for it. undo once more takes back ")
+    assert answer.count("press 3x8 40") == 1
+    assert open_now(chats) is None
+    assert len(chats.log("ana")) == 6
+
+
 def test_undo_without_a_question_speaks_of_none(chats):
     chats.says("ana", *BEGUN)
 

@@ -27,6 +27,7 @@ from engine.reading.corrections.days_apart import moved_apart
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.hours_told import speaks_of_an_hour
+from engine.reading.corrections.load_moved import without_move
 from engine.reading.corrections.loaded import loaded
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
@@ -80,7 +81,9 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     again = _told_plainly(bare, context, catalogue) if bare is not None else None
     if isinstance(again, Correction):
         return replace(again, pain=tells_pain(prepared.pieces))
-    return found or again
+    moved_load = None if isinstance(found, Correction) else without_move(prepared, context, catalogue)
+    placed = _told_plainly(moved_load, context, catalogue) if moved_load is not None else None
+    return placed if isinstance(placed, Correction) else found or again
 
 
 def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:

@@ -47,7 +47,7 @@ def new_exercise(told: Told) -> Correction | None:
 
 
 def _names_anew(told: Told) -> bool:
-    kinds = told.kinds()
+    kinds = set(told.kinds()) - ({K.JOINT} if _is_another_sort(told) else set())
     if not kinds & (NEWLY_NAMED | {K.PLAIN, K.NOTE, K.PAUSE}) or not kinds <= ABOUT_NAMES | {K.FUTURE, K.ASKS, K.NEVER}:
         return False
     verbs = [piece for piece in told.pieces if is_be(piece)]
@@ -55,7 +55,7 @@ def _names_anew(told: Told) -> bool:
         return False
     if told.pieces[0].kind is K.ASKS or told.unknown() > MOST_PLAIN:
         return False
-    turned = K.NOT in kinds and (K.NAME in kinds or len(kinds.intersection(EQUIPMENT)) > 1)
+    turned = K.NOT in kinds and (K.NAME in kinds or len(kinds.intersection(EQUIPMENT)) > 1 or _is_another_sort(told))
     return (
         _is_held(told)
         or told.slipped
@@ -64,6 +64,16 @@ def _names_anew(told: Told) -> bool:
         or turned
         or _says_what_it_was(told)
     )
+
+
+def _is_another_sort(told: Told) -> bool:
+    """ "front not back": a sort of the lift, and the sort that it was not."""
+    kinds = [piece.kind for piece in told.pieces if piece.kind not in (K.COMMA, K.FILLER)]
+    return len(kinds) == len((K.VARIANT, K.NOT, K.JOINT)) and kinds[1] is K.NOT and {kinds[0], kinds[2]} <= SORTS
+
+
+SORTS = frozenset((K.VARIANT, K.JOINT))
+"""A back squat is named by a part of the body."""
 
 
 def _asserted(told: Told) -> list[Piece]:

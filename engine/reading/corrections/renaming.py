@@ -51,8 +51,11 @@ def renamed(pieces: Sequence[Piece], old: ExerciseName, context: Context, catalo
     owners = named[0].names if named else _by_word(ahead, old, catalogue)
     exercise = _same_kind(owners, old, catalogue)
     known = catalogue.get(exercise) if exercise else None
+    before = catalogue.get(old)
     if known is None or known.name == old:
         return None
+    if named and named[0].text in SLOPES and before is not None and before.pattern is not known.pattern:
+        return None  # "incline" behind a row is no bench press
     return NewName(known.name, BASES.get(known.loading, Basis.TOTAL))
 
 
@@ -76,11 +79,18 @@ def _by_word(pieces: Sequence[Piece], old: ExerciseName, catalogue: Catalogue) -
             return of_equipment((old,), piece.kind, old, catalogue) or of_equipment(
                 (old,), piece.kind, _bare(old), catalogue
             )
-        if piece.kind in (K.VARIANT, K.PLAIN, K.PAUSE):
+        if piece.kind in (K.VARIANT, K.PLAIN, K.PAUSE, K.JOINT):
             found = catalogue.owners(f"{piece.text} {_bare(old)}") or catalogue.owners(f"{piece.text} {old}")
+            found = found or _of_another_sort(piece, old, catalogue)
             if found:
                 return found
     return ()
+
+
+def _of_another_sort(piece: Piece, old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "front" of a back squat: the word in the place of the sort that the lift was."""
+    lift = _bare(old).split()[1:]
+    return catalogue.owners(" ".join((piece.text, *lift))) if lift and piece.kind in (K.VARIANT, K.JOINT) else ()
 
 
 def _on_a_smith_machine(old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.latest_sets import run_of_it
+from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.values import Act, Context
 from engine.reading.words.kinds import K
-from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role
 from engine.reading.words.tokens import Token
 
@@ -63,6 +64,33 @@ REPEAT_KINDS = frozenset(
 )
 
 
+def sets_added(words: Sequence[str], pieces: Sequence[Piece], context: Context) -> Act | None:
+    """ "add a set", "add 2 sets": the latest set again. With reps of its own it is a set of the lift in hand."""
+    cues = phrasebook().cues
+    length = next((n for n in (2, 1) if " ".join(words[:n]) in cues["addsets"]), 0)
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if not length or len(words) == length or not context.recent or len(numbers) > 1:
+        return None
+    counted = {part for piece in numbers for part in spoken(piece.text).split()}
+    rest = set(words[length:]) - counted
+    if not rest <= cues["aroundadded"] or not rest & SETS_OR_ONE:
+        return None
+    if not numbers:
+        return Act("repeat", count=1)
+    whole = numbers[0].value == int(numbers[0].value) and 1 <= numbers[0].value <= MOST_ADDED
+    if numbers[0].role is Role.SETS and whole:
+        return Act("repeat", count=int(numbers[0].value))
+    latest = context.recent[-1].done.exercise
+    return Act(UNCLEAR, text=NAME_IT) if context.doing not in (None, latest) and K.OF in _kinds(pieces) else None
+
+
+def _kinds(pieces: Sequence[Piece]) -> set[K]:
+    return {piece.kind for piece in pieces}
+
+
+SETS_OR_ONE = frozenset(("set", "sets", "one", "another", "more"))
+MOST_ADDED = 20
+NAME_IT = "the planned sets of the last lift are in, so name the lift of this one, for instance: squat 100x4"
 STEPS = frozenset(("undo", "redo"))
 BESIDE_STEPS = frozenset((K.NUMBER, K.TIMES, K.ONCE, K.FILLER, K.PLAIN, K.FAR))
 NAMING_STEPS = frozenset((K.PLAIN, K.FAR))

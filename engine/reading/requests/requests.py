@@ -12,7 +12,7 @@ from dataclasses import replace
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.prepare import Prepared, prepare
-from engine.reading.requests.again import repeat_told, several_steps
+from engine.reading.requests.again import repeat_told, sets_added, several_steps
 from engine.reading.requests.around import among_reasons, led
 from engine.reading.requests.begun import NEEDS
 from engine.reading.requests.by_time import told_by_the_day
@@ -276,6 +276,7 @@ def _by_phrase(
                 return in_full(found, [piece for piece in pieces if piece.start >= words[0][1].start], context)
     told = (
         repeat_told(words, pieces, context)
+        or sets_added(plain, pieces, context)
         or several_steps(plain, pieces)
         or again_told(plain, pieces, context, book)
         or told_freely(plain, pieces, context, book)
