@@ -80,7 +80,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
         return sentence
     clauses = clauses_of(sentence)
     kept: list[Piece] = []
-    plans = False
+    plans = _names_a_past_time(clauses[0])
     named: Piece | None = None
     target: list[Piece] = []
     wished = False
@@ -110,6 +110,17 @@ def _tells_another_way(clause: list[Piece]) -> bool:
     """ "80x8, or was it 7": what was told before may be otherwise."""
     words = [piece.text for piece in clause if piece.kind not in CLAUSE_ENDS]
     return words[:1] != [] and "or" in CUES_OF[words[0]] and counted(clause) > 0
+
+
+def _names_a_past_time(clause: list[Piece]) -> bool:
+    """ "in high school, i squatted 150x5": what the clauses behind it tell is long done."""
+    times = [piece.told for piece in clause if piece.kind is K.STORY]
+    return LONG_DONE in times and all(piece.kind in TELLING_A_TIME for piece in clause)
+
+
+LONG_DONE = 1
+"""What a STORY piece's `told` says of a time that is past: "in high school", "before my injury"."""
+TELLING_A_TIME = frozenset((K.STORY, K.FILLER, K.COMMA, K.AND))
 
 
 def _opens_a_story(clause: list[Piece]) -> bool:

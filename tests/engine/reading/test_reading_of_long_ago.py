@@ -1,0 +1,62 @@
+"""Sets of a time that is long past are a story: "before my injury i squatted 150x5"; today's beside it are recorded."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
+
+STORIES = """
+back at school i benched 90x5
+in high school i squatted 150x5
+in high school, i squatted 150x5
+i squatted 150x5 in high school
+in the army: squat 150x5
+as a teenager i squatted 150x5
+on my 18th birthday i squatted 150x5
+before my injury i squatted 150x5
+before my injury, squat was 150x5
+before surgery my squat was 150x5
+early this year i squatted 150x5
+last spring i squatted 150x5
+in january i squatted 150x5
+at my strongest i squatted 150x5
+during lockdown i did 50 push ups
+best deadlift of my life was 190x1, two summers ago
+in der schule habe ich bankdrücken 90x5 gemacht
+vor meiner verletzung kniebeuge 150x5
+antes de mi lesión sentadilla 150x5
+en la mili hice sentadilla 150x5
+avant ma blessure squat 150x5
+au lycée squat 150x5
+prima dell'infortunio squat 150x5
+voor mijn blessure squat 150x5
+przed kontuzją przysiad 150x5
+antes da lesão agachamento 150x5
+до травмы присед 150x5
+före min skada knäböj 150x5
+"""
+
+
+@pytest.mark.parametrize("text", STORIES.strip().splitlines())
+def test_sets_of_long_ago_are_a_story(text: str) -> None:
+    assert said(text) == "no sets"
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+squat 100x5 felt like before my injury => barbell back squat 5 at 100 kg
+squat 100x5 heaviest since early this year => barbell back squat 5 at 100 kg
+squat 3x5 100, strongest since my injury => barbell back squat 3×5 at 100 kg
+bench 3x5 80 in the army gym => barbell bench press 3×5 at 80 kg
+bench 3x5 80 up from 75 in march => barbell bench press 3×5 at 80 kg
+deadlift 190x1, best of my life => conventional deadlift 1 at 190 kg
+in high school, i squatted 150x5, today 3x5 100 => barbell back squat 3×5 at 100 kg
+squat 3x5 100, in high school i squatted 150x5 => barbell back squat 3×5 at 100 kg
+used to hate these, squat 3x5 100 => barbell back squat 3×5 at 100 kg
+"""),
+)
+def test_todays_sets_beside_a_story_are_recorded(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
