@@ -10,6 +10,8 @@ from bot.replies.reply import Reply
 from bot.replies.sets import sets_text
 from bot.replies.trouble import quoted
 from engine.reading.values import Asked, Doubt
+from engine.values.ids import ExerciseName
+from engine.values.sets import SetDone
 
 LABEL = 40
 NOTHING_SAVED = "Nothing is saved yet."
@@ -65,7 +67,9 @@ def _head(asked: Asked, text: str) -> str:
         case Doubt.WHOSE | Doubt.WHETHER:
             return f"Yours, or {asked.term}'s?" if asked.term else f"Did you do {quoted(text)}?"
         case Doubt.UNKNOWN_NAME | Doubt.NO_REPS | Doubt.MORE:
-            return asked.question.removesuffix(" Nothing is saved yet.")
+            asking = asked.question.removesuffix(f" {NOTHING_SAVED}")
+            several = any(len(_lifts(reading.sets)) > 1 for reading in asked.readings)
+            return f"{asking.partition('? ')[0]}?" if several and "? " in asking else asking
         case _:
             assert_never(asked.doubt)
 
@@ -79,14 +83,22 @@ def distinct(labels: Sequence[str], asked: Asked) -> list[str]:
 
 
 def label(asked: Asked, place: int) -> str:
-    """What sets one reading apart from its rivals: the exercise where that is in doubt, else its sets."""
+    """What sets one reading apart from its rivals: the exercise where that is in doubt; else all sets that a yes
+    saves.
+    """
     one = asked.readings[place]
-    names = list(dict.fromkeys(done.exercise for done in one.sets))
-    if asked.doubt is Doubt.EXERCISE:
+    names = _lifts(one.sets)
+    if asked.doubt is Doubt.EXERCISE and len(asked.readings) > 1:
         others = {name for rival in asked.readings if rival is not one for name in (d.exercise for d in rival.sets)}
         apart = [name for name in names if name not in others]
         return ", ".join(apart or names)
-    return f"{', '.join(names)} {sets_text(one.sets)}" if len(names) == 1 else one.label
+    told = ((name, [done for done in one.sets if done.exercise == name]) for name in names)
+    return "; ".join(f"{name} {sets_text(of_it)}" for name, of_it in told)
+
+
+def _lifts(sets: Sequence[SetDone]) -> list[ExerciseName]:
+    """The exercises of the sets, in the order told."""
+    return list(dict.fromkeys(done.exercise for done in sets))
 
 
 def _cut(words: str) -> str:

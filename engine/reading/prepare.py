@@ -15,6 +15,7 @@ from engine.reading.lexing.beside_words import with_months, with_words_settled
 from engine.reading.lexing.counts_misspelt import with_counts_mended
 from engine.reading.lexing.days_misspelt import with_days_mended
 from engine.reading.lexing.lexer import Lexer
+from engine.reading.lexing.lift_letters import IMPLEMENTS, with_lift_letters
 from engine.reading.lexing.longer_names import with_longer_names
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
@@ -150,6 +151,8 @@ def _names_told(pieces: list[Piece]) -> list[str]:
 
 def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces, which were of these kinds, with what stands beside the names put to them."""
+    if not kinds.isdisjoint(IMPLEMENTS):
+        pieces = with_lift_letters(pieces, catalogue)
     names = _names_told(pieces)
     if not OF_TWO_MINDS.isdisjoint(names):
         pieces = without_tiredness(pieces)

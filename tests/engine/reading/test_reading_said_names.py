@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 
 from engine.reading import read
-from engine.reading.values import Asked, Logged
+from engine.reading.values import Asked, Context, Logged
 from engine.values.exercise import Loading, Measure
 from engine.values.ids import ExerciseName
-from tests.engine.reading.saying import KNOWN, situation
+from tests.engine.reading.saying import KNOWN, readings, said, situation
 
 SAID = Path(__file__).with_name("said_names.txt")
 BEHIND = {Measure.REPS: "3x8 20", Measure.TIME: "3x30s", Measure.DISTANCE: "3x20m"}
@@ -103,3 +103,18 @@ def test_words_beside_a_name(text: str, exercises: set[str]) -> None:
 
     assert isinstance(outcome, Logged)
     assert {one.exercise for one in outcome.sets} == exercises
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+KB 3x4 120, BD 3x5 85, KH 2x3 145 => barbell back squat 3×4 at 120 kg; barbell bench press 3×5 at 85 kg; \
+conventional deadlift 2×3 at 145 kg
+BD 85x5 // KH 145x3 => barbell bench press 5 at 85 kg; conventional deadlift 3 at 145 kg
+KH BD 3x10 30 => dumbbell bench press 3×10 at 30 kg each
+BD 3x5 85, KH Rudern 3x10 30 => barbell bench press 3×5 at 85 kg; dumbbell row 3×10 at 30 kg each
+BD 3x8 80, KB swing 3x15 24 => barbell bench press 3×8 at 80 kg; kettlebell swing 3×15 at 24 kg
+"""),
+)
+def test_letters_of_lifts_beside_one_another(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant

@@ -1,0 +1,36 @@
+"""A question shows every set that saying yes to it would save, also where they are of several lifts."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.bot.chatting import said
+
+
+@pytest.fixture
+def ana(chats):
+    chats.says("ana", "/start", "skip", "skip")
+    return chats
+
+
+@pytest.mark.parametrize(
+    ("text", "shown"),
+    [
+        pytest.param(
+            "squat 3x4 120, xyz 3x5 85, deadlift 2x3 145",
+            ("barbell back squat 3×4 at 120 kg", "conventional deadlift 2×3 at 145 kg"),
+            id="an unknown lift between two",
+        ),
+        pytest.param(
+            "squat 3x4 120, db bench 3x5 150, deadlift 2x3 145",
+            ("squat 3×4 at 120 kg", "bench press 3×5 at 150 kg each hand", "deadlift 2×3 at 145 kg"),
+            id="an unusual load among three",
+        ),
+    ],
+)
+def test_all_sets_stand_in_the_question(ana, text, shown):
+    out = said(ana.says("ana", text))
+    assert "Not saved yet." in out
+    for one in shown:
+        assert one in out
+    assert "…" not in out.partition("Not saved yet.")[2].partition("[")[0]
