@@ -7,8 +7,10 @@ from decimal import Decimal
 from engine.reading.chunks.brackets import BracketedChunks
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.sums import PLATES
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.token_walk import KNOWN
 
 PARTS_OF_A_LIST = frozenset((K.COMMA, K.LINE, K.STOP))
 REACH_OF_PLATES = 5
@@ -16,6 +18,7 @@ REACH_OF_PLATES = 5
 
 BETWEEN = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.COMMA, K.LINE, K.THEN, K.STOP))
 MOST_PLATES = 12
+PAIR = 2
 """On one side of a bar. Common practice, no source."""
 
 
@@ -77,13 +80,10 @@ class AidedChunks(BracketedChunks):
     def plate(self, piece: Piece) -> None:
         """ "2 plates": the number before, or one, in plates a side."""
         last = self._last()
-        if last is not None and last.at and last.at[-1] is self.pieces[self.at - 1] and last.at[-1].unit is not None:
-            self.at += 1  # "60 s with a 20kg plate"
+        if self._hangs_on_the_set_before(piece, last):
             return
-        number = self.pieces[self.at - 1] if self.at else None
-        apart = piece.kind is K.PLATE and last is not None and (number is None or number.kind in BETWEEN)
-        if apart or (number is not None and number.role is Role.BARE and number.value > MOST_PLATES):
-            self.out.notes.append(piece)  # "4x5 85, misread the plates", "85 plates were cold"
+        if self._is_no_load(piece, last):
+            self.out.notes.append(piece)
             self.at += 1
             return
         self.out.plates = True
@@ -111,6 +111,35 @@ class AidedChunks(BracketedChunks):
                 self._rest_of_plates(last)
                 return
         self.at += 1
+
+    def _is_no_load(self, piece: Piece, last: Chunk | None) -> bool:
+        """ "4x5 85, misread the plates", "85 plates were cold"; "dips 3x8 with a plate" may tell one, and is asked."""
+        number = self.pieces[self.at - 1] if self.at else None
+        apart = piece.kind is K.PLATE and last is not None and (number is None or number.kind in BETWEEN)
+        meant = KNOWN[number.text].meaning if apart and number is not None else None
+        self.out.dangling = self.out.dangling or (meant is not None and meant.kind is K.WITH)
+        return apart or (number is not None and number.role is Role.BARE and number.value > MOST_PLATES)
+
+    def _hangs_on_the_set_before(self, piece: Piece, last: Chunk | None) -> bool:
+        """ "3x5 with two plates", "3x5 a plate a side": what the sets in front were done with."""
+        if last is None or not self.at:
+            return False
+        if last.at and last.at[-1] is self.pieces[self.at - 1] and last.at[-1].unit is not None:
+            self.at += 1  # "60 s with a 20kg plate"
+            return True
+        if last.size < PAIR:
+            return False
+        before, load = self.pieces[self.at - 1], piece._replace(kind=K.NUMBER, role=Role.LOAD, text="plates", unit=None)
+        if last.at and last.at[-1] is before and before.role is Role.BARE and before.value <= MOST_PLATES:
+            last.at = (*last.at[:-1], load._replace(value=before.value))
+        elif piece.kind is K.SIDE_PLATES and not last.at and "an" in CUES_OF[before.text]:
+            last.at = (load._replace(value=Decimal(1)),)
+        else:
+            return False
+        self.out.plates = True
+        self.out.dangling = self.out.dangling or self._adds_to_plates()
+        self.at += 1
+        return True
 
     def _rest_of_plates(self, chunk: Chunk) -> None:
         chunk.spoken_for = True

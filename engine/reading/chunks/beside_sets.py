@@ -14,7 +14,7 @@ from itertools import pairwise
 
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.steps import loads_told
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE
@@ -77,3 +77,13 @@ def climbs_behind_a_pair(numbers: Sequence[Piece], joiner: K | None, before: Seq
     told = [number.value for number in numbers]
     rises = joiner is K.DASH and len(told) > PAIR and all(low < high for low, high in pairwise(told))
     return rises and bool(before) and before[-1].size == PAIR
+
+
+def tells_otherwise(pieces: Sequence[Piece], at: int) -> bool:
+    """ "60x8, think it was 9", "could be 9": what was told before, and perhaps otherwise."""
+    if at < PAIR or "been" not in CUES_OF[pieces[at - 1].text]:
+        return False
+    return is_cued(pieces[at - 2].text, WHAT_WAS)
+
+
+WHAT_WAS = frozenset(("that", "would"))

@@ -9,7 +9,12 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunks.beside_sets import climbs_behind_a_pair, may_be_a_scale, may_be_no_reps
+from engine.reading.chunks.beside_sets import (
+    climbs_behind_a_pair,
+    may_be_a_scale,
+    may_be_no_reps,
+    tells_otherwise,
+)
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.joins import JoinedChunks
 from engine.reading.chunks.steps import loads_told, tells_a_step
@@ -62,9 +67,12 @@ class NumberChunks(JoinedChunks):
                 return True
         if self.out.found and ("perhaps" in CUES_OF[before.text] or self._follows_or()):
             return True
-        if self.out.found and may_be_no_reps(self.pieces, self.at, self.out.found):
+        if self.out.found and self._is_odd_behind_sets():
             return True
         return piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER
+
+    def _is_odd_behind_sets(self) -> bool:
+        return may_be_no_reps(self.pieces, self.at, self.out.found) or tells_otherwise(self.pieces, self.at)
 
     def _follows_or(self) -> bool:
         """ "5 or was it 6", "80x8 or maybe only 7"."""

@@ -366,7 +366,21 @@ LONGEST_RUN_ON = 3
 KNOWN_LETTERS = frozenset(("x", "c", "z", "st", "nd", "rd", "th", "l", "a", "b", "d", "p", "h", "w", "pl", "pls"))
 ONE_BEHIND = frozenset((K.TIMES, K.PLUS, K.FOR, K.BY, K.LEFT, K.RESERVE_LEFT, K.RIR, K.RPE, K.AT, K.MORE))
 ONE_AHEAD = frozenset(
-    (K.KG, K.LB, K.SETS, K.REPS, K.TIMES_WORD, K.MINUTES, K.SECONDS, K.METRES, K.RESERVE, K.RIR, K.RPE, K.PLATE)
+    (
+        K.KG,
+        K.LB,
+        K.SETS,
+        K.REPS,
+        K.TIMES_WORD,
+        K.MINUTES,
+        K.SECONDS,
+        K.METRES,
+        K.RESERVE,
+        K.RIR,
+        K.RPE,
+        K.PLATE,
+        K.SIDE_PLATES,
+    )
 ) | {K.MORE, K.PARTIAL, K.ROUNDS, K.FOR, K.AGO, K.WEEKS_AGO}
 READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.NUMBER: Lexer.number,

@@ -189,7 +189,7 @@ def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     told = is_x_tempo(pieces, at) and any([tells_tempo(piece) for piece in beside])
     if not told or not any(piece.kind is K.NUMBER for piece in chain(pieces[at + 3 :], out)):
         return _no_set(pieces, at, out)
-    out.append(aside(pieces[at]))
+    out.append(aside(pieces[at])._replace(end=pieces[at + 2].end))
     return at + 3
 
 

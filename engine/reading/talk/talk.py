@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from engine.reading.lexing.name_words import ANGLES
 from engine.reading.talk.clauses_of_talk import (
     AHEAD,
     BEHIND,
@@ -238,7 +239,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     cued = not AHEAD.isdisjoint(kinds)
     if COUNTED.isdisjoint(kinds):
         return cued
-    if (cued and _spelled_only(clause)) or counts_other_things(clause, kinds):
+    if (cued and _spelled_only(clause)) or counts_other_things(clause, kinds) or _sets_a_machine(clause, kinds):
         return True
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
     ahead, behind = kinds[:first_number], kinds[first_number:]
@@ -251,6 +252,14 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
     return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
+
+
+def _sets_a_machine(clause: list[Piece], kinds: list[K]) -> bool:
+    """ "treadmill incline 12", "cardio incline 12 speed 5": a machine's setting, and no lift on an incline."""
+    if K.UNRELATED not in kinds or K.TIMES in kinds:
+        return False
+    names = [piece.text for piece in clause if piece.kind is K.NAME]
+    return bool(names) and ANGLES.issuperset(names)
 
 
 def _is_the_reason(ahead: list[Piece]) -> bool:

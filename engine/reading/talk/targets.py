@@ -40,11 +40,18 @@ def is_result(clause: Sequence[Piece]) -> bool:
     if any(piece.kind is K.PLAIN and piece.text != "instead" for piece in clause):
         return False
     told = [piece for piece in map(_as_result, clause) if piece.kind not in OPENERS]
+    if told and told[-1].kind is K.NAME and K.TIMES not in [piece.kind for piece in told]:
+        told = told[:-1]  # "got 4 on squat"
     return len(told) > 1 and told[0].kind in LEADS and all(piece.kind in RESULTS for piece in told[1:])
 
 
 def with_target(target: Sequence[Piece], result: Sequence[Piece]) -> list[Piece]:
     """The pieces that tell the result at the load of the target, or at its own."""
+    named = [piece for piece in result if piece.kind is K.NAME]
+    if named and not any(piece.kind is K.NAME for piece in target):
+        rest = [piece for piece in result if piece not in named]
+        ahead = target[0].start
+        return with_target([named[0]._replace(start=ahead, end=ahead), *target], rest)
     if _tells_its_load(result):
         named = [piece for piece in target if piece.kind is K.NAME][-1:]
         at = result[0].end

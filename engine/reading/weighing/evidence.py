@@ -32,6 +32,14 @@ HEAVIEST_OVERHEAD_KG = Decimal(270)
 """More of it nobody lifts, in each hand, with a movement of the elbows or shoulders alone, or from the shoulders
 overhead: rather a digit or a point slipped. Common practice, no source.
 """
+HEAVIEST_ADDED_KG = Decimal(130)
+"""More than this nobody hangs on the body, or holds with it. Common practice, no source."""
+HEAVIEST_PRESSED_KG = Decimal(360)
+"""More than this nobody presses off the chest with a bar. Common practice, no source."""
+MOST_TELLING_REPS = 10
+"""Up to so many reps, the maximum is estimated as load * (1 + reps / 30). Source: Epley 1985."""
+FURTHEST_STEP = Decimal("1.5")
+"""How many times the load before it a load told as a change of it ("+85") may be. Common practice, no source."""
 OF_THE_ARMS = frozenset((Muscle.BICEPS, Muscle.TRICEPS, Muscle.FRONT_DELTS, Muscle.SIDE_DELTS, Muscle.REAR_DELTS))
 SUITS_PLAN = 12.0
 
@@ -46,11 +54,16 @@ def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known:
     """How well the sets fit what is known; 1 is neither for nor against."""
     loads = _loads(sets)
     weight = _suits_equipment(loads, chunks, exercise, traits)
+    if traits.barbell and any(_is_beyond_anybody(one, exercise) for one in sets[:1]):
+        weight *= 0.04
     if known.planned is not None:
         weight *= _suits_plan(sets, known.planned)
     if known.load is not None and known.load.amount > 0:
         told = (load for load, kind in loads if kind is SetKind.WORK and load.amount > 0)
         weight *= min((_suits_last(load, known.load) for load in told), default=1.0)
+        if Role.CHANGE in chunks.roles and not traits.body:
+            leaps = any(load.kilograms() > FURTHEST_STEP * known.load.kilograms() for load, _ in loads)
+            weight *= 0.04 if leaps else 1.0  # "squat +85x5" behind 85: rather the load itself
     if len(sets) == 2 and _may_be_a_group(sets[0], sets[1]):
         weight *= 0.2
     if len(sets) > MOST_SETS and not chunks.total and len({one.reps for one in sets}) == 1:
@@ -62,6 +75,14 @@ def _may_be_a_group(first: SetDone, second: SetDone) -> bool:
     """ "3x12, 25": three sets at 25, and hardly more reps in the second set at 3 kg."""
     light = first.load is not None and first.load == second.load and 0 < first.load.amount <= FEW_SETS
     return light and first.reps < second.reps and first.kind is second.kind is SetKind.WORK
+
+
+def _is_beyond_anybody(one: SetDone, exercise: Exercise) -> bool:
+    """Whether the maximum that a set tells of is more than anybody's: "deadlift 500x5"."""
+    if one.load is None or one.kind is SetKind.WARMUP or one.reps < 2:
+        return False
+    maximum = one.load.kilograms() * (1 + Decimal(min(one.reps, MOST_TELLING_REPS)) / 30)
+    return maximum > heaviest_lifted(exercise)
 
 
 def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:
@@ -106,9 +127,12 @@ def _suits_equipment(
     if not (traits.two_implements or traits.carried or traits.timed or traits.body) and _tells_a_pair(chunks, loads):
         weight *= 1.0 if exercise.equipment in IN_HAND else 0.03
     for load, kind in loads:
-        if kind is SetKind.WARMUP or load.basis is Basis.BODY:
+        if kind is SetKind.WARMUP:
             continue
         mass = load.kilograms()
+        if load.basis is Basis.BODY:
+            weight *= 0.04 if mass > HEAVIEST_ADDED_KG else 1.0
+            continue
         heavy = traits.barbell or exercise.loading is Loading.PLATES  # a bar, or a sled
         if (heavy and not traits.light and mass < LIGHTEST_BAR_KG) or mass > heaviest:
             weight *= 0.04
@@ -126,6 +150,8 @@ def _heaviest(loading: Loading, pattern: Pattern, prime: tuple[Muscle, ...]) -> 
     most = HEAVIEST_IN_HAND_KG if loading is Loading.PER_HAND else HEAVIEST_KG
     if pattern is Pattern.ISOLATION and OF_THE_ARMS.issuperset(prime):
         return HEAVIEST_BY_ARMS_ALONE_IN_HAND_KG if in_hand else HEAVIEST_BY_ARMS_ALONE_KG
+    if pattern is Pattern.HORIZONTAL_PUSH and loading is Loading.BAR:
+        return HEAVIEST_PRESSED_KG
     return min(most, HEAVIEST_OVERHEAD_KG) if pattern is Pattern.VERTICAL_PUSH else most
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
 from typing import NamedTuple
 
 from engine.reading.values import Context, Planned
@@ -15,6 +16,9 @@ FAR_ABOVE = 3
 
 Common practice, no source."""
 FAR_BELOW = 10
+NONE_ADDED = Decimal(0)
+MOST_ADDED_AT_ONCE_KG = Decimal(50)
+"""So much more on the body than ever before asks first. Common practice, no source."""
 
 
 class Known(NamedTuple):
@@ -67,10 +71,14 @@ def latest_today(exercise: ExerciseName, context: Context) -> SetRecord | None:
 
 
 def is_far_off(load: Load, known: Known) -> bool:
-    """Whether a load is three times the heaviest known, or under a tenth of it."""
-    if known.heaviest is None or load.basis is Basis.BODY or load.amount <= 0:
+    """Whether a load is three times the heaviest known, or under a tenth of it; or far more than was ever added to the
+    body.
+    """
+    if known.heaviest is None or load.amount <= 0:
         return False
     mass, heaviest = load.kilograms(), known.heaviest.kilograms()
+    if load.basis is Basis.BODY:
+        return mass > max(heaviest, NONE_ADDED) + MOST_ADDED_AT_ONCE_KG
     return heaviest > 0 and (mass >= FAR_ABOVE * heaviest or mass * FAR_BELOW <= heaviest)
 
 
