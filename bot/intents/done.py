@@ -20,10 +20,30 @@ from engine.values.sets import SetDone
 def done(turn: Turn, act: Act) -> None:
     """Nothing; the rest is recorded as planned, or the session is summed up."""
     if act.as_planned:
-        as_planned(turn, act.exercise)
+        if act.text != WHOLE or not all_as_planned(turn):
+            as_planned(turn, act.exercise)
         return
     ending = ending_of(turn)
     turn.say(session_end(ending, turn.today) if ending.sets else nothing_done())
+
+
+WHOLE = "all"
+"""How the reader says that all of today's lifts were done by the plan."""
+
+
+def all_as_planned(turn: Turn) -> bool:
+    """Whether lifts of today are in the log as prescribed; those whose reps the plan leaves open are named as next."""
+    session = session_of(turn)
+    sets: list[SetDone] = []
+    for prescription in session.prescriptions:
+        following = session.following(prescription.exercise)
+        if following is None or following.prescription.exercise != prescription.exercise:
+            continue
+        if not any(isinstance(one.target, RepRange | MaxReps) for one in following.rest):
+            sets += performed(prescription, following.rest)
+    if sets:
+        log(turn, Logged(tuple(sets)))
+    return bool(sets)
 
 
 def as_planned(turn: Turn, exercise: ExerciseName | None) -> None:

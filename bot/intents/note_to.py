@@ -16,19 +16,33 @@ TO_COACH = re.compile(r"\s*(?:my )?coach\b\s*:?\s*", re.IGNORECASE)
 
 
 def to_coach(turn: Turn, words: str) -> None:
-    """Nothing; an athlete's note is kept and shared with her coach."""
-    if words.strip():
-        change = turn.begin(ChangeKind.NOTE, "the note")
-        text = words.strip()[:LONGEST]
-        turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
-    share.share(turn, Act("share"))
+    """Nothing; an athlete's note is kept and shared with her coach: this one, and none that she kept to herself."""
+    if not words.strip():
+        share.share(turn, Act("share"))
+        return
+    change = turn.begin(ChangeKind.NOTE, "the note")
+    text = words.strip()[:LONGEST]
+    note = turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
+    share.share_note(turn, note)
+
+
+def _for_her_coach(turn: Turn, text: str) -> str | None:
+    """The words to a coach, who is called so or by name; None where they are to nobody of hers."""
+    if TO_COACH.match(text):
+        return TO_COACH.sub("", text, count=1)
+    for link in turn.store.coaching.coaches(turn.athlete):
+        name = turn.store.people.get(link.coach).name
+        behind = text.strip()[len(name) :]
+        if text.strip().casefold().startswith(name.casefold()) and not behind[:1].isalnum():
+            return behind.lstrip(" :,")
+    return None
 
 
 def note_to(turn: Turn, act: Act) -> None:
     """Nothing; the note is on its way."""
     client, words = client_named(turn, act.text)
-    if client is None and TO_COACH.match(act.text):
-        to_coach(turn, TO_COACH.sub("", act.text, count=1))
+    if client is None and (told := _for_her_coach(turn, act.text)) is not None:
+        to_coach(turn, told)
     elif client is None:
         turn.say(which_client("note to {}: keep the row at 55", [one.name for one in clients_of(turn)], act.text))
     elif not words.strip():

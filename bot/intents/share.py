@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.replies.small import no_coach, nothing_to_share, shared
 from bot.turn import Turn
 from engine.reading.values import Act
-from storage.records import ChangeKind
+from storage.records import ChangeKind, Note
 
 
 def share(turn: Turn, act: Act) -> None:
@@ -15,7 +15,11 @@ def share(turn: Turn, act: Act) -> None:
     if not private:
         turn.say(nothing_to_share())
         return
-    chosen = (pains or private)[0]
+    share_note(turn, (pains or private)[0])
+
+
+def share_note(turn: Turn, chosen: Note) -> None:
+    """Nothing; her coach sees this note."""
     coaches = turn.store.coaching.coaches(turn.athlete)
     if not coaches:
         turn.say(no_coach())

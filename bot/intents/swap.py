@@ -57,12 +57,23 @@ def offer(turn: Turn, exercise: ExerciseName, equipment: str = "") -> None:
     listed_by_plan = slot.swaps if slot is not None else ()
     known = turn.catalogue.get(exercise)
     options: Sequence[ExerciseName] = listed_by_plan or (known.swaps if known is not None else ())
-    options = [one for one in options if equipment and _is_of(turn, one, equipment)] or options
+    if equipment:
+        options = [one for one in options if _is_of(turn, one, equipment)] or _alike(turn, exercise, equipment)
     payload = {"kind": SWAP, "exercise": exercise, "options": list(options[:3])}
     turn.store.questions.ask(
         turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=turn.inbound.message
     )
     turn.say(swap_options(exercise, options, bool(listed_by_plan)))
+
+
+def _alike(turn: Turn, exercise: ExerciseName, equipment: str) -> Sequence[ExerciseName]:
+    """Lifts of the same movement that this equipment does."""
+    known = turn.catalogue.get(exercise)
+    found = [one for one in turn.catalogue.exercises.values() if known is not None and one.pattern is known.pattern]
+    return [one.name for one in found if one.equipment.value == equipment and one.name != exercise][:MOST_ALIKE]
+
+
+MOST_ALIKE = 4
 
 
 def _is_of(turn: Turn, exercise: ExerciseName, equipment: str) -> bool:

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+from decimal import Decimal
+
 from bot.replies.loading import no_ramp, ramp_card
 from bot.session_frames import Loadables, gym_of
 from bot.sessions import session_of
@@ -9,6 +13,9 @@ from bot.turn import Turn
 from engine.loading.exercises import empty_bar
 from engine.loading.ramp import warm_ups
 from engine.reading.values import Act
+
+TOLD = re.compile(r"\d{1,4}(?:\.\d{1,2})?")
+"""A load of her own, "warm up 85", in place of the planned one."""
 
 
 def warmup(turn: Turn, act: Act) -> None:
@@ -18,6 +25,8 @@ def warmup(turn: Turn, act: Act) -> None:
     name = act.exercise or (following.prescription.exercise if following is not None else None)
     asked = session.prescription_of(name) if name is not None else None
     work = asked.sets[0].load if asked is not None else None
+    if work is not None and TOLD.fullmatch(act.text):
+        work = replace(work, amount=Decimal(act.text))
     known = turn.catalogue.get(name) if name is not None else None
     if name is None or work is None or known is None:
         turn.say(no_ramp())

@@ -67,6 +67,8 @@ def moved(told: Told) -> Correction | None:
     part.whole = part.whole or not OF_ALL.isdisjoint(told.words)
     sets = [] if part.missing or part.named_unknown else _meant(told, part)
     day = found.day
+    if sets and found.returns and sets[-1].on != context.now.date() and context.plan and told.starts("move"):
+        return None  # rather today's session, to a day ahead
     if found.returns and sets and day == sets[-1].on == context.now.date():
         day -= timedelta(days=DAYS_OF_A_WEEK)
     sets = [record for record in sets if record.on != day]

@@ -40,7 +40,7 @@ def head_mended(
         return
     unknown = {piece.start for piece in pieces if piece.kind is K.PLAIN}
     for at, (word, token) in enumerate(words[:LONGEST_HEAD]):
-        if token.start not in unknown:
+        if token.start not in unknown or _is_known(word):
             continue
         for known in _near(word, book):
             if _begins_a_head([*(w for w, _ in words[:at]), known, *(w for w, _ in words[at + 1 :])], at, book):

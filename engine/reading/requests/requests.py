@@ -50,7 +50,7 @@ LONGEST_REQUEST = 24
 LONGEST_MENDED = 4
 PLANNED = "planned"
 HISTORY_OF_THIS = "history_of_this"
-REST_STOP, SKIP_DAYS = "rest_stop", "skip_days"
+REST_STOP, SKIP_DAYS, ADD_LIFT = "rest_stop", "skip_days", "add_lift"
 MENDABLE = frozenset(
     ("swap", "skip", "why", "history", "best", "rest", "bodyweight", "pause", "remind", "units", "move", "snooze",
      "week", "volume", "plan", "today", "check", "preview", "digest", "plan_for", "more", "export", "add_exercise",
@@ -170,7 +170,11 @@ def is_plainly_sets(pieces: Sequence[Piece], kinds: Set[K], book: Phrasebook) ->
     the names of lifts.
     """
     first = pieces[0]
-    if kinds & REQUEST_KINDS or not (first.kind is K.NUMBER or (first.kind in NAMING and not _opens(first, book))):
+    if (
+        kinds & REQUEST_KINDS
+        or first.role is Role.UNREADABLE
+        or not (first.kind is K.NUMBER or (first.kind in NAMING and not _opens(first, book)))
+    ):
         return False
     return K.TIMES in kinds or (
         K.NUMBER in kinds and kinds <= WORDLESS and True not in [_asks(p, book) for p in pieces]
@@ -253,7 +257,8 @@ def _by_phrase(
     phrase = " ".join(plain)
     name = book.said.get(phrase) or book.said.get(" ".join(cleaned.lower().split()))
     if name is not None and not (name == "repeat" and cleaned.rstrip().endswith("?")):
-        return _plain(name, "", context)
+        whole = name == PLANNED and not (book.cues["all"] | book.cues["allofit"]).isdisjoint(plain)
+        return _plain(name, "all" if whole else "", context)
     if is_done(plain, pieces, book):
         return Act("done")
     asked = of_another_day(plain, pieces, context, book) or asked_freely(plain, pieces, book)
@@ -268,10 +273,12 @@ def _by_phrase(
         for named in book.heads.get(head, ()):
             end = words[length - 1][1].end
             rest = cleaned[end:].lstrip(" :,-=").rstrip(" ?!.")
-            behind = [piece for piece in pieces if piece.start >= end]
+            within = named == ADD_LIFT  # "add face pull" is a name, too
+            behind = [piece for piece in pieces if piece.start >= end or (within and piece.end > end)]
             said = Said(named, rest, tuple(plain[length:]), behind, context, catalogue, tuple(plain[:length]))
             recognise = ARGUMENTS.get(named)
-            found = recognise(said) if recognise is not None and not _is_in_a_name(end, pieces) else None
+            apart = within or not _is_in_a_name(end, pieces)
+            found = recognise(said) if recognise is not None and apart else None
             if found is not None:
                 return in_full(found, [piece for piece in pieces if piece.start >= words[0][1].start], context)
     told = (
@@ -349,7 +356,8 @@ def _plain(name: str, rest: str, context: Context) -> Act:
     if name == HISTORY_OF_THIS:
         return Act("history", exercise=context.doing)
     if name == PLANNED:
-        return Act("done", exercise=context.doing, as_planned=True)
+        whole = rest if context.doing is None else ""
+        return Act("done", exercise=context.doing, as_planned=True, text=whole)
     if name == "skip" and not rest:
         return Act("skip", exercise=context.doing)
     return Act(name, text=rest)
@@ -371,4 +379,4 @@ NAMES = frozenset(
         "settings",
         "share",
     )
-) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight", "reminded"}
+) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight", "reminded", "add_lift"}

@@ -13,6 +13,7 @@ One line, a few words; what is not spelt so goes on to the phrases of every lang
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.values import Act, Context
@@ -39,7 +40,10 @@ PLATES = re.compile(r"/?(?:what |which )?plates(?: for)?(?: (\d[\d.,]{0,7} ?(?:k
 WARM_UP = re.compile(
     r"/?(?:(?:what'?s |what is |show )?(?:me )?(?:my |the |a )?)warm[ -]?up(?: for)?(?: ([^\d]{2,50}))?"
 )
-BEST = re.compile(r"best ([^\d]{2,50})")
+BEST = re.compile(r"(?:best|(?:(?:what'?s |what is )?my )?(?:e|est\.? ?)?1 ?rm(?: for| on| of)?) ([^\d]{2,50})")
+WARM_UP_TO = re.compile(
+    r"warm[ -]?ups?(?: to| for| at)? (\d[\d.,]{0,5}) ?(kg|lbs?)?(?:(?: for| on| of)?(?: the)? ([^\d]{2,50}))?"
+)
 PLAN = re.compile(
     r"(?:show (?:me )?|send (?:me )?|print |give me )?(?:my |the )?plan "
     r"(?:(?:as |in )?(?:a |plain )?(text|words|message)|(all|whole|from [a-z]{3,12}|starts? [a-z]{3,12}))"
@@ -98,6 +102,9 @@ def _gym(said: str, context: Context, catalogue: Catalogue) -> Act | None:
         return Act("plates", text=found[1] or "")
     if found := WARM_UP.fullmatch(said):
         return _of_lift("warmup", found[1], context, catalogue)
+    if (found := WARM_UP_TO.fullmatch(said)) and (found[3] or context.doing is None):
+        asked = _of_lift("warmup", found[3], context, catalogue)
+        return replace(asked, text=found[1].replace(",", ".")) if asked is not None else None
     if found := BEST.fullmatch(said):
         return _of_lift("best", found[1], context, catalogue)
     if found := ONLY_HAVE.fullmatch(said):

@@ -57,7 +57,9 @@ def plan_for(said: Said) -> Act | None:
 
 
 def told_person(said: Said) -> Act | None:
-    """ "note to ann: great week"."""
+    """ "note to ann: great week"; "tell my coach my knee hurts"."""
+    if said.rest_words[:1] == ("coach",) or said.rest_words[:2] == ("my", "coach"):
+        return Act(said.name, text=said.rest)
     return person_named(said) if ":" in said.rest else None
 
 

@@ -356,9 +356,16 @@ def _move(said: Said) -> Act | None:
     day = day_told(said.pieces, said.context)
     ahead = day is not None and said.context.now is not None and day > said.context.now.date()
     told = any(piece.kind in DAYS_TO_MOVE_TO or (piece.kind is K.FUTURE and piece.told) for piece in said.pieces)
-    pointed = "it" in said.rest_words[:1] or any(piece.kind is K.NAME for piece in said.pieces)
+    pointed = ("it" in said.rest_words[:1] and _began_today(said.context)) or any(
+        piece.kind is K.NAME for piece in said.pieces
+    )
     named = said.rest_words[:1] == ("day",)  # "push day tomorrow"
     return Act("move", when=day if ahead else None, text=said.rest) if told and not (pointed or named) else None
+
+
+def _began_today(context: Context) -> bool:
+    """Whether "it" may be sets of today."""
+    return bool(context.recent) and (context.now is None or context.recent[-1].on == context.now.date())
 
 
 DAYS_TO_MOVE_TO = frozenset((K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING, K.MONTH, K.ORDINAL))
@@ -372,6 +379,18 @@ EXPORTED = frozenset(
     ("csv", "json", "excel", "xlsx", "file", "text", "log", "sets", "plan", "data", "all", "everything", "my", "the",
      "as", "to", "a", "in", "please", "diary", "history", "records", "notes")
 )  # fmt: skip
+
+
+def _add_lift(said: Said) -> Act | None:
+    """ "add face pulls today": a lift is added by logging it."""
+    named = said.exercises()
+    if len(named) != 1 or said.numbers() or len(said.rest_words) > LONGEST_ADDED:
+        return None
+    shown = f"what if I add 2 sets of {named[0]} shows the plan with it"
+    return Act(UNCLEAR, text=f"log it and it counts, for instance {named[0]} 3x12 20; {shown}")
+
+
+LONGEST_ADDED = 6
 
 
 ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
@@ -392,6 +411,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "teach": _teach,
     "add_exercise": _text,
     "note": _note,
+    "add_lift": _add_lift,
     "move": _move,
     "snooze": _snooze,
     "quiet": quiet_behind,

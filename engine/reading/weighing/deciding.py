@@ -228,6 +228,8 @@ def _doubt(
     next_best = readings[1].plausibility if len(readings) > 1 else 0.0
     if entry.doubtful and not _is_same_lift(entry, exercises[best.sets[0].exercise], best.sets[0]):
         return Doubt.UNKNOWN_NAME
+    if not entry.names and len(names) > 1 and not _is_told_by_its_load(best):
+        return Doubt.EXERCISE
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
         return Doubt.EXERCISE if several else _number_doubt(ranked, best, known)
@@ -241,6 +243,12 @@ def _doubt(
     if (strange := odd(each, entry.pieces)) is not None:
         return strange
     return Doubt.UNLIKELY_LOAD if True in [_far(one, known[one.exercise]) for one in each] else None
+
+
+def _is_told_by_its_load(best: Reading) -> bool:
+    """Whether sets told without a name say by their load which planned lift they are of; bare reps never do."""
+    load = best.sets[0].load
+    return load is not None and load.amount != 0
 
 
 def _is_same_lift(entry: Entry, exercise: Exercise, first: SetDone) -> bool:
