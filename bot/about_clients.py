@@ -5,19 +5,31 @@ A coach never records sets for a client: what stands in a log was told by the on
 
 from __future__ import annotations
 
-from bot.coachs_clients import client_addressed, client_behind, client_mistyped, client_named, clients_of
+from bot.coachs_clients import (
+    client_addressed,
+    client_behind,
+    client_mistyped,
+    client_named,
+    client_within,
+    clients_of,
+)
 from bot.context import context_of
 from bot.intents import note_to
 from bot.intents.adjust import OF_A_CLIENT, ask_of
 from bot.proposals import BEGINS_A_CHANGE
-from bot.replies.coaching import not_yours, to_whom, which_client
+from bot.replies.coaching import kept_about, no_request_of, not_yours, to_whom, which_client
+from bot.talk import LONGEST_NOTE
 from bot.turn import Turn
 from engine.reading import read
 from engine.reading.values import Act, Asked, Doubt, NoSets, Outcome
-from storage.records import Role
+from engine.reading.words.phrasebook import phrasebook
+from storage.records import ChangeKind, Role
 
 HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
-TELLING = {"note ": False, "note for ": True, "tell ": True, "message ": True, "msg ": True, "message to ": True}
+TELLING = {
+    **dict.fromkeys(("note for ", "tell ", "message ", "msg ", "message to "), True),
+    **dict.fromkeys(("note ", "send ", "write ", "text ", "dm ", "write to ", "send to "), False),
+}
 """What begins words to a client, and whether they are to her without a colon as well: "note ann is tired" is a note
 about her.
 """
@@ -41,28 +53,38 @@ def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:
     """The outcome where a coach spoke of a client; None where that was answered already."""
     if Role.COACH not in turn.me.roles or not clients_of(turn):
         return outcome
-    text = turn.inbound.text
     if _is_of_her_sets(turn, outcome) or _tells_her(turn) or _changes_hers(turn, outcome):
         return None
-    return _asked_behind(turn, text) or outcome if isinstance(outcome, NoSets) else outcome
+    return _with_her_name_in_it(turn, outcome)
 
 
-def _asked_behind(turn: Turn, text: str) -> Act | None:
-    """ "week ann", "plan ann", "ann's plan", "deload ann": a question with a client's whole name beside it."""
-    said = text.strip().rstrip("?.!")
-    for person in clients_of(turn):
-        name = person.name.casefold()
-        for head, tail in (
-            (said[: -len(name) - 1], said[-len(name) - 1 :]),
-            (said[len(name) + 3 :], said[: len(name) + 3]),
-        ):
-            if head and tail.casefold() in (f" {name}", f"{name}'s ", f"{name}’s "):
-                asked = read(head, context_of(turn), turn.catalogue)
-                known = isinstance(asked, Act) and (asked.name in OF_A_CLIENT or asked.name in OF_A_PLAN)
-                return Act("adjust", text=f"{person.name}: {head}") if known else None
+def _with_her_name_in_it(turn: Turn, outcome: Outcome) -> Outcome | None:
+    """A question with a client's name in it is about her; other words are a note of the coach's, and said to be."""
+    asks = isinstance(outcome, Act) and outcome.name in (*OF_A_CLIENT, *OF_A_PLAN)
+    if not asks and not (isinstance(outcome, NoSets) and not outcome.unread):
+        return outcome
+    client, words = client_within(turn, turn.inbound.text.strip())
+    if client is None or not words:
+        return outcome
+    asked = read(words.rstrip("?.!"), context_of(turn), turn.catalogue)
+    if isinstance(asked, Act) and (asked.name in OF_A_CLIENT or asked.name in OF_A_PLAN):
+        return Act("adjust", text=f"{client.name}: {words}")
+    if asks:
+        return outcome
+    if (
+        turn.inbound.text.rstrip().endswith("?")
+        or turn.inbound.text.split()[0].casefold() in phrasebook().cues["asking"] | ASKING
+    ):
+        turn.say(no_request_of(client.name, words, turn.inbound.text))
+    else:
+        change = turn.begin(ChangeKind.ASIDE, "the note")
+        text = turn.inbound.text[:LONGEST_NOTE]
+        turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
+        turn.say(kept_about(client.name, words))
     return None
 
 
+ASKING = frozenset(("is", "are", "does", "do", "did", "has", "have", "can", "will", "was", "show"))
 OF_A_PLAN = frozenset(("plan", "lighten"))
 
 

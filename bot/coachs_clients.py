@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
@@ -48,11 +49,14 @@ def client_named(turn: Turn, text: str) -> tuple[Person | None, str]:
 
 
 def client_addressed(turn: Turn, text: str) -> tuple[Person | None, str]:
-    """The client whose name the text is or begins with, in front of a colon, and the words behind the colon.
+    """The client whose name the text begins with, in front of a colon (a whole one of a comma), and the words behind.
 
     A beginning of a name counts from three letters on: "A: bench 80x8" is a coach's own lift A.
     """
     who, colon, words = text.strip().partition(":")
+    before, comma, behind = text.strip().lstrip("@").partition(",")
+    if comma and before.casefold() in _names(turn):
+        who, colon, words = before, comma, behind
     long_enough = len(who.strip()) >= SHORTEST_BEGINNING or who.strip().casefold() in _names(turn)
     client = client_named(turn, who)[0] if colon and long_enough and len(who.split()) <= MOST_WORDS_OF_A_NAME else None
     return (client, words.strip()) if client is not None else (None, text)
@@ -74,6 +78,20 @@ def client_behind(turn: Turn, text: str) -> tuple[Person | None, str]:
             turn.about = person.id
             return person, said[: -len(person.name) - len(" for ")].strip()
     return None, text
+
+
+def client_within(turn: Turn, text: str) -> tuple[Person | None, str]:
+    """The only client whose whole name is a word of the text, and the text without it: "what did ann squat"."""
+    found = [(person, match) for person in clients_of(turn) if (match := _word(person.name).search(text))]
+    if len(found) != 1:
+        return None, text
+    person, match = found[0]
+    turn.about = person.id
+    return person, f"{text[: match.start()].rstrip(' @')} {text[match.end() :].lstrip()}".strip()
+
+
+def _word(name: str) -> re.Pattern[str]:
+    return re.compile(rf"(?<!\w){re.escape(name)}(?:['’]s)?(?!\w)", re.IGNORECASE)
 
 
 def client_mistyped(turn: Turn, text: str) -> str:

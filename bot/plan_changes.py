@@ -35,10 +35,12 @@ SETS = re.compile(
     re.IGNORECASE,
 )
 DROP = re.compile(
-    r"\b(?:drop|dropped|skip|skipped|remove|removed|cut|leave out|left out|stop|stopped|lose|lost|without|delete)\s+"
-    r"(.{1,60})",
+    r"\b(?:drop|dropped|skip|skipped|remove|removed|cut|take out|taken out|scrap|bin|leave out|left out|stop|stopped|"
+    r"lose|lost|without|delete)\s+(.{1,60})",
     re.IGNORECASE,
 )
+ALONE = re.compile(r"\s*(?:swap|replace|change)\s+(?:the\s+)?(.{1,60})", re.IGNORECASE)
+MORE_OR_LESS = re.compile(r"\s*(more|extra|less|fewer)\s+(?:of\s+)?(.{1,60})", re.IGNORECASE)
 ADD = re.compile(r"\s*(?:add|put in|include)\s+(.{1,60})", re.IGNORECASE)
 MOVE = re.compile(
     r"\b(?:move|moved|shift|shifted|train|trained|do|did|put)\s+(.{1,30}?)\s+(?:to|on|onto|instead of)\s+(.{1,30})",
@@ -189,7 +191,38 @@ def _added(asker: Asker, text: str) -> Found:
     return Problem(0, text, "how many sets", f"what if I add 2 sets of {name}") if name is not None else None
 
 
-READERS: Sequence[Callable[[Asker, str], Found]] = (_moved, _swapped, _sets, _dropped, _more, _added)
+def _swapped_for_what(asker: Asker, text: str) -> Found:
+    """ "swap squat": for what."""
+    said = ALONE.fullmatch(text)
+    name = planned_name(asker, said[1]) if said is not None else None
+    known = asker.catalogue.get(name) if name is not None else None
+    if name is None or known is None:
+        return None
+    to = known.swaps[0] if known.swaps else "leg press"
+    return Problem(0, text, "the lift to do instead", f"what if I swap {name} for {to}")
+
+
+def _more_of_a_lift(asker: Asker, text: str) -> Found:
+    """ "more squats": one set, which is shown before it is made."""
+    said = MORE_OR_LESS.fullmatch(text)
+    name = planned_name(asker, said[2]) if said is not None else None
+    if said is None or name is None:
+        return None
+    more = 1 if said[1].casefold() in ("more", "extra") else -1
+    found = if_sets_added(asker.in_force.plan, asker.block, name, more, asker.catalogue, asker.unit)
+    return _told(found, f"{'+' if more > 0 else '-'}1 set {name}")
+
+
+READERS: Sequence[Callable[[Asker, str], Found]] = (
+    _moved,
+    _swapped,
+    _sets,
+    _dropped,
+    _more,
+    _more_of_a_lift,
+    _added,
+    _swapped_for_what,
+)
 
 
 def _a_lift(in_force: PlanInForce) -> ExerciseName:

@@ -146,9 +146,15 @@ def plan_text_for(turn: Turn, question: Question, text: str) -> bool:
         receive_plan(turn, text, _client_waiting(turn))
         return True
     client = turn.store.people.get(AthleteId(question.payload["client"]))
-    several = len(text.strip().splitlines()) > 1 and isinstance(
-        read(text, context_of(turn), turn.catalogue), Logged | Asked
-    )
-    if several and client is not None:
+    meant = client is not None and _may_be_a_plan(turn, text)
+    if client is not None and meant:
         turn.say(plan_or_own_sets(client.name))
-    return several and client is not None
+    return meant
+
+
+def _may_be_a_plan(turn: Turn, text: str) -> bool:
+    """Whether lines told as sets may be those of a plan: several, or of a lift without a load."""
+    found = read(text, context_of(turn), turn.catalogue)
+    several = len(text.strip().splitlines()) > 1 and isinstance(found, Logged | Asked)
+    bare = isinstance(found, Logged) and len(found.sets) > 1 and all(one.load is None for one in found.sets)
+    return several or bare

@@ -38,11 +38,13 @@ OPEN_FOR = timedelta(days=1)
 YES = ("yes", "accept", "ok", "okay", "do it", "sure")
 BEGINS_A_CHANGE = re.compile(
     r"\s*(?:please )?"
-    r"(?:swap|replace|change|add|drop|remove|cut|take (?:off|out)|leave out|delete|move|shift|[+\-−–]\s?\d)",
+    r"(?:swap|replace|change|add|drop|remove|cut|scrap|more|extra|less|fewer|"
+    r"take (?:off|out)|leave out|delete|move|shift|[+\-−–]\s?\d)",
     re.IGNORECASE,
 )
 """How a change of somebody's plan begins: "do 2 sets of squat" tells what to do, not what to change."""
 WHAT_IF = "what if I "
+COUNT = re.compile(r"\d{1,2}")
 INSTEAD = re.compile(
     r"(?:no,? )?(?P<lead>make (?:it|that) |only |just |rather )?(?P<sign>[+-])?(?P<count>\d{1,2})(?P<sets> sets?)?"
     r"(?P<behind> instead| please| is enough)?$"
@@ -83,7 +85,7 @@ def propose_change(turn: Turn, person: Person, words: str) -> bool:
     if isinstance(found, Problem):
         turn.say(proposal_problem(replace(found, try_instead=found.try_instead.replace(WHAT_IF, f"{person.name}: "))))
     elif found is not None and asker is not None:
-        _ask(turn, person, asker, found.what_if, found.description)
+        _ask(turn, person, asker, found.what_if, found.description, words=words)
     return asker is None or found is not None
 
 
@@ -107,6 +109,7 @@ def _ask(
     muscle: Muscle | None = None,
     *,
     fewer: bool = False,
+    words: str = "",
 ) -> None:
     payload = {
         "kind": PROPOSAL,
@@ -116,6 +119,7 @@ def _ask(
         "description": description,
         "muscle": muscle.value if muscle is not None else "",
         "fewer": fewer,
+        "words": words,
     }
     turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR)
     whose = [] if person.id == turn.athlete else [person.name]
@@ -177,8 +181,11 @@ def _propose_anew(turn: Turn, question: Question, sets: int) -> bool:
     """Whether the proposal could be made for so many sets; the person must still be hers to ask for."""
     person = turn.store.people.get(AthleteId(question.payload["athlete"]))
     muscle = next((one for one in Muscle if one.value == question.payload.get("muscle")), None)
-    if person is None or muscle is None or not _may_change(turn, person.id):
+    if person is None or not _may_change(turn, person.id):
         return False
+    words = str(question.payload.get("words", ""))
+    if muscle is None:
+        return "set" in words and sets > 0 and propose_change(turn, person, COUNT.sub(str(sets), words, count=1))
     propose(turn, person, muscle, -sets if question.payload["fewer"] and sets > 0 else sets)
     return True
 

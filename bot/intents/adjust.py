@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from bot.coachs_clients import client_named, clients_of
 from bot.context import context_of
-from bot.intents import best, history, volume, week, why
+from bot.intents import best, history, note_to, volume, week, why
 from bot.intents.more import propose_to
 from bot.muscle_words import asked
 from bot.plans_in_force import PlanInForce, plan_in_force
@@ -37,6 +37,7 @@ OF_A_CLIENT: Mapping[str, Callable[[Turn, Act], None]] = {
 }
 """Questions that a coach may ask of a client."""
 MORE = re.compile(r"\b(?:more|extra|bigger|focus|add)\b|\+", re.IGNORECASE)
+NOTE = "note:"
 OF_A_MUSCLE = frozenset(("more", "adjust"))
 
 
@@ -51,14 +52,21 @@ def adjust(turn: Turn, act: Act) -> None:
 
 def ask_of(turn: Turn, client: Person, words: str) -> None:
     """Nothing; what the coach's words ask of the client is proposed or answered, or what she can send is said."""
+    if words.casefold().startswith(NOTE):
+        note_to.note_to(turn, Act("note_to", text=f"{client.name}: {words[len(NOTE) :].strip()}"))
+        return
     told = prepare(words, context_of(turn), turn.catalogue).told
     wanted = asked(words)
     counted = wanted.sets is not None or wanted.fewer or MORE.search(words) is not None
     if wanted.muscles and counted and (K.NAME not in told or _is_of_a_muscle(turn, words)):
         propose_to(turn, client, wanted)
         return
-    if propose_change(turn, client, words):
-        return
+    if not propose_change(turn, client, words):
+        _answer(turn, client, words)
+
+
+def _answer(turn: Turn, client: Person, words: str) -> None:
+    """Nothing; what the words ask, or that they ask for nothing a coach can have done."""
     meant = read(words, context_of(turn), turn.catalogue)
     match meant:
         case Act(name=name) if name in OF_A_CLIENT:

@@ -102,9 +102,10 @@ def not_yours(name: str) -> Reply:
     )
 
 
-def no_request_of(name: str, words: str) -> Reply:
-    """Words behind a client's name that ask for nothing a coach can have done for her."""
-    lines = [f"Nothing changed, nothing sent to {name}: I do not know what {quoted(words)} asks for."] if words else []
+def no_request_of(name: str, words: str, said: str = "") -> Reply:
+    """Words behind a client's name, or around it (`said`), that ask for nothing a coach can have done for her."""
+    read = quoted(said or words)
+    lines = [f"Nothing changed, nothing sent to {name}: I do not know what {read} asks for."] if words else []
     lines = lines or [f"Nothing changed: I need to know what for {name}."]
     lines += [
         f"To write: note to {name}: {words if words and len(words) <= LONGEST_SHOWN else 'great week'}",
@@ -125,6 +126,11 @@ def deload_of(name: str, weeks: Sequence[int]) -> Reply:
         f"a line like deload week 4 under its name and send it again with plan for {name}.\n"
         f"For fewer sets: {name}: -1 set squat"
     )
+
+
+def kept_about(name: str, words: str) -> Reply:
+    """A coach's words with a client's name in them: a note of his own."""
+    return Reply(f"Kept as a note of yours, nothing sent to {name}. To write: note to {name}: {words[:LONGEST_SHOWN]}")
 
 
 def to_whom(name: str, words: str) -> Reply:

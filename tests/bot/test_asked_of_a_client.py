@@ -45,6 +45,8 @@ def plan(chats):
         pytest.param(
             "-1 set squat for anna", "-1 set barbell back squat", "barbell back squat 2x5", id="behind a number"
         ),
+        pytest.param("anna: more squats", "+1 set barbell back squat", "barbell back squat 4x5", id="more of a lift"),
+        pytest.param("anna: fewer squats", "-1 set barbell back squat", "barbell back squat 2x5", id="fewer of a lift"),
         pytest.param("anna: move thu to fri", "Thursday to Friday", "day fri", id="a day moved"),
     ],
 )
@@ -80,6 +82,12 @@ def test_a_lift_is_taken_out_by_the_name_that_only_one_lift_of_the_plan_has(coac
         pytest.param("anna: squat 3x5 85", "I record anna's sets only from anna", id="sets"),
         pytest.param("anna squat 3x5 85", "I record anna's sets only from anna", id="sets, no colon"),
         pytest.param("amna: deload", "no single client goes by “amna”", id="a name with a slip in it"),
+        pytest.param("anna, great week", "To write: note to anna: great week", id="a comma behind the name"),
+        pytest.param("anna: swap squat", "expected the lift to do instead", id="a swap for nothing"),
+        pytest.param(
+            "is anna training today?", "I do not know what “is anna training today?” asks for", id="a question"
+        ),
+        pytest.param("send anna great week", "To anna: note to anna: great week", id="sent without a colon"),
         pytest.param("note anna the row was light", "To anna: note to anna: the row was light", id="to whom?"),
     ],
 )
@@ -93,7 +101,14 @@ def test_what_can_not_be_done_for_a_client_says_what_can_be_sent(coached, words,
 
 
 @pytest.mark.parametrize(
-    "words", ["note anna: keep the row at 55", "tell anna keep the row at 55", "msg anna: keep the row at 55"]
+    "words",
+    [
+        "note anna: keep the row at 55",
+        "tell anna keep the row at 55",
+        "msg anna: keep the row at 55",
+        "dm anna: keep the row at 55",
+        "anna: note: keep the row at 55",
+    ],
 )
 def test_words_told_to_a_client_reach_her(coached, words):
     out = coached.says("kit", words)
@@ -109,6 +124,8 @@ def test_words_told_to_a_client_reach_her(coached, words):
         pytest.param("plan anna", "anna: base, week 1 of 8", id="plan"),
         pytest.param("anna's plan", "anna: base, week 1 of 8", id="her plan"),
         pytest.param("history squat anna", "Barbell back squat", id="history"),
+        pytest.param("what did anna squat last time", "Barbell back squat, lately", id="her name within"),
+        pytest.param("how did anna do this week", "anna, week", id="her week asked for"),
     ],
 )
 def test_a_question_about_a_client_is_answered(coached, words, reply):
@@ -142,3 +159,19 @@ def test_a_letter_that_begins_a_clients_name_is_a_label_of_the_coachs_own_lift(c
     coached.says("kit", "A: bench 80x8")
 
     assert coached.log("kit") == [("barbell bench press", 8, "80 kg")]
+
+
+def test_words_with_a_clients_name_in_them_are_a_note_of_the_coachs_and_said_to_be(coached):
+    out = coached.says("kit", "anna has knee pain again")
+
+    assert said(out).startswith("Kept as a note of yours, nothing sent to anna.")
+    assert coached.standing("kit")["notes"] == [("anna has knee pain again", False, False)]
+
+
+def test_another_number_of_sets_of_a_lift_is_proposed_anew(coached):
+    coached.says("kit", "anna: +2 sets squat")
+    out = said(coached.says("kit", "make it 1"))
+    coached.says("kit", "yes")
+
+    assert out.startswith("For anna: +1 set barbell back squat")
+    assert "barbell back squat 4x5" in plan(coached)
