@@ -15,10 +15,12 @@ from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
 OF_A_SET = frozenset((K.NUMBER, K.TIMES))
 TWO = 2
+MOST_APART = 2
+"""So far apart two counts of sets may be that nobody is sure of. Common practice, no source."""
 
 
 def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome]) -> Asked:
@@ -30,12 +32,20 @@ def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome
     texts = _texts(prepared.cleaned, pieces, *links[0])
     told = [sets_of(text) for text in texts]
     logged = [one for one in told if isinstance(one, Logged)]
-    if len(logged) != TWO or len({len(one.sets) for one in logged}) > 1 or logged[0].sets == logged[1].sets:
+    if len(logged) != TWO or logged[0].sets == logged[1].sets:
+        return asked
+    if len(logged[0].sets) != len(logged[1].sets) and not _are_counts(logged):
         return asked
     rivals = [one.sets for one in logged]
     readings = tuple(Reading(sets, 1 / len(rivals), label_of(sets, rivals)) for sets in rivals)
     question = question_of(Doubt.NUMBERS, "", readings)
     return Asked(question, readings, Doubt.NUMBERS, "either of two", asked.on, asked.note, asked.pain)
+
+
+def _are_counts(logged: Sequence[Logged]) -> bool:
+    """ "3 or 4 sets of 8": the same sets, and one or two more of them."""
+    sets = {done for one in logged for done in one.sets}
+    return len(sets) == 1 and abs(len(logged[0].sets) - len(logged[1].sets)) <= MOST_APART
 
 
 def _links(pieces: Sequence[Piece]) -> list[tuple[int, int]]:
@@ -76,9 +86,11 @@ def _texts(cleaned: str, pieces: Sequence[Piece], low: int, high: int) -> list[s
     one, other = (left[0], right[-1]) if whole else (left[-1], right[0])
     bracketed = K.OPEN in [piece.kind for piece in pieces[low:high]] and pieces[last + 1 : last + 2] != []
     end = pieces[last + 1].end if bracketed and pieces[last + 1].kind is K.CLOSE else other.end
+    if one.role is Role.BARE and other.role in (Role.SETS, Role.REPS):
+        end = other.start + len(other.text)  # "3 or 4 sets": the word is of both
     without = cleaned[: left[-1].end] + cleaned[end:]
     behind_an_x = len(left) > 1 and left[-2].kind is K.TIMES
     a_load = behind_an_x and len(right) == 1 and other.value > MOST_LOADED_REPS
     if a_load:  # "80x8 or 85": the load alone is in doubt
         return [without, cleaned[: left[0].start] + other.text + cleaned[left[0].end : left[-1].end]]
-    return [without, cleaned[: one.start] + cleaned[right[0].start : other.end] + cleaned[end:]]
+    return [without, cleaned[: one.start] + cleaned[right[0].start : other.end] + cleaned[max(end, other.end) :]]

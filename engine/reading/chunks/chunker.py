@@ -225,6 +225,9 @@ class Chunker(SidedChunks):
         """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
         if self._several_ahead():
             return
+        if self._remarks_on_several():
+            self.at += 2
+            return
         several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
         marked = self._kind(1 + (self._kind() is K.SETS)) in RATING and self._group_told()  # "first set @8"
         self.out.dangling = self.out.dangling or several or marked

@@ -7,7 +7,7 @@ that points at one of the sets where another rule reads what is told of that set
 from __future__ import annotations
 
 from engine.reading.chunks.sums import SummedChunks
-from engine.reading.words.cues import any_cued
+from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -43,8 +43,16 @@ class PassedWords(SummedChunks):
             end += 1
         behind = self.kinds[at + 1 : end]
         ends = NAMING_A_SET.issuperset(behind)
-        if not (self._is_explained(self.pieces[at], behind) or (ends and self._ends_a_remark(at))):
+        explained = self._is_explained(self.pieces[at], behind) or self._names_a_feel(at, behind)
+        if not (explained or (ends and self._ends_a_remark(at))):
             self.out.passed += (self.pieces[at]._replace(end=self.pieces[end - 1].end),)
+
+    def _names_a_feel(self, at: int, behind: list[K | None]) -> bool:
+        """ "last one a fight", "the first was a grind": what one of them was, in a word that counts nothing."""
+        if self.pieces[at].kind not in POINTING or behind[-1:] != [K.PLAIN]:
+            return False
+        words = self.pieces[at + 1 : at + 1 + len(behind)]
+        return all(one.kind is K.FILLER for one in words[:-1]) and len(words) > 1 and "an" in CUES_OF[words[-2].text]
 
     def _ends_a_remark(self, at: int) -> bool:
         """ "knee pain on the last set"."""

@@ -10,9 +10,9 @@ from decimal import Decimal
 
 from engine.reading.chunks.beside_sets import may_be_efforts
 from engine.reading.chunks.choices import MOST_SETS
-from engine.reading.chunks.chunks import LAST_SET, Chunk, numbers_in
-from engine.reading.chunks.numbers import NumberChunks
+from engine.reading.chunks.chunks import LAST_SET, numbers_in
 from engine.reading.chunks.passed_over import CLAUSE_ENDS
+from engine.reading.chunks.several import REMARK_ENDS, SeveralChunks
 from engine.reading.chunks.steps import loads_told
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_ALONE, MOST_LOADED_REPS, Piece, Role
@@ -27,7 +27,6 @@ RATING = MARKING | {K.AT}
 WORDS_AHEAD = frozenset((K.NOTE, K.PLAIN, K.VARIANT, K.WITH, K.BAND, K.ASSISTED)) | MARKING
 SPANNING = frozenset((K.DASH, K.AND, K.PLUS, K.FILLER))
 BEHIND_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.REPS))
-BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
 LISTED = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 ENDS_OF_A_COUNT = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.NOTE, K.FILLER))
 LEAST_AHEAD = 2
@@ -40,32 +39,17 @@ PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
 SAID_AHEAD_OF_THE_LAST = frozenset((K.NOTE, K.FILLER, K.FOR, K.ONLY, K.PLAIN))
 REMARK_STARTS = frozenset((K.COMMA, K.STOP, K.OPEN, K.LINE, K.DASH))
-REMARK_ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
 
 
-class ResultChunks(NumberChunks):
+class ResultChunks(SeveralChunks):
     """The part of the walk that sets right what a group told."""
-
-    def _several_ahead(self) -> bool:
-        """ "first two sets 80x6, last two 75x8": so many sets of the pair that stands behind."""
-        count, at = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None, self.at + 2
-        while self.kinds[at] in BEHIND_A_PLACE:
-            at += 1
-        if count is None or count.role not in (Role.BARE, Role.SETS) or not 1 < count.value <= MOST_SETS:
-            return False
-        paired = self.kinds[at] is K.NUMBER and self.kinds[at + 1] is K.TIMES and self.kinds[at + 2] is K.NUMBER
-        if not paired or self.pieces[at].value <= MOST_SETS or self.kinds[at + 3] is K.TIMES:
-            return False
-        self.at = at
-        chunk = Chunk([(self.pieces[at],), (self.pieces[at + 2],)], before=self.separator)
-        chunk.times = int(count.value)
-        self._place(chunk)
-        self.at += 3
-        return True
 
     def last_set(self, piece: Piece) -> None:
         """ "3x8 70, last set only 6", "last set @9": the reps or the effort of the group's last set."""
         if self._several_ahead():
+            return
+        if self._remarks_on_several():
+            self.at += 2
             return
         if self._ends_its_remark():
             self.at += 1

@@ -49,6 +49,9 @@ class MarkedChunks(LoadedChunks):
             if piece.told == BETWEEN_TWO:
                 last.effort_spans = True
         self.at += 1
+        if last is not None and self._kind(0) is K.ALTERED and "eachtime" in CUES_OF[self.pieces[self.at].text]:
+            self.out.effort_of_all = piece.efforts[0] if len(piece.efforts) == 1 else None
+            self.at += 1  # "3x8 65, could have done 2 more each time"
 
     def _of_the_last_set(self, piece: Piece) -> bool:
         """ "1 rir on the last set"."""

@@ -28,7 +28,7 @@ from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, 
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.load_moved import without_move
-from engine.reading.corrections.loaded import loaded
+from engine.reading.corrections.loaded import added_later, loaded
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
@@ -58,6 +58,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     shifted,
     counted,
     loaded,
+    added_later,
     halved,
     marked_later,
     renamed_and_restated,

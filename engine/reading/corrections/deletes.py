@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.corrections.correcting import Told, cue_at
@@ -38,7 +39,8 @@ def deleted(told: Told) -> Correction | None:
     _warm_ups(part, pieces, told)
     if part.missing or part.named_unknown or not (part.points or counts) or _one_of_many(part, counts, pieces, told):
         return None
-    reached = part.reached(told.context) if not part.whole or part.places else run_of_it(told.context)
+    run = part.whole and not part.places and not part.named
+    reached = run_of_it(told.context) if run else part.reached(told.context)
     if counts and not part.places:
         reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
@@ -104,8 +106,17 @@ def _means_something_else(told: Told, undone: bool) -> bool:
     pointed = told.words[1:2] in (["the"], ["that"], ["my"])  # "drop the 60", and not "drop to 60"
     if weak and not pointed and any(number.role is Role.BARE and number.value > 10 for number in told.numbers()):
         return True
-    others = [piece for piece in told.pieces if piece.kind not in ABOUT_DELETES and not is_cue(piece, told)]
+    others = [
+        piece
+        for at, piece in enumerate(told.pieces)
+        if piece.kind not in ABOUT_DELETES and not is_cue(piece, told) and not _links_to_a_lift(told.pieces, at)
+    ]
     return bool(others) if weak or undone else any(piece.kind is not K.NOTE for piece in others)
+
+
+def _links_to_a_lift(pieces: Sequence[Piece], at: int) -> bool:
+    """ "everything for chins", "alles bei Kniebeugen"."""
+    return pieces[at].kind in (K.FOR, K.WITH) and at + 1 < len(pieces) and pieces[at + 1].kind is K.NAME
 
 
 def is_cue(piece: Piece, told: Told) -> bool:

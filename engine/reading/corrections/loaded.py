@@ -45,6 +45,27 @@ def loaded(told: Told) -> Correction | None:
     return told.correction()
 
 
+def added_later(told: Told) -> Correction | None:
+    """ "with 10kg added", "with a 10 kg plate": what the latest sets of a lift of the body were loaded with, or helped
+    by; they told no load of their own.
+    """
+    numbers = [piece for piece in told.pieces if piece.kind is K.NUMBER]
+    kinds = [piece.kind for piece in told.pieces]
+    plain = len(numbers) == 1 and kinds[:1] == [K.WITH] and ABOUT_ADDED.issuperset(kinds)
+    if not plain or not (numbers[0].role is Role.LOAD or (numbers[0].role is Role.BARE and K.ADDED in kinds)):
+        return None
+    latest = told.context.recent[-1]
+    for record in told.context.recent:
+        load = record.done.load
+        if record.message != latest.message:
+            continue
+        if load is None or load.basis is not Basis.BODY or load.amount != 0 or record.done.reps is None:
+            return None
+        told.set_to(record, _at(told.now(record), numbers[0], told))
+    return told.correction()
+
+
+ABOUT_ADDED = frozenset((K.WITH, K.NUMBER, K.ADDED, K.FILLER, K.PLATE, K.ASSISTED, K.KG, K.LB, K.STOP, K.EXTRA))
 POINTING = frozenset(("that", "those", "all"))
 
 

@@ -23,8 +23,8 @@ ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "d
 def marked_later(told: Told) -> Correction | None:
     """Effort, failure, a warm-up or a miss told later, and no new numbers with it."""
     kinds = told.kinds()
-    if (paired := _of_a_pair(told)) is not None:
-        return paired
+    if (found := _of_a_pair(told) or _of_one_rep(told)) is not None:
+        return found
     if kinds & NO_MARKS or told.of_others() or (K.ASKS in kinds and not _asserts(told.pieces)):
         return None
     for clause in clauses(told.pieces):
@@ -68,6 +68,25 @@ def _of_a_pair(told: Told) -> Correction | None:
     at_load, with_reps = having(pair[0]._replace(role=Role.LOAD), group), pair[1].value
     part = Part(places=[record for record in at_load if record.done.reps == with_reps])
     return told.correction() if part.places and mark(told, marks, part) else None
+
+
+def _of_one_rep(told: Told) -> Correction | None:
+    """ "missed the 5th on that": the rep behind those that were made, of one set of so many."""
+    reps = [piece.told for piece in told.pieces if piece.kind is K.ORDINAL]
+    if len(reps) != 1 or K.MISS not in told.kinds() or not told.kinds() <= ABOUT_A_MISS:
+        return None
+    latest = told.context.recent[-1]
+    message = [record for record in told.context.recent if record.message == latest.message]
+    group = [record for record in told.context.recent if record.done.exercise == latest.done.exercise]
+    pointed = K.LAST in told.kinds() or (len(message) == 1 and any(word in POINTING for word in told.words))
+    made = reps[0] - 1
+    if not (pointed or (len(message) == 1 and reps[0] > len(group))) or latest.done.reps not in (made, made + 1):
+        return None
+    told.set_to(latest, replace(latest.done, reps=made, missed=True))
+    return told.correction()
+
+
+ABOUT_A_MISS = frozenset((K.MISS, K.ORDINAL, K.FILLER, K.REPS, K.LAST, K.SETS, K.COMMA, K.STOP, K.OF))
 
 
 def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:

@@ -1,6 +1,6 @@
 """Letters for lifts that mean an implement, too: "KB 3x4 120, BD 3x5 85, KH 2x3 145" names squat, bench and deadlift.
 
-letters = ( "KB" | "KH" ) numbers      at the head of a clause, in a message with letters that can only name a lift: "BD"
+letters = ( "KB" | "KH" ) numbers     at the head of a clause, beside letters that can only name a lift: "BD"
 Its clause names no lift, and tells a load that no dumbbell has: "BD 3x5 85, KH 3x10 30" may go on with dumbbells.
 """
 

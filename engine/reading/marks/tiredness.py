@@ -28,7 +28,7 @@ def without_tiredness(pieces: list[Piece]) -> list[Piece]:
         felt = before is not None and before.kind in BEFORE_IT and (before.text in FEELING or before.kind in BODY)
         tired = piece.kind is K.NAME and _is_typed_so(piece) and (felt or after in BEHIND_IT) and after is not K.NUMBER
         hit = piece.kind is K.NAME and piece.text == CHIN and before is not None and before.text in ITS
-        hit = hit and after is not K.NUMBER
+        hit = hit and after is not K.NUMBER and piece.end - piece.start == len(CHIN)  # "the chins" are the lift
         clean = piece.kind is K.NAME and _is_a_clean_one(pieces, at)
         out.append(piece._replace(kind=K.NOTE, names=()) if tired or hit or clean else piece)
     return out

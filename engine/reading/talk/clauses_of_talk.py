@@ -124,6 +124,8 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
     kinds = [piece.kind for piece in inside]
     if kinds[:1] == [K.OTHERS] and kinds[1:2] == [K.NUMBER] and K.NAME not in kinds:
         return True
+    if kinds[:1] == [K.STORY] and K.NAME not in kinds:
+        return True  # "(old best 75x5)"
     counts = not COUNTED.isdisjoint(kinds)
     planned = counts and not BEHIND.isdisjoint(kinds)
     cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)

@@ -3,6 +3,7 @@
 statement = sets name IS ( feel | unknown word )        30 sec plank is boring        5x5 squat is brutal
           | name IS sets                                bench is 90x5
           | name sets IS ( feel | unknown word )        squat 5x5 is brutal
+          | ( "the" | "that" ) sets ... SEEMS feel            that 4x8 at 50 looks too easy: of the plan, and no set
 counts    = NUMBER word "on" "the" name                 3 fellas on the bench
 habit     = sets DAILY                                  60 push ups a day
 wished    = sets SOON | PLAN ... ":" sets | ... "would" name sets        bench 100x5 soon        menu: squat 5x5 100
@@ -15,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
 from engine.reading.words.pieces import COUNTED, Piece, Role
@@ -31,12 +32,13 @@ FEW = 3
 def is_a_statement(pieces: Sequence[Piece]) -> bool:
     """Whether it is said of sets how they are, and not how they were."""
     for at in range(1, len(pieces) - 1):
-        if not _is_is(pieces[at]) or pieces[at - 1].kind not in SPOKEN_OF:
+        seems = _seems(pieces[at])
+        if not (seems or _is_is(pieces[at])) or pieces[at - 1].kind not in SPOKEN_OF:
             continue
         start = at
         while start and pieces[start - 1].kind not in CLAUSE_ENDS:
             start -= 1
-        if pieces[at - 1].kind in THINGS and pieces[at + 1].kind in COUNTED:
+        if pieces[at - 1].kind in THINGS and pieces[at + 1].kind in COUNTED and not seems:
             return True  # "team average on bench is 90x5"
         if COUNTED.isdisjoint([piece.kind for piece in pieces[start:at]]):
             continue
@@ -45,9 +47,29 @@ def is_a_statement(pieces: Sequence[Piece]) -> bool:
             behind
             and behind[0].kind in (K.NOTE, K.PLAIN, K.ASKS, K.SAYING)
             and "wellknown" not in CUES_OF[behind[0].text]
+            and (behind[0].kind is K.NOTE or not seems)
         ):
             return True
     return False
+
+
+def is_an_opinion(clause: Sequence[Piece]) -> bool:
+    """ "the 3x10 at 60 you gave me looks light": said of sets that are pointed at, and not yet done."""
+    told = [piece for piece in clause if piece.kind not in CLAUSE_ENDS]
+    if not told or not is_cued(told[0].text, POINTING) or told[0].kind in COUNTED:
+        return False
+    last = max((at for at, piece in enumerate(told) if piece.kind in COUNTED), default=-1)
+    verb = next((at for at in range(last + 1, len(told)) if _seems(told[at]) or _is_is(told[at])), 0)
+    felt = [piece.kind for piece in told[verb + 1 :] if piece.kind is not K.FILLER]
+    return last > 0 and verb > 0 and felt[:1] == [K.NOTE] and "wellknown" not in CUES_OF[told[verb + 1].text]
+
+
+POINTING = frozenset(("the", "that", "those"))
+
+
+def _seems(piece: Piece) -> bool:
+    """ "looks light", "are too heavy": a plan is spoken of so."""
+    return piece.kind is not K.NUMBER and "seems" in CUES_OF[piece.text]
 
 
 def _is_is(piece: Piece) -> bool:

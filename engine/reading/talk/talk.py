@@ -21,6 +21,7 @@ from engine.reading.talk.clauses_of_talk import (
 )
 from engine.reading.talk.counts import counts_other_things
 from engine.reading.talk.no_talk import holds_no_talk
+from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result, target_of, tells_reps_alone, with_target
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
@@ -239,7 +240,12 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     cued = not AHEAD.isdisjoint(kinds)
     if COUNTED.isdisjoint(kinds):
         return cued
-    if (cued and _spelled_only(clause)) or counts_other_things(clause, kinds) or _sets_a_machine(clause, kinds):
+    if (
+        is_an_opinion(clause)
+        or (cued and _spelled_only(clause))
+        or counts_other_things(clause, kinds)
+        or _sets_a_machine(clause, kinds)
+    ):
         return True
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
     ahead, behind = kinds[:first_number], kinds[first_number:]

@@ -50,7 +50,7 @@ def _may_be_ahead(prepared: Prepared) -> bool:
 def _is_stated(prepared: Prepared) -> bool:
     if K.PLAIN in prepared.told and may_count_others(prepared.spoken):
         return True
-    return K.ASKS in prepared.told and is_a_statement(prepared.spoken)
+    return not SAYING_HOW_IT_IS.isdisjoint(prepared.told) and is_a_statement(prepared.spoken)
 
 
 def _told_of_others(prepared: Prepared) -> str:
@@ -79,6 +79,7 @@ def asked_if_done(logged: Logged, prepared: Prepared) -> Asked:
 
 
 NUMBERS_AND_SIGNS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.KG, K.LB, K.SLASH, K.WITH, K.NOTE))
+SAYING_HOW_IT_IS = frozenset((K.ASKS, K.PLAIN))
 NEXT_UP = "next up:"
 """At the head of a message it may announce a set as well as tell of one."""
 HABIT, HABITUALLY = ("squatting", "benching", "deadlifting"), "ing"
