@@ -8,6 +8,7 @@ from itertools import pairwise
 from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
+from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
 from engine.reading.chunks.sides import SIDES, SidedChunks
 from engine.reading.chunks.steps import loads_told
@@ -53,6 +54,8 @@ class Chunker(SidedChunks):
         units = {piece.unit for piece in self.pieces if piece.unit is not None}
         if units or self.units:
             self._tell_unit(units)
+        if not told <= LIKE_A_PLAIN_GROUP and tells_one_end(self.pieces, self.kinds):
+            self.out.dangling = True
         return self._finished()
 
     def _finished(self) -> Chunks:
@@ -274,6 +277,7 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
+LIKE_A_PLAIN_GROUP = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.EFFORT, None))
 LEAST_SHARE = 40
 """Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))

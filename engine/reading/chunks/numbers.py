@@ -23,6 +23,7 @@ from engine.reading.chunks.times import PLAIN_ENDS
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.token_walk import KNOWN
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
@@ -193,7 +194,10 @@ class NumberChunks(JoinedChunks):
             listed = last is None or last.size == 1 or waiting
             self.out.dangling = self.out.dangling or not listed  # "70x8, 6 with a spotter": some more, or a set
             return False
-        self.out.dangling = self.out.dangling or waiting  # "3x12 8 partials": of eight kilos, or eight of them
+        meant = KNOWN[self.pieces[self.at + 1].text].meaning
+        helped = self.separator is K.COMMA and not few and meant is not None and meant.kind is K.WITH
+        # "3x12 8 partials": of eight kilos, or eight of them; "8 8 6, 5 with help": a set, or reps of the last.
+        self.out.dangling = self.out.dangling or waiting or helped
         self.out.notes.append(number)
         self.at += 2
         return True
@@ -310,6 +314,9 @@ class NumberChunks(JoinedChunks):
             self.at += 2
             return
         self.at += 1
+        counted = self.pieces[self.at - 2] if self.at > 1 else piece
+        if last is None and counted.kind is K.NOTE and counted.text.isdecimal():
+            self.out.dangling = True  # "20 steps x 3"
         joined = self._kind() is K.TIMES and self.pieces[self.at + 1].glued
         self.out.dangling = self.out.dangling or (last is None and joined)
         chunk = Chunk([CARRIED], before=self.separator)

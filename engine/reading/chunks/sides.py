@@ -34,6 +34,8 @@ class SidedChunks(AnnouncedChunks):
             return
         if self._kind() is K.SLASH and self._kind(2) in SIDES:
             self.out.dangling = True  # "L/R 10/9"
+        if self.out.placed_reps:
+            self.out.dangling = True  # "3x8, last set 6 left": of that side alone, or so many more
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
         last = self._last()
         if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):

@@ -21,6 +21,8 @@ AMOUNTS = frozenset((Role.SECONDS, Role.METRES))
 MAY_BE_AMOUNTS = AMOUNTS | {Role.PLURAL}
 BEHIND_THE_END = (None,) * 8
 PLATES = frozenset((K.PLATE, K.SIDE_PLATES))
+MOST_REPS_GAINED = 2
+"""So few reps alone in brackets, "80x6 (+1)", may be those gained since last time. Common practice, no source."""
 LEAST_OF_A_SUM = 10
 """From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
 
@@ -180,6 +182,8 @@ class SummedChunks:
             self.at += 1
             return True
         last.plus += (piece,)
+        alone = self.kinds[self.at - 1] is K.OPEN and self._kind() in (K.CLOSE, K.REPS)
+        self.out.dangling = self.out.dangling or (alone and piece.value <= MOST_REPS_GAINED)  # more than last time?
         self.at += 1
         while self._kind(0) is K.PLUS and self._kind() is K.NUMBER:
             last.plus += (self.pieces[self.at + 1],)

@@ -225,6 +225,8 @@ def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         if behind_tempo > at:
             piece, at = aside(piece), behind_tempo - 1
     elif piece.role is Role.NOT_A_SET:
+        if piece.text == "%" and kind_at(pieces, at + 1) is K.OF and is_amount(pieces, at + 2):
+            out.append(piece._replace(kind=K.UNCLEAR))  # "75% of 140": so much of it was lifted
         piece, at = aside(piece), past_total(pieces, at + 1) - 1
     elif piece.role is Role.PLURAL:
         piece = _shared_reps(piece, pieces, at)

@@ -9,7 +9,7 @@ from engine.reading.talk.counts import counts_other_things
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece
+from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
 
 TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
@@ -31,6 +31,9 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
     done ("skipped the extensions but did leg press").
     """
     found: list[list[Piece]] = [[]]
+    step = _step_of_a_wish(sentence)
+    if step:
+        return [*clauses_of(sentence[:step]), sentence[step:]]
     turning = len(sentence) <= LONGEST_SENTENCE
     in_remark = False
     for at, piece in enumerate(sentence):
@@ -51,6 +54,13 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
             in_remark = False
             found.append([])
     return found
+
+
+def _step_of_a_wish(sentence: list[Piece]) -> int:
+    """The place of the step that a whole set is to be raised by: "100x5 +2.5 next time"; 0 where none is told."""
+    wish = next((at for at in range(1, len(sentence)) if sentence[at].kind in BEHIND), 0)
+    step = wish - 1 if wish and sentence[wish - 1].role is Role.CHANGE else 0
+    return step if step and tells_a_whole_set(sentence[:step]) and not counted(sentence[wish:]) else 0
 
 
 def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
@@ -88,20 +98,22 @@ def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
     """ "squat 3x5 90 goal is 100", "80x5 could have made 6": a wish with its own number behind sets with their load."""
     word = sentence[at]
     if word.kind is K.NEVER:
-        return "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0 and _tells_a_whole_set(sentence[:at])
+        return "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0 and tells_a_whole_set(sentence[:at])
     if word.kind is not K.FUTURE:
         return False
     behind = [piece.kind for piece in sentence[at + 1 :]]
-    if K.TIMES in behind and K.NAME not in behind and _tells_a_whole_set(sentence[:at]):
+    if K.TIMES in behind and K.NAME not in behind and tells_a_whole_set(sentence[:at]):
         return True  # "100x5 should be good for 110x5"
-    kinds = [piece.kind for piece in sentence[:at]]
-    whole = K.NAME in kinds and K.TIMES in kinds and counted(sentence[:at]) >= LEAST_OF_A_WHOLE
-    return whole and behind[:1] == [K.NUMBER]
+    return behind[:1] == [K.NUMBER] and tells_a_whole_set(sentence[:at])
 
 
-def _tells_a_whole_set(ahead: list[Piece]) -> bool:
-    """Whether a load and its reps stand in front, and nothing says that they are not done: "squat 100x5"."""
+def tells_a_whole_set(ahead: list[Piece]) -> bool:
+    """Whether a load and its reps, or a lift with three numbers, stand in front, and nothing says that they are not
+    done: "100x5", "squat 3x5 100".
+    """
     kinds = [piece.kind for piece in ahead]
+    if K.TIMES in kinds and K.NAME in kinds and counted(ahead) >= LEAST_OF_A_WHOLE:
+        return True
     if K.TIMES not in kinds or not AHEAD.isdisjoint(kinds):
         return False
     load = kinds.index(K.TIMES) - 1
@@ -170,7 +182,7 @@ ADDING = frozenset((K.AND, K.PLUS, K.SLASH))
 def _goes_on_with_others(sentence: list[Piece], at: int) -> bool:
     """ "bench 60x8 plus my brother 60x8", "and he 80x5", "& my mate the same": another's sets behind hers."""
     told = [piece for piece in sentence[at + 1 :] if piece.kind is not K.FILLER]
-    if told and told[0].kind in BEHIND and counted(told) > 0 and _tells_a_whole_set(sentence[:at]):
+    if told and told[0].kind in BEHIND and counted(told) > 0 and tells_a_whole_set(sentence[:at]):
         return True  # "squat 100x5 and tomorrow bench 60x8"
     other = bool(told) and told[0].kind is K.OTHERS and counted(sentence[:at]) > 0
     return other and bool(told[1:]) and (told[1].kind in COUNTED or told[1].kind is K.SAME)

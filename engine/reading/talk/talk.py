@@ -13,10 +13,10 @@ from engine.reading.talk.clauses_of_talk import (
     AHEAD,
     BEHIND,
     CLAUSE_ENDS,
-    LEAST_OF_A_WHOLE,
     TOLD_OF,
     clauses_of,
     counted,
+    tells_a_whole_set,
     turns,
 )
 from engine.reading.talk.counts import counts_other_things
@@ -201,9 +201,7 @@ def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
 
 def _is_whole(kept: list[Piece], talk: list[Piece]) -> bool:
     """ "squat 3x5 90, 92.5 next week": behind sets with their load one number of a plan speaks of nothing before it."""
-    kinds = [piece.kind for piece in kept]
-    whole = K.NAME in kinds and K.TIMES in kinds and counted(kept) >= LEAST_OF_A_WHOLE
-    return whole and counted(talk) == 1 and not any(piece.kind is K.TIMES for piece in talk)
+    return tells_a_whole_set(kept) and counted(talk) == 1 and not any(piece.kind is K.TIMES for piece in talk)
 
 
 def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:

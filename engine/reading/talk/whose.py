@@ -48,9 +48,14 @@ def _may_be_ahead(prepared: Prepared) -> bool:
 
 
 def _is_stated(prepared: Prepared) -> bool:
-    if K.PLAIN in prepared.told and may_count_others(prepared.spoken):
+    if K.PLAIN in prepared.told and (may_count_others(prepared.spoken) or _is_a_riddle(prepared)):
         return True
     return not SAYING_HOW_IT_IS.isdisjoint(prepared.told) and is_a_statement(prepared.spoken)
+
+
+def _is_a_riddle(prepared: Prepared) -> bool:
+    """ "guess who did 120 for 4: tom": whose they are stands behind; without a word there they are hers."""
+    return any("riddle" in CUES_OF[piece.text] for piece in prepared.spoken[:2])
 
 
 def _told_of_others(prepared: Prepared) -> str:

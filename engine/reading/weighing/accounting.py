@@ -21,6 +21,7 @@ from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, TEXT, Piece, Role, kinds_in_order, places_of
 from engine.values.exercise import Exercise, Loading, Measure
 from engine.values.load import Basis, Load, Unit
+from engine.values.muscles import Muscle
 from engine.values.sets import SetDone, SetKind
 
 MOST_LOADED_REPS_RECORDED = 100
@@ -70,12 +71,26 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if chunks.sides and not exercise.one_sided and exercise.loading is Loading.BAR:
         return True  # "squat 80 5 each leg"
-    plural = Role.PLURAL in chunks.roles and exercise.loading is Loading.BAR
-    if plural and any(map(_is_plural_load, numbers_in(chunks))):
-        return True  # "bench 3x8 90s": rest, plates or dumbbells
+    if Role.PLURAL in chunks.roles and _has_odd_plurals(pieces, chunks, exercise):
+        return True
     if exercise.loading is Loading.BODY and (_heads_with_their_sum(chunks) or _may_be_her_weight(chunks)):
         return True
     return exercise.measure is Measure.REPS and _is_wordless_tempo(pieces, chunks, exercise)
+
+
+def _has_odd_plurals(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bool:
+    """ "bench 3x8 90s": rest, plates or dumbbells; "21s curls"."""
+    if exercise.loading is Loading.BAR and any(map(_is_plural_load, numbers_in(chunks))):
+        return True
+    return exercise.prime[:1] == (Muscle.BICEPS,) and any(map(_is_of_three_sevens, pieces))
+
+
+def _is_of_three_sevens(piece: Piece) -> bool:
+    """ "21s curls": seven half reps, seven others and seven full ones; or dumbbells of 21."""
+    return piece.role is Role.PLURAL and piece.value == THREE_SEVENS
+
+
+THREE_SEVENS = 21
 
 
 def _goes_another_way(pieces: Sequence[Piece]) -> bool:

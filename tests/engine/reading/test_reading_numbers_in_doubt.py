@@ -44,6 +44,17 @@ def test_a_cluster_is_repeated_whole(text: str) -> None:
         "squat 95.5.5x5",  # a number with two points
         "kettlebell press ladder x2 1-2-3",  # all that follows twice, or a set of two
         "pull ups x3 9 8",
+        "squat 5x4 up to 110",  # a load of one end of a ramp
+        "squat 5x4 top set 110",
+        "squat 5x4 from 70",
+        "squat 4 4 4 4 up to 110",
+        "Kniebeuge 5x4 bis 110",
+        "squat 3x7 75% of 130",
+        "dumbbell lunge 20 steps x 3 with 14s",
+        "bulgarian split squat 12s 3x8, last set 6 left",
+        "row machine 45 9 9 8, 6 with help",
+        "row machine 45x9 (+1)",  # gained since last time, or a moment later
+        "21s curls 20",
         "kettlebell press 16kg x2 1-2-3-4",
         "squat 95x4 6/10",  # how it went, or two sets
         "squat 95x4 done in 6",
@@ -68,6 +79,10 @@ def test_what_may_be_two_things_is_asked(text: str) -> None:
     readings("""
 squat 2pps x5 => barbell back squat 5 at 100 kg
 pps 3x8 40 => push press 3×8 at 40 kg
+squat 4x4 95, top set 110x1 => barbell back squat 4×4 at 95 kg, 1 at 110 kg
+squat worked up to 130x1 => barbell back squat 1 at 130 kg
+barbell overhead press 40 6 6, 5 with leg drive => barbell overhead press 2×6 at 40 kg, 5 at 40 kg
+row machine 45x9 (+3+2) => machine row 9 at 45 kg, 3 at 45 kg rest-pause, 2 at 45 kg rest-pause
 squat 95x4 6/10 day => barbell back squat 4 at 95 kg
 squat 4 4 4 95 in the gym => barbell back squat 3×4 at 95 kg
 row machine 45 3x9 (9 9 7) => machine row 2×9 at 45 kg, 7 at 45 kg

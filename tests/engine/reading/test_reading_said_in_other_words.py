@@ -21,6 +21,7 @@ aiming for 6 at 110 but only got 4 on squat => barbell back squat 4 at 110 kg
 wanted 5 at 85, got 4 on bench => barbell bench press 4 at 85 kg
 {doing: push-up} as many as i could: 18 and 15 => push-up 18, 15
 squat 4x4 90 tempo 31X1 => barbell back squat 4×4 at 90 kg
+guess who just squatted 110 for 4 => barbell back squat 4 at 110 kg
 treadmill incline 10 => no sets
 cardio 15 min incline 8 speed 6 => no sets
 calve rasies seated 3x15 60 => seated calf raise 3×15 at 60 kg
@@ -30,7 +31,7 @@ def test_plain_sets_in_other_words(text: str, known: Context, meant: str) -> Non
     assert said(text, known) == meant
 
 
-@pytest.mark.parametrize("text", ["dips 3x8 with a plate", "treadmill then incline 3x8 40"])
+@pytest.mark.parametrize("text", ["dips 3x8 with a plate", "treadmill then incline 3x8 40", "guess who just squatted 110 for 4: tom"])
 def test_what_stays_open_is_asked(text: str) -> None:
     assert said(text).startswith("ask")
 
