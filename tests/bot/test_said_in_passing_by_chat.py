@@ -105,3 +105,32 @@ def test_nothing_goes_to_a_coach_whom_she_has_not(ana):
 
     assert to(out, ana.parties["ana"].chat)
     assert "No coach" in said(out) or "no coach" in said(out)
+
+
+@pytest.mark.parametrize("words", ["85x3", "forgot one more at 80 for 8", "oh and a back off set 80x8"])
+def test_a_load_of_the_last_lift_is_asked_about_where_another_is_next(ana, words):
+    """The plan's squats are in, so leg extensions are next, at far less."""
+    ana.says("ana", "leg extension 12 30", "squat 3x5 90")
+    before = ana.log("ana")
+    out = said(ana.says("ana", words))
+
+    assert out.startswith("Which “")
+    assert ana.log("ana") == before
+
+
+@pytest.mark.parametrize("words", ["wake me at 6", "make it 6", "no 25", "that was 27.5"])
+def test_bare_words_days_later_change_no_set(ana, words):
+    ana.says("ana", "squat 3x5 90")
+    before = ana.log("ana")
+    ana.at += timedelta(days=3)
+    ana.says("ana", words)
+
+    assert ana.log("ana") == before
+
+
+def test_a_lift_that_is_named_days_later_is_set_right(ana):
+    ana.says("ana", "squat 3x5 90")
+    ana.at += timedelta(days=3)
+    ana.says("ana", "squat was 92.5")
+
+    assert ana.log("ana") == [("barbell back squat", 5, "92.5 kg")] * 3

@@ -18,6 +18,7 @@ from datetime import date
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.additions import adds_a_set, is_long_ago
 from engine.reading.corrections.amid_talk import amid_talk
 from engine.reading.corrections.confirmed import confirms
 from engine.reading.corrections.correcting import Told, told_of
@@ -72,6 +73,8 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
     None where the message is no correction.
     """
+    if adds_a_set(prepared) or is_long_ago(prepared, context):
+        return None
     earlier = _of_an_earlier_day(prepared, context, catalogue)
     if earlier is not None or _tells_new_sets(prepared, context):
         return earlier

@@ -44,7 +44,7 @@ ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "b
 def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
     if not entry.names:
-        return _unnamed(context)
+        return _unnamed(entry, context)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
     names = _narrowed(said, context)
     if chunks.body:
@@ -118,10 +118,30 @@ def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalog
     return names if loaded or known.equipment in HELD else ()
 
 
-def _unnamed(context: Context) -> tuple[ExerciseName, ...]:
-    if context.doing is not None:
-        return (context.doing,)
-    return tuple(dict.fromkeys(slot.exercise for slot in context.plan))
+def _unnamed(entry: Entry, context: Context) -> tuple[ExerciseName, ...]:
+    """The lift in hand; beside the one done last where that is another, and only its load is near a number told."""
+    doing = context.doing
+    if doing is None:
+        return tuple(dict.fromkeys(slot.exercise for slot in context.plan))
+    last = context.recent[-1] if context.recent else None
+    if last is None or last.done.exercise == doing or last.done.load is None or last.done.load.amount <= 0:
+        return (doing,)
+    known = context.last.get(doing) or next((one.load for one in context.plan if one.exercise == doing), None)
+    numbers = [piece for piece in entry.pieces if piece.kind is K.NUMBER and piece.unit in (None, last.done.load.unit)]
+    of_the_last = known is not None and any(
+        _is_near(float(one.value), float(last.done.load.amount))
+        and not _is_near(float(one.value), float(known.amount), FAR_APART)
+        for one in numbers
+    )
+    return (doing, last.done.exercise) if of_the_last else (doing,)
+
+
+NEAR, FAR_APART = 1.35, 1.5
+"""How many times one load is another at most, where both may be of one lift. Common practice, no source."""
+
+
+def _is_near(one: float, other: float, most: float = NEAR) -> bool:
+    return one > 0 and other > 0 and max(one, other) / min(one, other) <= most
 
 
 def narrowed(names: Sequence[ExerciseName], context: Context) -> tuple[ExerciseName, ...]:

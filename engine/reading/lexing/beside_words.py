@@ -60,6 +60,7 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
 
 OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT))
 MOST_DAYS = 31
+CUTTING_OFF = frozenset((K.AND, K.COMMA, K.STOP))
 AHEAD_OF_A_DATE = frozenset((None, K.LINE, K.WEEKDAY))
 BEHIND_A_DATE = frozenset((K.COLON, K.LINE, K.NAME))
 OF_SETS = frozenset((K.NUMBER, K.TIMES, K.WITH, K.AT, K.SLASH, K.COMMA, K.KG, K.LB, K.REPS, K.FOR, K.DASH))
@@ -67,7 +68,12 @@ LEADING_TO_A_DAY = frozenset(("onday", "upto", "untilday"))
 
 
 def with_months(pieces: list[Piece]) -> list[Piece]:
-    """The pieces, with names of lifts that are months beside a day put to those: "until 20 dec"."""
+    """The pieces, with names of lifts that are months beside a day put to those: "until 20 dec"; and an "oh" ahead of
+    all, cut off, to what people say.
+    """
+    first = pieces[0]
+    if first.kind is K.NAME and kind_at(pieces, 1) in CUTTING_OFF and "slip" in CUES_OF[first.text]:
+        pieces = [first._replace(kind=K.FILLER, names=()), *pieces[1:]]
     dated = [
         at for at, piece in enumerate(pieces) if piece.kind is K.NAME and MONTHS_TOO[piece.text] and _dates(pieces, at)
     ]

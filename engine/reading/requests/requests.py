@@ -379,4 +379,11 @@ NAMES = frozenset(
         "settings",
         "share",
     )
-) | frozenset(("resume", "clients", "invite", "adjust")) - {"instead", "weighed", "weight", "reminded", "add_lift"}
+) | frozenset(("resume", "clients", "invite", "adjust")) - {
+    "instead",
+    "weighed",
+    "weight",
+    "reminded",
+    "add_lift",
+    "unskip",
+}

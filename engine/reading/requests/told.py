@@ -390,6 +390,12 @@ def _add_lift(said: Said) -> Act | None:
     return Act(UNCLEAR, text=f"log it and it counts, for instance {named[0]} 3x12 20; {shown}")
 
 
+def _unskip(said: Said) -> Act | None:
+    """ "unskip squat": what was left out comes back by an undo."""
+    back = "what was skipped comes back with undo while that was the last change; else log the lift, and it counts"
+    return Act(UNCLEAR, text=back) if len(said.exercises()) <= 1 and not said.numbers() else None
+
+
 LONGEST_ADDED = 6
 
 
@@ -412,6 +418,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "add_exercise": _text,
     "note": _note,
     "add_lift": _add_lift,
+    "unskip": _unskip,
     "move": _move,
     "snooze": _snooze,
     "quiet": quiet_behind,

@@ -134,7 +134,8 @@ def _part(
             ways, misfit = candidates(chunks, exercise, known[name], context)
         found += ways
         why = why or misfit
-    return _decided(entry, chunks, found, names, why, known, catalogue.exercises)
+    in_hand = context.doing is not None
+    return _decided(entry, chunks, found, names, why, known, catalogue.exercises, in_hand=in_hand)
 
 
 def _plain_numbers(entry: Entry) -> PlainNumbers | None:
@@ -187,13 +188,15 @@ def _decided(
     why: str,
     known: dict[str, Known],
     exercises: Mapping[ExerciseName, Exercise],
+    *,
+    in_hand: bool,
 ) -> Part:
     if entry.rounds > 1:
         found = [_in_rounds(one, entry.rounds) for one in found]
     if not found:
         return Part((), Doubt.NO_REPS, entry.phrase, why or "no sets in it", (), chunks, entry)
     ranked, readings = _ranked(found)
-    doubt = _doubt(entry, chunks, readings, ranked, names, known, exercises)
+    doubt = _doubt(entry, chunks, readings, ranked, known, exercises, in_hand=in_hand)
     if doubt is None:
         return Part(readings[:1], None, entry.phrase, why, readings[1:], chunks, entry)
     if doubt is Doubt.EXERCISE:
@@ -220,15 +223,16 @@ def _doubt(
     chunks: Chunks,
     readings: Sequence[Reading],
     ranked: Sequence[Candidate],
-    names: Sequence[str],
     known: dict[str, Known],
     exercises: Mapping[ExerciseName, Exercise],
+    *,
+    in_hand: bool,
 ) -> Doubt | None:
     best = readings[0]
     next_best = readings[1].plausibility if len(readings) > 1 else 0.0
     if entry.doubtful and not _is_same_lift(entry, exercises[best.sets[0].exercise], best.sets[0]):
         return Doubt.UNKNOWN_NAME
-    if not entry.names and len(names) > 1 and not _is_told_by_its_load(best):
+    if not entry.names and not in_hand and not _is_told_by_its_load(entry, best):
         return Doubt.EXERCISE
     if best.plausibility < ENOUGH or best.plausibility - next_best < CLEAR_BY:
         several = len({reading.sets[0].exercise for reading in readings[:MOST_OF_ONE]}) > 1
@@ -245,10 +249,12 @@ def _doubt(
     return Doubt.UNLIKELY_LOAD if True in [_far(one, known[one.exercise]) for one in each] else None
 
 
-def _is_told_by_its_load(best: Reading) -> bool:
+def _is_told_by_its_load(entry: Entry, best: Reading) -> bool:
     """Whether sets told without a name say by their load which planned lift they are of; bare reps never do."""
     load = best.sets[0].load
-    return load is not None and load.amount != 0
+    if load is None or load.amount == 0:
+        return False
+    return any(piece.kind is K.NUMBER and piece.value == load.amount for piece in entry.pieces)
 
 
 def _is_same_lift(entry: Entry, exercise: Exercise, first: SetDone) -> bool:
