@@ -1,10 +1,13 @@
 """How many more sets there were, told ahead of their reps: "two more at 35, both 14", "two more sets of 8".
 
 more   = NUMBER "more" [ "sets" ] ( joined | [ ( "at" | "with" ) load ] [ "," | ":" ] ( alike | REPS{NUMBER} ) )
+       | ( "another" | "one more" ) TRIPLE
 joined = ( "of" | "x" ) REPS | TRIPLES            "2 more of 10", "two more x 8", "3 more triples"
        | ( "for" | "with" ) REPS "reps"           also without "reps", where sets were named: "2 more sets for 8"
+       | [ ":" | "at" ] LOAD ( "x" | "for" ) REPS "2 more 90x5", "2 more at 90 for 5"
 alike  = ( "both" | "all" ) [ "for" ] REPS        so many sets of these reps
 As many reps as sets are told: the count says nothing more. Fewer or more of them: it is asked, as before.
+More sets that nobody counts are asked about ("a few more sets of 8"), and so is "10 more x 3": sets, or kilos.
 Behind "with" a bare number is reps where the lift in hand is loaded far above it: "noch zwei Sätze mit 8".
 """
 
@@ -37,6 +40,11 @@ TIMED = frozenset((Role.SECONDS, Role.METRES))
 SAYING_REPS = frozenset((K.OF, K.TIMES))
 GOES_ON = frozenset((K.TIMES, K.MORE, K.FOR, K.BY))
 """Behind the reps these make another form of them."""
+LINKS = frozenset((K.COLON, K.AT, K.WITH))
+MOST_OF_AN_X = 3
+"""With an x behind it "10 more" may tell of a load as well. Common practice, no source."""
+REACH = 3
+COUNTING = frozenset((K.NUMBER, K.ANOTHER, K.COUNT, K.ONCE))
 SAYING_SETS = frozenset(("more", "aset"))
 ASKING_FOR_MORE = frozenset((K.MORE, K.ANOTHER))
 FAR_BELOW = 4
@@ -50,7 +58,10 @@ def with_more_sets(pieces: list[Piece], context: Context) -> list[Piece]:
     at = 0
     while at < len(pieces):
         end = _more_at(pieces, at)
-        told = (_joined(pieces, at, end) or _told_of(pieces, at, end)) if end else None
+        if end:
+            told = _joined(pieces, at, end) or _loaded(pieces, at, end) or _told_of(pieces, at, end)
+        else:
+            told = _one_more(pieces, at) or _uncounted(pieces, at)
         if told is None:
             out.append(pieces[at])
             at += 1
@@ -65,6 +76,8 @@ def _more_at(pieces: list[Piece], at: int) -> int:
     count = pieces[at]
     if count.kind is not K.NUMBER or count.role not in (Role.BARE, Role.SETS) or count.value > MOST_JOINED:
         return 0
+    if count.value != int(count.value):
+        return 0  # "2.5 more x 5" is heavier
     end = at + 1
     while kind_at(pieces, end) in (K.MORE, K.SETS) or _names_a_set(pieces, end):
         end += 1
@@ -83,7 +96,8 @@ def _joined(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] |
     of = pieces[at + 1]._replace(kind=K.OF, text="of", told=0)
     if link is K.COUNT:
         return [sets, of, _named_reps(pieces[end])], end + 1
-    one_set = _names_a_set(pieces, end - 1)
+    named = _names_sets(pieces, at, end)
+    one_set = _names_a_set(pieces, end - 1) or (named and link is K.NUMBER and kind_at(pieces, end + 1) in ENDS)
     reps = end if one_set else end + 1
     if kind_at(pieces, reps) is not K.NUMBER or kind_at(pieces, reps + 1) in GOES_ON:
         return None
@@ -92,11 +106,53 @@ def _joined(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] |
     counts = timed or (number.role in REPS_ROLES and 0 < number.value <= MOST_LOADED_REPS)
     if not counts:
         return None
+    if link is K.TIMES and not named and count.value > MOST_OF_AN_X:
+        return [count, pieces[at + 1]._replace(kind=K.ALTERED)], end
     if one_set or link in SAYING_REPS or "setsof" in CUES_OF[pieces[end].text]:
         return [sets, of], reps
-    named = count.role is Role.SETS or K.SETS in [one.kind for one in pieces[at + 1 : end]]
-    told = number.role is not Role.BARE or (link is K.FOR and (named or _says_sets(pieces[at + 1 : end])))
+    told = number.role is not Role.BARE or (link is K.FOR and named)
     return ([sets, of], reps) if link in (K.FOR, K.WITH) and told else None
+
+
+def _names_sets(pieces: list[Piece], at: int, end: int) -> bool:
+    """Whether the count says that it is one of sets."""
+    words = pieces[at + 1 : end]
+    return pieces[at].role is Role.SETS or K.SETS in [one.kind for one in words] or _says_sets(words)
+
+
+def _loaded(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] | None:
+    """ "2 more 90x5", "2 more at 90 for 5": so many sets of these reps, at this load; the place behind the reps."""
+    load = end + (kind_at(pieces, end) in LINKS)
+    if kind_at(pieces, load) is not K.NUMBER or kind_at(pieces, load + 1) not in (K.TIMES, K.FOR):
+        return None
+    number = pieces[load]
+    heavy = number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
+    if not heavy or not _is_reps(pieces, load + 2) or kind_at(pieces, load + 3) not in ENDS:
+        return None
+    sets = pieces[at]._replace(role=Role.SETS)
+    of = pieces[at + 1]._replace(kind=K.OF, text="of", told=0)
+    with_ = pieces[at + 1]._replace(kind=K.WITH, text="with", told=0)
+    return [sets, of, pieces[load + 2], with_, number], load + 3
+
+
+def _one_more(pieces: list[Piece], at: int) -> tuple[list[Piece], int] | None:
+    """ "another triple", "one more double at 110"."""
+    if pieces[at].kind is not K.ANOTHER or kind_at(pieces, at + 1) is not K.COUNT:
+        return None
+    sets = pieces[at]._replace(kind=K.NUMBER, value=Decimal(1), role=Role.SETS, told=0)
+    of = pieces[at]._replace(kind=K.OF, text="of", told=0)
+    return [sets, of, _named_reps(pieces[at + 1])], at + 2
+
+
+def _uncounted(pieces: list[Piece], at: int) -> tuple[list[Piece], int] | None:
+    """ "a few more sets of 8", "more sets of 8": how many is not told."""
+    if pieces[at].kind is not K.MORE or kind_at(pieces, at + 1) is not K.OF:
+        return None
+    ahead = pieces[max(0, at - REACH) : at]
+    cues = {cue for piece in ahead for cue in CUES_OF[piece.text]}
+    one = "an" in cues and "vaguely" not in cues  # "una serie más de 8"
+    counted = one or not COUNTING.isdisjoint(kinds_in_order(ahead)) or kind_at(pieces, at + 2) is not K.NUMBER
+    return None if counted else ([pieces[at]._replace(kind=K.ALTERED)], at + 1)
 
 
 def _says_sets(words: list[Piece]) -> bool:

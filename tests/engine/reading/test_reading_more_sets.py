@@ -40,6 +40,13 @@ duas séries a mais de 8 => barbell bench press 2×8 at 60 kg
 ещё два подхода по 8 => barbell bench press 2×8 at 60 kg
 två set till med 8 => barbell bench press 2×8 at 60 kg
 två set till på 8 => barbell bench press 2×8 at 60 kg
+2 more sets 8 => barbell bench press 2×8 at 60 kg
+2 more 55x8 => barbell bench press 2×8 at 55 kg
+2 more at 55 for 8 => barbell bench press 2×8 at 55 kg
+another triple => barbell bench press 3 at 60 kg
+one more double at 70 => barbell bench press 2 at 70 kg
+una serie más de 8 => barbell bench press 8 at 60 kg
+a few more sets of 8 => ask: barbell bench press 8 at 60 kg
 2 more for 8 => ask: barbell bench press 2 at 60 kg, 8 at 60 kg
 """
 
@@ -57,6 +64,9 @@ bench 60x8 | two more sets of 8 at 62.5 => barbell bench press 8 at 60 kg, 2×8 
 bench 60x8 | 4 more sets of 6 => barbell bench press 8 at 60 kg, 4×6 at 60 kg
 dips 12 | 2 more x 10 => dip 12, 2×10
 squat 100x5 | 1 more x 4 => barbell back squat 5 at 100 kg, 4 at 100 kg
+squat 100x5 | 2 more at 90 for 5 => barbell back squat 5 at 100 kg, 2×5 at 90 kg
+squat 100x5 | 2.5 more x 5 => barbell back squat 5 at 100 kg, 5 at 102.5 kg
+squat 100x3 | another triple => barbell back squat 2×3 at 100 kg
 bench 60x8 | noch zwei Sätze mit 6 => barbell bench press 8 at 60 kg, 2×6 at 60 kg
 bench 60x8 | dos más de 6 => barbell bench press 8 at 60 kg, 2×6 at 60 kg
 """
