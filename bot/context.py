@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 
 from bot.sessions import session_of, session_on
 from bot.turn import Turn
+from engine.reading.announced_lift import lift_announced
 from engine.reading.values import Context, Planned
 from engine.values.ids import ExerciseName
 from engine.values.prescription import Prescription
@@ -22,10 +23,11 @@ def context_of(turn: Turn) -> Context:
     """The context of a message said now."""
     session = session_of(turn)
     recent = turn.store.sets.recent(turn.athlete, turn.today)
+    announced = _announced_since(turn, recent)
     return Context(
         unit=turn.unit,
         now=turn.now,
-        doing=in_hand(turn, recent),
+        doing=announced[0] if len(announced) == 1 else None if announced else in_hand(turn, recent),
         plan=tuple(planned(one) for one in session.prescriptions),
         last=turn.store.sets.last_loads(turn.athlete),
         best=turn.store.sets.best_loads(turn.athlete),
@@ -33,6 +35,7 @@ def context_of(turn: Turn) -> Context:
         amended=bool(recent) and was_changed(recent[-1]),
         taught=_taught(turn),
         load_first=turn.preferences.load_first,
+        announced=announced if len(announced) > 1 else (),
         called=turn.me.name,
     )
 
@@ -69,6 +72,22 @@ def planned(prescription: Prescription) -> Planned:
     """A prescription as far as reading needs it: the first set's target and load stand for all."""
     first = prescription.sets[0]
     return Planned(prescription.exercise, len(prescription.sets), first.target, first.load)
+
+
+def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[ExerciseName, ...]:
+    """The lift that her words named since her latest set, with no sets of it: "bench", then "60x8". Several where it
+    is open: "row".
+    """
+    latest = max((record.at for record in recent), default=None)
+    notes = turn.store.notes.between(turn.athlete, turn.today, turn.today, pain=False)
+    for note in reversed(notes):
+        if (latest is not None and note.at <= latest) or turn.at - note.at > IN_HAND_FOR:
+            return ()
+        plain = Context(turn.unit, turn.now, taught=_taught(turn))
+        found = lift_announced(note.text, plain, turn.catalogue) if note.message else ()
+        if found:
+            return found
+    return ()
 
 
 def in_hand(turn: Turn, recent: tuple[SetRecord, ...]) -> ExerciseName | None:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from bot import pain
-from bot.replies.talk import kept, lost
+from bot.replies.talk import announced_lift, kept, lost
 from bot.replies.trouble import not_read
 from bot.turn import Turn
-from engine.reading.values import NoSets
+from engine.reading.announced_lift import lift_announced
+from engine.reading.values import Context, NoSets
+from engine.values.ids import ExerciseName
 from storage.records import ChangeKind
 
 LONGEST_NOTE = 1_000
@@ -19,6 +21,8 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
     if outcome.pain:
         pain.take_note(turn)
     elif outcome.unread:
+        if _announces(turn):
+            _keep(turn)
         turn.say(not_read(outcome.unread))
     elif turn.inbound.text.rstrip().endswith("?"):
         turn.say(lost())
@@ -26,9 +30,21 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
         _note(turn)
 
 
+def _announces(turn: Turn) -> tuple[ExerciseName, ...]:
+    """The lift that the message names, with no sets of it."""
+    plain = Context(turn.unit, turn.now)
+    return lift_announced(turn.inbound.text, plain, turn.catalogue)
+
+
 def _note(turn: Turn) -> None:
-    """Nothing typed is thrown away. A note is no step of undo: undo is for sets."""
+    """Nothing typed is thrown away."""
+    _keep(turn)
+    announced = _announces(turn)
+    turn.say(announced_lift(announced[0]) if len(announced) == 1 else kept())
+
+
+def _keep(turn: Turn) -> None:
+    """The words as a note, which is no step of undo: undo is for sets."""
     change = turn.begin(ChangeKind.ASIDE, "the note")
     text = turn.inbound.text[:LONGEST_NOTE]
     turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
-    turn.say(kept())

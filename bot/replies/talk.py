@@ -4,11 +4,17 @@ from __future__ import annotations
 
 from bot.replies.reply import Reply
 from bot.replies.trouble import EXAMPLE, quoted
+from engine.values.ids import ExerciseName
 
 
 def kept() -> Reply:
     """Kept as a note."""
     return Reply(f"Kept as a note, no sets saved. A set looks like {EXAMPLE}")
+
+
+def announced_lift(exercise: ExerciseName) -> Reply:
+    """ "bench": the numbers that follow are of that lift."""
+    return Reply(f"{exercise.capitalize()}: send its sets. A set looks like 60x8")
 
 
 def lost() -> Reply:

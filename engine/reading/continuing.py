@@ -43,7 +43,7 @@ BESIDE = frozenset(
 
 def in_hand(context: Context) -> Context:
     """The context with the exercise in hand filled in from today's latest set."""
-    if context.doing is not None or not context.recent:
+    if context.doing is not None or context.announced or not context.recent:
         return context
     last = context.recent[-1]
     if context.now is not None and last.on != context.now.date():

@@ -121,6 +121,8 @@ def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalog
 def _unnamed(entry: Entry, context: Context) -> tuple[ExerciseName, ...]:
     """The lift in hand; beside the one done last where that is another, and only its load is near a number told."""
     doing = context.doing
+    if doing is None and context.announced:
+        return _narrowed(context.announced, context)
     if doing is None:
         return tuple(dict.fromkeys(slot.exercise for slot in context.plan))
     last = context.recent[-1] if context.recent else None

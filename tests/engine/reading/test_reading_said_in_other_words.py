@@ -31,7 +31,9 @@ def test_plain_sets_in_other_words(text: str, known: Context, meant: str) -> Non
     assert said(text, known) == meant
 
 
-@pytest.mark.parametrize("text", ["dips 3x8 with a plate", "treadmill then incline 3x8 40", "guess who just squatted 110 for 4: tom"])
+@pytest.mark.parametrize(
+    "text", ["dips 3x8 with a plate", "treadmill then incline 3x8 40", "guess who just squatted 110 for 4: tom"]
+)
 def test_what_stays_open_is_asked(text: str) -> None:
     assert said(text).startswith("ask")
 

@@ -1,0 +1,40 @@
+"""A lift named with no sets of it: "bench", "on to rows now", "rdl 80". It is the one that what follows is about.
+
+announced = [ MOVES-ON ] name [ "next" | "now" | load ]        and nothing that says how it was, or that it is no more
+"""
+
+from __future__ import annotations
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.entries.names import narrowed
+from engine.reading.prepare import prepare
+from engine.reading.values import Context
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, kinds_in_order
+from engine.values.ids import ExerciseName
+
+LONGEST = 60
+"""Letters; whoever writes more says something of the lift. Common practice, no source."""
+BESIDE = frozenset(
+    (K.NAME, K.FILLER, K.THEN, K.AND, K.STOP, K.COLON, K.DASH, K.COMMA, K.TODAY, K.LINE, K.NUMBER, K.KG, K.LB, K.AT,
+     K.WITH, K.FIRST, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL)
+)  # fmt: skip
+MOVING_ON = frozenset(("next", "moveson"))
+
+
+def lift_announced(text: str, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The exercises that the message may announce: several where the name is open, none where it announces none."""
+    if len(text) > LONGEST:
+        return ()
+    pieces = prepare(text, context, catalogue).spoken
+    kinds = kinds_in_order(pieces)
+    if kinds.count(K.NAME) != 1 or kinds.count(K.NUMBER) > 1 or not all(map(_may_stand_beside, pieces)):
+        return ()
+    return narrowed(pieces[kinds.index(K.NAME)].names, context)
+
+
+def _may_stand_beside(piece: Piece) -> bool:
+    if piece.kind in (K.PLAIN, K.NOT_DATE, K.UNRELATED):
+        return is_cued(piece.text, MOVING_ON)
+    return piece.kind in BESIDE and "was" not in CUES_OF[piece.text]
