@@ -243,7 +243,8 @@ class MarkedChunks(LoadedChunks):
             self.out.found += chain * (piece.told - 1)  # "12x10 drop 8x8, did that twice"
             self.at += 1
             return
-        several = self.separator is not None and len([one for one in self.out.found if one.size > 1]) > 1
+        told = [one for one in self.out.found if one.size > 1 or (last is not None and last.size == 1 and not last.at)]
+        several = self.separator is not None and len(told) > 1
         self.out.dangling = self.out.dangling or several  # "80x5, 85x5, twice": both of them, or the last
         if last is not None:
             last.times = piece.told
@@ -254,7 +255,10 @@ class MarkedChunks(LoadedChunks):
         """ "80x5, bar bounced twice": what happened so often stands before it, in a clause of its own."""
         happened = self.at > 0 and self.kinds[self.at - 1] in HAPPENED
         ends = self._kind() in ENDS_OF_A_SET
-        return last is not None and last.size > 1 and self.separator is not None and happened and ends
+        told = last is not None and self.separator is not None and happened and ends
+        alone = told and last is not None and last.size < 2
+        self.out.dangling = self.out.dangling or alone  # "5 5 5 at 100, bar slid twice"
+        return told
 
     def _of_a_chain(self) -> bool:
         """Whether a set and its drops were told, and "that twice" speaks of all of them."""

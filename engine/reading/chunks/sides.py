@@ -52,6 +52,8 @@ class SidedChunks(AnnouncedChunks):
 
     def _of_the_body(self) -> bool:
         """ "right hip pinching": a side of the body that is no side of a set."""
+        if self._kind() in (K.PAIN, K.SORE) and self._other_side_counts():
+            return False  # "8 left tight, 8 right fine"
         if self._kind() in BODY_PARTS or (self._kind() is K.PLAIN and self._kind(2) is not K.NUMBER):
             return True
         return self._words_behind() and not self._other_side_counts()

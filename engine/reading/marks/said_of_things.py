@@ -30,17 +30,32 @@ def said_of_the_bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(bar))  # "no idea what was on the bar"
         return at + 1
     said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in COUNTING
+    parted = _parts_a_set(out)
+    if parted is not None and _load_told(out):
+        # "60 8 8 7, then 15 with the bar felt easy" is a set with it; behind a comma nobody can say.
+        out.append(bar._replace(kind=K.UNCLEAR) if parted is K.COMMA and said else bar)
+        return at + 1
     if said or (_is_plain(bar) and _is_remarked(pieces, at, out)):
         bar = aside(bar)
     out.append(bar)
     return at + 1
 
 
+def _parts_a_set(out: list[Piece]) -> K | None:
+    """What parts "15 with" from the sets before it; None where nothing does."""
+    linked = kind_at(out, len(out) - 1) is K.WITH and kind_at(out, len(out) - 2) is K.NUMBER
+    before = kind_at(out, len(out) - 3)
+    return before if linked and before in PARTING else None
+
+
+PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP))
+
+
 def _is_remarked(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     before = kind_at(out, len(out) - 1)
-    if before in LINKS:
-        return False  # "then 15 with the bar"
     parted, loaded = before in PARTS, _load_told(out)
+    if before in LINKS:  # "then 15 with the bar", and "60 5 5 5 with the bar on my back"
+        return before is K.WITH and loaded and _words_behind(pieces, at + 1)
     if _words_behind(pieces, at + 1):
         then = before is K.NUMBER and kind_at(out, len(out) - 2) is K.THEN  # "then 15 bar, easy"
         return (parted or loaded) and not then and before is not None

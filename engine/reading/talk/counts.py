@@ -132,6 +132,9 @@ def _is_fixture(clause: Sequence[Piece], numbers: Sequence[int]) -> bool:
     if not listed or len(numbers) > 2 or not first or clause[first - 1].kind not in BEFORE_A_FIXTURE:
         return False
     cues = phrasebook().cues
+    name = clause[first - 1]
+    if name.kind is K.NAME and f"{name.text}es" not in cues["fixture"] and K.LEFT in [one.kind for one in clause]:
+        return False  # "side plank 30s left shaky"
     behind = [_word(piece) for piece in clause[last + 1 :]]
     told = next((word for word in behind if word not in cues["aroundtaken"]), "")
     return any(state.split()[0] == told for state in (*cues["taken"], *cues["free"]))

@@ -127,6 +127,8 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     body = basis is Basis.BODY
     if piece is None or piece.role is Role.BODY:
         return _untold(chunks, known, context, exercise) if piece is None or not body else _no_load(context.unit)
+    if piece.role is Role.BAR and body:
+        return _no_load(context.unit)  # "pull ups 8 8 7 on the bar"
     if piece.role is Role.BAR:
         return Load(Decimal(EMPTY_BAR[context.unit]), context.unit, basis)
     if piece.text == "plates":

@@ -28,6 +28,11 @@ deadlift 2x5 120, 1 plate wobbled => conventional deadlift 2×5 at 120 kg
 deadlift 2x5 120 (1 plate was loose) => conventional deadlift 2×5 at 120 kg
 squat 3x5 100, one plate kept sliding => barbell back squat 3×5 at 100 kg
 leg press 3x10 120, 1 plate stuck => leg press 3×10 at 120 kg
+squat 60 5 5 5 with the bar on my back => barbell back squat 3×5 at 60 kg
+bench 60 8 8 then 15 with the bar felt easy => barbell bench press 2×8 at 60 kg, 15 at 20 kg warmup
+pull ups 8 8 7 bar was slippery => pull-up 2×8, 7
+pull ups 8 8 7 on the bar => pull-up 2×8, 7
+squat 5 5 5 at 100, bar slid twice => ask: barbell back squat 3×5 at 100 kg
 deadlift 60x5, 2 plates 5 reps => conventional deadlift 5 at 60 kg, 5 at 100 kg
 """),
 )
@@ -65,6 +70,8 @@ kurzhantelrudern 3x10 30kg linker Arm war schwach => dumbbell row 3×10 at 30 kg
 extensión de piernas 3x12 45 pierna izquierda más débil => leg extension 3×12 at 45 kg
 cadeira extensora 3x12 45 perna esquerda mais fraca => leg extension 3×12 at 45 kg
 db row 3x10 30kg left arm => dumbbell row 3×10 at 30 kg each left
+side plank 30s left shaky, 30s right ok => side plank 30 s left, 30 s right
+suitcase carry 24kg 40m left hand slipped => suitcase carry 40 m at 24 kg
 db row 3x10 30kg left arm only => dumbbell row 3×10 at 30 kg each left
 db row 30kg left arm 10 right arm 9 felt good => \
 dumbbell row 10 at 30 kg each left, 9 at 30 kg each right
