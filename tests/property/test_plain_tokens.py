@@ -21,7 +21,31 @@ FRAGMENTS = (
     "3", "80", "5", "bench", "a", "ab", "abc", "xx", "xxx", "D3", "_", "#", "%", "°", "٣", "ª", "²", "1h", "30", "am",
     "l", "r", "?", "!", "(", ")", "82.5", "=", ">", "->", "=>", "nd", "rd", "la", "de", "4e", "2a", "º", "-й",
 )  # fmt: skip
-texts = st.one_of(st.lists(st.sampled_from(FRAGMENTS), max_size=12).map("".join), st.text(max_size=30))
+PARTS = (
+    "x5",
+    "x",
+    "x10,",
+    "x1½",
+    "xx",
+    "x.5",
+    "*",
+    "*2",
+    "×",
+    "5×",
+    "a1",
+    "(b2",
+    "e1,",
+    "A2",
+    "80",
+    "80x",
+    "kgx5",
+    "sx5",
+)
+texts = st.one_of(
+    st.lists(st.sampled_from(FRAGMENTS), max_size=12).map("".join),
+    st.lists(st.sampled_from((*PARTS, *FRAGMENTS)), max_size=8).map(" ".join),
+    st.text(max_size=30),
+)
 
 
 def by_the_long_road(cleaned: str) -> list[tuple[object, ...]]:

@@ -112,9 +112,11 @@ def clean(text: str) -> str:
     return POINT.sub(".", seen).translate(CLEAN).translate(CONTROL)
 
 
-LOOKS_BESIDE = re.compile(r"^$|^[xх×*½]|^h$|^[sm][xх]|^\d{1,2}[ea]|\dh|[*×]$", re.IGNORECASE)
-"""What stands between two spaces and may be told by what stands beyond them: "80 x 5", "80 kg x5", "1 h 10", "7 ½",
-"la 4a".
+LOOKS_BESIDE = re.compile(
+    r"^$|^[×*½]|^[xх](?!\d)|^h$|^[sm][xх]|^\d{1,2}[ea]|\dh|[*×]$|(?<!\w)[a-wyz]\d$", re.IGNORECASE
+)
+"""What stands between two spaces and may be told by what stands beyond them: "80 x 5", "1 h 10", "7 ½", "la 4a",
+"a1 x5".
 """
 
 
