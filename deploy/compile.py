@@ -1,10 +1,11 @@
 """A copy of the product whose reader is compiled to C: the same outcomes, in two thirds of the time.
 
-usage: compile.py [FOLDER] [--translate]
+usage: compile.py [FOLDER] [--translate | --is-fresh]
 
 Nobody needs it: without it the reader is plain Python, as it stands. FOLDER (default `build/compiled`) gets a whole
 copy of bot, engine and storage, made anew each time, so that source and compiled code can never be of two minds: what
 runs in FOLDER runs compiled (`cd build/compiled && ../../.venv/bin/python -m bot serve`), what runs elsewhere does not.
+`deploy/serve.sh` runs it there as long as `--is-fresh` says that FOLDER was made of the sources as they stand.
 
 The compiler is mypyc, which is part of mypy; it needs the test packages and a C compiler. With `--translate` the C is
 written and not compiled, which shows in seconds whether mypyc takes each module.
@@ -14,6 +15,7 @@ from __future__ import annotations
 
 import argparse
 import ast
+import hashlib
 import os
 import shutil
 import sys
@@ -26,6 +28,10 @@ from typing import Any
 TOP = Path(__file__).resolve().parents[1]
 PACKAGES = ("bot", "engine", "storage")
 COMPILED = "engine/reading"
+BUILT = frozenset((".pyc", ".so", ".pyd"))
+"""What is made of sources, and none itself."""
+MARK = "made_from.txt"
+"""Says from which sources a copy was made; it is written last."""
 INTERPRETED = {
     "words/members": "makes a class while it runs",
     "words/kinds": "its names are an enum to the type checker, and a plain object to Python",
@@ -210,6 +216,21 @@ def fields_by_place(paths: Sequence[Path]) -> dict[Path, set[Change]]:
     return found
 
 
+def digest_of(folder: Path) -> str:
+    """What the sources of this copy of the product, and the Python that runs here, come to in one word."""
+    told = hashlib.sha256((sys.implementation.cache_tag or sys.version).encode())
+    files = [path for package in PACKAGES for path in (folder / package).rglob("*") if path.is_file()]
+    for path in sorted(path for path in files if path.suffix not in BUILT):
+        told.update(path.relative_to(folder).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
+    return told.hexdigest()
+
+
+def is_fresh(folder: Path) -> bool:
+    """Whether the copy in this folder was compiled, by this Python, from the sources as they stand."""
+    mark = folder / MARK
+    return mark.is_file() and mark.read_text(encoding="utf-8") == digest_of(TOP)
+
+
 def copy_to(folder: Path) -> None:
     """A whole copy of the product in a new folder."""
     shutil.rmtree(folder, ignore_errors=True)
@@ -267,14 +288,19 @@ def compile_in(folder: Path, translate_only: bool = False) -> None:
         path.write_bytes(source)
     for left in (folder / "build", folder / ".mypy_cache"):
         shutil.rmtree(left, ignore_errors=True)
+    if not translate_only:
+        (folder / MARK).write_text(digest_of(folder), encoding="utf-8")
 
 
 def main() -> int:
     options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     options.add_argument("folder", nargs="?", default=str(TOP / "build" / "compiled"))
     options.add_argument("--translate", action="store_true")
+    options.add_argument("--is-fresh", action="store_true", help="say by the exit status whether FOLDER is up to date")
     chosen = options.parse_args()
     folder = Path(chosen.folder).resolve()
+    if chosen.is_fresh:
+        return 0 if is_fresh(folder) else 1
     copy_to(folder)
     compile_in(folder, chosen.translate)
     if not chosen.translate:

@@ -5,6 +5,7 @@ plain one by `tests/bench/compiled_reader.py`, as the C takes minutes.
 from __future__ import annotations
 
 import runpy
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -146,6 +147,37 @@ def test_fields_of_named_tuples_are_asked_for_by_their_place(tmp_path: Path, mon
     fields = COMPILE["fields_by_place"]([path])[path]
 
     assert COMPILE["worded_for_mypyc"](TUPLES, fields).endswith(BY_PLACE)
+
+
+def test_a_copy_is_fresh_as_long_as_the_sources_are_those_it_was_made_of(tmp_path: Path) -> None:
+    COMPILE["copy_to"](tmp_path)
+    mark = tmp_path / COMPILE["MARK"]
+    assert not COMPILE["is_fresh"](tmp_path)
+
+    mark.write_text(COMPILE["digest_of"](tmp_path), encoding="utf-8")
+    assert COMPILE["is_fresh"](tmp_path)
+
+    (tmp_path / "engine" / "reading" / "read.cpython.so").write_bytes(b"compiled")
+    assert COMPILE["digest_of"](tmp_path) == mark.read_text(encoding="utf-8")
+    (tmp_path / "engine" / "reading" / "languages" / "en.txt").write_text("other words", encoding="utf-8")
+    mark.write_text(COMPILE["digest_of"](tmp_path), encoding="utf-8")
+    assert not COMPILE["is_fresh"](tmp_path)
+
+
+@pytest.mark.parametrize(("is_fresh", "runs_in"), [(True, "build/compiled"), (False, ".")])
+def test_the_service_runs_the_compiled_copy_only_while_it_is_fresh(
+    tmp_path: Path, is_fresh: bool, runs_in: str
+) -> None:
+    for folder in ("deploy", ".venv/bin", "build/compiled"):
+        (tmp_path / folder).mkdir(parents=True)
+    shutil.copy(TOP / "deploy" / "serve.sh", tmp_path / "deploy")
+    python = tmp_path / ".venv" / "bin" / "python"
+    python.write_text(f'#!/bin/sh\ncase "$*" in *--is-fresh) exit {int(not is_fresh)};; esac\npwd; echo "$@"\n')
+    python.chmod(0o755)
+
+    done = subprocess.run(["sh", tmp_path / "deploy" / "serve.sh"], capture_output=True, text=True, check=True)
+
+    assert done.stdout.splitlines() == [str((tmp_path / runs_in).resolve()), "-m bot serve"]
 
 
 def test_every_module_left_as_it_is_is_one_of_the_reader() -> None:

@@ -9,7 +9,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import KIND, Piece, Role, kinds_in_order, places_in, places_of, texts_in_order
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, texts_in_order
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
@@ -88,8 +88,10 @@ def _starts_a_line(kinds: list[K], at: int, seen: int, started: bool) -> bool:
 
 def _without_numbers_of_sets(pieces: list[Piece]) -> list[Piece]:
     """ "bench: 1) 80x5 2) 80x5 3) 80x4": numbers that count up, each with a bracket that nothing opened."""
-    closed = _closing_nothing(pieces) or _pointed(pieces, ".") or _headed(pieces)
-    if not closed and K.OTHER_SIGN in map(KIND, pieces):
+    kinds = kinds_in_order(pieces)
+    signs = places_in(MAY_POINT, kinds)
+    closed = _closing_nothing(pieces, kinds) or _pointed(pieces, signs, ".") or _headed(pieces, signs)
+    if not closed and K.OTHER_SIGN in kinds:
         return _without_hashes(pieces)
     if len(closed) > FEWEST_NUMBERED and [int(pieces[at - 1].value) for at in closed[:2]] == [1, 1]:
         closed = closed[1:]  # "1) bench: 1) 80x5 2) 80x5"
@@ -127,11 +129,11 @@ def _place_told(pieces: list[Piece], at: int) -> int:
     return int(piece.text[1]) if named and kind_at(pieces, at + 1) in (K.NUMBER, K.COLON) else 0
 
 
-def _closing_nothing(pieces: list[Piece]) -> list[int]:
+def _closing_nothing(pieces: list[Piece], kinds: list[K]) -> list[int]:
     """The places of brackets that close, where none was opened."""
     found: list[int] = []
     depth = 0
-    for at in places_in(BRACKETS, kinds_in_order(pieces)):
+    for at in places_in(BRACKETS, kinds) if K.CLOSE in kinds else ():
         if pieces[at].kind is K.OPEN:
             depth += 1
         elif depth:
@@ -144,10 +146,15 @@ def _closing_nothing(pieces: list[Piece]) -> list[int]:
 BRACKETS = frozenset((K.OPEN, K.CLOSE))
 
 
-def _headed(pieces: list[Piece]) -> list[int]:
+MAY_POINT = frozenset((K.STOP, K.COLON))
+
+
+def _headed(pieces: list[Piece], signs: list[int]) -> list[int]:
     """ "1: 80x8, 2: 80x7": as with full stops, where the sets stand right behind."""
     return [
-        at for at in _pointed(pieces, ":") if pieces[at + 1].kind is K.NUMBER and kind_at(pieces, at + 2) is K.TIMES
+        at
+        for at in _pointed(pieces, signs, ":")
+        if pieces[at + 1].kind is K.NUMBER and kind_at(pieces, at + 2) is K.TIMES
     ]
 
 
@@ -163,14 +170,15 @@ def _without_hashes(pieces: list[Piece]) -> list[Piece]:
     return [commas.get(at, piece) for at, piece in enumerate(pieces) if at not in gone]
 
 
-def _pointed(pieces: list[Piece], sign: str) -> list[int]:
+def _pointed(pieces: list[Piece], signs: list[int], sign: str) -> list[int]:
     """ "1. 80x8 2. 80x7", "1: 80x8, 2: 80x7": the places of the signs behind bare numbers, where sets stand between
     them.
     """
     return [
         at
-        for at in places_of(sign, texts_in_order(pieces))
+        for at in signs
         if 0 < at < len(pieces) - 2
+        and pieces[at].text == sign
         and pieces[at].glued
         and not pieces[at + 1].glued
         and pieces[at - 1].kind is K.NUMBER

@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
 
 SET_KINDS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.THEN, K.AND, K.KG, K.LB, K.EFFORT, K.WARMUP,
@@ -39,7 +39,7 @@ def _may_tell_how_often(sentence: list[Piece], words: list[str]) -> bool:
     if phrasebook().cues["often"].isdisjoint(words):
         return False
     kinds = kinds_in_order(sentence)
-    crossed = [*places_of(K.TIMES, kinds), *places_of(Role.TIMES, list(map(ROLE, sentence)))]
+    crossed = [at for at, piece in enumerate(sentence) if piece.kind is K.TIMES or piece.role is Role.TIMES]
     return not SIGNED.issuperset([kind for at in crossed for kind in kinds[at + 1 : at + 2]])
 
 
