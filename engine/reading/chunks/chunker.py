@@ -50,7 +50,10 @@ class Chunker(SidedChunks):
             if handler is None:
                 self.at += 1
             else:
+                at = self.at
                 handler(self, piece)
+                if self.at == at:  # whatever reader of pieces takes none, the walk goes on, and it is asked
+                    self.at, self.out.dangling = at + 1, True
         units = {piece.unit for piece in self.pieces if piece.unit is not None}
         if units or self.units:
             self._tell_unit(units)

@@ -82,11 +82,11 @@ class RepeatedChunks(WarmUpChunks):
 
     def _is_of_a_cluster(self, last: Chunk, count: Piece) -> bool:
         """ "60x8 (+3+2) x2"; behind a comma it may be a set of its own."""
-        listed = self.separator is K.COMMA and count.value <= MOST_SETS_BY_REPEAT
+        listed, at = self.separator is K.COMMA and count.value <= MOST_SETS_BY_REPEAT, self.at
         if self.separator is None or listed:
             self._cluster_again(last)
             self.out.dangling = self.out.dangling or listed
-        return last.times is not None
+        return self.at > at
 
     def _heads_what_follows(self) -> bool:
         """ "ladder x2 1-2-3", "x3 60 8 8 8": how often all that follows was done, or the reps of a set of its own."""

@@ -251,6 +251,9 @@ def test_fewer_results_than_sets_are_asked_about(text: str) -> None:
             "ask: barbell bench press 5 at 180 kg, 3×3 at 180 kg | barbell bench press 5 at 80 kg, 3×3 at 80 kg",
             id="reps of each side of a load carried on",
         ),
+        pytest.param(
+            "row+each side*24k+135lb*five*100)", "ask: ", id="a cross behind a cluster that is repeated already"
+        ),
         pytest.param("bench 100x5 (was 95", "barbell bench press 5 at 100 kg", id="a bracket that the text ends in"),
         pytest.param(
             "squat s① 80x5, s② 80x5", "ask: barbell back squat 5 at 80 kg", id="a circled digit counts no set"
