@@ -71,8 +71,10 @@ class Teller:
         return self.dice.choice(table.get(self.language) or table["en"])
 
     def heavy(self) -> Decimal:
-        """A load that is no count of reps; halves of 2.5 only where a unit or a point makes it one number."""
-        return HALF * self.dice.randint(14, 80)
+        """A load that is no count of reps, and that is pressed overhead, too; halves of 2.5 only where a unit or a point
+        makes it one number.
+        """
+        return HALF * self.dice.randint(14, 54)
 
     def reps_list(self, least: int = 2, most: int = 5) -> list[int]:
         count, first = self.dice.randint(least, most), self.dice.randint(3, 14)
