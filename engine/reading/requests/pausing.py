@@ -116,6 +116,8 @@ def _joins_numbers(pieces: Sequence[Piece], at: int) -> bool:
 
 def _days_of(piece: Piece, book: Phrasebook) -> int:
     """How many days the word is: 7 for "weeks"; 0 for any other."""
+    if piece.kind is K.FUTURE:
+        return 0  # "semana que vem" is a day
     word = spoken(piece.text)
     return next((days for cue, days in SPANS if word in book.cues[cue]), 0)
 

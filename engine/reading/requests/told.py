@@ -206,6 +206,10 @@ def _rest(said: Said) -> Act | None:
     return Act("rest", count=int(numbers[0].value), text=said.rest)
 
 
+LONGEST_REST_S = 900
+"""Nobody rests longer between two sets. Common practice, no source."""
+
+
 def _decimal_minutes(pieces: Sequence[Piece]) -> int | None:
     """ "1,5 min": one number, whose comma is no list's."""
     if [piece.kind for piece in pieces if piece.kind is not K.FOR] != [K.NUMBER, K.COMMA, K.NUMBER]:
@@ -217,6 +221,10 @@ def _decimal_minutes(pieces: Sequence[Piece]) -> int | None:
 
 
 def _pause(said: Said) -> Act | None:
+    timed = [piece for piece in said.pieces if piece.kind is K.NUMBER and piece.role is Role.SECONDS]
+    alone = len(timed) == len(said.numbers()) == len(said.head) == 1
+    if alone and timed[0].value <= LONGEST_REST_S:
+        return _rest(replace(said, name="rest"))  # "Pause 2 min"
     told = rest_of_this_week(said) or pause_told(said.pieces, said.context, phrasebook(), said.head)
     return Act("pause", when=told.until, start=told.start, text=said.rest) if told is not None else None
 
