@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 
-from engine.reading.days.hours_ahead import moment_told
 from engine.reading.days.when import day_told
 from engine.reading.entries.names import narrowed
+from engine.reading.requests import of_time
 from engine.reading.requests.lifts_mended import skipped_as_mended
-from engine.reading.requests.part_read import TAKES, UNCLEAR
-from engine.reading.requests.pausing import pause_told, rest_of_this_week
+from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.requests.quiet import quiet_behind
 from engine.reading.requests.said import Said
 from engine.reading.requests.teaching import taught_of
@@ -195,57 +193,6 @@ def asks_history(words: list[tuple[str, Token]], pieces: Sequence[Piece], contex
 BEST_WORDS = frozenset(("pr", "pb", "best", "record", "max", "records"))
 
 
-def _rest(said: Said) -> Act | None:
-    numbers = said.numbers()
-    if any(piece.kind is K.PLAIN or piece.text in ("was", "were", "is") for piece in said.pieces):
-        return None  # "rest times were 3 min"
-    if (seconds := _decimal_minutes(said.pieces)) is not None:
-        return Act("rest", count=seconds, text=f"{seconds}s")
-    if len(numbers) != 1 or len(said.rest_words) > 4 or numbers[0].role not in (Role.BARE, Role.SECONDS, Role.PLURAL):
-        return None
-    return Act("rest", count=int(numbers[0].value), text=said.rest)
-
-
-LONGEST_REST_S = 900
-"""Nobody rests longer between two sets. Common practice, no source."""
-
-
-def _decimal_minutes(pieces: Sequence[Piece]) -> int | None:
-    """ "1,5 min": one number, whose comma is no list's."""
-    if [piece.kind for piece in pieces if piece.kind is not K.FOR] != [K.NUMBER, K.COMMA, K.NUMBER]:
-        return None
-    whole, comma, tenths = pieces[-3:]
-    timed = tenths.role is Role.SECONDS and whole.role is Role.BARE and tenths.text.isdigit() and comma.glued
-    unit = tenths.value / int(tenths.text) if timed and int(tenths.text) else 0
-    return int((whole.value + tenths.value / unit / 10 ** len(tenths.text)) * unit) if unit else None
-
-
-def _pause(said: Said) -> Act | None:
-    timed = [piece for piece in said.pieces if piece.kind is K.NUMBER and piece.role is Role.SECONDS]
-    alone = len(timed) == len(said.numbers()) == len(said.head) == 1
-    if alone and timed[0].value <= LONGEST_REST_S:
-        return _rest(replace(said, name="rest"))  # "Pause 2 min"
-    told = rest_of_this_week(said) or pause_told(said.pieces, said.context, phrasebook(), said.head)
-    return Act("pause", when=told.until, start=told.start, text=said.rest) if told is not None else None
-
-
-def _remind(said: Said) -> Act | None:
-    kinds = {piece.kind for piece in said.pieces}
-    if not said.rest_words or ({K.NAME, K.TIMES} <= kinds and "to" not in said.rest_words):
-        return None  # "remind me later but bench was 3x8 80"
-    when = moment_told(said.pieces, said.context, said.rest_words)
-    asked = next((word for word in said.rest_words if word not in ("me", "again")), "")
-    if when is None and asked in phrasebook().cues["askword"]:
-        return None  # "remind me what i squatted last time"
-    return Act("remind", when=when, text=said.rest)
-
-
-def _reminded(said: Said) -> Act | None:
-    """ "text me at 7pm": a reminder where an hour is told."""
-    told = _remind(said)
-    return replace(told, name="remind") if told is not None and told.when is not None else None
-
-
 def _units(said: Said) -> Act | None:
     kinds = [piece.kind for piece in said.pieces]
     units = [kind for kind in kinds if kind in (K.KG, K.LB)]
@@ -275,27 +222,9 @@ PLAN_CHANGES = frozenset(
 )  # fmt: skip
 
 
-def _snooze(said: Said) -> Act | None:
-    """ "snooze 20 min", "snooze until 8pm": a length, or an hour."""
-    found = _short_text(said)
-    until = moment_told(said.pieces, said.context, said.rest_words) if found and "untilday" in _cues(said) else None
-    if found is not None and "untilday" in _cues(said) and until is None:
-        return Act(UNCLEAR, text=TAKES["snooze"])
-    return replace(found, when=until) if found is not None else None
-
-
-def _cues(said: Said) -> frozenset[str]:
-    return CUES_OF[said.rest_words[0]] if said.rest_words else frozenset()
-
-
-def _short_text(said: Said) -> Act | None:
-    few = len(said.rest_words) <= 5 and not any(piece.kind is K.TIMES for piece in said.pieces)
-    return Act(said.name, text=said.rest) if said.rest and few else None
-
-
 def _forget(said: Said) -> Act | None:
     """A taught word; "forget the curls today" leaves them out."""
-    return None if any(piece.kind is K.TODAY for piece in said.pieces) else _short_text(said)
+    return None if any(piece.kind is K.TODAY for piece in said.pieces) else of_time.short_text(said)
 
 
 def _dated_text(said: Said) -> Act | None:
@@ -414,13 +343,13 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "why": _why,
     "history": _history,
     "best": _history,
-    "rest": _rest,
+    "rest": of_time.rest,
     "bodyweight": bodyweight,
     "weighed": weighed,
     "weight": weight,
-    "pause": _pause,
-    "remind": _remind,
-    "reminded": _reminded,
+    "pause": of_time.pause,
+    "remind": of_time.remind,
+    "reminded": of_time.reminded,
     "units": _units,
     "teach": _teach,
     "add_exercise": _text,
@@ -428,10 +357,10 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "add_lift": _add_lift,
     "unskip": _unskip,
     "move": _move,
-    "snooze": _snooze,
+    "snooze": of_time.snooze,
     "quiet": quiet_behind,
     "check": _dated_text,
-    "preview": _short_text,
+    "preview": of_time.short_text,
     "what_if": _what_if,
     "more": _muscle_text,
     "digest": digest_of,
