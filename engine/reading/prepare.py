@@ -23,7 +23,7 @@ from engine.reading.lexing.names_misspelt import mended
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.company import with_company
 from engine.reading.marks.compared import with_compared
-from engine.reading.marks.counted_runs import MAY_GO_ON, with_counted_runs
+from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.earlier_sets import without_earlier_sets
 from engine.reading.marks.felt import with_felt, with_rated
@@ -297,7 +297,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     pieces = with_parted_numbers(pieces, kinds)
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)
-    if K.COUNT in kinds and not kinds.isdisjoint(MAY_GO_ON):
+    if K.COUNT in kinds:
         pieces = with_counted_runs(pieces, context)
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces

@@ -1,6 +1,6 @@
 """Sets told one after another by the names of their reps, with one load for all: "a triple and a double at 130".
 
-run     = counted ( ( "," | "and" | "then" | "+" ) counted )+ [ ( "@" | "at" | "with" ) LOAD ]
+run     = counted ( [ "," | "and" | "then" | "+" ] counted )+ [ ( "@" | "at" | "with" | ":" ) LOAD+ ]
 counted = [ NUMBER | "a" ] TRIPLE | NUMBER "sets of" REPS             "two doubles and a single at 140"
 The load is that of all of them, and is put behind each; where none is told it is the one in hand. Where the first of
 them may have been done at a load told before, it is asked: "120x5, a double, a single at 140". So are names of several
@@ -19,13 +19,12 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
 BETWEEN = frozenset((K.COMMA, K.AND, K.THEN, K.PLUS))
-MAY_GO_ON = BETWEEN | {K.FILLER}
-"""Without one of these in the message no such run stands there."""
 JOINED = frozenset((K.AND, K.PLUS, K.FILLER))
 APART = frozenset((K.THEN, K.LINE, K.STOP))
-LINKS = frozenset((K.AT, K.WITH))
-TO_A_LOAD = frozenset(("onto", "setsof"))
-"""Words of other senses that stand before a load, too: "на 130", "à 130"."""
+LINKS = frozenset((K.AT, K.WITH, K.COLON, K.BOTH, K.COMMA))
+TO_A_LOAD = frozenset(("onto", "setsof", "all"))
+"""Words of other senses that stand before a load, too: "на 130", "à 130", "all at 130"."""
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.NAME, K.NOTE, K.EFFORT))
 LISTED = frozenset((K.COMMA, K.AND, K.SLASH))
 MOST_SETS = 10
 """So many sets may be counted by a name of their reps. Common practice, no source."""
@@ -49,8 +48,8 @@ def with_counted_runs(pieces: list[Piece], context: Context) -> list[Piece]:
     while at < len(pieces):
         run, between = _run(pieces, at)
         if len(run) > 1 and any(pieces[one.end - 1].kind is K.COUNT for one in run):
-            told = _told(pieces, run, between, context)
-            return told if told is not None else pieces
+            told, end = _told(pieces, run, between, context)
+            return [*told, *with_counted_runs(pieces[end:], context)]
         at = run[-1].end if run else at + 1
     return pieces
 
@@ -67,7 +66,9 @@ def _run(pieces: list[Piece], at: int) -> tuple[list[Counted], set[K]]:
         behind = one.end
         while kind_at(pieces, behind) in BETWEEN or _says_and(pieces, behind):
             behind += 1
-        one = _counted(pieces, behind) if behind > run[-1].end else None
+        one = _counted(pieces, behind)
+        if one is not None and behind == run[-1].end and pieces[one.end - 1].kind is not K.COUNT:
+            one = None  # "triple double single": only names follow one another so
     return run, between
 
 
@@ -101,43 +102,61 @@ def _is_one(name: Piece) -> bool:
     return not CUES_OF[name.text].isdisjoint(("an", "onecount"))
 
 
-def _told(pieces: list[Piece], run: list[Counted], between: set[K], context: Context) -> list[Piece] | None:
-    """The pieces with the run told as sets and reps, or asked about; None where each of them has its load."""
+def _told(pieces: list[Piece], run: list[Counted], between: set[K], context: Context) -> tuple[list[Piece], int]:
+    """The pieces up to the place given, with the run told as sets and reps or asked about; as they stand where each of
+    the sets has its load.
+    """
     start, end = run[0].start, run[-1].end
-    numbers = places_of(K.NUMBER, kinds_in_order(pieces))
-    ahead = [at for at in numbers if at < start]
-    loaded = _load_at(pieces, end)
-    if not loaded and (ahead or any(at >= end for at in numbers)):
-        return None
-    doubted = loaded and (_in_doubt(pieces, start, between, bool(ahead), context) or _goes_on(pieces, loaded))
-    out = list(pieces)
-    for one in reversed(run):
-        behind = pieces[end : loaded + 1] if loaded and one is not run[-1] else []
-        out[one.start : one.end] = [*_as_pair(one, pieces[one.start]), *behind]
-    if doubted or not all(one.sets for one in run):
-        words = pieces[start]._replace(kind=K.ALTERED, end=pieces[end - 1].end, value=Decimal(0), role=Role.BARE)
-        out.insert(start, words)  # what it comes to is asked
-    return out
+    kinds = kinds_in_order(pieces)
+    since = max((at + 1 for at in places_of(K.NAME, kinds[:start])), default=0)
+    ahead = K.NUMBER in kinds[since:start]
+    until = next((at for at in places_of(K.NAME, kinds) if at >= end), len(kinds))
+    loads = _loads_at(pieces, end)
+    if not loads and (ahead or K.NUMBER in kinds[end:until]):
+        return pieces[:end], end
+    link = [pieces[end]._replace(kind=K.WITH, text="with", told=0)] if loads else []
+    one_each = len(loads) == len(run)
+    behind = loads if one_each else loads[:1] * len(run)
+    out = list(pieces[:start])
+    if (
+        not all(one.sets for one in run)
+        or (len(loads) > 1 and not one_each)
+        or (loads and _in_doubt(pieces, start, between, ahead, context))
+    ):
+        # What it comes to is asked.
+        out.append(pieces[start]._replace(kind=K.ALTERED, end=pieces[end - 1].end, value=Decimal(0), role=Role.BARE))
+    for place, one in enumerate(run):
+        apart = pieces[run[place - 1].end : one.start] if place else []
+        out += [*apart, *_as_pair(one, pieces[one.start]), *(link if loads else []), *behind[place : place + 1]]
+    return out, _past(pieces, end, loads) if loads else end
 
 
-def _load_at(pieces: list[Piece], end: int) -> int:
-    """The place of a load that stands behind the run; 0 where none does."""
-    linked = kind_at(pieces, end) in LINKS or (end < len(pieces) and is_cued(pieces[end].text, TO_A_LOAD))
-    at = end + linked
-    if kind_at(pieces, at) is not K.NUMBER or kind_at(pieces, at + 1) in (K.TIMES, K.FOR):
-        return 0
-    number = pieces[at]
-    plain = number.role is Role.BARE and number.value > (LIGHTEST if at > end else MOST_LOADED_REPS)
-    return at if plain or number.role in (Role.LOAD, Role.CHANGE) else 0
+def _loads_at(pieces: list[Piece], end: int) -> list[Piece]:
+    """The load that stands behind the run, or several: "at 130", "both at 140", ", 140kg", ": 130, 140"."""
+    at = _past_links(pieces, end)
+    loads: list[Piece] = []
+    while kind_at(pieces, at) is K.NUMBER and kind_at(pieces, at + 1) not in (K.TIMES, K.FOR):
+        number = pieces[at]
+        bare = number.role is Role.BARE and number.value > (MOST_LOADED_REPS if at == end else LIGHTEST)
+        if not (bare or number.role in (Role.LOAD, Role.CHANGE)):
+            break
+        loads.append(number)
+        at += 1
+        while kind_at(pieces, at) in LISTED and kind_at(pieces, at + 1) is K.NUMBER:
+            at += 1
+    lone = kind_at(pieces, end) is K.COMMA and (len(loads) > 1 or kind_at(pieces, at) not in ENDS)
+    return [] if lone else loads
 
 
-def _goes_on(pieces: list[Piece], load: int) -> bool:
-    """ "a triple and a double at 130 and 140": one each, or all of them at both."""
-    return kind_at(pieces, load + 1) in LISTED and kind_at(pieces, load + 2) is K.NUMBER and _ends(pieces, load + 3)
+def _past_links(pieces: list[Piece], at: int) -> int:
+    """The place behind the words that link a load: "both at", "all with", ":"."""
+    while at < len(pieces) and (pieces[at].kind in LINKS or is_cued(pieces[at].text, TO_A_LOAD)):
+        at += 1
+    return at
 
 
-def _ends(pieces: list[Piece], at: int) -> bool:
-    return kind_at(pieces, at) not in (K.TIMES, K.FOR, K.AT, K.WITH)
+def _past(pieces: list[Piece], end: int, loads: list[Piece]) -> int:
+    return next(at + 1 for at in range(end, len(pieces)) if pieces[at] is loads[-1])
 
 
 def _in_doubt(pieces: list[Piece], start: int, between: set[K], told: bool, context: Context) -> bool:

@@ -24,6 +24,12 @@ deadlift 3x5 100, then a triple and a double at 120 => \
 conventional deadlift 3×5 at 100 kg, 3 at 120 kg, 2 at 120 kg
 deadlift 120x5, a double and a single at 140 => conventional deadlift 5 at 120 kg, 2 at 140 kg, 1 at 140 kg
 deadlift a triple at 125, then a double => conventional deadlift 3 at 125 kg, 2 at 125 kg
+squat triple double single at 130 140 150 => \
+barbell back squat 3 at 130 kg, 2 at 140 kg, 1 at 150 kg
+squat a triple and a double at 130 and 140 => barbell back squat 3 at 130 kg, 2 at 140 kg
+squat a triple and a double both at 140 => barbell back squat 3 at 140 kg, 2 at 140 kg
+squat a triple and a double at 140, bench a single and a double at 100 => \
+barbell back squat 3 at 140 kg, 2 at 140 kg; barbell bench press 1 at 100 kg, 2 at 100 kg
 deadlift a triple at 130 and a double at 140 => conventional deadlift 3 at 130 kg, 2 at 140 kg
 {doing: conventional deadlift; last: conventional deadlift 120} a triple and a double at 130 => \
 conventional deadlift 3 at 130 kg, 2 at 130 kg
