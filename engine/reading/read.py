@@ -29,7 +29,7 @@ from engine.reading.requests.begun import begun_request
 from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.requests.requests import request_of
 from engine.reading.requests.spelt import forgets
-from engine.reading.retold import asked_if_more
+from engine.reading.retold import asked_if_more, asked_if_sets
 from engine.reading.tables import Misfit, told_in_lines
 from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.talk.talk import CUES, without_talk
@@ -74,7 +74,8 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
             told = _told_in_full(prepared, context, catalogue) or told
     outcome = told if told is not None else read_sets(prepared, context, catalogue)
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
-    return asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    return asked_if_sets(outcome, prepared) if isinstance(outcome, Logged) else outcome
 
 
 def _of_a_request(prepared: Prepared, why: str) -> Unread:

@@ -1,18 +1,23 @@
 """Sets told behind a group of the same lift with "i did": more of them, or what that group came to.
 
 retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets more, five more, or five in all
-A word for more ("another", "then") or a load of its own makes them new ones.
+share  = NUMBER "/" NUMBER DONE | NUMBER "/10"         alone in a message: so many of those to do, or out of ten
+step   = ( UP | DOWN | "or" ) NUMBER                   alone in a message: of the load, or of what stands
+A word for more ("another", "then") or a load of its own makes them new ones. Parts in capitals are cues.
 """
 
 from __future__ import annotations
 
+from engine.reading.asking import question_of
 from engine.reading.latest_sets import latest_of_it
 from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Role, kinds_in_order
 from engine.reading.words.token_walk import KNOWN
+from engine.values.effort import TOP_OF_SCALE
 
 PLAIN = frozenset((K.FILLER, K.NUMBER, K.TIMES, K.GOT, K.STOP, K.TODAY, K.DATE, K.KG, K.LB))
 
@@ -33,7 +38,7 @@ def _says_did(prepared: Prepared) -> bool:
     """ "i did"; and not "then i did"."""
     told = [KNOWN[word].meaning for piece in prepared.spoken for word in piece.text.split()]
     next_ones = any(meaning is not None and meaning.kind is K.THEN for meaning in told)
-    return not next_ones and any("did" in CUES_OF[piece.text] for piece in prepared.spoken)
+    return not next_ones and any(is_cued(piece.text, DONE) for piece in prepared.spoken)
 
 
 def _are_of_the_group(logged: Logged, context: Context) -> bool:
@@ -43,9 +48,43 @@ def _are_of_the_group(logged: Logged, context: Context) -> bool:
     latest = [record.done for record in latest_of_it(context)]
     today = context.now is None or context.recent[-1].on == context.now.date()
     first, before = logged.sets[0], latest[-1]
-    grouped = len(latest) > 1 and len({one.reps for one in latest}) == 1 and len({one.reps for one in logged.sets}) == 1
+    grouped = len({one.reps for one in latest}) == 1 and len({one.reps for one in logged.sets}) == 1
     if first.exercise != before.exercise:
         planned = any(slot.exercise == first.exercise and slot.sets == len(logged.sets) for slot in context.plan)
         return today and grouped and first.reps == before.reps and not planned
     same = first.load == before.load
     return today and grouped and same and (first.reps == before.reps or len(latest) == len(logged.sets))
+
+
+def asked_if_sets(logged: Logged, prepared: Prepared) -> Logged | Asked:
+    """The sets, or the question whether a number or two alone are any: "2/5 done", "8/10", "up 5", "or 6"."""
+    if len(prepared.spoken) > LONGEST_ALONE or not (_is_a_share(prepared) or _is_a_step(prepared)):
+        return logged
+    reading = (Reading(logged.sets, 1.0, label_of(logged.sets)),)
+    asked = question_of(Doubt.WHETHER, "", reading)
+    return Asked(asked, reading, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
+
+
+LONGEST_ALONE = 4
+
+
+def _is_a_share(prepared: Prepared) -> bool:
+    pieces = prepared.spoken
+    if kinds_in_order(pieces[:3]) != [K.NUMBER, K.SLASH, K.NUMBER] or pieces[0].value >= pieces[2].value:
+        return False
+    if len(pieces) > 3:
+        return is_cued(pieces[3].text, DONE)
+    return pieces[2].value == TOP_OF_SCALE
+
+
+DONE = frozenset(("did", "finished"))
+
+
+def _is_a_step(prepared: Prepared) -> bool:
+    pieces = prepared.spoken
+    if len(pieces) != 2 or pieces[1].kind is not K.NUMBER or pieces[1].role is not Role.BARE:
+        return False
+    return pieces[0].kind is not K.NAME and is_cued(pieces[0].text, STEPS) and pieces[1].value <= MOST_LOADED_REPS
+
+
+STEPS = frozenset(("up", "down", "or"))

@@ -74,3 +74,21 @@ barbell row 70x7 | move it to 7.5 => {ROW} 7 at 70 kg on 2024-05-07
 )
 def test_a_half_number_is_of_reps_where_it_is_far_from_the_load_and_no_day(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(
+    ("told", "standing"),
+    dialogues(f"""
+barbell row 70x6 | 7/10 => {ROW} 6 at 70 kg
+barbell row 70x6 | 2/4 done => {ROW} 6 at 70 kg
+barbell row 70x6 | up 5 => {ROW} 6 at 70 kg
+barbell row 70x6 | or 7 => {ROW} 6 at 70 kg
+barbell row 70x6 | could have been 7 => {ROW} 6 at 70 kg
+barbell row 70x6 | should have been 7 => {ROW} 7 at 70 kg
+barbell row 70x6 | 4x6 done => {ROW} 6 at 70 kg
+barbell row 70x6 | 6/5 => {ROW} 2×6 at 70 kg, 5 at 70 kg
+barbell row 70x6 | 72.5x6 done => {ROW} 6 at 70 kg, 6 at 72.5 kg
+"""),
+)
+def test_numbers_alone_that_may_tell_no_sets_are_asked(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
