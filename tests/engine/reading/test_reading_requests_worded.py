@@ -248,6 +248,7 @@ REQUESTS = {
         how much did i pull on deadlift last session | how heavy did i deadlift last time
         how many reps did i do on deadlift last time | how did deadlift go last time
         how did my deadlifts go last time? | how has my deadlift been going | how is my deadlift going
+        how am i doing on deadlift | how are my deadlifts moving
         how's my deadlift | hows my deadlift doing | how's deadlift progress | deadlift progress | previous deadlift
         previous deadlift session | what weight did i use for deadlift last time
         what weight did i deadlift last time | which weight did i use on deads last time
