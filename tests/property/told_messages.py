@@ -71,8 +71,8 @@ class Teller:
         return self.dice.choice(table.get(self.language) or table["en"])
 
     def heavy(self) -> Decimal:
-        """A load that is no count of reps, and pressed overhead, too; halves of 2.5 only where a unit or a point makes it
-        one number.
+        """A load that is no count of reps, and that is pressed overhead, too. It has halves of 2.5 only where a unit or
+        a point makes it one number.
         """
         return HALF * self.dice.randint(14, 54)
 
