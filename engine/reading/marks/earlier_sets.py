@@ -39,6 +39,9 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
             continue
         if piece.kind is K.EARLIER:
             at = _remark(pieces, at, out)
+            if at < len(pieces) and pieces[at].kind is K.STORY and out[-1].told == HOLDS_A_NUMBER:
+                out.append(aside(pieces[at]))  # "up from 75 in march"
+                at += 1
             continue
         out.append(pieces[at])
         at += 1

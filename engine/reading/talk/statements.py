@@ -27,6 +27,8 @@ CLAUSE_ENDS = SENTENCE_ENDS | {K.COMMA, K.DASH, K.THEN}
 THINGS = frozenset((K.NAME, K.BAR, K.MACHINE, K.PLATE))
 SPOKEN_OF = THINGS | COUNTED | {K.KG, K.LB, K.REPS}
 FEW = 3
+FELT = frozenset((K.NOTE, K.PAIN, K.SORE))
+TOLD_OF_IT = FELT | {K.PLAIN, K.ASKS, K.SAYING}
 
 
 def is_a_statement(pieces: Sequence[Piece]) -> bool:
@@ -45,9 +47,9 @@ def is_a_statement(pieces: Sequence[Piece]) -> bool:
         behind = [piece for piece in pieces[at + 1 : at + 1 + FEW] if piece.kind is not K.FILLER]
         if (
             behind
-            and behind[0].kind in (K.NOTE, K.PLAIN, K.ASKS, K.SAYING)
+            and behind[0].kind in TOLD_OF_IT
             and "wellknown" not in CUES_OF[behind[0].text]
-            and (behind[0].kind is K.NOTE or not seems)
+            and (behind[0].kind in FELT or not seems)
         ):
             return True
     return False

@@ -21,6 +21,9 @@ before surgery my squat was 150x5
 early this year i squatted 150x5
 last spring i squatted 150x5
 in january i squatted 150x5
+in january squat 150x5
+years back i did 20 chins
+when i trained at the army gym i benched 100x5
 at my strongest i squatted 150x5
 during lockdown i did 50 push ups
 best deadlift of my life was 190x1, two summers ago
@@ -52,6 +55,7 @@ squat 100x5 heaviest since early this year => barbell back squat 5 at 100 kg
 squat 3x5 100, strongest since my injury => barbell back squat 3×5 at 100 kg
 bench 3x5 80 in the army gym => barbell bench press 3×5 at 80 kg
 bench 3x5 80 up from 75 in march => barbell bench press 3×5 at 80 kg
+bench 3x5 80 (in january 70) => barbell bench press 3×5 at 80 kg
 deadlift 190x1, best of my life => conventional deadlift 1 at 190 kg
 in high school, i squatted 150x5, today 3x5 100 => barbell back squat 3×5 at 100 kg
 squat 3x5 100, in high school i squatted 150x5 => barbell back squat 3×5 at 100 kg
