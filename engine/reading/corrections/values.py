@@ -278,8 +278,8 @@ def _is_far_from_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> 
     """ "that was 7.5", "last was 7 and a half" behind 60x8: reps, and no load."""
     half = number.role is Role.BARE and number.value % 1 == HALF and done.seconds is None and done.metres is None
     linked = any(piece.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[piece.text] for piece in clause)
-    if not half or linked or done.load is None:
-        return False
+    if not half or linked or done.load is None or number.value > MOST_LOADED_REPS:
+        return False  # "47.5 i mean" behind 475: a point that was left out
     return done.load.amount == 0 or number.value * FAR_FROM_THE_LOAD < done.load.amount
 
 

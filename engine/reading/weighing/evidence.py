@@ -28,8 +28,9 @@ HEAVIEST_KG = Decimal(500)
 HEAVIEST_IN_HAND_KG = Decimal(100)
 HEAVIEST_BY_ARMS_ALONE_KG = Decimal(130)
 HEAVIEST_BY_ARMS_ALONE_IN_HAND_KG = Decimal(60)
+HEAVIEST_BY_THE_KNEES_ALONE_KG = Decimal(250)
 HEAVIEST_OVERHEAD_KG = Decimal(270)
-"""More of it nobody lifts, in each hand, with a movement of the elbows or shoulders alone, or from the shoulders
+"""More of it nobody lifts, in each hand, with a movement of the elbows, shoulders or knees alone, or from the shoulders
 overhead: rather a digit or a point slipped. Common practice, no source.
 """
 HEAVIEST_ADDED_KG = Decimal(130)
@@ -40,6 +41,7 @@ MOST_TELLING_REPS = 10
 """Up to so many reps, the maximum is estimated as load * (1 + reps / 30). Source: Epley 1985."""
 FURTHEST_STEP = Decimal("1.5")
 """How many times the load before it a load told as a change of it ("+85") may be. Common practice, no source."""
+OF_THE_KNEES = frozenset((Muscle.QUADS, Muscle.HAMSTRINGS))
 OF_THE_ARMS = frozenset((Muscle.BICEPS, Muscle.TRICEPS, Muscle.FRONT_DELTS, Muscle.SIDE_DELTS, Muscle.REAR_DELTS))
 SUITS_PLAN = 12.0
 
@@ -152,6 +154,8 @@ def _heaviest(loading: Loading, pattern: Pattern, prime: tuple[Muscle, ...]) -> 
         return HEAVIEST_BY_ARMS_ALONE_IN_HAND_KG if in_hand else HEAVIEST_BY_ARMS_ALONE_KG
     if pattern is Pattern.HORIZONTAL_PUSH and loading is Loading.BAR:
         return HEAVIEST_PRESSED_KG
+    if pattern is Pattern.ISOLATION and OF_THE_KNEES.issuperset(prime):
+        return min(most, HEAVIEST_BY_THE_KNEES_ALONE_KG)
     return min(most, HEAVIEST_OVERHEAD_KG) if pattern is Pattern.VERTICAL_PUSH else most
 
 

@@ -25,6 +25,8 @@ STANDING = {
     "squat 3x5 100 | another with 95": "barbell back squat 3×5 at 100 kg, 5 at 95 kg",
     "squat 3x5 100 | another at 8": "barbell back squat 3×5 at 100 kg",
     "squat 3x5 100 | that should've been lbs": "barbell back squat 3×5 at 100 lb",
+    "leg press 3x13 475 | 47.5 i mean": "leg press 3×13 at 47.5 kg",
+    "leg press 3x13 475 | that was 47.5": "leg press 3×13 at 47.5 kg",
     "squat 3x5 100 | no squat today": "barbell back squat 3×5 at 100 kg",
 }
 

@@ -132,7 +132,14 @@ def test_the_heaviest_ever_counts_as_history() -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["skull crusher 3x10 275", "db lateral raise 3x12 80", "ohp 3x5 425", "barbell curl 8 8 8 at 187", "bench 3x5 725"],
+    [
+        "skull crusher 3x10 275",
+        "db lateral raise 3x12 80",
+        "ohp 3x5 425",
+        "barbell curl 8 8 8 at 187",
+        "bench 3x5 725",
+        "leg ext 3x13 475",
+    ],
 )
 def test_more_than_anyone_lifts_of_a_lift_is_asked(text: str) -> None:
     outcome = read(text, situation(), KNOWN)
