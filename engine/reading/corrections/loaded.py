@@ -16,7 +16,7 @@ from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role
-from engine.values.load import Basis, Load
+from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone
 
 ABOUT_LOADS = frozenset(
@@ -54,6 +54,8 @@ def added_later(told: Told) -> Correction | None:
     plain = len(numbers) == 1 and kinds[:1] == [K.WITH] and ABOUT_ADDED.issuperset(kinds)
     if not plain or not (numbers[0].role is Role.LOAD or (numbers[0].role is Role.BARE and K.ADDED in kinds)):
         return None
+    if numbers[0].value > MOST_ADDED[numbers[0].unit or told.context.unit]:
+        return None
     latest = told.context.recent[-1]
     for record in told.context.recent:
         load = record.done.load
@@ -65,6 +67,8 @@ def added_later(told: Told) -> Correction | None:
     return told.correction()
 
 
+MOST_ADDED = {Unit.KG: 60, Unit.LB: 135}
+"""More than that is hung on by few, and may be the load of the next lift. Common practice, no source."""
 ABOUT_ADDED = frozenset((K.WITH, K.NUMBER, K.ADDED, K.FILLER, K.PLATE, K.ASSISTED, K.KG, K.LB, K.STOP, K.EXTRA))
 POINTING = frozenset(("that", "those", "all"))
 
