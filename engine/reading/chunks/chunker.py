@@ -172,6 +172,7 @@ class Chunker(SidedChunks):
     def each(self, piece: Piece) -> None:
         """ "each", "per leg": the load of each hand, or the reps of each side."""
         self._tell_each(piece)
+        self.out.dangling = self.out.dangling or self._counts_a_leg(piece)
         self.at += 1
 
     def ahead_of_number(self, piece: Piece) -> None:

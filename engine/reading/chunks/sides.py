@@ -7,12 +7,14 @@ remark = "left leg" WORD+          where the other side has no reps of its own
 from __future__ import annotations
 
 from engine.reading.chunks.announced_sets import AnnouncedChunks
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import Side
 
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
 SIDES = frozenset((K.LEFT, K.RIGHT))
+ONE_LEG = frozenset(("leg",))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.OPEN, K.THEN, K.DASH, K.LEFT, K.RIGHT))
 TOLD_OF_A_SIDE = frozenset(
     (K.NUMBER, K.TIMES, K.COUNT, K.AT, K.WITH, K.FOR, K.EACH, K.BOTH, K.ONLY, K.FIRST, K.LAST, K.REPS, K.SETS, K.SLASH,
@@ -49,6 +51,15 @@ class SidedChunks(AnnouncedChunks):
         return (
             self._kind() in (K.SLASH, K.AND, K.PLUS) and self._kind(2) is other and self._kind(-1) is K.NUMBER and ends
         )
+
+    def _counts_a_leg(self, piece: Piece) -> bool:
+        """ "2x12 10 each leg": reps of a leg, behind two of twelve kilos, or the load of sets and reps."""
+        found = self.out.found
+        alone = len(found) == 2 and found[0].size == 2 and found[1].size == 1 and not found[1].at
+        number = found[1].factors[0][-1] if alone else None
+        bare = number is not None and number is self.pieces[self.at - 1] and number.role is Role.BARE
+        small = bare and number is not None and number.value <= MOST_LOADED_REPS
+        return small and is_cued(piece.text.split()[-1], ONE_LEG)
 
     def _of_the_body(self) -> bool:
         """ "right hip pinching": a side of the body that is no side of a set."""

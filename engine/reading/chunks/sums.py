@@ -208,4 +208,6 @@ class SummedChunks:
             for number in factor:
                 if number.failure:
                     chunk.failure = True
+                    single = chunk.size == 1 and number.value > MOST_LOADED_REPS
+                    self.out.dangling = self.out.dangling or single  # "70f": a single made, or missed
         self.out.found.append(chunk)

@@ -55,6 +55,8 @@ def test_a_cluster_is_repeated_whole(text: str) -> None:
         "row machine 45 9 9 8, 6 with help",
         "row machine 45x9 (+1)",  # gained since last time, or a moment later
         "21s curls 20",
+        "step ups 2x14 10/leg",  # reps of a leg, or a load
+        "power snatch 55 60 65f",  # a single made, or missed
         "kettlebell press 16kg x2 1-2-3-4",
         "squat 95x4 6/10",  # how it went, or two sets
         "squat 95x4 done in 6",
@@ -83,6 +85,8 @@ squat 4x4 95, top set 110x1 => barbell back squat 4×4 at 95 kg, 1 at 110 kg
 squat worked up to 130x1 => barbell back squat 1 at 130 kg
 barbell overhead press 40 6 6, 5 with leg drive => barbell overhead press 2×6 at 40 kg, 5 at 40 kg
 row machine 45x9 (+3+2) => machine row 9 at 45 kg, 3 at 45 kg rest-pause, 2 at 45 kg rest-pause
+dumbbell row 3x9 32 each arm => dumbbell row 3×9 at 32 kg each
+bulgarian split squat 3x8 each leg 12s => bulgarian split squat 3×8 at 12 kg each
 squat 95x4 6/10 day => barbell back squat 4 at 95 kg
 squat 4 4 4 95 in the gym => barbell back squat 3×4 at 95 kg
 row machine 45 3x9 (9 9 7) => machine row 2×9 at 45 kg, 7 at 45 kg
