@@ -34,6 +34,9 @@ def deleted(told: Told) -> Correction | None:
     undone = told.has("undone")
     if not (asks_away(told) or undone) or _means_something_else(told, undone):
         return None
+    named = [piece for piece in told.pieces if piece.kind is K.NAME]
+    if len(named) > 1 and {piece.kind for piece in told.pieces if not is_cue(piece, told)} <= SEVERAL_LIFTS:
+        return _of_several(named, told)
     counts, pieces = _counts(told.pieces)
     part = part_told(pieces, told.context, by_value=True)
     _warm_ups(part, pieces, told)
@@ -44,6 +47,18 @@ def deleted(told: Told) -> Correction | None:
     if counts and not part.places:
         reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+SEVERAL_LIFTS = frozenset((K.NAME, K.AND, K.COMMA, K.FILLER, K.BOTH, K.STOP, K.TODAY))
+
+
+def _of_several(named: Sequence[Piece], told: Told) -> Correction | None:
+    """ "delete the squat and the press": the sets of the day of each; None where one of them has none."""
+    parts = [part_told([piece], told.context) for piece in named]
+    if any(part.named is None for part in parts):
+        return None
+    removed = [record for part in parts for record in sets_of(part, told.context)]
+    return Correction(removed=tuple(dict.fromkeys(removed)))
 
 
 def _without_reason(told: Told) -> Told:

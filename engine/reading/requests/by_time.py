@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.days.hours_ahead import moment_told
-from engine.reading.requests.pausing import SPANS, pause_told
+from engine.reading.requests.pausing import SPANS, pause_told, rest_of_the_week
 from engine.reading.values import Act, Context
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import Phrasebook
@@ -64,8 +64,12 @@ def _pause(words: Words, pieces: Sequence[Piece], context: Context, book: Phrase
         return None
     if not (known | book.cues["spanof"] | book.cues["fromday"]).issuperset(said):
         return None
-    told = pause_told(pieces, context, book)
+    words_of_it = [word for word, _ in words][-LAST_OF_IT:]
+    told = rest_of_the_week(words_of_it, context, book) or pause_told(pieces, context, book)
     return Act("pause", when=told.until, start=told.start) if told is not None else None
+
+
+LAST_OF_IT = 2
 
 
 def _is_off(said: Sequence[str], book: Phrasebook) -> bool:

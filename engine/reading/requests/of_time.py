@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from engine.reading.days.hours_ahead import moment_told
 from engine.reading.requests.part_read import TAKES, UNCLEAR
-from engine.reading.requests.pausing import pause_told, rest_of_this_week
+from engine.reading.requests.pausing import pause_told, rest_of_the_week
 from engine.reading.requests.said import Said
 from engine.reading.values import Act
 from engine.reading.words.cues import CUES_OF
@@ -48,7 +48,9 @@ def pause(said: Said) -> Act | None:
     alone = len(timed) == len(said.numbers()) == len(said.head) == 1
     if alone and timed[0].value <= LONGEST_REST_S:
         return rest(replace(said, name="rest"))  # "Pause 2 min"
-    told = rest_of_this_week(said) or pause_told(said.pieces, said.context, phrasebook(), said.head)
+    book = phrasebook()
+    week = rest_of_the_week(said.rest_words, said.context, book)
+    told = week or pause_told(said.pieces, said.context, book, said.head)
     return Act("pause", when=told.until, start=told.start, text=said.rest) if told is not None else None
 
 

@@ -18,10 +18,9 @@ from math import ceil
 from typing import NamedTuple
 
 from engine.reading.days.when import NEXT_MONTH, NEXT_WEEK, day_told
-from engine.reading.requests.said import Said
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
-from engine.reading.words.phrasebook import Phrasebook, phrasebook, spoken
+from engine.reading.words.phrasebook import Phrasebook, spoken
 from engine.reading.words.pieces import Piece
 
 A_WEEK = 7
@@ -57,11 +56,10 @@ def pause_told(pieces: Sequence[Piece], context: Context, book: Phrasebook, ahea
     return _put_together([one for one in times if one is not None], context.now.date(), book)
 
 
-def rest_of_this_week(said: Said) -> Pause | None:
-    """ "pause this week": until Monday. (The two words are one piece.)"""
-    cues, words = phrasebook().cues, said.rest_words
-    now = said.context.now
-    told = len(words) == len(said.rest.split()) == 2 and words[0] in cues["thisspan"] and words[1] in cues["spanweeks"]
+def rest_of_the_week(words: Sequence[str], context: Context, book: Phrasebook) -> Pause | None:
+    """ "this week": until Monday. (The two words are one piece.)"""
+    now, cues = context.now, book.cues
+    told = len(words) == len(("this", "week")) and words[0] in cues["thisspan"] and words[1] in cues["spanweeks"]
     return Pause(None, now.date() + timedelta(days=A_WEEK - now.weekday())) if told and now is not None else None
 
 

@@ -7,7 +7,13 @@ from collections.abc import Callable, Sequence
 from engine.reading.days.when import day_told
 from engine.reading.entries.names import narrowed
 from engine.reading.requests import of_time
-from engine.reading.requests.lifts_mended import skipped_as_mended
+from engine.reading.requests.lifts_mended import (
+    leaving_by_a_word,
+    one_planned,
+    planned_lifts,
+    skipped_as_mended,
+    words_for_lifts,
+)
 from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.requests.quiet import quiet_behind
 from engine.reading.requests.said import Said
@@ -31,13 +37,22 @@ NOTHING_MORE = frozenset(("today", "now", "please", "for", "the", "my", "sets", 
 
 
 def _skip(said: Said) -> Act | None:
-    named = said.exercises()
-    if named and not said.numbers() and _little_else(said):
+    named = planned_lifts(said)
+    others = words_for_lifts(said)
+    if named and others:
+        found = [one_planned(word, said.context) for word in others]
+        if None in found:
+            return Act(
+                UNCLEAR, text=f"I know no lift of today's by {others[found.index(None)]}: name all of them in full"
+            )
+        named += [one for one in found if one is not None and one not in named]
+    if named and not said.numbers() and (others or _little_else(said)):
         return Act("skip", exercise=named[0], text=said.rest, also=tuple(named[1:]))
     words = set(said.rest_words)
     if words and words <= THIS_ONE | NOTHING_MORE and words & (THIS_ONE | {"today"}):
         return Act("skip", exercise=said.context.doing, text=said.rest)
-    return skipped_as_mended(said)
+    alone = one_planned(said.rest_words[0], said.context) if len(said.rest_words) == 1 and not named else None
+    return Act("skip", exercise=alone, text=said.rest) if alone is not None else skipped_as_mended(said)
 
 
 def skipped_but(words: Sequence[str], pieces: Sequence[Piece], context: Context) -> Act | None:
@@ -61,6 +76,8 @@ def _swap(said: Said) -> Act | None:
     short = _linked_by_a_figure(said.pieces)
     if (said.numbers() and not short) or not 1 <= len(named) <= 2:
         return None
+    if len(named) == 1 and (leaving := leaving_by_a_word(said)) is not None:
+        return Act("swap", exercise=leaving, to=named[0], text=said.rest) if leaving != named[0] else None
     if len(named) == 1:
         doing = said.context.doing
         onto = bool(said.rest_words) and said.rest_words[0] in ONTO

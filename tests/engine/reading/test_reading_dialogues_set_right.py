@@ -32,6 +32,8 @@ squat 3x5 100 | add 2 sets => barbell back squat 5×5 at 100 kg
 squat 3x5 100 | add one more set please => barbell back squat 4×5 at 100 kg
 squat 3x5 100 | add 5 kg => barbell back squat 3×5 at 100 kg
 squat 3x5 100 | remove a set => barbell back squat 2×5 at 100 kg
+squat 3x5 100 | press 40x6 overhead | bench 60x8 | delete the squat and the bench => barbell overhead press 6 at 40 kg
+squat 100x5 | bench 60x8 | delete squat and row => barbell back squat 5 at 100 kg; barbell bench press 8 at 60 kg
 squat 3x5 100 | take a set off => barbell back squat 2×5 at 100 kg
 """
 

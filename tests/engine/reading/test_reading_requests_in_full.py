@@ -82,6 +82,7 @@ def test_a_pause_holds_for_the_days_told(text, start, until):
         "swap squat for leg press tomorrow",
         "swap squat for leg press next time",
         "units lb for bench",
+        "skip foos and squats",
     ],
 )
 def test_a_request_of_which_one_part_is_not_understood_is_told_so(text):
@@ -103,6 +104,8 @@ def test_a_request_of_which_one_part_is_not_understood_is_told_so(text):
         ("rest 1,5 min", "rest 90"),
         ("skip everything except squat", "skip barbell bench press"),
         ("skip all but bench", "skip barbell back squat"),
+        ("no training this week", "pause 2025-03-17"),
+        ("skip curls", "skip hammer curl"),
         ("remind me on 3 dec at 6pm", "remind 2025-12-03 18:00:00"),
         ("remind me 3 april at 6pm", "remind 2025-04-03 18:00:00"),
         ("snooze until 8pm", "snooze 2025-03-14 20:00:00"),
@@ -148,3 +151,22 @@ def test_hours_with_messages_and_hours_without_are_told_apart(text, hours):
 )
 def test_december_beside_a_day_is_no_lift(text, meant):
     assert said(text, situation()) == meant
+
+
+RAISING = situation(plan=[("dumbbell lateral raise", 3, 12, "9"), ("push-up", 2, None, None)])
+
+
+@pytest.mark.parametrize(
+    ("text", "lifts"),
+    [
+        ("skip raises and push ups", {"dumbbell lateral raise", "push-up"}),
+        ("skip push ups and raises", {"dumbbell lateral raise", "push-up"}),
+        ("skip raises", {"dumbbell lateral raise"}),
+        ("swap raises for cable lateral raise", {"dumbbell lateral raise"}),
+    ],
+)
+def test_a_word_of_one_planned_lift_names_it(text, lifts):
+    found = read(text, RAISING, KNOWN)
+
+    assert isinstance(found, Act)
+    assert {found.exercise, *found.also} == lifts
