@@ -72,7 +72,8 @@ def _counts_the_rounds(ahead: list[Piece]) -> bool:
 
 def _bracketed(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds] | None:
     """ "(bench 80x8, pulldown 60x10) x3", "3x (bench 80x8, pulldown 60x10)"; None where brackets hold fewer lifts."""
-    close = next((place for place in range(at, len(pieces)) if pieces[place].kind is K.CLOSE), at)
+    ends = min(len(pieces), at + LONGEST_ROUND)
+    close = next((place for place in range(at, ends) if pieces[place].kind is K.CLOSE), at)
     if [piece.kind for piece in pieces[at:close]].count(K.NAME) < LIFTS_IN_TURN:
         return None
     inside, ahead, behind = pieces[at + 1 : close], pieces[:at], pieces[close + 1 :]
@@ -88,6 +89,8 @@ def _bracketed(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds] | Non
 
 
 LIFTS_IN_TURN = 2
+LONGEST_ROUND = 150
+"""Pieces; more than anybody does in turn."""
 
 
 def _is_multiplied(pieces: list[Piece], at: int) -> bool:

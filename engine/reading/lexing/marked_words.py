@@ -7,7 +7,9 @@ marked = letter digits              in a list of numbers: unreadable     100 5 5
 
 from __future__ import annotations
 
+from collections import Counter
 from decimal import Decimal
+from itertools import islice
 
 from engine.reading.lexing.suffixes import NumberSuffixes
 from engine.reading.words.kinds import K
@@ -20,6 +22,8 @@ SIDES = {"l": K.LEFT, "r": K.RIGHT}
 SIDES_TOLD = frozenset((K.LEFT, K.RIGHT))
 LAST_DAY = 31
 BEHIND_A_LABEL = frozenset((".", ")", ":", "-"))
+LONGEST_LINE = 60
+"""Pieces; as far ahead of a number its lift is looked for."""
 BESIDE_A_MARK = frozenset((K.COMMA, K.OPEN, K.SLASH, K.DASH))
 
 
@@ -28,6 +32,8 @@ class MarkedWords(NumberSuffixes):
 
     tells_both_sides: bool | None = None
     """Whether letters for both sides stand anywhere; None: not looked for yet."""
+    numbering: Counter[str] | None = None
+    """How many numbers each letter is told with, as "s1" and "s2"; None: not counted yet."""
 
     def _counts_plates(self, meaning: Meaning | None, word: Token) -> bool:
         """ "leg press 4pps": plates behind their number, and no lift in the plural."""
@@ -52,7 +58,7 @@ class MarkedWords(NumberSuffixes):
         """Whether the line has named its lift: letters glued to a number behind it ("leg press 4bp 3x10") are rather a
         slip, or something that the number counts, than the shorthand of another.
         """
-        for piece in reversed(self.out):
+        for piece in islice(reversed(self.out), LONGEST_LINE):
             if piece.kind is K.LINE:
                 return False
             if piece.kind is K.NAME:
@@ -62,8 +68,6 @@ class MarkedWords(NumberSuffixes):
     def _unknown_word(self, at: int, token: Token) -> Piece:
         """A word that no list knows; "f4" and "d35x10" in a list of numbers have a mark that cannot be read."""
         word, after = token.text, self.ahead[at + 1]
-        ahead = [one.kind for one in self.out if one.kind not in BESIDE_A_MARK][-2:]
-        listed = ahead[-1:] == [K.NUMBER] and ahead[0] is not K.HEADING  # "week 3 d1"
         if len(word) == 1 and after is not None and after.shape is Shape.NUMBER and after.glued:
             marked = f"{word}{after.text}"
         else:
@@ -71,13 +75,21 @@ class MarkedWords(NumberSuffixes):
                 after = self.ahead[at + 2]
             named = after is not None and after.shape is Shape.WORD  # "a2 row 50x10", "a2) row 50x10"
             marked = word if word[1:].isdecimal() and not (named or self._numbers_sets(word)) else ""
-        if not listed or not marked:
+        if not marked or not self._stands_in_a_list():
             return word_piece(K.PLAIN, token, token.end, 0)
         return Piece(K.NUMBER, token.start, token.end, token.glued, marked, NOTHING, Role.UNREADABLE)
 
+    def _stands_in_a_list(self) -> bool:
+        """Whether a number stands ahead, and none that a heading counts: "week 3 d1"."""
+        ahead = islice((one.kind for one in reversed(self.out) if one.kind not in BESIDE_A_MARK), 2)
+        return next(ahead, None) is K.NUMBER and next(ahead, None) is not K.HEADING
+
     def _numbers_sets(self, word: str) -> bool:
         """ "s1 135x6 s2 145x4": a letter with the numbers of sets, one after the other."""
-        return len({one.text for one in self.tokens if one.text[0] == word[0] and one.text[1:].isdecimal()}) > 1
+        if self.numbering is None:
+            numbered = {one.text for one in self.tokens if one.text[1:].isdecimal()}
+            self.numbering = Counter([text[0] for text in numbered])
+        return self.numbering[word[0]] > 1
 
     def _is_side_with_reps(self, token: Token) -> bool:
         """ "L10 R9": a side and its reps in one word, where both sides are told so."""

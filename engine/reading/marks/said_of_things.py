@@ -7,12 +7,16 @@ An empty bar told as such stays a load ("empty bar", "with the bar"), and so doe
 
 from __future__ import annotations
 
+from itertools import islice
+
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
 REACH_OF_A_QUESTION = 3
+REACH_OF_A_LIFT = 100
+"""Pieces; more of one lift nobody tells ahead of a word about its bar."""
 SAID_OF_A_BAR = frozenset((K.PLAIN, K.NOTE, K.GOT, K.SETTING, K.RESERVE_LEFT))
 COUNTING = frozenset((K.TIMES, K.NUMBER))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.CLOSE, K.DASH))
@@ -53,13 +57,13 @@ PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP))
 
 def _is_remarked(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     before = kind_at(out, len(out) - 1)
-    parted, loaded = before in PARTS, _load_told(out)
     if before in LINKS:  # "then 15 with the bar", and "60 5 5 5 with the bar on my back"
-        return before is K.WITH and loaded and _words_behind(pieces, at + 1)
+        return before is K.WITH and _words_behind(pieces, at + 1) and _load_told(out)
     if _words_behind(pieces, at + 1):
         then = before is K.NUMBER and kind_at(out, len(out) - 2) is K.THEN  # "then 15 bar, easy"
-        return (parted or loaded) and not then and before is not None
-    return loaded and kind_at(pieces, at + 1) in ENDS and bool(out) and "barsort" in CUES_OF[out[-1].text]
+        return not then and before is not None and (before in PARTS or _load_told(out))
+    sort = kind_at(pieces, at + 1) in ENDS and bool(out) and "barsort" in CUES_OF[out[-1].text]
+    return sort and _load_told(out)
 
 
 def _is_plain(bar: Piece) -> bool:
@@ -69,7 +73,7 @@ def _is_plain(bar: Piece) -> bool:
 
 def _load_told(out: list[Piece]) -> bool:
     """Whether a load stands before it, among the sets of the same lift."""
-    for piece in reversed(out):
+    for piece in islice(reversed(out), REACH_OF_A_LIFT):
         if piece.kind is K.NAME:
             return False
         heavy = piece.role is Role.BARE and piece.value > MOST_LOADED_REPS
@@ -98,7 +102,7 @@ def said_of_a_plate(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         behind += 1
     before = kind_at(out, len(out) - 2)
     happened = kind_at(pieces, behind) in (K.PLAIN, K.RESERVE_LEFT) and _words_behind(pieces, behind)
-    loaded = _load_told(out[:-1])
+    loaded = happened and before not in LINKS and _load_told(out[:-1])
     if not happened or before in LINKS or not (loaded or before in PARTS):
         return False
     if loaded:

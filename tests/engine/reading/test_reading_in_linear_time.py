@@ -1,0 +1,88 @@
+"""The steps of a reading grow as its text does, whatever it says: counted in instructions of Python, not in seconds."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable
+from random import Random
+from types import FrameType
+from typing import Any
+
+import pytest
+
+from engine.catalogue.catalogue import catalogue
+from engine.reading import read
+from engine.reading.values import Context
+from tests.bench.generated_messages import COUNTS, LOADS, MARKS, NAMES, SIGNS, WORDS
+
+LENGTHS = (512, 1_024, 2_048)
+LONGEST = 4_096
+NO_MORE = 1.5
+"""A part that takes the square of the length takes twice the steps for a letter where there are twice as many."""
+MIXED = 24
+KNOWN = catalogue()
+FRAGMENTS = (*NAMES, *COUNTS, *LOADS, *SIGNS, *WORDS, *MARKS, "f4", "4bp", "s1", "a1", "zwargl", "banch", "set 1: ")
+REPEATED = (
+    *("bench 3x5 100? ", "zwargl ", "banch sqaut rwo ", "f4 ", "4bp 5ck ", "s1 80 ", "x5 5x ", "1 2 3 4 5 6 7 8 9 "),
+    *(
+        "bench squat row ",
+        "another, ",
+        "same again\n",
+        "(8 8) ",
+        "(bench 8 ",
+        "x/-+@(",
+        "squattt",
+        "no, 80x5 ",
+        "last set 8, ",
+    ),
+    *(
+        "bench or squat ",
+        "8 or 9 ",
+        "bar, ",
+        "up 2.5 up 2.5 bar ",
+        "100%: ",
+        "1. ",
+        "5'5\" ",
+        "wk1 d2 ",
+        "12/3 ",
+        "at 80 for 5 ",
+        "x x ",
+        "9",
+    ),
+)
+
+
+def mixed(seed: int) -> str:
+    """A few fragments behind one another."""
+    dice = Random(seed)
+    between = dice.choice((" ", " ", ""))
+    return between.join(dice.choices(FRAGMENTS, k=dice.randint(1, 4))) + dice.choice((" ", "\n", ", "))
+
+
+def steps(text: str) -> int:
+    """How many instructions one reading of the text takes, once its words are known."""
+    taken = 0
+
+    def count(frame: FrameType, event: str, _: Any) -> Callable[..., Any]:
+        nonlocal taken
+        frame.f_trace_opcodes, frame.f_trace_lines = True, False
+        taken += event == "opcode"
+        return count
+
+    read(text, Context(), KNOWN)
+    before = sys.gettrace()
+    sys.settrace(count)
+    try:
+        read(text, Context(), KNOWN)
+    finally:
+        sys.settrace(before)
+    return taken
+
+
+@pytest.mark.parametrize("part", [*REPEATED, *map(mixed, range(MIXED))])
+def test_a_letter_of_a_long_text_takes_as_many_steps_as_one_of_a_short(part: str) -> None:
+    text = part * (LONGEST // len(part) + 1)
+
+    for_a_letter = [steps(text[:length]) / length for length in LENGTHS]
+
+    assert steps(text[:LONGEST]) / LONGEST <= NO_MORE * max(for_a_letter)
