@@ -35,7 +35,9 @@ PLURALS = frozenset(("those", "were"))
 
 @dataclass(slots=True)
 class Told:
-    """`words` and `pieces` are without the slips; `slipped`: there were some; `joined`: "and" stood in front."""
+    """`words` and `pieces` are without the slips; `slipped`: there were some; `joined`: "and" stood in front;
+    `blamed`: the first word is said to be wrong, "wrong log".
+    """
 
     words: list[str]
     pieces: list[Piece]
@@ -44,6 +46,7 @@ class Told:
     book: Phrasebook
     slipped: bool = False
     joined: bool = False
+    blamed: bool = False
     changes: dict[int, tuple[SetRecord, SetDone]] = field(default_factory=dict)
     removed: list[SetRecord] = field(default_factory=list)
     added: list[SetDone] = field(default_factory=list)
@@ -122,8 +125,14 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     slipped = slipped or judged is not pieces
     told = Told(words[first:last], judged, context, catalogue, book)
     told.joined = prepared.spoken[0].kind is K.AND
+    told.blamed = first > begin and _is_blaming(spoken[first - 1], spoken[first][1], prepared.cleaned)
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
+
+
+def _is_blaming(slip: tuple[str, Token], first: Token, cleaned: str) -> bool:
+    """Whether "wrong" stands right in front of the word, as in "wrong log"; "wrong, log press" says what it was."""
+    return "blames" in CUES_OF[slip[0]] and not cleaned[slip[1].end : first.start].strip()
 
 
 def _without_a_no(prepared: Prepared, start: int, words: list[str], context: Context, catalogue: Catalogue) -> Prepared:

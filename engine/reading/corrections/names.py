@@ -9,6 +9,7 @@ from engine.reading.corrections.correcting import UNITS, Told
 from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
 from engine.reading.corrections.renaming import NewName, renamed
 from engine.reading.corrections.restated import sets_read
+from engine.reading.corrections.whole_names import is_all_it_was, without_denied
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it, two_latest
 from engine.reading.values import Correction
@@ -36,7 +37,10 @@ def new_exercise(told: Told) -> Correction | None:
         return None
     named = _old_name(told)
     old = named or told.context.recent[-1].done.exercise
-    rest = [p for p in _asserted(told) if p.kind is not K.NOT and not (named and p.kind is K.NAME and named in p.names)]
+    told_anew = [p for p in without_denied(_asserted(told), old) if p.kind is not K.NOT]
+    rest = [p for p in told_anew if not (named and p.kind is K.NAME and named in p.names)]
+    if not is_all_it_was(told, [p for p in rest if p.kind in NEWLY_NAMED and old not in p.names]):
+        return None
     new = renamed(rest, old, told.context, told.catalogue)
     if new is None:
         return None
