@@ -134,3 +134,32 @@ def test_a_lift_that_is_named_days_later_is_set_right(ana):
     ana.says("ana", "squat was 92.5")
 
     assert ana.log("ana") == [("barbell back squat", 5, "92.5 kg")] * 3
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "no bench today",
+        "no squats today",
+        "no leg press here",
+        "leg press instead",
+        "drop a set of squat",
+        "what if i drop a set of bench",
+    ],
+)
+def test_what_is_said_of_today_changes_no_set_of_days_ago(ana, words):
+    ana.says("ana", "leg press 3x12 135", "bench 3x8 60")
+    before = ana.standing("ana")["sets"]
+    ana.at += timedelta(days=3)
+    ana.says("ana", words)
+
+    assert ana.standing("ana")["sets"] == before
+
+
+@pytest.mark.parametrize("words", ["what if i drop a set of bench", "should i drop a set of bench?"])
+def test_a_question_takes_no_set_away(ana, words):
+    ana.says("ana", "bench 3x8 60")
+    before = ana.standing("ana")["sets"]
+    ana.says("ana", words)
+
+    assert ana.standing("ana")["sets"] == before

@@ -9,14 +9,15 @@ from datetime import timedelta
 
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared
-from engine.reading.values import Context
+from engine.reading.values import Context, Correction
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
+from engine.values.ids import ExerciseName
 
 MOST_SLIPS = 3
 JUST_DONE = timedelta(days=1)
 """A bare "at 60" days later speaks of no set: lifts and days that are named do. Common practice, no source."""
-NAMING = DATE_KINDS | {K.NAME, K.HEADING}
+NAMING_A_DAY = (DATE_KINDS | {K.HEADING}) - {K.TODAY, K.TOMORROW}
 
 
 def adds_a_set(prepared: Prepared) -> bool:
@@ -34,7 +35,31 @@ def adds_a_set(prepared: Prepared) -> bool:
 
 
 def is_long_ago(prepared: Prepared, context: Context) -> bool:
-    """Whether the latest sets are of days ago, and neither a lift nor a day is named."""
+    """Whether the latest sets are of days ago, and neither a day that is past is named nor a lift among the sets: "no
+    squats today", "leg press instead" are no word on Tuesday's pushdowns.
+    """
     if not context.recent or context.now is None or context.now.date() - context.recent[-1].on <= JUST_DONE:
         return False
-    return prepared.told.isdisjoint(NAMING)
+    lifts = [one.done.exercise for one in context.recent]
+    return prepared.told.isdisjoint(NAMING_A_DAY) and _named(prepared).isdisjoint(lifts)
+
+
+def reaches_back(meant: Correction, prepared: Prepared, context: Context) -> bool:
+    """Whether it changes sets of days ago of which neither the lift nor the day is named, or moves a lift denied to
+    today: "no bench today".
+    """
+    reached = [*(record for record, _ in meant.changed), *meant.removed, *meant.moved]
+    if context.now is None or all(context.now.date() - record.on <= JUST_DONE for record in reached):
+        return False
+    if not prepared.told.isdisjoint(NAMING_A_DAY):
+        return False
+    denied = meant.moved and prepared.spoken[0].kind is K.DENY and phrasebook().cues["be"].isdisjoint(_words(prepared))
+    return denied or not {record.done.exercise for record in reached} <= _named(prepared)
+
+
+def _words(prepared: Prepared) -> list[str]:
+    return [word for word, _ in spoken_words(prepared.tokens)]
+
+
+def _named(prepared: Prepared) -> set[ExerciseName]:
+    return {name for piece in prepared.spoken if piece.kind is K.NAME for name in piece.names}

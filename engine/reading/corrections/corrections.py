@@ -18,7 +18,7 @@ from datetime import date
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.corrections.additions import adds_a_set, is_long_ago
+from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back
 from engine.reading.corrections.amid_talk import amid_talk
 from engine.reading.corrections.confirmed import confirms
 from engine.reading.corrections.correcting import Told, told_of
@@ -80,6 +80,12 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         return earlier
     if not context.recent:
         return None
+    meant = _meant(prepared, context, catalogue)
+    return None if isinstance(meant, Correction) and reaches_back(meant, prepared, context) else meant
+
+
+def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    """What is put right, told plainly, amid talk, or with how a load was moved."""
     found = _told_plainly(prepared, context, catalogue)
     bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
     again = _told_plainly(bare, context, catalogue) if bare is not None else None

@@ -18,9 +18,7 @@ NOT_COUNTS = frozenset((K.TIMES, K.AT, K.ORDINAL, K.ANOTHER, K.MORE, K.SAME, K.Q
 def counted(told: Told) -> Correction | None:
     """Fewer sets, the first of which stand; or more of the same."""
     if told.has("toomany"):
-        part = part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context)
-        told.removed += group_of(told, part)[-1:]
-        return told.correction()
+        return _one_fewer(told)
     if (found := _only_the_first(told)) is not None or (found := _one_further(told)) is not None:
         return found
     numbers = told.numbers()
@@ -36,6 +34,17 @@ def counted(told: Told) -> Correction | None:
     if not fewer and number.role is not Role.SETS and not to_so_many:
         return None
     return told.correction() if set_count(told, part, int(number.value)) else None
+
+
+def _one_fewer(told: Told) -> Correction | None:
+    """ "one set too many", "drop a set of squat": the last one, where it is of today; "what if i drop a set" asks."""
+    part = part_told([piece for piece in told.pieces if piece.kind is K.NAME], told.context)
+    last = [] if part.named_unknown or told.kinds() & ASKED_OR_AHEAD else group_of(told, part)[-1:]
+    told.removed += [record for record in last if told.context.now is None or record.on == told.context.now.date()]
+    return told.correction()
+
+
+ASKED_OR_AHEAD = frozenset((K.ASKS, K.QUESTION, K.FUTURE, K.TOMORROW, K.REPS))
 
 
 def _sets_changed_to(told: Told, number: Piece) -> bool:

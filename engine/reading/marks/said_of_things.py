@@ -105,7 +105,9 @@ def said_of_a_plate(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     loaded = happened and before not in LINKS and _load_told(out[:-1])
     if not happened or before in LINKS or not (loaded or before in PARTS):
         return False
-    if loaded:
+    if loaded and before is K.NUMBER and number.value > 1:
+        out.append(aside(pieces[at]))  # "60 8 8 8 plates rattled": the last of the reps
+    elif loaded:
         out[-1] = aside(number)
         out.append(aside(pieces[at]))
     else:
