@@ -34,6 +34,7 @@ from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
+from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
 from engine.reading.days.dates import with_dates
@@ -52,6 +53,7 @@ MOST_TURNED = 7
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     doubled,
     deleted,
+    pointed_away,
     moved_apart,
     moved,
     swapped,

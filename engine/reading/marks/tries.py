@@ -57,6 +57,8 @@ def _as_list(line: list[Piece]) -> list[Piece]:
         return line
     names = [piece for piece in line if piece.kind is K.NAME]
     load = _only_load(line)
+    if load is not None and line == [line[misses[0]], load]:
+        return [load, line[misses[0]]]  # "failed 170": as "170 failed" is
     made = _is_made(line[misses[-1] + 1 :])
     tries = _told(line) or len(misses)
     if load is None or len(names) > 1 or tries > MOST_TRIES or (tries == 1 and not made):
