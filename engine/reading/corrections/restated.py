@@ -29,7 +29,15 @@ def restated(told: Told, clause: Sequence[Piece], part: Part) -> bool:
         reached = part.reached(told.context)
         names = list(dict.fromkeys(record.done.exercise for record in reached))
         return all(become(told, [one for one in reached if one.done.exercise == name], new) for name in names)
-    return bool(new) and become(told, _group(told, part, len(new)), new, bool(part.places))
+    group = _group(told, part, len(new))
+    return bool(new) and become(told, group, new, bool(part.places) or _is_of_all(clause, part, group, new))
+
+
+def _is_of_all(clause: Sequence[Piece], part: Part, group: Sequence[SetRecord], new: Sequence[SetDone]) -> bool:
+    """ "the squat was 97.5 and 4 reps" behind 3x5: a lift named, and a load told for the equal sets of it."""
+    spoken = K.TIMES not in {piece.kind for piece in clause} and part.named is not None
+    alike = len({record.done for record in group}) == 1 and len({record.message for record in group}) == 1
+    return spoken and alike and len(new) == 1 and new[0].load is not None and new[0].load.basis is not Basis.BODY
 
 
 def sets_read(

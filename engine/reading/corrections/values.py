@@ -225,7 +225,7 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     if from_to(told, clause, part, numbers):
         return True
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
-        return not part.named_unknown and restated(told, clause, part)
+        return _apply_several(told, clause, part, numbers)
     if part.named_unknown:
         return False
     reached = _apply_one(told, clause, part, numbers[0])
@@ -233,6 +233,27 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
         part.places = list(reached)
         return mark(told, marks, part)
     return bool(reached)
+
+
+def _apply_several(told: Told, clause: list[Piece], part: Part, numbers: list[Piece]) -> bool:
+    counted = len(numbers) == 2 and numbers[1].role is Role.SETS and all(piece.kind is not K.TIMES for piece in clause)
+    if counted:
+        return _apply_with_count(told, clause, part, numbers)
+    return not part.named_unknown and restated(told, clause, part)
+
+
+def _apply_with_count(told: Told, clause: list[Piece], part: Part, numbers: list[Piece]) -> bool:
+    """ "the leg ext was 50, and only 2 sets": so many of them stand, and with the new number."""
+    number, count = numbers[0], int(numbers[1].value)
+    group = part.reached(told.context)
+    if part.places or part.named_unknown or number.role is Role.SETS or not 1 <= count <= len(group):
+        return False
+    if not _weighs(told, clause, number, group[-1].done):
+        return False
+    for record in group[:count]:
+        told.set_to(record, with_load(told.now(record), number))
+    told.removed += group[count:]
+    return True
 
 
 def _numbers_of(told: Told, clause: Sequence[Piece], part: Part) -> list[Piece]:

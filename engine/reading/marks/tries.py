@@ -58,7 +58,7 @@ def _as_list(line: list[Piece]) -> list[Piece]:
     names = [piece for piece in line if piece.kind is K.NAME]
     load = _only_load(line)
     if load is not None and line == [line[misses[0]], load]:
-        return [load, line[misses[0]]]  # "failed 170": as "170 failed" is
+        return [load, line[misses[0]]] if _is_one_word(line[misses[0]]) else line
     made = _is_made(line[misses[-1] + 1 :])
     tries = _told(line) or len(misses)
     if load is None or len(names) > 1 or tries > MOST_TRIES or (tries == 1 and not made):
@@ -66,6 +66,11 @@ def _as_list(line: list[Piece]) -> list[Piece]:
     if made and not all(piece.told == tries + 1 for piece in line if piece.kind is K.ORDINAL):
         return line
     return [*names, *_listed(load, line[misses[0]], tries, made)]
+
+
+def _is_one_word(piece: Piece) -> bool:
+    """ "failed 170" is told as "170 failed" is; "missed the 90" points at a set that stands."""
+    return piece.end - piece.start == len(piece.text)
 
 
 def _only_load(line: Sequence[Piece]) -> Piece | None:
