@@ -47,13 +47,8 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
         case Settled(logged, teaches):
             settle(turn, open_question, logged, teaches)
             return True
-        case StillOpen(narrower) if narrower != asked:
-            payload = {**open_question.payload, "asked": asked_to_json(narrower)}
-            turn.store.questions.update(open_question, payload)
-            turn.say(question(narrower, open_question.id, open_question.payload["text"]))
-            return True
         case StillOpen():
-            return _asked_again(turn, open_question, asked, text)
+            return _left_open(turn, open_question, asked, answer, text)
         case Dropped():
             turn.store.questions.close(open_question, QuestionState.DROPPED)
             turn.say(dropped(open_question.payload["text"], stands=open_question.payload["replaces"]))
@@ -66,6 +61,17 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
             return False
         case _:
             assert_never(answer)
+
+
+def _left_open(turn: Turn, open_question: Question, asked: Asked, answer: StillOpen, text: str) -> bool:
+    """Whether the question was asked again, about what is left of it; else the words are a message of their own."""
+    if answer.asked != asked:
+        payload = {**open_question.payload, "asked": asked_to_json(answer.asked)}
+        turn.store.questions.update(open_question, payload)
+    elif not answer.again:
+        return _asked_again(turn, open_question, asked, text)
+    turn.say(question(answer.asked, open_question.id, open_question.payload["text"]))
+    return True
 
 
 def _asked_again(turn: Turn, open_question: Question, asked: Asked, text: str) -> bool:

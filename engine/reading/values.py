@@ -214,6 +214,8 @@ class StillOpen:
     """The question stands: nothing in the message answered it, or it settled a part and `asked` is what is left."""
 
     asked: Asked
+    again: bool = False
+    """The words may speak of what is asked about, and are no message of their own: the same is asked again."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,7 @@ from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answers.amended import amended
 from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
+from engine.reading.answers.loads import load_in_doubt, may_be_of_the_open_set, puts_no_load_right
 from engine.reading.answers.numbers import by_effort_or_load, by_number, in_the_gap, restated
 from engine.reading.answers.words import PLACE_FILLERS, place_of
 from engine.reading.prepare import Prepared, prepare
@@ -79,7 +80,10 @@ def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
     plain = not told.names() and not any(piece.kind is K.TIMES for piece in told.prepared.pieces)
     only_yes = plain and told.asked.doubt in (Doubt.WHOSE, Doubt.WHETHER)  # a bare number is a set of the lift in hand
     only_yes = only_yes or told.asked.doubt is Doubt.MORE  # "it was 5x5" puts right those that stand
-    for way in (_yes_or_no,) if only_yes else WAYS:
+    if puts_no_load_right(told):
+        return StillOpen(told.asked, again=True)
+    loads = told.asked.doubt in LOADS_IN_DOUBT and bool(told.asked.readings)
+    for way in (_yes_or_no,) if only_yes else WAYS_OF_LOADS if loads else WAYS:
         try:
             found = way(told)
         except ValueError:  # a set or a load that cannot be answers nothing
@@ -155,6 +159,8 @@ def _without_denied(words: tuple[str, ...], prepared: Prepared) -> tuple[str, ..
 
 def _otherwise(told: Answering) -> Answer:
     outcome = read(told.text, told.context, told.catalogue)
+    if told.asked.readings and told.asked.doubt in LOADS_IN_DOUBT and may_be_of_the_open_set(told, outcome):
+        return StillOpen(told.asked, again=True)
     if isinstance(outcome, Act | Correction):
         return NotAnAnswer()
     if isinstance(outcome, Asked) and not outcome.readings and outcome.doubt is Doubt.EXERCISE:
@@ -195,4 +201,11 @@ WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     restated,
     _by_place,
     amended,
+)
+WAYS_OF_LOADS: tuple[Callable[[Answering], Answer | None], ...] = (
+    _yes_or_no,
+    _denied,
+    by_exercise,
+    load_in_doubt,
+    _by_place,
 )

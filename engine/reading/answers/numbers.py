@@ -12,7 +12,7 @@ from engine.reading.answers.words import says_effort, says_load, weighing_words
 from engine.reading.gaps import filled
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
-from engine.reading.values import LOADS_IN_DOUBT, Answer, Doubt, Logged, Reading, Settled, StillOpen
+from engine.reading.values import Answer, Doubt, Logged, Reading, Settled, StillOpen
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.ids import ExerciseName
@@ -76,8 +76,6 @@ def by_number(told: Answering) -> Answer | None:
         chosen = [reading for reading in chosen if has(reading, _labelled(number, told))]
     if told.asked.doubt is Doubt.RANGE:
         return _reps_told(told, numbers) or settle(told, chosen)
-    if told.asked.doubt in LOADS_IN_DOUBT and len(numbers) == 1:
-        return _load_told(told, numbers[0])
     return settle(told, chosen)
 
 
@@ -150,18 +148,6 @@ def _reps_told(told: Answering, numbers: list[Piece]) -> Answer | None:
     return None
 
 
-def _load_told(told: Answering, number: Piece) -> Answer | None:
-    """ "82.5 i mean": the load that was meant instead of the unlikely one."""
-    if number.role not in (Role.BARE, Role.LOAD) or not told.asked.readings:
-        return None
-    sets = []
-    for one in told.asked.readings[0].sets:
-        if one.load is None:
-            return None
-        sets.append(replace(one, load=Load(number.value, number.unit or one.load.unit, one.load.basis)))
-    return settled(told, sets)
-
-
 def restated(told: Answering) -> Answer | None:
     """The whole set told again: the exercise asked about, or without a name."""
     if not told.numbers() or not told.asked.readings:
@@ -188,8 +174,6 @@ def _loads_beyond_doubt(told: Answering) -> dict[ExerciseName, Load]:
     for reading in told.asked.readings:
         for one in reading.sets:
             loads.setdefault(one.exercise, set()).add(one.load)
-    if told.asked.doubt in LOADS_IN_DOUBT:
-        return {}
     return {name: load for name, found in loads.items() if len(found) == 1 and (load := next(iter(found))) is not None}
 
 

@@ -177,7 +177,7 @@ def _barred(entry: Entry, chunks: Chunks) -> Part | None:
 def _known(name: str, context: Context, chunks: Chunks, before: Mapping[str, Load | None]) -> Known:
     known = known_of(ExerciseName(name), context)
     same = [*before.values()][-1] if chunks.same_load and before else before.get(name)
-    return Known(same, known.planned, known.heaviest, same, known.last) if same is not None else known
+    return Known(same, known.planned, known.heaviest, same, known.last, known.warmed_up) if same is not None else known
 
 
 def _decided(
@@ -246,7 +246,8 @@ def _doubt(
         return Doubt.WORDS
     if (strange := odd(each, entry.pieces)) is not None:
         return strange
-    return Doubt.UNLIKELY_LOAD if True in [_far(one, known[one.exercise]) for one in each] else None
+    far = [_far(one, known[one.exercise], exercises[one.exercise]) for one in each]
+    return Doubt.UNLIKELY_LOAD if True in far else None
 
 
 def _is_told_by_its_load(entry: Entry, best: Reading) -> bool:
@@ -296,8 +297,8 @@ def _number_doubt(ranked: Sequence[Candidate], best: Reading, known: Mapping[str
     return Doubt.UNLIKELY_LOAD if lifted else Doubt.UNUSUAL_LOAD
 
 
-def _far(one: SetDone, known: Known) -> bool:
-    return one.load is not None and one.kind is SetKind.WORK and is_far_off(one.load, known)
+def _far(one: SetDone, known: Known, exercise: Exercise) -> bool:
+    return one.load is not None and one.kind is SetKind.WORK and is_far_off(one.load, known, exercise)
 
 
 def _one_each(readings: Sequence[Reading]) -> tuple[Reading, ...]:

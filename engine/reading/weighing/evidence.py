@@ -12,7 +12,7 @@ from engine.reading.chunks.choices import (
 )
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.values import Planned
-from engine.reading.weighing.history import Known
+from engine.reading.weighing.history import FAR_ABOVE_A_WARM_UP, Known, is_of_warming_up
 from engine.reading.words.pieces import Role
 from engine.values.exercise import Equipment, Exercise, Loading, Pattern
 from engine.values.load import Basis, Load
@@ -62,7 +62,8 @@ def evidence(sets: Sequence[SetDone], chunks: Chunks, exercise: Exercise, known:
         weight *= _suits_plan(sets, known.planned)
     if known.load is not None and known.load.amount > 0:
         told = (load for load, kind in loads if kind is SetKind.WORK and load.amount > 0)
-        weight *= min((_suits_last(load, known.load) for load in told), default=1.0)
+        steps_up = is_of_warming_up(known.load, known, exercise)
+        weight *= min((_suits_last(load, known.load, steps_up=steps_up) for load in told), default=1.0)
         if Role.CHANGE in chunks.roles and not traits.body:
             leaps = any(load.kilograms() > FURTHEST_STEP * known.load.kilograms() for load, _ in loads)
             weight *= 0.04 if leaps else 1.0  # "squat +85x5" behind 85: rather the load itself
@@ -98,11 +99,13 @@ def _loads(sets: Sequence[SetDone]) -> list[tuple[Load, SetKind]]:
     return list(found.values())
 
 
-def _suits_last(load: Load, last: Load) -> float:
+def _suits_last(load: Load, last: Load, *, steps_up: bool) -> float:
     alike = load.unit is last.unit
     ratio = load.amount / last.amount if alike else load.kilograms() / last.kilograms()
     if NEAR[0] <= ratio <= NEAR[1]:
         return 1.0
+    if steps_up and 1 < ratio < FAR_ABOVE_A_WARM_UP:
+        return 0.5
     return 0.5 if ABOUT[0] <= ratio <= ABOUT[1] else 0.2
 
 

@@ -30,7 +30,7 @@ def _facts(sets: Sequence[SetDone], context: Context, catalogue: Catalogue) -> I
         yield from _of_equipment(load, exercise)
     known = known_of(exercise.name, context)
     for load in loads:
-        yield from _of_heaviest(load, known)
+        yield from _of_heaviest(load, known, exercise)
         if known.load is not None and known.load.amount > 0 and load.amount > 0:
             yield from _of_last(load, known.load)
     if len(sets) > MOST_SETS and len({one.reps for one in sets}) == 1:
@@ -47,8 +47,8 @@ def _of_equipment(load: Load, exercise: Exercise) -> Iterator[str]:
         yield f"{load} is heavier than anyone lifts"
 
 
-def _of_heaviest(load: Load, known: Known) -> Iterator[str]:
-    if known.heaviest is not None and is_far_off(load, known):
+def _of_heaviest(load: Load, known: Known, exercise: Exercise) -> Iterator[str]:
+    if known.heaviest is not None and is_far_off(load, known, exercise):
         yield f"{load} is far from the {known.heaviest} that is the heaviest known"
 
 
