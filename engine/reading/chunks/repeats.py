@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from engine.reading.chunks.chunks import MOST_REPEATS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.warmups import WarmUpChunks
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -130,7 +131,12 @@ class RepeatedChunks(WarmUpChunks):
             self.out.notes.append(piece)
             self.at += 1
             return
+        if self._is_denied():
+            self.at += 1
+            return
+        remark = self._may_be_a_remark(piece)
         if self._takes_repeat():
+            self.out.dangling = self.out.dangling or remark
             return
         if piece.kind is K.ANOTHER and self._counts_more_sets():
             self.out.dangling = True
@@ -138,6 +144,18 @@ class RepeatedChunks(WarmUpChunks):
             self.same(piece)
         else:
             self.at += 1
+
+    def _is_denied(self) -> bool:
+        """ "5x8 40, never again": what will not be done again repeats no set."""
+        at = self.at - 1
+        while at > 0 and self.kinds[at] is K.FILLER and "notagain" not in CUES_OF[self.pieces[at].text]:
+            at -= 1
+        return at >= 0 and "notagain" in CUES_OF[self.pieces[at].text]
+
+    def _may_be_a_remark(self, piece: Piece) -> bool:
+        """ "3x5 100, once again" tells of one set more, or of days before; "encore fatigué" of being still tired."""
+        described = self._kind() in (K.NOTE, K.UNRELATED) and "still" in CUES_OF[piece.text]
+        return described or (piece.kind is K.ANOTHER and bool(piece.told))
 
     def _compares(self, same: Piece) -> bool:
         """ "60x8, same as last time": behind sets it says what they are like, and tells of none."""

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk, Chunks
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind, Side
 
@@ -25,6 +25,15 @@ MOST_REPS_GAINED = 2
 """So few reps alone in brackets, "80x6 (+1)", may be those gained since last time. Common practice, no source."""
 LEAST_OF_A_SUM = 10
 """From so many reps on, nearly as many more a moment later are a set of their own. Common practice, no source."""
+
+
+SAYS_ALL = frozenset(("all", "every"))
+
+
+def _says_all(piece: Piece) -> bool:
+    """ "all to failure", "every set to failure", "each one to failure"; "each" alone may be each side."""
+    cues = CUES_OF[piece.text]
+    return not SAYS_ALL.isdisjoint(cues) or (piece.kind is K.FILLER and "each" in cues)
 
 
 class SummedChunks:
@@ -110,7 +119,7 @@ class SummedChunks:
     def _told_of_all(self, behind: int = 0) -> bool:
         """Whether the mark that stands here is told of every set so far: "all to failure", "both @9", "each rpe 8"."""
         at = self.at - 1 - behind
-        while at > 0 and self.kinds[at] in BESIDE_ALL and self.pieces[at].text not in phrasebook().cues["all"]:
+        while at > 0 and self.kinds[at] in BESIDE_ALL and not _says_all(self.pieces[at]):
             at -= 1
         word = self.pieces[at] if at >= 0 else None
         if word is None or not self.out.found:
@@ -120,7 +129,7 @@ class SummedChunks:
             self.out.dangling = self.out.dangling or not several
             return several
         parted = word.kind is K.EACH and at > 0 and self.kinds[at - 1] is not K.NUMBER
-        return parted or word.text in phrasebook().cues["all"]
+        return parted or _says_all(word)
 
     def _sets_told(self) -> int:
         """How many sets the chunks so far tell, as far as their form shows it."""

@@ -24,6 +24,7 @@ BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
 PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
+RUNS_ON = frozenset((None, K.COMMA))
 MOST_WARM_UPS = 6
 """Common practice, no source."""
 REACH = 3
@@ -193,7 +194,7 @@ def _warm(run: list[Chunk]) -> None:
 
 
 def _runs_on(run: list[Chunk]) -> bool:
-    """ "60x5 80x5 (warm-up)": with only a space between them the lighter one may well be one, too."""
-    spaced = len(run) > 1 and run[-1].before is None and run[-1].size == run[-2].size == 2
-    heads = [chunk.factors[0] for chunk in run[-2:]] if spaced else []
+    """ "60x5 80x5 (warm-up)", "40x8, 60x5, 80x3 warm up": the lighter ones may well be warm-ups, too."""
+    paired = len(run) > 1 and run[-1].before in RUNS_ON and run[-1].size == run[-2].size == 2
+    heads = [chunk.factors[0] for chunk in run[-2:]] if paired else []
     return bool(heads) and all(heads) and heads[0][0].value < heads[1][0].value
