@@ -5,6 +5,7 @@ set -eu
 root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 python="$root/.venv/bin/python"
 
-cd "$root"
-if "$python" deploy/compile.py --is-fresh; then cd build/compiled; fi
-exec "$python" -m bot serve "$@"
+program="$root"
+if "$python" "$root/deploy/compile.py" --is-fresh; then program="$root/build/compiled"; fi
+# -P: what lies in the folder that the bot is started from is none of the program.
+PYTHONPATH="$program" exec "$python" -P -m bot serve "$@"

@@ -163,3 +163,10 @@ def test_a_question_takes_no_set_away(ana, words):
     ana.says("ana", words)
 
     assert ana.standing("ana")["sets"] == before
+
+
+def test_a_sign_stays_with_the_number_of_what_would_be(ana):
+    fewer = said(ana.says("ana", "what if I -1 set barbell row"))
+
+    assert fewer.startswith("If I -1 set barbell row (nothing is saved):")
+    assert "lats: 3 to 2 sets a week" in fewer

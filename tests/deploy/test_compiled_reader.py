@@ -172,12 +172,15 @@ def test_the_service_runs_the_compiled_copy_only_while_it_is_fresh(
         (tmp_path / folder).mkdir(parents=True)
     shutil.copy(TOP / "deploy" / "serve.sh", tmp_path / "deploy")
     python = tmp_path / ".venv" / "bin" / "python"
-    python.write_text(f'#!/bin/sh\ncase "$*" in *--is-fresh) exit {int(not is_fresh)};; esac\npwd; echo "$@"\n')
+    told = 'pwd; echo "$PYTHONPATH"; echo "$@"'
+    python.write_text(f'#!/bin/sh\ncase "$*" in *--is-fresh) exit {int(not is_fresh)};; esac\n{told}\n')
     python.chmod(0o755)
 
-    done = subprocess.run(["sh", tmp_path / "deploy" / "serve.sh"], capture_output=True, text=True, check=True)
+    command = ["sh", tmp_path / "deploy" / "serve.sh"]
+    done = subprocess.run(command, cwd="/", capture_output=True, text=True, check=True)
 
-    assert done.stdout.splitlines() == [str((tmp_path / runs_in).resolve()), "-m bot serve"]
+    # The folder it is started from stays: a path of the database may be told from there.
+    assert done.stdout.splitlines() == ["/", str((tmp_path / runs_in).resolve()), "-P -m bot serve"]
 
 
 def test_every_module_left_as_it_is_is_one_of_the_reader() -> None:

@@ -6,6 +6,7 @@ The intent's word in other uses is talk: "what a week" is no request for the wee
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence, Set
 from dataclasses import replace
 
@@ -60,6 +61,10 @@ MENDABLE = frozenset(
 LIFTS_NAMED = frozenset(("swap", "skip"))
 """Requests whose lifts show that a short word with another letter in it was meant so: "swsp squat for leg press"."""
 COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "history"}
+
+
+LED = re.compile(r"^(?:[ :,=-]*(?=-\d)|[ :,=-]+)")
+"""What leads from a request to what it is of; a sign of its number is none of that: "what if i -1 set squat"."""
 
 
 def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
@@ -272,7 +277,7 @@ def _by_phrase(
         head = " ".join(plain[:length])
         for named in book.heads.get(head, ()):
             end = words[length - 1][1].end
-            rest = cleaned[end:].lstrip(" :,-=").rstrip(" ?!.")
+            rest = LED.sub("", cleaned[end:]).rstrip(" ?!.")
             within = named == ADD_LIFT  # "add face pull" is a name, too
             behind = [piece for piece in pieces if piece.start >= end or (within and piece.end > end)]
             said = Said(named, rest, tuple(plain[length:]), behind, context, catalogue, tuple(plain[:length]))
