@@ -176,7 +176,7 @@ def test_the_service_runs_the_compiled_copy_only_while_it_is_fresh(
     python.write_text(f'#!/bin/sh\ncase "$*" in *--is-fresh) exit {int(not is_fresh)};; esac\n{told}\n')
     python.chmod(0o755)
 
-    command = ["sh", tmp_path / "deploy" / "serve.sh"]
+    command = ["sh", str(tmp_path / "deploy" / "serve.sh")]
     done = subprocess.run(command, cwd="/", capture_output=True, text=True, check=True)
 
     # The folder it is started from stays: a path of the database may be told from there.
