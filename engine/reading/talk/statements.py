@@ -69,6 +69,25 @@ def is_an_opinion(clause: Sequence[Piece]) -> bool:
 POINTING = frozenset(("the", "that", "those"))
 
 
+def speaks_of_several(clause: Sequence[Piece]) -> bool:
+    """ "the first two were easy", "last two felt heavy": sets that stand, and what they were like; "last 8 easy" is a
+    set.
+    """
+    told = [piece for piece in clause if piece.kind not in CLAUSE_ENDS]
+    if len(told) < LEAST_OF_A_REMARK or told[0].kind not in (K.FIRST, K.LAST) or told[1].kind is not K.NUMBER:
+        return False
+    count, said = told[1], told[2:]
+    several = count.role is Role.BARE and 1 < count.value <= MOST_SPOKEN_OF
+    plainly = count.spelled or any(piece.text in PLURAL for piece in said)
+    return several and plainly and {piece.kind for piece in said} <= OF_A_REMARK and said[-1].kind is K.NOTE
+
+
+LEAST_OF_A_REMARK = 3
+MOST_SPOKEN_OF = 6
+PLURAL = frozenset(("were", "are", "felt"))
+OF_A_REMARK = frozenset((K.FILLER, K.NOTE))
+
+
 def _seems(piece: Piece) -> bool:
     """ "looks light", "are too heavy": a plan is spoken of so."""
     return piece.kind is not K.NUMBER and "seems" in CUES_OF[piece.text]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.reading.values import Context
-from tests.engine.reading.saying import readings, said
+from tests.engine.reading.saying import readings, said, situation
 
 
 @pytest.mark.parametrize(
@@ -103,3 +103,10 @@ bench 3x5, 3 between => barbell bench press 3×5
 )
 def test_the_last_of_a_list_is_no_rest(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize("text", ["the first two were easy", "last two felt heavy", "first 3 were easy"])
+def test_what_several_sets_were_like_is_no_set(text: str) -> None:
+    standing = situation(doing="barbell back squat", last={"barbell back squat": "60"})
+
+    assert said(text, standing) == "no sets"
