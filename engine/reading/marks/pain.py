@@ -1,7 +1,7 @@
 """Pain and warning signs in a message, and whether they are denied.
 
 Joint pain, injury, dizziness, chest and breath signs count. Sore muscles from an earlier day do not; nor does "no
-pain".
+pain", nor a joint that is only tight or stiff where pain is denied beside it: "back tight but no pain".
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ from engine.reading.words.pieces import Piece
 
 NEAR_DENIAL = 4
 NEAR_JOINT = 4
+LONGEST_REMARK = 8
 SIGNS = frozenset((K.PAIN, K.SORE))
 SENTENCE = frozenset((K.LINE, K.STOP, K.COMMA, K.QUESTION))
 EARLIER = frozenset((K.NOT_DATE, K.LAST_TIME, K.SAYING, K.YESTERDAY, K.WEEKDAY))
@@ -31,8 +32,32 @@ def _is_pain(pieces: list[Piece], at: int) -> bool:
     if pieces[at].kind is K.PAIN:
         said_of = next((piece.kind for piece in before if piece.kind is not K.NUMBER), None)
         return said_of is not K.UNRELATED  # "locker 14 jammed"
+    if _is_denied_of_it(pieces, at):
+        return False
     near = (*before, *after)
     return any(piece.kind is K.JOINT for piece in near) and not any(piece.kind in EARLIER for piece in near)
+
+
+def _is_denied_of_it(pieces: list[Piece], at: int) -> bool:
+    """ "knee tight, no pain though", "no pain, just a tight knee"; not "shoulder tight, no pain in the knee"."""
+    before = _of_the_remark(pieces[max(0, at - LONGEST_REMARK) : at][::-1])[::-1]
+    around = [*before, pieces[at], *_of_the_remark(pieces[at + 1 : at + 1 + LONGEST_REMARK])]
+    several = len({piece.text for piece in around if piece.kind is K.JOINT}) > 1
+    if several or any(piece.kind in EARLIER for piece in around):
+        return False
+    return any(
+        piece.kind is K.DENIED or (piece.kind in DENYING and after.kind is K.PAIN)
+        for piece, after in zip(around, [*around[1:], around[-1]], strict=True)
+    )
+
+
+DENYING = frozenset((K.DENY, K.NOT))
+REMARK_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION, K.NAME))
+
+
+def _of_the_remark(pieces: list[Piece]) -> list[Piece]:
+    """Those pieces that come before the sentence ends or another lift is named."""
+    return pieces[: next((at for at, piece in enumerate(pieces) if piece.kind in REMARK_ENDS), len(pieces))]
 
 
 def _until_cut(pieces: list[Piece]) -> list[Piece]:

@@ -1,0 +1,44 @@
+"""Pain is noted where it is told: not for words that look like it, nor where it is denied beside a tight joint."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
+
+LOOKING_LIKE_PAIN = """\
+ring dips 6 5 5 4, rings were swinging all over => ring dip 6, 2×5, 4
+bench 80x5, bar was swinging => barbell bench press 5 at 80 kg
+squat 100x5, hips swinging => barbell back squat 5 at 100 kg
+"""
+DENIED = """\
+squat 100x5, knee tight, no pain though => barbell back squat 5 at 100 kg
+ohp 40x5, shoulder tight but no pain => barbell overhead press 5 at 40 kg
+squat 100x5 no pain, just tight knees => barbell back squat 5 at 100 kg
+squat 100x5, knee stiff but not painful => barbell back squat 5 at 100 kg
+kniebeuge 100x5, knie steif, keine schmerzen => barbell back squat 5 at 100 kg
+"""
+TOLD = """\
+squat 100x5, knee tight => barbell back squat 5 at 100 kg, pain
+squat 100x5, knee swelling => barbell back squat 5 at 100 kg, pain
+squat 100x5, no pain. knee tight => barbell back squat 5 at 100 kg, pain
+squat 100x5, shoulder tight, no pain in the knee => barbell back squat 5 at 100 kg, pain
+squat 100x5, knee tight and hurting => barbell back squat 5 at 100 kg, pain
+squat 100x5, no pain, bench 80x5 shoulder tight => barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg, pain
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "expected"), readings(LOOKING_LIKE_PAIN))
+def test_words_a_slip_away_from_pain_tell_of_none(text: str, context: Context, expected: str) -> None:
+    assert said(text, context) == expected
+
+
+@pytest.mark.parametrize(("text", "context", "expected"), readings(DENIED))
+def test_a_tight_joint_without_pain_is_a_remark(text: str, context: Context, expected: str) -> None:
+    assert said(text, context) == expected
+
+
+@pytest.mark.parametrize(("text", "context", "expected"), readings(TOLD))
+def test_pain_that_is_told_is_noted(text: str, context: Context, expected: str) -> None:
+    assert said(text, context) == expected
