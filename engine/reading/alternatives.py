@@ -13,7 +13,7 @@ from engine.reading.chunks.beside_sets import tells_otherwise
 from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
 from engine.reading.wording import label_of
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
@@ -29,7 +29,7 @@ def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome
     links = _links(pieces)
     if len(links) != 1:
         return asked
-    texts = _texts(prepared.cleaned, pieces, *links[0])
+    texts = _texts(_without_lost_counts(prepared), pieces, *links[0])
     told = [sets_of(text) for text in texts]
     logged = [one for one in told if isinstance(one, Logged)]
     if len(logged) != TWO or logged[0].sets == logged[1].sets:
@@ -40,6 +40,16 @@ def either_of(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome
     readings = tuple(Reading(sets, 1 / len(rivals), label_of(sets, rivals)) for sets in rivals)
     question = question_of(Doubt.NUMBERS, "", readings)
     return Asked(question, readings, Doubt.NUMBERS, "either of two", asked.on, asked.note, asked.pain)
+
+
+def _without_lost_counts(prepared: Prepared) -> str:
+    """The message with "lost count" blanked out, each letter in its place: it is why there are two sides."""
+    cleaned = prepared.cleaned
+    for at in places_of(K.ALTERED, kinds_in_order(prepared.spoken)):
+        piece = prepared.spoken[at]
+        if "countlost" in CUES_OF[cleaned[piece.start : piece.end]]:
+            cleaned = cleaned[: piece.start] + " " * (piece.end - piece.start) + cleaned[piece.end :]
+    return cleaned
 
 
 def _are_counts(logged: Sequence[Logged]) -> bool:

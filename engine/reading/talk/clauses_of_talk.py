@@ -78,8 +78,11 @@ def _leaves_one_out(sentence: list[Piece], at: int) -> bool:
 def _lists_sets(sentence: list[Piece], at: int) -> bool:
     """ "my kid counted my reps: bench 80x8": not theirs for sure, as "my kid: bench 80x8" is; it is asked."""
     ahead, behind = [piece.kind for piece in sentence[:at]], [piece.kind for piece in sentence[at + 1 :]]
-    told = K.OTHERS in ahead[:-1] and ahead[-1] is not K.OTHERS and not OF_ANOTHER_TIME & set(ahead)
-    return told and COUNTED.isdisjoint(ahead) and behind[:1] == [K.NAME] and K.TIMES in behind
+    if K.OTHERS not in ahead[:-1] or ahead[-1] is K.OTHERS or behind[:1] != [K.NAME] or K.TIMES not in behind:
+        return False
+    if not COUNTED.isdisjoint(ahead):  # "coach says 3x5: bench 3x5 80": a rule, and what was done by it
+        return K.NAME not in ahead and (OF_ANOTHER_TIME - {K.SAYING}).isdisjoint(ahead)
+    return OF_ANOTHER_TIME.isdisjoint(ahead)
 
 
 OF_ANOTHER_TIME = (AHEAD - {K.OTHERS}) | {K.ASKS}
@@ -207,6 +210,8 @@ def _goes_on_behind_things(sentence: list[Piece], at: int) -> bool:
 def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
     """ "gym closes at 9 so only bench 3x8 80": a reason, then a lift and its sets."""
     told = [piece.kind for piece in sentence[at + 1 :] if piece.kind not in (K.FILLER, K.ONLY, K.NOTE)]
+    if told[:2] == [K.NAME, K.NUMBER] and K.TIMES in told and _says_that_i_did(sentence, at):
+        return True
     ahead = [piece.kind for piece in sentence[:at]]
     if K.OTHERS in ahead and ABOUT_OTHERS.issuperset(ahead):
         return told[:2] == [K.NAME, K.NUMBER] and K.TIMES in told  # "my kid was sick so only bench 3x8 80"
@@ -214,6 +219,14 @@ def _goes_on_with_sets(sentence: list[Piece], at: int) -> bool:
     return (
         (paired or told[:1] == [K.NAME]) and K.TIMES in told and K.TIMES not in ahead and not COUNTED.isdisjoint(ahead)
     )
+
+
+def _says_that_i_did(sentence: list[Piece], at: int) -> bool:
+    """ "my coach says 3x8 so i did rdl 3x8 90": somebody's rule, then what was done by it."""
+    if not any(piece.kind is K.OTHERS for piece in sentence[:at]):
+        return False
+    who = [piece.text for piece in sentence[at + 1 : at + 3]]
+    return len(who) > 1 and "me" in CUES_OF[who[0]] and "didso" in CUES_OF[who[1]]
 
 
 ABOUT_OTHERS = frozenset((K.OTHERS, K.NEVER, K.FILLER, K.PLAIN, K.NOTE, K.UNRELATED, K.COMMA))

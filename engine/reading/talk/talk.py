@@ -22,7 +22,7 @@ from engine.reading.talk.clauses_of_talk import (
 from engine.reading.talk.counts import counts_other_things
 from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.statements import is_an_opinion, speaks_of_several
-from engine.reading.talk.targets import is_result, target_of, tells_reps_alone, with_target
+from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -44,8 +44,12 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     out: list[Piece] = []
     dropped = False
     whole_message = False
+    wished: Piece | None = None
     for sentence, end in _sentences(pieces):
         kept = [] if whole_message else _kept(sentence, end)
+        if wished is not None and counted(kept) and not counted(out) and not _names(kept):
+            kept = _in_doubt([wished._replace(start=kept[0].start, end=kept[0].start), *kept])
+        wished = _lift_of_a_wish(sentence) if counted(sentence) and not counted(kept) else None
         if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
             kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
         dropped = dropped or (kept is not sentence and counted(sentence) > counted(kept))
@@ -55,6 +59,12 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
         if end is not None:
             out.append(end if end.kind is not K.QUESTION else end._replace(kind=K.STOP))
     return out, dropped
+
+
+def _lift_of_a_wish(sentence: list[Piece]) -> Piece | None:
+    """ "wanted 62.5 on ohp, no chance. 55 it was": what is done behind a wish may be of its lift."""
+    told = target_of(sentence)
+    return next((piece for piece in reversed(told) if piece.kind is K.NAME), None)
 
 
 def _sentences(pieces: list[Piece]) -> list[tuple[list[Piece], Piece | None]]:
@@ -88,7 +98,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     wished = False
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
-        if target and is_result(clause):
+        if target and is_result_of(target, clause):
             kept += with_target(target, clause)
             plans, target = False, []
             continue

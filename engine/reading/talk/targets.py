@@ -21,7 +21,8 @@ PLANNED_THEN = frozenset(("plan", "the"))
 DID = frozenset(("did", "didso"))
 OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.AND, K.PLAIN))
 LEADS = frozenset((K.GOT, K.ONLY))
-RESULTS = frozenset((K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.TIMES, K.FILLER, K.GOT))
+PAIRED = frozenset((K.TIMES, K.FOR))
+RESULTS = PAIRED | frozenset((K.KG, K.LB, K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.FILLER, K.GOT))
 MOST_SETS = 12
 
 
@@ -32,15 +33,22 @@ def target_of(clause: Sequence[Piece]) -> list[Piece]:
     wished = planned or (K.STORY not in kinds and not WISHED.isdisjoint(kinds))
     told = [piece for piece in clause if piece.kind not in WISHING]
     numbers = sum(kind in COUNTED for kind in kinds)
-    return told if wished and NOT_MINE.isdisjoint(kinds) and numbers > 1 else []
+    enough = numbers > 1 or (numbers == 1 and K.NAME in kinds)
+    return told if wished and NOT_MINE.isdisjoint(kinds) and enough else []
 
 
-def is_result(clause: Sequence[Piece]) -> bool:
-    """ ", got 4", "but only 4": what came of a target, told by its reps alone or as a pair of its own."""
+def is_result_of(target: Sequence[Piece], clause: Sequence[Piece]) -> bool:
+    """ ", got 4", "but only 4", of a wish of one number only a pair: "wanted 100 on squat, got 95 for 3"."""
+    whole = sum(piece.kind in COUNTED for piece in target) > 1 or _tells_its_load(clause)
+    return whole and _is_result(clause)
+
+
+def _is_result(clause: Sequence[Piece]) -> bool:
+    """Whether a clause tells what came of a target, by its reps alone or as a pair of its own."""
     if any(piece.kind is K.PLAIN and piece.text != "instead" for piece in clause):
         return False
     told = [piece for piece in map(_as_result, clause) if piece.kind not in OPENERS]
-    if told and told[-1].kind is K.NAME and K.TIMES not in [piece.kind for piece in told]:
+    if told and told[-1].kind is K.NAME and PAIRED.isdisjoint([piece.kind for piece in told]):
         told = told[:-1]  # "got 4 on squat"
     return len(told) > 1 and told[0].kind in LEADS and all(piece.kind in RESULTS for piece in told[1:])
 
@@ -76,7 +84,7 @@ def _tells_its_load(result: Sequence[Piece]) -> bool:
     numbers = [piece for piece in result if piece.kind is K.NUMBER]
     if not numbers:
         return False
-    pair = any(piece.kind is K.TIMES for piece in result) and numbers[0].value > MOST_SETS
+    pair = any(piece.kind in PAIRED for piece in result) and numbers[0].value > MOST_SETS
     return pair or any(piece.role is Role.LOAD for piece in numbers)
 
 
