@@ -32,6 +32,7 @@ from engine.reading.requests.spelt import forgets
 from engine.reading.retold import asked_if_more, asked_if_sets
 from engine.reading.tables import Misfit, told_in_lines
 from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
+from engine.reading.talk.statements import speaks_of_several
 from engine.reading.talk.talk import CUES, without_talk
 from engine.reading.talk.whose import asked_whose
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
@@ -197,6 +198,8 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
         lacks_reps = K.SAME in kinds and (K.NAME in kinds or K.VARIANT in kinds)
         unread = (Unread(prepared.cleaned.strip(), NO_REPS),) if lacks_reps and _says_same_weight(pieces) else ()
         return NoSets(pain, unread, "no numbers that could be sets")
+    if pieces[0].kind in (K.FIRST, K.LAST) and speaks_of_several(pieces):
+        return NoSets(pain=pain, why="talk: what sets that stand were like")
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
     told = entries(spoken, kinds if spoken is pieces else None)
     if not told:

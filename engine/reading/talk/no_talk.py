@@ -25,7 +25,7 @@ STATES = ("taken", "free")
 
 def holds_no_talk(sentence: list[Piece], kinds: set[K]) -> bool:
     """Whether no clause of the sentence, which is of these kinds, can be talk."""
-    if not kinds <= SET_KINDS or sentence[0].kind is K.LAST or (K.SETS in kinds and _points_at_a_set(sentence)):
+    if not kinds <= SET_KINDS or (K.SETS in kinds and _points_at_a_set(sentence)):
         return False
     words = [piece.text for piece in sentence if piece.kind not in FIXED]
     told = [spoken(word) for word in words]

@@ -69,11 +69,11 @@ def is_an_opinion(clause: Sequence[Piece]) -> bool:
 POINTING = frozenset(("the", "that", "those"))
 
 
-def speaks_of_several(clause: Sequence[Piece]) -> bool:
+def speaks_of_several(pieces: Sequence[Piece]) -> bool:
     """ "the first two were easy", "last two felt heavy": sets that stand, and what they were like; "last 8 easy" is a
     set.
     """
-    told = [piece for piece in clause if piece.kind not in CLAUSE_ENDS]
+    told = [piece for piece in pieces if piece.kind not in CLAUSE_ENDS]
     if len(told) < LEAST_OF_A_REMARK or told[0].kind not in (K.FIRST, K.LAST) or told[1].kind is not K.NUMBER:
         return False
     count, said = told[1], told[2:]

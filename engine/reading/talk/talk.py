@@ -21,7 +21,7 @@ from engine.reading.talk.clauses_of_talk import (
 )
 from engine.reading.talk.counts import counts_other_things
 from engine.reading.talk.no_talk import holds_no_talk
-from engine.reading.talk.statements import is_an_opinion, speaks_of_several
+from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
@@ -250,7 +250,6 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         return cued
     if (
         is_an_opinion(clause)
-        or speaks_of_several(clause)
         or (cued and _spelled_only(clause))
         or counts_other_things(clause, kinds)
         or _sets_a_machine(clause, kinds)
