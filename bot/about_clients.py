@@ -18,12 +18,12 @@ from bot.intents import note_to
 from bot.intents.adjust import OF_A_CLIENT, ask_of
 from bot.proposals import BEGINS_A_CHANGE
 from bot.replies.coaching import kept_about, no_request_of, not_yours, to_whom, which_client
-from bot.talk import LONGEST_NOTE
+from bot.talk import keep
 from bot.turn import Turn
 from engine.reading import read
 from engine.reading.values import Act, Asked, Doubt, NoSets, Outcome
 from engine.reading.words.phrasebook import phrasebook
-from storage.records import ChangeKind, Role
+from storage.records import Role
 
 HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
 TELLING = {
@@ -71,17 +71,17 @@ def _with_her_name_in_it(turn: Turn, outcome: Outcome) -> Outcome | None:
         return Act("adjust", text=f"{client.name}: {words}")
     if asks:
         return outcome
-    if (
-        turn.inbound.text.rstrip().endswith("?")
-        or turn.inbound.text.split()[0].casefold() in phrasebook().cues["asking"] | ASKING
-    ):
+    if turn.inbound.text.rstrip().endswith("?") or _begins_with_asking(turn.inbound.text):
         turn.say(no_request_of(client.name, words, turn.inbound.text))
     else:
-        change = turn.begin(ChangeKind.ASIDE, "the note")
-        text = turn.inbound.text[:LONGEST_NOTE]
-        turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
+        keep(turn)
         turn.say(kept_about(client.name, words))
     return None
+
+
+def _begins_with_asking(text: str) -> bool:
+    """ "is ann ok", without a question mark."""
+    return text.split()[0].casefold() in phrasebook().cues["asking"] | ASKING
 
 
 ASKING = frozenset(("is", "are", "does", "do", "did", "has", "have", "can", "will", "was", "show"))

@@ -22,7 +22,7 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
         pain.take_note(turn)
     elif outcome.unread:
         if _announces(turn):
-            _keep(turn)
+            keep(turn)
         turn.say(not_read(outcome.unread))
     elif turn.inbound.text.rstrip().endswith("?"):
         turn.say(lost())
@@ -38,12 +38,12 @@ def _announces(turn: Turn) -> tuple[ExerciseName, ...]:
 
 def _note(turn: Turn) -> None:
     """Nothing typed is thrown away."""
-    _keep(turn)
+    keep(turn)
     announced = _announces(turn)
     turn.say(announced_lift(announced[0]) if len(announced) == 1 else kept())
 
 
-def _keep(turn: Turn) -> None:
+def keep(turn: Turn) -> None:
     """The words as a note, which is no step of undo: undo is for sets."""
     change = turn.begin(ChangeKind.ASIDE, "the note")
     text = turn.inbound.text[:LONGEST_NOTE]
