@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
+from engine.reading.chunks.counts_ahead import count_ahead
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
@@ -72,12 +73,17 @@ class Chunker(SidedChunks):
             split_total(self.out)
         elif len(self.out.found) > 1:
             if len(self.out.found) > 2:
-                gather_loads(self.out)
-                if Role.SETS in self.out.roles:
-                    load_announced(self.out)
+                self._settle_counts()
             pair_lists(self.out, not phrasebook().cues["all"].isdisjoint(map(TEXT, self.pieces)))
             share_reps(self.out)
         return self.out
+
+    def _settle_counts(self) -> None:
+        """Puts loads and counts that stand apart to the sets that they are of."""
+        gather_loads(self.out)
+        if Role.SETS in self.out.roles:
+            load_announced(self.out)
+            count_ahead(self.out)
 
     def _settle(self) -> None:
         """What only shows once all is told: warm-ups that did not come, places in the stack, which set was the last."""
@@ -177,7 +183,7 @@ class Chunker(SidedChunks):
 
     def ahead_of_number(self, piece: Piece) -> None:
         """ "8 8 8 for 3": joined to no load; "pull ups for 8, 7 and 6" begins a list; "8 7 6 na 85" tells its load."""
-        if self._joins_load():
+        if self._joins_load() or self._joins_counted_load():
             return
         if self._leads_a_set():
             self.in_note = False
@@ -198,6 +204,23 @@ class Chunker(SidedChunks):
         number = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
         heavy = number is not None and (number.role is Role.LOAD or number.value > MOST_LOADED_REPS)
         return heavy and self._kind(2) in (K.FOR, K.TIMES) and self._kind(3) is K.NUMBER
+
+    def _joins_counted_load(self) -> bool:
+        """ "2 sets at 110 for 5": so many sets of what they are for."""
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if last is None or number is None or last.size != 1 or len(last.at) != 1:
+            return False
+        sets, loaded = last.factors[0][0], last.at[0].role is Role.LOAD or last.at[0].value > MOST_LOADED_REPS
+        counts = number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS
+        if sets.role is not Role.SETS or not (loaded and counts) or self.separator is not None:
+            return False
+        self.at += 1
+        listed = self._listed(self.at)
+        if listed > 1:
+            self.out.dangling = self.out.dangling or listed != sets.value
+            return True  # "3 sets at 80 for 8, 8, 7"
+        last.factors.append(self.factor(None))
+        return True
 
     def _joins_load(self) -> bool:
         """ "100 on the squat for 5": words stood between the load and its reps."""

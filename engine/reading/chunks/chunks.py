@@ -75,6 +75,8 @@ class Chunk:
     """Told at the load of the sets before it, in words: "same weight 3x15"."""
     of_sides: bool = False
     """A side stood between its two numbers: "10 each side x2"."""
+    of_each: bool = False
+    """ "Each" stood between its two numbers, and no side: "8 each x3"."""
     again: int = 0
     """How many more sets like the one before it: "another two sets like that"."""
     whole_again: bool = False

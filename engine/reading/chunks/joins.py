@@ -6,12 +6,13 @@ A third number behind an x that stands apart says how often: 80x5 x3. In a row o
 
 from __future__ import annotations
 
+from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import GAPS, MOST_SETS_BY_REPEAT, SIDE_OF_A_BAR, Chunk, tells_a_side
 from engine.reading.chunks.factors import FactorChunks
 from engine.reading.chunks.list_heads import is_ladder
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 COUNTED_BY_OF = (Role.BARE, Role.REPS, Role.SECONDS, Role.METRES)
@@ -56,8 +57,12 @@ class JoinedChunks(FactorChunks):
             sides = sides[:1]  # "10/10 per arm"
         reps, count = sides[-1:], self.pieces[self.at + 2] if self._kind(2) is K.NUMBER else None
         bare = bool(reps) and reps[0].role in (Role.BARE, Role.REPS) and count is not None and count.role is Role.BARE
-        if not bare or count is None or not tells_a_side(self.pieces[self.at]):
+        if not bare or count is None:
             return False
+        if not tells_a_side(self.pieces[self.at]):
+            chunk.of_each = chunk.size == 1
+            if not self._load_heads(chunk, count):
+                return False
         of_a_bar = tells_a_side(self.pieces[self.at], SIDE_OF_A_BAR)  # "35 a side x 8" may be plates
         if not self.out.found and (of_a_bar or reps[0].value <= count.value):
             chunk.of_sides = True
@@ -67,6 +72,14 @@ class JoinedChunks(FactorChunks):
         self.out.each = self.out.sides = True
         self.at += 3
         return True
+
+    def _load_heads(self, chunk: Chunk, count: Piece) -> bool:
+        """ "30s 10 each x3": reps behind the load that was told, done so often; "10 each x 8" tells a load itself."""
+        last = self._last()
+        head = last.factors[0][0] if last is not None and last.size == 1 and len(last.factors[0]) == 1 else None
+        loaded = head is not None and (head.role in (Role.LOAD, Role.PLURAL) or head.value > MOST_LOADED_REPS)
+        alone = chunk.size == 1 and last is not None and not last.at and chunk.factors[0][-1].value <= MOST_LOADED_REPS
+        return loaded and alone and count.value <= MOST_SETS
 
     def _counts_of(self, chunk: Chunk) -> bool:
         """ "3 sets of 8", "3 po 8": what stands before "of" counts sets."""

@@ -20,6 +20,7 @@ from engine.reading.chunks.chunks import Chunk
 from engine.reading.shapes.adding import Adding
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.values.effort import TOP_OF_SCALE
 
 LEAST_SPREAD = 4
 """Reps a set, from which "20 reps in 5 sets" may tell all of them. Common practice, no source."""
@@ -50,7 +51,7 @@ class OneFactor(Adding):
         self.bracketed = chunk.alone_in_brackets and bool(self.drafts) and not self.pending
         if any(number.value == 0 and number.role is Role.BARE for number in numbers) and not chunk.missed:
             raise DoesNotFit("0 reps and no miss told")
-        if self.shared is not None and place and self._counts_stand_behind(place):
+        if self.shared is not None and place and (self._counts_stand_behind(place) or self._tells_its_reps(chunk)):
             self.shared = None  # "singles 115 120 125, then 95 3x6"
         if chunk.counted or self._heads_loads(chunk, place):
             self._counted(numbers[0], chunk, place)
@@ -73,6 +74,12 @@ class OneFactor(Adding):
         if not behind or behind[0].size != 2 or not all(behind[0].factors) or behind[0].before is not None:
             return False
         return all(len(factor) == 1 and may_be_reps(factor[0], self.traits) for factor in behind[0].factors)
+
+    def _tells_its_reps(self, chunk: Chunk) -> bool:
+        """ "triple at 130, then 5 5 at 110": reps with a load behind them, and no load of three."""
+        numbers = chunk.factors[0]
+        rated = chunk.at_sign and chunk.at[0].role is Role.BARE and chunk.at[0].value <= TOP_OF_SCALE
+        return bool(chunk.at) and not rated and not chunk.counted and all(may_be_reps(n, self.traits) for n in numbers)
 
     def _counted(self, reps: Piece, chunk: Chunk, place: int) -> None:
         """ "a triple": reps of the load before, also in "a triple at 125, then a double"; ahead of loads ("doubles at

@@ -83,6 +83,10 @@ class ThreeFactors(TwoFactors):
 
     def _three_with_implements(self, first: Piece, second: Piece, third: Piece) -> bool:
         """2 x 24k x 10: two implements, then reps. A load in the middle is open otherwise."""
+        counted = first.role is Role.SETS and third.role in (Role.REPS, Role.BARE)
+        if counted and self._is_load(second) and not self._is_load(third):
+            self._repeat_at(second, third, first)  # "3 sets of 105 x 5"
+            return True
         if second.role not in LOADS:
             return False
         if first.role is Role.REPS and third.role in (Role.SETS, Role.BARE):

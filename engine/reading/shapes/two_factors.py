@@ -42,7 +42,7 @@ class TwoFactors(OneFactor):
                 second = second[:1]  # "3 x 15/15": each side once a set
         if not first:
             self._carry(second)
-        elif chunk.of_sides and not self._is_of_a_bar(first, second):
+        elif self._tells_reps_of_sides(chunk):
             self._repeat(first[-1], int(second[0].value))  # "10 each side x2"
         elif len(first) > 1:
             self._listed_first(first, second, chunk)
@@ -50,6 +50,34 @@ class TwoFactors(OneFactor):
             self._listed_second(first[0], second, chunk)
         else:
             self._two(first[0], second[0], chunk)
+
+    def _tells_reps_of_sides(self, chunk: Chunk) -> bool:
+        """Whether the reps of each side stand in front of the count of sets, with a word for it between them."""
+        if chunk.of_sides:
+            return not self._is_of_a_bar(*chunk.factors)
+        return chunk.of_each and self._is_of_each(chunk)
+
+    def _is_of_each(self, chunk: Chunk) -> bool:
+        """Whether "8 each x3" is three sets of eight a side, where a load stands elsewhere or there is none; a load in
+        each hand and its reps otherwise.
+        """
+        reps, sets = chunk.factors[0][-1], chunk.factors[1][0]
+        counts = sets.role is Role.BARE and whole(sets) and 1 <= sets.value <= MOST_SETS
+        if not counts or reps.role is not Role.BARE or not may_be_reps(reps, self.traits):
+            return False
+        if self.traits.body or (self.traits.one_sided and 1 < sets.value <= FEW_SETS < reps.value):
+            return True
+        if self.traits.two_implements and not self._load_told():
+            counts = self.choice.pair is PairAs.COUNTS
+            many = sets.value > FEW_SETS  # "10 each x 8": reps of each side, or the load in each hand
+            self.unplaced = self.unplaced or (counts and many)
+            return counts
+        return self._load_stands_apart() and sets.value <= FEW_SETS
+
+    def _load_stands_apart(self) -> bool:
+        """Whether a load was told on its own: "16s 8 each", "8 each x3 with 16s", and not "24 each x 8"."""
+        alone = [chunk.factors[0][0] for chunk in self.chunks.found if chunk.size == 1]
+        return any(map(self._is_load, alone)) or any(chunk.at for chunk in self.chunks.found)
 
     def _is_of_a_bar(self, first: tuple[Piece, ...], second: tuple[Piece, ...]) -> bool:
         """ "35 a side x 8" of a bar; of the body, or of what the hands hold, ten on each side are reps."""

@@ -1,0 +1,67 @@
+"""How many sets a message means, and of how many reps: counts ahead and behind, names of reps and of sets."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
+
+EACH = """
+db bench 30s 10 each x3 => dumbbell bench press 3×10 at 30 kg each
+db bench 30kg 10 each x3 => dumbbell bench press 3×10 at 30 kg each
+single leg rdl 24kg 8 each x3 => single-leg romanian deadlift 3×8 at 24 kg each
+bss 16s 8 each x4 => bulgarian split squat 4×8 at 16 kg each
+bss 8 each x3 with 16s => bulgarian split squat 3×8 at 16 kg each
+step ups 10 each x3 20kg => step-up 3×10 at 20 kg each
+{doing: dumbbell bench press; last: dumbbell bench press 30} 10 each x3 => dumbbell bench press 3×10 at 30 kg each
+push ups 10 each x 3 => push-up 3×10
+db bench 10 each x 8 => ask: dumbbell bench press 8×10
+db bench 30 each x 8 => dumbbell bench press 8 at 30 kg each
+db bench 24 each x 8, 26 each x 6 => dumbbell bench press 8 at 24 kg each, 6 at 26 kg each
+"""
+
+NAMED_BY_THEIR_PLACE = """
+deadlift heavy triple 130 then 2 back offs of 5 at 110 => conventional deadlift 3 at 130 kg, 2×5 at 110 kg
+squat 2 back offs of 5 at 110 => barbell back squat 2×5 at 110 kg
+squat 140x3, 2 back off sets of 5 at 110 => barbell back squat 3 at 140 kg, 2×5 at 110 kg
+squat 140x3, 3 backoffs at 110x5 => barbell back squat 3 at 140 kg, 3×5 at 110 kg
+squat 140x3, 2 back-offs 5 at 110 => barbell back squat 3 at 140 kg, 2×5 at 110 kg
+bench 2 top sets of 3 at 100, 3 back offs of 8 at 80 => barbell bench press 2×3 at 100 kg, 3×8 at 80 kg
+squat top single 150, 3 back off triples at 130 => barbell back squat 1 at 150 kg, 3×3 at 130 kg
+squat 100x5 back offs 80x8 80x8 => barbell back squat 5 at 100 kg, 2×8 at 80 kg
+squat 140x3, back offs 2x5 110 => barbell back squat 3 at 140 kg, 2×5 at 110 kg
+kreuzheben 180x2, 3 back off sätze mit 5 bei 150 => conventional deadlift 2 at 180 kg, 3×5 at 150 kg
+squat triple 130 then 5 5 at 110 => barbell back squat 3 at 130 kg, 2×5 at 110 kg
+squat heavy double 140, then 5 at 120, 5 at 120 => barbell back squat 2 at 140 kg, 2×5 at 120 kg
+"""
+
+COUNTED_AHEAD = """
+squat 140x3, 2 sets 110x5 => barbell back squat 3 at 140 kg, 2×5 at 110 kg
+squat 140x3, 2 sets at 110x5 => barbell back squat 3 at 140 kg, 2×5 at 110 kg
+squat 140x3 then 3 sets of 110x5 => barbell back squat 3 at 140 kg, 3×5 at 110 kg
+squat 140x3, then 2 sets at 110 for 5 => barbell back squat 3 at 140 kg, 2×5 at 110 kg
+squat 3 sets 140x3, 2 sets 110x5 => barbell back squat 3×3 at 140 kg, 2×5 at 110 kg
+squat 140x3 2 sets, 110x5 3 sets => barbell back squat 2×3 at 140 kg, 3×5 at 110 kg
+squat 140x3, 2 sets => barbell back squat 2×3 at 140 kg
+squat 2 sets: 110x5, 100x8 => barbell back squat 5 at 110 kg, 8 at 100 kg
+squat 140x3, 2 sets: 110x5, 100x8 => ask: barbell back squat 3 at 140 kg, 2×5 at 110 kg, 8 at 100 kg
+bench 3 sets at 80 for 8 reps, last one 7 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 3 sets at 80 for 8, 8, 7 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+db bench 2 sets of 24kg x 10 => dumbbell bench press 2×10 at 24 kg each
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(EACH))
+def test_reps_of_each_side_stand_in_front_of_the_count_of_sets(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(NAMED_BY_THEIR_PLACE))
+def test_a_word_for_their_place_counts_sets_as_the_word_sets_does(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED_AHEAD))
+def test_a_count_ahead_of_a_set_is_of_that_set(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
