@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from bot import pain
+from bot.replies.correction import wanted_back
 from bot.replies.talk import announced_lift, kept, lost
 from bot.replies.trouble import not_read
+from bot.sets_back import latest_deletion
 from bot.turn import Turn
 from engine.reading.announced_lift import lift_announced
+from engine.reading.corrections.after_all import WAS_FINE
 from engine.reading.values import Context, NoSets
 from engine.values.ids import ExerciseName
 from storage.records import ChangeKind
@@ -20,6 +23,8 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
         return
     if outcome.pain:
         pain.take_note(turn)
+    elif outcome.why == WAS_FINE and (deletion := latest_deletion(turn)):
+        turn.say(wanted_back(deletion.label))
     elif outcome.unread:
         if _announces(turn):
             keep(turn)

@@ -4,13 +4,21 @@ from __future__ import annotations
 
 from bot import steps
 from bot.corrections import refresh_day
+from bot.intents.undo import undo
 from bot.replies.correction import difference, nothing_to_undo, redone
+from bot.sets_back import asks_for_a_step, latest_deletion
 from bot.turn import Turn
 from engine.reading.values import Act
 
 
 def redo(turn: Turn, act: Act) -> None:
-    """Nothing; the change of the latest undo is in force again, or so many of them as she says."""
+    """Nothing; the change of the latest undo is in force again, or so many of them as she says.
+
+    "Put it back" behind a deletion brings back what was deleted.
+    """
+    if steps.latest_undone(turn) is None and latest_deletion(turn) is not None and not asks_for_a_step(turn):
+        undo(turn, Act("undo"))
+        return
     for place in range(act.count or 1):
         if not _redo_one(turn) and place == 0:
             turn.say(nothing_to_undo("bring back"))

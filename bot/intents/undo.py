@@ -4,9 +4,17 @@ from __future__ import annotations
 
 from bot import steps, zones
 from bot.corrections import refresh_day
+from bot.messages import InboundKind
 from bot.open_question import waiting
-from bot.replies.correction import already_undone, difference, not_the_latest, nothing_to_undo, undone
+from bot.replies.correction import (
+    already_undone,
+    difference,
+    not_the_latest,
+    nothing_to_undo,
+    undone,
+)
 from bot.replies.question import left_out, still_open
+from bot.sets_back import gone_already
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.reading.values import Act
 from engine.values.ids import AthleteId
@@ -30,7 +38,7 @@ def undo(turn: Turn, act: Act) -> None:
 
     Where nothing was changed today, what she takes back is the message that is asked about: it is left out.
     """
-    if not act.count and _left_out(turn):
+    if not act.count and (_left_out(turn) or _is_gone(turn)):
         return
     for place in range(act.count or 1):
         if not _undo_one(turn) and place == 0:
@@ -47,6 +55,14 @@ def _left_out(turn: Turn) -> bool:
     turn.kept[LEFT_OUT] = TOLD
     turn.say(left_out(question.payload["text"], step.label if step is not None else ""))
     return True
+
+
+def _is_gone(turn: Turn) -> bool:
+    """Whether "delete it" was said of what is gone already: nothing is done, and that is said."""
+    gone = None if turn.inbound.kind is InboundKind.TAP else gone_already(turn)
+    if gone is not None:
+        turn.say(gone)
+    return gone is not None
 
 
 def _undo_one(turn: Turn) -> bool:

@@ -86,6 +86,27 @@ def nothing_to_undo(word: str) -> Reply:
     return Reply(f"Nothing to {word}. Nothing changed.")
 
 
+def nothing_left(latest: str) -> Reply:
+    """ "delete it", and nothing of the last message is left. `latest`: what undo would take back."""
+    further = f"undo goes on to: {latest}." if latest else ""
+    return Reply("\n".join(filter(None, ["Nothing of the last message is left. Nothing changed.", further])))
+
+
+def deleted_already(latest: str) -> Reply:
+    """ "delete it" behind a deletion, which is not to be taken back by it."""
+    return Reply(f"Deleted already. Nothing more changed.\nundo takes back {latest}; to delete more, name it.")
+
+
+def changed_long_ago(latest: str, on: date, today: date) -> Reply:
+    """ "delete it" days after the latest change."""
+    return Reply(f"Nothing new since {near(on, today)}, so nothing changed.\nundo takes back {latest}.")
+
+
+def wanted_back(label: str) -> Reply:
+    """Sets were deleted, and what is said now may ask for them back."""
+    return Reply(f"Should it come back? Nothing changed yet. Undo takes back: {label}.", row(UNDO))
+
+
 def edit_unread(
     standing: Sequence[SetRecord], unread: Sequence[Unread] = (), *, nothing: str = "Nothing is saved for it."
 ) -> Reply:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -197,3 +199,43 @@ def test_back_from_a_pause_can_be_undone(chats):
 
     assert resumed != paused
     assert chats.standing("ana") == paused
+
+
+@pytest.mark.parametrize("again", ["delete it", "remove that", "bin it"])
+def test_delete_it_goes_no_further_than_the_last_message(chats, again):
+    out = chats.says("ana", "squat 90x5", "bench 60x5", "delete it", again)
+
+    assert "Nothing of the last message is left" in said(out)
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+def test_delete_it_brings_no_deleted_set_back(chats):
+    out = chats.says("ana", "squat 90 5 5 4", "delete the last set", "delete it")
+
+    assert "Deleted already" in said(out)
+    assert [reps for _, reps, _ in chats.log("ana")] == [5, 5]
+
+
+def test_delete_it_takes_nothing_of_an_earlier_day(chats):
+    chats.says("ana", "squat 90x5")
+    chats.at += timedelta(days=1)
+
+    chats.says("ana", "delete it")
+
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+@pytest.mark.parametrize("back", ["put it back", "restore the set", "no keep it"])
+def test_a_deletion_is_put_back_in_words(chats, back):
+    chats.says("ana", "squat 90 5 5 4", "delete set 2", back)
+
+    assert [reps for _, reps, _ in chats.log("ana")] == [5, 5, 4]
+
+
+@pytest.mark.parametrize("fine", ["actually 2 was fine", "set 2 was good after all", "put set 2 back"])
+def test_whether_a_deleted_set_is_wanted_back_is_asked(chats, fine):
+    out = chats.says("ana", "squat 90 5 5 4", "delete set 2", fine)
+
+    assert "Should it come back?" in said(out)
+    chats.says("ana", "undo")
+    assert [reps for _, reps, _ in chats.log("ana")] == [5, 5, 4]

@@ -19,6 +19,7 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back
+from engine.reading.corrections.after_all import was_like
 from engine.reading.corrections.amid_talk import amid_talk
 from engine.reading.corrections.confirmed import confirms
 from engine.reading.corrections.correcting import Told, told_of
@@ -35,6 +36,7 @@ from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.corrections.pointed_away import pointed_away
+from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
 from engine.reading.days.dates import with_dates
@@ -52,6 +54,7 @@ MOST_TURNED = 7
 
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     doubled,
+    reps_taken,
     deleted,
     pointed_away,
     moved_apart,
@@ -104,6 +107,9 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         return None
     if confirms(told) or counts_what_stands(told):
         return NoSets(why=CONFIRMED)
+    like = was_like(told)
+    if like:
+        return NoSets(why=like)
     other = _respelt(prepared, context, catalogue)
     found = _worked_out(other) if other is not None else None
     if found is None:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.parts import MOST_PARTS, Part, part_told, sets_of
 from engine.reading.corrections.remaining import PLACES
+from engine.reading.corrections.reps_away import reps_asked_away
 from engine.reading.latest_sets import run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K
@@ -32,7 +33,7 @@ def deleted(told: Told) -> Correction | None:
     """The sets pointed at, away."""
     told = _without_reason(told)
     undone = told.has("undone")
-    if not (asks_away(told) or undone) or _means_something_else(told, undone):
+    if not (asks_away(told) or undone) or _means_something_else(told, undone) or reps_asked_away(told):
         return None
     named = [piece for piece in told.pieces if piece.kind is K.NAME]
     if len(named) > 1 and {piece.kind for piece in told.pieces if not is_cue(piece, told)} <= SEVERAL_LIFTS:

@@ -14,7 +14,7 @@ from engine.reading.corrections.parts import part_told
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Role
+from engine.reading.words.pieces import Piece, Role
 
 FEWER = frozenset(("fewer", "minus"))
 ADDING = frozenset(("add", "plus", "extra"))
@@ -35,15 +35,16 @@ def shifted(told: Told) -> Correction | None:
     fewer = any_cued(words, FEWER) or any_cued(told.words[:1], TAKING)
     more = bool(kinds & {K.MORE, K.ANOTHER}) or any_cued(told.words[:1], ADDING)
     more = more or any_cued(words, EXTRA)
-    of_reps = K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
+    short = any(map(_is_short, told.pieces))
+    of_reps = short or K.REPS in kinds or any(number.role is Role.REPS for number in told.numbers())
     if not of_reps:
         return _heavier(told)
-    if fewer is more or any(p.kind not in ABOUT and not is_cued(p.text, FEWER) for p in told.pieces):
+    fewer = fewer or short
+    if fewer is more or not all(p.kind in ABOUT or is_cued(p.text, FEWER) or _is_short(p) for p in told.pieces):
         return None
-    part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
-    counts = [int(piece.value) for piece in told.numbers() if piece.value == int(piece.value)] or [1]
-    each = any(piece.kind is K.EACH for piece in told.pieces)
-    if part.missing or part.named_unknown or not (part.points or each) or len(counts) != 1:
+    part = part_told([piece for piece in told.pieces if piece.role is not Role.REPS], told.context)
+    counts = [int(piece.value) for piece in told.numbers() if piece not in part.used and piece.value % 1 == 0] or [1]
+    if part.missing or part.named_unknown or not (part.points or K.EACH in kinds) or len(counts) != 1:
         return None
     by = -counts[0] if fewer else counts[0]
     reached = part.reached(told.context, plural=True)
@@ -54,6 +55,12 @@ def shifted(told: Told) -> Correction | None:
     return told.correction()
 
 
+def _is_short(piece: Piece) -> bool:
+    """ "a rep short"."""
+    return piece.kind is K.UNCLEAR and is_cued(piece.text.split()[0], REP)
+
+
+REP = frozenset(("repword",))
 HEAVIER = frozenset(("heavier", "up"))
 LIGHTER = frozenset(("lighter", "off", "down"))
 ADDED = frozenset(("add", "plus"))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.reading.corrections.clauses import clauses
 from engine.reading.corrections.correcting import Told, cue_at, with_load
@@ -46,7 +47,7 @@ def _are_applied(told: Told) -> bool:
 def _may_correct(told: Told) -> bool:
     kinds = told.kinds()
     of_the_bar = K.BAR in kinds and len(told.numbers()) > 1  # "wait, the bar is 15, so 72.5" tells what the bar weighs
-    if kinds & NO_CORRECTION or told.of_others() or of_the_bar:
+    if kinds & NO_CORRECTION or told.of_others() or of_the_bar or _tells_a_difference(told.pieces):
         return False
     if any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told):
         return False
@@ -64,6 +65,15 @@ def _may_correct(told: Told) -> bool:
     if any((piece.kind in TALK and piece not in verbs) or (_compares(piece)) for piece in told.pieces):
         return False
     return says_after(told) if verbs else _is_pointed(told)
+
+
+def _tells_a_difference(pieces: Sequence[Piece]) -> bool:
+    """ "5 kg too much", "2.5 kg under": how far off a load was, and not what it was."""
+    far = (a.kind is K.NUMBER and a.unit is not None and is_cued(b.text, APART) for a, b in pairwise(pieces))
+    return any(far)
+
+
+APART = frozenset(("apart",))
 
 
 def _is_told_anew(told: Told) -> bool:

@@ -1,0 +1,58 @@
+"""Sets deleted in words and wanted back, and sets wanted away that are gone already.
+
+"Undo" goes a step back, whatever it was; "delete it" speaks of the latest message's sets, and "put it back" of sets
+that were deleted, also where no undo took them.
+"""
+
+from __future__ import annotations
+
+import re
+from datetime import timedelta
+
+from bot import steps, zones
+from bot.replies.correction import changed_long_ago, deleted_already, nothing_left
+from bot.replies.reply import Reply
+from bot.turn import Turn
+from engine.reading.words.cues import any_cued
+from engine.reading.words.phrasebook import spoken
+from storage.records import Change, ChangeKind
+
+WORD = re.compile(r"[^\W\d_]+")
+ERASING = frozenset(("erasing",))
+STEPPING = frozenset(("stepping",))
+ANOTHER_SESSION = timedelta(hours=12)
+
+
+def latest_deletion(turn: Turn) -> Change | None:
+    """The latest step, where it took sets away in words lately."""
+    step = steps.latest_undoable(turn)
+    return step if step is not None and step.kind is ChangeKind.DELETE and not is_long_ago(turn, step) else None
+
+
+def is_long_ago(turn: Turn, step: Change) -> bool:
+    """Whether the step is of another session, so that "it" is hardly what it did."""
+    return turn.at - step.at >= ANOTHER_SESSION
+
+
+def asks_for_a_step(turn: Turn) -> bool:
+    """Whether the message speaks of steps, "undo", "redo that", and not of sets."""
+    return any_cued(_words(turn), STEPPING)
+
+
+def gone_already(turn: Turn) -> Reply | None:
+    """What is said to "delete it" where nothing of this session's latest message is left: undone or deleted already."""
+    words = _words(turn)
+    if not any_cued(words, ERASING) or any_cued(words, STEPPING):
+        return None
+    step = steps.latest_undoable(turn)
+    if steps.latest_undone(turn) is not None:
+        return nothing_left(step.label if step is not None else "")
+    if step is None:
+        return None
+    if is_long_ago(turn, step):
+        return changed_long_ago(step.label, zones.local(step.at, turn.preferences.zone).date(), turn.today)
+    return deleted_already(step.label) if step.kind is ChangeKind.DELETE else None
+
+
+def _words(turn: Turn) -> list[str]:
+    return [spoken(word) for word in WORD.findall(turn.inbound.text.casefold())]
