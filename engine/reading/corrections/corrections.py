@@ -37,6 +37,7 @@ from engine.reading.corrections.names import new_exercise, new_unit, renamed_and
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.reps_away import reps_taken
+from engine.reading.corrections.restated import is_of_one_of_several
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
 from engine.reading.days.dates import with_dates
@@ -297,7 +298,7 @@ def _is_correcting(told: Told) -> bool:
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True
-    return K.TIMES not in kinds and _says_what_was(told)
+    return is_of_one_of_several(told) or (K.TIMES not in kinds and _says_what_was(told))
 
 
 def _is_of_no_lift_done(told: Told) -> bool:

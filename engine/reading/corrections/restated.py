@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import Part, is_be, sets_of
+from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
 from engine.reading.entries.segments import entries
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.values import Context
@@ -30,7 +30,39 @@ def restated(told: Told, clause: Sequence[Piece], part: Part) -> bool:
         names = list(dict.fromkeys(record.done.exercise for record in reached))
         return all(become(told, [one for one in reached if one.done.exercise == name], new) for name in names)
     group = _group(told, part, len(new))
-    return bool(new) and become(told, group, new, bool(part.places) or _is_of_all(clause, part, group, new))
+    if not new or part.places or _is_of_all(clause, part, group, new):
+        return bool(new) and become(told, group, new, True)
+    if len(new) == 1 and len(group) > 1:
+        group = _one_told(told, part, group, new[0])
+        return become(told, group, new, True)
+    return become(told, group, new)
+
+
+def _one_told(told: Told, part: Part, group: list[SetRecord], new: SetDone) -> list[SetRecord]:
+    """Which of several sets "it was 97.5x5" puts right: all equal ones of one message whose load alone was wrong, the
+    only one with its reps, the latest where only reps were wrong or each was sent alone; none where it is open.
+    """
+    together = len({record.message for record in group}) == 1
+    if together and len({record.done for record in group}) == 1 and group[-1].done.reps == new.reps:
+        return group
+    same_reps = [record for record in group if record.done.reps == new.reps]
+    if len(same_reps) == 1:
+        return same_reps
+    same_load = new.load is None or new.load == group[-1].done.load
+    going_on = not together and group[-1] is told.context.recent[-1]
+    slipped = told.slipped and part.named is None and not any(map(is_be, told.pieces))  # "sorry 97.5x4"
+    return group[-1:] if same_load or going_on or slipped or part.single else []
+
+
+def is_of_one_of_several(told: Told) -> bool:
+    """ "the squat was 97.5x4" where several squats stand: of which of them nobody can say, and no set more."""
+    kinds = told.kinds()
+    if not {K.TIMES, K.NUMBER} <= kinds <= OF_ONE or len(told.numbers()) != PAIR:
+        return False
+    part = part_told(told.pieces, told.context)
+    verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), None)
+    ahead = {piece.kind for piece in told.pieces[:verb]} if verb is not None else {K.NUMBER}
+    return ahead <= {K.NAME, K.FILLER} and not part.named_unknown and len(_group(told, part, 1)) > 1
 
 
 def _is_of_all(clause: Sequence[Piece], part: Part, group: Sequence[SetRecord], new: Sequence[SetDone]) -> bool:
@@ -119,4 +151,5 @@ def tells_the_whole(told: Told) -> bool:
 
 
 PAIR = 2
+OF_ONE = frozenset((K.NAME, K.FILLER, K.NUMBER, K.TIMES, K.KG, K.LB, K.FOR, K.REPS, K.AT, K.STOP))
 OF_THE_WHOLE = frozenset((K.FILLER, K.ONLY, K.GOT, K.TOTAL, K.NUMBER, K.TIMES, K.STOP, K.TODAY))
