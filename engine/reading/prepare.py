@@ -26,11 +26,13 @@ from engine.reading.marks.compared import with_compared
 from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.earlier_sets import without_earlier_sets
+from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.named_sets import with_named_sets
+from engine.reading.marks.not_quite import MARKS, with_marks_denied
 from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
@@ -139,6 +141,8 @@ def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, with labels of lifts and tries told in words put in their places."""
     if K.LINE in kinds and K.NAME in kinds:
         pieces = with_labelled_lifts(pieces)
+    if not kinds.isdisjoint(MARKS):
+        pieces = with_marks_denied(pieces)
     if K.MISS in kinds:
         pieces = with_tries(pieces)
     if K.FAILURE in kinds and K.PLUS in kinds:
@@ -167,9 +171,14 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
         names = names if pieces is before else _names_told(pieces)
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = _with_bars(pieces)
-    if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds:
-        pieces = with_equipment(pieces, catalogue)
-    return pieces
+    return _with_equipment_told(pieces, kinds, catalogue)
+
+
+def _with_equipment_told(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[Piece]:
+    """The pieces, which were of these kinds, with equipment put to the names that it belongs to."""
+    if not kinds.isdisjoint(SPOKEN_OF):
+        pieces = without_equipment_taken(pieces)
+    return with_equipment(pieces, catalogue) if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds else pieces
 
 
 def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -> list[Piece]:

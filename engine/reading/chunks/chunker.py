@@ -14,6 +14,7 @@ from engine.reading.chunks.results import RATING
 from engine.reading.chunks.sides import SIDES, SidedChunks
 from engine.reading.chunks.steps import loads_told
 from engine.reading.chunks.sums import BEHIND_THE_END
+from engine.reading.marks.equipment_talk import is_talked_of
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
@@ -281,6 +282,7 @@ class Chunker(SidedChunks):
 
     def equipment(self, piece: Piece) -> None:
         self.out.equipment = piece.kind
+        self.out.equipment_open = is_talked_of(self.pieces, self.at)
         self.at += 1
 
 

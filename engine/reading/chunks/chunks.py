@@ -147,6 +147,8 @@ class Chunks:
     work_from: int | None = None
     total: bool = False
     equipment: K | None = None
+    equipment_open: bool = False
+    """Only a remark speaks of the equipment, so the lift may have been done with it or not."""
     plates: bool = False
     sled_is_nothing: bool | None = None
     """Whether only the plates count, on what is no plain bar, or the load is not known; None: not asked yet."""

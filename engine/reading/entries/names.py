@@ -49,7 +49,9 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     names = _narrowed(said, context)
     if chunks.body:
         names = _of_the_body(names, entry, chunks, catalogue)
-    if chunks.equipment is not None:
+    if chunks.equipment_open and chunks.equipment is not None:
+        names = tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, entry.phrase, catalogue))))
+    elif chunks.equipment is not None:
         names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
     if len(names) > 1:
         names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)

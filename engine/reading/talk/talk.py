@@ -20,6 +20,7 @@ from engine.reading.talk.clauses_of_talk import (
     turns,
 )
 from engine.reading.talk.counts import counts_other_things
+from engine.reading.talk.list_ends import ends_a_list, may_end_a_list
 from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
@@ -106,6 +107,9 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             plans, clause = False, _with_name(clause, named)
         elif place and counted(clause):
             plans = _goes_on_planning(plans, clauses[place - 1], clause)
+            if not plans and ends_a_list(kept, clause):
+                kept += clause
+                continue
         if plans or _is_talk(clause, asked and (last or len(clauses) == 1)):
             kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
             kept = _in_doubt(kept) if kept and _tells_another_way(clause) else kept
@@ -206,19 +210,12 @@ def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
     """What was kept before a clause that is talk, so far as it does not speak of that, too."""
     if not kept or (_reaches_back(talk, asked) and not turns(talk[0]) and not _is_whole(kept, talk)):
         return []
-    return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if _may_end_a_list(kept, talk) else kept
+    return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if may_end_a_list(kept, talk) else kept
 
 
 def _is_whole(kept: list[Piece], talk: list[Piece]) -> bool:
     """ "squat 3x5 90, 92.5 next week": behind sets with their load one number of a plan speaks of nothing before it."""
     return tells_a_whole_set(kept) and counted(talk) == 1 and not any(piece.kind is K.TIMES for piece in talk)
-
-
-def _may_end_a_list(kept: list[Piece], clause: list[Piece]) -> bool:
-    """ "8, 8, 7 sensations": a word that no list knows, behind what may be the last of the reps; it is asked."""
-    listed = [piece.kind for piece in kept[-2:]] == [K.COMMA, K.NUMBER]
-    goes_on = [piece.kind for piece in clause[:3]] == [K.COMMA, K.NUMBER, K.PLAIN]
-    return listed and goes_on and kept[-1].role is clause[1].role is Role.BARE
 
 
 def _is_my_turn(clause: list[Piece]) -> bool:

@@ -1,0 +1,65 @@
+"""The last number of a list with words right behind it: "8, 8, 7 slept badly", "8, 8, 7 sensations".
+
+end = "," NUMBER [ ( "+" | "@" ) NUMBER ] MARK* word+       behind the numbers of sets, with no other number
+Behind reps a word that counts nothing leaves the number what it is; where a word may be counted, it is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.talk.clauses_of_talk import AHEAD, BEHIND
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
+
+MARKS = frozenset((K.MISS, K.FAILURE, K.EFFORT, K.PLUS, K.REPS, K.NOTE))
+IN_A_LIST = frozenset((K.COMMA, K.TIMES, K.NUMBER, K.SLASH, K.DASH))
+OF_SOMETHING_ELSE = AHEAD | BEHIND | {K.NAME, K.STORY, K.OTHERS, K.ASKS}
+PLURAL = "s"
+
+
+def ends_a_list(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
+    """Whether the number of a clause is the last of the reps that were kept, and its words a remark."""
+    behind = _behind_the_number(clause)
+    if not _goes_on(kept, clause) or not OF_SOMETHING_ELSE.isdisjoint([one.kind for one in behind]):
+        return False
+    return _tells_no_count(behind)
+
+
+def may_end_a_list(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
+    """Whether a number that is talk by the words behind it may be the last of the reps all the same."""
+    if not kept or kept[-1].kind is not K.NUMBER or [piece.kind for piece in clause[:2]] != IN_FRONT:
+        return False
+    counted = clause[2].kind in COUNTING if len(clause) > len(IN_FRONT) else False
+    lone = COUNTED.isdisjoint([piece.kind for piece in clause[2:]])
+    return (_goes_on(kept, clause) and lone and not counted) or _tells_no_count(_behind_the_number(clause))
+
+
+IN_FRONT = [K.COMMA, K.NUMBER]
+COUNTING = frozenset((K.OTHERS, K.FAR, K.TIMES, K.MORE, K.OF, K.DASH, K.SLASH))
+"""Behind a number these tell what it counts, or make it part of something else."""
+
+
+def _goes_on(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
+    """ "..., 8, 8" and ", 7 ...": reps behind reps."""
+    listed = len(kept) > 1 and kept[-2].kind in IN_A_LIST and _is_reps(kept[-1])
+    return listed and [piece.kind for piece in clause[:2]] == IN_FRONT and _is_reps(clause[1])
+
+
+def _behind_the_number(clause: Sequence[Piece]) -> Sequence[Piece]:
+    """The words behind the number of a clause and its marks; none where another number stands there."""
+    at = len(IN_FRONT)
+    while [piece.kind for piece in clause[at : at + 2]] in ([K.PLUS, K.NUMBER], [K.AT, K.NUMBER]):
+        at += 2
+    behind = clause[at:]
+    return behind if COUNTED.isdisjoint([piece.kind for piece in behind]) else ()
+
+
+def _tells_no_count(behind: Sequence[Piece]) -> bool:
+    """ "7 slept badly", "7 miss slept badly": the first word that is no mark cannot be what is counted."""
+    word = next((piece for piece in behind if piece.kind not in MARKS), None)
+    return word is not None and word.kind is K.UNRELATED and not word.text.endswith(PLURAL)
+
+
+def _is_reps(number: Piece) -> bool:
+    return number.kind is K.NUMBER and number.role is Role.BARE and number.value <= MOST_LOADED_REPS
