@@ -11,6 +11,7 @@ from datetime import date, timedelta
 from typing import Any, assert_never
 
 from bot.context import context_of
+from bot.examples import example_for
 from bot.intents import pair_order
 from bot.open_question import SETS
 from bot.recording import label_of, receipt, record
@@ -32,7 +33,8 @@ def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = F
     payload |= {"replaces": replaces, "text": turn.inbound.text}
     about = turn.inbound.message if message is None else message
     opened = turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=about)
-    turn.say(question(asked, opened.id, turn.inbound.text, stands=replaces))
+    example = example_for(turn, asked.typed or asked.term) if not asked.readings else ""
+    turn.say(question(asked, opened.id, turn.inbound.text, stands=replaces, example=example))
 
 
 def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot import pain
+from bot.examples import example_for
 from bot.replies.correction import wanted_back
 from bot.replies.talk import announced_lift, kept, lost
 from bot.replies.trouble import not_read
@@ -28,9 +29,9 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
     elif outcome.unread:
         if _announces(turn):
             keep(turn)
-        turn.say(not_read(outcome.unread))
+        turn.say(not_read(outcome.unread, example_for(turn, outcome.unread[0].text)))
     elif turn.inbound.text.rstrip().endswith("?"):
-        turn.say(lost())
+        turn.say(lost(example_for(turn)))
     else:
         _note(turn)
 
@@ -45,7 +46,7 @@ def _note(turn: Turn) -> None:
     """Nothing typed is thrown away."""
     keep(turn)
     announced = _announces(turn)
-    turn.say(announced_lift(announced[0]) if len(announced) == 1 else kept())
+    turn.say(announced_lift(announced[0]) if len(announced) == 1 else kept(example_for(turn)))
 
 
 def keep(turn: Turn) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from bot.examples import example_for
 from bot.intents import (
     accept,
     add_exercise,
@@ -124,6 +125,6 @@ def act_on(turn: Turn, act: Act) -> None:
     """Nothing; the intent is done and answered."""
     intent = INTENTS.get(act.name)
     if intent is None:
-        turn.say(lost())
+        turn.say(lost(example_for(turn)))
     else:
         intent(turn, act)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from bot.context import context_of
+from bot.examples import example_for
 from bot.recording import log
 from bot.replies.reply import Reply
-from bot.replies.trouble import EXAMPLE
 from bot.turn import Turn
 from engine.reading.values import Act, Logged
 from engine.values.sets import SetRecord
@@ -17,7 +17,7 @@ def repeat(turn: Turn, act: Act) -> None:
     """Nothing; the set is in the log again."""
     latest = last_set(turn, act)
     if latest is None:
-        turn.say(Reply(f"Not saved: there is no set to repeat yet. A set looks like {EXAMPLE}"))
+        turn.say(Reply(f"Not saved: there is no set to repeat yet. A set looks like {example_for(turn)}"))
         return
     count = max(1, min(act.count or 1, MOST))
     log(turn, Logged(tuple(latest.done for _ in range(count))))

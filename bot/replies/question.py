@@ -9,6 +9,7 @@ from bot.messages import Button
 from bot.replies.reply import Reply
 from bot.replies.sets import sets_text
 from bot.replies.trouble import quoted
+from engine.reading.asking import NUMBERS_AGAIN
 from engine.reading.values import Asked, Doubt
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetDone
@@ -17,13 +18,17 @@ LABEL = 40
 NOTHING_SAVED = "Nothing is saved yet."
 
 
-def question(asked: Asked, number: int, text: str, *, stands: bool = False) -> Reply:
-    """The question with one button a reading. `stands`: an edit is in doubt, so the old sets stand meanwhile."""
+def question(asked: Asked, number: int, text: str, *, stands: bool = False, example: str = "") -> Reply:
+    """The question with one button a reading. `stands`: an edit is in doubt, so the old sets stand meanwhile.
+
+    `example`: what a set of the lift looks like, shown where its numbers are to be sent again.
+    """
     saved = "What was saved stands until then." if stands else "Not saved yet."
     labels = distinct([label(asked, place) for place in range(len(asked.readings))], asked)
     head, hint = _head(asked, text), ""
     if _has_nothing_to_choose(asked):
         head, hint = _in_the_words_of_the_reader(asked)
+        hint = f"{hint}, as in {example}" if hint == NUMBERS_AGAIN and example else hint
     lines = [f"{head} {saved}", *([hint] if hint else [])]
     lines += [f"{place} {one}" for place, one in enumerate(labels, start=1)]
     buttons = [Button(_cut(one), f"v1:pick:{number}:{place}") for place, one in enumerate(labels)]

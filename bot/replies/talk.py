@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from bot.replies.reply import Reply
-from bot.replies.trouble import EXAMPLE, quoted
+from bot.replies.trouble import quoted
 from engine.values.ids import ExerciseName
 
 
-def kept() -> Reply:
+def kept(example: str) -> Reply:
     """Kept as a note."""
-    return Reply(f"Kept as a note, no sets saved. A set looks like {EXAMPLE}")
+    return Reply(f"Kept as a note, no sets saved. A set looks like {example}")
 
 
 def announced_lift(exercise: ExerciseName) -> Reply:
@@ -17,10 +17,10 @@ def announced_lift(exercise: ExerciseName) -> Reply:
     return Reply(f"{exercise.capitalize()}: send its sets. A set looks like 60x8")
 
 
-def lost() -> Reply:
+def lost(example: str) -> Reply:
     """A question that no intent answers."""
     return Reply(
-        f"I only log sets and tell what is next. Nothing saved. A set looks like {EXAMPLE}. /help shows the rest."
+        f"I only log sets and tell what is next. Nothing saved. A set looks like {example}. /help shows the rest."
     )
 
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.replies.reply import Reply
+from engine.reading.corrections.corrections import UNCLEAR
 from engine.reading.values import Unread
 
-EXAMPLE = "row 3x12 55"
 SHOWN = 3
+WHICH = "Say which set and what it was: last was 4, or set 2 was 57.5"
 MOST_UNREAD = 12
 
 
@@ -19,14 +20,16 @@ def broke() -> Reply:
     )
 
 
-def not_read(unread: Sequence[Unread]) -> Reply:
-    """Words that look like sets and could not be read; nothing was saved."""
+def not_read(unread: Sequence[Unread], example: str) -> Reply:
+    """Words that look like sets and could not be read; nothing was saved. `example`: what a set looks like."""
     if all(one.of_a_request for one in unread):
         return Reply("\n".join(f"Nothing changed: {quoted(one.text)}: {one.why}" for one in unread[:SHOWN]))
+    if all(one.why == UNCLEAR for one in unread):
+        return Reply("\n".join([*(f"Nothing changed: {quoted(one.text)}: {one.why}" for one in unread), WHICH]))
     lines = [f"Not saved: {quoted(one.text)}: {one.why}" for one in unread[:SHOWN]]
     if len(unread) > SHOWN:
         lines.append(f"and {len(unread) - SHOWN} more")
-    return Reply("\n".join([*lines, f"A set looks like {EXAMPLE}"]))
+    return Reply("\n".join([*lines, f"A set looks like {example}"]))
 
 
 def unread_lines(unread: Sequence[Unread]) -> list[str]:

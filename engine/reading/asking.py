@@ -93,7 +93,7 @@ def nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcom
         return Asked(asked, (), Doubt.EXERCISE, pain=pain, text=_numbers_of(part, prepared) if len(lost) == 1 else "")
     if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
         told = typed or shown
-        question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. Try: bench 3x5 80"
+        question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. {NUMBERS_AGAIN}"
         gap = with_a_gap(part.entry.pieces, prepared) if part.entry is not None and len(lost) == 1 else ""
         return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, text=gap, typed=typed)
     if part.entry is not None and part.entry.no_day == WHY_NOT[TWO_DAYS]:
@@ -102,6 +102,7 @@ def nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcom
     return NoSets(pain, (Unread(shown, part.why),), part.why)
 
 
+NUMBERS_AGAIN = "Send its sets, reps and load again"
 SAY_IT_AGAIN = "Try each day in front of its lift: monday squat 100x5, tuesday squat 105x5"
 
 
