@@ -31,7 +31,7 @@ from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
-from engine.reading.marks.named_sets import with_named_sets
+from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
 from engine.reading.marks.not_quite import MARKS, with_marks_denied
 from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.reasons_behind import with_reasons
@@ -305,8 +305,9 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)
     pieces = with_parted_numbers(pieces, kinds)
-    if K.FILLER in kinds and K.NUMBER in kinds:
-        pieces = with_named_sets(pieces)
+    if not kinds.isdisjoint(SETS_NAMED):
+        pieces = with_named_sets(pieces, kinds)
+        kinds = kinds_of(pieces)
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)
     if K.COUNT in kinds:

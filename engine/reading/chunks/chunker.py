@@ -8,6 +8,7 @@ from itertools import pairwise
 from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.counts_ahead import count_ahead
+from engine.reading.chunks.counts_of_names import count_named
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
@@ -73,18 +74,20 @@ class Chunker(SidedChunks):
         if self.out.total:
             split_total(self.out)
         elif len(self.out.found) > 1:
-            if len(self.out.found) > 2:
-                self._settle_counts()
+            self._settle_counts()
             pair_lists(self.out, not phrasebook().cues["all"].isdisjoint(map(TEXT, self.pieces)))
             share_reps(self.out)
         return self.out
 
     def _settle_counts(self) -> None:
         """Puts loads and counts that stand apart to the sets that they are of."""
-        gather_loads(self.out)
-        if Role.SETS in self.out.roles:
-            load_announced(self.out)
-            count_ahead(self.out)
+        if K.COUNT in self.out.kinds or Role.PLURAL in self.out.roles:
+            count_named(self.out)
+        if len(self.out.found) > 2:
+            gather_loads(self.out)
+            if Role.SETS in self.out.roles:
+                load_announced(self.out)
+                count_ahead(self.out)
 
     def _settle(self) -> None:
         """What only shows once all is told: warm-ups that did not come, places in the stack, which set was the last."""

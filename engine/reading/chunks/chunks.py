@@ -91,6 +91,11 @@ class Chunk:
     def size(self) -> int:
         return len(self.factors)
 
+    @property
+    def tells_reps(self) -> bool:
+        """Whether its reps stand beside their load or their count, or were written as their name."""
+        return self.counted or len(self.factors) > 1
+
     def marks(self) -> Set[str]:
         """The names of the fields that were told of it, those that every chunk has perhaps among them."""
         return self.__dict__.keys()

@@ -124,7 +124,10 @@ def split_total(chunks: Chunks) -> None:
         del chunks.found[total]  # "8 8 8, total 24"
         return
     load = _load_ahead(numbers)
-    if load is not None:
+    behind = chunks.found[-1].at if chunks.found else ()
+    if load is None and len(behind) == 1 and len(chunks.found) == len(numbers):
+        load = behind[0]  # "40 reps in sets of 8 at 60"
+    elif load is not None:
         numbers = numbers[1:]  # "28k: 100 total in sets of 20"
     if len(numbers) == 2 and numbers[1].role is Role.SETS and numbers[1].value:
         reps = numbers[0]._replace(value=numbers[0].value / numbers[1].value, role=Role.REPS)

@@ -239,7 +239,7 @@ class NumberChunks(JoinedChunks):
                 break
             chunk.factors.append(self._full_reps(chunk, self.factor(chunk)))
         following = self.kinds[self.at]
-        if following is K.COUNT and chunk.size == 1 and self._kind(-1) is K.NUMBER:
+        if chunk.size == 1 and self._names_reps(following):
             chunk.factors.append((self._counted_piece(),))
             chunk.counted = True
             following = self.kinds[self.at]
@@ -253,6 +253,14 @@ class NumberChunks(JoinedChunks):
             self._times_behind(chunk)
         if not self._restates(chunk):
             self._place(chunk)
+
+    def _names_reps(self, following: K | None) -> bool:
+        """ "5 triples", and "triples x 5", which is put as "5 of triples"."""
+        if self._kind(-1) is not K.NUMBER:
+            return False
+        linked = following is K.OF and self._kind() is K.COUNT
+        self.at += linked
+        return linked or following is K.COUNT
 
     def _counts_named_sets(self, chunk: Chunk) -> bool:
         """ "85 for two triples": so many sets, whose name tells their reps."""
@@ -326,7 +334,8 @@ class NumberChunks(JoinedChunks):
     def _is_multiplied(self, last: Chunk) -> bool:
         """ "60x8 (x2)", and "60: 8 (x2) 7"."""
         reps = last.factors[0][-1:] if last.size == 1 else ()
-        return last.size >= 2 or (len(reps) == 1 and reps[0].role is Role.BARE and reps[0].value <= MOST_LOADED_REPS)
+        alone = len(reps) == 1 and reps[0].role is Role.BARE and reps[0].value <= MOST_LOADED_REPS
+        return last.tells_reps or alone
 
     def _repeats_typed(self, last: Chunk) -> bool:
         """ "40m x3", "30s each side x2": seconds and metres are repeated, never carried as a load."""

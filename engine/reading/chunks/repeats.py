@@ -67,11 +67,13 @@ class RepeatedChunks(WarmUpChunks):
             self.at += 2
             return
         self.out.dangling = self.out.dangling or (last is None and self._heads_what_follows())
-        if last is None or count is None or last.size < 2 or not self._counts_sets_of(last, count):
+        if last is None or count is None or not last.tells_reps or not self._counts_sets_of(last, count):
             super().carried(piece)
             return
         alone = count.role is Role.BARE and self._kind(2) in LAST_OF_ALL and 1 < count.value <= MOST_SETS_BY_REPEAT
-        if (count.role is Role.SETS and self._kind(2) is not K.OF) or (alone and self.separator is K.DASH):
+        if (count.role is Role.SETS and self._kind(2) is not K.OF) or (
+            alone and (last.counted or self.separator is K.DASH)
+        ):
             last.times = int(count.value)
             self.at += 2
             return

@@ -52,7 +52,7 @@ class TimesChunks(PassedWords):
             self.at += 1
             return True
         amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in TIMED_OR_HEAVY
-        if behind or (piece.role is Role.TIMES and (last.size >= 2 or amount or self._tells_reps(last))):
+        if behind or (piece.role is Role.TIMES and (last.tells_reps or amount or self._tells_reps(last))):
             last.times = int(piece.value)
             self.at += 2 if behind else 1
             return True
@@ -61,10 +61,10 @@ class TimesChunks(PassedWords):
     def _ends_with_times(self, last: Chunk) -> bool:
         """ "80x5, 3x" and nothing behind it."""
         count, sign = self.pieces[self.at : self.at + 2]
-        if last.size < 2 or last.times is not None or not sign.glued or self._kind(2) not in PLAIN_ENDS:
+        if not last.tells_reps or last.times is not None or not sign.glued or self._kind(2) not in PLAIN_ENDS:
             return False
         head = last.factors[0][-1:]
-        loaded = not head or head[0].role is Role.LOAD or head[0].value > MOST_SETS
+        loaded = last.counted or not head or head[0].role is Role.LOAD or head[0].value > MOST_SETS
         return loaded and count.role is Role.BARE and 1 < count.value <= MOST_SETS
 
     def _loads_reps(self, last: Chunk) -> bool:

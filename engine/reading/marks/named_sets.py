@@ -7,12 +7,21 @@ front of it counts none: "100x5 back offs 80x8".
 
 from __future__ import annotations
 
+from engine.reading.marks.names_carried import with_names_carried
 from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
 MOST_SETS = 10
 """So many sets may be counted by such a word. Common practice, no source."""
+PAIRING = frozenset((K.TIMES, K.SLASH, K.DASH, K.PLUS))
+HEADING = frozenset((K.NAME, K.FOR, K.COMMA, K.THEN, K.LINE, K.STOP, K.AND, K.COLON))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE))
+REACH_OF_THOSE = 8
+"""How many pieces may stand between a name of reps and the words that point at it. Common practice, no source."""
+SETS_NAMED = frozenset((K.COUNT, K.SETS, K.FILLER))
+"""Kinds of the words by which sets are named or counted here."""
 SEVERAL = 2
 """What a word for such sets tells where it names several of them."""
 STARTS = frozenset(
@@ -21,7 +30,79 @@ STARTS = frozenset(
 )  # fmt: skip
 
 
-def with_named_sets(pieces: list[Piece]) -> list[Piece]:
+def with_named_sets(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with words for their place in a session ahead of the numbers that count
+    them, and with names of reps put to their counts and their loads.
+    """
+    if K.FILLER in kinds and K.NUMBER in kinds:
+        pieces = _with_places_ahead(pieces)
+    named = K.COUNT in kinds or (K.SETS in kinds and K.OF in kinds)
+    return _with_counts_named(pieces) if named and K.TOTAL not in kinds else pieces
+
+
+def _with_counts_named(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with an x between a count and a name of reps taken out: "3x doubles", "x3 doubles", "120 x triples";
+    and with "sets of 5", where no number counts them, as a name of reps.
+    """
+    out: list[Piece] = []
+    numbers = kinds_in_order(pieces).count(K.NUMBER)
+    at = 0
+    while at < len(pieces):
+        piece = pieces[at]
+        named = _sets_of(pieces, at) if numbers > 1 else None
+        if named is not None:
+            out.append(named)
+            at += 2
+        elif (behind := _past_those(pieces, at, out)) > at:
+            out.append(piece._replace(role=Role.TIMES))
+            at = behind - 1
+        elif piece.kind is K.TIMES and _joins_a_name(pieces, at):
+            if at and pieces[at - 1].kind is K.NUMBER and pieces[at - 1].value > MOST_SETS:
+                out.append(piece._replace(kind=K.FOR, text="for"))
+        else:
+            out.append(piece)
+        at += 1
+    return with_names_carried(out) if K.COUNT in kinds_in_order(out) else out
+
+
+def _past_those(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind "five of those", which counts the sets that a name of their reps told; `at` where it is none."""
+    count = pieces[at]
+    if count.kind is not K.NUMBER or count.role is not Role.BARE or not 1 <= count.value <= MOST_SETS:
+        return at
+    name = next((place for place in range(len(out) - 1, -1, -1)[:REACH_OF_THOSE] if out[place].kind is K.COUNT), -1)
+    if name < 0 or (name and out[name - 1].kind is K.NUMBER and out[name - 1].value <= MOST_SETS):
+        return at
+    ends = kind_at(pieces, at + 1) in ENDS
+    if out[name].role is Role.REPS and ends and "did" in CUES_OF[out[-1].text]:
+        return at + 1  # "100, sets of 5, did 4"
+    behind = pieces[at + 1 : at + 3]
+    if behind and behind[0].kind is K.ALTERED and "of" in CUES_OF[behind[0].text]:
+        return at + 2
+    pointed = len(behind) > 1 and behind[0].kind is K.OF and "those" in CUES_OF[behind[1].text]
+    return at + 3 if pointed else at
+
+
+def _joins_a_name(pieces: list[Piece], at: int) -> bool:
+    before = kind_at(pieces, at - 1) if at else None
+    if kind_at(pieces, at + 1) is K.COUNT:
+        return before is K.NUMBER
+    counted = kind_at(pieces, at + 1) is K.NUMBER and kind_at(pieces, at + 2) is K.COUNT
+    return counted and before in STARTS and 1 < pieces[at + 1].value <= MOST_SETS
+
+
+def _sets_of(pieces: list[Piece], at: int) -> Piece | None:
+    """ "sets of 5" as fives."""
+    reps = pieces[at + 2] if at + 2 < len(pieces) else None
+    if pieces[at].kind is not K.SETS or reps is None or kind_at(pieces, at + 1) is not K.OF:
+        return None
+    bare = reps.kind is K.NUMBER and reps.role in (Role.BARE, Role.REPS) and 1 <= reps.value <= MOST_LOADED_REPS
+    if not bare or reps.value % 1 or kind_at(pieces, at + 3) in PAIRING or (at and pieces[at - 1].kind not in HEADING):
+        return None
+    return pieces[at]._replace(kind=K.COUNT, end=reps.end, told=int(reps.value), role=Role.REPS)
+
+
+def _with_places_ahead(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words in front of the numbers that count them."""
     out: list[Piece] | None = None
     for at in places_of(K.FILLER, kinds_in_order(pieces)):

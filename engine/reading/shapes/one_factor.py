@@ -91,13 +91,22 @@ class OneFactor(Adding):
             self.unplaced = self.unplaced or not self.drafts or any(one.at for one in behind)
             self._append(Draft(int(reps.value), self.drafts[-1].load if self.drafts else None))
             return
-        if self.load is not None:
+        if self.load is not None and not (chunk.at and self._loads_follow(place)):
             self._append(Draft(int(reps.value)))
             return
         self.shared = int(reps.value)
         for load in chunk.at:
             self._append(Draft(self.shared, load))
         chunk.at = ()
+
+    def _loads_follow(self, place: int) -> bool:
+        """ "80x3, singles at 100, 120": whether one more load stands behind, with no reps of its own."""
+        found = self.chunks.found[place + 1 : place + 3]
+        alone = bool(found) and found[0].size == 1 and not found[0].at and len(found[0].factors[0]) == 1
+        listed = len(found) > 1 and found[1].size == 1 and may_be_reps(found[1].factors[0][0], self.traits)
+        if not alone or (listed and found[1].before is None):
+            return False  # "single at 100, 90 5 5 5"
+        return self._is_load(found[0].factors[0][0]) and not self._counts_stand_behind(place + 1)
 
     def _single(self, number: Piece, chunk: Chunk, place: int) -> None:
         number = self._full_ones(number)

@@ -65,3 +65,51 @@ def test_a_word_for_their_place_counts_sets_as_the_word_sets_does(text: str, con
 @pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED_AHEAD))
 def test_a_count_ahead_of_a_set_is_of_that_set(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+COUNTED_BEHIND_THE_LOAD = """
+squat doubles at 120 x3 => barbell back squat 3×2 at 120 kg
+squat triples at 100 x 5 => barbell back squat 5×3 at 100 kg
+squat triples 100x5 => barbell back squat 5×3 at 100 kg
+squat singles at 140 x3 => barbell back squat 3×1 at 140 kg
+squat singles 100x3 110x2 120x1 => barbell back squat 3×1 at 100 kg, 2×1 at 110 kg, 1 at 120 kg
+squat doubles @ 120kg x3 @8 => barbell back squat 3×2 at 120 kg RPE 8
+squat triples 100x3, 110x3, 120x3 => barbell back squat 3 at 100 kg, 3 at 110 kg, 3 at 120 kg
+squat fives at 100x5 => ask: barbell back squat 5×5 at 100 kg
+squat doubles, 120 x3 => ask: barbell back squat 3×2 at 120 kg
+squat singles at 100, 110, 120 x3 => ask: barbell back squat 1 at 100 kg, 1 at 110 kg, 3 at 120 kg
+squat single at 140, 120x5 => barbell back squat 1 at 140 kg, 5 at 120 kg
+squat 5s at 100 x3 => barbell back squat 3×5 at 100 kg
+squat triples at 100 5x => barbell back squat 5×3 at 100 kg
+squat triples at 100 (x5) => barbell back squat 5×3 at 100 kg
+squat 120 for a triple, x4 => barbell back squat 4×3 at 120 kg
+squat x3 doubles at 120 => barbell back squat 3×2 at 120 kg
+squat 3x doubles at 120 => barbell back squat 3×2 at 120 kg
+{doing: barbell back squat; last: barbell back squat 100} triples x 5 => barbell back squat 5×3 at 100 kg
+squat sets of 3 at 100 x5 => barbell back squat 5×3 at 100 kg
+bench 75 for sets of 4, did five of those => barbell bench press 5×4 at 75 kg
+squat 100, sets of 5, did 4 => barbell back squat 4×5 at 100 kg
+squat triples at 120, 5 of them => barbell back squat 5×3 at 120 kg
+squat 40 reps in sets of 8 at 60 => barbell back squat 5×8 at 60 kg
+"""
+
+AT_SEVERAL_LOADS = """
+deadlift two singles at 140 and one at 145 => conventional deadlift 2×1 at 140 kg, 1 at 145 kg
+deadlift 3 singles at 140, two at 145, one at 150 => conventional deadlift 3×1 at 140 kg, 2×1 at 145 kg, 1 at 150 kg
+deadlift one single at 140 and two at 150 => conventional deadlift 1 at 140 kg, 2×1 at 150 kg
+deadlift 3 triples at 140, 2 at 145 => ask: conventional deadlift 3×3 at 140 kg, 2×3 at 145 kg
+squat 3x5 100, two at 110 => barbell back squat 3×5 at 100 kg, 2 at 110 kg
+squat 60 80 100 singles => barbell back squat 1 at 60 kg, 1 at 80 kg, 1 at 100 kg
+squat 60, 80 and 100 for singles => barbell back squat 1 at 60 kg, 1 at 80 kg, 1 at 100 kg
+squat 60x5, 80x3, 100 120 singles => barbell back squat 5 at 60 kg, 3 at 80 kg, 1 at 100 kg, 1 at 120 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED_BEHIND_THE_LOAD))
+def test_a_number_beside_a_name_of_reps_counts_sets(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(AT_SEVERAL_LOADS))
+def test_a_name_of_reps_holds_for_each_of_the_loads(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
