@@ -14,6 +14,7 @@ from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.lexing.beside_words import with_months, with_words_settled
 from engine.reading.lexing.counts_misspelt import with_counts_mended
 from engine.reading.lexing.days_misspelt import with_days_mended
+from engine.reading.lexing.furniture import FURNITURE, without_furniture
 from engine.reading.lexing.lexer import Lexer
 from engine.reading.lexing.lift_letters import IMPLEMENTS, with_lift_letters
 from engine.reading.lexing.longer_names import with_longer_names
@@ -185,7 +186,7 @@ def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -
     """The pieces, with names that are no lift here made plain words: a verb, or the bench that one lies on."""
     if names[0] == LOG:
         pieces = _without_verb(pieces)
-    return _without_furniture(pieces) if FURNITURE in names[1:] else pieces
+    return without_furniture(pieces) if FURNITURE in names[1:] else pieces
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:
@@ -201,36 +202,7 @@ def _without_verb(pieces: list[Piece]) -> list[Piece]:
 LOG = "log"
 
 
-FURNITURE = "bench"
 TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))
-
-
-def _without_furniture(pieces: list[Piece]) -> list[Piece]:
-    """ "incline press, bench on hole 3", "bench at 30°": what one lies on, and how it was set."""
-    out: list[Piece] = []
-    for at, piece in enumerate(pieces):
-        behind = at + 1
-        while behind < len(pieces) and pieces[behind].kind in (K.FILLER, K.WITH):
-            behind += 1
-        is_set = behind < len(pieces) and (pieces[behind].kind is K.SETTING or _is_angle(pieces, behind))
-        numbered = _stands_on_a_number(pieces, at)
-        furniture = piece.kind is K.NAME and piece.text == FURNITURE and any(p.kind is K.NAME for p in out)
-        kind = K.SETTING if numbered else K.NOTE
-        out.append(piece._replace(kind=kind, names=()) if furniture and (is_set or numbered) else piece)
-    return out
-
-
-def _is_angle(pieces: list[Piece], at: int) -> bool:
-    """ "30°", "30 degrees"."""
-    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    return pieces[at].kind is K.NUMBER and (pieces[at].text.endswith("°") or behind is K.SETTING)
-
-
-def _stands_on_a_number(pieces: list[Piece], at: int) -> bool:
-    """ "on bench 4": which of them it was, at the end of a clause."""
-    behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
-    ends = behind in ([K.NUMBER], [K.NUMBER, K.COMMA], [K.NUMBER, K.STOP], [K.NUMBER, K.LINE], [K.NUMBER, K.CLOSE])
-    return at > 0 and ends and pieces[at - 1].text in ("on", "at", "from", "auf", "en", "sur", "op", "på")
 
 
 def _says_planned(piece: Piece) -> bool:
