@@ -7,7 +7,18 @@ from collections.abc import Sequence
 from datetime import timedelta
 
 from bot.intents import skip
-from bot.replies.choices import much_the_same, no_plan_to_change, same_lift, swap_options, unknown_exercise, which_lift
+from bot.replies.choices import (
+    ALIKE,
+    LISTED_BY_PLAN,
+    NAMED,
+    much_the_same,
+    no_plan_to_change,
+    nothing_like_it,
+    same_lift,
+    swap_options,
+    unknown_exercise,
+    which_lift,
+)
 from bot.sessions import Session, session_of
 from bot.swap_offers import swap_or_offer
 from bot.turn import Turn
@@ -36,6 +47,8 @@ def swap(turn: Turn, act: Act) -> None:
         turn.say(much_the_same(known.name, known.swaps, planned))
     elif exercise is None or session.slot_of(exercise) is None:
         turn.say(which_lift(SWAP, planned))
+    elif act.to is None and act.also:
+        offer_of(turn, exercise, act.also, NAMED)
     elif act.to is None and (unknown := UNKNOWN.search(act.text)):
         turn.say(unknown_exercise(unknown[1]))
     elif act.to is None:
@@ -59,18 +72,29 @@ def offer(turn: Turn, exercise: ExerciseName, equipment: str = "") -> None:
     options: Sequence[ExerciseName] = listed_by_plan or (known.swaps if known is not None else ())
     if equipment:
         options = [one for one in options if _is_of(turn, one, equipment)] or _alike(turn, exercise, equipment)
+        listed_by_plan = ()
+    if not options:
+        turn.say(nothing_like_it(exercise))
+    else:
+        offer_of(turn, exercise, options, LISTED_BY_PLAN if listed_by_plan else ALIKE)
+
+
+def offer_of(turn: Turn, exercise: ExerciseName, options: Sequence[ExerciseName], whose: str) -> None:
+    """Nothing; these lifts are offered in place of it, and the answer may name any. `whose`: who says so."""
     payload = {"kind": SWAP, "exercise": exercise, "options": list(options[:3])}
     turn.store.questions.ask(
         turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=turn.inbound.message
     )
-    turn.say(swap_options(exercise, options, bool(listed_by_plan)))
+    turn.say(swap_options(exercise, options, whose))
 
 
 def _alike(turn: Turn, exercise: ExerciseName, equipment: str) -> Sequence[ExerciseName]:
     """Lifts of the same movement that this equipment does."""
     known = turn.catalogue.get(exercise)
     found = [one for one in turn.catalogue.exercises.values() if known is not None and one.pattern is known.pattern]
-    return [one.name for one in found if one.equipment.value == equipment and one.name != exercise][:MOST_ALIKE]
+    others = [one for one in found if one.name != exercise and known is not None and set(one.prime) & set(known.prime)]
+    with_it = [one.name for one in others if one.equipment.value == equipment]
+    return (with_it or [one.name for one in others if one.equipment.value == BODY])[:MOST_ALIKE]
 
 
 MOST_ALIKE = 4

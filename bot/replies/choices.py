@@ -17,6 +17,9 @@ from engine.values.prescription import Prescription
 from engine.volume.spacing import Caution
 
 LABEL = 14
+LISTED_BY_PLAN = "Your plan lists"
+ALIKE = "Much the same work"
+NAMED = "Which one instead"
 TODAY = "today"
 """How the session that a swap is asked for calls itself; others go by their day."""
 
@@ -112,13 +115,19 @@ def swap_over(exercise: ExerciseName) -> Reply:
     return Reply(f"Not swapped: sets of {exercise} are in, or it is out of today. Nothing changed.")
 
 
-def swap_options(exercise: ExerciseName, options: Sequence[ExerciseName], planned: bool) -> Reply:
-    """What may stand in for a lift; the plan's own list first."""
-    whose = "Your plan lists" if planned else "Much the same work"
+def swap_options(exercise: ExerciseName, options: Sequence[ExerciseName], whose: str) -> Reply:
+    """What may stand in for a lift, and who says so."""
     lines = [f"{title(exercise)} today? {whose}:", listed(options)]
     lines.append(f"Or type: swap {exercise} for ...")
     buttons = tuple(Button(_label(option), f"v1:swap-to:{place}") for place, option in enumerate(options[:3]))
     return Reply("\n".join(lines), (buttons, (Button("Skip it", "v1:swap-skip"),)))
+
+
+def nothing_like_it(exercise: ExerciseName) -> Reply:
+    """No lift that works the same is known for what there is."""
+    return Reply(
+        f"Nothing changed: I know no lift much like {exercise} with that. Send: swap {exercise} for ..., or skip it.",
+    )
 
 
 def _label(name: str) -> str:

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.requests.swapped_for import settled_swap
 from engine.reading.values import Act, Context
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -37,11 +39,11 @@ TAKES = {
 NO_EXCEPTION = "I can do it as a whole, and not with an exception: send what is to be done alone"
 
 
-def in_full(found: Act, pieces: Sequence[Piece], context: Context) -> Act:
+def in_full(found: Act, pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Act:
     """The request, or what it can take where the words told one part more than it has."""
     clause = _clause(pieces)
     why = _left_over(found, clause, frozenset(piece.kind for piece in clause), context)
-    return Act(UNCLEAR, text=why) if why else found
+    return Act(UNCLEAR, text=why) if why else settled_swap(found, pieces, context, catalogue)
 
 
 def _clause(pieces: Sequence[Piece]) -> Sequence[Piece]:

@@ -285,7 +285,9 @@ def _by_phrase(
             apart = within or not _is_in_a_name(end, pieces)
             found = recognise(said) if recognise is not None and apart else None
             if found is not None:
-                return in_full(found, [piece for piece in pieces if piece.start >= words[0][1].start], context)
+                return in_full(
+                    found, [piece for piece in pieces if piece.start >= words[0][1].start], context, catalogue
+                )
     told = (
         repeat_told(words, pieces, context)
         or sets_added(plain, pieces, context)
@@ -298,7 +300,7 @@ def _by_phrase(
         or asks_history(words, pieces, context)
         or adjusts(cleaned, pieces)
     )
-    return in_full(told, pieces, context) if told is not None else None
+    return in_full(told, pieces, context, catalogue) if told is not None else None
 
 
 def _is_in_a_name(end: int, pieces: Sequence[Piece]) -> bool:

@@ -16,6 +16,7 @@ import re
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.values import Act, Context
 from engine.values.ids import ExerciseName
 from engine.values.muscles import Muscle
@@ -52,6 +53,9 @@ PLAN_HELP = re.compile(r"help (?:plan|plans|progression)|plan help|how do i (?:w
 CHECK = re.compile(r"check (?:my |the )?(?:plan )?((?:with|without) .{2,50})")
 FEWER_OR_MORE = re.compile(r"(?:more|less|fewer) .{2,40}")
 SETS_OF = re.compile(r"[+-]? ?\d{1,2}(?: more| fewer| less)? sets?(?: of| for| to)? .{2,40}|.{2,40} [+-]\d{1,2}")
+SETS_OF_A_LIFT = re.compile(
+    r"([+-]) ?(\d{1,2}) sets?(?: of| for| to| on)? ([^\d]{2,40})|([^\d]{2,40}) ([+-]) ?(\d{1,2}) sets?"
+)
 TAKEN = re.compile(
     r"(?:the )?(?:\w{3,12} )?(?:rack|machine|bench|bar|barbell|cables?|station) (?:is |are )?"
     r"(?:taken|busy|occupied|in use)"
@@ -71,7 +75,10 @@ def spelt(cleaned: str, context: Context, catalogue: Catalogue) -> Act | None:
     said = " ".join(cleaned.casefold().strip(" .!?").split())
     if not said or len(said) > LONGEST or "\n" in cleaned.strip():
         return None
-    return _settings(said, cleaned) or _gym(said, context, catalogue) or _plan(said) or _sets_of_a_muscle(said, cleaned)
+    found = (
+        _settings(said, cleaned) or _gym(said, context, catalogue) or _plan(said) or _sets_of_a_muscle(said, cleaned)
+    )
+    return found or _sets_of_a_lift(said, context, catalogue)
 
 
 def _settings(said: str, cleaned: str) -> Act | None:
@@ -158,6 +165,21 @@ def _sets_of_a_muscle(said: str, cleaned: str) -> Act | None:
     if not colon:
         return Act("more", text=said)
     return Act("adjust", text=cleaned.strip()) if 0 < len(who.split()) <= 2 else None
+
+
+def _sets_of_a_lift(said: str, context: Context, catalogue: Catalogue) -> Act | None:
+    """ "-1 set squat": of the log or of the plan nobody can say; what to send for either."""
+    found = SETS_OF_A_LIFT.fullmatch(said)
+    if found is None:
+        return None
+    sign, count, words = found[1] or found[5], found[2] or found[6], found[3] or found[4]
+    named = _of_lift("", words, context, catalogue)
+    if named is None or named.exercise is None:
+        return None
+    lift, change = named.exercise, f"{sign}{count}"
+    shown = f"what if {change} {'set' if change[1:] == '1' else 'sets'} {lift} shows the plan with it"
+    taken = f"delete last {lift} set takes one out of the log" if change[0] == "-" else "log a set and it counts"
+    return Act(UNCLEAR, text=f"{taken}; {shown}")
 
 
 TIMES = re.compile(r"\d ?[x×*] ?\d")
