@@ -190,16 +190,19 @@ def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:
-    """ "log bench 3x5 80" asks to write it down; the log of the strongman is a lift of its own: "log 3x5 80"."""
+    """ "log bench 3x5 80", "log yesterday bench 3x5 80" ask to write it down; the log of the strongman is a lift of its
+    own: "log 3x5 80".
+    """
     at = next(place for place, piece in enumerate(pieces) if piece.kind is K.NAME)
     behind = at + 1
-    while behind < len(pieces) and pieces[behind].kind in (K.FILLER, K.COLON):
+    while behind < len(pieces) and pieces[behind].kind in BEHIND_A_VERB:
         behind += 1
     is_verb = behind < len(pieces) and pieces[behind].kind is K.NAME
     return [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]] if is_verb else pieces
 
 
 LOG = "log"
+BEHIND_A_VERB = DATE_KINDS | {K.FILLER, K.COLON, K.LAST}
 
 
 TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))

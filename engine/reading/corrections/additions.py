@@ -5,7 +5,7 @@ addition = slip { slip } ADDS ... whole set        "oh and a back off set 70x8",
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared
@@ -13,6 +13,7 @@ from engine.reading.values import Context, Correction
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.values.ids import ExerciseName
+from engine.values.sets import SetRecord
 
 MOST_SLIPS = 3
 JUST_DONE = timedelta(days=1)
@@ -35,13 +36,19 @@ def adds_a_set(prepared: Prepared) -> bool:
 
 
 def is_long_ago(prepared: Prepared, context: Context) -> bool:
-    """Whether the latest sets are of days ago, and neither a day that is past is named nor a lift among the sets: "no
-    squats today", "leg press instead" are no word on Tuesday's pushdowns.
+    """Whether the latest sets are of days ago and not just told, and neither a day that is past is named nor a lift
+    among the sets: "no squats today", "leg press instead" are no word on Tuesday's pushdowns.
     """
-    if not context.recent or context.now is None or context.now.date() - context.recent[-1].on <= JUST_DONE:
+    if not context.recent or context.now is None or _is_fresh(context.recent[-1], context.now):
         return False
     lifts = [one.done.exercise for one in context.recent]
     return prepared.told.isdisjoint(NAMING_A_DAY) and _named(prepared).isdisjoint(lifts)
+
+
+def _is_fresh(record: SetRecord, now: datetime) -> bool:
+    """Whether the set was done a day ago at most, or told then: "monday bench 3x5 80", then "last one was 4"."""
+    told = record.at.date() if record.message else record.on  # an old log read in is no message
+    return now.date() - max(record.on, told) <= JUST_DONE
 
 
 def reaches_back(meant: Correction, prepared: Prepared, context: Context) -> bool:
@@ -49,7 +56,7 @@ def reaches_back(meant: Correction, prepared: Prepared, context: Context) -> boo
     today: "no bench today".
     """
     reached = [*(record for record, _ in meant.changed), *meant.removed, *meant.moved]
-    if context.now is None or all(context.now.date() - record.on <= JUST_DONE for record in reached):
+    if context.now is None or all(_is_fresh(record, context.now) for record in reached):
         return False
     if not prepared.told.isdisjoint(NAMING_A_DAY):
         return False

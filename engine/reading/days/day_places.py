@@ -8,6 +8,7 @@ behind  = sets day ( "," | "." | ";" | "-" | "(" | ")" | remark )         bench 
 
 from __future__ import annotations
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
@@ -61,8 +62,19 @@ def between_name_and_number(pieces: list[Piece], at: int) -> bool:
     while ahead < min(len(pieces), at + MOST_VERBS) and is_cued(pieces[ahead].text, TELLING_WHAT_WAS):
         ahead += 1
     behind = pieces[ahead].kind if ahead < len(pieces) else None
-    named = at - 1 - (at > 1 and (is_cued(pieces[at - 1].text, ON_A_DAY) or pieces[at - 1].kind is K.COLON))
+    named = at - 1
+    while at - named <= MOST_TIES and named > 0 and _ties_to_a_name(pieces[named]):
+        named -= 1
     return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
+
+
+def _ties_to_a_name(piece: Piece) -> bool:
+    """ "bench on monday 3x5 80", "bench last monday 3x5 80", "bench from monday 3x5 80"."""
+    return piece.kind in (K.COLON, K.LAST) or piece.text in FROM or is_cued(piece.text, ON_A_DAY)
+
+
+MOST_TIES = 3
+FROM = ("from", "de", "del")
 
 
 def opens_a_clause(pieces: list[Piece], at: int) -> bool:
@@ -70,7 +82,7 @@ def opens_a_clause(pieces: list[Piece], at: int) -> bool:
     "squat yesterday 100x3, today 105x3": with numbers alone, where another day was told.
     """
     before = at - 1
-    while before > 0 and pieces[before].kind is K.FILLER:
+    while before > 0 and pieces[before].kind not in PARTING and _leads_to_a_day(pieces[before]):
         before -= 1
     if before <= 0 or pieces[before].kind not in PARTING or COUNTED.isdisjoint([one.kind for one in pieces[:before]]):
         return False
@@ -82,26 +94,55 @@ def opens_a_clause(pieces: list[Piece], at: int) -> bool:
     return dated or (behind[:1] == [K.NAME] and K.NUMBER in behind)
 
 
+def _leads_to_a_day(piece: Piece) -> bool:
+    return piece.kind in (K.FILLER, K.FOR, K.LAST) or piece.text in FROM or is_cued(piece.text, SAID_FIRST)
+
+
 DAYS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO))
 PARTING = frozenset((K.COMMA, K.STOP, K.SLASH, K.DASH, K.OTHER_SIGN, K.THEN, K.AND))
 NEAR = 4
 
 
 def follows_an_opening(pieces: list[Piece], at: int) -> bool:
-    """ "logging this late, fri: bench 4x5 82.5": only words stand before it, and it heads what follows."""
-    if not 0 < at <= MOST_WORDS_OF_AN_OPENING:
+    """ "logging this late, fri: bench 4x5 82.5", "oh and on monday bench 4x5 82.5": only words stand before it on its
+    line, and it heads what follows.
+    """
+    start = _start_of_line(pieces, at)
+    if not start < at:
         return False
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
     if behind in OF_A_SESSION and (end := _behind_session(pieces, at + 1)) < len(pieces):
         behind = K.COLON if pieces[end].kind is K.COLON else behind
-    before = at - 1 - (at > 1 and pieces[at - 1].kind is K.FILLER)
+    before = at - 1 - (at > start + 1 and pieces[at - 1].kind is K.FILLER)
     parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
     heads = behind is K.COLON or (parted and (behind in BEHIND_AN_OPENING or behind in (K.NUMBER, K.COMMA)))
-    bulleted = 2 if pieces[0].kind is K.NUMBER and is_bullet(pieces, 0) else 0
-    ahead = pieces[bulleted:at]
-    return heads and SAID.isdisjoint([piece.kind for piece in ahead])
+    heads = heads or (behind is K.NAME and all([_opens_speech(pieces, place) for place in range(start, at)]))
+    bulleted = 2 if pieces[start].kind is K.NUMBER and is_bullet(pieces, start) else 0
+    return heads and SAID.isdisjoint([piece.kind for piece in pieces[start + bulleted : at]])
 
 
+def _start_of_line(pieces: list[Piece], at: int) -> int:
+    """Where the line of this place begins; the place itself where that is too far in front for opening words."""
+    start = at
+    while start > 0 and pieces[start - 1].kind is not K.LINE:
+        start -= 1
+        if at - start > MOST_WORDS_OF_AN_OPENING:
+            return at
+    return start
+
+
+def _opens_speech(pieces: list[Piece], at: int) -> bool:
+    """Whether the word says nothing of the day behind it: "oh and yesterday bench", "with tom on monday bench"."""
+    piece = pieces[at]
+    beside = piece.kind is K.PLAIN and at > 0 and pieces[at - 1].kind is K.WITH
+    return piece.kind in OPENING_SPEECH or beside or is_cued(piece.text, SAID_FIRST)
+
+
+OPENING_SPEECH = frozenset(
+    (K.FILLER, K.AND, K.THEN, K.FOR, K.ADDED, K.ONLY, K.ANOTHER, K.EXTRA, K.HEADING, K.LAST, K.WITH, K.OF, K.COMMA,
+     K.COLON, K.STOP, K.DASH, K.OPEN, K.OTHER_SIGN)
+)  # fmt: skip
+SAID_FIRST = frozenset(("slip", "chatter", "polite"))
 OF_A_SESSION = frozenset((K.HEADING, K.FILLER))
 MOST_OF_A_SESSION = 3
 
@@ -160,10 +201,15 @@ APART = frozenset((Role.SECONDS, Role.NOT_A_SET, Role.PLURAL))
 
 
 def is_from(pieces: list[Piece], at: int, anchored: bool) -> bool:
-    """ "from monday: bench 3x8 60", "bench 3x8 60 from monday"; "sore from monday" tells of no sets."""
-    if pieces[at - 1].text not in ("from", "de", "del"):
+    """ "from monday: bench 3x8 60", "bench 3x8 60 from monday", "bench from monday 3x8 60"; "sore from monday" tells of
+    no sets.
+    """
+    if pieces[at - 1].text not in FROM:
         return False
-    return anchored or (at > 1 and pieces[at - 2].kind in ENDS_OF_SETS and ends_here(pieces, at + 1))
+    before, after = kind_at(pieces, at - 2), kind_at(pieces, at + 1)
+    if anchored or (before is K.NAME and after is K.NUMBER) or (before in PARTING and after in (K.NAME, K.COLON)):
+        return True
+    return at > 1 and before in ENDS_OF_SETS and ends_here(pieces, at + 1)
 
 
 ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS, K.COUNT, K.EFFORT))

@@ -15,8 +15,9 @@ DAYS_BACK = frozenset((K.AGO, K.WEEKS_AGO))
 BEGINNING_A_DAY = DATE_KINDS | {K.NUMBER, K.ORDINAL}
 BEHIND_NO_DAY = frozenset((K.TIMES, K.COMMA, K.NUMBER, K.AT))
 BEFORE_A_DAY = frozenset(
-    (K.FILLER, K.THEN, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP, K.COLON)
-)
+    (K.FILLER, K.AND, K.THEN, K.FOR, K.HEADING, K.DATE, K.OTHER_SIGN, K.OPEN, K.LAST, K.NOT_DATE, K.DASH, K.STOP,
+     K.COLON)
+)  # fmt: skip
 
 
 def perhaps_days(pieces: list[Piece]) -> list[int]:

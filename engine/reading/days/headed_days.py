@@ -20,18 +20,19 @@ PADDED = 2
 
 def stands_apart(pieces: list[Piece], at: int) -> bool:
     """Whether the number here begins a date that its place tells, and no sign in front of it."""
-    return ends_a_heading(pieces, at) or _is_padded_at_the_end(pieces, at)
+    return ends_a_heading(pieces, at) or _is_padded_apart(pieces, at)
 
 
-def _is_padded_at_the_end(pieces: list[Piece], at: int) -> bool:
-    """ "12/03" behind the sets: nobody counts reps with a zero in front."""
+def _is_padded_apart(pieces: list[Piece], at: int) -> bool:
+    """ "12/03" behind the sets, or between a lift and its sets: nobody counts reps with a zero in front."""
     pair = pieces[at : at + 3]
     if len(pair) < 3 or pair[1].kind is not K.SLASH or not (pair[1].glued and pair[2].glued) or not at:
         return False
     padded = any(len(one.text) == PADDED and one.text[0] == "0" for one in (pair[0], pair[2]))
     behind = pieces[at + 3].kind if at + 3 < len(pieces) else None
     apart = not pair[0].glued or pieces[at - 1].kind is K.OPEN
-    return padded and apart and behind in (None, K.LINE, K.CLOSE)
+    between = pieces[at - 1].kind is K.NAME and behind in (K.NUMBER, K.COLON, K.COMMA)
+    return padded and apart and (between or behind in (None, K.LINE, K.CLOSE))
 
 
 def ends_a_heading(pieces: list[Piece], at: int) -> bool:

@@ -15,6 +15,7 @@ import re
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.marks.roughly import is_between
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -69,11 +70,11 @@ LEADING_TO_A_DAY = frozenset(("onday", "upto", "untilday"))
 
 def with_months(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with names of lifts that are months beside a day put to those: "until 20 dec"; and an "oh" ahead of
-    all, cut off, to what people say.
+    others, cut off from them, to what people say.
     """
-    first = pieces[0]
-    if first.kind is K.NAME and kind_at(pieces, 1) in CUTTING_OFF and "slip" in CUES_OF[first.text]:
-        pieces = [first._replace(kind=K.FILLER, names=()), *pieces[1:]]
+    said = [at for at, piece in enumerate(pieces) if piece.kind is K.NAME and _is_said(pieces, at)]
+    for at in said:
+        pieces = [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]]
     dated = [
         at for at, piece in enumerate(pieces) if piece.kind is K.NAME and MONTHS_TOO[piece.text] and _dates(pieces, at)
     ]
@@ -81,6 +82,24 @@ def with_months(pieces: list[Piece]) -> list[Piece]:
         return pieces
     months = {at: pieces[at]._replace(kind=K.MONTH, names=(), told=MONTHS_TOO[pieces[at].text]) for at in dated}
     return [months.get(at, piece) for at, piece in enumerate(pieces)]
+
+
+def _is_said(pieces: Sequence[Piece], at: int) -> bool:
+    """ "oh, bench 80x5", "oh yeah bench 80x5", "oh yesterday bench 80x5"; "oh 3x5 40" is the lift."""
+    behind = kind_at(pieces, at + 1)
+    if "slip" not in CUES_OF[pieces[at].text] or (at and pieces[at - 1].kind not in BEFORE_WHAT_IS_SAID):
+        return False
+    me = at + 1 < len(pieces) and "me" in CUES_OF[pieces[at + 1].text]
+    return (
+        behind in CUTTING_OFF
+        or me
+        or (behind in GOING_ON and any(piece.kind is K.NAME for piece in pieces[at + 1 : at + 1 + MOST_SAID]))
+    )
+
+
+BEFORE_WHAT_IS_SAID = frozenset((K.LINE, K.STOP, K.COMMA, K.FILLER, K.NUMBER, K.KG, K.LB, K.DASH))
+GOING_ON = DATE_KINDS | {K.FILLER, K.THEN, K.ONLY, K.LAST, K.NOTE, K.ANOTHER}
+MOST_SAID = 8
 
 
 def _month_of(word: str) -> int:

@@ -22,6 +22,7 @@ from engine.reading.talk.clauses_of_talk import (
 from engine.reading.talk.counts import counts_other_things
 from engine.reading.talk.list_ends import ends_a_list, may_end_a_list
 from engine.reading.talk.no_talk import holds_no_talk
+from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_something
 from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -48,9 +49,9 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     wished: Piece | None = None
     for sentence, end in _sentences(pieces):
         kept = [] if whole_message else _kept(sentence, end)
-        if wished is not None and counted(kept) and not counted(out) and not _names(kept):
+        if wished is not None and counted(kept) and not counted(out) and not names_a_lift(kept):
             kept = _in_doubt([wished._replace(start=kept[0].start, end=kept[0].start), *kept])
-        wished = _lift_of_a_wish(sentence) if counted(sentence) and not counted(kept) else None
+        wished = _lift_told_of(sentence, kept)
         if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
             kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
         dropped = dropped or (kept is not sentence and counted(sentence) > counted(kept))
@@ -60,6 +61,13 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
         if end is not None:
             out.append(end if end.kind is not K.QUESTION else end._replace(kind=K.STOP))
     return out, dropped
+
+
+def _lift_told_of(sentence: list[Piece], kept: list[Piece]) -> Piece | None:
+    """The lift that a sentence of talk leaves for the sets of the next one."""
+    if counted(sentence):
+        return _lift_of_a_wish(sentence) if not counted(kept) else None
+    return lift_of_somebody(sentence) if not kept else None
 
 
 def _lift_of_a_wish(sentence: list[Piece]) -> Piece | None:
@@ -97,8 +105,10 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     named: Piece | None = None
     target: list[Piece] = []
     wished = False
+    heard: list[Piece] = []
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
+        heard = clauses[place - 1] if place and tells_something(clauses[place - 1]) else heard
         if target and is_result_of(target, clause):
             kept += with_target(target, clause)
             plans, target = False, []
@@ -118,7 +128,9 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             named = _name_for_what_was_done(clause)
             wished = wished or (counted(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
             continue
-        kept += _in_doubt(clause) if _is_doubtful(clause, clauses[place - 1], place, wished) else clause
+        theirs = lift_of_somebody(heard) if counted(clause) and not names_a_lift(clause) else None
+        doubtful = theirs is not None or _is_doubtful(clause, clauses[place - 1], place, wished)
+        kept += _in_doubt(_with_name(clause, theirs)) if doubtful else clause
     return kept
 
 
@@ -150,7 +162,7 @@ def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: b
     known.
     """
     listed = bool(place and clause) and clause[0].kind is K.COLON
-    if place == 1 and _opens_a_story(before) and _names(clause):
+    if place == 1 and _opens_a_story(before) and names_a_lift(clause):
         return not any(piece.kind in (K.TODAY, K.DATE, K.NOTE) for piece in clause)
     return listed or (wished and tells_reps_alone(clause))
 
@@ -162,7 +174,7 @@ def _in_doubt(clause: list[Piece]) -> list[Piece]:
 
 def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> bool:
     """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
-    if not _names(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
+    if not names_a_lift(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
         return True
     return plans and not any(is_cued(piece.text, DONE_INSTEAD) for piece in clause)
 
@@ -376,7 +388,3 @@ def _heads_a_plan(clause: list[Piece]) -> bool:
 
 
 HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
-
-
-def _names(clause: list[Piece]) -> bool:
-    return any(piece.kind is K.NAME for piece in clause)

@@ -57,6 +57,63 @@ def test_a_day_told_last_is_that_of_the_sets_above(text: str, meant: str) -> Non
 
 
 @pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param("{day} squat 3x5 100", id="first"),
+        pytest.param("oh and {day} squat 3x5 100", id="behind oh and"),
+        pytest.param("oh and {day} squat too, 3x5 at 100", id="with too behind the lift"),
+        pytest.param("plus {day} squat 3x5 100", id="behind plus"),
+        pytest.param("and i did {day} squat 3x5 100", id="behind what i did"),
+        pytest.param("add {day} squat 3x5 100", id="behind what asks to add"),
+        pytest.param("log {day} squat 3x5 100", id="behind what asks to log"),
+        pytest.param("please log {day}: squat 3x5 100", id="behind what asks to log, a colon"),
+        pytest.param("oh yeah {day} squat 3x5 100", id="behind oh yeah"),
+        pytest.param("oh i also did {day} squat 3x5 100", id="behind oh, i also did"),
+        pytest.param("sorry {day} squat 3x5 100", id="behind an excuse"),
+        pytest.param("at the gym {day} squat 3x5 100", id="behind a place"),
+        pytest.param("with tom {day} squat 3x5 100", id="behind company"),
+        pytest.param("for {day} squat 3x5 100", id="behind for"),
+        pytest.param("squat {day} 3x5 100", id="between lift and numbers"),
+        pytest.param("squat from {day} 3x5 100", id="from, between lift and numbers"),
+    ],
+)
+@pytest.mark.parametrize(
+    ("day", "on"), [("yesterday", "2025-03-13"), ("tuesday", "2025-03-11"), ("last thursday", "2025-03-13")]
+)
+def test_words_that_open_a_message_leave_it_its_day(text, day, on):
+    assert said(text.format(day=day)) == f"barbell back squat 3×5 at 100 kg on {on}"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 3x8 60 // oh and {day} squat 3x5 100",
+        "bench 3x8 60 // sorry {day} squat 3x5 100",
+        "bench 3x8 60, sorry {day} squat 3x5 100",
+        "bench 3x8 60, the squat from {day} 3x5 100",
+        "bench 3x8 60. from {day} squat 3x5 100",
+        "bench 3x8 60. for {day}: squat 3x5 100",
+        "bench 3x8 60 and also {day} squat 3x5 100",
+    ],
+)
+def test_a_day_ahead_of_the_second_lift_is_that_of_it_alone(text):
+    outcome = read(text.format(day="yesterday").replace(" // ", "\n"), situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [day and f"{day:%m-%d}" for day in outcome.days] == [None] * 3 + ["03-13"] * 3
+
+
+@pytest.mark.parametrize("text", ["squat 12/03 3x5 100", "squat 12/03: 3x5 100", "and 12/03 squat 3x5 100"])
+def test_a_date_with_a_zero_in_front_is_no_pair_of_reps(text):
+    assert said(text) == "barbell back squat 3×5 at 100 kg on 2025-03-12"
+
+
+@pytest.mark.parametrize("text", ["sore from yesterday squat 3x5 100", "tired after yesterday squat 3x5 100"])
+def test_a_day_that_something_else_is_from_is_none_of_the_sets(text):
+    assert said(text) == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
     ("text", "on"),
     [
         pytest.param("on the 12th: squat 3x5 100", "2025-03-12", id="on and a colon"),

@@ -73,6 +73,14 @@ squat 100x5 | counts for monday => barbell back squat 5 at 100 kg on 2025-03-10
 squat 100x5 on the 8th => barbell back squat 5 at 100 kg on 2025-03-08
 squat 100 5 5 5 | 4 on the 2nd => barbell back squat 5 at 100 kg, 4 at 100 kg, 5 at 100 kg
 bench 60 8 8 7 from yesterday => barbell bench press 2×8 at 60 kg, 7 at 60 kg on 2025-03-13
+monday bench 80 5 5 5 | last one was 4 => barbell bench press 2×5 at 80 kg, 4 at 80 kg on 2025-03-10
+monday bench 3x5 80 | 82.5 not 80 => barbell bench press 3×5 at 82.5 kg on 2025-03-10
+monday bench 80 5 5 5 | sorry, 4 => barbell bench press 2×5 at 80 kg, 4 at 80 kg on 2025-03-10
+bench 3x5 80 on monday | only did 2 => barbell bench press 2×5 at 80 kg on 2025-03-10
+bench 3x5 80 on monday | that was incline => incline barbell bench press 3×5 at 80 kg on 2025-03-10
+bench 3x5 80 on monday | lbs not kg => barbell bench press 3×5 at 80 lb on 2025-03-10
+bench 3x5 80 on monday | delete the last set => barbell bench press 2×5 at 80 kg on 2025-03-10
+11/03 squat 3x5 100 | sorry that was the 10th => barbell back squat 3×5 at 100 kg on 2025-03-10
 bench 60x8, sore from monday => barbell bench press 8 at 60 kg
 """  # noqa: E501 — one dialogue a line
 

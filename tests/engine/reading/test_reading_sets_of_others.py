@@ -13,6 +13,12 @@ from tests.engine.reading.saying import KNOWN, readings, said, situation
     ("text", "known", "meant"),
     readings("""
 row machine 45x9 plus my sister 30x9 => machine row 9 at 45 kg
+{doing: good morning} my mate did rdl, 3x8 90kg => ask: romanian deadlift 3×8 at 90 kg
+{doing: good morning} my mate did rdl too. 3x8 90kg => ask: romanian deadlift 3×8 at 90 kg
+{doing: good morning} coach made me do rdl, felt good, 3x8 90kg => ask: romanian deadlift 3×8 at 90 kg
+bench 3x5 60, mate did rdl, 3x8 70 => ask: barbell bench press 3×5 at 60 kg; romanian deadlift 3×8 at 70 kg
+my mate benched, squat 3x5 100 => barbell back squat 3×5 at 100 kg
+squat 3x5 100, my mate spotted, 3x3 110 => barbell back squat 3×5 at 100 kg, 3×3 at 110 kg
 squat 95x4 + my uncle 140x2 => barbell back squat 4 at 95 kg
 squat 95x4 and he 140x2 => barbell back squat 4 at 95 kg
 squat 95x4 / my uncle 140x2 => barbell back squat 4 at 95 kg
