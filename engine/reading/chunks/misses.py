@@ -15,6 +15,8 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role
 
 SECOND = "second"
+ENDS_OF_A_REP = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.OPEN, K.THEN, K.AND, K.NOTE, K.EFFORT, K.DASH))
+COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
 AHEAD_OF_ITS_SET = frozenset((K.OF, K.WITH, K.AT))
 
 
@@ -31,22 +33,13 @@ class MissedChunks(ResultChunks):
             rep, of_a_rep = LAST_REP, self.pieces[self.at].told == LAST_OF_THE_REPS or self._kind(1) is K.REPS
             self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
             self._missed_set(of_a_rep)
-        elif self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
-            ordinal = self.pieces[self.at]
-            rep = ordinal.told or int(ordinal.value)
-            self.at += 1
-            self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
-            self._of_the_last_set_told()
-        elif self._kind(0) is K.SECONDS and self.pieces[self.at].text == SECOND:
-            rep = 2  # "75x2 missed the second": the rep, no time
-            self.at += 1
-            self._skip(frozenset((K.REPS, K.FILLER)))
+        else:
+            rep = self._rep_named()
         if rep is not None:
             self._missed_elsewhere(rep)
-        last = self._last()
-        apart = last is not None and (last.size > 1 or self.separator is not None)
-        if rep is None and apart and self._missed_load():
+        elif self._number_of_it_ahead() or self._missed_load():
             return
+        last = self._last()
         if last is not None:
             last.missed, last.missed_rep = True, rep
             last.then_missed = last.then_missed or behind_a_plus
@@ -56,6 +49,70 @@ class MissedChunks(ResultChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _rep_named(self) -> int | None:
+        """The rep that was missed, where it is told: "missed the second", "failed the 4th rep", "failed 6"."""
+        if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
+            ordinal = self.pieces[self.at]
+            self.at += 1
+            self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
+            self._of_the_last_set_told()
+            return ordinal.told or int(ordinal.value)
+        if self._kind(0) is K.SECONDS and self.pieces[self.at].text == SECOND:
+            self.at += 1
+            self._skip(frozenset((K.REPS, K.FILLER)))
+            return 2  # "75x2 missed the second": the rep, no time
+        return self._rep_in_figures()
+
+    def _rep_in_figures(self) -> int | None:
+        """ "100x5, failed 6", "missed rep 5", "failed on 5": the rep that a number names, which is the last of the set
+        before it or the next one. Any other number is asked about, and so is the last rep with no word for it.
+        """
+        named = self._kind(0) is K.REPS or self._kind(0) in (K.AT, K.WITH) or self._kind(-1) is K.FILLER
+        ahead = int(self._kind(0) in (K.REPS, K.AT, K.WITH))
+        number = self.pieces[self.at + ahead] if self._kind(ahead) is K.NUMBER else None
+        made = self._reps_told_last()
+        if number is None or not made or number.role not in COUNTS or number.value > MOST_LOADED_REPS:
+            return None
+        if self._kind(ahead + 1) not in ENDS_OF_A_REP:
+            return None
+        named = named or _is_a_place(number)
+        counts = number.role is not Role.BARE and not _is_a_place(number)  # "missed 2 reps", "failed 2 sets"
+        several = self._kind(ahead + 1) is K.AND and self._kind(ahead + 2) is K.NUMBER  # "missed 9 and 10"
+        sure = not (counts or several) and (number.value == made + 1 or (number.value == made and named))
+        self.out.dangling = self.out.dangling or not sure
+        self.at += ahead + 1
+        return made + 1 if counts else int(number.value)
+
+    def _reps_told_last(self) -> int:
+        """The reps of the set told last; 0 where there is none, or a load that waits for them."""
+        last = self._last()
+        numbers = last.factors[-1] if last is not None and last.factors else ()
+        waiting = last is not None and last.size == 1 and not self._tells_reps_alone(last)
+        return 0 if not numbers or waiting or numbers[-1].value > MOST_LOADED_REPS else int(numbers[-1].value)
+
+    def _tells_reps_alone(self, last: Chunk) -> bool:
+        return last.factors[0][-1].role in (Role.BARE, Role.REPS) and last.factors[0][-1].value <= MOST_LOADED_REPS
+
+    def _number_of_it_ahead(self) -> bool:
+        """ "100x5, 6 failed", "100x5, went for 6 and failed": the next rep, or a set of so many that ended so: asked.
+        "100x5, rep 6 failed" names the rep.
+        """
+        last = self._last()
+        before = self.out.found[-2] if len(self.out.found) > 1 else None
+        alone = last is not None and last.size == 1 and not last.at and before is not None and before.tells_reps
+        numbers = last.factors[0] if last is not None and alone else ()
+        made = before.factors[-1][-1].value if before is not None and before.factors and before.factors[-1] else 0
+        if before is None or len(numbers) != 1 or numbers[0].value != made + 1:
+            return False
+        place = self.pieces.index(numbers[0])
+        named = _is_a_place(numbers[0]) or self.kinds[place - 1] is K.REPS
+        if not place or not named:
+            self.out.dangling = self.out.dangling or numbers[0].role is Role.BARE
+            return False
+        self.out.found.pop()
+        before.missed, before.missed_rep = True, int(numbers[0].value)
+        return True
 
     def _missed_elsewhere(self, rep: int) -> None:
         """A miss told of a set by its number, or of one that stands behind: "missed the 3rd of 5x155"."""
@@ -99,8 +156,12 @@ class MissedChunks(ResultChunks):
 
     def _missed_load(self) -> bool:
         """ "95x1 then failed 97.5": a load behind the word, missed at once."""
-        number = self.pieces[self.at] if self.at < len(self.pieces) else None
-        if number is None or number.kind is not K.NUMBER or self._kind(1) in PAIRED:
+        number, last = self.pieces[self.at] if self.at < len(self.pieces) else None, self._last()
+        if number is None or number.kind is not K.NUMBER or last is None or (last.size < 2 and self.separator is None):
+            return False
+        heavy = number.role is Role.LOAD or number.value > MOST_LOADED_REPS
+        if self._kind(1) in PAIRED or (self._kind(1) is K.FOR and self._kind(2) is K.NUMBER):
+            self.out.dangling = self.out.dangling or heavy  # "100x5, failed 110x3": how many were made?
             return False
         if number.role is not Role.LOAD and not (number.role is Role.BARE and number.value > MOST_LOADED_REPS):
             return False
@@ -109,6 +170,11 @@ class MissedChunks(ResultChunks):
         self._place(chunk)
         chunk.missed = True
         return True
+
+
+def _is_a_place(number: Piece) -> bool:
+    """ "rep 6", and no "6 reps", whose word is part of the number."""
+    return number.role is Role.REPS and number.end - number.start == len(number.text)
 
 
 def _names_a_set(piece: Piece) -> bool:

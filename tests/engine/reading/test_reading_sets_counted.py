@@ -113,3 +113,29 @@ def test_a_number_beside_a_name_of_reps_counts_sets(text: str, context: Context,
 @pytest.mark.parametrize(("text", "context", "meant"), readings(AT_SEVERAL_LOADS))
 def test_a_name_of_reps_holds_for_each_of_the_loads(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+MISSED_REPS = """
+bench 100x5, failed 6 => barbell bench press 5 at 100 kg missed
+bench 100x5 failed rep 6 => barbell bench press 5 at 100 kg missed
+bench 100x5, failed on 6 => barbell bench press 5 at 100 kg missed
+bench 100x5 failed at 6 => barbell bench press 5 at 100 kg missed
+bench 100x5, rep 6 failed => barbell bench press 5 at 100 kg missed
+bench 100x5 missed rep 5 => barbell bench press 4 at 100 kg missed
+bench 100 5 5 4 failed 5 => barbell bench press 2×5 at 100 kg, 4 at 100 kg missed
+bench 80x8 failed 9, 80x7 failed 8 => barbell bench press 8 at 80 kg missed, 7 at 80 kg missed
+pull ups 10 8 7 failed on 8 => pull-up 10, 8, 7 missed
+{doing: barbell bench press; last: barbell bench press 100} 5, failed 6 => barbell bench press 5 at 100 kg missed
+bench 100x5, failed 110 => barbell bench press 5 at 100 kg, 0 at 110 kg missed
+bench 100x5 failed 5 => ask: barbell bench press 4 at 100 kg missed
+bench 100x5, failed 3 => ask: barbell bench press 2 at 100 kg missed
+bench 100x5, 6 failed => ask: barbell bench press 5 at 100 kg, 6 at 100 kg missed
+bench 100x5, missed 2 reps => ask: barbell bench press 5 at 100 kg missed
+bench 100x8 missed 9 and 10 => ask: barbell bench press 8 at 100 kg missed, 10 at 100 kg
+bench 100x5, failed 110x3 => ask: barbell bench press 5 at 100 kg missed, 3 at 110 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(MISSED_REPS))
+def test_a_number_behind_a_miss_is_the_rep_that_failed(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
