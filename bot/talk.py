@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from bot import pain
 from bot.examples import example_for
+from bot.open_question import waiting
 from bot.replies.correction import wanted_back
-from bot.replies.talk import announced_lift, kept, lost
+from bot.replies.question import still_open
+from bot.replies.talk import announced_lift, kept, kept_beside, lost
 from bot.replies.trouble import not_read
 from bot.sets_back import latest_deletion
 from bot.turn import Turn
@@ -45,8 +47,13 @@ def _announces(turn: Turn) -> tuple[ExerciseName, ...]:
 def _note(turn: Turn) -> None:
     """Nothing typed is thrown away."""
     keep(turn)
-    announced = _announces(turn)
-    turn.say(announced_lift(announced[0]) if len(announced) == 1 else kept(example_for(turn)))
+    announced, question = _announces(turn), waiting(turn)
+    if len(announced) == 1:
+        turn.say(announced_lift(announced[0]))
+    elif question is not None:
+        turn.say(kept_beside(still_open(question.payload["text"])))
+    else:
+        turn.say(kept(example_for(turn)))
 
 
 def keep(turn: Turn) -> None:

@@ -12,6 +12,11 @@ def kept(example: str) -> Reply:
     return Reply(f"Kept as a note, no sets saved. A set looks like {example}")
 
 
+def kept_beside(waits: str) -> Reply:
+    """Kept as a note; `waits`: what is still asked about sets."""
+    return Reply(f"Kept as a note.\n{waits}")
+
+
 def announced_lift(exercise: ExerciseName) -> Reply:
     """ "bench": the numbers that follow are of that lift."""
     return Reply(f"{exercise.capitalize()}: send its sets. A set looks like 60x8")

@@ -14,6 +14,7 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.alternatives import either_of
 from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
+from engine.reading.bracketed_efforts import with_efforts_in_brackets
 from engine.reading.chunks.repeats import SAYS_WEIGHT
 from engine.reading.continuing import gone_on, in_hand
 from engine.reading.corrections.corrections import correction_of
@@ -150,11 +151,18 @@ def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Out
     if prepared.other is not None:
         outcome = _either(outcome, _read_pieces(prepared.other, prepared, context, catalogue))
     if isinstance(outcome, Asked):
-        outcome = either_of(
-            outcome, prepared, lambda text: read_sets(prepare(text, context, catalogue), context, catalogue)
-        )
+        outcome = _with_rivals(outcome, prepared, context, catalogue)
     marked = prepared.cleaned[: len(DATE_MARK)].lower() == DATE_MARK
     return _on_marked_day(outcome, prepared, context) if marked and isinstance(outcome, Logged) else outcome
+
+
+def _with_rivals(asked: Asked, prepared: Prepared, context: Context, catalogue: Catalogue) -> Asked:
+    """The question with the readings that other wordings of the same message give."""
+
+    def sets_of(text: str) -> Outcome:
+        return read_sets(prepare(text, context, catalogue), context, catalogue)
+
+    return with_efforts_in_brackets(either_of(asked, prepared, sets_of), prepared, sets_of)
 
 
 DATE_MARK = "date:"

@@ -176,7 +176,7 @@ def _by_place(told: Answering) -> Answer | None:
         return None
     readings = told.asked.readings
     if place >= len(readings):
-        return None
+        return StillOpen(told.asked, again=True) if told.asked.doubt is Doubt.NUMBERS else None
     return settled(told, readings[place].sets)
 
 

@@ -8,7 +8,7 @@ from decimal import Decimal
 
 from engine.reading.answers.answering import Answering, exercises, settle, settled
 from engine.reading.answers.parts import names_parts, reps_by_parts
-from engine.reading.answers.words import says_effort, says_load, weighing_words
+from engine.reading.answers.words import PLACE_FILLERS, place_of, says_effort, says_load, weighing_words
 from engine.reading.gaps import filled
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
@@ -47,6 +47,8 @@ COUNTED = frozenset((Role.SETS, Role.REPS))
 
 
 def by_effort_or_load(told: Answering) -> Answer | None:
+    if told.asked.doubt is Doubt.NUMBERS:
+        return _by_effort(told)
     if told.asked.doubt is not Doubt.EFFORT_OR_LOAD:
         return None
     kinds = {piece.kind for piece in told.prepared.pieces} | {piece.kind for piece in told.prepared.spoken}
@@ -58,6 +60,18 @@ def by_effort_or_load(told: Answering) -> Answer | None:
         return None
     chosen = [reading for reading in told.asked.readings if any(one.effort for one in reading.sets) == wants_effort]
     return settle(told, chosen)
+
+
+def _by_effort(told: Answering) -> Answer | None:
+    """ "that is rpe", "the 9 is effort": the only reading with efforts, and with those that are told."""
+    rated = [reading for reading in told.asked.readings if any(one.effort for one in reading.sets)]
+    kinds = {piece.kind for piece in (*told.prepared.pieces, *told.prepared.spoken)}
+    if len(rated) != 1 or not (kinds & {K.RPE, K.RIR, K.EFFORT} or says_effort(told.words)):
+        return None
+    known = {one.effort.rpe for one in rated[0].sets if one.effort is not None}
+    values = {number.value for number in told.numbers()}
+    values |= {effort.rpe for piece in told.prepared.pieces for effort in piece.efforts}
+    return settled(told, rated[0].sets) if values <= known else None
 
 
 def by_number(told: Answering) -> Answer | None:
@@ -150,7 +164,7 @@ def _reps_told(told: Answering, numbers: list[Piece]) -> Answer | None:
 
 def restated(told: Answering) -> Answer | None:
     """The whole set told again: the exercise asked about, or without a name."""
-    if not told.numbers() or not told.asked.readings:
+    if not told.numbers() or not told.asked.readings or _names_a_place(told):
         return None
     asked_about = list(dict.fromkeys(name for reading in told.asked.readings for name in exercises(reading)))
     named = told.names()
@@ -166,6 +180,12 @@ def restated(told: Answering) -> Answer | None:
         return None
     chosen = [reading for reading in told.asked.readings if _same_numbers(reading.sets, outcome.sets)]
     return settled(told, chosen[0].sets) if len(chosen) == 1 else settled(told, with_known_load(outcome.sets, told))
+
+
+def _names_a_place(told: Answering) -> bool:
+    """ "2", where the choices are shown with their numbers: the second of them, and no set of two."""
+    place = place_of(" ".join(word for word in told.words if word not in PLACE_FILLERS))
+    return place is not None and place >= 0 and told.asked.doubt is Doubt.NUMBERS
 
 
 def _loads_beyond_doubt(told: Answering) -> dict[ExerciseName, Load]:
