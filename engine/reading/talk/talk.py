@@ -23,6 +23,7 @@ from engine.reading.talk.counts import counts_other_things
 from engine.reading.talk.list_ends import ends_a_list, may_end_a_list
 from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_something
+from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -266,11 +267,11 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         return True
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
     ahead, behind = kinds[:first_number], kinds[first_number:]
-    if cued and not AHEAD.isdisjoint(ahead):
+    if cued and not AHEAD.isdisjoint(ahead) and not had_me_do(clause[:first_number]):
         return True
     if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
         return not _is_the_reason(clause[:first_number])
-    if ahead and (_somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number], ahead)):
+    if ahead and (somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number], ahead)):
         return True
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
@@ -301,23 +302,6 @@ def _is_marked_planned(behind: list[Piece]) -> bool:
 
 def _was_long_ago(behind: list[Piece]) -> bool:
     return any(piece.kind is K.STORY and "longago" in CUES_OF[piece.text.split()[0]] for piece in behind)
-
-
-def _somebody_did(ahead: list[Piece]) -> bool:
-    """ "paul squatted 150x5": an unknown subject in front of a lift told as a verb."""
-    told = [piece for piece in ahead if piece.kind is not K.ONLY]  # "paul just squatted 150x5"
-    for subject, verb in pairwise(told):
-        if _is_somebody(subject) and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
-            return True
-    told = ahead[1:] if ahead and ahead[0].kind in (K.COMMA, K.AND, K.THEN) else ahead
-    if [piece.kind for piece in told[:3]] == [K.PLAIN, K.AND, K.PLAIN]:
-        told = told[2:]  # "anna and lisa did 5x5"
-    return len(told) > 1 and told[1].text == "did" and _is_somebody(told[0])
-
-
-def _is_somebody(piece: Piece) -> bool:
-    """ "tom did bench 3x8": a word that no list knows, and no adverb."""
-    return piece.kind is K.PLAIN and piece.text.isalpha() and not piece.text.endswith("ly")
 
 
 def _is_ahead(ahead: list[Piece], kinds: list[K]) -> bool:

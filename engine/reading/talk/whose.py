@@ -1,6 +1,7 @@
 """Sets that may be none of today's own, and are asked: behind somebody's name, or told as what one does these days.
 
 line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name    tom: bench 3x8 60
+     | WORD DID sets                                          one that may be somebody           tom got 100x3 on bench
      | ... LIFT-ING ...         a lift told as a habit                                 still squatting 100 for 5
      | a statement, or somebody who did better (`statements.py`)                        30 sec plank is boring
 """
@@ -8,6 +9,7 @@ line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer
 from __future__ import annotations
 
 from engine.reading.prepare import Prepared
+from engine.reading.talk.somebody import may_be_somebody
 from engine.reading.talk.statements import beaten_by, done_by, is_a_statement, may_be_ahead, may_count_others
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
@@ -94,7 +96,7 @@ TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
 def _named(prepared: Prepared, context: Context) -> str:
     """The name in front; empty where none stands there."""
     kinds = [piece.kind for piece in prepared.spoken[:3]]
-    if kinds != [K.PLAIN, K.COLON, K.NAME]:
+    if kinds != [K.PLAIN, K.COLON, K.NAME] and may_be_somebody(prepared.spoken) is None:
         return ""
     first = prepared.spoken[0]
     typed = prepared.cleaned[first.start : first.end]

@@ -78,3 +78,54 @@ def test_numbers_told_as_those_of_somebody_are_asked(text: str, whose: str) -> N
 )
 def test_what_may_come_behind_a_set_leaves_the_set(text: str, meant: str) -> None:
     assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "my granddaughter does 35kg for 9 on that bench thing, amazing",
+        "my father in law squats 95 for 4",
+        "my stepson did bench 55x6",
+        "my other half did squats 55x9",
+        "my older sister deadlifts 95x4",
+        "our caretaker can bench 95x4",
+        "the new caretaker got 95x4 on bench",
+        "the fella on the next rack squatted 175x4",
+        "two lads squatted 145x4",
+        "my dog could squat 55x6",
+        "meine kleine Schwester schafft 55x6 Kniebeuge",
+        "der Hausmeister schafft 95x4 Kniebeuge",
+        "mi nieto hace 35x9 press banca",
+        "mon petit fils fait 35x9 développé couché",
+        "mio nipotino fa 35x9 panca",
+        "mijn kleinzoon doet 35x9 bankdrukken",
+        "mój wnuk robi 35x9 wyciskanie",
+        "meu neto faz 35x9 supino",
+        "мой внук жмет 35х9",
+        "mitt barnbarn gör 35x9 bänkpress",
+    ],
+)
+def test_what_relatives_and_others_lift_is_no_set_of_hers(text: str) -> None:
+    assert said(text) == "no sets"
+
+
+def test_a_word_that_may_be_somebody_is_asked_about() -> None:
+    outcome = read("tom got 95x4 on bench", situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.doubt is Doubt.WHOSE
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("somehow got 95x4 on bench", "barbell bench press 4 at 95 kg"),
+        ("my coach made me do 3x9 squats at 55", "barbell back squat 3×9 at 55 kg"),
+        ("my sister spotted me on bench 75x4", "barbell bench press 4 at 75 kg"),
+        ("bench with my older sister 3x9 55", "barbell bench press 3×9 at 55 kg"),
+        ("the stairs did me in, squat 3x4 95", "barbell back squat 3×4 at 95 kg"),
+        ("a nap did wonders: bench 3x9 55", "barbell bench press 3×9 at 55 kg"),
+    ],
+)
+def test_others_told_of_beside_her_own_sets_leave_them_hers(text: str, meant: str) -> None:
+    assert said(text) == meant
