@@ -1,17 +1,19 @@
 """Several of the sets pointed at by how many they are: "first two sets 80x6, last two 75x8", "first two easy".
 
 several = ( "first" | "last" ) NUMBER [ "sets" ] ( pair | feel )      a pair is done so often; a feel is a remark
+        | "first" NUMBER [ "sets" ] "warm-ups"                        marks as many sets, each told on its own
 """
 
 from __future__ import annotations
 
 from engine.reading.chunks.choices import MOST_SETS
-from engine.reading.chunks.chunks import Chunk
+from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.chunks.numbers import SAID_OF_A_SET, NumberChunks
 from engine.reading.chunks.passed_over import COMPARED
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Role
+from engine.values.sets import SetKind
 
 BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
 REMARK_ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
@@ -37,6 +39,23 @@ class SeveralChunks(NumberChunks):
         chunk.times = int(count.value)
         self._place(chunk)
         self.at += 3
+        return True
+
+    def _warmed_up_with_several(self) -> bool:
+        """ "60x5, 80x3, 100x3, the first two were warm-ups", "60x5, 100x3, first one was a warm-up"."""
+        counted = self._kind() is K.NUMBER and self.pieces[self.at + 1].role in (Role.BARE, Role.SETS)
+        count, at = int(self.pieces[self.at + 1].value) if counted else 1, self.at + 1 + counted
+        while self.kinds[at] in BEHIND_A_PLACE:
+            at += 1
+        if self.kinds[at] is not K.WARMUP or self.kinds[at + 1] not in ENDS_OF_A_FEEL:
+            return False
+        first = self.out.found[:count]
+        alone = [load_of_one_set(chunk) > 0 and chunk.times is None for chunk in first]
+        if len(alone) != count or not all(alone):
+            return False
+        for chunk in first:
+            chunk.kind = SetKind.WARMUP
+        self.at = at + 1
         return True
 
     def _remarks_on_several(self) -> bool:

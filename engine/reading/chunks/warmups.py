@@ -3,16 +3,17 @@
 warm-up = SETS-OF-IT "warm-up"       behind one set it marks that one: "60x5 (warm-up), 80x5"
         | SETS-OF-IT "warm-ups"      several, "both" or "all" mark the run since the last full stop, line end or "then"
         | SET "w"                    the letter marks one set, too: "60x5 (w)"; "W:" heads a line as the word does
+        | SETS-OF-IT "," POINTING "warm-up"     "all of that warm up", "those were warm-ups": the run, too
         | "warm-up" SETS-OF-IT       in front it marks what follows, up to "then", "work" or the end of the line
 Between two sets with nothing to part them it may be either's: asked. So are the sets behind a name that comes between.
 """
 
 from __future__ import annotations
 
-from engine.reading.chunks.chunks import Chunk
+from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.chunks.set_marks import MarkedChunks
 from engine.reading.marks.warmed_up import tells_what_was_done
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role
@@ -27,6 +28,8 @@ PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
 RUNS_ON = frozenset((None, K.COMMA))
 MOST_WARM_UPS = 6
 """Common practice, no source."""
+BESIDE_A_POINTER = frozenset((K.FILLER, K.OF, K.BOTH, K.ONLY, K.PLAIN))
+POINTING_BACK = frozenset(("all", "those", "that"))
 REACH = 3
 """How many pieces before the word may hold "both" or "all"."""
 
@@ -56,6 +59,8 @@ class WarmUpChunks(MarkedChunks):
             self.warm_in_brackets = self.depth > 0 and self._kind() is not K.CLOSE  # "3x5 80 (warm-up 60x5)"
         elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
             self._mark_run(piece)
+        elif self._points_back():
+            self._mark_all_of_it()
         elif self._stands_between() and self.kind is not SetKind.WARMUP:
             self._mark_either_way(piece)
         else:
@@ -137,21 +142,42 @@ class WarmUpChunks(MarkedChunks):
         if self.depth and self.opened < len(self.out.found) and self._kind() is K.CLOSE:
             _warm(self.out.found[self.opened :])  # "140x5x3 (plus 60x10 100x5 warming up)"
             return
-        run = self._run(piece)
+        run = self._run(piece.told == SEVERAL)
         said = self.pieces[max(0, self.at - REACH) : self.at]
-        both = run[-1].before is K.AND or any(one.kind is K.BOTH for one in said)
-        several = both or piece.told == SEVERAL or any(one.text in phrasebook().cues["all"] for one in said)
-        if several:
-            _warm(run[-SEVERAL:] if both else run)
-            return
-        if _runs_on(run):
+        if any(one.kind is K.BOTH for one in said):
+            _warm(run[-SEVERAL:])
+        elif run[-1].before is K.AND:
+            _warm(_rising_to_the_last(run))
+        elif piece.told == SEVERAL or any(one.text in phrasebook().cues["all"] for one in said):
+            _warm(run)
+        elif _runs_on(run) and not self._work_follows():
             self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
         else:
-            _warm(run[-1:])
+            _warm(run if _runs_on(run) else run[-1:])
+
+    def _points_back(self) -> bool:
+        """ "60x5, 80x3, all of that warm up. then 100x5", "those were warm-ups": it heads nothing that follows."""
+        at = self.at - 1
+        while self.kinds[at] in BESIDE_A_POINTER and self.pieces[at].kind is not K.NUMBER:
+            at -= 1
+        said = self.pieces[at + 1 : self.at]
+        points = any(is_cued(one.text, POINTING_BACK) or one.kind is K.BOTH for one in said)
+        return points and self.separator is not None and self._kind() in BEHIND
+
+    def _mark_all_of_it(self) -> None:
+        """Marks the run; where only two of several are pointed at, which they are is asked."""
+        run = self._run(several=True)
+        both = any(one.kind is K.BOTH for one in self.pieces[max(0, self.at - REACH) : self.at])
+        self.out.dangling = self.out.dangling or (both and len(run) != SEVERAL)
+        _warm(run)
+
+    def _work_follows(self) -> bool:
+        """ "60x5, 80x3 to warm up, then 100x5": what "then" parts from the work is the warm-up."""
+        return self._kind() is K.THEN or (self._kind() is K.COMMA and self._kind(2) is K.THEN)
 
     def _mark_either_way(self, piece: Piece) -> None:
         """The sets before the word, or those behind it up to the end."""
-        before = frozenset(self._places(self._run(piece)))
+        before = frozenset(self._places(self._run(piece.told == SEVERAL)))
         behind = frozenset(range(len(self.out.found), len(self.out.found) + len(self.pieces)))
         self.out.warm_either = before, behind
 
@@ -170,13 +196,13 @@ class WarmUpChunks(MarkedChunks):
     def _places(self, run: list[Chunk]) -> range:
         return range(len(self.out.found) - len(run), len(self.out.found))
 
-    def _run(self, piece: Piece) -> list[Chunk]:
+    def _run(self, several: bool) -> list[Chunk]:
         """The sets that stand together before the word, up to one that has its mark already; where "warm-ups" finds
         one alone on its line, those of the lines above, too.
         """
         found = self.out.found
         start = self._start_of_run(PARTS_RUNS)
-        if piece.told == SEVERAL and start == len(found) - 1:
+        if several and start == len(found) - 1:
             start = self._start_of_run(frozenset())
         return found[start:]
 
@@ -191,6 +217,15 @@ class WarmUpChunks(MarkedChunks):
 def _warm(run: list[Chunk]) -> None:
     for chunk in run:
         chunk.kind = SetKind.WARMUP
+
+
+def _rising_to_the_last(run: list[Chunk]) -> list[Chunk]:
+    """ "60x5, 80x3 and 100x2 were warm ups": the two that "and" joins, and those before them that they rise from."""
+    loads = list(map(load_of_one_set, run))
+    start = max(0, len(run) - SEVERAL)
+    while start and 0 < loads[start - 1] < loads[start]:
+        start -= 1
+    return run[start:]
 
 
 def _runs_on(run: list[Chunk]) -> bool:

@@ -62,3 +62,24 @@ bench 85x4 (after warm up 60x5) => barbell bench press 4 at 85 kg, 5 at 60 kg wa
 @pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED))
 def test_warm_ups_that_are_counted_or_lettered(text, context, meant) -> None:
     assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+squats done. 60x5, 80x4 and 95x2 were warm ups, then my 3x4 at 110, moved well => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 2 at 95 kg warmup, 3×4 at 110 kg
+squat: bar for 9, 60 for 5, 80 for 4, all of that warm up. then 110 for 2 sets of 4 => barbell back squat 9 at 20 kg warmup, 5 at 60 kg warmup, 4 at 80 kg warmup, 2×4 at 110 kg
+squat 60x5, 80x4, all warm up, then 110x4 => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 4 at 110 kg
+squat 60x5, 80x4, that was my warm up, then 110x4 => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 4 at 110 kg
+squat 60x5. 80x4. 95x2. all warm ups. then 110x4 => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 2 at 95 kg warmup, 4 at 110 kg
+squat 60 for 5, 80 for 4, 95 for 2 to warm up, then 110 for 4 => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 2 at 95 kg warmup, 4 at 110 kg
+squat 110x4, 115x4, 60x5 and 80x4 were warm ups => barbell back squat 4 at 110 kg, 4 at 115 kg, 5 at 60 kg warmup, 4 at 80 kg warmup
+squat 110x4, all warm ups: 60x5 80x4 => barbell back squat 4 at 110 kg, 5 at 60 kg warmup, 4 at 80 kg warmup
+squat 60x5, 80x4, 95x4, first two warm ups => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 4 at 95 kg
+squat 60x5, 95x4x3, first one was a warm up => barbell back squat 5 at 60 kg warmup, 3×4 at 95 kg
+squat 60x5, 80x4 and 95x2 were warm ups, 110x4 => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 2 at 95 kg warmup, 4 at 110 kg
+Kniebeuge 60x5, 80x4, 95x2, alles aufwärmen, dann 110x4 => barbell back squat 5 at 60 kg warmup, 4 at 80 kg warmup, 2 at 95 kg warmup, 4 at 110 kg
+"""),
+)
+def test_words_that_point_back_mark_all_the_sets_that_rise_to_them(text, context, meant) -> None:
+    assert said(text) == meant
