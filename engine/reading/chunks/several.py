@@ -47,15 +47,16 @@ class SeveralChunks(NumberChunks):
         count, at = int(self.pieces[self.at + 1].value) if counted else 1, self.at + 1 + counted
         while self.kinds[at] in BEHIND_A_PLACE:
             at += 1
-        if self.kinds[at] is not K.WARMUP or self.kinds[at + 1] not in ENDS_OF_A_FEEL:
+        if self.kinds[at] is not K.WARMUP or self.kinds[at + 1] not in ENDS_OF_A_FEEL or not self.out.found:
             return False
         first = self.out.found[:count]
         alone = [load_of_one_set(chunk) > 0 and chunk.times is None for chunk in first]
+        self.at = at + 1
         if len(alone) != count or not all(alone):
-            return False
+            self.out.dangling = True  # "5x5 100, first one warm up"
+            return True
         for chunk in first:
             chunk.kind = SetKind.WARMUP
-        self.at = at + 1
         return True
 
     def _remarks_on_several(self) -> bool:
