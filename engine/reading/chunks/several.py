@@ -50,7 +50,7 @@ class SeveralChunks(NumberChunks):
         if self.kinds[at] is not K.WARMUP or self.kinds[at + 1] not in ENDS_OF_A_FEEL or not self.out.found:
             return False
         first = self.out.found[:count]
-        alone = [load_of_one_set(chunk) > 0 and chunk.times is None for chunk in first]
+        alone = [load_of_one_set(chunk) > MOST_SETS and chunk.times is None for chunk in first]
         self.at = at + 1
         if len(alone) != count or not all(alone):
             self.out.dangling = True  # "5x5 100, first one warm up"
