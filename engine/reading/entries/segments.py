@@ -30,12 +30,20 @@ from engine.reading.words.clauses import Clause, clause_of, clauses
 from engine.reading.words.kinds import K
 from engine.reading.words.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import BEHIND_THE_LEAD, HEADING, Piece, Role, kinds_in_order, kinds_of
+from engine.reading.words.pieces import (
+    BEHIND_THE_LEAD,
+    HEADING,
+    LIST_IN_DOUBT,
+    Piece,
+    Role,
+    kinds_in_order,
+    kinds_of,
+)
 from engine.values.ids import ExerciseName
 
 MODES = frozenset((K.WARMUP, K.WORKING))
 SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
-PARTING_LINES = frozenset((K.LINE, K.STOP))
+PARTING_LINES = frozenset((K.LINE, K.STOP, K.THEN, K.AND))
 UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE, K.PAUSE, K.ADDED, K.ASSISTED))
 
 
@@ -198,6 +206,7 @@ class Segmenter:
             entry.pieces.append(clause.cut._replace(told=BEHIND_THE_LEAD) if takes_lead else clause.cut)
         entry.pieces += rest
         entry.both = any(piece.kind is K.BOTH for piece in rest)
+        entry.shared_in_doubt |= clause.cut is not None and clause.cut.told == LIST_IN_DOUBT
         entry.led = bool(clause.counts) and clause.counts[0] < at
 
     def _owners(self, name: Piece, cut: Piece | None) -> tuple[ExerciseName, ...]:

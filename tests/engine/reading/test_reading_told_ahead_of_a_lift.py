@@ -70,3 +70,24 @@ def test_the_numbers_that_a_day_is_called_by_count_no_sets(text: str, known: Con
 @pytest.mark.parametrize(("text", "known", "meant"), readings(HELPED))
 def test_a_set_without_help_stands_at_the_weight_of_the_body(text: str, known: Context, meant: str) -> None:
     assert said(text, known) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "known", "meant"),
+    readings("""
+bench dips 14, 11, 11 and then 22, 22, 19 sit ups => bench dip 14, 2×11; sit-up 2×22, 19
+dips 14, 11, 11, then 22, 22 and 19 sit ups => dip 14, 2×11; sit-up 2×22, 19
+squat 95 4 4 4 then 19, 17, 14 push ups => barbell back squat 3×4 at 95 kg; push-up 19, 17, 14
+squat 3x4 95, then 55x9, 55x8 on bench => barbell back squat 3×4 at 95 kg; barbell bench press 9 at 55 kg, 8 at 55 kg
+19, 17 push ups then 14, 14 sit ups => push-up 19, 17; sit-up 2×14
+pull ups 9, 8, 7. 11, 11, 9 dips => pull-up 9, 8, 7; dip 2×11, 9
+cable rows 55 9 9 then 11, 11 hammer curls at 14 => seated cable row 2×9 at 55 kg; hammer curl 2×11 at 14 kg each
+Klimmzüge 9, 8, 7 und dann 11, 11, 9 Dips => pull-up 9, 8, 7; dip 2×11, 9
+squat 95x4 then 105x3, 110x2, 9 dips => barbell back squat 4 at 95 kg, 3 at 105 kg, 2 at 110 kg; dip 9
+squat 95x4, then 75x9, 75x9, then 9 dips => barbell back squat 4 at 95 kg, 2×9 at 75 kg; dip 9
+dips 14, 11 and 10, 19 sit ups => dip 14, 11, 10; sit-up 19
+dips 14, 11, 11 and 22, 22, 19 sit ups => ask: dip 14, 2×11, 2×22; sit-up 19
+"""),
+)
+def test_a_list_told_alike_behind_then_or_a_full_stop_is_of_the_name_at_its_end(text, known, meant) -> None:
+    assert said(text, known) == meant
