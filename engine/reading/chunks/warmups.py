@@ -10,13 +10,16 @@ Between two sets with nothing to part them it may be either's: asked. So are the
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from decimal import Decimal
+
 from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.chunks.set_marks import MarkedChunks
 from engine.reading.marks.warmed_up import tells_what_was_done
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import NOTHING, Piece, Role
 from engine.values.sets import SetKind
 
 SEVERAL = 2
@@ -198,11 +201,13 @@ class WarmUpChunks(MarkedChunks):
 
     def _run(self, several: bool) -> list[Chunk]:
         """The sets that stand together before the word, up to one that has its mark already; where "warm-ups" finds
-        one alone on its line, those of the lines above, too.
+        one alone on its line, those of the lines above, too; so where the word ends all behind the heaviest of them.
         """
         found = self.out.found
         start = self._start_of_run(PARTS_RUNS)
-        if several and start == len(found) - 1:
+        heavier = start and self._kind() is None and _heaviest(found[-1]) > max(map(_heaviest, found[:start]))
+        apart = start == len(found) - 1 or (_ends_with_a_load(found) and start == len(found) - 2)
+        if apart and (several or heavier):
             start = self._start_of_run(frozenset())
         return found[start:]
 
@@ -230,6 +235,20 @@ def _rising_to_the_last(run: list[Chunk]) -> list[Chunk]:
 
 def _runs_on(run: list[Chunk]) -> bool:
     """ "60x5 80x5 (warm-up)", "40x8, 60x5, 80x3 warm up": the lighter ones may well be warm-ups, too."""
+    behind = 2 if _ends_with_a_load(run) else 1
+    ahead = run[:-behind]
+    if ahead and run[-behind].size > 1 and _heaviest(run[-1]) > max(map(_heaviest, ahead)):
+        return True  # "3x5 60, 80x3 warm up"
     paired = len(run) > 1 and run[-1].before in RUNS_ON and run[-1].size == run[-2].size == 2
     heads = [chunk.factors[0] for chunk in run[-2:]] if paired else []
     return bool(heads) and all(heads) and heads[0][0].value < heads[1][0].value
+
+
+def _ends_with_a_load(run: Sequence[Chunk]) -> bool:
+    """Whether the last of these is a number right behind a pair: the load of "3x5 60"."""
+    return len(run) > 1 and run[-1].size == 1 and run[-1].before is None and run[-2].size > 1
+
+
+def _heaviest(chunk: Chunk) -> Decimal:
+    """The largest number of a chunk: its load, where it tells one."""
+    return max([number.value for factor in (*chunk.factors, chunk.at) for number in factor], default=NOTHING)

@@ -1,6 +1,8 @@
 """A warm-up that is only told of: "warmed up with the bar, squat 3x5 100", "short warm-up, bench 3x8 60".
 
-told = [ name ] ... WARM-UP ... END      no number in it; "warmed up", or what it was done with or was like beside it
+told   = [ name ] ... WARM-UP ... END    no number in it; "warmed up", or what it was done with or was like beside it
+denied = NO WARM-UP                      "bench 3x8 60 no warm-up"
+beside = sets at a load, BAR ... WARM-UP     no number between them: "bench 3x8 60 bar only for warm-up"
 A word alone ("warm-up, squat 60x5") and one with a colon head what stands behind them and are left so. Those that tell
 what was done are cues of the language files ("warmed"), and so are the words for how ("warmedhow").
 """
@@ -11,11 +13,15 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, kinds_of, places_in
+from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role, kinds_in_order, kinds_of, places_in
 
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.DASH, K.OPEN, K.CLOSE))
 MAY_END = ENDS | {K.AND}
-DONE_WITH = frozenset((K.WITH, K.BAR, K.BAND, K.NOTE, K.UNRELATED))
+USED = frozenset((K.BAR, K.BAND, K.UNRELATED))
+DONE_WITH = USED | {K.WITH, K.NOTE}
+DENIED = frozenset((K.DENY, K.NEVER, K.NOT))
+LEAST_WITH_A_LOAD = 3
+"""Sets, reps and a load."""
 
 
 def tells_what_was_done(piece: Piece) -> bool:
@@ -31,7 +37,7 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
         if pieces[at].kind in ENDS or _goes_on_to_work(pieces, at):
             out += [*_told(pieces[start:at]), pieces[at]]
             start = at + 1
-    return out + pieces[start:]
+    return out + _beside_sets(pieces[start:])
 
 
 def _goes_on_to_work(pieces: Sequence[Piece], at: int) -> bool:
@@ -43,10 +49,68 @@ def _goes_on_to_work(pieces: Sequence[Piece], at: int) -> bool:
 def _told(clause: list[Piece]) -> list[Piece]:
     kinds = kinds_of(clause)
     if K.WARMUP not in kinds or not COUNTED.isdisjoint(kinds) or clause[-1].kind is K.COLON:
-        return clause
+        return _beside_sets(clause)
     if K.COLON in kinds and K.BAR not in kinds:
         return clause  # "warm-up: easy, 60x5"
     described = not DONE_WITH.isdisjoint(kinds) or any("warmedhow" in CUES_OF[piece.text] for piece in clause)
     if not described and not any(map(tells_what_was_done, clause)):
         return clause
     return [piece._replace(kind=K.NOTE) if piece.kind in (K.WARMUP, K.BAR) else piece for piece in clause]
+
+
+def _beside_sets(clause: list[Piece]) -> list[Piece]:
+    """The clause without warm-ups that were not done, or that tell of no set in it."""
+    kinds = kinds_of(clause)
+    if K.WARMUP not in kinds:
+        return clause
+    if not kinds.isdisjoint(DENIED):
+        clause = _without_denied(clause)
+    aside = K.WARMUP in kinds_of(clause) and not kinds.isdisjoint(USED) and not kinds.isdisjoint(COUNTED)
+    return _without_those_beside(clause) if aside else clause
+
+
+def _without_denied(clause: list[Piece]) -> list[Piece]:
+    """ "no warm-up", "didn't warm up": it speaks of no set."""
+    out: list[Piece] = []
+    denied = 0
+    for piece in clause:
+        if denied and piece.kind is K.WARMUP:
+            piece = piece._replace(kind=K.NOTE)
+            out[denied - 1] = out[denied - 1]._replace(kind=K.NOTE)
+        out.append(piece)
+        if piece.kind is not K.FILLER:
+            denied = len(out) if piece.kind in DENIED else 0
+    return out
+
+
+def _without_those_beside(clause: list[Piece]) -> list[Piece]:
+    """ "3x8 60 bar only for warm-up", "bar for warm-up 3x8 60": the bar was the warm-up, and the sets have their load.
+
+    "2x10 bar warm-up" and "3x8 60, bar 2x10 warm-up" tell warm-ups of their own.
+    """
+    if not _tells_a_load(clause):
+        return clause
+    kinds = kinds_in_order(clause)
+    at = kinds.index(K.WARMUP)
+    counts = places_in(COUNTED, kinds)
+    start, end = (
+        max((one + 1 for one in counts if one < at), default=0),
+        min((one for one in counts if one > at), default=len(kinds)),
+    )
+    told = kinds[start:end]
+    if USED.isdisjoint(told) or K.TIMES in told or (end < len(kinds) and kinds.count(K.TIMES) > 1):
+        return clause
+    return [
+        piece._replace(kind=K.NOTE) if start <= place < end and piece.kind in REMARKED else piece
+        for place, piece in enumerate(clause)
+    ]
+
+
+REMARKED = USED | {K.WARMUP}
+
+
+def _tells_a_load(clause: Sequence[Piece]) -> bool:
+    numbers = [piece for piece in clause if piece.kind is K.NUMBER]
+    plainly = any(piece.role is Role.LOAD or piece.value > MOST_LOADED_REPS for piece in numbers)
+    crossed = any(piece.kind is K.TIMES for piece in clause)
+    return crossed and (plainly or len(numbers) >= LEAST_WITH_A_LOAD)

@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from itertools import pairwise
 from typing import NamedTuple
 
 from engine.reading.chunks.choices import (
@@ -206,14 +207,24 @@ def _warm_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: 
     """ "60x5 wu 80x5": the sets before the word were the warm-up, or those behind it."""
     out: list[Candidate] = []
     why = ""
+    grouped = len(max(chunks.warm_either, key=len)) == len(chunks.found) and _tells_a_group(chunks.found)
     for places in chunks.warm_either:
         told = enumerate(chunks.found)
         other = chunks.with_found([chunk.as_warm_up() if at in places else chunk for at, chunk in told])
         other.warm_either = ()
         ways, misfit = candidates(other, exercise, known, context)
         why = why or misfit
-        out += [one for one in ways if not _warms_up_above(one.sets)]
+        out += [one for one in ways if grouped or not _warms_up_above(one.sets)]
     return [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in out] if len(out) > 1 else out, why
+
+
+def _tells_a_group(found: Sequence[Chunk]) -> bool:
+    """ "3x5 60, 80x3 warm up": sets that were counted together may be the work, whatever stands behind them."""
+    joined = any(two.before is None and min(one.size, two.size) < PAIR for one, two in pairwise(found))
+    return joined or any(one.size + bool(one.at) > PAIR for one in found)
+
+
+PAIR = 2
 
 
 def _warms_up_above(sets: tuple[SetDone, ...]) -> bool:

@@ -83,3 +83,38 @@ Kniebeuge 60x5, 80x4, 95x2, alles aufwärmen, dann 110x4 => barbell back squat 5
 )
 def test_words_that_point_back_mark_all_the_sets_that_rise_to_them(text, context, meant) -> None:
     assert said(text) == meant
+
+
+TOLD_BESIDE = """
+bench 3x8 60 bar only for warmup => barbell bench press 3×8 at 60 kg
+bench 60kg 3x8 just the bar as warm up => barbell bench press 3×8 at 60 kg
+bench 3x8 60 w/ empty bar warm up => barbell bench press 3×8 at 60 kg
+bench bar only for warmup 3x8 60 => barbell bench press 3×8 at 60 kg
+rdl 3x10 80 band warm up => romanian deadlift 3×10 at 80 kg
+bench 3x8 60 no warmup => barbell bench press 3×8 at 60 kg
+bench 3x8 60 skipped the warm up => barbell bench press 3×8 at 60 kg
+bankdrücken 3x8 60 ohne aufwärmen => barbell bench press 3×8 at 60 kg
+press banca 3x8 60 sin calentamiento => barbell bench press 3×8 at 60 kg
+bench 3x8 60 as warm up => barbell bench press 3×8 at 60 kg warmup
+bench 3x8 60 bar 2x10 warm up => barbell bench press 3×8 at 60 kg, 2×10 at 20 kg warmup
+squat 2x10 bar only warmup, 3x5 100 => barbell back squat 2×10 at 20 kg warmup, 3×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD_BESIDE))
+def test_a_warm_up_that_was_done_with_something_else_or_not_at_all_marks_no_set(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
+
+
+HEAVIER = """
+leg press 3x5 60, 80x3 warm up => ask: leg press 3×5 at 60 kg warmup, 3 at 80 kg warmup | leg press 3×5 at 60 kg, 3 at 80 kg warmup
+leg press 3x5 60; 1x3 80 warm up => ask: leg press 3×5 at 60 kg warmup, 3 at 80 kg warmup | leg press 3×5 at 60 kg, 3 at 80 kg warmup
+leg press 60 3x5, 80x3 warm up => ask: leg press 3×5 at 60 kg warmup, 3 at 80 kg warmup | leg press 3×5 at 60 kg, 3 at 80 kg warmup
+squat 3x5 100, 60x5 warm up => barbell back squat 3×5 at 100 kg, 5 at 60 kg warmup
+squat 60x5, 80x3 warm up => barbell back squat 5 at 60 kg warmup, 3 at 80 kg warmup
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(HEAVIER))
+def test_a_warm_up_heavier_than_the_group_before_it_is_asked_about(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
