@@ -58,7 +58,7 @@ def snoozed(until: datetime, today: date) -> Reply:
 
 def paused(start: date | None, until: date | None, today: date) -> Reply:
     """Nothing unprompted until a day, from now on or from another."""
-    when = f"until {day(until, today)}" if until else "until you send resume"
+    when = f"until {day(until, today)}, your first day back" if until else "until you send resume"
     begins = f"from {day(start, today)} " if start else ""
     kept = "Your plan waits; sets you send are logged."
     return Reply(f"Paused {begins}{when}: no reminders, summaries or digests. {kept}", row(UNDO))

@@ -6,6 +6,7 @@ well    = name "right" , at the end of its clause        squats done right! : ho
 code    = "w3d1", "w3 d1"                                which session it was, ahead of its lifts
 heading = short word "." NUMBER                          wk. 3: no end of a sentence
 month   = ( "until" | "on" ) ( day name | name day )     until 20 dec, on dec 3: no lift of that short name
+        | PAUSING [ day "-" ] ( day name | name day )     away 12-20 dec: nobody pauses a lift so
         | ( day name | name day ) ":" , heading a line   20 dec: squat 3x5 100
 """
 
@@ -116,11 +117,32 @@ def _dates(pieces: Sequence[Piece], at: int) -> bool:
     ahead, behind = kind_at(pieces, at - 1), kind_at(pieces, at + 2)
     if at and _is_a_day(pieces[at - 1]):
         headed = kind_at(pieces, at - 2) in AHEAD_OF_A_DATE and kind_at(pieces, at + 1) in BEHIND_A_DATE
-        return headed or (at > 1 and _leads_to_a_day(pieces[at - 2]))
+        return headed or (at > 1 and _leads_to_a_day(pieces[at - 2])) or _pauses(pieces, at)
     if at + 1 >= len(pieces) or not _is_a_day(pieces[at + 1]):
         return False
     headed = ahead in AHEAD_OF_A_DATE and behind in BEHIND_A_DATE and kind_at(pieces, at + 3) is K.NAME
+    if _pauses(pieces, at):
+        return True
     return headed or (at > 0 and _leads_to_a_day(pieces[at - 1]) and behind not in OF_SETS)
+
+
+def _pauses(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether a word for a pause stands in front, and no sets anywhere: "pause 20 dec", "off 12 to 20 dec"."""
+    if len(pieces) > LONGEST_PAUSE:
+        return False
+    told = any(is_cued(piece.text, PAUSING) and not is_cued(piece.text, NOT_OFF) for piece in pieces[:at])
+    return told and not any(_tells_of_sets(piece) for piece in pieces)
+
+
+def _tells_of_sets(piece: Piece) -> bool:
+    if piece.kind is K.NAME:
+        return not MONTHS_TOO[piece.text]
+    return piece.kind in COUNTING or (piece.kind is K.NUMBER and not _is_a_day(piece))
+
+
+COUNTING = frozenset((K.TIMES, K.COUNT, K.AT, K.KG, K.LB, K.REPS, K.SETS, K.COMMA, K.LINE))
+PAUSING, NOT_OFF = frozenset(("pausing",)), frozenset(("notoff",))
+LONGEST_PAUSE = 14
 
 
 def _is_a_day(piece: Piece) -> bool:

@@ -14,7 +14,7 @@ from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, phrasebook, 
 NEEDS = {
     "bodyweight": "a body weight needs one number, for instance: bodyweight 80.5",
     "weighed": "a body weight needs its unit or a word, for instance: bodyweight 80.5",
-    "pause": "a pause needs one day ahead or one length, for instance: pause until 24 june, pause 2 weeks from monday",
+    "pause": "a pause needs a day it goes from or until, or a length: pause until 24 june, pause 2 weeks from monday",
     "remind": "a reminder needs a time, for instance: remind me at 18:00",
     "snooze": "snooze needs a time, for instance: snooze 20 min",
     "volume": "volume takes a muscle or a week, for instance: volume chest, volume last week",

@@ -4,7 +4,8 @@ pause = { link } time { link time }
 time  = day | NUMBER span | ONE span | "next week" | "next month"
 span  = DAYS | WEEKS | MONTHS | FORTNIGHTS         for 1,5 weeks; a week and a half
 link  = FROM, in front of the day it begins         three weeks from monday, from 12 dec until 20 dec
-      | UNTIL, or none, in front of the day it ends
+      | UNTIL in front of the day it ends               "until friday" goes on on Friday; "mon-fri" and "through friday"
+                                                        hold the day, too
 
 Each part in capitals is a cue of the language files. Every day and every number must have its part, and nothing may be
 left out of it ("except sunday"): a pause of which one part is not understood is none.
@@ -47,13 +48,24 @@ class _Time(NamedTuple):
 
 def pause_told(pieces: Sequence[Piece], context: Context, book: Phrasebook, ahead: Sequence[str] = ()) -> Pause | None:
     """The pause that the pieces behind a word for it tell (`ahead`: that word); None where they tell none in full."""
+    pieces = [piece for at, piece in enumerate(pieces) if not at or not _counts_a_day(pieces[at - 1], piece)]
     kinds = [piece.kind for piece in pieces]
     if context.now is None or not LEFT_OUT.isdisjoint(kinds) or _takes_out(pieces, book):
         return None
     times = list(_times(pieces, context, book, ahead))
-    if not times or None in times:
+    told = [one for one in times if one is not None]
+    dated = not DATED.isdisjoint([piece.kind for piece in pieces])
+    if not told or None in times or (dated and _is_lone(told, book)):
         return None
-    return _put_together([one for one in times if one is not None], context.now.date(), book)
+    return _put_together(told, context.now.date(), book)
+
+
+DATED = frozenset((K.NUMBER, K.ORDINAL))
+
+
+def _counts_a_day(piece: Piece, stop: Piece) -> bool:
+    """ "20. dezember": the stop ends no sentence."""
+    return piece.kind is K.NUMBER and stop.kind is K.STOP and stop.glued
 
 
 def rest_of_the_week(words: Sequence[str], context: Context, book: Phrasebook) -> Pause | None:
@@ -84,11 +96,18 @@ def _times(pieces: Sequence[Piece], context: Context, book: Phrasebook, ahead: S
             run.append(piece)
         elif not halved and not (run and _dates_on(pieces, at)):
             if run:
-                yield _dated(run, context, words)
+                yield _dated(_with_month(run, pieces), context, words)
                 run, words = [], []
             words.append(DASH if piece.kind is K.DASH else spoken(piece.text))
     if run:
-        yield _dated(run, context, words)
+        yield _dated(_with_month(run, pieces), context, words)
+
+
+def _with_month(run: list[Piece], pieces: Sequence[Piece]) -> list[Piece]:
+    """ "12-20 december": a day without its month is of the only month told."""
+    months = [piece for piece in pieces if piece.kind is K.MONTH]
+    alone = len(run) == len(months) == 1 and run[0].kind in (K.NUMBER, K.ORDINAL)
+    return [*run, *months] if alone else run
 
 
 DASH = "-"
@@ -108,7 +127,8 @@ def _dates_on(pieces: Sequence[Piece], at: int) -> bool:
 def _joins_numbers(pieces: Sequence[Piece], at: int) -> bool:
     """ "1,5 weeks", "2026-03-12": one number or day, and no list."""
     around = [piece.kind for piece in pieces[at - 1 : at + 2]] if at else []
-    signed = around in ([K.NUMBER, K.COMMA, K.NUMBER], [K.NUMBER, K.DASH, K.NUMBER])
+    dashed = K.DASH in [piece.kind for piece in (*pieces[max(0, at - 2) : at], *pieces[at + 1 : at + 3])]
+    signed = around == [K.NUMBER, K.COMMA, K.NUMBER] or (dashed and around == [K.NUMBER, K.DASH, K.NUMBER])
     return signed and pieces[at].glued and pieces[at + 1].glued
 
 
@@ -193,7 +213,7 @@ def _put_together(times: Sequence[_Time], today: date, book: Phrasebook) -> Paus
             starts.append(one.day)
             spans += [one.days] if one.days and not begins else []
         else:
-            ends.append(one.day)
+            ends.append(one.day + timedelta(days=_holds_its_last_day(times, at, book)))
     if max(len(starts), len(ends) + len(spans)) > 1 or UNTOLD in spans:
         return None
     start = next(iter(starts), None)
@@ -201,6 +221,22 @@ def _put_together(times: Sequence[_Time], today: date, book: Phrasebook) -> Paus
     if (start is not None and start < today) or (until is not None and until <= max(start or today, today)):
         return None
     return Pause(None if start == today else start, until)
+
+
+def _holds_its_last_day(times: Sequence[_Time], at: int, book: Phrasebook) -> bool:
+    """Whether the pause goes on through the day that ends it: "through friday", "mon-fri", "12 to 20 dec"."""
+    ahead = times[at].ahead
+    spanned = at > 0 and times[at - 1].days <= 1 and (_is_from(times[at - 1], book) or _is_linked(times, at - 1, book))
+    return not book.cues["lastdayin"].isdisjoint(ahead) or (
+        spanned and (DASH in ahead or not book.cues["upto"].isdisjoint(ahead))
+    )
+
+
+def _is_lone(times: Sequence[_Time], book: Phrasebook) -> bool:
+    """ "pause 20 dec": the day that it begins as well as the one that it ends."""
+    one = times[0]
+    linked = any(not book.cues[cue].isdisjoint(one.ahead) for cue in ("untilday", "fromday", "lastdayin"))
+    return len(times) == 1 and one.day is not None and not one.days and not linked
 
 
 def _is_from(one: _Time, book: Phrasebook) -> bool:

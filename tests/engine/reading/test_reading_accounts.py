@@ -314,7 +314,7 @@ def test_a_request_half_said_is_no_set(text: str, meant: str) -> None:
         ),
         pytest.param(
             "pause until 30 feb",
-            "a pause needs one day ahead or one length, for instance: pause until 24 june, pause 2 weeks from monday",
+            "a pause needs a day it goes from or until, or a length: pause until 24 june, pause 2 weeks from monday",
             id="pause until 30 feb",
         ),
     ],
