@@ -7,11 +7,12 @@ What stands behind a comma or a stop is rather a reason: "skip curls, will do th
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.requests.swapped_for import settled_swap
 from engine.reading.values import Act, Context
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 
@@ -60,6 +61,8 @@ def _left_over(found: Act, clause: Sequence[Piece], kinds: frozenset[K], context
     name = found.name
     if K.EXCEPT in kinds and name in TAKING_NO_EXCEPTION and not found.also:
         return TAKES.get(name, NO_EXCEPTION) if name not in OF_TODAY else NO_EXCEPTION
+    if name == "skip" and K.NAME in kinds and _tells_some_sets(clause, kinds):
+        return SOME_SETS
     if name in OF_TODAY and any(_is_ahead(piece, context) for piece in clause):
         return TAKES[name]
     if name == "quiet" and K.WEEKDAY in kinds:
@@ -71,6 +74,31 @@ def _left_over(found: Act, clause: Sequence[Piece], kinds: frozenset[K], context
     if name in OF_ONE_HOUR and _tells_several_hours(clause, kinds):
         return TAKES[name]
     return ""
+
+
+def _tells_some_sets(clause: Sequence[Piece], kinds: frozenset[K]) -> bool:
+    """ "skip a set of squat", "the last squat set", "half the squats": of the sets of a lift, and not all of them."""
+    if not kinds.isdisjoint(PARTS):
+        return True
+    for before, piece in pairwise(clause):
+        if piece.kind is K.SETS or "aset" in CUES_OF[piece.text]:
+            return is_cued(before.text, SOME)
+    # A piece shows the first word of the phrase that it stands for: "a" of "a set".
+    return any("an" in CUES_OF[piece.text] and piece.end - piece.start > len(piece.text) for piece in clause)
+
+
+def counts_sets(pieces: Sequence[Piece], head: Sequence[str]) -> bool:
+    """Whether so many sets are to be left out: "skip two sets of squat", "skip 3x5 squats"."""
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    scheme = {piece.kind for piece in pieces} <= SCHEME and is_cued(head[0] if head else "", LEAVING)
+    return bool(numbers) and (scheme or all(piece.role is Role.SETS for piece in numbers))
+
+
+SCHEME = frozenset((K.NUMBER, K.TIMES, K.NAME, K.FILLER, K.OF, K.TODAY))
+LEAVING = frozenset(("leftout",))
+PARTS = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.HALF, K.ALTERED))
+SOME = frozenset(("an", "vaguely", "acouple"))
+SOME_SETS = "a lift is left out with all its sets: do fewer and log those you did, or send skip with the lift alone"
 
 
 def _is_ahead(piece: Piece, context: Context) -> bool:

@@ -14,7 +14,7 @@ from engine.reading.requests.lifts_mended import (
     skipped_as_mended,
     words_for_lifts,
 )
-from engine.reading.requests.part_read import UNCLEAR
+from engine.reading.requests.part_read import SOME_SETS, UNCLEAR, counts_sets
 from engine.reading.requests.quiet import quiet_behind
 from engine.reading.requests.said import Said
 from engine.reading.requests.teaching import taught_of
@@ -48,6 +48,8 @@ def _skip(said: Said) -> Act | None:
         named += [one for one in found if one is not None and one not in named]
     if named and not said.numbers() and (others or _little_else(said)):
         return Act("skip", exercise=named[0], text=said.rest, also=tuple(named[1:]))
+    if named and counts_sets(said.pieces, said.head):
+        return Act(UNCLEAR, text=SOME_SETS)
     words = set(said.rest_words)
     if words and words <= THIS_ONE | NOTHING_MORE and words & (THIS_ONE | {"today"}):
         return Act("skip", exercise=said.context.doing, text=said.rest)
