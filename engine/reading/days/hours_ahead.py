@@ -43,7 +43,7 @@ def moment_told(pieces: Sequence[Piece], context: Context, words: Sequence[str] 
     if span is not None:
         return span
     dated = _date_in(pieces)
-    told = next(_hours([piece for piece in pieces if piece not in dated], words), None)
+    told = next(hours_told([piece for piece in pieces if piece not in dated], words), None)
     if told is None:
         return None
     day = day_told(dated or [piece for piece in pieces if piece.kind is not K.NUMBER], context)
@@ -95,7 +95,8 @@ def _in_a_while(pieces: Sequence[Piece], now: datetime, words: Sequence[str]) ->
     return None
 
 
-def _hours(pieces: Sequence[Piece], words: Sequence[str]) -> Iterator[Hour]:
+def hours_told(pieces: Sequence[Piece], words: Sequence[str]) -> Iterator[Hour]:
+    """The hours that the pieces tell, one after the other, among these words."""
     said = {spoken(word) for word in words} | {spoken(piece.text) for piece in pieces}
     cues = phrasebook().cues
     evening, morning = not cues["evening"].isdisjoint(said), not cues["morning"].isdisjoint(said)

@@ -90,7 +90,8 @@ def _tells_some_sets(clause: Sequence[Piece], kinds: frozenset[K]) -> bool:
 def counts_sets(pieces: Sequence[Piece], head: Sequence[str]) -> bool:
     """Whether so many sets are to be left out: "skip two sets of squat", "skip 3x5 squats"."""
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
-    scheme = {piece.kind for piece in pieces} <= SCHEME and is_cued(head[0] if head else "", LEAVING)
+    kinds = [piece.kind for piece in pieces]
+    scheme = kinds.count(K.NAME) == 1 and SCHEME.issuperset(kinds) and is_cued(head[0] if head else "", LEAVING)
     return bool(numbers) and (scheme or all(piece.role is Role.SETS for piece in numbers))
 
 

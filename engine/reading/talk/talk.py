@@ -26,6 +26,7 @@ from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_
 from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
+from engine.reading.talk.times_ahead import is_a_time_ahead, may_be_for_then, may_be_on
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -163,6 +164,8 @@ def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: b
     known.
     """
     listed = bool(place and clause) and clause[0].kind is K.COLON
+    if place and may_be_on(before, clause):
+        return True
     if place == 1 and _opens_a_story(before) and names_a_lift(clause):
         return not any(piece.kind in (K.TODAY, K.DATE, K.NOTE) for piece in clause)
     return listed or (wished and tells_reps_alone(clause))
@@ -175,6 +178,8 @@ def _in_doubt(clause: list[Piece]) -> list[Piece]:
 
 def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> bool:
     """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
+    if is_a_time_ahead(before) and may_be_for_then(clause):
+        return True
     if not names_a_lift(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
         return True
     return plans and not any(is_cued(piece.text, DONE_INSTEAD) for piece in clause)

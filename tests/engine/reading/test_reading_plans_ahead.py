@@ -1,0 +1,60 @@
+"""Sets told with a time that has not come yet: plans are none, and what may be done is asked about."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from tests.engine.reading.saying import NOW, readings, said, situation
+
+NOON, NIGHT = NOW.replace(hour=12, minute=0), NOW.replace(hour=21, minute=0)
+
+
+@pytest.mark.parametrize(
+    ("now", "text", "meant"),
+    [
+        (NOON, "gym at 18:00, 3x5 deadlift", "no sets"),
+        (NIGHT, "gym at 18:00, 3x5 deadlift", "ask: conventional deadlift 3×5"),
+        (NOON, "gym at 6pm, 3x5 deadlift", "no sets"),
+        (NOON, "gym at 18:00, deadlift 3x5 100", "ask: conventional deadlift 3×5 at 100 kg"),
+        (NIGHT, "gym at 18:00, deadlift 3x5 100", "conventional deadlift 3×5 at 100 kg"),
+        (NOON, "training at 18:30, bench then 5x5 squats", "no sets"),
+        (NIGHT, "training at 18:30, bench then 5x5 squats", "ask: barbell back squat 5×5"),
+        (NOON, "training um 18:30, kniebeugen 5x5", "no sets"),
+        (NOON, "heute abend 18 uhr bank 3x5", "no sets"),
+        (NOON, "tonight 18:30 bench 3x5", "no sets"),
+        (NIGHT, "tonight 18:30 bench 3x5", "ask: barbell bench press 3×5"),
+        (NOON, "tonight bench 3x5", "no sets"),
+        (NOON, "this evening bench 3x5 80", "ask: barbell bench press 3×5 at 80 kg"),
+        (NIGHT, "tonight bench 3x5 80", "barbell bench press 3×5 at 80 kg"),
+        (NOON, "18:30 bench 3x5", "ask: barbell bench press 3×5"),
+        (NOON, "18:30 bench 3x5 80", "barbell bench press 3×5 at 80 kg"),
+        (NIGHT, "18:30 bench 3x5", "barbell bench press 3×5"),
+        (NIGHT, "trained at 18:00, bench 3x5", "barbell bench press 3×5"),
+        (NIGHT, "gym closed at 18:00, bench 3x5 80", "barbell bench press 3×5 at 80 kg"),
+    ],
+)
+def test_an_hour_to_come_makes_a_plan(now, text, meant) -> None:
+    assert said(text, replace(situation(), now=now)).strip() == meant
+
+
+AHEAD = """
+tomorrow, bench 3x5 80 => no sets
+morgen, bank 3x5 80 => no sets
+next session, squat 3x5 102.5 => no sets
+gym tomorrow, deadlift 3x5 100 => ask: conventional deadlift 3×5 at 100 kg
+leg day tomorrow, 5x5 squats => ask: barbell back squat 5×5
+gym later, 3x5 deadlift => ask: conventional deadlift 3×5
+planning legs on friday, 5x5 squats => ask: barbell back squat 5×5
+gym tomorrow, did bench 3x5 80 today => barbell bench press 3×5 at 80 kg
+no gym tomorrow, bench 3x5 80 => barbell bench press 3×5 at 80 kg
+rest day tomorrow, bench 3x5 80 => barbell bench press 3×5 at 80 kg
+next exercise, bench 3x5 80 => barbell bench press 3×5 at 80 kg
+bench 3x5 80, legs tomorrow => barbell bench press 3×5 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(AHEAD))
+def test_a_time_to_come_in_front_of_sets_makes_a_plan(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
