@@ -14,6 +14,8 @@ from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.chunks.lists import MARKED, TOTALS
 from engine.reading.chunks.numbers import OPEN_ENDED
+from engine.reading.chunks.sums import BOTH_SETS
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -70,6 +72,34 @@ class AnnouncedChunks(AidedChunks):
         self.out.failure_ahead = self.out.failure_ahead or K.FAILURE in said
         self.depth -= min(self.depth, said.count(K.CLOSE))
         self._place(Chunk([(count._replace(role=Role.SETS),)], before=self.separator))
+
+    def _joins_counted_load(self) -> bool:
+        """ "2 sets at 110 for 5": so many sets of what they are for."""
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if last is None or number is None or last.size != 1 or len(last.at) != 1:
+            return False
+        sets, loaded = last.factors[0][0], last.at[0].role is Role.LOAD or last.at[0].value > MOST_LOADED_REPS
+        counts = number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS
+        if sets.role is not Role.SETS or not (loaded and counts) or not self._goes_on():
+            return False
+        self.at += 1
+        listed = self._listed(self.at)
+        if listed > 1:
+            self.out.dangling = self.out.dangling or listed != sets.value
+            return True  # "3 sets at 80 for 8, 8, 7"
+        last.factors.append(self.factor(None))
+        return True
+
+    def _goes_on(self) -> bool:
+        """Whether nothing parts the number here from the sets it is of, or "all" or "each" says that it is of them."""
+        return self.separator is None or self._kind(-1) is K.EACH or "all" in CUES_OF[self.pieces[self.at - 1].text]
+
+    def _tells_reps_of_all(self, both: Piece) -> bool:
+        """ "3 sets at 80, 8 on all of them", "2 sets at 80, 8 on both": so many reps of each set that was counted."""
+        linked = self._kind(-1) is K.FILLER and self._kind(-2) in (K.NUMBER, K.REPS)
+        counts = [chunk.factors[0][0] for chunk in self.out.found if chunk.factors and chunk.factors[0]]
+        sets = next((int(one.value) for one in counts if one.role is Role.SETS), 0)
+        return linked and (sets == BOTH_SETS if both.text == "both" else sets > 0)
 
     def _sets_told_before(self) -> bool:
         """Whether anything but loads was told."""

@@ -209,23 +209,6 @@ class Chunker(SidedChunks):
         heavy = number is not None and (number.role is Role.LOAD or number.value > MOST_LOADED_REPS)
         return heavy and self._kind(2) in (K.FOR, K.TIMES) and self._kind(3) is K.NUMBER
 
-    def _joins_counted_load(self) -> bool:
-        """ "2 sets at 110 for 5": so many sets of what they are for."""
-        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
-        if last is None or number is None or last.size != 1 or len(last.at) != 1:
-            return False
-        sets, loaded = last.factors[0][0], last.at[0].role is Role.LOAD or last.at[0].value > MOST_LOADED_REPS
-        counts = number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS
-        if sets.role is not Role.SETS or not (loaded and counts) or self.separator is not None:
-            return False
-        self.at += 1
-        listed = self._listed(self.at)
-        if listed > 1:
-            self.out.dangling = self.out.dangling or listed != sets.value
-            return True  # "3 sets at 80 for 8, 8, 7"
-        last.factors.append(self.factor(None))
-        return True
-
     def _joins_load(self) -> bool:
         """ "100 on the squat for 5": words stood between the load and its reps."""
         last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
@@ -269,7 +252,7 @@ class Chunker(SidedChunks):
 
     def both(self, piece: Piece) -> None:
         """ "200x10 150x8 both x3"; ahead of numbers it shares them among lifts."""
-        if self.out.found and self._kind() is not K.NUMBER:
+        if self.out.found and self._kind() is not K.NUMBER and not self._tells_reps_of_all(piece):
             self._pass(self.at)
         self.at += 1
 

@@ -100,7 +100,8 @@ class MissedChunks(ResultChunks):
         """
         last = self._last()
         before = self.out.found[-2] if len(self.out.found) > 1 else None
-        alone = last is not None and last.size == 1 and not last.at and before is not None and before.tells_reps
+        alone = last is not None and last.size == 1 and not last.at and before is not None and before.size > 0
+        alone = alone and before is not None and (before.tells_reps or self.depth > 0)
         numbers = last.factors[0] if last is not None and alone else ()
         made = before.factors[-1][-1].value if before is not None and before.factors and before.factors[-1] else 0
         if before is None or len(numbers) != 1 or numbers[0].value != made + 1:

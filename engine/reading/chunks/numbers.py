@@ -20,7 +20,7 @@ from engine.reading.chunks.joins import JoinedChunks
 from engine.reading.chunks.steps import loads_told, tells_a_step
 from engine.reading.chunks.sums import AMOUNTS, PARTLY
 from engine.reading.chunks.times import PLAIN_ENDS
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.reading.words.token_walk import KNOWN
@@ -28,6 +28,8 @@ from engine.reading.words.token_walk import KNOWN
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 SAYING = frozenset((K.FILLER, K.NOTE))
+ON = frozenset(("onday",))
+NEARLY = frozenset(("nearly", "shortof"))
 SAID_OF_A_SET = frozenset(("was", "were", "felt", "moved"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
@@ -50,15 +52,25 @@ class NumberChunks(JoinedChunks):
         before = self.pieces[self.at - 1] if self.at else piece
         if self._is_left_open(before, piece):
             self.out.dangling = True
+        if piece.role is Role.SETS and "all" in CUES_OF[before.text] and self._counts_all_told(piece):
+            self.at += 1
+            return
         if piece.role is Role.SETS and "spread" in CUES_OF[before.text] and self.out.found:
             self.out.spread = True
         if piece.role is Role.LOAD and self.out.found and tells_a_step(self.pieces, self.at):
             piece = self._stepped(piece)
-        if self.separator is not None and self.kinds[self.at + 1] in SAYING and self._speaks_of(piece):
+        apart = self.separator is not None or self.depth > 0
+        if (apart and self.kinds[self.at + 1] in SAYING and self._speaks_of(piece)) or self._speaks_of_the_last(piece):
             self.out.notes.append(piece)
             self.at += 1
         elif not self._plain(piece):
             self._told_otherwise(piece)
+
+    def _counts_all_told(self, count: Piece) -> bool:
+        """ "5 5 5 at 80, all three paused": a remark on the sets told, where there are as many; else it is asked."""
+        told = bool(self.out.found) and self._kind(-2) not in (K.FILLER, K.FOR) and self._kind() is not K.OF
+        self.out.dangling = self.out.dangling or (told and self._sets_told() != count.value)
+        return told
 
     def _is_left_open(self, before: Piece, piece: Piece) -> bool:
         """Whether the word in front says that it may be another number: "5 or 6", "80x8 (maybe 9)", "135 plus 20"."""
@@ -98,6 +110,25 @@ class NumberChunks(JoinedChunks):
             end += 1
         known = any(number.value == one.value for chunk in self.out.found for factor in chunk.factors for one in factor)
         return is_cued(said, SAID_OF_A_SET) and known and number.role in PLAIN_ROLES and self.kinds[end] in REMARK_ENDS
+
+    def _speaks_of_the_last(self, number: Piece) -> bool:
+        """ "5, 5, 4 (5 on the last was close)": what the last set told came to, or nearly came to, and no set more; how
+        else it may be meant is asked.
+        """
+        at, last = self.at + 1, self._last()
+        while self.kinds[at] is K.FILLER:
+            at += 1
+        told = last.factors[-1] if last is not None and last.factors else ()
+        if self.kinds[at] is not K.LAST or not told or number.role not in PLAIN_ROLES:
+            return False
+        linked = at > self.at + 1 or is_cued(self.pieces[at].text, ON)
+        listed = last is not None and last.size == 1
+        said = at + 1 < len(self.pieces) and is_cued(self.pieces[at + 1].text, SAID_OF_A_SET)
+        if not linked or not (said or (self.depth > 0 and self.kinds[at + 1] is K.CLOSE and listed)):
+            return False
+        near = any_cued([piece.text for piece in self.pieces[at + 2 : at + 2 + REACH_OF_OR]], NEARLY)
+        self.out.dangling = self.out.dangling or not (near or number.value == told[-1].value)
+        return True
 
     def _stepped(self, step: Piece) -> Piece:
         """ "100 for 6, then added 5 kg": the load that it comes to."""

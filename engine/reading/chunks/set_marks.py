@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in
+from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in, tells_a_side
 from engine.reading.chunks.loads import LoadedChunks
 from engine.reading.chunks.steps import loads_told
 from engine.reading.chunks.sums import AMOUNTS
@@ -90,7 +90,7 @@ class MarkedChunks(LoadedChunks):
             self._note_last(behind)
             self.at = behind
             return
-        if last is None or self._told_of_all():
+        if last is None or self._told_of_all() or self._each_of_a_list():
             self.out.failure_ahead = True
         elif bracketed and last.size and last.factors[-1][-1].value == 1:
             last.missed, last.missed_rep = True, 1
@@ -104,6 +104,18 @@ class MarkedChunks(LoadedChunks):
         else:
             last.failure = True
         self.at += 1
+
+    def _each_of_a_list(self) -> bool:
+        """ "14, 12, 11 each to failure", "all taken to failure": every set of a list; of one set "each" is a hand."""
+        at = self.at - 1 - (self.at > 1 and self.kinds[self.at - 1] in WORDS_OF_A_SET)
+        if "all" in CUES_OF[self.pieces[at].text]:
+            return True
+        if self.kinds[at] is not K.EACH or tells_a_side(self.pieces[at]):
+            return False
+        listed = [
+            number for chunk in self.out.found[-2:] if chunk.size == 1 and not chunk.at for number in chunk.factors[0]
+        ]
+        return len(listed) > 1 and all(one.role is Role.BARE and one.value <= MOST_LOADED_REPS for one in listed)
 
     def _failed_on_the_last(self) -> int:
         """The place behind "to failure on the last set"; 0 where it names a rep, or a number stands behind it."""

@@ -18,6 +18,7 @@ MOST_SETS = 10
 PAIRING = frozenset((K.TIMES, K.SLASH, K.DASH, K.PLUS))
 HEADING = frozenset((K.NAME, K.FOR, K.COMMA, K.THEN, K.LINE, K.STOP, K.AND, K.COLON))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE))
+BEHIND_ALL = ENDS | {K.CLOSE, K.NOTE, K.PLAIN, K.FILLER, K.EFFORT, K.FAILURE, K.PAUSE, K.AT, K.WITH}
 REACH_OF_THOSE = 8
 """How many pieces may stand between a name of reps and the words that point at it. Common practice, no source."""
 SETS_NAMED = frozenset((K.COUNT, K.SETS, K.FILLER))
@@ -35,7 +36,7 @@ def with_named_sets(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     them, and with names of reps put to their counts and their loads.
     """
     if K.FILLER in kinds and K.NUMBER in kinds:
-        pieces = _with_places_ahead(pieces)
+        pieces = _with_all_counted(_with_places_ahead(pieces))
     named = K.COUNT in kinds or (K.SETS in kinds and K.OF in kinds)
     return _with_counts_named(pieces) if named and K.TOTAL not in kinds else pieces
 
@@ -100,6 +101,20 @@ def _sets_of(pieces: list[Piece], at: int) -> Piece | None:
     if not bare or reps.value % 1 or kind_at(pieces, at + 3) in PAIRING or (at and pieces[at - 1].kind not in HEADING):
         return None
     return pieces[at]._replace(kind=K.COUNT, end=reps.end, told=int(reps.value), role=Role.REPS)
+
+
+def _with_all_counted(pieces: list[Piece]) -> list[Piece]:
+    """ "8 on all three", "all three paused": a number behind "all" that counts the sets told."""
+    out: list[Piece] | None = None
+    for at in places_of(K.FILLER, kinds_in_order(pieces)):
+        number = pieces[at + 1] if kind_at(pieces, at + 1) is K.NUMBER and "all" in CUES_OF[pieces[at].text] else None
+        if number is None or number.role is not Role.BARE or not 1 < number.value <= MOST_SETS:
+            continue
+        linked = at > 1 and pieces[at - 1].kind in (K.FILLER, K.FOR) and pieces[at - 2].kind in (K.NUMBER, K.EFFORT)
+        if (number.spelled or linked) and kind_at(pieces, at + 2) in BEHIND_ALL:
+            out = list(pieces) if out is None else out
+            out[at + 1] = number._replace(role=Role.SETS)
+    return pieces if out is None else out
 
 
 def _with_places_ahead(pieces: list[Piece]) -> list[Piece]:

@@ -156,7 +156,7 @@ class OneFactor(Adding):
     def _plural(self, number: Piece) -> None:
         found = self.chunks.found
         headed = len(found) > 1 and any(number in factor for factor in found[0].factors[:1])
-        if self.announced is not None and not self.drafts and not self.pending and self._loads_told_behind(number):
+        if self.announced is not None and not self.drafts and self._loads_told_beside(number):
             self._typed_reps(number)  # "5 sets, all 5s, all at 102.5"
         elif headed and (self._is_shared_head(number) or self._shares_rising(number)):
             self.shared = int(number.value)
@@ -167,7 +167,7 @@ class OneFactor(Adding):
         else:
             self._set_load(number)
 
-    def _loads_told_behind(self, number: Piece) -> bool:
+    def _loads_told_beside(self, number: Piece) -> bool:
         """Whether another number can only be the load, and this one reps."""
         if number.value > MOST_PLURAL_REPS:
             return False

@@ -139,3 +139,39 @@ bench 100x5, failed 110x3 => ask: barbell bench press 5 at 100 kg missed, 3 at 1
 @pytest.mark.parametrize(("text", "context", "meant"), readings(MISSED_REPS))
 def test_a_number_behind_a_miss_is_the_rep_that_failed(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+TOLD_OF_ALL = """
+bench 3 sets at 80, 5 on all three => barbell bench press 3×5 at 80 kg
+bench 3 sets at 80, got 8 on all of them => barbell bench press 3×8 at 80 kg
+bench 3 sets at 80, all for 8 => barbell bench press 3×8 at 80 kg
+bench 3 sets at 80, all 8s => barbell bench press 3×8 at 80 kg
+bench 2 sets at 80, 8 on both => barbell bench press 2×8 at 80 kg
+pull ups 10 on all three => pull-up 3×10
+bench 80x5 80x5 80x5, all three felt good => barbell bench press 3×5 at 80 kg
+bench 5 5 5 at 80 all three paused => barbell bench press 3×5 at 80 kg
+bench 60x5, 80x3, all three felt heavy => ask: barbell bench press 5 at 60 kg, 3 at 80 kg
+bench 3x5 80, rpe 8 on all three => barbell bench press 3×5 at 80 kg RPE 8
+push ups 14,12,11 each to failure => push-up 14 to failure, 12 to failure, 11 to failure
+bench 40 14,12 all taken to failure => barbell bench press 14 at 40 kg to failure, 12 at 40 kg to failure
+"""
+
+TOLD_OF_THE_LAST = """
+ohp 45 5,5,4 (5 on last was close) => barbell overhead press 2×5 at 45 kg, 4 at 45 kg
+ohp 45 5,5,4, 5 on the last was close => barbell overhead press 2×5 at 45 kg, 4 at 45 kg
+ohp 45 5 5 4 (5 was so close) => barbell overhead press 2×5 at 45 kg, 4 at 45 kg
+ohp 45 5 5 4 (the 4 was slow) => barbell overhead press 2×5 at 45 kg, 4 at 45 kg
+ohp 45 3x5 (4 on the last) => barbell overhead press 2×5 at 45 kg, 4 at 45 kg
+ohp 45 5 5 5 (4 on the last) => ask: barbell overhead press 3×5 at 45 kg
+ohp 45 5 5 4 (5 missed) => ask: barbell overhead press 2×5 at 45 kg, 4 at 45 kg, 5 at 45 kg missed
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD_OF_ALL))
+def test_what_is_told_of_all_sets_is_no_set_more(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD_OF_THE_LAST))
+def test_a_remark_on_the_last_set_is_no_set_more(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
