@@ -12,6 +12,7 @@ from engine.values.effort import Effort
 
 CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
 POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME, K.REMAINING))
+PLACES = POINTERS - {K.NAME, K.REMAINING}
 TOLD = frozenset((K.NUMBER, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS))
 NEAR = 3
 
@@ -23,7 +24,7 @@ def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
         told = any(p.kind in TOLD for p in out[-1])
         if piece.kind in CUTS and told and _points(pieces[at + 1 : at + 1 + NEAR]) and _tells(pieces[at + 1 :]):
             out.append([])
-        elif piece.kind is K.REMAINING and told:
+        elif told and (piece.kind is K.REMAINING or _is_the_next_place(pieces, at, out[-1])):
             out.append([piece])
         else:
             out[-1].append(piece)
@@ -38,6 +39,15 @@ def _points(pieces: Sequence[Piece]) -> bool:
         if piece.kind not in (K.FILLER, K.THEN, K.AND):
             return False
     return False
+
+
+def _is_the_next_place(pieces: Sequence[Piece], at: int, before: Sequence[Piece]) -> bool:
+    """ "first two were 8 last one 7": a place with its number behind one with its own, and no comma between."""
+    if pieces[at].kind not in PLACES or pieces[at].text.split()[0] in ("on", "for", "in"):
+        return False
+    behind = [piece for piece in pieces[at + 1 : at + 1 + NEAR] if piece.kind is not K.FILLER]
+    placed = next((piece for piece in before if piece.kind not in (K.FILLER, K.THEN, K.AND)), None)
+    return placed is not None and placed.kind in PLACES and bool(behind) and behind[0].kind is K.NUMBER
 
 
 def _tells(pieces: Sequence[Piece]) -> bool:

@@ -36,6 +36,7 @@ from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.corrections.pointed_away import pointed_away
+from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of_which_lift, renamed_at_load
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.restated import is_of_one_of_several
 from engine.reading.corrections.shifted import shifted
@@ -62,6 +63,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     moved,
     swapped,
     new_unit,
+    renamed_at_load,
     shifted,
     counted,
     loaded,
@@ -261,7 +263,10 @@ def _is_request(told: Told) -> bool:
 
 
 def _worked_out(told: Told) -> Correction | None:
+    other_lift = is_of_another_lift(told)
     for way in WAYS:
+        if other_lift and way is new_values:
+            return None
         try:
             found = way(replace(told, changes={}, removed=[], added=[], pointed=[]))
         except ValueError:  # a set or a load that cannot be: nothing is changed
@@ -298,7 +303,7 @@ def _is_correcting(told: Told) -> bool:
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True
-    return is_of_one_of_several(told) or (K.TIMES not in kinds and _says_what_was(told))
+    return is_of_one_of_several(told) or is_of_which_lift(told) or (K.TIMES not in kinds and _says_what_was(told))
 
 
 def _is_of_no_lift_done(told: Told) -> bool:
