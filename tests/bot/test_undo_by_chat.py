@@ -239,3 +239,10 @@ def test_whether_a_deleted_set_is_wanted_back_is_asked(chats, fine):
     assert "Should it come back?" in said(out)
     chats.says("ana", "undo")
     assert [reps for _, reps, _ in chats.log("ana")] == [5, 5, 4]
+
+
+@pytest.mark.parametrize("right", ["wait no it was right", "nah that was correct", "no wait it was ok"])
+def test_what_was_right_after_all_is_put_back(chats, right):
+    chats.says("ana", "squat 90x5", "delete it", right)
+
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue, normalise
@@ -15,6 +15,7 @@ from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.values import Answer, Asked, Doubt, Logged, Reading, Settled, StillOpen
 from engine.reading.weighing.resolve import BASES
+from engine.reading.wording import label_of
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role
@@ -82,25 +83,57 @@ def by_exercise(told: Answering) -> Answer | None:
     offered = [reading for reading in told.asked.readings if named & set(exercises(reading))]
     if named and not offered and (told.numbers() or (another := _another_exercise(told, named)) is not None):
         return None if told.numbers() else another
-    chosen = offered if len(offered) == 1 else _by_phrase(told) or by_words(told, offered or list(told.asked.readings))
+    several = None if offered or named else _among_owners(told)
+    if several is not None:
+        return several
+    among = by_words(told, offered or list(told.asked.readings))
+    chosen = offered if len(offered) == 1 else _by_phrase(told, among) or among
+    if len(chosen) == 1 and not offered:
+        chosen = [reading for reading in chosen if is_with_what_was_said(told, reading)]
     if len(chosen) != 1 and not named:
-        chosen = by_words(told, _not_offered(told)) or _by_equipment(told) or chosen
+        others = [reading for reading in _not_offered(told) if is_with_what_was_said(told, reading)]
+        chosen = by_words(told, others) or _by_equipment(told) or chosen
     if told.numbers():
         return _with_numbers(told, chosen[0]) if len(chosen) == 1 else None
     return settle(told, chosen)
 
 
-def _by_phrase(told: Answering) -> list[Reading]:
-    """ "bent over", "chest supported": words that make a name together with the one in doubt."""
+def _by_phrase(told: Answering, among: Sequence[Reading]) -> list[Reading]:
+    """ "bent over", "chest supported": words that make a name together with the one in doubt.
+
+    Where they are all of the name of the only one `among` those offered, it is that: "machine" of two shoulder presses.
+    """
     if not told.asked.term or not told.asked.readings:
         return []
     bare = " ".join(word for word in told.words if word not in ANSWER_FILLERS)
     ways = (told.catalogue.owners(f"{said} {told.asked.term}") for said in (bare, " ".join(told.words)) if said)
     owners = next((found for found in ways if len(found) == 1), ())
-    if not owners:
+    whole = len(among) == 1 and {*bare.split()} <= {word for name in exercises(among[0]) for word in name.split()}
+    if not owners or whole:
         return []
     offered = [reading for reading in told.asked.readings if owners[0] in exercises(reading)]
     return offered or [_renamed_reading(told, owners[0])]
+
+
+def _among_owners(told: Answering) -> Answer | None:
+    """ "shoulder" for a press: a name of several lifts together with the one in doubt, so which of them is asked."""
+    if not told.asked.term or not told.asked.readings or told.numbers():
+        return None
+    kits = {word for word in told.words if said_kits([word])}
+    bare = " ".join(word for word in told.words if word not in ANSWER_FILLERS and word not in kits)
+    owners = told.catalogue.owners(f"{bare} {told.asked.term}") if bare else ()
+    fit = [one for one in (_renamed_reading(told, name) for name in owners) if is_with_what_was_said(told, one)]
+    if len(owners) < 2 or not fit:
+        return None
+    if len(fit) == 1:
+        return settled(told, fit[0].sets)
+    rivals = [reading.sets for reading in fit[:MOST_OFFERED]]
+    left = tuple(Reading(sets, 1 / len(rivals), label_of(sets, rivals)) for sets in rivals)
+    asking = question_of(Doubt.EXERCISE, told.asked.typed or told.asked.term, left)
+    return StillOpen(replace(told.asked, readings=left, question=asking))
+
+
+MOST_OFFERED = 3
 
 
 def _differ(readings: Sequence[Reading]) -> bool:
@@ -205,6 +238,26 @@ def by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
     scores = {reading: 2 * len(said & (words - shared)) + _named(reading, said) for reading, words in names.items()}
     best = max(scores.values(), default=0)
     return [reading for reading, score in scores.items() if score == best] if best else []
+
+
+def said_kits(words: Iterable[str]) -> set[str]:
+    """The equipment that the words name, in full: "db" is the dumbbell."""
+    said = set(words)
+    return {kit for kit, short in SHORT_FOR.items() if kit in said or said & short}
+
+
+def is_with_what_was_said(told: Answering, reading: Reading) -> bool:
+    """Whether the reading's lift is done with the equipment that the answer names; so is any where it names none."""
+    kits = said_kits(told.words)
+    for name in exercises(reading):
+        exercise = told.catalogue.get(name)
+        done_with = exercise.equipment.value if exercise is not None else ""
+        if not kits or done_with in kits or set(told.words) & {*done_with.split(), *name.split()} & BARS_AND_KITS:
+            return True
+    return False
+
+
+BARS_AND_KITS = frozenset((*SHORT_FOR, "bar", "smith"))
 
 
 def _named(reading: Reading, said: set[str]) -> int:
