@@ -14,12 +14,11 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import NamedTuple
 
-from engine.reading.asking import question_of
 from engine.reading.days.hours_ahead import hours_told
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.prepare import Prepared
-from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Reading
-from engine.reading.wording import label_of
+from engine.reading.talk.whose import asked_if_done
+from engine.reading.values import Asked, Context, Logged, NoSets
 from engine.reading.words.ahead import HOLDS_A_NUMBER
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -45,7 +44,7 @@ class _Hour(NamedTuple):
     ahead: bool
 
 
-def asked_if_done(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked | NoSets:
+def asked_if_later(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked | NoSets:
     """The sets, the question whether they are done, or none where they are on for later today."""
     if logged.on is not None or logged.days or prepared.told.isdisjoint(TELLING_AN_HOUR) or _says_done(prepared):
         return logged
@@ -57,16 +56,10 @@ def asked_if_done(logged: Logged, prepared: Prepared, context: Context) -> Logge
         return logged
     if not loaded and hour.ahead and hour.announced:
         return NoSets(logged.pain, why="talk: a plan for later today")
-    return _asked(logged, prepared) if hour.ahead or hour.announced else logged
+    return asked_if_done(logged, prepared) if hour.ahead or hour.announced else logged
 
 
 TELLING_AN_HOUR = frozenset((K.NUMBER, K.TODAY))
-
-
-def _asked(logged: Logged, prepared: Prepared) -> Asked:
-    reading = (Reading(logged.sets, 1.0, label_of(logged.sets)),)
-    asked = question_of(Doubt.WHETHER, "", reading)
-    return Asked(asked, reading, Doubt.WHETHER, "", None, logged.note, logged.pain, typed=prepared.cleaned.strip())
 
 
 def _says_done(prepared: Prepared) -> bool:

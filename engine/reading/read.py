@@ -21,7 +21,7 @@ from engine.reading.corrections.corrections import correction_of
 from engine.reading.days.dates import said_freely
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.segments import entries
-from engine.reading.later_today import asked_if_done
+from engine.reading.later_today import asked_if_later
 from engine.reading.marks.efforts import with_efforts
 from engine.reading.marks.pain import SIGNS, tells_pain
 from engine.reading.noted import NOTED, note_of
@@ -79,7 +79,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared) if isinstance(outcome, Logged) else outcome
-    return asked_if_done(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    return asked_if_later(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
 
 
 def _of_a_request(prepared: Prepared, why: str) -> Unread:

@@ -39,6 +39,7 @@ def moment_told(pieces: Sequence[Piece], context: Context, words: Sequence[str] 
     now = context.now
     if now is None or sum(1 for piece in pieces if piece.kind is K.WEEKDAY) > 1:
         return None
+    pieces = _without_sets(pieces)
     span = _in_a_while(pieces, now, words)
     if span is not None:
         return span
@@ -53,8 +54,29 @@ def moment_told(pieces: Sequence[Piece], context: Context, words: Sequence[str] 
     return next((moment for moment in moments if moment > now), moments[0])
 
 
+def _without_sets(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    """The pieces without numbers that count sets: of "to squat 3x5 100 tomorrow at 7" the seven alone is an hour."""
+    if all(piece.kind is not K.TIMES for piece in pieces):
+        return pieces
+    told = zip((None, *pieces), pieces, (*pieces[1:], None), strict=False)
+    return [piece for before, piece, behind in told if piece.kind is not K.NUMBER or _is_an_hour(before, piece, behind)]
+
+
+def _is_an_hour(before: Piece | None, piece: Piece, behind: Piece | None) -> bool:
+    halved = behind is not None and behind.text in HALF_OF_IT
+    led = behind is None or behind.kind is not K.TIMES if before is None else "athour" in CUES_OF[before.text]
+    return ":" in piece.text or halved or led
+
+
+HALF_OF_IT = frozenset(("am", "pm"))
+SPANS = frozenset(("day", "week"))
+
+
 def _date_in(pieces: Sequence[Piece]) -> Sequence[Piece]:
-    """The day and the month of a date, whose number is no hour: "on 3 dec at 6pm"."""
+    """The day and the month of a date, or a number of days, whose number is no hour: "on 3 dec at 6pm", "in 3 days"."""
+    for at, piece in enumerate(pieces[1:]):
+        if pieces[at].kind is K.NUMBER and is_cued(piece.text, SPANS):
+            return pieces[at : at + 2]
     month = next((at for at, piece in enumerate(pieces) if piece.kind is K.MONTH), None)
     if month is None:
         return ()

@@ -120,9 +120,32 @@ def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
     last = counts[-1] + (pieces[counts[-1] + 1 : counts[-1] + 2] != [] and pieces[counts[-1] + 1].kind is K.NAME)
     words = " ".join(word for word, _ in spoken_words(tokenize(cleaned[pieces[last].end :])))
     behind = words.split()
+    ahead = [word for word, _ in spoken_words(tokenize(cleaned[: pieces[counts[0]].start]))]
+    unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
+    parted = any(piece.kind is K.COMMA for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
+    if unsure or (not parted and _opens_elsewhere(ahead)):
+        return True
     habit = any(" ".join(behind[:length]) in phrasebook().cues["daily"] for length in (1, 2, 3))
     wished = words in phrasebook().cues["someday"] and all(piece.kind is not K.FUTURE for piece in pieces)
     return wished or habit or _is_headed(pieces) or _is_imagined(pieces[: counts[0]])
+
+
+def _opens_elsewhere(ahead: Sequence[str]) -> bool:
+    """ "one day squat 200x1", "later: bench 3x5 80", "i usually squat 3x5 100": of no set of now."""
+    cues = phrasebook().cues
+    first = ahead[0] if ahead else ""
+    some_day = any(" ".join(ahead[:length]) in cues["someday"] for length in (1, 2, 3))
+    return some_day or first in cues["later"] or not cues["habitual"].isdisjoint(ahead)
+
+
+def _clause_up_to(pieces: Sequence[Piece], at: int) -> set[K]:
+    """The kinds of the clause that goes up to a place."""
+    start = next((place for place in range(at, 0, -1) if pieces[place - 1].kind in CLAUSE_ENDS), 0)
+    return {piece.kind for piece in pieces[start : at + 1]}
+
+
+OF_SETS = frozenset((K.NAME, K.NUMBER, K.COUNT, K.TIMES, K.KG, K.LB, K.SETS, K.REPS, K.FOR, K.FILLER, K.OF, K.WITH))
+""" "3x8 60 @8 maybe" doubts the effort alone, and "could do 7 maybe" tells of none that were done."""
 
 
 def _is_headed(pieces: Sequence[Piece]) -> bool:

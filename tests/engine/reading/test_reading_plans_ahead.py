@@ -58,3 +58,38 @@ bench 3x5 80, legs tomorrow => barbell bench press 3×5 at 80 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(AHEAD))
 def test_a_time_to_come_in_front_of_sets_makes_a_plan(text, context, meant) -> None:
     assert said(text, context).strip() == meant
+
+
+NOT_NOW = """
+still to do: bench 3x8 60 => no sets
+if all goes well squat 3x5 105 => no sets
+one day squat 200x1 => ask: barbell back squat 1 at 200 kg
+later: bench 3x5 80 => ask: barbell bench press 3×5 at 80 kg
+bench 3x5 80 later => ask: barbell bench press 3×5 at 80 kg
+i usually squat 3x5 100 => ask: barbell back squat 3×5 at 100 kg
+normalerweise kniebeugen 3x5 100 => ask: barbell back squat 3×5 at 100 kg
+bench 3x8 62.5 maybe => ask: barbell bench press 3×8 at 62.5 kg
+deadlift 140x1 not locked out => ask: conventional deadlift 1 at 140 kg
+bench 3x8 60 @8 maybe => barbell bench press 3×8 at 60 kg RPE 8
+squat 3x5 100, later bench 3x5 80 => barbell back squat 3×5 at 100 kg; barbell bench press 3×5 at 80 kg
+one day late, squat 3x5 100 => barbell back squat 3×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(NOT_NOW))
+def test_what_may_be_no_set_of_now_is_asked_about(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("remind me to squat 3x5 100 tomorrow", "request: remind"),
+        ("remind me at 7 to squat 3x5 100", "request: remind 2025-03-14 19:00:00"),
+        ("remind me to squat 3x5 100 tomorrow at 7", "request: remind 2025-03-15 07:00:00"),
+        ("remind me in 3 days", "request: remind"),
+        ("remind me in 3 days at 7", "request: remind 2025-03-17 07:00:00"),
+    ],
+)
+def test_numbers_of_sets_and_of_days_are_no_hour_of_a_reminder(text, meant) -> None:
+    assert said(text) == meant
