@@ -22,6 +22,7 @@ from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.lexing.names_misspelt import mended
 from engine.reading.marks.announced import with_announced
+from engine.reading.marks.announced_ones import with_ones_announced
 from engine.reading.marks.company import with_company
 from engine.reading.marks.compared import with_compared
 from engine.reading.marks.counted_runs import with_counted_runs
@@ -40,6 +41,7 @@ from engine.reading.marks.relative_loads import with_relative_loads, with_steps_
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.taken_back import without_sets_taken_back
+from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
 from engine.reading.marks.tries import with_tries, with_tries_failed
 from engine.reading.marks.warmed_up import without_warm_ups_told
@@ -256,7 +258,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
-    pieces = _with_counts_settled(pieces, kinds, context)
+    pieces = _with_counts_settled(with_things_held(pieces, kinds), kinds, context)
     pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
@@ -277,6 +279,8 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
 
 def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
+    if not kinds.isdisjoint(DESCRIBING):
+        pieces = with_ones_announced(pieces)
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)
     pieces = with_parted_numbers(pieces, kinds)
@@ -302,6 +306,7 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 
+DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))

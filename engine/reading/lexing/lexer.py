@@ -381,7 +381,7 @@ ONE_AHEAD = frozenset(
         K.PLATE,
         K.SIDE_PLATES,
     )
-) | {K.MORE, K.PARTIAL, K.ROUNDS, K.FOR, K.AGO, K.WEEKS_AGO}
+) | {K.MORE, K.PARTIAL, K.ROUNDS, K.FOR, K.AGO, K.WEEKS_AGO, K.EACH}
 READERS: Mapping[Shape, Callable[[Lexer, int, Token], int]] = {
     Shape.NUMBER: Lexer.number,
     Shape.WORD: Lexer.word,

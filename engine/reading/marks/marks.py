@@ -132,6 +132,12 @@ SUMS = frozenset(
 )  # fmt: skip
 
 
+def _sets_follow(pieces: list[Piece], at: int) -> bool:
+    """ "10kg plate 3x5", "10kg plate 5 5 5"; "40kg plate 8 3x5" tells a place in the stack first."""
+    listed = kind_at(pieces, at + 1) in (K.NUMBER, K.COMMA, K.SLASH) and kind_at(pieces, at + 2) is not K.TIMES
+    return kind_at(pieces, at + 1) is K.TIMES or (listed and kind_at(pieces, at + 2 + listed) is not K.TIMES)
+
+
 def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "pin 5", "plate 9": a place in the stack, no load."""
     if said_of_a_plate(pieces, at, out):
@@ -144,7 +150,8 @@ def _pin(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if piece.text == STACK and _is_weight_of_stack(out):
         out.append(aside(piece))
         return at + 1
-    weighed = bool(out) and out[-1].role is Role.LOAD and kind_at(pieces, at + 2) is K.TIMES  # "10kg plate 3x5"
+    hung = piece.kind is K.PLATE and kind_at(out, len(out) - 2) is K.WITH  # "with a 10kg plate 8"
+    weighed = bool(out) and out[-1].role is Role.LOAD and (hung or _sets_follow(pieces, at + 1))
     if numbered and not behind_number and not weighed:
         out.append(piece._replace(kind=K.PIN))
         return at + 2

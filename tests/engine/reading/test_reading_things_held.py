@@ -1,0 +1,58 @@
+"""What was held, how often and how far, told in words beside the sets; and sets announced by what they were like."""
+
+# ruff: noqa: E501 — a message and its reading stand on one line each
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import readings, said
+
+BARS = """
+bench with just the empty bar, 9 reps, 3 sets, that's me for today => barbell bench press 3×9 at 20 kg
+bench empty bar, 9, 9, 8 => barbell bench press 2×9 at 20 kg, 8 at 20 kg
+squat bar only, 3 sets of 9 => barbell back squat 3×9 at 20 kg
+squat, only the bar today, 9 9 8 => barbell back squat 2×9 at 20 kg, 8 at 20 kg
+squats with nothing but the bar, 3x9 => barbell back squat 3×9 at 20 kg
+Kniebeuge nur mit leerer Stange, 3x9 => barbell back squat 3×9 at 20 kg
+{unit: lb} bench empty bar, 9, 9 => barbell bench press 2×9 at 45 lb
+squat bar, 60x5, 80x3 => barbell back squat 5 at 60 kg, 3 at 80 kg
+"""
+
+IMPLEMENTS = """
+farmers with the two 22s, once round the house is 30m, did it three times => farmer's walk 3×30 m at 22 kg each
+farmers with two 22s, 45m, three times => farmer's walk 3×45 m at 22 kg each
+swings with two 14kg kettlebells 3x9 => kettlebell swing 3×9 at 14 kg
+db bench two 28s 3x9 => dumbbell bench press 3×9 at 28 kg each
+suitcase carry 22kg, each lap is 25m, did 4 laps => suitcase carry 4×25 m at 22 kg
+sled push 90kg, one length is 15m, 6 lengths => sled push 6×15 m at 90 kg
+53# bell swings: 19 19 14 => kettlebell swing 2×19 at 53 lb, 14 at 53 lb
+get ups with the 18k, one each side, did that three times => turkish get-up 3×1 at 18 kg
+goblet squats with a 18, 9 reps, did it four times => goblet squat 4×9 at 18 kg
+pull ups with a 5kg plate 6 6 5 => pull-up 2×6 at +5 kg, 5 at +5 kg
+plank with a 15 on my back, 50s => plank 50 s at +15 kg
+"""
+
+ONES = """
+smith bench, warmed up with 35x11 and 55x9, then three proper ones: 80x9, 80x8, 80x6 => smith machine bench press 11 at 35 kg warmup, 9 at 55 kg warmup, 9 at 80 kg, 8 at 80 kg, 6 at 80 kg
+bench 55x9 then two heavy ones: 80x6, 80x5 => barbell bench press 9 at 55 kg, 6 at 80 kg, 5 at 80 kg
+bench 55x9 and then the three that count: 80x6, 80x6, 80x5 => barbell bench press 9 at 55 kg, 2×6 at 80 kg, 5 at 80 kg
+bench 55x9 then 2 real ones 80x6 80x5 => barbell bench press 9 at 55 kg, 6 at 80 kg, 5 at 80 kg
+Bankdrücken 55x9, dann zwei richtige: 80x6, 80x5 => barbell bench press 9 at 55 kg, 6 at 80 kg, 5 at 80 kg
+bench 55x9, three proper ones: 80x6, 80x5 => ask: barbell bench press 9 at 55 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(BARS))
+def test_an_empty_bar_ahead_of_counts_alone_is_their_load(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(IMPLEMENTS))
+def test_what_was_held_and_how_far_one_round_was_is_of_each_set(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(ONES))
+def test_a_count_of_described_sets_ahead_of_their_list_is_no_set(text, context, meant) -> None:
+    assert said(text, context) == meant
