@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
@@ -16,6 +15,7 @@ WORDS = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.ONLY, K.TODAY, K.DENY, K.EXCEPT,
 BETWEEN = frozenset((K.COMMA, K.COLON, K.DASH, K.FILLER, K.TODAY, K.STOP))
 COUNTING = frozenset((Role.BARE, Role.REPS, Role.SETS, Role.TIMES))
 ENDS = frozenset((K.NAME, K.LINE))
+MOST_SETS = 10
 MOST_WORDS = 8
 """As many pieces may stand before the bar, or between it and its sets. Common practice, no source."""
 
