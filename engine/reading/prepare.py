@@ -31,6 +31,7 @@ from engine.reading.marks.earlier_sets import without_earlier_sets
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
+from engine.reading.marks.hours_beside import with_hours_beside
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
@@ -258,6 +259,8 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
+    if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
+        pieces = with_hours_beside(pieces)
     pieces = _with_counts_settled(with_things_held(pieces, kinds), kinds, context)
     pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
@@ -265,7 +268,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         kinds = kinds_of(pieces)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)
-    if K.HEADING in kinds or K.SLASH in kinds:
+    if not kinds.isdisjoint(MAY_COUNT_DAYS):
         pieces = without_scheme_headings(without_days_counted(pieces))
     if K.WARMUP in kinds:
         pieces = without_warm_ups_told(pieces)
@@ -310,6 +313,8 @@ DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
+MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH))
+MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
 

@@ -33,6 +33,7 @@ from engine.reading.requests.requests import request_of
 from engine.reading.requests.spelt import forgets
 from engine.reading.retold import asked_if_more, asked_if_sets
 from engine.reading.tables import Misfit, told_in_lines
+from engine.reading.talk.left_out import sets_left_out
 from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.talk.statements import speaks_of_several
 from engine.reading.talk.talk import CUES, without_talk
@@ -226,7 +227,10 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
             before.pop(last.exercise, None)
             before[last.exercise] = last.load
     note = None if kinds.isdisjoint(NOTED) else note_of(pieces, prepared)
-    return _outcome(parts, told, note, pain, prepared, context)
+    outcome = _outcome(parts, told, note, pain, prepared, context)
+    if talk and isinstance(outcome, Logged):
+        return replace(outcome, unread=(*outcome.unread, *sets_left_out(pieces, spoken, prepared.cleaned)))
+    return outcome
 
 
 def _says_same_weight(pieces: Sequence[Piece]) -> bool:

@@ -42,7 +42,8 @@ class LoadedChunks(MissedChunks):
             last.at = (self.pieces[self.at]._replace(kind=K.NUMBER, role=Role.BODY),)
             self.at += 1
             return
-        if self._kind(0) is not K.NUMBER:
+        worded = not sign and self.kinds[self.at - 1] is K.COLON and self.kinds[self.at - 2] is K.FILLER
+        if self._kind(0) is not K.NUMBER or worded:  # "happy with that: 10 8 7"
             self.out.dangling = self.out.dangling or (sign and self._kind(0) not in BEHIND_AN_AT)
             return
         role = self.pieces[self.at].role

@@ -21,6 +21,7 @@ WORDS_OF_A_SET = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.WORKING))
 EVERY = frozenset(("each", "every", "per"))
 BESIDE_THE_LAST = frozenset((K.FILLER, K.SETS, K.COLON, K.WITH, K.ONLY, K.GOT, K.NOTE))
 MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
+SAID_OF_SOMETHING = frozenset((K.PLAIN, K.UNRELATED, K.PAUSE))
 HAPPENED = frozenset((K.PLAIN, K.NOTE, K.MUSCLE, K.JOINT, K.UNRELATED))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
@@ -236,6 +237,8 @@ class MarkedChunks(LoadedChunks):
         return any(one.role in LOADED or one.value > MOST_LOADED_REPS for one in numbers)
 
     def count_word(self, piece: Piece) -> None:
+        apart = self.separator is not None and bool(self.out.found)
+        self.out.dangling = self.out.dangling or (apart and self._kind() in SAID_OF_SOMETHING)  # "double espresso"
         chunk = Chunk([(self._counted_piece(),)], before=self.separator, counted=True)
         self._place(chunk)
 

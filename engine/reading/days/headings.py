@@ -14,7 +14,7 @@ from engine.reading.words.pieces import KIND, TEXT, Piece, Role
 
 NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
 HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
-DAYS_COUNTED = frozenset(("day", "week"))
+COUNTED_OF_ALL = frozenset(("day", "week", "daycounted", "workout", "exercise", "entry"))
 
 
 def _is_counted(text: str) -> bool:
@@ -56,17 +56,25 @@ def without_headings(pieces: list[Piece]) -> list[Piece]:
 
 
 def without_days_counted(pieces: list[Piece]) -> list[Piece]:
-    """The pieces without the numbers of "day 4/30", which is the fourth of thirty and no date."""
+    """The pieces without the numbers of "day 4/30", "session 3 of 4", which is one of so many and no set or date."""
     out: list[Piece] = []
     at = 0
     while at < len(pieces):
         piece = pieces[at]
-        counted = is_cued(piece.text, DAYS_COUNTED) and piece.end - piece.start == len(piece.text)
+        counted = is_cued(piece.text, COUNTED_OF_ALL) and piece.end - piece.start == len(piece.text)
         kinds = [one.kind for one in pieces[at : at + 4]]
-        counted = counted and kinds == [K.HEADING, K.NUMBER, K.SLASH, K.NUMBER]
+        placed = counted and kinds[1:2] == [K.NUMBER] and kinds[2:3] in PARTING and pieces[at + 1].role is Role.BARE
         out.append(piece)
-        at += 4 if counted else 1
+        if placed and kinds[3:] == [K.NUMBER]:
+            at += 4
+        elif placed and kinds[2:] == [K.OF, K.FILLER]:
+            at += 3  # "workout 12 of the block"
+        else:
+            at += 1
     return out
+
+
+PARTING = ([K.SLASH], [K.OF], [K.OUT_OF])
 
 
 def counts_headings(pieces: list[Piece], at: int) -> bool:

@@ -100,11 +100,21 @@ def _is_joined(first: Entry, second: Entry) -> bool:
     return second.has_numbers and bool(first.names) and silent
 
 
+ON_A_LIFT = frozenset(("onlift",))
+MOST_OF_A_GROUP = 3
+
+
 def ends_before_a_name(clause: Clause, part: Clause, end: int) -> bool:
-    """ "bench 3x8 80 after 3x10 12 flies": two groups, and the second may be that of the name behind them."""
+    """ "bench 3x8 80 after 3x10 12 flies", "squat 3x5 100 - 3 sets of 10 on pulldowns": two groups, and the second may
+    be that of the name behind them.
+    """
     last_name = clause.names[-1]
     bare = end == last_name and bool(clause.counts) and clause.counts[-1] < last_name
-    return bare and [piece.kind for piece in part.pieces].count(K.TIMES) > 1
+    if not bare:
+        return False
+    kinds = [piece.kind for piece in part.pieces]
+    linked = is_cued(clause.pieces[last_name - 1].text, ON_A_LIFT)
+    return kinds.count(K.TIMES) > 1 or (linked and kinds.count(K.NUMBER) > MOST_OF_A_GROUP)
 
 
 def may_be_in_turn(first: Entry, second: Entry) -> bool:

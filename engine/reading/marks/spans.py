@@ -1,7 +1,7 @@
 """Spans of time that count no reps: "squat 3x5 100 after 2 weeks off", "first bench in 3 months: 60x8".
 
 span = NUMBER DAYS "a" WEEK
-     | ( "after" | "in" | "for" | "," | "a" ) NUMBER WEEKS [ "off" ]
+     | ( "after" | "in" | "for" | "," | "a" | NUMBER ) NUMBER WEEKS [ "off" ]      also at the start of a line
 """
 
 from __future__ import annotations
@@ -11,7 +11,23 @@ from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, kinds_in_order, places_in
 
-BEFORE_A_SPAN = frozenset((K.NOT_DATE, K.FILLER, K.FOR, K.WITH, K.OF, K.COMMA, K.OPEN, K.ASSISTED, K.EARLIER, K.PLAIN))
+BEFORE_A_SPAN = frozenset(
+    (
+        K.NOT_DATE,
+        K.FILLER,
+        K.FOR,
+        K.WITH,
+        K.OF,
+        K.COMMA,
+        K.OPEN,
+        K.ASSISTED,
+        K.EARLIER,
+        K.PLAIN,
+        K.NUMBER,
+        K.STOP,
+        K.LINE,
+    )
+)
 BEHIND_A_SPAN = frozenset((K.ASSISTED, K.REST))
 LONGEST_SPAN = 60
 
@@ -22,7 +38,7 @@ def past_a_span(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return 0
     if _is_unit(pieces, at + 3) and spoken(pieces[at + 2].text) in phrasebook().cues["often"]:
         return at + 4
-    led = bool(out) and out[-1].kind in BEFORE_A_SPAN
+    led = not out or out[-1].kind in BEFORE_A_SPAN
     after = kind_at(pieces, at + 2)
     if not led or is_amount(pieces, at + 2) or after in (K.TIMES, K.AGO, K.WEEKS_AGO):
         return 0

@@ -7,8 +7,10 @@ from __future__ import annotations
 
 import pytest
 
-from engine.reading.values import Context
-from tests.engine.reading.saying import readings, said
+from engine.catalogue.catalogue import catalogue
+from engine.reading import read
+from engine.reading.values import Context, Logged
+from tests.engine.reading.saying import readings, said, situation
 
 NOT_MET = """
 bench 3x5 80, didn't fail
@@ -114,3 +116,49 @@ bench 80x8, 8, locker 12                    => barbell bench press 2×8 at 80 kg
 )
 def test_words_behind_the_last_number_of_a_list_take_no_set_away(text: str, context: Context, outcome: str) -> None:
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+bench 80x8, session 3 of 4                  => barbell bench press 8 at 80 kg
+week 3 of 8: squat 3x5 100                  => barbell back squat 3×5 at 100 kg
+bench 80x8 2 weeks off                      => barbell bench press 8 at 80 kg
+3 days without training, bench 80x8         => barbell bench press 8 at 80 kg
+bench 80x8, 1 spotter                       => barbell bench press 8 at 80 kg
+pull ups 10 8 7, got here at 6.30           => pull-up 10, 8, 7
+pull ups 10 8 7, back at 5                  => pull-up 10, 8, 7
+pull ups 10 8 7, started at 7               => ask: pull-up 10, 8, 7
+pull ups 10 8 7 at 10                       => pull-up 10, 8, 7 at +10 kg
+plank 60s, i'm 61                           => plank 60 s
+dips +20 5x5 off to the shower              => dip 5×5 at +20 kg
+pull ups 10kg off 8 8                       => pull-up 2×8 at −10 kg
+happy with that: pull ups 10 8 7            => pull-up 10, 8, 7
+pull ups with 10: 8 7                       => pull-up 8 at +10 kg, 7 at +10 kg
+squat 100x5, double espresso before         => barbell back squat 5 at 100 kg
+squat 100x5, a double at 110                => barbell back squat 5 at 100 kg, 2 at 110 kg
+"""),
+)
+def test_numbers_of_a_remark_are_no_sets_and_no_load(text: str, context: Context, outcome: str) -> None:
+    assert said(text, context) == outcome
+
+
+def test_the_last_group_of_two_lifts_is_asked_where_the_second_is_named_behind_it() -> None:
+    assert said("squat 3x5 100 - 3 sets of 10 at 60 on lat pulldown").startswith("ask: ")
+    assert said("squat 3x5 100, 3 sets of 10 at 60 on lat pulldown") == (
+        "barbell back squat 3×5 at 100 kg; lat pulldown 3×10 at 60 kg"
+    )
+
+
+def test_sets_taken_as_talk_beside_others_are_quoted() -> None:
+    outcome = read("leg press 3x12 150, bench 3x5 60 rows tomorrow", situation(), catalogue())
+
+    assert isinstance(outcome, Logged)
+    assert [unread.text for unread in outcome.unread] == ["bench 3x5 60 rows tomorrow"]
+
+
+def test_somebody_elses_sets_are_left_out_without_a_word() -> None:
+    outcome = read("bench 3x5 80, my brother did bench 100x5", situation(), catalogue())
+
+    assert isinstance(outcome, Logged)
+    assert outcome.unread == ()

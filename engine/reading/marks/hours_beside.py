@@ -1,0 +1,47 @@
+"""A bare number that tells an hour or an age in a remark of its own: "10 8 7, got here at 7", "60s, i'm 61".
+
+hour = ( start | separator ) word* CAME word* "at" NUMBER ( end | separator )       up to 24; without a set or a lift
+age  = ( start | separator ) "I'm" NUMBER ( end | separator )
+Where the word may as well tell of a load ("started at 7"), it is asked.
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role
+
+PARTING = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.DASH, K.COLON))
+OF_A_SET = frozenset((K.NUMBER, K.NAME, K.TIMES))
+ATHOUR, CAME, BEGUN, ONESELF = (frozenset((cue,)) for cue in ("athour", "clocked", "begun", "oneself"))
+LAST_HOUR = 24
+MOST_WORDS = 6
+
+
+def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with such numbers made part of the remark."""
+    out = list(pieces)
+    for at, piece in enumerate(pieces):
+        if piece.kind is not K.NUMBER or piece.role is not Role.BARE or kind_at(pieces, at + 1) not in PARTING:
+            continue
+        words = _words_before(pieces, at)
+        if len(words) == 1 and is_cued(words[0].text, ONESELF):
+            out[at] = aside(piece)
+        elif len(words) > 1 and is_cued(words[-1].text, ATHOUR) and piece.value <= LAST_HOUR:
+            told = [word.text for word in words[:-1]]
+            if any_cued(told, CAME):
+                out[at - 1 : at + 1] = [words[-1]._replace(kind=K.FILLER), aside(piece)]
+            elif any_cued(told, BEGUN):
+                out[at] = piece._replace(kind=K.UNCLEAR)
+    return out
+
+
+def _words_before(pieces: list[Piece], at: int) -> list[Piece]:
+    """The words between a separator and the number here; none where a set or a lift is among them."""
+    start = at
+    while start and pieces[start - 1].kind not in PARTING and at - start < MOST_WORDS:
+        start -= 1
+    words = pieces[start:at]
+    parted = start == 0 or pieces[start - 1].kind in PARTING
+    return words if parted and OF_A_SET.isdisjoint([word.kind for word in words]) else []
