@@ -259,8 +259,6 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
-    if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
-        pieces = with_hours_beside(pieces)
     pieces = _with_counts_settled(with_things_held(pieces, kinds), kinds, context)
     pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
@@ -268,8 +266,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         kinds = kinds_of(pieces)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)
-    if not kinds.isdisjoint(MAY_COUNT_DAYS):
-        pieces = without_scheme_headings(without_days_counted(pieces))
+    pieces = _without_days_and_hours(pieces, kinds)
     if K.WARMUP in kinds:
         pieces = without_warm_ups_told(pieces)
         kinds = kinds_of(pieces)
@@ -278,6 +275,13 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         kinds = kinds_of(pieces)
     told = dated(pieces, kinds, context)
     return without_marks(told, kinds if told is pieces else kinds_of(told))
+
+
+def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which were of these kinds, without the numbers of sessions, days and hours that are told beside sets."""
+    if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
+        pieces = with_hours_beside(pieces)
+    return pieces if kinds.isdisjoint(MAY_COUNT_DAYS) else without_scheme_headings(without_days_counted(pieces))
 
 
 def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:

@@ -1,4 +1,4 @@
-"""Sets that a message holds beside those read, which were taken as talk: said in the answer, so that none is lost unseen.
+"""Sets of a message beside those read, which were taken as talk: said in the answer, so that none is lost unseen.
 
 "leg press 3x12 150, bench 3x5 60 tomorrow" saves the leg press and says what was left out. Words ahead of the numbers
 tell at once that they are nobody's sets of today ("my brother did 3x5"); lines of a paste are quoted by `pastes.py`.
