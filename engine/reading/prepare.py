@@ -278,7 +278,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
 
 
 def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
-    """The pieces, which were of these kinds, without the numbers of sessions, days and hours that are told beside sets."""
+    """The pieces, which were of these kinds, without numbers of sessions, days and hours told beside sets."""
     if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
         pieces = with_hours_beside(pieces)
     return pieces if kinds.isdisjoint(MAY_COUNT_DAYS) else without_scheme_headings(without_days_counted(pieces))
