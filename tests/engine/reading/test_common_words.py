@@ -6,6 +6,7 @@ The words are from memory, not from a source. 2026-03-04 is a Wednesday.
 from __future__ import annotations
 
 from datetime import datetime
+from importlib.resources import files
 
 import pytest
 
@@ -14,7 +15,7 @@ from engine.reading import read
 from engine.reading.values import Context, Logged
 from engine.reading.wording import describe
 from engine.reading.words.kinds import K
-from engine.reading.words.lexicon import lexicon
+from engine.reading.words.lexicon import lexicon, plain_word
 from engine.values.load import Unit
 
 NOW = datetime(2026, 3, 4, 18)  # noqa: DTZ001  # local, as contexts keep it
@@ -218,3 +219,19 @@ def test_a_unit_stands_before_small_words():
 
     assert isinstance(outcome, Logged)
     assert describe(outcome.sets) == f"{BENCH} 8 at 60 kg"
+
+
+def test_no_other_word_of_any_language_takes_a_number_away():
+    """ "fem set om tio": an uncle elsewhere is ten here; a number that is written out must stay one in its language."""
+    taken = {}
+    for file in files("engine.reading.languages").iterdir():
+        for line in file.read_text(encoding="utf-8").splitlines() if file.name.endswith(".txt") else ():
+            meaning, _, words = line.partition(":")
+            if not meaning.startswith("number "):
+                continue
+            for word in (one.strip() for one in words.split(",")):
+                kind = lexicon().phrases[plain_word(word)].kind if word.isalpha() else K.NUMBER_WORD
+                if kind is not K.NUMBER_WORD:
+                    taken[file.name, word] = kind
+
+    assert taken == {("fr.txt", "sept"): K.MONTH}
