@@ -1,6 +1,6 @@
 """Numbers put right while only the exercise is in doubt: the question stays, about the new numbers.
 
-answer = correction of the numbers asked about      row 3x12 55 (which?) | sorry 60kg | 60 not 55
+answer = correction of the numbers asked about      row 3x12 55 (which?) | sorry 60kg | row was 60
        | the sets told again, where no lift is on   row 3x12 55 (which?) | 3x10 60
 """
 
@@ -22,13 +22,22 @@ from engine.values.sets import SetDone, SetRecord
 
 def amended(told: Answering) -> Answer | None:
     """The question with the numbers as they were put right; None where the words put none right."""
-    if told.asked.doubt is not Doubt.EXERCISE or len(told.asked.readings) < 2 or not told.numbers() or told.names():
+    if told.asked.doubt is not Doubt.EXERCISE or len(told.asked.readings) < 2 or not told.numbers():
         return None
-    for way in (_corrected, _told_again):
+    named = told.names()
+    if named and not is_of_the_open_sets(told):
+        return None
+    for way in (_corrected,) if named else (_corrected, _told_again):
         found = [way(told, reading) for reading in told.asked.readings]
         if all(found):
             return _about(told, found)
     return None
+
+
+def is_of_the_open_sets(told: Answering) -> bool:
+    """Whether each reading holds a lift that is named: "squat was only 2 sets" of a workout whose row is in doubt."""
+    named = told.names()
+    return bool(told.asked.readings) and all(named & {*exercises(reading)} for reading in told.asked.readings)
 
 
 def _about(told: Answering, found: list[tuple[SetDone, ...]]) -> StillOpen:

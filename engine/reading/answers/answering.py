@@ -112,11 +112,17 @@ def settled(told: Answering, sets: Sequence[SetDone]) -> Settled:
     asked = told.asked
     teaches = {}
     if asked.doubt is Doubt.EXERCISE and asked.term:
-        doubtful = {one.exercise for reading in asked.readings for one in reading.sets}
+        doubtful = {one.exercise for reading in asked.readings for one in reading.sets} - fixed_lifts(asked.readings)
         chosen = [one.exercise for one in sets if one.exercise in doubtful]
         if len(set(chosen)) == 1:
             teaches = {normalise(asked.term): chosen[0]}
     return Settled(Logged(tuple(sets), asked.on, asked.note, asked.pain, why="answered"), teaches)
+
+
+def fixed_lifts(readings: Sequence[Reading]) -> frozenset[ExerciseName]:
+    """The lifts that all readings have, where they have different ones: of those nothing is in doubt."""
+    lifts = [frozenset(exercises(reading)) for reading in readings]
+    return frozenset.intersection(*lifts) if len(set(lifts)) > 1 else frozenset()
 
 
 def exercises_of(sets: Sequence[SetDone]) -> tuple[ExerciseName, ...]:

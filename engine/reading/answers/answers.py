@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from engine.catalogue.catalogue import Catalogue, normalise
-from engine.reading.answers.amended import amended
+from engine.reading.answers.amended import amended, is_of_the_open_sets
 from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
 from engine.reading.answers.loads import load_in_doubt, may_be_of_the_open_set, puts_no_load_right
@@ -161,6 +161,8 @@ def _otherwise(told: Answering) -> Answer:
     outcome = read(told.text, told.context, told.catalogue)
     if told.asked.readings and told.asked.doubt in LOADS_IN_DOUBT and may_be_of_the_open_set(told, outcome):
         return StillOpen(told.asked, again=True)
+    if isinstance(outcome, Correction) and is_of_the_open_sets(told) and _is_of_days_ago(outcome, told):
+        return StillOpen(told.asked, again=True)
     if isinstance(outcome, Act | Correction):
         return NotAnAnswer()
     if isinstance(outcome, Asked) and not outcome.readings and outcome.doubt is Doubt.EXERCISE:
@@ -168,6 +170,12 @@ def _otherwise(told: Answering) -> Answer:
     if isinstance(outcome, Logged | Asked) and any(piece.kind is K.NUMBER for piece in told.prepared.pieces):
         return NotAnAnswer()
     return StillOpen(told.asked)
+
+
+def _is_of_days_ago(found: Correction, told: Answering) -> bool:
+    """Whether a correction reaches no set of today: of a lift that the question holds too, it is rather of that."""
+    reached = [*(record for record, _ in found.changed), *found.removed, *found.moved]
+    return told.context.now is not None and all(record.on < told.context.now.date() for record in reached)
 
 
 def _by_place(told: Answering) -> Answer | None:

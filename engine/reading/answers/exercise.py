@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue, normalise
-from engine.reading.answers.answering import Answering, exercises, exercises_of, settle, settled
+from engine.reading.answers.answering import Answering, exercises, exercises_of, fixed_lifts, settle, settled
 from engine.reading.answers.numbers import has, with_known_load
 from engine.reading.answers.words import ANSWER_FILLERS, SHORT_FOR
 from engine.reading.asking import question_of
@@ -235,7 +235,10 @@ def by_words(told: Answering, readings: list[Reading]) -> list[Reading]:
     shared = frozenset.intersection(*names.values()) if len(names) > 1 else frozenset()
     slips = slips_of(word for words in names.values() for word in words)
     said = {near for word in told.words for near in slips.near(word)} | set(told.words)
-    scores = {reading: 2 * len(said & (words - shared)) + _named(reading, said) for reading, words in names.items()}
+    scores = {
+        reading: 2 * len(said & (words - shared)) + _named(in_doubt(reading, told), said)
+        for reading, words in names.items()
+    }
     best = max(scores.values(), default=0)
     return [reading for reading, score in scores.items() if score == best] if best else []
 
@@ -249,7 +252,7 @@ def said_kits(words: Iterable[str]) -> set[str]:
 def is_with_what_was_said(told: Answering, reading: Reading) -> bool:
     """Whether the reading's lift is done with the equipment that the answer names; so is any where it names none."""
     kits = said_kits(told.words)
-    for name in exercises(reading):
+    for name in in_doubt(reading, told):
         exercise = told.catalogue.get(name)
         done_with = exercise.equipment.value if exercise is not None else ""
         if not kits or done_with in kits or set(told.words) & {*done_with.split(), *name.split()} & BARS_AND_KITS:
@@ -260,15 +263,20 @@ def is_with_what_was_said(told: Answering, reading: Reading) -> bool:
 BARS_AND_KITS = frozenset((*SHORT_FOR, "bar", "smith"))
 
 
-def _named(reading: Reading, said: set[str]) -> int:
+def in_doubt(reading: Reading, told: Answering) -> tuple[ExerciseName, ...]:
+    """The reading's lifts without those that all readings have: "bar" is no word on the squat told beside the row."""
+    return tuple(name for name in exercises(reading) if name not in fixed_lifts(told.asked.readings))
+
+
+def _named(names: Sequence[ExerciseName], said: set[str]) -> int:
     """Whether the exercise bears the word in its name: "db" is the dumbbell lunge before the walking one."""
     full = said | {word for word, short in SHORT_FOR.items() if said & short}
-    return int(any(word in full for name in exercises(reading) for word in name.split() if word in SHORT_FOR))
+    return int(any(word in full for name in names for word in name.split() if word in SHORT_FOR))
 
 
 def _words_of(reading: Reading, told: Answering) -> frozenset[str]:
     words: set[str] = set()
-    for name in exercises(reading):
+    for name in in_doubt(reading, told):
         words |= set(name.replace("-", " ").replace("'", "").split())
         exercise = told.catalogue.get(name)
         if exercise is not None:
