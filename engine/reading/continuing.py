@@ -15,7 +15,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.entries.names import narrowed
+from engine.reading.entries.names import is_near, narrowed
 from engine.reading.values import Act, Context, Logged
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -49,6 +49,35 @@ def in_hand(context: Context) -> Context:
     if context.now is not None and last.on != context.now.date():
         return context
     return replace(context, doing=last.done.exercise)
+
+
+def with_latest_in_hand(pieces: Sequence[Piece], context: Context) -> Context:
+    """The context with the lift of the latest set in hand, where "another triple", "one more set of 5" goes on with it
+    although the plan has another next; as it stands where a load is told that only suits that one.
+    """
+    latest = context.recent[-1] if context.recent else None
+    if latest is None or latest.done.exercise == context.doing or (context.now and latest.on != context.now.date()):
+        return context
+    told = [piece for piece in pieces if piece.kind not in AHEAD_OF_MORE]
+    kinds = [piece.kind for piece in told]
+    more = kinds[:1] == [K.ANOTHER] or kinds[:1] == [K.EXTRA] or kinds[:2] == [K.NUMBER, K.MORE]
+    if not more or K.NAME in kinds or _suits_the_next(told, latest.done, context):
+        return context
+    return replace(context, doing=latest.done.exercise)
+
+
+AHEAD_OF_MORE = frozenset((K.FILLER, K.AND, K.THEN, K.PLUS, K.COMMA, K.GOT, K.STOP))
+
+
+def _suits_the_next(told: Sequence[Piece], done: SetDone, context: Context) -> bool:
+    """Whether a load is told that is near the one of the lift in hand, and not near that of the latest set."""
+    planned = next((slot.load for slot in context.plan if slot.exercise == context.doing), None)
+    known = (context.last.get(context.doing) if context.doing else None) or planned
+    if known is None or done.load is None:
+        return False
+    near, far = float(known.amount), float(done.load.amount)
+    loads = [float(one.value) for one in told if one.role is Role.LOAD or one.value > MOST_LOADED_REPS]
+    return any(is_near(load, near) and not is_near(load, far) for load in loads)
 
 
 def gone_on(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> Logged | Act | None:

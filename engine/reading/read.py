@@ -16,7 +16,7 @@ from engine.reading.alternatives import either_of
 from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
 from engine.reading.bracketed_efforts import with_efforts_in_brackets
 from engine.reading.chunks.repeats import SAYS_WEIGHT
-from engine.reading.continuing import gone_on, in_hand
+from engine.reading.continuing import gone_on, in_hand, with_latest_in_hand
 from engine.reading.corrections.corrections import correction_of
 from engine.reading.days.dates import said_freely
 from engine.reading.entries.entry import Entry
@@ -71,12 +71,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
         return _done(asked, prepared, context, catalogue) if asked.name in SAID_WITH_MORE else asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
-    told: Outcome | None = gone_on(prepared.spoken, context, catalogue)
-    if told is None and K.PLANNED in prepared.told:
-        told = _by_the_plan(prepared, context, catalogue)
-        if isinstance(told, Asked) and not told.readings:
-            told = _told_in_full(prepared, context, catalogue) or told
-    outcome = told if told is not None else read_sets(prepared, context, catalogue)
+    outcome = _told(prepared, context, catalogue)
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared) if isinstance(outcome, Logged) else outcome
@@ -85,6 +80,18 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
 
 def _of_a_request(prepared: Prepared, why: str) -> Unread:
     return Unread(prepared.cleaned.strip(), why, of_a_request=True)
+
+
+def _told(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
+    """The sets that go on from the latest, those of the plan, or those that are told in full."""
+    told: Outcome | None = gone_on(prepared.spoken, context, catalogue)
+    if told is None and K.PLANNED in prepared.told:
+        told = _by_the_plan(prepared, context, catalogue)
+        if isinstance(told, Asked) and not told.readings:
+            told = _told_in_full(prepared, context, catalogue) or told
+    if told is not None:
+        return told
+    return read_sets(prepared, with_latest_in_hand(prepared.spoken, context), catalogue)
 
 
 def _by_the_plan(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:

@@ -133,8 +133,8 @@ def _unnamed(entry: Entry, context: Context) -> tuple[ExerciseName, ...]:
     known = context.last.get(doing) or next((one.load for one in context.plan if one.exercise == doing), None)
     numbers = [piece for piece in entry.pieces if piece.kind is K.NUMBER and piece.unit in (None, last.done.load.unit)]
     of_the_last = known is not None and any(
-        _is_near(float(one.value), float(last.done.load.amount))
-        and not _is_near(float(one.value), float(known.amount), FAR_APART)
+        is_near(float(one.value), float(last.done.load.amount))
+        and not is_near(float(one.value), float(known.amount), FAR_APART)
         for one in numbers
     )
     return (doing, last.done.exercise) if of_the_last else (doing,)
@@ -144,7 +144,8 @@ NEAR, FAR_APART = 1.35, 1.5
 """How many times one load is another at most, where both may be of one lift. Common practice, no source."""
 
 
-def _is_near(one: float, other: float, most: float = NEAR) -> bool:
+def is_near(one: float, other: float, most: float = NEAR) -> bool:
+    """Whether both loads may well be of one lift."""
     return one > 0 and other > 0 and max(one, other) / min(one, other) <= most
 
 

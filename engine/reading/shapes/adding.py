@@ -13,7 +13,7 @@ from engine.reading.chunks.choices import (
     Traits,
     copy_of,
 )
-from engine.reading.chunks.chunks import Chunks
+from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.words.pieces import Piece, Role
 from engine.reading.words.tokens import HALF
 from engine.values.effort import Effort
@@ -38,6 +38,8 @@ class Adding:
     pending: bool = False
     announced: int | None = None
     shared: int | None = None
+    heads: Chunk | None = None
+    """The name of reps whose load was taken as that of its first set: "doubles at 110, 115"."""
     touched: list[Draft]
     way: list[Draft]
     """The distances of the group told last, which a time behind them is of."""

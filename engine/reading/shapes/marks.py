@@ -18,7 +18,7 @@ class Marked(ThreeFactors):
     """What stands behind a chunk."""
 
     def _mark(self, chunk: Chunk) -> None:
-        if chunk.at:
+        if chunk.at and chunk is not self.heads:
             self._mark_load(chunk)
         if chunk.efforts or self.waiting:
             self._mark_effort(chunk)

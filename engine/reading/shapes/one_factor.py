@@ -97,7 +97,7 @@ class OneFactor(Adding):
         self.shared = int(reps.value)
         for load in chunk.at:
             self._append(Draft(self.shared, load))
-        chunk.at = ()
+        self.heads = chunk if chunk.at else self.heads
 
     def _loads_follow(self, place: int) -> bool:
         """ "80x3, singles at 100, 120": whether one more load stands behind, with no reps of its own."""

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from engine.reading.values import Context
-from tests.engine.reading.saying import readings, said
+from tests.engine.reading.saying import Conversation, readings, said, situation
 
 EACH = """
 db bench 30s 10 each x3 => dumbbell bench press 3×10 at 30 kg each
@@ -175,3 +177,38 @@ def test_what_is_told_of_all_sets_is_no_set_more(text: str, context: Context, me
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD_OF_THE_LAST))
 def test_a_remark_on_the_last_set_is_no_set_more(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+def _with_the_next_lift_in_hand() -> Context:
+    """The squats of the plan are done, and the press is next."""
+    done = Conversation()
+    done.say("squat 3x5 85")
+    plan = [("barbell back squat", 3, 5, "85"), ("barbell overhead press", 3, 6, "40")]
+    loads = {"barbell back squat": "85", "barbell overhead press": "40"}
+    return replace(situation("barbell overhead press", "kg", loads, plan), now=done.now, recent=tuple(done.log))
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("another triple", "barbell back squat 3 at 85 kg", id="another, by name of its reps"),
+        pytest.param("another set of 5", "barbell back squat 5 at 85 kg", id="another set of so many"),
+        pytest.param("two more triples", "barbell back squat 2×3 at 85 kg", id="two more"),
+        pytest.param("and another 85x5", "barbell back squat 5 at 85 kg", id="another, at the load of the latest"),
+        pytest.param("another 5 at 40", "barbell overhead press 5 at 40 kg", id="a load that only suits the next lift"),
+        pytest.param("6 6 6", "barbell overhead press 3×6 at 40 kg", id="no word that goes on"),
+        pytest.param(
+            "a double at 90",
+            "ask: barbell back squat 2 at 90 kg | barbell overhead press 2 at 90 kg",
+            id="may be of both",
+        ),
+    ],
+)
+def test_one_more_is_of_the_latest_lift_although_the_plan_has_another_next(text: str, meant: str) -> None:
+    assert said(text, _with_the_next_lift_in_hand()) == meant
+
+
+def test_reps_told_by_name_are_read_for_each_lift_that_may_be_meant() -> None:
+    presses = "barbell bench press 2 at 40 kg | barbell overhead press 2 at 40 kg | leg press 2 at 40 kg"
+
+    assert said("press double at 40") == f"ask: {presses}"
