@@ -52,7 +52,7 @@ def said_apart(text: str, outcome: Outcome, context: Context, catalogue: Catalog
         ahead = _asked(head, context, catalogue, SAID_AHEAD)
         if (
             isinstance(ahead, Act)
-            and (ahead.name != "undo" or _names_a_lift(tail, context, catalogue))
+            and (ahead.name != "undo" or _is_undone(head, tail, context, catalogue))
             and (told := _told(tail, _after(ahead, context), catalogue))
         ):
             return (ahead, *told)
@@ -131,6 +131,13 @@ def _asked(text: str, context: Context, catalogue: Catalogue, among: frozenset[s
 
 def _planned(context: Context) -> set[ExerciseName]:
     return {slot.exercise for slot in context.plan}
+
+
+def _is_undone(head: str, tail: str, context: Context, catalogue: Catalogue) -> bool:
+    """ "undo, squat 3x5 100"; "oops, squat 3x5 100" may tell of sets that were left out."""
+    slips = phrasebook().cues["slip"]
+    only_a_slip = spoken(head.strip(ENDS)) in slips
+    return not only_a_slip and _names_a_lift(tail, context, catalogue)
 
 
 def _names_a_lift(text: str, context: Context, catalogue: Catalogue) -> bool:

@@ -36,7 +36,7 @@ PLURALS = frozenset(("those", "were"))
 @dataclass(slots=True)
 class Told:
     """`words` and `pieces` are without the slips; `slipped`: there were some; `joined`: "and" stood in front;
-    `blamed`: the first word is said to be wrong, "wrong log".
+    `blamed`: the first word is said to be wrong, "wrong log"; `retracted`: a no stands in front.
     """
 
     words: list[str]
@@ -47,6 +47,7 @@ class Told:
     slipped: bool = False
     joined: bool = False
     blamed: bool = False
+    retracted: bool = False
     changes: dict[int, tuple[SetRecord, SetDone]] = field(default_factory=dict)
     removed: list[SetRecord] = field(default_factory=list)
     added: list[SetDone] = field(default_factory=list)
@@ -126,6 +127,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     told = Told(words[first:last], judged, context, catalogue, book)
     told.joined = prepared.spoken[0].kind is K.AND
     told.blamed = first > begin and _is_blaming(spoken[first - 1], spoken[first][1], prepared.cleaned)
+    told.retracted = first > begin and words[begin] in book.cues["retracts"]
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
 
@@ -242,10 +244,10 @@ def _between(
 def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
     """The pieces with the whole phrase that each word stands for, and "second" as a place where nothing is counted."""
     out: list[Piece] = []
-    for piece in pieces:
+    for at, piece in enumerate(pieces):
         if piece.kind is K.SECONDS and piece.text == "second" and not (out and out[-1].kind is K.NUMBER):
             piece = piece._replace(kind=K.ORDINAL, told=2)
-        if piece.kind is K.DENY and out and out[-1].kind in (K.NUMBER, K.KG, K.LB):
+        if piece.kind is K.DENY and out and (out[-1].kind in ENDS_OF_A_NUMBER or _denies_a_number(pieces, at)):
             piece = piece._replace(kind=K.NOT)
         if piece.kind is K.ALTERED and "ofthose" in CUES_OF[cleaned[piece.start : piece.end].lower()]:
             piece = piece._replace(kind=K.FILLER)  # "all three of those were", "did 4 of those, not 3"
@@ -255,6 +257,14 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
     return out
 
 
+def _denies_a_number(pieces: list[Piece], at: int) -> bool:
+    """ "eran 4 reps, no 5": between what was told and the number that it was not."""
+    ahead = pieces[at - 2].kind if pieces[at - 1].kind is K.COMMA and at > 1 else pieces[at - 1].kind
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    return behind is K.NUMBER and ahead in (*ENDS_OF_A_NUMBER, K.REPS)
+
+
+ENDS_OF_A_NUMBER = (K.NUMBER, K.KG, K.LB)
 AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
 
 

@@ -43,6 +43,7 @@ from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
@@ -51,7 +52,8 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
 REQUESTS = frozenset(("redo", "erase", "undo"))
-SHORT = 4
+SHORT, WHOLE = 4, 7
+"""Pieces of a single set, and of a line of sets with its load."""
 MOST_TURNED = 7
 
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
@@ -298,12 +300,22 @@ def _is_correcting(told: Told) -> bool:
         return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
     if counts_too_many(told.pieces, told.context):
         return True
-    if told.slipped and K.TIMES in kinds and len(told.pieces) <= SHORT and _is_of_no_lift_done(told):
+    longest = WHOLE if told.retracted else SHORT
+    if told.slipped and K.TIMES in kinds and len(told.pieces) <= longest and _is_of_no_lift_done(told):
         return True  # "squat 100x5", then "no, bench 60x8": in its place, or one more
+    if _tells_the_next(told):
+        return False
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True
     return is_of_one_of_several(told) or is_of_which_lift(told) or (K.TIMES not in kinds and _says_what_was(told))
+
+
+def _tells_the_next(told: Told) -> bool:
+    """ "ugh third one only got 4", where two single sets stand: no correction, but one more."""
+    places = [piece.told for piece in told.pieces if piece.kind is K.ORDINAL]
+    single = len(latest_of_it(told.context)) == 1 and K.NAME not in told.kinds() and not told.retracted
+    return single and not any(map(is_be, told.pieces)) and places == [len(run_of_it(told.context)) + 1]
 
 
 def _is_of_no_lift_done(told: Told) -> bool:

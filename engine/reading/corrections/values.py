@@ -13,6 +13,7 @@ from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.parts import Part, first_word, is_be, part_told
 from engine.reading.corrections.restated import restated, tells_the_whole
+from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
@@ -77,7 +78,7 @@ APART = frozenset(("apart",))
 
 
 def _is_told_anew(told: Told) -> bool:
-    return _puts_at(told) or _goes_on_correcting(told) or tells_the_whole(told)
+    return _puts_at(told) or is_retyped_alone(told) or _goes_on_correcting(told) or tells_the_whole(told)
 
 
 def _goes_on_correcting(told: Told) -> bool:
@@ -347,7 +348,11 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
 
 
 def _weighs(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -> bool:
-    return _is_load(number, clause, done) or _is_of_a_stack(told, number, done)
+    return (
+        _is_load(number, clause, done)
+        or _is_of_a_stack(told, number, done)
+        or (K.REPS not in told.kinds() and is_load_retyped(number, done))
+    )
 
 
 def _is_of_a_stack(told: Told, number: Piece, done: SetDone) -> bool:

@@ -27,6 +27,8 @@ from engine.reading.days.day_places import (
     ends_here,
     follows_an_opening,
     is_from,
+    is_of_something_else,
+    may_head_a_lift,
     opens_a_clause,
     past_who_did,
 )
@@ -43,8 +45,8 @@ from engine.values.load import Unit
 FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
 YEAR_DIGITS = (2, 4)
-FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
 BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
+FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
 NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
 WHY_NOT = {
     NO_SUCH_DAY: "there is no such day",
@@ -53,7 +55,7 @@ WHY_NOT = {
     TWO_DAYS: "two days are told of the same sets",
     WHICH_DAY: "a week, but which day of it; put the day in front of its sets",
 }
-"""What a DATE piece's `told` says of a day that nothing can be recorded for."""
+"""Of a day that nothing can be recorded for, by its piece's `told`."""
 FIRST_YEAR = 2000
 """A day before this year is a slip. Common practice, no source."""
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
@@ -72,6 +74,9 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
         anchored, seen = opens_a_line(pieces, at, seen, anchored), at
         found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(pieces, at, anchored) else None
         if found is None:
+            if pieces[at].kind in WORD_DAYS and may_head_a_lift(pieces, at) and pieces[at].text not in SHORT_WORDS:
+                out += [*pieces[behind:at], pieces[at]._replace(kind=K.UNCLEAR)]
+                behind = seen = at + 1
             continue
         day, end = found
         out += pieces[behind:at]
@@ -150,7 +155,7 @@ MOST_SETS_PLACED = 5
 
 def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether a day in words stands where days are told."""
-    if pieces[at].kind is K.TODAY and at and pieces[at - 1].kind in FELT:
+    if (pieces[at].kind is K.TODAY and at and pieces[at - 1].kind in FELT) or is_of_something_else(pieces, at):
         return False  # "tired today"
     if anchored or ends_here(pieces, at + 1) or between_name_and_number(pieces, at):
         return True

@@ -24,6 +24,8 @@ BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, 
 CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
 RATING = frozenset((K.AT, K.RPE, K.RIR, K.FAILURE))
 REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
+TELLING_NO_SETS = frozenset((K.NOT_DATE, K.ASKS, K.OTHERS, K.FUTURE, K.TOMORROW, K.STORY, K.SAYING, K.NEVER, K.SAME,
+                             K.LAST_TIME, K.EARLIER))  # fmt: skip
 MOST_WORDS_OF_AN_OPENING = 8
 LONGEST_REMARK = 20
 REACH = 12
@@ -113,12 +115,32 @@ def follows_an_opening(pieces: list[Piece], at: int) -> bool:
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
     if behind in OF_A_SESSION and (end := _behind_session(pieces, at + 1)) < len(pieces):
         behind = K.COLON if pieces[end].kind is K.COLON else behind
-    before = at - 1 - (at > start + 1 and pieces[at - 1].kind is K.FILLER)
+    before = at - 1 - (at > start + 1 and pieces[at - 1].kind in (K.FILLER, K.LAST))
     parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
     heads = behind is K.COLON or (parted and (behind in BEHIND_AN_OPENING or behind in (K.NUMBER, K.COMMA)))
     heads = heads or (behind is K.NAME and all([_opens_speech(pieces, place) for place in range(start, at)]))
     bulleted = 2 if pieces[start].kind is K.NUMBER and is_bullet(pieces, start) else 0
     return heads and SAID.isdisjoint([piece.kind for piece in pieces[start + bulleted : at]])
+
+
+def may_head_a_lift(pieces: list[Piece], at: int) -> bool:
+    """ "slept badly yesterday bench 3x5 80": only words in front of the day on its line, a lift with numbers behind."""
+    start = _start_of_line(pieces, at)
+    ahead = [piece.kind for piece in pieces[start:at]]
+    told = pieces[at].kind is not K.TODAY and bool(ahead) and NO_DAY_OF_SETS.isdisjoint(ahead)
+    name = at + 1 + (kind_at(pieces, at + 1) is K.COMMA)
+    return told and kind_at(pieces, name) is K.NAME and kind_at(pieces, name + 1) in COUNTED
+
+
+def is_of_something_else(pieces: list[Piece], at: int) -> bool:
+    """ "slept badly yesterday, bench 3x5 80": the day ends words of sleep or pain, and no sets stand in front of it."""
+    start = _start_of_line(pieces, at)
+    ahead = [piece.kind for piece in pieces[start:at]]
+    return kind_at(pieces, at + 1) is K.COMMA and not OF_NO_SETS.isdisjoint(ahead) and SAID.isdisjoint(ahead)
+
+
+OF_NO_SETS = frozenset((K.UNRELATED, K.PAIN, K.SORE, K.DENIED, K.REST))
+NO_DAY_OF_SETS = SAID | TELLING_NO_SETS
 
 
 def _start_of_line(pieces: list[Piece], at: int) -> int:

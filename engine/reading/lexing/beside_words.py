@@ -3,6 +3,8 @@
 with    = "w" "/" , not glued behind a number            row 3x12 w/ pull ups 3x7: a link; "60x5w/80x5" is a warm-up
 between = "between" [ words ] name                       pull ups 11 9 9 between my squats: done in turn with them
 well    = name "right" , at the end of its clause        squats done right! : how it was done, and no side
+        | "right" name , of a lift of both sides         right bench 3x5 80 : no side either
+place   = "at" [ words ] heading                         at the gym pull ups 10 8 7: leads to no load
 code    = "w3d1", "w3 d1"                                which session it was, ahead of its lifts
 heading = short word "." NUMBER                          wk. 3: no end of a sentence
 month   = ( "until" | "on" ) ( day name | name day )     until 20 dec, on dec 3: no lift of that short name
@@ -24,7 +26,7 @@ from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
-from engine.values.exercise import Equipment
+from engine.values.exercise import Equipment, Exercise, Loading
 
 WITH = "w"
 RIGHT = "right"
@@ -48,11 +50,11 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
             taken.add(at)
         elif piece.kind is K.STOP and _is_short(pieces, at):
             taken.add(at)
-        elif piece.kind is K.PLAIN and _is_a_session(pieces, at):
-            settled[at] = piece._replace(kind=K.FILLER)
-        elif piece.kind is K.REST and _heads_a_lift(pieces, at):
-            settled[at] = piece._replace(kind=K.SUPERSET)
-        elif piece.kind is K.RIGHT and _says_how(pieces, at):
+        elif (kind := _other_kind(pieces, at)) is not None:
+            settled[at] = piece._replace(kind=kind)
+        elif piece.kind is K.HEADING:
+            settled |= _at_a_place(pieces, at)
+        elif piece.kind is K.RIGHT and (_says_how(pieces, at) or _says_well(pieces, at)):
             told_well = _has_no_sides(pieces, catalogue) if told_well is None else told_well
             settled[at] = piece._replace(kind=K.FILLER) if told_well else piece
     if not settled and not taken:
@@ -60,13 +62,20 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
     return [settled.get(at, piece) for at, piece in enumerate(pieces) if at not in taken]
 
 
-OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT))
+OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT, K.HEADING))
 MOST_DAYS = 31
 CUTTING_OFF = frozenset((K.AND, K.COMMA, K.STOP))
 AHEAD_OF_A_DATE = frozenset((None, K.LINE, K.WEEKDAY))
 BEHIND_A_DATE = frozenset((K.COLON, K.LINE, K.NAME))
 OF_SETS = frozenset((K.NUMBER, K.TIMES, K.WITH, K.AT, K.SLASH, K.COMMA, K.KG, K.LB, K.REPS, K.FOR, K.DASH))
 LEADING_TO_A_DAY = frozenset(("onday", "upto", "untilday"))
+
+
+def _other_kind(pieces: Sequence[Piece], at: int) -> K | None:
+    """The kind that a code for a session or a "between" has here, where it is another one."""
+    if pieces[at].kind is K.PLAIN:
+        return K.FILLER if _is_a_session(pieces, at) else None
+    return K.SUPERSET if pieces[at].kind is K.REST and _heads_a_lift(pieces, at) else None
 
 
 def with_months(pieces: list[Piece]) -> list[Piece]:
@@ -202,6 +211,26 @@ def _says_how(pieces: Sequence[Piece], at: int) -> bool:
     return whole and (kind_at(pieces, at - 1) is K.NAME or (at > 0 and _points(pieces[at - 1].text)))
 
 
+def _says_well(pieces: Sequence[Piece], at: int) -> bool:
+    """ "right bench 3x5 80": the first word, and the arm or the leg of nothing that is done with both."""
+    whole = pieces[at].text == RIGHT and pieces[at].end - pieces[at].start == len(RIGHT)
+    return whole and (at == 0 or pieces[at - 1].kind is K.LINE) and kind_at(pieces, at + 1) in BEHIND_WELL
+
+
+BEHIND_WELL = DATE_KINDS | {K.NAME, K.FILLER, K.THEN, K.LAST}
+
+
+def _at_a_place(pieces: Sequence[Piece], at: int) -> dict[int, Piece]:
+    """The "at" of "at the gym" as a word that leads to no load, by its place; empty where none stands there."""
+    link = at - 1
+    while at - link <= MOST_FILLERS and kind_at(pieces, link) is K.FILLER:
+        link -= 1
+    return {link: pieces[link]._replace(kind=K.FILLER)} if kind_at(pieces, link) is K.WITH else {}
+
+
+MOST_FILLERS = 2
+
+
 def _points(word: str) -> bool:
     return word == "done" or is_cued(word, POINTING)
 
@@ -212,6 +241,9 @@ def _has_no_sides(pieces: Sequence[Piece], catalogue: Catalogue) -> bool:
     if K.LEFT in kinds:
         return False
     named = [catalogue.exercises.get(name) for at in places_of(K.NAME, kinds) for name in pieces[at].names]
-    return bool(named) and all(
-        one is not None and one.equipment is Equipment.BARBELL and not one.one_sided for one in named
-    )
+    return bool(named) and all(one is not None and _takes_both_sides(one) for one in named)
+
+
+def _takes_both_sides(exercise: Exercise) -> bool:
+    on_both = exercise.equipment is Equipment.BARBELL or exercise.loading is Loading.BODY
+    return on_both and not exercise.one_sided

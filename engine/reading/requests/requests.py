@@ -44,7 +44,7 @@ from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role
-from engine.reading.words.spoken_clauses import Words
+from engine.reading.words.spoken_clauses import Words, is_said
 from engine.reading.words.tokens import Token, tokenize
 
 LONGEST_REQUEST = 24
@@ -217,7 +217,7 @@ def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue:
 def _without_politeness(words: Words, book: Phrasebook) -> Words:
     start, end = 0, len(words)
     while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
-        if " ".join([word for word, _ in words[start:end]]) in book.said:
+        if is_said(words[start:end], book):
             break  # "now what"
         if words[start][0] == "no" and start + step < end and words[start + step][0] == "more":
             break  # "no more curls today"
@@ -227,7 +227,7 @@ def _without_politeness(words: Words, book: Phrasebook) -> Words:
         if praised:
             break
         start += step
-    while end > start + 1 and words[end - 1][0] in book.cues["polite"]:
+    while end > start + 1 and words[end - 1][0] in book.cues["polite"] and not is_said(words[start:end], book):
         end -= 1
     bare = [one for one in words[start:end] if one[0] not in book.cues["please"]]
     return bare or words

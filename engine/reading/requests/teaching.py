@@ -1,6 +1,7 @@
 """Shorthands taught: "sq means front squat", "from now on sq is front squat", "call front squat sq".
 
-taught = [ lasting ] short link name [ lasting ] | "call" name short
+taught = [ chatter ] [ lasting ] short [ lasting ] link name [ "not" name ] [ lasting ] | "call" name short
+       | name "=" short
 "is" and "be" link only where the message says that it is for good, or begins as teaching does.
 """
 
@@ -41,7 +42,7 @@ OPENS_TEACHING = Kept(_opens_teaching)
 @lru_cache(maxsize=1)
 def _first_words() -> frozenset[str]:
     phrases = (*CALLED, *_phrases("lasting"), *_phrases("teaches"), *_phrases("means"))
-    return frozenset(phrase.split()[0] for phrase in phrases) | {EQUALS}
+    return frozenset(phrase.split()[0] for phrase in phrases) | {EQUALS, DENYING[0].strip()}
 
 
 @lru_cache(maxsize=8)
@@ -51,7 +52,10 @@ def _phrases(cue: str) -> tuple[str, ...]:
 
 
 def _taught(said: str, catalogue: Catalogue, plainly: bool) -> Act | None:
-    said, lasting = _without_lasting(said)
+    said, lasting = _without_lasting(_without_chatter(said))
+    said, contrasted = _without_contrast(said, catalogue)
+    said, within = _without_lasting_within(said)
+    lasting = lasting or within
     plain = plain_word(said)
     opening = next((opening for opening in _phrases("teaches") if plain.startswith(f"{opening} ")), "")
     if opening:
@@ -60,12 +64,54 @@ def _taught(said: str, catalogue: Catalogue, plainly: bool) -> Act | None:
     for called in CALLED:
         if plain.startswith(f"{called} ") and (found := _called(said[len(called) + 1 :], catalogue)) is not None:
             return found
-    for link in (EQUALS, *_phrases("means"), *(_phrases("maymean") if plainly or lasting else ())):
+    may_mean = _phrases("maymean") if plainly or lasting else _copulas() if contrasted else ()
+    for link in (EQUALS, *_phrases("means"), *may_mean):
         if plain.count(f" {link} ") == 1:
             at = plain.index(f" {link} ")
-            if (found := _pair(said[:at], said[at + len(link) + 2 :], catalogue)) is not None:
+            turned = link == EQUALS or lasting
+            if (found := _pair(said[:at], said[at + len(link) + 2 :], catalogue, turned=turned)) is not None:
                 return found
     return None
+
+
+def _without_chatter(said: str) -> str:
+    """ "ok so pc means preacher curl": what is said in front of a sentence says nothing."""
+    chatter = phrasebook().cues["chatter"]
+    while not plain_word(said).startswith((*CALLED, *_phrases("teaches"))):
+        first, _, behind = said.partition(" ")
+        if spoken(first.strip(",.!")) not in chatter or behind.count(" ") < LEAST_TAUGHT - 1:
+            return said
+        said = behind
+    return said
+
+
+def _without_lasting_within(said: str) -> tuple[str, bool]:
+    """ "pc for me means preacher curl": without what makes it last in front of the link, and whether that was told."""
+    for lasting in _phrases("lasting"):
+        at = said.find(f" {lasting} ")
+        behind = said[at + len(lasting) + 2 :] if at > 0 else ""
+        if behind.startswith(tuple(f"{link} " for link in (*_phrases("means"), *_phrases("maymean")))):
+            return f"{said[:at]} {behind}", True
+    return said, False
+
+
+@lru_cache(maxsize=1)
+def _copulas() -> tuple[str, ...]:
+    return tuple(link for link in _phrases("maymean") if link in phrasebook().copulas)
+
+
+def _without_contrast(said: str, catalogue: Catalogue) -> tuple[str, bool]:
+    """ "pc is preacher curl not power clean": without the lift that it is not, and whether one was told."""
+    for denying in DENYING:
+        head, told, tail = said.rpartition(denying)
+        if told and catalogue.owners(tail.strip(" .!")):
+            return head.rstrip(" ,"), True
+    return said, False
+
+
+LEAST_TAUGHT = 3
+"""Words: a short one, what links them, and a name."""
+DENYING = (" not ", " instead of ", " rather than ")
 
 
 def _without_lasting(said: str) -> tuple[str, bool]:
@@ -82,7 +128,10 @@ def _without_lasting(said: str) -> tuple[str, bool]:
     return said, lasting
 
 
-def _pair(short: str, long: str, catalogue: Catalogue) -> Act | None:
+def _pair(short: str, long: str, catalogue: Catalogue, *, turned: bool = False) -> Act | None:
+    """The shorthand and its lift; `turned`: the name may stand first, "preacher curl = pc"."""
+    if turned and len(long.split()) == 1 < len(short.split()):
+        short, long = long, short
     short, long = short.strip(" \"'“”,:"), long.strip(" \"'“”.,!:")
     for article in ARTICLES:
         long, short = long.removeprefix(article), short.removeprefix(article)

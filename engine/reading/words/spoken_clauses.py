@@ -19,3 +19,8 @@ def clauses_of(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, 
     starts = [0, *(end for _, end in sorted(cuts))]
     ends = [*(start for start, _ in sorted(cuts)), len(cleaned)]
     return [(start, end) for start, end in zip(starts, ends, strict=True) if cleaned[start:end].strip(" .,!?-()")]
+
+
+def is_said(words: Words, book: Phrasebook) -> bool:
+    """Whether these words are a phrase that asks for something all by themselves."""
+    return " ".join([word for word, _ in words]) in book.said

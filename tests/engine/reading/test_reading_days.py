@@ -108,6 +108,16 @@ def test_a_date_with_a_zero_in_front_is_no_pair_of_reps(text):
     assert said(text) == "barbell back squat 3×5 at 100 kg on 2025-03-12"
 
 
+@pytest.mark.parametrize("text", ["slept badly yesterday squat 3x5 100", "knackered on monday squat 3x5 100"])
+def test_a_day_that_may_be_of_the_sets_or_of_how_one_was_is_asked_about(text):
+    assert said(text) == "ask: barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize("text", ["slept badly yesterday, squat 3x5 100", "rest day yesterday, squat 3x5 100"])
+def test_a_day_that_ends_words_of_sleep_or_rest_is_none_of_the_sets(text):
+    assert said(text) == "barbell back squat 3×5 at 100 kg"
+
+
 @pytest.mark.parametrize("text", ["sore from yesterday squat 3x5 100", "tired after yesterday squat 3x5 100"])
 def test_a_day_that_something_else_is_from_is_none_of_the_sets(text):
     assert said(text) == "barbell back squat 3×5 at 100 kg"

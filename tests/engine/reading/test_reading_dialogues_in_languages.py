@@ -7,6 +7,11 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
+kniebeuge 3x5 100 | es waren 4, keine 5 => barbell back squat 3×4 at 100 kg
+kniebeuge 3x5 100 | 10 natürlich => barbell back squat 2×5 at 100 kg, 10 at 100 kg
+peso muerto 3x5 120 | eran 4 reps, no 5 => conventional deadlift 3×4 at 120 kg
+peso muerto 3x5 120 | eran 125, no 120 => conventional deadlift 3×5 at 125 kg
+wyciskanie 3x5 80 | było 4 powtórzenia, nie 5 => barbell bench press 3×4 at 80 kg
 kniebeuge 3x5 100 | letzter satz war 4 => barbell back squat 2×5 at 100 kg, 4 at 100 kg
 kniebeuge 3x5 100 | zweiter satz war 4 => barbell back squat 5 at 100 kg, 4 at 100 kg, 5 at 100 kg
 kniebeuge 3x5 100 | der zweite war 4 => barbell back squat 5 at 100 kg, 4 at 100 kg, 5 at 100 kg

@@ -9,6 +9,10 @@ from tests.engine.reading.saying import readings, said, situation, standing_afte
 TABLE = """
 {doing: barbell bench press} first two sets 82x6, third 77x8 => barbell bench press 2×6 at 82 kg, 8 at 77 kg
 bench first 2 sets 82x6, last two 77x8 => barbell bench press 2×6 at 82 kg, 2×8 at 77 kg
+right bench 3x5 80 => barbell bench press 3×5 at 80 kg
+right pull ups 10 8 7 => pull-up 10, 8, 7
+right lateral raise 3x10 12 => dumbbell lateral raise 3×10 at 12 kg each right
+at the gym pull ups 10 8 7 => pull-up 10, 8, 7
 pistols L5 R4 => pistol squat 5 left, 4 right
 one arm row 32 L10 R9 => dumbbell row 10 at 32 kg each left, 9 at 32 kg each right
 {doing: ez-bar curl} 3 sets: 32.5x10, 30x10, 30x9 => ez-bar curl 10 at 32.5 kg, 10 at 30 kg, 9 at 30 kg

@@ -38,6 +38,10 @@ from tests.engine.reading.saying import said, situation
         pytest.param("scratch that", situation(), "request: undo", id="scratch that"),
         pytest.param("redo", situation(), "request: redo", id="redo"),
         pytest.param("put it back", situation(), "request: redo", id="put it back"),
+        pytest.param("no wait put that one back", situation(), "request: redo", id="no wait put that one back"),
+        pytest.param("nah put the last one back", situation(), "request: redo", id="nah put the last one back"),
+        pytest.param("hang on that was right", situation(), "request: redo", id="hang on that was right"),
+        pytest.param("oops didnt mean to undo", situation(), "request: redo", id="oops didnt mean to undo"),
         pytest.param("same", situation(), "request: repeat", id="same"),
         pytest.param("another one", situation(), "request: repeat", id="another one"),
         pytest.param("3 more", situation(doing="barbell row"), "request: repeat 3", id="3 more"),
@@ -112,6 +116,21 @@ from tests.engine.reading.saying import said, situation
         pytest.param("help", situation(), "request: help", id="help"),
         pytest.param("privacy", situation(), "request: privacy", id="privacy"),
         pytest.param("settings", situation(), "request: settings", id="settings"),
+        *(
+            pytest.param(text, situation(), "request: teach preacher curl", id=text)
+            for text in (
+                "pc for me means preacher curl",
+                "pc is preacher curl btw",
+                "btw pc = preacher curl",
+                "ok so pc means preacher curl",
+                "pc to me is preacher curl",
+                "pc is preacher curl not power clean",
+                "preacher curl = pc",
+                "lets say pc for preacher curl",
+                "whenever i type pc, log preacher curl",
+                "i write pc for preacher curl",
+            )
+        ),
         pytest.param("fp means floor press", situation(), "request: teach floor press", id="fp means floor press"),
         pytest.param(
             "when i say press i mean ohp",
