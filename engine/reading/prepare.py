@@ -32,6 +32,7 @@ from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_tak
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hours_beside import with_hours_beside
+from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
@@ -288,6 +289,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
     if not kinds.isdisjoint(DESCRIBING):
         pieces = with_ones_announced(pieces)
+    pieces = with_failed_single(pieces, context)
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)
     pieces = with_parted_numbers(pieces, kinds)
@@ -310,6 +312,7 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_felt(pieces)
     if not kinds.isdisjoint(MAY_COMPARE):
         pieces = with_compared(pieces)
+    pieces = with_load_spoken_of(pieces, kinds)
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 

@@ -19,6 +19,9 @@ GOES_ON = frozenset((K.TIMES, K.FOR, K.NUMBER))
 
 def tells_one_end(pieces: Sequence[Piece], kinds: Sequence[K | None]) -> bool:
     """Whether such a load stands among these pieces, which are of these kinds, behind a group."""
+    if K.COMMA in kinds:  # "5,5,5,3,1 up to 120"
+        told = [at for at, kind in enumerate(kinds[: len(pieces)]) if kind is not K.COMMA]
+        return tells_one_end([pieces[at] for at in told], [*[kinds[at] for at in told], None])
     crossed = [at for at in places_of(K.TIMES, kinds) if _counts_sets(pieces, kinds, at)]
     listed = [at for at in places_of(K.NUMBER, kinds) if _ends_a_run(pieces, kinds, at)]
     group = min((*crossed, *listed), default=len(pieces))

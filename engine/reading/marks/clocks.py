@@ -70,7 +70,8 @@ def _is_time_had(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         return False
     ahead = [piece.kind for piece in pieces[at + 1 : at + 1 + REACH]]
     named = next((place for place, kind in enumerate(ahead) if kind is K.NAME), len(ahead))
-    apart = named > 0 and out and K.NUMBER not in ahead[:named]
+    # "25 min late but: front squat 4x3 80"
+    apart = named > 0 and (out or K.COLON in ahead[:named]) and K.NUMBER not in ahead[:named]
     return bool(apart) and K.NUMBER in ahead[named:]
 
 

@@ -107,7 +107,13 @@ def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
     behind = [piece.kind for piece in sentence[at + 1 :]]
     if K.TIMES in behind and K.NAME not in behind and tells_a_whole_set(sentence[:at]):
         return True  # "100x5 should be good for 110x5"
-    return behind[:1] == [K.NUMBER] and tells_a_whole_set(sentence[:at])
+    told = [kind for kind in behind if kind not in LEADING_TO_A_GOAL]
+    led = behind[:1] == [K.NUMBER] or (told[:1] == [K.NUMBER] and K.TIMES not in told)
+    return led and tells_a_whole_set(sentence[:at])
+
+
+LEADING_TO_A_GOAL = frozenset((K.FILLER, K.FOR, K.GOT))
+""" "bench 80x5 will go for 82.5 on friday"."""
 
 
 def tells_a_whole_set(ahead: list[Piece]) -> bool:

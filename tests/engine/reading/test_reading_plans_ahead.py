@@ -93,3 +93,24 @@ def test_what_may_be_no_set_of_now_is_asked_about(text, context, meant) -> None:
 )
 def test_numbers_of_sets_and_of_days_are_no_hour_of_a_reminder(text, meant) -> None:
     assert said(text) == meant
+
+
+SPOKEN_OF = """
+{doing: barbell bench press; last: barbell bench press 80} 100 was too heavy, did 80x5 => barbell bench press 5 at 80 kg
+bench 100 was too heavy, did 80x5 => barbell bench press 5 at 80 kg
+85 moved like 60! bench 3x5 85 => barbell bench press 3×5 at 85 kg
+85 felt easy. bench 3x5 85 => barbell bench press 3×5 at 85 kg
+{doing: barbell back squat; last: barbell back squat 100} 105 fail => barbell back squat 0 at 105 kg missed
+{doing: barbell back squat; last: barbell back squat 100} 12 fail => barbell back squat 12 at 100 kg to failure
+{doing: push-up} 40 fail => push-up 40 to failure
+bench 80x5 will go for 82.5 on friday => barbell bench press 5 at 80 kg
+bench 80x5 going for 82.5 next week => barbell bench press 5 at 80 kg
+25 min late but: front squat 4x3 80 => barbell front squat 4×3 at 80 kg
+squat 5,5,5,3,1 up to 120 => ask: barbell back squat 3×5 at 120 kg, 3 at 120 kg, 1 at 120 kg
+bench 8,8,7 60 up from 57.5 => barbell bench press 2×8 at 60 kg, 7 at 60 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(SPOKEN_OF))
+def test_a_load_that_is_only_spoken_of_is_no_set(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
