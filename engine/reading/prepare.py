@@ -321,7 +321,7 @@ MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
 MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH))
-MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF))
+MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
 

@@ -63,18 +63,18 @@ def without_days_counted(pieces: list[Piece]) -> list[Piece]:
         piece = pieces[at]
         counted = is_cued(piece.text, COUNTED_OF_ALL) and piece.end - piece.start == len(piece.text)
         kinds = [one.kind for one in pieces[at : at + 4]]
-        placed = counted and kinds[1:2] == [K.NUMBER] and kinds[2:3] in PARTING and pieces[at + 1].role is Role.BARE
+        placed = counted and kinds[1:2] == [K.NUMBER] and pieces[at + 1].role is Role.BARE
+        placed = placed and len(kinds) > 2 and (kinds[2] in PARTING or is_cued(pieces[at + 2].text, OF_ALL))
         out.append(piece)
         if placed and kinds[3:] == [K.NUMBER]:
             at += 4
-        elif placed and kinds[2:] == [K.OF, K.FILLER]:
-            at += 3  # "workout 12 of the block"
         else:
             at += 1
     return out
 
 
-PARTING = ([K.SLASH], [K.OF], [K.OUT_OF])
+PARTING = frozenset((K.SLASH, K.OF, K.OUT_OF))
+OF_ALL = frozenset(("of",))
 
 
 def counts_headings(pieces: list[Piece], at: int) -> bool:

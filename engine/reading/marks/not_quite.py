@@ -16,10 +16,13 @@ from engine.values.effort import Effort
 
 MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE))
 MOST_BETWEEN = 4
-MOST_LEFT = 5
+MOST_LEFT, MOST_LEFT_BARE = 5, 3
+"""Reps that may be left until failure; without a word for reps, more than three may be those of a set. Common practice, no
+source.
+"""
 DENYING = frozenset((K.DENY, K.NOT))
 NEARLY, QUITE, ONE = frozenset(("nearly", "shortof")), frozenset(("quite",)), frozenset(("an",))
-SHORT_BY = frozenset(("shortof",))
+SHORT_BY = frozenset(("leftby",))
 BETWEEN = frozenset((K.FILLER, K.OF, K.GOT, K.RESERVE_LEFT, K.ONLY, K.COUNT))
 PART_OF_A_SET = frozenset((K.NUMBER, K.TIMES, K.AT, K.SLASH, K.DASH, K.PLUS, K.FOR, K.BY, K.NAME, None))
 
@@ -68,5 +71,7 @@ def _reps_left(pieces: list[Piece], near: int) -> tuple[int, Decimal] | None:
         return None
     if number.kind is K.FILLER and is_cued(number.text, ONE):
         return at, Decimal(1)
-    counts = number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LEFT
+    worded = number.role is Role.REPS or any(one.kind in (K.REPS, K.UNCLEAR) for one in pieces[at : near + 1])
+    counts = number.kind is K.NUMBER and number.role in (Role.BARE, Role.REPS)
+    counts = counts and number.value <= (MOST_LEFT if worded else MOST_LEFT_BARE)
     return (at, number.value) if counts else None

@@ -21,7 +21,9 @@ PLURAL = "s"
 
 def ends_a_list(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
     """Whether the number of a clause is the last of the reps that were kept, and its words a remark."""
-    behind = _behind_the_number(clause) if len(clause) > 1 and clause[1].value != 1 else ()  # "1 coffee"
+    behind = _behind_the_number(clause)
+    if not behind or clause[1].value == 1 or is_cued(behind[0].text, THINGS):
+        return False  # "1 coffee", "2 koffie"
     if not _goes_on(kept, clause) or not OF_SOMETHING_ELSE.isdisjoint([one.kind for one in behind]):
         return False
     return _tells_no_count(behind)
@@ -31,16 +33,21 @@ def may_end_a_list(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
     """Whether a number that is talk by the words behind it may be the last of the reps all the same."""
     if not kept or kept[-1].kind is not K.NUMBER or [piece.kind for piece in clause[:2]] != IN_FRONT:
         return False
-    counted = len(clause) > len(IN_FRONT) and (clause[2].kind in COUNTING or is_cued(clause[2].text, THINGS))
+    counted = len(clause) > len(IN_FRONT) and (clause[2].kind in COUNTING or _is_plural(clause[2]))
     counted = counted or clause[1].value == 1  # "1 coffee"
     lone = COUNTED.isdisjoint([piece.kind for piece in clause[2:]])
     return (_goes_on(kept, clause) and lone and not counted) or _tells_no_count(_behind_the_number(clause))
 
 
 IN_FRONT = [K.COMMA, K.NUMBER]
-THINGS = frozenset(("things",))
-COUNTING = frozenset((K.OTHERS, K.FAR, K.TIMES, K.MORE, K.OF, K.DASH, K.SLASH))
+THINGS = frozenset(("things", "people"))
+COUNTING = frozenset((K.FAR, K.TIMES, K.MORE, K.OF, K.DASH, K.SLASH))
 """Behind a number these tell what it counts, or make it part of something else."""
+
+
+def _is_plural(piece: Piece) -> bool:
+    """ "3 guys", "2 koffie"; and not "4 coach was happy"."""
+    return is_cued(piece.text, THINGS) or (piece.kind is K.OTHERS and piece.text.endswith(PLURAL))
 
 
 def _goes_on(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:

@@ -34,12 +34,14 @@ class Meaning:
 class Lexicon:
     """Shape: `phrases` by folded words joined with spaces; `begun`: what longer phrases begin with, word by word.
 
+    `spelled`: words by their accents, where another language's word is the same without: "très" is no "tres", three.
     `also_weekdays` are days of the week whose word an earlier meaning claims: "quinta" is fifth, and Thursday.
     """
 
     phrases: Mapping[str, Meaning]
     begun: frozenset[str]
     also_weekdays: Mapping[str, int]
+    spelled: Mapping[str, Meaning]
 
 
 class MalformedWords(ValueError):
@@ -91,15 +93,21 @@ def assemble(texts: list[tuple[str, str]]) -> Lexicon:
     """
     phrases: dict[str, Meaning] = {}
     also_weekdays: dict[str, int] = {}
+    spellings: dict[str, str] = {}
+    spelled: dict[str, Meaning] = {}
     for file, text in texts:
         for meaning, words in _said(file, text):
-            first = phrases.setdefault(" ".join(words), meaning)
+            phrase, written = " ".join(map(plain_word, words)), " ".join(words)
+            first = phrases.setdefault(phrase, meaning)
             if meaning.kind is K.WEEKDAY and first.kind is K.ORDINAL and meaning.value is not None:
-                also_weekdays[" ".join(words)] = meaning.value
+                also_weekdays[phrase] = meaning.value
+            if spellings.setdefault(phrase, written) != written and meaning != first and len(words) == 1:
+                spelled.setdefault(written, meaning)
     for phrase, meaning in [(phrase, meaning) for phrase, meaning in phrases.items() if "'" in phrase]:
         bare = phrase.replace("'", "")  # "thats", "couldnt": typed on a telephone
         phrases.setdefault(bare, meaning)
-    return Lexicon(phrases, _begun(phrases), also_weekdays)
+    kept = {word: meaning for word, meaning in spelled.items() if len(word) > 1}  # "à" is a little word of many
+    return Lexicon(phrases, _begun(phrases), also_weekdays, kept)
 
 
 def _begun(phrases: Iterable[str]) -> frozenset[str]:
@@ -119,7 +127,7 @@ def _said(file: str, text: str) -> Iterator[tuple[Meaning, list[str]]]:
             raise MalformedWords(file, number, line)
         meaning = Meaning(Kind(name), int(value) if value else None)
         for phrase in (way for written in listed.split(",") for way in ways_of(written)):
-            words = phrase_words(phrase)
+            words = _written_words(phrase)
             if words:
                 yield meaning, words
 
@@ -135,7 +143,12 @@ def ways_of(written: str) -> list[str]:
 
 def phrase_words(phrase: str) -> list[str]:
     """The folded words of a phrase, as the reader meets them in a message."""
-    return [plain_word(token.text) for token in tokenize(clean(phrase)) if token.shape in WORDLIKE]
+    return [plain_word(word) for word in _written_words(phrase)]
+
+
+def _written_words(phrase: str) -> list[str]:
+    """The words of a phrase with their accents."""
+    return [token.text for token in tokenize(clean(phrase)) if token.shape in WORDLIKE]
 
 
 PHRASEBOOK = ("say", "head", "cue")

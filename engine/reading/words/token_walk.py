@@ -34,7 +34,8 @@ def _known(text: str) -> KnownWord:
     words = lexicon()
     if plain not in words.phrases and plain not in words.begun:
         plain = as_meant(plain)
-    return KnownWord(plain, words.phrases.get(plain), plain in words.begun, named, named.partition(" ")[0])
+    meaning = words.spelled.get(text) or words.phrases.get(plain)
+    return KnownWord(plain, meaning, plain in words.begun, named, named.partition(" ")[0])
 
 
 KNOWN = Kept(_known)

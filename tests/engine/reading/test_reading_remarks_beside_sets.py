@@ -111,6 +111,9 @@ bankdrücken 80x8, 8, 7 schlecht geschlafen  => barbell bench press 2×8 at 80 k
 bench 80x8, 8, 7 tomorrow rest              => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
 bench 80x8, 8, 4 hours sleep                => barbell bench press 2×8 at 80 kg
 bench 80x8, 8, 3 guys watching              => barbell bench press 2×8 at 80 kg
+bench 80x8, 8, 7 close to failure           => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, 8, 7 coach was happy            => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, 8, 7 short of failure           => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
 bench 80x8, 8, locker 12                    => barbell bench press 2×8 at 80 kg
 """),
 )
@@ -126,6 +129,7 @@ week 3 of 8: squat 3x5 100                  => barbell back squat 3×5 at 100 kg
 bench 80x8 2 weeks off                      => barbell bench press 8 at 80 kg
 3 days without training, bench 80x8         => barbell bench press 8 at 80 kg
 bench 80x8, 1 spotter                       => barbell bench press 8 at 80 kg
+podciąganie 10 8 7, trening 3 z 4           => pull-up 10, 8, 7
 pull ups 10 8 7, got here at 6.30           => pull-up 10, 8, 7
 pull ups 10 8 7, back at 5                  => pull-up 10, 8, 7
 pull ups 10 8 7, started at 7               => ask: pull-up 10, 8, 7
@@ -162,3 +166,17 @@ def test_somebody_elses_sets_are_left_out_without_a_word() -> None:
 
     assert isinstance(outcome, Logged)
     assert outcome.unread == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+tractions 10 8 7, très dur                  => pull-up 10, 8, 7
+tractions 10 8 7, tres lourd                => pull-up 10, 8, 7
+sentadilla tres series de 5 con 100         => barbell back squat 3×5 at 100 kg
+bänkpress fem set om tio med nittio kg      => barbell bench press 5×10 at 90 kg
+"""),
+)
+def test_a_word_is_that_of_its_own_spelling(text: str, context: Context, outcome: str) -> None:
+    """ "très" is very, "tres" three: accents part words of two languages."""
+    assert said(text, context) == outcome
