@@ -17,7 +17,7 @@ from engine.values.effort import Effort
 MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE))
 MOST_BETWEEN = 4
 MOST_LEFT, MOST_LEFT_BARE = 5, 3
-"""Reps that may be left until failure; without a word for reps, more than three may be those of a set. Common practice, no
+"""Reps that may be left until failure; without a word for reps, more may be those of a set. Common practice, no
 source.
 """
 DENYING = frozenset((K.DENY, K.NOT))
