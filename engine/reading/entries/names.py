@@ -13,6 +13,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
 from engine.reading.values import Context
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.exercise import Equipment, Loading
@@ -46,6 +47,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if not entry.names:
         return _unnamed(entry, context)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
+    entry.doubtful = entry.doubtful or (len(chunks.found) > 1 and _changes_grip(entry, catalogue))
     names = _narrowed(said, context)
     if chunks.body:
         names = _of_the_body(names, entry, chunks, catalogue)
@@ -56,6 +58,30 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if len(names) > 1:
         names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)
     return names
+
+
+def _changes_grip(entry: Entry, catalogue: Catalogue) -> bool:
+    """ "close grip bench 60x8, wide 70x6": sets behind another grip, where a grip makes another lift of it."""
+    parted = [at for at in range(1, len(entry.pieces)) if entry.pieces[at - 1].kind in PARTING]
+    behind = {cue for at in parted if _heads_sets(entry.pieces, at) for cue in GRIPS & CUES_OF[entry.pieces[at].text]}
+    if not behind:
+        return False
+    ahead = [*entry.phrase.split(), *[piece.text for piece in entry.pieces[: parted[0]]]]
+    before = {cue for word in ahead for cue in GRIPS & CUES_OF[word]}
+    bare = " ".join(word for word in entry.phrase.split() if word != GRIP and GRIPS.isdisjoint(CUES_OF[word]))
+    others = {catalogue.owners(bare), catalogue.owners(f"close grip {bare}")}
+    return bool(before) and before != behind and len(others) > 1
+
+
+def _heads_sets(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether a number stands behind the word there, or behind the one after it: "wide 70x6", "wide grip 70x6"."""
+    kinds = [piece.kind for piece in pieces[at + 1 : at + 3]]
+    return kinds[:1] == [K.NUMBER] or (kinds[1:] == [K.NUMBER] and kinds[0] in (K.NOTE, K.PLAIN))
+
+
+GRIP = "grip"
+GRIPS = frozenset(("gripnarrow", "gripwide"))
+PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
 
 
 def _of_the_body(

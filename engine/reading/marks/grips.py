@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -14,7 +15,7 @@ def with_grips(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
     out: list[Piece] = []
     before: Piece | None = None
     for at, piece in enumerate(pieces):
-        if piece.kind is K.NAME and before is not None and _is_a_grip(piece) and at and pieces[at - 1].kind is K.NUMBER:
+        if piece.kind is K.NAME and before is not None and _is_a_grip(piece) and _goes_on(pieces, at, before):
             patterns = {catalogue.exercises[name].pattern for name in before.names if name in catalogue.exercises}
             own = {catalogue.exercises[name].pattern for name in piece.names if name in catalogue.exercises}
             if patterns.isdisjoint(own):
@@ -23,6 +24,16 @@ def with_grips(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
         before = piece if piece.kind is K.NAME else before
         out.append(piece)
     return out
+
+
+def _goes_on(pieces: list[Piece], at: int, before: Piece) -> bool:
+    """Whether the grip stands right behind numbers, or the lift before it was told with a grip of its own."""
+    told = is_cued(before.text.split()[0], GRIPS) and pieces[at - 1].kind in PARTING
+    return at > 0 and (pieces[at - 1].kind is K.NUMBER or told)
+
+
+PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
+GRIPS = frozenset(("gripnarrow", "gripwide"))
 
 
 def _is_a_grip(piece: Piece) -> bool:
