@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
 MOST_ROUNDS = 20
 TAKEN_IN_TURN = frozenset((K.ROUNDS, K.SUPERSET, K.OPEN))
@@ -122,7 +122,26 @@ def _reaching(pieces: list[Piece], at: int) -> tuple[list[Piece], Rounds]:
     after = behind[0].kind if behind else None
     if not _holds_sets(behind) or (after in ENDS and not heads and _holds_sets(ahead)):
         return ahead + behind, Rounds(count, 0, pieces[start].start)
-    return ahead + behind, Rounds(count, pieces[start].start, _end(behind))
+    return ahead + behind, Rounds(count, pieces[_load_ahead(ahead)].start, _end(behind))
+
+
+def _load_ahead(ahead: Sequence[Piece]) -> int:
+    """The place of the load of what is done in rounds, "carry 30kg 3 rounds of 50m"; behind all of it where none is."""
+    at = len(ahead) - 1
+    while at >= max(0, len(ahead) - NEAR) and ahead[at].kind in BESIDE_A_LOAD:
+        at -= 1
+    load, before = (ahead[at], ahead[at - 1].kind) if at > 0 else (None, None)
+    held = any(piece.kind is K.WITH for piece in ahead[max(0, at - 2) : max(0, at)])  # "with the 24"
+    heavy = load is not None and (held or load.role in LOADS or load.value > MOST_LOADED_REPS)
+    told = load is not None and load.kind is K.NUMBER and heavy
+    return at if told and before in AHEAD_OF_A_LOAD else len(ahead)
+
+
+LOADS = frozenset((Role.LOAD, Role.PLURAL))
+BESIDE_A_LOAD = frozenset((K.EACH, K.COMMA, K.COLON, K.FILLER, K.KETTLEBELL, K.DUMBBELL))
+AHEAD_OF_A_LOAD = frozenset((K.NAME, K.WITH, K.AT, K.COMMA, K.COLON, K.FILLER))
+NEAR = 6
+"""Pieces between a load and the count of rounds. Common practice, no source."""
 
 
 def _holds_sets(pieces: Sequence[Piece]) -> bool:

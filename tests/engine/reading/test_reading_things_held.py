@@ -30,6 +30,10 @@ sled push 90kg, one length is 15m, 6 lengths => sled push 6×15 m at 90 kg
 get ups with the 18k, one each side, did that three times => turkish get-up 3×1 at 18 kg
 goblet squats with a 18, 9 reps, did it four times => goblet squat 4×9 at 18 kg
 pull ups with a 5kg plate 6 6 5 => pull-up 2×6 at +5 kg, 5 at +5 kg
+farmer carry: 28kg each hand, 3 rounds of 45m => farmer's walk 3×45 m at 28 kg each
+suitcase carry with the 22, 3 rounds of 35m => suitcase carry 3×35 m at 22 kg
+swings 22kg 4 rounds of 9 => kettlebell swing 4×9 at 22 kg
+squat 95x4 then 3 rounds of 9 push ups => barbell back squat 4 at 95 kg; push-up 3×9
 plank with a 15 on my back, 50s => plank 50 s at +15 kg
 """
 
