@@ -27,6 +27,7 @@ from engine.reading.marks.company import with_company
 from engine.reading.marks.compared import with_compared
 from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
+from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.earlier_sets import without_earlier_sets
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken
 from engine.reading.marks.felt import with_felt, with_rated
@@ -287,6 +288,8 @@ def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
+    if K.NOTE in kinds:
+        pieces = with_drops_told(pieces)
     if not kinds.isdisjoint(DESCRIBING):
         pieces = with_ones_announced(pieces)
     pieces = with_failed_single(pieces, context)

@@ -60,3 +60,18 @@ def test_what_was_held_and_how_far_one_round_was_is_of_each_set(text, context, m
 @pytest.mark.parametrize(("text", "context", "meant"), readings(ONES))
 def test_a_count_of_described_sets_ahead_of_their_list_is_no_set(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+leg extension 55 for 11, no rest, 40 for 9, no rest, 25 for 14 => leg extension 11 at 55 kg, 9 at 40 kg drop, 14 at 25 kg drop
+lat raises: 10s for 14 and 14, third set 11 and straight away the 6s for another 9 => dumbbell lateral raise 2×14 at 10 kg each, 11 at 10 kg each, 9 at 6 kg each drop
+Beinstrecker 55 x 11, sofort 40 x 9 => leg extension 11 at 55 kg, 9 at 40 kg drop
+bench 55x9, no rest, 55x6 => barbell bench press 9 at 55 kg, 6 at 55 kg
+bench 55x9 immediately 19 push ups => barbell bench press 9 at 55 kg; push-up 19
+bench 3x9 55, no rest => barbell bench press 3×9 at 55 kg
+"""),
+)
+def test_a_lighter_set_that_came_at_once_is_a_drop(text, context, meant) -> None:
+    assert said(text, context) == meant

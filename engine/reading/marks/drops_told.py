@@ -1,0 +1,54 @@
+"""Drops told by how soon they came: "60 for 12, no rest, 45 for 10", "the 12s for 11 and straight away the 8s for 10".
+
+drop = SET ... AT-ONCE [ word ]... LOAD        a lighter load than that of the set before; anything else comes next
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+
+AT_ONCE = 7
+"""What a NOTE piece's `told` says of words for how soon a set came."""
+LOADED = frozenset((Role.LOAD, Role.PLURAL))
+BETWEEN = frozenset((K.COMMA, K.FILLER, K.THEN, K.AND, K.WITH, K.AT, K.DASH))
+PAIRING = frozenset((K.TIMES, K.FOR))
+
+
+def with_drops_told(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with words for at once made those of a drop, where a lighter set stands behind them."""
+    out: list[Piece] | None = None
+    last, waiting = NOTHING, -1
+    for at, piece in enumerate(pieces):
+        if piece.kind is K.NAME:
+            last, waiting = NOTHING, -1
+        elif piece.kind is K.NUMBER:
+            load = _load(pieces, at)
+            if waiting >= 0:
+                out = list(pieces) if out is None else out
+                out[waiting] = pieces[waiting]._replace(kind=K.DROP if 0 < load < last else K.THEN)
+            last, waiting = load or last, -1
+        elif piece.kind is K.NOTE and piece.told == AT_ONCE:
+            waiting = at
+        elif piece.kind is K.DROP and _comes_behind_the_last(pieces, at):
+            out = list(pieces) if out is None else out
+            out[at - 1] = pieces[at - 1]._replace(kind=K.FILLER)
+        elif piece.kind not in BETWEEN:
+            waiting = -1
+    return pieces if out is None else out
+
+
+def _comes_behind_the_last(pieces: list[Piece], at: int) -> bool:
+    """ "after the last one dropped to 10s for 15": the drop itself is another set."""
+    return at > 1 and pieces[at - 1].kind is K.LAST and "after" in CUES_OF[pieces[at - 2].text]
+
+
+def _load(pieces: list[Piece], at: int) -> Decimal:
+    """The load that a number tells; 0 where it tells none."""
+    number = pieces[at]
+    paired = at + 1 < len(pieces) and pieces[at + 1].kind in PAIRING
+    heavy = number.role is Role.BARE and (paired or number.value > MOST_LOADED_REPS)
+    return number.value if heavy or number.role in LOADED else NOTHING
