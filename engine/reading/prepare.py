@@ -23,6 +23,7 @@ from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with
 from engine.reading.lexing.names_misspelt import mended
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.announced_ones import with_ones_announced
+from engine.reading.marks.breaths import with_breaths
 from engine.reading.marks.company import with_company
 from engine.reading.marks.compared import with_compared
 from engine.reading.marks.counted_runs import with_counted_runs
@@ -290,6 +291,8 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
     if K.NOTE in kinds:
         pieces = with_drops_told(pieces)
+    if not kinds.isdisjoint(BREATHING) or Role.NOT_A_SET in map(ROLE, pieces):
+        pieces = with_breaths(pieces)
     if not kinds.isdisjoint(DESCRIBING):
         pieces = with_ones_announced(pieces)
     pieces = with_failed_single(pieces, context)
@@ -319,6 +322,7 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 
+BREATHING = frozenset((K.REST, K.PLAIN, K.NOTE))
 DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""

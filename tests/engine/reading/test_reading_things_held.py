@@ -75,3 +75,18 @@ bench 3x9 55, no rest => barbell bench press 3×9 at 55 kg
 )
 def test_a_lighter_set_that_came_at_once_is_a_drop(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+pec deck 55kg 11 reps, ten breaths, 4 more, ten breaths, 2 more => pec deck 11 at 55 kg, 4 at 55 kg rest-pause, 2 at 55 kg rest-pause
+pec deck 55x11, 15 seconds rest, 4 more, 15 seconds, 2 more => pec deck 11 at 55 kg, 4 at 55 kg rest-pause, 2 at 55 kg rest-pause
+chin ups 9, short rest, 4, short rest, 2 => chin-up 9, 4 rest-pause, 2 rest-pause
+pec deck 55 11, 15s rest, 4, 15s rest, 2 => pec deck 11 at 55 kg, 4 at 55 kg rest-pause, 2 at 55 kg rest-pause
+pull ups 9, short rest, 8, short rest, 7 => pull-up 9, 8, 7
+squat 95x4, rest, 95x4 => barbell back squat 2×4 at 95 kg
+"""),
+)
+def test_few_reps_behind_a_breath_are_of_the_same_set(text, context, meant) -> None:
+    assert said(text, context) == meant

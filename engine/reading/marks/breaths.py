@@ -1,0 +1,64 @@
+"""Rest-pause told by its breaths: "60x12, ten breaths, 4 more, ten breaths, 3 more", "10, short rest, 4, short rest, 3".
+
+told   = [ LOAD ] REPS ( BREATH FEWER )+          FEWER: at most half of the first reps, as no set of its own has
+BREATH = NUMBER "breaths" | up to 30 seconds [ "rest" ] | [ "short" ] "rest" | "breathe"
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import NOTHING, Piece, Role, kinds_in_order
+
+LONGEST = 30
+"""Seconds between the parts of one set. Common practice, no source."""
+REPS = frozenset((Role.BARE, Role.REPS))
+RESTING = frozenset((K.REST, K.NOTE, K.PLAIN, K.FILLER))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.MORE, K.REPS))
+
+
+def with_breaths(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with breaths between the parts of their only set made words for rest-pause."""
+    kinds = kinds_in_order(pieces)
+    first = next((at for at in range(len(pieces)) if _is_breath(pieces, at)), 0)
+    reps = next((at for at in range(first - 1, 0, -1) if kinds[at] is K.NUMBER), 0)
+    if not reps or pieces[reps].role not in REPS or not _is_only_set(kinds[:reps]):
+        return pieces
+    most, at, out = pieces[reps].value / 2, reps + 1, pieces[: reps + 1]
+    while at < len(pieces) and (end := _part(pieces, at)):
+        if not NOTHING < pieces[end].value <= most:
+            return pieces
+        breath = next(one for one in pieces[at:end] if one.kind is not K.COMMA)
+        out += [breath._replace(kind=K.REST_PAUSE), pieces[end]._replace(role=Role.BARE)]
+        at = end + 1 + (kinds[end + 1 : end + 2] == [K.MORE])
+    left = any(kind is K.NUMBER for kind in kinds[at:])
+    return pieces if at == reps + 1 or left else [*out, *pieces[at:]]
+
+
+def _is_only_set(ahead: list[K]) -> bool:
+    """Whether in front of its reps stands a lift, and at most its load."""
+    return ahead.count(K.NUMBER) <= 1 and ahead.count(K.NAME) == 1
+
+
+def _is_breath(pieces: list[Piece], at: int) -> bool:
+    piece = pieces[at]
+    if piece.kind is K.NUMBER:
+        rested = at + 1 < len(pieces) and pieces[at + 1].kind is K.REST
+        timed = piece.role is Role.SECONDS or (piece.role is Role.PLURAL and rested)  # "15s rest"
+        return at > 0 and ((timed and piece.value <= LONGEST) or piece.role is Role.NOT_A_SET)
+    return piece.kind is K.REST or "breathing" in CUES_OF[piece.text]
+
+
+def _part(pieces: list[Piece], at: int) -> int:
+    """The place of the reps behind a breath that begins there; 0 where none stands there."""
+    breath = False
+    while at < len(pieces):
+        piece = pieces[at]
+        if piece.kind is K.NUMBER and piece.role in REPS:
+            behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+            return at if breath and behind in ENDS else 0
+        breath = breath or _is_breath(pieces, at)
+        if not (_is_breath(pieces, at) or piece.kind is K.COMMA or piece.kind in RESTING or piece.kind is K.THEN):
+            return 0
+        at += 1
+    return 0
