@@ -17,6 +17,10 @@ from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST
 SECOND = "second"
 ENDS_OF_A_REP = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.OPEN, K.THEN, K.AND, K.NOTE, K.EFFORT, K.DASH))
 COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
+PARTING_TRIES = frozenset((K.COMMA, K.STOP, K.THEN, K.AND, K.LINE))
+BEHIND_A_TRY = PARTING_TRIES | {K.FILLER, K.NOTE}
+REACH_OF_A_TRY = 8
+"""Pieces between a try and the set behind it. Common practice, no source."""
 AHEAD_OF_ITS_SET = frozenset((K.OF, K.WITH, K.AT))
 
 
@@ -158,7 +162,9 @@ class MissedChunks(ResultChunks):
     def _missed_load(self) -> bool:
         """ "95x1 then failed 97.5": a load behind the word, missed at once."""
         number, last = self.pieces[self.at] if self.at < len(self.pieces) else None, self._last()
-        if number is None or number.kind is not K.NUMBER or last is None or (last.size < 2 and self.separator is None):
+        if number is None or number.kind is not K.NUMBER:
+            return False
+        if not self._misses_first() if last is None else last.size < 2 and self.separator is None:
             return False
         heavy = number.role is Role.LOAD or number.value > MOST_LOADED_REPS
         if self._kind(1) in PAIRED or (self._kind(1) is K.FOR and self._kind(2) is K.NUMBER):
@@ -171,6 +177,15 @@ class MissedChunks(ResultChunks):
         self._place(chunk)
         chunk.missed = True
         return True
+
+    def _misses_first(self) -> bool:
+        """ "missed 132.5 on bench, then 125x1": a try in front of all sets, and a set with its own load behind it."""
+        at = self.at + 1
+        while at < self.at + REACH_OF_A_TRY and self.kinds[at] in BEHIND_A_TRY:
+            at += 1
+        parted = not PARTING_TRIES.isdisjoint(self.kinds[self.at + 1 : at])
+        paired = self.kinds[at] is K.NUMBER and self.kinds[at + 1] in (K.TIMES, K.FOR)
+        return parted and paired and self.pieces[at].value > MOST_LOADED_REPS
 
 
 def _is_a_place(number: Piece) -> bool:

@@ -50,9 +50,10 @@ class MarkedChunks(LoadedChunks):
             if piece.told == BETWEEN_TWO:
                 last.effort_spans = True
         self.at += 1
-        if last is not None and self._kind(0) is K.ALTERED and "eachtime" in CUES_OF[self.pieces[self.at].text]:
+        behind = self.at + (self._kind(0) is K.NOTE and self._kind(1) is K.ALTERED)  # "2 left in me every time"
+        if last is not None and self.kinds[behind] is K.ALTERED and "eachtime" in CUES_OF[self.pieces[behind].text]:
             self.out.effort_of_all = piece.efforts[0] if len(piece.efforts) == 1 else None
-            self.at += 1  # "3x8 65, could have done 2 more each time"
+            self.at = behind + 1  # "3x8 65, could have done 2 more each time"
 
     def _of_the_last_set(self, piece: Piece) -> bool:
         """ "1 rir on the last set"."""

@@ -1,4 +1,4 @@
-"""Rest-pause told by its breaths: "60x12, ten breaths, 4 more, ten breaths, 3 more", "10, short rest, 4, short rest, 3".
+"""Rest-pause told by its breaths: "60x12, ten breaths, 4 more, ten breaths, 3 more", "10, short rest, 4, rest, 3".
 
 told   = [ LOAD ] REPS ( BREATH FEWER )+          FEWER: at most half of the first reps, as no set of its own has
 BREATH = NUMBER "breaths" | up to 30 seconds [ "rest" ] | [ "short" ] "rest" | "breathe"

@@ -90,3 +90,17 @@ squat 95x4, rest, 95x4 => barbell back squat 2×4 at 95 kg
 )
 def test_few_reps_behind_a_breath_are_of_the_same_set(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+missed 127.5 on bench, then 120x1 => barbell bench press 0 at 127.5 kg missed, 1 at 120 kg
+bench missed 127.5 then 120 for 1 then 110 for 4 => barbell bench press 0 at 127.5 kg missed, 1 at 120 kg, 4 at 110 kg
+paused bench, 3 sets of 4 with 95, two reps left in me every time => paused bench press 3×4 at 95 kg 2 in reserve
+leg press 55 for 11, then i went up to 60 and did 9, and one more of those => leg press 11 at 55 kg, 2×9 at 60 kg
+front squats 95 for three, stayed there for two more triples => barbell front squat 3×3 at 95 kg
+"""),
+)
+def test_a_try_ahead_of_all_sets_and_what_is_told_of_each(text, context, meant) -> None:
+    assert said(text, context) == meant
