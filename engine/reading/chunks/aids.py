@@ -32,11 +32,16 @@ class AidedChunks(BracketedChunks):
             self.out.dangling = True  # "60s on 30s off"
         helps = piece.text != "off" or off  # and not "form was off"
         self.out.assisted = self.out.assisted or helps
+        self.out.dangling = self.out.dangling or (helps and self._adds_a_load())
         last = self._last()
         if last is not None and self._is_help_ahead_of_reps(last):
             last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)
         self.out.dangling = self.out.dangling or (helps and self._helps_the_last())
         self.at += 1
+
+    def _adds_a_load(self) -> bool:
+        """ "+20 5x5 help from my brother": weight was added, and none can have been taken off."""
+        return any(number.text.startswith("+") for chunk in self.out.found for part in chunk.factors for number in part)
 
     def band_told(self, piece: Piece) -> None:
         """ "with the red band"."""

@@ -263,7 +263,8 @@ class Chunker(SidedChunks):
         self.at += 1
 
     def flag(self, piece: Piece) -> None:
-        setattr(self.out, FLAGS[piece.kind], True)
+        if piece.kind is not K.ADDED or self._kind() not in ADDED_TO_SOMETHING:  # "added chalk"
+            setattr(self.out, FLAGS[piece.kind], True)
         self.at += 1
 
     def equipment(self, piece: Piece) -> None:
@@ -292,6 +293,7 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
+ADDED_TO_SOMETHING = frozenset((K.PLAIN, K.NOTE, K.UNRELATED, K.REST, K.PAUSE, K.WARMUP, K.SETTING))
 LIKE_A_PLAIN_GROUP = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.EFFORT, None))
 LEAST_SHARE = 40
 """Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""

@@ -13,7 +13,7 @@ SPOKEN_OF = frozenset((K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, 
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.COLON, K.THEN, K.NUMBER, K.NAME))
 TAKEN = frozenset(("taken",))
 REACH = 4
-REMARKING = frozenset((K.PLAIN, K.UNRELATED, K.BY, K.OTHERS, K.STORY))
+REMARKING = frozenset((K.PLAIN, K.UNRELATED, K.BY, K.OTHERS, K.STORY, K.SETTING))
 
 
 def without_equipment_taken(pieces: list[Piece]) -> list[Piece]:
@@ -29,6 +29,8 @@ def _was_taken(pieces: list[Piece], at: int) -> bool:
     before = next((one.kind for one in reversed(pieces[:at]) if one.kind in ENDS), None)
     if before is K.NUMBER or before is K.NAME:
         return False  # "4 of 6 machines are broken" counts them
+    if at + 1 < len(pieces) and pieces[at + 1].kind is K.SETTING:
+        return True  # "the dumbbell rack is a mess"
     for behind in pieces[at + 1 : at + 1 + REACH]:
         if behind.kind in ENDS:
             return False
@@ -39,7 +41,7 @@ def _was_taken(pieces: list[Piece], at: int) -> bool:
 
 def is_talked_of(pieces: list[Piece], at: int) -> bool:
     """Whether a remark begins with the equipment at this place, so that it is open what was lifted with it."""
-    linked = at > 0 and pieces[at - 1].kind not in (K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE)
+    linked = at > 0 and pieces[at - 1].kind in (K.WITH, K.FILLER, K.AT, K.FOR, K.EACH)
     behind = at + 1
     while behind < len(pieces) and pieces[behind].kind is K.FILLER:
         behind += 1

@@ -1,8 +1,9 @@
-"""A mark of a set that is said not to be one, or nearly so: "no misses", "close to failure", "thought I'd fail".
+"""A mark of a set that is said not to be one, or nearly so, or of something else: "close to failure", "missed the bus".
 
 denied = ( "no" | "not" | NEARLY ) between* MARK          MARK: failed, missed, a drop, rest-pause
 left   = NUMBER [ "reps" ] NEARLY between* FAILURE        "stopped 2 reps short of failure": two in reserve
-What is denied tells what the sets were like, and changes none of them.
+other  = MARK ( FILLER | "of" )* OBJECT                   "missed my warm-up", "dropped my phone", "cluster of people"
+What is denied, or of something else, tells what the day was like, and changes no set; of an unknown word it is asked.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import Effort
 
-MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE))
+MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.TOTAL))
 MOST_BETWEEN = 4
 MOST_LEFT, MOST_LEFT_BARE = 5, 3
 """Reps that may be left until failure; without a word for reps, more may be those of a set. Common practice, no
@@ -30,8 +31,17 @@ PART_OF_A_SET = frozenset((K.NUMBER, K.TIMES, K.AT, K.SLASH, K.DASH, K.PLUS, K.F
 def with_marks_denied(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with marks that were not met made remarks, or the reps that were left until them."""
     out: list[Piece] = []
+    missed = -1
     for at, piece in enumerate(pieces):
-        start = _denied_from(pieces, at) if piece.kind in MARKS else None
+        if at == missed:
+            out.append(piece._replace(kind=K.NOTE))
+            continue
+        if piece.kind in MARKS and (other := _of_something_else(pieces, at)) is not None:
+            thing = _behind(pieces, at)
+            missed = thing if pieces[thing].kind is K.WARMUP else -1  # "missed my warm-up": neither of them
+            out.append(piece._replace(kind=other))
+            continue
+        start = _denied_from(pieces, at) if piece.kind in MARKS and piece.kind is not K.TOTAL else None
         if start is None:
             out.append(piece)
             continue
@@ -41,6 +51,39 @@ def with_marks_denied(pieces: list[Piece]) -> list[Piece]:
         del out[len(out) - (at - begin) :]
         out.append(first if left is None else first._replace(kind=K.EFFORT, efforts=(Effort(left[1]),)))
     return out
+
+
+def _behind(pieces: list[Piece], at: int) -> int:
+    """The place of what stands behind the mark here, past little words."""
+    behind = at + 1
+    while behind < len(pieces) and pieces[behind].kind in (K.FILLER, K.OF):
+        behind += 1
+    return behind
+
+
+def _of_something_else(pieces: list[Piece], at: int) -> K | None:
+    """What a mark is that speaks of what stands behind it: a remark, or words that are asked about; None of a set."""
+    behind = _behind(pieces, at)
+    if behind == len(pieces):
+        return None
+    thing = pieces[behind]
+    if pieces[at].kind is K.TOTAL:
+        counted = at > 0 and pieces[at - 1].kind in (K.NUMBER, K.REPS, K.SETS)
+        return K.NOTE if thing.kind is K.PLAIN and not counted else None
+    mark = pieces[at]
+    apart = behind > at + 1 or mark.end - mark.start > len(mark.text)  # "missed the ..."
+    if not apart and at and pieces[at - 1].kind in OF_THE_SET_BEFORE:
+        return None  # "8, 8, 7 miss slept badly"
+    if thing.kind in OBJECTS or (thing.kind is K.FAR and pieces[behind - 1].kind is K.OF):
+        return K.NOTE
+    unknown = mark.kind is K.MISS and thing.kind is K.PLAIN and not is_cued(thing.text, HOW_MISSED)
+    return K.UNCLEAR if unknown and not thing.text.endswith(ADVERB) else None
+
+
+OF_THE_SET_BEFORE = frozenset((K.NUMBER, K.PLUS, K.EFFORT, K.REPS))
+OBJECTS = frozenset((K.UNRELATED, K.HEADING, K.WEEKDAY, K.WARMUP, K.OTHERS))
+HOW_MISSED = frozenset(("howmissed",))
+ADVERB = "ly"
 
 
 def _denied_from(pieces: list[Piece], at: int) -> int | None:

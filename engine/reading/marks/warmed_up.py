@@ -52,10 +52,20 @@ def _told(clause: list[Piece]) -> list[Piece]:
         return _beside_sets(clause)
     if K.COLON in kinds and K.BAR not in kinds:
         return clause  # "warm-up: easy, 60x5"
-    described = not DONE_WITH.isdisjoint(kinds) or any("warmedhow" in CUES_OF[piece.text] for piece in clause)
+    described = (
+        not DONE_WITH.isdisjoint(kinds)
+        or _is_told_about(clause)
+        or any("warmedhow" in CUES_OF[piece.text] for piece in clause)
+    )
     if not described and not any(map(tells_what_was_done, clause)):
         return clause
     return [piece._replace(kind=K.NOTE) if piece.kind in (K.WARMUP, K.BAR) else piece for piece in clause]
+
+
+def _is_told_about(clause: Sequence[Piece]) -> bool:
+    """ "warm-up took ages": words that no list knows behind it."""
+    at = next(at for at, piece in enumerate(clause) if piece.kind is K.WARMUP)
+    return any(piece.kind is K.PLAIN for piece in clause[at + 1 :])
 
 
 def _beside_sets(clause: list[Piece]) -> list[Piece]:

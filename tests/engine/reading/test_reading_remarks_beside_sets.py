@@ -180,3 +180,29 @@ bänkpress fem set om tio med nittio kg      => barbell bench press 5×10 at 90 
 def test_a_word_is_that_of_its_own_spelling(text: str, context: Context, outcome: str) -> None:
     """ "très" is very, "tres" three: accents part words of two languages."""
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+bench 80x8, missed my warm up               => barbell bench press 8 at 80 kg
+missed my warm up, bench 80x8               => barbell bench press 8 at 80 kg
+warm up took ages, bench 80x8               => barbell bench press 8 at 80 kg
+extra warm up before, bench 80x8            => barbell bench press 8 at 80 kg
+warm up, bench 80x8                         => barbell bench press 8 at 80 kg warmup
+bench 80x8, missed the bus                  => barbell bench press 8 at 80 kg
+bench 80x8, missed the gym                  => barbell bench press 8 at 80 kg
+bench 80x8, failed the exam                 => ask: barbell bench press 8 at 80 kg
+bench 80x8, failed miserably                => barbell bench press 8 at 80 kg missed
+bench 80x8, missed the lockout              => barbell bench press 8 at 80 kg missed
+bench 80x8, dropped my phone                => barbell bench press 8 at 80 kg
+bench 80x8, dropped to 60x10                => barbell bench press 8 at 80 kg, 10 at 60 kg drop
+bench 80 8 8 7, cluster of people at the rack => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, total mess                      => barbell bench press 8 at 80 kg
+squat 80x8, dumbbell rack is a mess         => barbell back squat 8 at 80 kg
+plank 60s, extra long rest                  => plank 60 s
+plank 60s, added chalk                      => plank 60 s
+"""),
+)
+def test_a_mark_of_something_else_marks_no_set(text: str, context: Context, outcome: str) -> None:
+    assert said(text, context) == outcome
