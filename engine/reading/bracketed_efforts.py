@@ -14,21 +14,21 @@ from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
 from engine.reading.wording import label_of
 
-EFFORT = r"(?:10|[5-9](?:[.,]5)?)"
+EFFORT = re.compile(r"(?<!\d)(?:10|[5-9](?:[.,]5)?)(?!\d)")
 """The usual scale from five on: below it nobody notes an effort. Common practice, no source."""
-IN_BRACKETS = re.compile(rf"\(\s*{EFFORT}(?:(?:\s*[,/]\s*|\s+){EFFORT})*\s*\)")
+BETWEEN_EFFORTS = " ,/"
 ANY_BRACKETS = re.compile(r"\([^)]*\d[^)]*\)")
 MOST_READINGS = 3
 
 
 def with_efforts_in_brackets(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome]) -> Asked:
     """The question with one reading more, where all brackets with numbers may hold efforts; else as it was."""
-    found = IN_BRACKETS.findall(prepared.cleaned)
+    found = ANY_BRACKETS.findall(prepared.cleaned)
     if not found or asked.doubt is not Doubt.NUMBERS or len(asked.readings) >= MOST_READINGS:
         return asked
-    if len(found) != len(ANY_BRACKETS.findall(prepared.cleaned)):
+    if not all(map(_holds_efforts, found)):
         return asked
-    told = sets_of(IN_BRACKETS.sub(_spelt, prepared.cleaned))
+    told = sets_of(ANY_BRACKETS.sub(_spelt, prepared.cleaned))
     rated = isinstance(told, Logged) and not told.unread and any(done.effort is not None for done in told.sets)
     known = [reading.sets for reading in asked.readings]
     if not isinstance(told, Logged) or not rated or told.sets in known:
@@ -42,3 +42,8 @@ def _spelt(found: re.Match[str]) -> str:
     """The efforts as words tell them; a decimal comma as a point."""
     numbers = re.findall(EFFORT, found[0])
     return f" rpe {' '.join(number.replace(',', '.') for number in numbers)} "
+
+
+def _holds_efforts(bracket: str) -> bool:
+    """Whether nothing but efforts stands between the brackets."""
+    return not EFFORT.sub("", bracket[1:-1]).strip(BETWEEN_EFFORTS)
