@@ -131,7 +131,7 @@ class Chunker(SidedChunks):
             self.kind = None
         if self.warm_left and piece.kind in (K.THEN, K.STOP):
             self.out.dangling, self.warm_left = True, 0  # "2 warm-ups 60x5, then 100x5": two of them, or two kinds
-        if piece.told == BEHIND_THE_LEAD and self.kind is SetKind.WARMUP:
+        if self.kind is SetKind.WARMUP and (piece.told == BEHIND_THE_LEAD or self._work_follows_the_bar(piece)):
             self.warm_lead = len(self.out.found)
         self.separator = piece.kind
         self.in_note = False
@@ -154,6 +154,8 @@ class Chunker(SidedChunks):
         self.out.notes.append(piece)
         if piece.kind is K.VARIANT and K.SAME in (self._kind(-1), self._kind(-2)):
             self.out.dangling = True  # "60x8 same weight on incline": another lift, and no reps of it
+        if self._kind(-1) is K.NUMBER and is_cued(piece.text, NEARLY) and self._kind() in ENDS_OF_A_REMARK:
+            self.out.dangling = True  # "140x1 almost": was it made?
         if (piece.text == "%" and not self._of_something_else()) or (
             piece.text == "short" and self._kind(-1) is K.NUMBER
         ):
@@ -293,6 +295,8 @@ def _as_sets(piece: Piece) -> Piece:
     return piece._replace(role=Role.SETS) if small else piece
 
 
+NEARLY = frozenset(("nearly",))
+ENDS_OF_A_REMARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 ADDED_TO_SOMETHING = frozenset((K.PLAIN, K.NOTE, K.UNRELATED, K.REST, K.PAUSE, K.WARMUP, K.SETTING))
 LIKE_A_PLAIN_GROUP = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.EFFORT, None))
 LEAST_SHARE = 40

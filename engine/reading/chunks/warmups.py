@@ -184,6 +184,12 @@ class WarmUpChunks(MarkedChunks):
         behind = frozenset(range(len(self.out.found), len(self.out.found) + len(self.pieces)))
         self.out.warm_either = before, behind
 
+    def _work_follows_the_bar(self, separator: Piece) -> bool:
+        """ "warm up bar 2x10, 3x5 100": sets at a load behind those with the empty bar may be the work."""
+        ahead = [piece.kind for piece in self.pieces[self.at + 1 : self.at + 5]]
+        group = ahead[:3] == [K.NUMBER, K.TIMES, K.NUMBER] and ahead[3:] in ([K.NUMBER], [K.AT], [K.WITH])
+        return separator.kind is K.COMMA and self.out.barred and bool(self.out.found) and not self.warm_lead and group
+
     def _doubt_warm_ups_behind_the_name(self) -> None:
         """ "warm-up 60x5, squat 100x5": the sets behind the name may be the work."""
         found = self.out.found

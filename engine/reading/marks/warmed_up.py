@@ -31,6 +31,7 @@ def tells_what_was_done(piece: Piece) -> bool:
 
 def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each warm-up that is only told of made a remark, and the empty bar that it was done with."""
+    pieces = _with_bars_behind(pieces)
     out: list[Piece] = []
     start = 0
     for at in places_in(MAY_END, kinds_in_order(pieces)):
@@ -38,6 +39,14 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
             out += [*_told(pieces[start:at]), pieces[at]]
             start = at + 1
     return out + _beside_sets(pieces[start:])
+
+
+def _with_bars_behind(pieces: list[Piece]) -> list[Piece]:
+    """ "bar warm-up 2x10": the bar is what those sets were done with."""
+    for at in range(len(pieces) - 2):
+        if [piece.kind for piece in pieces[at : at + 3]] == [K.BAR, K.WARMUP, K.NUMBER]:
+            return [*pieces[:at], pieces[at + 1], pieces[at], *pieces[at + 2 :]]
+    return pieces
 
 
 def _goes_on_to_work(pieces: Sequence[Piece], at: int) -> bool:

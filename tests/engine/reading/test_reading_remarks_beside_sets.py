@@ -206,3 +206,17 @@ plank 60s, added chalk                      => plank 60 s
 )
 def test_a_mark_of_something_else_marks_no_set(text: str, context: Context, outcome: str) -> None:
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize(
+    "text", ["squat bar warm up 2x10, 3x5 100", "squat warm up bar 2x10, 3x5 100", "bench warm up bar x15, 3x8 60"]
+)
+def test_work_behind_a_warm_up_with_the_bar_is_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
+    assert said(text.replace(", ", " then ")).endswith("kg")
+    assert "warmup" not in said(text.replace(", ", " then ")).rpartition(",")[2]
+
+
+@pytest.mark.parametrize("text", ["deadlift 140x1 almost", "deadlift 140x1 (nearly)", "deadlift 130x1, 140x1 almost"])
+def test_a_single_that_was_almost_is_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
