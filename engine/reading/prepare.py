@@ -9,6 +9,7 @@ from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.days.headings import without_days_counted
 from engine.reading.days.week_headings import with_weeks
+from engine.reading.days.weekday_dates import with_weekdays_dated
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
 from engine.reading.lexing.beside_words import with_months, with_words_settled
@@ -335,6 +336,8 @@ NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with the days that are told gathered into one piece each."""
     if not kinds.isdisjoint(MAY_TELL_A_DAY) or (K.LINE in kinds and _heads_with_a_number(pieces)):
+        if K.ORDINAL in kinds and K.WEEKDAY in kinds and context.now is not None:
+            pieces = with_weekdays_dated(pieces, context.now.date())
         told = with_dates(pieces, context.now, context.unit)
         if _may_be_reps_in_hand(pieces, told, context):
             return [*pieces[:3], *dated(pieces[3:], kinds, context)]

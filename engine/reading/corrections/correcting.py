@@ -74,7 +74,8 @@ class Told:
     @property
     def plural(self) -> bool:
         counts = any(piece.kind is K.COUNT and piece.text.endswith("s") for piece in self.pieces)
-        listed = any(piece.role is Role.PLURAL for piece in self.numbers())
+        timed = bool(self.context.recent) and self.context.recent[-1].done.seconds is not None  # "that was 50s"
+        listed = not timed and any(piece.role is Role.PLURAL for piece in self.numbers())
         return counts or listed or any_cued(self.words, PLURALS)
 
     def of_others(self) -> bool:

@@ -183,11 +183,20 @@ def new_unit(told: Told) -> Correction | None:
     part = part_told(told.pieces, told.context)
     if part.missing or part.named_unknown:
         return None
-    pointed = part.points and not part.whole
-    for record in part.reached(told.context, told.plural) if pointed else last_message(told.context):
+    for record in _of_unit(told, part):
         if record.done.load is not None:
             told.set_to(record, replace(told.now(record), load=replace(record.done.load, unit=unit)))
     return told.correction()
+
+
+def _of_unit(told: Told, part: Part) -> list[SetRecord]:
+    """The sets whose unit is put right: those that the part points at, the latest message's, or with "those" the row of
+    single sets that it ends.
+    """
+    if part.points and not part.whole:
+        return part.reached(told.context, told.plural)
+    latest = last_message(told.context)
+    return run_of_it(told.context) if len(latest) == 1 and told.plural else latest
 
 
 ABOUT_UNITS = frozenset(

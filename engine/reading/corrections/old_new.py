@@ -87,6 +87,7 @@ def _replaced(told: Told, reached: Sequence[SetRecord], new: Piece, old: Piece) 
     loads = [r for r in reached if r.done.load is not None and abs(r.done.load.amount) == old.value != 0]
     reps = [r for r in reached if r.done.reps == old.value and r.done.seconds is None and r.done.metres is None]
     typed_load = Role.LOAD in (new.role, old.role) or new.value != int(new.value) or old.value != int(old.value)
+    typed_load = typed_load or (bool(loads) and new.role is old.role is Role.PLURAL)  # "12s not 10s"
     typed_reps = Role.REPS in (new.role, old.role)
     chosen = loads if loads and not typed_reps and (typed_load or not reps) else [] if typed_load else reps
     if len({record.done.exercise for record in chosen}) > 1 and len({record.message for record in chosen}) > 1:

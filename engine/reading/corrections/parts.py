@@ -8,7 +8,7 @@ number points where it stands in front of "was", or beside effort, and a set has
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import pairwise
@@ -21,12 +21,17 @@ from engine.reading.words.lexicon import plain_word
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role
 from engine.values.ids import ExerciseName
-from engine.values.sets import SetRecord
+from engine.values.sets import SetDone, SetKind, SetRecord
 
 MOST_PARTS = 12
 COUNTED_IN_WORDS = {"two": 2, "2": 2, "three": 3, "3": 3}
 ALL_OF_THEM = frozenset(("all", "each", "every", "allofit"))
 SINGLE = frozenset(("that one", "this one"))
+MARKED_SO: Mapping[K, Callable[[SetDone], bool]] = {
+    K.MISS: lambda done: done.missed,
+    K.DROP: lambda done: done.kind is SetKind.DROP,
+}
+"""What "the miss was 187.5" and "the drop was 40" point at, where such a set stands."""
 
 
 @dataclass(slots=True)
@@ -100,6 +105,8 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
             part.both = True
         elif piece.text in SINGLE:
             part.single = True
+        elif piece.kind in MARKED_SO and at + 1 < len(pieces) and is_be(pieces[at + 1]):
+            part.places += [record for record in group if MARKED_SO[piece.kind](record.done)]
     if part.both and part.places and part.places == group[-1:]:
         part.places = group[-2:]  # "both last sets"
     _by_value(part, pieces, group, by_value)

@@ -32,6 +32,7 @@ BARE_LIFT = (
 )
 
 
+GRIP = "grip"
 SLOPES = frozenset(("incline", "decline"))
 
 
@@ -48,7 +49,7 @@ def renamed(pieces: Sequence[Piece], old: ExerciseName, context: Context, catalo
     named = [piece for piece in ahead if piece.kind is K.NAME and old not in piece.names] or [
         piece for piece in ahead if piece.kind is K.NAME
     ]
-    owners = named[0].names if named else _by_word(ahead, old, catalogue)
+    owners = _of_name(named[0], old, catalogue) if named else _by_word(ahead, old, catalogue)
     exercise = _same_kind(owners, old, catalogue)
     known = catalogue.get(exercise) if exercise else None
     before = catalogue.get(old)
@@ -57,6 +58,16 @@ def renamed(pieces: Sequence[Piece], old: ExerciseName, context: Context, catalo
     if named and named[0].text in SLOPES and before is not None and before.pattern is not known.pattern:
         return None  # "incline" behind a row is no bench press
     return NewName(known.name, BASES.get(known.loading, Basis.TOTAL))
+
+
+def _of_name(named: Piece, old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lifts of the name; a grip is one of the old lift, and "close grip" of a pulldown no bench press."""
+    if not named.text.endswith(GRIP):
+        return named.names
+    of_it = catalogue.owners(f"{named.text} {_bare(old)}") or catalogue.owners(f"{named.text} {old}")
+    before = catalogue.get(old)
+    alike = [name for name in named.names if before is not None and catalogue.exercises[name].pattern is before.pattern]
+    return of_it or tuple(alike)
 
 
 def _same_kind(owners: tuple[ExerciseName, ...], old: ExerciseName, catalogue: Catalogue) -> ExerciseName | None:

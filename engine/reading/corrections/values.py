@@ -343,7 +343,7 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
     if number.role is Role.PLURAL and done.load is not None and done.load.basis is Basis.PER_HAND:
         if number.value == done.reps:
             return True  # as reps it would change nothing: "those were 12s" behind 3x12 with the 14s
-        return abs(number.value - done.load.amount) < abs(number.value - done.reps)  # "those were the 28s"
+        return abs(number.value - done.load.amount) <= abs(number.value - done.reps)  # "those were the 28s"
     return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
 
 

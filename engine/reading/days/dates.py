@@ -57,7 +57,7 @@ WHY_NOT = {
 }
 """Of a day that nothing can be recorded for, by its piece's `told`."""
 FIRST_YEAR = 2000
-"""A day before this year is a slip. Common practice, no source."""
+"""Before it a day is a slip. Common practice, no source."""
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
 PLAINLY_DAYS = frozenset(("sat", "sun"))
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))

@@ -229,6 +229,8 @@ def is_from(pieces: list[Piece], at: int, anchored: bool) -> bool:
     if pieces[at - 1].text not in FROM:
         return False
     before, after = kind_at(pieces, at - 2), kind_at(pieces, at + 1)
+    if kind_at(pieces, at + 1) is K.COLON and follows_an_opening(pieces, at):
+        return True  # "catch up from friday: bench 3x8 60"
     if anchored or (before is K.NAME and after is K.NUMBER) or (before in PARTING and after in (K.NAME, K.COLON)):
         return True
     return at > 1 and before in ENDS_OF_SETS and ends_here(pieces, at + 1)

@@ -103,6 +103,20 @@ def test_a_day_ahead_of_the_second_lift_is_that_of_it_alone(text):
     assert [day and f"{day:%m-%d}" for day in outcome.days] == [None] * 3 + ["03-13"] * 3
 
 
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        pytest.param("fri 7th squat 3x5 100", "2025-03-07", id="a week before today"),
+        pytest.param("on monday the 3rd: squat 3x5 100", "2025-03-03", id="the"),
+        pytest.param("squat 3x5 100 fri 7th", "2025-03-07", id="behind the sets"),
+        pytest.param("catch up from fri 7th: squat 3x5 100", "2025-03-07", id="behind words"),
+        pytest.param("late entry sat squat 3x5 100", "2025-03-08", id="a weekday alone"),
+    ],
+)
+def test_a_weekday_with_its_day_of_the_month_is_that_day(text, on):
+    assert said(text) == f"barbell back squat 3×5 at 100 kg on {on}"
+
+
 @pytest.mark.parametrize("text", ["squat 12/03 3x5 100", "squat 12/03: 3x5 100", "and 12/03 squat 3x5 100"])
 def test_a_date_with_a_zero_in_front_is_no_pair_of_reps(text):
     assert said(text) == "barbell back squat 3×5 at 100 kg on 2025-03-12"

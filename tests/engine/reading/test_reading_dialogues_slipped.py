@@ -25,6 +25,24 @@ STANDING = {
     "squat 3x5 100 | another with 95": "barbell back squat 3×5 at 100 kg, 5 at 95 kg",
     "squat 3x5 100 | another at 8": "barbell back squat 3×5 at 100 kg",
     "squat 3x5 100 | that should've been lbs": "barbell back squat 3×5 at 100 lb",
+    "bench 70x5 | 4 | ugh 3": "barbell bench press 5 at 70 kg, 4 at 70 kg, 3 at 70 kg",
+    "bench 70x5 | ugh last was 4": "barbell bench press 4 at 70 kg",
+    "hip thrust 3x15 50 | last one more like 12": "barbell hip thrust 2×15 at 50 kg, 12 at 50 kg",
+    "bench 80x5 | 85x5 | those were lbs": "barbell bench press 5 at 80 lb, 5 at 85 lb",
+    "bench 80x5 | squat 100x5 | that was lbs": "barbell bench press 5 at 80 kg; barbell back squat 5 at 100 lb",
+    "plank 60s | 45s | that was 50s": "plank 60 s, 50 s",
+    "incline db curl 10s 12 11 10 | 12s not 10s": (
+        "incline dumbbell curl 12 at 12 kg each, 11 at 12 kg each, 10 at 12 kg each"
+    ),
+    "incline db curl 10s 12 11 10 | those were the 12s": (
+        "incline dumbbell curl 12 at 12 kg each, 11 at 12 kg each, 10 at 12 kg each"
+    ),
+    "deadlift 180x1 | 190x1 miss | 185x1 | the miss was 187.5": (
+        "conventional deadlift 1 at 180 kg, 0 at 187.5 kg missed, 1 at 185 kg"
+    ),
+    "bench 80x8 > 60x10 | the drop was 55": "barbell bench press 8 at 80 kg, 10 at 55 kg drop",
+    "lat pulldown 3x10 50 | close grip sorry": "close-grip lat pulldown 3×10 at 50 kg",
+    "barbell row 3x10 50 | close grip sorry": "barbell row 3×10 at 50 kg",
     "goblet squat 3x12 288kg | 28kg obviously": "goblet squat 3×12 at 28 kg",
     "goblet squat 3x12 288kg | 28 of course": "goblet squat 3×12 at 28 kg",
     "goblet squat 3x12 288kg | 28 kg lol": "goblet squat 3×12 at 28 kg",

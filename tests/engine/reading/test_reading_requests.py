@@ -37,6 +37,7 @@ from tests.engine.reading.saying import said, situation
         pytest.param("undo", situation(), "request: undo", id="undo"),
         pytest.param("scratch that", situation(), "request: undo", id="scratch that"),
         pytest.param("redo", situation(), "request: redo", id="redo"),
+        pytest.param("back to kg", situation(unit="lb"), "request: units", id="back to kg"),
         pytest.param("put it back", situation(), "request: redo", id="put it back"),
         pytest.param("no wait put that one back", situation(), "request: redo", id="no wait put that one back"),
         pytest.param("nah put the last one back", situation(), "request: redo", id="nah put the last one back"),

@@ -1,0 +1,35 @@
+"""A weekday told with its day of the month: "fri 7th", "on monday the 3rd", which may be weeks ago."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from engine.reading.days.calendar_days import latest_of_month
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, kinds_in_order, places_of
+
+OF_SOMETHING_ELSE = frozenset((K.MONTH, K.OF, K.SETS))
+
+
+def with_weekdays_dated(pieces: list[Piece], today: date) -> list[Piece]:
+    """The pieces, each such pair put to how many days ago it was, where such a day fits both."""
+    out: list[Piece] = []
+    behind = 0
+    for at in places_of(K.WEEKDAY, kinds_in_order(pieces)):
+        number = at + 1 + (kind_at(pieces, at + 1) is K.FILLER and "the" in CUES_OF[pieces[at + 1].text])
+        days = _days_ago(pieces, at, number, today)
+        if days is not None:
+            out += [*pieces[behind:at], pieces[at]._replace(kind=K.DAYS_AGO, told=days, end=pieces[number].end)]
+            behind = number + 1
+    return [*out, *pieces[behind:]] if behind else pieces
+
+
+def _days_ago(pieces: list[Piece], at: int, number: int, today: date) -> int | None:
+    if kind_at(pieces, number) is not K.ORDINAL or not pieces[number].text[:1].isdigit():
+        return None
+    if kind_at(pieces, number + 1) in OF_SOMETHING_ELSE:
+        return None
+    day = latest_of_month(pieces[number].told, today)
+    return (today - day).days if day is not None and day.weekday() == pieces[at].told else None
