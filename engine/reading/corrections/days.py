@@ -106,9 +106,16 @@ def _is_cued(told: Told) -> bool:
     if (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
         return False
     also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
+    if told.has("mean") or (told.pieces[0].kind is K.FOR and _names_a_past_day(told)):
+        return True  # "yesterday i mean", "for yesterday"
     if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+def _names_a_past_day(told: Told) -> bool:
+    now = told.context.now
+    return now is not None and any(piece.day is not None and piece.day < now.date() for piece in told.pieces)
 
 
 def _asks_for_all_of_today(told: Told) -> bool:

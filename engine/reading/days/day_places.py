@@ -67,7 +67,27 @@ def between_name_and_number(pieces: list[Piece], at: int) -> bool:
     named = at - 1
     while at - named <= MOST_TIES and named > 0 and _ties_to_a_name(pieces[named]):
         named -= 1
-    return pieces[named].kind is K.NAME and behind in (K.NUMBER, K.BAR, K.BODY, K.COLON)
+    if pieces[named].kind is K.NAME and behind in BEHIND_A_NAME_AND_DAY:
+        return True
+    return _is_set_apart(pieces, at) or _parts_load_and_sets(pieces, at)
+
+
+BEHIND_A_NAME_AND_DAY = (K.NUMBER, K.BAR, K.BODY, K.COLON, K.AT, K.WITH)
+
+
+def _is_set_apart(pieces: list[Piece], at: int) -> bool:
+    """ "bench (yesterday) 3x5 80", "bench - yesterday - 3x5 80"."""
+    signs = (kind_at(pieces, at - 1), kind_at(pieces, at + 1))
+    return signs in ((K.OPEN, K.CLOSE), (K.DASH, K.DASH)) and kind_at(pieces, at - 2) is K.NAME
+
+
+def _parts_load_and_sets(pieces: list[Piece], at: int) -> bool:
+    """ "bench 80kg yesterday 3x5"."""
+    ahead = [piece.kind for piece in pieces[max(0, at - 3) : at]]
+    loaded = ahead in ([K.NAME, K.NUMBER, K.KG], [K.NAME, K.NUMBER, K.LB]) or (
+        ahead[-2:] == [K.NAME, K.NUMBER] and pieces[at - 1].role is Role.LOAD
+    )
+    return loaded and [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.NUMBER, K.TIMES]
 
 
 def _ties_to_a_name(piece: Piece) -> bool:
@@ -124,12 +144,29 @@ def follows_an_opening(pieces: list[Piece], at: int) -> bool:
 
 
 def may_head_a_lift(pieces: list[Piece], at: int) -> bool:
-    """ "slept badly yesterday bench 3x5 80": only words in front of the day on its line, a lift with numbers behind."""
+    """ "slept badly yesterday bench 3x5 80": only words in front of the day on its line, a lift with numbers behind; or
+    it stands between two lifts, or beside another day.
+    """
     start = _start_of_line(pieces, at)
     ahead = [piece.kind for piece in pieces[start:at]]
     told = pieces[at].kind is not K.TODAY and bool(ahead) and NO_DAY_OF_SETS.isdisjoint(ahead)
     name = at + 1 + (kind_at(pieces, at + 1) is K.COMMA)
+    if pieces[at].kind is not K.TODAY and (_stands_between_lifts(pieces, at) or _is_one_of_two(pieces, at)):
+        return True
     return told and kind_at(pieces, name) is K.NAME and kind_at(pieces, name + 1) in COUNTED
+
+
+def _stands_between_lifts(pieces: list[Piece], at: int) -> bool:
+    """ "squat 3x5 100 yesterday bench 3x5 80": the day of the one, or of the other."""
+    behind = (kind_at(pieces, at + 1), kind_at(pieces, at + 2))
+    return kind_at(pieces, at - 1) in (K.NUMBER, K.KG, K.LB) and behind == (K.NAME, K.NUMBER)
+
+
+def _is_one_of_two(pieces: list[Piece], at: int) -> bool:
+    """ "bench on mon and tue 3x5 80": whose sets they are of both days nobody can say."""
+    other = at + 2 + (kind_at(pieces, at + 2) is K.FILLER)
+    joined = kind_at(pieces, at + 1) in (K.AND, K.PLUS, K.SLASH) and kind_at(pieces, other) in DAYS
+    return joined and kind_at(pieces, other + 1) is K.NUMBER and K.NAME in [p.kind for p in pieces[max(0, at - 2) : at]]
 
 
 def is_of_something_else(pieces: list[Piece], at: int) -> bool:

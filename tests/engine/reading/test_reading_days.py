@@ -122,6 +122,35 @@ def test_a_date_with_a_zero_in_front_is_no_pair_of_reps(text):
     assert said(text) == "barbell back squat 3×5 at 100 kg on 2025-03-12"
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "squat (yesterday) 3x5 100",
+        "squat - yesterday - 3x5 100",
+        "squat 100kg yesterday 3x5",
+        "3x5 squat yesterday at 100",
+        "last nights squat 3x5 100",
+    ],
+)
+def test_a_day_amid_the_sets_is_theirs(text):
+    assert said(text) == "barbell back squat 3×5 at 100 kg on 2025-03-13"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("squat on mon and tue 3x5 100", "ask: barbell back squat 3×5 at 100 kg", id="of two days"),
+        pytest.param(
+            "mon squat 3x5 100 tue bench 3x8 60",
+            "ask: barbell back squat 3×5 at 100 kg; barbell bench press 3×8 at 60 kg",
+            id="between two lifts",
+        ),
+    ],
+)
+def test_a_day_that_may_be_of_either_is_asked_about(text, meant):
+    assert said(text) == meant
+
+
 @pytest.mark.parametrize("text", ["slept badly yesterday squat 3x5 100", "knackered on monday squat 3x5 100"])
 def test_a_day_that_may_be_of_the_sets_or_of_how_one_was_is_asked_about(text):
     assert said(text) == "ask: barbell back squat 3×5 at 100 kg"

@@ -69,6 +69,7 @@ yesterday: bench 80x5 | squat 100x4 | squats also yesterday => barbell bench pre
 squat 100x5 | still part of thursdays workout: push ups 20 18 15 => barbell back squat 5 at 100 kg; push-up 20, 18, 15 on 2025-03-13
 squat 100x5 | date: 8/3 => barbell back squat 5 at 100 kg on 2025-03-08
 squat 100x5 | dated 8/3 => barbell back squat 5 at 100 kg on 2025-03-08
+squat 100x5 | for yesterday => barbell back squat 5 at 100 kg on 2025-03-13
 squat 100x5 | counts for monday => barbell back squat 5 at 100 kg on 2025-03-10
 squat 100x5 on the 8th => barbell back squat 5 at 100 kg on 2025-03-08
 squat 100 5 5 5 | 4 on the 2nd => barbell back squat 5 at 100 kg, 4 at 100 kg, 5 at 100 kg

@@ -27,7 +27,6 @@ STANDING = {
     "squat 3x5 100 | that should've been lbs": "barbell back squat 3×5 at 100 lb",
     "bench 70x5 | 4 | ugh 3": "barbell bench press 5 at 70 kg, 4 at 70 kg, 3 at 70 kg",
     "bench 70x5 | ugh last was 4": "barbell bench press 4 at 70 kg",
-    "hip thrust 3x15 50 | last one more like 12": "barbell hip thrust 2×15 at 50 kg, 12 at 50 kg",
     "bench 80x5 | 85x5 | those were lbs": "barbell bench press 5 at 80 lb, 5 at 85 lb",
     "bench 80x5 | squat 100x5 | that was lbs": "barbell bench press 5 at 80 kg; barbell back squat 5 at 100 lb",
     "plank 60s | 45s | that was 50s": "plank 60 s, 50 s",
