@@ -26,6 +26,7 @@ from engine.reading.chunks.lists import is_their_sum
 from engine.reading.marks.effort_spans import BETWEEN_TWO
 from engine.reading.marks.scales import is_bare_tempo
 from engine.reading.shapes.plain import Group
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
@@ -108,7 +109,12 @@ def _without_remarks(pieces: Sequence[Piece], start: int, end: int) -> int:
 
 
 def _says_how_it_was(note: Piece) -> bool:
-    return not note.told and note.text not in SHARES and not is_bare_tempo(note)
+    """Whether the remark leaves the sets what they are: "almost" does not, nor does a share or a tempo."""
+    plain = not note.told and note.text not in SHARES and not is_bare_tempo(note)
+    return plain and not is_cued(note.text, NEARLY)
+
+
+NEARLY = frozenset(("nearly",))
 
 
 def _effort_behind(pieces: Sequence[Piece], start: int, end: int) -> tuple[Effort | None, int]:
