@@ -21,6 +21,8 @@ BEFORE_THE_SETS = frozenset(
 )  # fmt: skip
 OF_A_SUBJECT = frozenset((K.PLAIN, K.NOTE, K.FILLER, K.HALF, K.OTHERS, K.WITH, K.UNRELATED, K.HEADING))
 LEAST_LETTERS = 2
+NEAR = 5
+"""Words of a subject and its verb. Common practice, no source."""
 
 
 def somebody_did(ahead: Sequence[Piece]) -> bool:
@@ -48,7 +50,7 @@ def _with_an_article(told: Sequence[Piece]) -> bool:
         return False
     verb = next((at for at in range(2, len(told)) if "theydo" in CUES_OF[told[at].text]), 0)
     subject = told[1:verb]
-    if not subject or not any(map(is_somebody, (subject[0], subject[-1]))):
+    if not subject or "reached" in CUES_OF[told[verb].text] or not any(map(is_somebody, (subject[0], subject[-1]))):
         return False
     if not OF_A_SUBJECT.issuperset([one.kind for one in subject]):
         return False
@@ -62,9 +64,10 @@ def had_me_do(ahead: Sequence[Piece]) -> bool:
 
 
 def may_be_somebody(pieces: Sequence[Piece]) -> Piece | None:
-    """ "tom got 100x3 on bench": the unknown word in front of what somebody did and the numbers; None for none."""
-    if len(pieces) <= LEAST_LETTERS or not is_somebody(pieces[0]) or len(pieces[0].text) <= LEAST_LETTERS:
+    """ "tom got 100x3 on bench", "my comeback got 100x5": the unknown word in front of what was reached; or None."""
+    verb = next((at for at in range(1, min(len(pieces) - 1, NEAR)) if "theydo" in CUES_OF[pieces[at].text]), 0)
+    if not verb or pieces[verb + 1].kind is not K.NUMBER:
         return None
-    verb, number = pieces[1], pieces[2]
-    does = "theydo" in CUES_OF[verb.text] and "adverb" not in CUES_OF[pieces[0].text]
-    return pieces[0] if does and number.kind is K.NUMBER else None
+    subject, led = pieces[verb - 1], verb == 1 or "article" in CUES_OF[pieces[0].text]
+    said = is_somebody(subject) and len(subject.text) > LEAST_LETTERS and "adverb" not in CUES_OF[subject.text]
+    return subject if led and said else None

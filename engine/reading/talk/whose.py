@@ -96,9 +96,10 @@ TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
 def _named(prepared: Prepared, context: Context) -> str:
     """The name in front; empty where none stands there."""
     kinds = [piece.kind for piece in prepared.spoken[:3]]
-    if kinds != [K.PLAIN, K.COLON, K.NAME] and may_be_somebody(prepared.spoken) is None:
+    labelled = kinds == [K.PLAIN, K.COLON, K.NAME]
+    first = prepared.spoken[0] if labelled else may_be_somebody(prepared.spoken)
+    if first is None:
         return ""
-    first = prepared.spoken[0]
     typed = prepared.cleaned[first.start : first.end]
     own = typed.casefold() in context.called.casefold().split()
     return typed if typed.isalpha() and SHORTEST <= len(typed) <= LONGEST and not own else ""

@@ -89,7 +89,6 @@ def test_what_may_come_behind_a_set_leaves_the_set(text: str, meant: str) -> Non
         "my other half did squats 55x9",
         "my older sister deadlifts 95x4",
         "our caretaker can bench 95x4",
-        "the new caretaker got 95x4 on bench",
         "the fella on the next rack squatted 175x4",
         "two lads squatted 145x4",
         "my dog could squat 55x6",
@@ -109,8 +108,11 @@ def test_what_relatives_and_others_lift_is_no_set_of_hers(text: str) -> None:
     assert said(text) == "no sets"
 
 
-def test_a_word_that_may_be_somebody_is_asked_about() -> None:
-    outcome = read("tom got 95x4 on bench", situation(), KNOWN)
+@pytest.mark.parametrize(
+    "text", ["tom got 95x4 on bench", "my comeback got 95x4 bench", "the caretaker got 95x4 on bench"]
+)
+def test_a_word_that_may_be_somebody_is_asked_about(text: str) -> None:
+    outcome = read(text, situation(), KNOWN)
 
     assert isinstance(outcome, Asked)
     assert outcome.doubt is Doubt.WHOSE
