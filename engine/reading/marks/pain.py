@@ -6,6 +6,7 @@ pain", nor a joint that is only tight or stiff where pain is denied beside it: "
 
 from __future__ import annotations
 
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -31,11 +32,30 @@ def _is_pain(pieces: list[Piece], at: int) -> bool:
         return False
     if pieces[at].kind is K.PAIN:
         said_of = next((piece.kind for piece in before if piece.kind is not K.NUMBER), None)
-        return said_of is not K.UNRELATED  # "locker 14 jammed"
+        return said_of is not K.UNRELATED and not _is_soreness(pieces[at], before[::-1] + after)  # "locker 14 jammed"
     if _is_denied_of_it(pieces, at):
         return False
     near = (*before, *after)
-    return any(piece.kind is K.JOINT for piece in near) and not any(piece.kind in EARLIER for piece in near)
+    return any(piece.kind is K.JOINT for piece in near) and not _is_of_earlier(before[::-1] + after)
+
+
+def _is_soreness(word: Piece, near: list[Piece]) -> bool:
+    """ "legs still aching from monday": a muscle's, from an earlier day."""
+    kinds = [piece.kind for piece in near]
+    return is_cued(word.text, ACHING) and K.MUSCLE in kinds and K.JOINT not in kinds and _is_of_earlier(near)
+
+
+ACHING = frozenset(("aches",))
+
+
+def _is_of_earlier(pieces: list[Piece]) -> bool:
+    """ "sore from monday"; and not "sore after squats", which it is now."""
+    told = [piece for piece in pieces if piece.kind is not K.FILLER]
+    for piece, behind in zip(told, [*told[1:], None], strict=False):
+        of_a_lift = piece.kind is K.NOT_DATE and behind is not None and behind.kind is K.NAME
+        if piece.kind in EARLIER and not of_a_lift:
+            return True
+    return False
 
 
 def _is_denied_of_it(pieces: list[Piece], at: int) -> bool:

@@ -8,6 +8,9 @@ from engine.reading.values import Context
 from tests.engine.reading.saying import readings, said
 
 LOOKING_LIKE_PAIN = """\
+quads sore from squats => no sets
+squat 3x6 75, quads still sore from tuesday's class => barbell back squat 3×6 at 75 kg
+squat 3x6 75, legs still aching from monday => barbell back squat 3×6 at 75 kg
 ring dips 6 5 5 4, rings were swinging all over => ring dip 6, 2×5, 4
 bench 80x5, bar was swinging => barbell bench press 5 at 80 kg
 squat 100x5, hips swinging => barbell back squat 5 at 100 kg
@@ -21,6 +24,10 @@ kniebeuge 100x5, knie steif, keine schmerzen => barbell back squat 5 at 100 kg
 """
 TOLD = """\
 squat 100x5, knee tight => barbell back squat 5 at 100 kg, pain
+squat 100x5, knee sore after it => barbell back squat 5 at 100 kg, pain
+after squats my knee is sore => no sets, pain
+my wrist is sore after the bench => no sets, pain
+legs ache => no sets, pain
 squat 100x5, knee swelling => barbell back squat 5 at 100 kg, pain
 squat 100x5, no pain. knee tight => barbell back squat 5 at 100 kg, pain
 squat 100x5, shoulder tight, no pain in the knee => barbell back squat 5 at 100 kg, pain
