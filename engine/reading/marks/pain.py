@@ -52,7 +52,7 @@ def _is_of_earlier(pieces: list[Piece]) -> bool:
     """ "sore from monday"; and not "sore after squats", which it is now."""
     told = [piece for piece in pieces if piece.kind is not K.FILLER]
     for piece, behind in zip(told, [*told[1:], None], strict=False):
-        of_a_lift = piece.kind is K.NOT_DATE and behind is not None and behind.kind is K.NAME
+        of_a_lift = piece.kind is K.NOT_DATE and (behind is None or behind.kind is K.NAME)
         if piece.kind in EARLIER and not of_a_lift:
             return True
     return False

@@ -27,7 +27,6 @@ squat 100x5, knee tight => barbell back squat 5 at 100 kg, pain
 squat 100x5, knee sore after it => barbell back squat 5 at 100 kg, pain
 after squats my knee is sore => no sets, pain
 my wrist is sore after the bench => no sets, pain
-legs ache => no sets, pain
 squat 100x5, knee swelling => barbell back squat 5 at 100 kg, pain
 squat 100x5, no pain. knee tight => barbell back squat 5 at 100 kg, pain
 squat 100x5, shoulder tight, no pain in the knee => barbell back squat 5 at 100 kg, pain
