@@ -34,7 +34,7 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
             out += pieces[behind : behind + 1]
             at = behind + 1
             continue
-        if piece.kind is K.OPEN and at + 1 < len(pieces) and pieces[at + 1].kind in AHEAD and _counts(out):
+        if piece.kind is K.OPEN and _brackets_what_comes(pieces, at) and _counts(out):
             at = _past_the_bracket(pieces, at, out)
             continue
         if piece.kind is K.EARLIER:
@@ -46,6 +46,16 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
         out.append(pieces[at])
         at += 1
     return out
+
+
+def _brackets_what_comes(pieces: list[Piece], at: int) -> bool:
+    """ "(next time heavier)"; a bracket that says no more than "(tomorrow)" makes a plan of the sets before it."""
+    inside = pieces[at + 1 : at + 2]
+    if not inside or inside[0].kind not in AHEAD:
+        return False
+    behind = [piece.kind for piece in pieces[at + 2 :]]
+    told = behind[: behind.index(K.CLOSE)] if K.CLOSE in behind else behind
+    return not AHEAD.union((K.FILLER,)).issuperset(told)
 
 
 def _past_the_bracket(pieces: list[Piece], at: int, out: list[Piece]) -> int:

@@ -41,7 +41,7 @@ def clauses(pieces: list[Piece]) -> list[Clause]:
             counts.append(at - start)
         elif kind is K.NAME:
             names.append(at - start)
-        elif kind in CUTS or _is_loose(pieces, at):
+        elif kind in CUTS or (_speaks_of_another(pieces, at) if kind is K.OPEN else _is_loose(pieces, at)):
             found.append(tuple.__new__(Clause, (cut, pieces[start:at], names, counts)))
             cut, start, names, counts = pieces[at], at + 1, [], []
     found.append(tuple.__new__(Clause, (cut, pieces[start:], names, counts)))
@@ -49,7 +49,16 @@ def clauses(pieces: list[Piece]) -> list[Clause]:
 
 
 PERHAPS_CUTS = frozenset((K.SLASH, K.PLUS, K.DASH))
-TOLD_OF_A_CLAUSE = CUTS | PERHAPS_CUTS | COUNTS | {K.NAME}
+TOLD_OF_A_CLAUSE = CUTS | PERHAPS_CUTS | COUNTS | {K.NAME, K.OPEN}
+SAID_OF_A_LIFT = frozenset((K.NOTE, K.PLAIN, K.UNRELATED, K.FUTURE, K.TOMORROW, K.NEVER, K.DENY, K.SORE))
+LONGEST_REMARK = 12
+
+
+def _speaks_of_another(pieces: list[Piece], at: int) -> bool:
+    """ "80x8, 8, 7 (squats felt easier)": a remark in brackets about a lift, which has no numbers of its own."""
+    kinds = kinds_in_order(pieces[at + 1 : at + 1 + LONGEST_REMARK])
+    inside = kinds[: kinds.index(K.CLOSE)] if K.CLOSE in kinds else kinds
+    return K.NAME in inside and COUNTS.isdisjoint(inside) and not SAID_OF_A_LIFT.isdisjoint(inside)
 
 
 def _is_loose(pieces: list[Piece], at: int) -> bool:

@@ -220,3 +220,19 @@ def test_work_behind_a_warm_up_with_the_bar_is_asked(text: str) -> None:
 @pytest.mark.parametrize("text", ["deadlift 140x1 almost", "deadlift 140x1 (nearly)", "deadlift 130x1, 140x1 almost"])
 def test_a_single_that_was_almost_is_asked(text: str) -> None:
     assert said(text).startswith("ask: ")
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+bench 80x8, 8, 7 (squats felt easier)       => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, 8, 7 (no rows today)            => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+100 for 5, three times (squats)             => barbell back squat 3×5 at 100 kg
+bench 80x8 (tomorrow)                       => no sets
+bench 80x8 (goal)                           => no sets
+bench 80x8 (next time heavier)              => barbell bench press 8 at 80 kg
+bench 80x8 (next time 82.5)                 => barbell bench press 8 at 80 kg
+"""),
+)
+def test_what_brackets_say_of_other_lifts_and_times(text: str, context: Context, outcome: str) -> None:
+    assert said(text, context) == outcome
