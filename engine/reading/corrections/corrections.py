@@ -28,6 +28,7 @@ from engine.reading.corrections.days import OF_A_DAY, moved
 from engine.reading.corrections.days_apart import moved_apart
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
 from engine.reading.corrections.halved import halved
+from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.load_moved import without_move
 from engine.reading.corrections.loaded import added_later, loaded
@@ -74,6 +75,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     marked_later,
     renamed_and_restated,
     new_exercise,
+    done_otherwise,
     new_values,
 )
 
@@ -123,9 +125,17 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         told = other
     if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
         return _unclear(prepared, NONE_THAT_DAY)
-    if found is None and _tells_what_stands(told):
+    return found or _that_changes_nothing(told, prepared)
+
+
+def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
+    """What is said where the words are of a correction, and nothing comes of it."""
+    if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
-    return found or (_unclear(prepared) if _is_correcting(told) else None)
+    if has_no_such_lift(told):
+        said = Unread(prepared.cleaned.strip(), NO_SUCH_LIFT, of_a_request=True)
+        return NoSets(unread=(said,), why=NO_SUCH_LIFT)
+    return _unclear(prepared) if _is_correcting(told) else None
 
 
 def _tells_what_stands(told: Told) -> bool:
@@ -137,6 +147,7 @@ def _tells_what_stands(told: Told) -> bool:
 
 UNCLEAR = "a correction, but not clear of what"
 CONFIRMED = "says that what stands was all done"
+NO_SUCH_LIFT = "no such lift is known, so the sets stand as they are"
 NONE_THAT_DAY = "a correction, but no such sets stand on that day"
 
 

@@ -17,6 +17,7 @@ from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.values import Context, Correction
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
 from engine.reading.words.pieces import Piece, Role
@@ -25,6 +26,7 @@ from engine.values.sets import SetRecord
 
 DEMONSTRATIVE = frozenset(("that", "it", "this", "those", "these", "them", "they", "all", "both", "everything"))
 OF_A_DAY = frozenset(("day", "session", "workout", "training", "gym"))
+ASIDE = frozenset(("aside",))
 OF_ALL = frozenset(("whole", "entire"))
 ASKED_WHOLE = frozenset(("all", "everything", "whole"))
 NOT_MOVED = frozenset((K.QUESTION, K.TOMORROW, K.TIMES))
@@ -61,7 +63,7 @@ def moved(told: Told) -> Correction | None:
     rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
     if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in rest):
         return None
-    if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY for piece in rest):
+    if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY and not _is_a_part_of(piece, told) for piece in rest):
         return None
     part = part_told([piece for piece in rest if piece.text != "log"], context)
     part.whole = part.whole or not OF_ALL.isdisjoint(told.words)
@@ -84,6 +86,17 @@ def _is_rather_a_number(found: Day, told: Told) -> bool:
     return now is not None and dotted and not asked and found.day < now.date() - FURTHEST_BACK
 
 
+def _is_a_part_of(piece: Piece, told: Told) -> bool:
+    """ "wednesday morning": the part of the day stands right behind it."""
+    at = told.pieces.index(piece)
+    ahead = told.pieces[at - 1] if at else None
+    dated = ahead is not None and (ahead.day is not None or ahead.kind in DATE_KINDS)
+    return dated and is_cued(piece.text, PART_OF_DAY)
+
+
+PART_OF_DAY = frozenset(("partofday",))
+
+
 def _without_remark(behind: Sequence[Piece], told: Told) -> list[Piece]:
     """What stands behind the day, without "too" and without talk set apart: "were yesterday, posting late"."""
     for at, piece in enumerate(behind):
@@ -103,14 +116,20 @@ SAYING_MORE = frozenset((K.NUMBER, K.COUNT, K.NAME, K.NOT, K.NEVER, K.ONLY, K.EX
 
 
 def _is_cued(told: Told) -> bool:
-    if (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
+    if _asks(told) or (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
         return False
     also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
-    if told.has("mean") or (told.pieces[0].kind is K.FOR and _names_a_past_day(told)):
-        return True  # "yesterday i mean", "for yesterday"
+    if told.has("mean") or (_names_a_past_day(told) and (told.pieces[0].kind is K.FOR or any_cued(told.words, ASIDE))):
+        return True  # "yesterday i mean", "for yesterday", "yesterday btw"
     if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+def _asks(told: Told) -> bool:
+    """ "did i do this wednesday", "was that yesterday": a question, as its words stand."""
+    turned = len(told.words) > 1 and is_be(told.pieces[0]) and told.words[1] in DEMONSTRATIVE
+    return told.pieces[0].kind is K.ASKS or (turned and told.words[0] == told.pieces[0].text)
 
 
 def _names_a_past_day(told: Told) -> bool:

@@ -92,7 +92,7 @@ def _by_word(pieces: Sequence[Piece], old: ExerciseName, catalogue: Catalogue) -
             )
         if piece.kind in (K.VARIANT, K.PLAIN, K.PAUSE, K.JOINT):
             found = catalogue.owners(f"{piece.text} {_bare(old)}") or catalogue.owners(f"{piece.text} {old}")
-            found = found or _of_another_sort(piece, old, catalogue)
+            found = found or _of_another_sort(piece, old, catalogue) or _in_another_posture(piece, old, catalogue)
             if found:
                 return found
     return ()
@@ -102,6 +102,23 @@ def _of_another_sort(piece: Piece, old: ExerciseName, catalogue: Catalogue) -> t
     """ "front" of a back squat: the word in the place of the sort that the lift was."""
     lift = _bare(old).split()[1:]
     return catalogue.owners(" ".join((piece.text, *lift))) if lift and piece.kind in (K.VARIANT, K.JOINT) else ()
+
+
+def _in_another_posture(piece: Piece, old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "standing" of a seated lift, "paused" of a back squat: the word with what is left of the name once the posture
+    and the words are gone that nobody says.
+    """
+    words = old.split()
+    for at, word in enumerate(words[:-1]):
+        if word not in UNSAID:
+            break
+        found = catalogue.owners(" ".join((piece.text, *words[at + 1 :])))
+        if found:
+            return found
+    return ()
+
+
+UNSAID = frozenset(("barbell", "dumbbell", "standing", "seated", "lying", "back", "conventional"))
 
 
 def _on_a_smith_machine(old: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

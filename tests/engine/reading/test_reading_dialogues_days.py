@@ -83,6 +83,13 @@ bench 3x5 80 on monday | lbs not kg => barbell bench press 3×5 at 80 lb on 2025
 bench 3x5 80 on monday | delete the last set => barbell bench press 2×5 at 80 kg on 2025-03-10
 11/03 squat 3x5 100 | sorry that was the 10th => barbell back squat 3×5 at 100 kg on 2025-03-10
 bench 60x8, sore from monday => barbell bench press 8 at 60 kg
+dl 3x3 150 | this was wednesday by the way => conventional deadlift 3×3 at 150 kg on 2025-03-12
+dl 3x3 150 | yesterday btw => conventional deadlift 3×3 at 150 kg on 2025-03-13
+dl 3x3 150 | from yesterday btw => conventional deadlift 3×3 at 150 kg on 2025-03-13
+dl 3x3 150 | i did it wednesday morning => conventional deadlift 3×3 at 150 kg on 2025-03-12
+dl 3x3 150 | yesterday was leg day btw => conventional deadlift 3×3 at 150 kg
+dl 3x3 150 | did i do this wednesday => conventional deadlift 3×3 at 150 kg
+dl 3x3 150 | was this wednesday => conventional deadlift 3×3 at 150 kg
 """  # noqa: E501 — one dialogue a line
 
 
