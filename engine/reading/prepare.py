@@ -43,6 +43,7 @@ from engine.reading.marks.not_quite import MARKS, with_marks_denied
 from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
+from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.taken_back import without_sets_taken_back
@@ -149,6 +150,9 @@ def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, with labels of lifts and tries told in words put in their places."""
     if K.LINE in kinds and K.NAME in kinds:
         pieces = with_labelled_lifts(pieces)
+    if K.NUMBER in kinds and not kinds.isdisjoint(MAY_END):
+        pieces = with_reps_stopped(pieces)
+        kinds = kinds_of(pieces)
     if not kinds.isdisjoint(MARKS):
         pieces = with_marks_denied(pieces)
     if K.MISS in kinds:
