@@ -40,6 +40,7 @@ from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
 from engine.reading.marks.not_quite import MARKS, with_marks_denied
+from engine.reading.marks.others_doing import MAY_BE_PEOPLE, with_others_doing
 from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
@@ -130,13 +131,18 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     pieces = _as_said(pieces, kinds, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:
         pieces = with_announced(pieces)
-    if K.OTHERS in kinds and K.WITH in kinds:
-        pieces = with_company(pieces)
-    pieces = _with_whole_names(pieces, kinds, cleaned, catalogue)
+    pieces = _with_whole_names(_with_people(pieces, kinds), kinds, cleaned, catalogue)
     if not kinds.isdisjoint(OF_TWO_SENSES):
         pieces = with_words_settled(pieces, catalogue)
     pieces = _with_tries_and_labels(pieces, kinds)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
+
+
+def _with_people(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which were of these kinds, with others told of by what they do, and with company."""
+    if K.NUMBER in kinds and not kinds.isdisjoint(MAY_BE_PEOPLE):
+        pieces = with_others_doing(pieces)
+    return with_company(pieces) if K.OTHERS in kinds and K.WITH in kinds else pieces
 
 
 def _as_said(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[Piece]:

@@ -72,6 +72,8 @@ class PassedWords(SummedChunks):
             return True  # "80x5 90x5 100x5 going up": each set told its own
         if piece.kind in OPEN_WITHOUT_A_NUMBER and K.NUMBER not in behind:
             return True
+        if piece.kind is K.ALTERED and self.kinds[self.at - 1] is K.NUMBER and "of" in CUES_OF[piece.text]:
+            return False  # "2 of these were ugly": a number of sets that stand, and no reps
         if REMARKING.isdisjoint(behind) or not BESIDE_A_REMARK.issuperset(behind):
             return False
         texts = [one.text for one in self.pieces[self.at : self.at + len(behind) + 1]]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from engine.reading.latest_sets import run_of_it
 from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.values import Act, Context
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role
@@ -15,13 +16,21 @@ from engine.reading.words.tokens import Token
 
 def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
     """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if len(numbers) == 1 and len(words) <= MOST_WORDS and _counts_those(numbers[0], pieces):
+        return Act("repeat", count=int(numbers[0].value))
+    return _repeat_counted(words, pieces, numbers, context)
+
+
+def _repeat_counted(
+    words: list[tuple[str, Token]], pieces: Sequence[Piece], numbers: list[Piece], context: Context
+) -> Act | None:
     again = [piece for piece in pieces if piece.kind is not K.MORE and piece.text in phrasebook().cues["again"]]
     kinds = {piece.kind for piece in pieces if piece not in again} | ({K.SAME} if again else set())
-    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
     often = [piece.told for piece in pieces if piece.kind is K.ONCE]
     if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE, K.ANOTHER} and kinds <= REPEAT_KINDS | {K.ONCE}:
         return Act("repeat", count=often[0])
-    if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > 6:
+    if len(numbers) != 1 or not kinds <= REPEAT_KINDS or not 1 <= numbers[0].value <= 20 or len(words) > MOST_WORDS:
         return None
     asked = kinds & {K.SAME, K.MORE} or (K.ANOTHER in kinds and numbers[0].role is Role.SETS)
     only_times = kinds == {K.TIMES, K.NUMBER} and pieces[0].kind is K.TIMES and numbers[0].value <= 5
@@ -36,6 +45,24 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
     if is_a_sum(numbers[0], pieces):
         return one_to_make(numbers[0], context)
     return Act("repeat", count=int(numbers[0].value))
+
+
+def _counts_those(number: Piece, pieces: Sequence[Piece]) -> bool:
+    """ "another 3 of those", "2 of the same": sets like the last, and no reps; "another 8 of the same" may be a set."""
+    at = pieces.index(number)
+    ahead, behind = {piece.kind for piece in pieces[:at]}, pieces[at + 1 :]
+    most = FEW_OTHERS if K.ANOTHER in ahead else FEW_SETS
+    if not behind or number.role is not Role.BARE or not 1 <= number.value <= most or not is_cued(behind[0].text, OF):
+        return False
+    if K.ANOTHER not in ahead and not any(piece.kind is K.SAME for piece in behind[1:2]):
+        return False  # "did all 3 of them" tells of those that stand
+    pointed = behind[0].kind is K.ALTERED  # "of those", which is one piece
+    those = pointed or any(piece.kind is K.SAME or is_cued(piece.text, THOSE) for piece in behind[1:2])
+    return those and ahead | {piece.kind for piece in behind[1 if pointed else 2 :]} <= BESIDE_THOSE
+
+
+OF, THOSE = frozenset(("of",)), frozenset(("those",))
+BESIDE_THOSE = frozenset((K.ANOTHER, K.SAME, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.THEN))
 
 
 def _is_as_many_as_before(number: Piece, context: Context) -> bool:
@@ -58,7 +85,8 @@ def is_a_sum(number: Piece, pieces: Sequence[Piece]) -> bool:
 
 
 A_COUPLE = 2
-FEW_SETS = 3
+FEW_SETS, FEW_OTHERS = 3, 5
+MOST_WORDS = 6
 REPEAT_KINDS = frozenset(
     (K.TIMES, K.NUMBER, K.MORE, K.SAME, K.ANOTHER, K.FILLER, K.SETS, K.COMMA, K.AND, K.STOP, K.OF, K.AT, K.WITH)
 )

@@ -188,3 +188,22 @@ def test_as_planned_with_another_count_of_sets(text: str, sets: int) -> None:
     context = situation(doing="barbell bench press", plan=[("barbell bench press", 3, 5, "77.5")])
 
     assert said(text, context) == f"barbell bench press {sets}×5 at 77.5 kg"
+
+
+SNATCHING = situation(doing="snatch", last={"snatch": "65"})
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        pytest.param("another 3 of the same", "request: repeat 3", id="so many of the same"),
+        pytest.param("then another 3 of the same", "request: repeat 3", id="then so many of the same"),
+        pytest.param("another two of them", "request: repeat 2", id="so many of them"),
+        pytest.param("another 4 of these", "request: repeat 4", id="so many of these"),
+        pytest.param("2 of the same again", "request: repeat 2", id="of the same with no another"),
+        pytest.param("another 8 of the same", "snatch 8 at 65 kg", id="many are reps"),
+        pytest.param("2 of these were ugly", "ask: snatch 2 at 65 kg", id="some of those that stand"),
+    ],
+)
+def test_so_many_of_those_are_sets_like_the_last(text: str, meant: str) -> None:
+    assert said(text, SNATCHING) == meant

@@ -36,6 +36,12 @@ knäböj 95x4 och min bror 140x2 => barbell back squat 4 at 95 kg
 squat 95x4 with my brother, 95x4, 95x3 => barbell back squat 2×4 at 95 kg, 3 at 95 kg
 squat 95x4 my brother spotted, 97.5x3 => barbell back squat 4 at 95 kg, 3 at 97.5 kg
 squat 95x4, mate => barbell back squat 4 at 95 kg
+some young lads were all doing 4x10 hack squats. I did leg press 3x12 120 => leg press 3×12 at 120 kg
+people were doing 4x10 on the hack squat. I did 5x5 squats with 110 => barbell back squat 5×5 at 110 kg
+juniors were doing 5x3 snatch at 50 => no sets
+the bench was busy, so i was doing dips 3x10 => dip 3×10
+we were doing 3x8 bench 60 => barbell bench press 3×8 at 60 kg
+music was doing my head in, bench 3x8 60 => barbell bench press 3×8 at 60 kg
 """),
 )
 def test_sets_of_somebody_else_are_left_out(text: str, known: object, meant: str) -> None:
