@@ -241,6 +241,8 @@ class Segmenter:
         bounds = [0, *cuts, len(clause.pieces)] if cuts else [0, *clause.names[1:], len(clause.pieces)]
         for start, end in pairwise(bounds):
             part = clause_of(clause.cut, clause.pieces[start:end])
+            if len(part.names) == 1 and self._specified(clause, start):
+                continue
             if len(part.names) == 1:
                 self._named(part)
                 if self.current is not None:
@@ -248,6 +250,20 @@ class Segmenter:
                     self.current.doubtful = self.current.doubtful or doubtful or bool(beside)
                     self.current.modified_by = beside or self.current.modified_by
                     self.current.shared_in_doubt |= ends_before_a_name(clause, part, end)
+
+    def _specified(self, clause: Clause, at: int) -> bool:
+        """ "bench 60x8 (close grip bench)": the lift named again, and more closely, in brackets behind its numbers."""
+        around = [piece.kind for piece in clause.pieces[max(0, at - 1) : at + 2]]
+        current = self.current
+        if current is None or around != [K.OPEN, K.NAME, K.CLOSE] or not current.has_numbers:
+            return False
+        again, words = clause.pieces[at], set(current.phrase.split())
+        closer = tuple(name for name in again.names if not words.isdisjoint(name.split()))
+        if closer or not words.isdisjoint(again.text.split()) or not set(current.names).isdisjoint(again.names):
+            current.names, current.phrase = closer or again.names, again.text
+        else:
+            current.doubtful, current.modified_by = True, again.text
+        return True
 
     def _cuts(self, clause: Clause) -> list[int]:
         first_count = clause.counts[0] if clause.counts else len(clause.pieces)

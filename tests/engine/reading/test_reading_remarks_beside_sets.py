@@ -236,3 +236,20 @@ bench 80x8 (next time 82.5)                 => barbell bench press 8 at 80 kg
 )
 def test_what_brackets_say_of_other_lifts_and_times(text: str, context: Context, outcome: str) -> None:
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+squat 3x5 100 (front squat)                 => barbell front squat 3×5 at 100 kg
+bench 3x8 60 (close grip bench press)       => close-grip bench press 3×8 at 60 kg
+bench 3x8 60 (close grip)                   => close-grip bench press 3×8 at 60 kg
+row 60x8 (barbell row)                      => barbell row 8 at 60 kg
+press 40x8 (overhead press)                 => barbell overhead press 8 at 40 kg
+curl 3x10 12kg (hammer curl)                => hammer curl 3×10 at 12 kg each
+squat 100x5 (squat)                         => barbell back squat 5 at 100 kg
+bench 80x8 (rows)                           => ask: barbell bench press 8 at 80 kg
+"""),
+)
+def test_the_lift_named_more_closely_in_brackets_is_the_one_done(text: str, context: Context, outcome: str) -> None:
+    assert said(text, context) == outcome
