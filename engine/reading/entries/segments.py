@@ -257,9 +257,9 @@ class Segmenter:
         current = self.current
         if current is None or around != [K.OPEN, K.NAME, K.CLOSE] or not current.has_numbers:
             return False
-        again, words = clause.pieces[at], set(current.phrase.split())
-        closer = tuple(name for name in again.names if not words.isdisjoint(name.split()))
-        if closer or not words.isdisjoint(again.text.split()) or not set(current.names).isdisjoint(again.names):
+        again, movement = clause.pieces[at], current.phrase.split()[-1]
+        closer = tuple(name for name in again.names if movement in name.split())
+        if closer or movement in again.text.split() or not set(current.names).isdisjoint(again.names):
             current.names, current.phrase = closer or again.names, again.text
         else:
             current.doubtful, current.modified_by = True, again.text
