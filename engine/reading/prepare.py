@@ -28,6 +28,7 @@ from engine.reading.marks.breaths import with_breaths
 from engine.reading.marks.company import with_company
 from engine.reading.marks.compared import with_compared
 from engine.reading.marks.counted_runs import with_counted_runs
+from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.earlier_sets import without_earlier_sets
@@ -165,7 +166,7 @@ def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_tries(pieces)
     if K.FAILURE in kinds and K.PLUS in kinds:
         pieces = with_tries_failed(pieces)
-    return pieces
+    return pieces if kinds.isdisjoint(COUNTING_PERHAPS) else with_counting_talk(pieces)
 
 
 def _names_told(pieces: list[Piece]) -> list[str]:
@@ -244,8 +245,7 @@ def _tells_sets(behind: list[K]) -> bool:
     return behind[:1] == [K.NUMBER] and (behind[1:2] == [K.TIMES] or behind[1:3] == [K.FOR, K.NUMBER])
 
 
-ROWED, ROW = "rowed", "row"
-REACH_OF_A_PAIR = 3
+ROWED, ROW, REACH_OF_A_PAIR = "rowed", "row", 3
 
 
 def _too_many(tokens: list[Token]) -> bool:

@@ -7,7 +7,7 @@ that points at one of the sets where another rule reads what is told of that set
 from __future__ import annotations
 
 from engine.reading.chunks.sums import SummedChunks
-from engine.reading.words.cues import CUES_OF, any_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -48,11 +48,11 @@ class PassedWords(SummedChunks):
             self.out.passed += (self.pieces[at]._replace(end=self.pieces[end - 1].end),)
 
     def _names_a_feel(self, at: int, behind: list[K | None]) -> bool:
-        """ "last one a fight", "the first was a grind": what one of them was, in a word that counts nothing."""
+        """ "last one a fight", "the last was the best": what one of them was, in a word that counts nothing."""
         if self.pieces[at].kind not in POINTING or behind[-1:] != [K.PLAIN]:
             return False
         words = self.pieces[at + 1 : at + 1 + len(behind)]
-        return all(one.kind is K.FILLER for one in words[:-1]) and len(words) > 1 and "an" in CUES_OF[words[-2].text]
+        return all(one.kind is K.FILLER for one in words[:-1]) and len(words) > 1 and is_cued(words[-2].text, ARTICLES)
 
     def _ends_a_remark(self, at: int) -> bool:
         """ "knee pain on the last set"."""
@@ -78,3 +78,6 @@ class PassedWords(SummedChunks):
             return False
         texts = [one.text for one in self.pieces[self.at : self.at + len(behind) + 1]]
         return not any_cued(texts, COMPARED) or any_cued(texts, FELT)
+
+
+ARTICLES = frozenset(("an", "the"))

@@ -256,7 +256,7 @@ class Lexer(MarkedWords):
             if value == 1 and not self._counts_one(behind):
                 return Piece(K.FILLER, token.start, end, token.glued, token.text)
             return self._spelled(value, token, end)
-        if meaning.kind is K.HALF and self.out and self.out[-1].kind is K.NUMBER:
+        if meaning.kind is K.HALF and self.out and self.out[-1].kind is K.NUMBER and not self._halves(at, behind):
             before = self.out.pop()
             if before.role is Role.SECONDS:  # "a minute and a half", "90.5 s"
                 half = SIXTY / 2 if before.value % SIXTY == 0 else HALF

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from engine.reading.lexing.decimal_commas import DecimalCommas
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import Meaning
 from engine.reading.words.phrasebook import phrasebook
@@ -62,7 +62,7 @@ class NumberSuffixes(DecimalCommas):
             return None  # "3 reps in reserve", "5 reps left"
         if self.ahead[at + 1] is None:
             return kind
-        if self._equals_a_number(at) or self._numbers_a_set(piece, at, after):
+        if self._equals_a_number(at) or self._numbers_a_set(piece, at, after) or self._is_the_second(at, after):
             return None
         if kind is K.TIMES_WORD and self._is_load_times(piece, at):
             return None
@@ -92,6 +92,22 @@ class NumberSuffixes(DecimalCommas):
         if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
             return whole._replace(end=after.end), at + 2
         return minutes, at
+
+    def _halves(self, at: int, behind: int) -> bool:
+        """ "squat 3x5 100 half asleep": the half is of what stands behind it, and not of the number."""
+        after = self._token(behind)
+        if behind > at + 1 or after is None or after.shape is not Shape.WORD:
+            return False
+        phrase = self._longest_phrase(behind)
+        return phrase is None or phrase[0].kind in HALVED
+
+    def _is_the_second(self, at: int, after: Token) -> bool:
+        """ "squat 3x5 100 second session today": the word counts a time, and is no unit of the number."""
+        behind = self._token(at + 1)
+        if behind is None or behind.shape is not Shape.WORD or not is_cued(after.text, SECOND):
+            return False
+        found = self._longest_phrase(at + 1)
+        return (found is not None and found[0].kind in (K.HEADING, K.HALF)) or is_cued(behind.text, TIMES_COUNTED)
 
     def _numbers_a_set(self, piece: Piece, at: int, after: Token) -> bool:
         """ "3x5 set 2": the word counts nothing, it is numbered."""
@@ -170,6 +186,9 @@ class NumberSuffixes(DecimalCommas):
         return piece.value <= MOST_MINUTES and (behind is None or not behind.glued or behind.text in ENDS_OF_A_TIME)
 
 
+HALVED = frozenset((K.FAR, K.FILLER, K.NOTE, K.OF, K.UNRELATED, K.HEADING, K.PAIN, K.SORE, K.JOINT, K.MUSCLE))
+"""What a lone half in front of it is a part of."""
+SECOND, TIMES_COUNTED = frozenset(("second",)), frozenset(("workout", "day", "week", "span", "notaset"))
 MOST_MINUTES = 60
 ENDS_OF_A_TIME = frozenset((",", ";", ")", "/", "+", "\n"))
 

@@ -209,6 +209,9 @@ def _change_ahead(out: list[Piece], at: int) -> bool:
     if start < 0 or not _is_amount(out[start]):
         return False
     number, before = out[start], out[start - 1] if start else None
+    if number.role is Role.BARE and number.value % 1 == 0 and (reps := _is_of_reps(out, start, at)):
+        out[at] = out[at]._replace(kind=reps)
+        return True
     direction = next((way for piece in out[start + 1 : at] if (way := _direction(piece))), 0)
     signed = number.role is Role.CHANGE
     if not direction and not signed and before is not None:
@@ -220,6 +223,28 @@ def _change_ahead(out: list[Piece], at: int) -> bool:
     told = behind in CLAUSE_ENDS and _tells_load(out[:start])  # "3x5 80, 2.5 more than last week": a remark
     out[start : at + 1] = [aside(out[at]) if told else _changed(number, direction or 1)]
     return True
+
+
+def _is_of_reps(out: list[Piece], at: int, end: int) -> K | None:
+    """What the comparison is where its number is that of a set: "8/8/7 heavier than last week" a remark, "8 8 7 heavier
+    than last week" open; None where the number compares.
+    """
+    before = [piece.kind for piece in out[max(0, at - REACH_OF_A_LIST) : at]]
+    parted = before[-1:] == [K.COMMA]
+    listed = (
+        at > 1 + parted and out[at - 1 - parted].role is Role.BARE and out[at - 1 - parted].value <= MOST_LOADED_REPS
+    )
+    listed = listed and before[-1 - parted :][:1] == [K.NUMBER] and before[-2 - parted :][:1] in ([K.NUMBER], [K.COMMA])
+    of_set = before[-1:] == [K.TIMES] or (before[-1:] == [K.SLASH] and out[at - 1].glued)
+    if not listed and not of_set:
+        return None
+    if not any(_direction(piece) for piece in out[at + 1 : end]):
+        return None
+    of_feel = any(piece.kind in (K.NOTE, K.PLAIN, K.UNRELATED) for piece in out[at + 1 : end] if not _direction(piece))
+    return K.NOTE if of_set or of_feel else K.UNCLEAR
+
+
+REACH_OF_A_LIST = 4
 
 
 def _tells_load(before: list[Piece]) -> bool:

@@ -148,9 +148,13 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
     if kinds[:1] == [K.STORY] and K.NAME not in kinds:
         return True  # "(old best 75x5)"
     counts = not COUNTED.isdisjoint(kinds)
-    planned = counts and not BEHIND.isdisjoint(kinds)
+    planned = not BEHIND.isdisjoint(kinds) and (counts or not TOLD_FOR_THEN.isdisjoint(kinds))
     cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
     return cued and K.TIMES not in kinds and K.NAME not in kinds
+
+
+TOLD_FOR_THEN = frozenset((K.MORE, K.SAME, K.PLAIN, K.NOTE, K.UNRELATED, K.REST, K.HEADING, K.MUSCLE))
+"""What a bracket says of another time, "(more tomorrow)", where the time alone says it of the sets: "(tomorrow)"."""
 
 
 def _opens_another(sentence: list[Piece], at: int) -> bool:

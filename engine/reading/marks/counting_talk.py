@@ -1,0 +1,175 @@
+"""Words that count, repeat or compare sets, where a remark counts something else with them: "another good day".
+
+clause  = words between separators, behind the last number or lift of it
+more    = ANOTHER word* THING             "another good day", "one more session"; an unknown word is asked
+anew    = WORD word* AGAIN                "slow again", "back at it again"
+alike   = FELT word* SAME                 "all sets felt the same"
+times   = ONCE AS WORD                    "twice as tired"
+each    = EVERY COUNT                     "every single rep counted"
+one     = COUNT word                      "double shift at work"; asked, where a set stands right before it
+amount  = TOTAL word | EXTRA word | OUT-OF word     "total mess", "extra rests", "out of breath"; without a number
+placed  = ( FIRST | MIDDLE | LAST ) [ of ] THING     "first week done", "last one of the year"
+things  = NUMBER WORDED word              "80x8 four eyes on my form": asked
+part    = HALF-OF THING                   "half the gym was empty"
+A clause that names sets or reps, or tells a number behind the word, keeps the word what it is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role, kinds_of
+
+PLACED = frozenset((K.FIRST, K.MIDDLE, K.LAST))
+COUNTING = PLACED | {K.ANOTHER, K.SAME, K.ONCE, K.COUNT, K.TOTAL, K.ADDED, K.OUT_OF, K.ALTERED}
+COUNTING_PERHAPS = COUNTING | {K.PLAIN, K.OTHERS, K.FAR}
+OF_OTHER_SETS = frozenset((K.ANOTHER, K.ONCE, K.TOTAL, K.ADDED))
+"""Beside words for sets or reps these are of them: "another good set"."""
+ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.THEN, K.QUESTION, K.AND))
+OF_SETS = frozenset(
+    (K.NUMBER, K.NAME, K.TIMES, K.KG, K.LB, K.SECONDS, K.METRES, K.MINUTES, K.AT, K.SLASH, K.PLUS, K.MISS, K.FAILURE,
+     K.DROP, K.EACH, K.EFFORT, K.COLON, K.EQUALS, K.ARROW, K.WARMUP, K.GOT)
+)  # fmt: skip
+"""Behind the last of them a clause tells no set with numbers."""
+NAMING_SETS = frozenset((K.SETS, K.REPS, K.COUNT, K.ROUNDS))
+THINGS = frozenset((K.HEADING, K.UNRELATED, K.FAR, K.REST, K.OTHERS, K.STORY))
+NOUNS = frozenset(("workout", "day", "week", "span", "record", "notaset"))
+DESCRIBING = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.OF))
+DESCRIBED = frozenset((K.NOTE, K.JOINT, K.MUSCLE, K.SORE, K.UNRELATED, K.HEADING, K.OTHERS, K.PAIN, K.DENIED, K.REST))
+CONTENT = frozenset((K.NOTE, K.PLAIN, K.UNRELATED, K.HEADING, K.FAR, K.REST, K.JOINT, K.MUSCLE))
+REPEATING, NEVER = frozenset(("aroundagain",)), frozenset(("notagain",))
+ANEW, FELT = frozenset(("anew",)), frozenset(("felt", "seemed"))
+AS, EVERY, SURPLUS, ONE = frozenset(("asmuch",)), frozenset(("every",)), frozenset(("surplus",)), frozenset(("an",))
+LINKING, HALVED = frozenset(("of", "the", "onlift")), frozenset(("halfof",))
+COUNTED_PERHAPS, OR = frozenset((K.PLAIN, K.OTHERS, K.FAR)), frozenset(("or",))
+ARTICLE = frozenset(("the",))
+REACH = 2
+
+
+def with_counting_talk(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with such words made remarks where they count no sets, or unclear where they may."""
+    out: list[Piece] = []
+    start = 0
+    for at, piece in enumerate(pieces):
+        if piece.kind in ENDS or (piece.kind is K.DASH and not piece.glued):
+            out += _settled(pieces[start:at])
+            out.append(piece)
+            start = at + 1
+    return [*out, *_settled(pieces[start:])]
+
+
+def _settled(clause: list[Piece]) -> list[Piece]:
+    clause = _with_things_counted(clause)
+    if COUNTING.isdisjoint(kinds_of(clause)):
+        return clause
+    tail = next((at + 1 for at in range(len(clause) - 1, -1, -1) if clause[at].kind in OF_SETS), 0)
+    words = clause[tail:]
+    told = kinds_of(words)
+    of_sets = not NAMING_SETS.isdisjoint(told)
+    for at, piece in enumerate(words):
+        rule = RULES.get(piece.kind)
+        meant = rule(words, at, bool(tail)) if rule and not (of_sets and piece.kind in OF_OTHER_SETS) else None
+        if meant is not None:
+            clause = [*clause[: tail + at], piece._replace(kind=meant, told=0), *clause[tail + at + 1 :]]
+    return clause
+
+
+def _with_things_counted(clause: list[Piece]) -> list[Piece]:
+    """ "80x8 four eyes on my form": a number in words right behind one in figures, and what it counts is not known."""
+    for at in range(1, len(clause) - 1):
+        number, before = clause[at], clause[at - 1]
+        if number.spelled and number.kind is K.NUMBER and before.kind is K.NUMBER and not before.spelled:
+            behind = at + 1 + 2 * is_cued(clause[at + 1].text, OR)
+            if behind < len(clause) and clause[behind].kind in COUNTED_PERHAPS and number.role is Role.BARE:
+                clause = [*clause[:at], number._replace(kind=K.UNCLEAR), *clause[at + 1 :]]
+    return clause
+
+
+def _another(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "another good day", "one more session"; "another grinder" may be a set that was one."""
+    unknown = False
+    for word in words[at + 1 :]:
+        if word.kind in THINGS or is_cued(word.text, NOUNS):
+            return K.NOTE
+        if word.kind not in DESCRIBING or is_cued(word.text, ONE):
+            return None
+        unknown = unknown or word.kind is K.PLAIN
+    return K.UNCLEAR if unknown else None
+
+
+def _same(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "slow again", "all sets felt the same"."""
+    before = words[:at]
+    if any(is_cued(piece.text, FELT) for piece in before[-REACH:]):
+        return K.NOTE
+    if any(is_cued(piece.text, NEVER) for piece in before) or not is_cued(words[at].text, ANEW):
+        return None
+    if any(is_cued(piece.text, REPEATING) for piece in before[:1]):
+        return None
+    kinds = kinds_of(before)
+    return K.NOTE if not kinds.isdisjoint(DESCRIBED) else K.UNCLEAR if K.PLAIN in kinds else None
+
+
+def _once(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "twice as tired", "twice the fun"; "twice as planned" counts sets."""
+    if at + 2 >= len(words) or words[at + 2].kind not in CONTENT:
+        return None
+    if words[at + 1].kind is K.MORE or is_cued(words[at + 1].text, AS):
+        return K.NOTE
+    return (K.UNCLEAR if joined else K.NOTE) if is_cued(words[at + 1].text, ARTICLE) else None
+
+
+def _count(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "every single rep counted", "double shift at work"."""
+    if at and is_cued(words[at - 1].text, EVERY):
+        return K.NOTE
+    thing = words[at + 1].kind if at + 1 < len(words) else None
+    if at or thing not in (K.PLAIN, K.UNRELATED, K.REST):
+        return None
+    return K.UNCLEAR if thing is K.PLAIN or joined else K.NOTE
+
+
+def _amount(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "total mess", "extra rests": no number stands beside it."""
+    if joined or CONTENT.isdisjoint(kinds_of(words[at + 1 :])):
+        return None
+    return None if words[at].kind is K.ADDED and not is_cued(words[at].text, SURPLUS) else K.NOTE
+
+
+def _placed(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "first week done", "middle of the night": a time has its parts, too."""
+    thing = _linked(words, at)
+    return K.NOTE if thing is not None and _is_a_time(thing) else None
+
+
+def _linked(words: Sequence[Piece], at: int) -> Piece | None:
+    """The word behind "of the", "in the"."""
+    return next((one for one in words[at + 1 :] if not is_cued(one.text, LINKING)), None)
+
+
+def _is_a_time(word: Piece) -> bool:
+    return word.kind in (K.HEADING, K.HALF, K.FAR) or is_cued(word.text, NOUNS)
+
+
+def _half_of(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+    """ "half the gym was empty", "felt like half the weight"; "half of them" are sets."""
+    thing = _linked(words, at) if not joined and is_cued(words[at].text, HALVED) else None
+    if thing is None:
+        return None
+    felt = any(is_cued(piece.text, FELT) for piece in words[:at])
+    return K.NOTE if felt or _is_a_time(thing) or thing.kind is K.PLAIN else None
+
+
+RULES: Mapping[K, Callable[[Sequence[Piece], int, bool], K | None]] = {
+    K.ANOTHER: _another,
+    K.SAME: _same,
+    K.ONCE: _once,
+    K.COUNT: _count,
+    K.TOTAL: _amount,
+    K.ADDED: _amount,
+    K.OUT_OF: _amount,
+    K.ALTERED: _half_of,
+    **dict.fromkeys(PLACED, _placed),
+}
