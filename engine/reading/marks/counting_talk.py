@@ -17,6 +17,7 @@ A clause that names sets or reps, or tells a number behind the word, keeps the w
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from typing import NamedTuple
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -45,7 +46,7 @@ AS, EVERY, SURPLUS, ONE = frozenset(("asmuch",)), frozenset(("every",)), frozens
 LINKING, HALVED = frozenset(("of", "the", "onlift")), frozenset(("halfof",))
 COUNTED_PERHAPS, OR = frozenset((K.PLAIN, K.OTHERS, K.FAR)), frozenset(("or",))
 ARTICLE = frozenset(("the",))
-REACH = 2
+REACH, REACH_OF_A_FEEL = 10, 2
 
 
 def with_counting_talk(pieces: list[Piece]) -> list[Piece]:
@@ -66,31 +67,45 @@ def _settled(clause: list[Piece]) -> list[Piece]:
         return clause
     tail = next((at + 1 for at in range(len(clause) - 1, -1, -1) if clause[at].kind in OF_SETS), 0)
     words = clause[tail:]
-    told = kinds_of(words)
-    of_sets = not NAMING_SETS.isdisjoint(told)
+    of_sets = not NAMING_SETS.isdisjoint(kinds_of(words))
+    out = clause[:tail]
     for at, piece in enumerate(words):
         rule = RULES.get(piece.kind)
-        meant = rule(words, at, bool(tail)) if rule and not (of_sets and piece.kind in OF_OTHER_SETS) else None
-        if meant is not None:
-            clause = [*clause[: tail + at], piece._replace(kind=meant, told=0), *clause[tail + at + 1 :]]
-    return clause
+        if rule is None or (of_sets and piece.kind in OF_OTHER_SETS):
+            out.append(piece)
+            continue
+        around = Around(piece, words[max(0, at - REACH) : at], words[at + 1 : at + 1 + REACH], bool(tail))
+        meant = rule(around)
+        out.append(piece if meant is None else piece._replace(kind=meant, told=0))
+    return out
 
 
 def _with_things_counted(clause: list[Piece]) -> list[Piece]:
     """ "80x8 four eyes on my form": a number in words right behind one in figures, and what it counts is not known."""
+    out = clause
     for at in range(1, len(clause) - 1):
         number, before = clause[at], clause[at - 1]
         if number.spelled and number.kind is K.NUMBER and before.kind is K.NUMBER and not before.spelled:
             behind = at + 1 + 2 * is_cued(clause[at + 1].text, OR)
             if behind < len(clause) and clause[behind].kind in COUNTED_PERHAPS and number.role is Role.BARE:
-                clause = [*clause[:at], number._replace(kind=K.UNCLEAR), *clause[at + 1 :]]
-    return clause
+                out = list(clause) if out is clause else out
+                out[at] = number._replace(kind=K.UNCLEAR)
+    return out
 
 
-def _another(words: Sequence[Piece], at: int, joined: bool) -> K | None:
-    """ "another good day", "one more session"; "another grinder" may be a set that was one."""
+class Around(NamedTuple):
+    """A word and those beside it in its clause; `joined`: sets are told ahead of them without a separator."""
+
+    word: Piece
+    before: Sequence[Piece]
+    behind: Sequence[Piece]
+    joined: bool
+
+
+def _another(one: Around) -> K | None:
+    """ "another good day", "one more session"; "another sneaky" may be a set that was it."""
     unknown = False
-    for word in words[at + 1 :]:
+    for word in one.behind:
         if word.kind in THINGS or is_cued(word.text, NOUNS):
             return K.NOTE
         if word.kind not in DESCRIBING or is_cued(word.text, ONE):
@@ -99,70 +114,69 @@ def _another(words: Sequence[Piece], at: int, joined: bool) -> K | None:
     return K.UNCLEAR if unknown else None
 
 
-def _same(words: Sequence[Piece], at: int, joined: bool) -> K | None:
-    """ "slow again", "all sets felt the same"."""
-    before = words[:at]
-    if any(is_cued(piece.text, FELT) for piece in before[-REACH:]):
+def _same(one: Around) -> K | None:
+    """ "slow again", "all sets felt the same"; not "never again", "did it again"."""
+    if any(is_cued(piece.text, FELT) for piece in one.before[-REACH_OF_A_FEEL:]):
         return K.NOTE
-    if any(is_cued(piece.text, NEVER) for piece in before) or not is_cued(words[at].text, ANEW):
+    if any(is_cued(piece.text, NEVER) for piece in one.before) or not is_cued(one.word.text, ANEW):
         return None
-    if any(is_cued(piece.text, REPEATING) for piece in before[:1]):
+    if any(is_cued(piece.text, REPEATING) for piece in one.before[:1]):
         return None
-    kinds = kinds_of(before)
+    kinds = kinds_of(one.before)
     return K.NOTE if not kinds.isdisjoint(DESCRIBED) else K.UNCLEAR if K.PLAIN in kinds else None
 
 
-def _once(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+def _once(one: Around) -> K | None:
     """ "twice as tired", "twice the fun"; "twice as planned" counts sets."""
-    if at + 2 >= len(words) or words[at + 2].kind not in CONTENT:
+    if len(one.behind) == 1 or not one.behind or one.behind[1].kind not in CONTENT:
         return None
-    if words[at + 1].kind is K.MORE or is_cued(words[at + 1].text, AS):
+    if one.behind[0].kind is K.MORE or is_cued(one.behind[0].text, AS):
         return K.NOTE
-    return (K.UNCLEAR if joined else K.NOTE) if is_cued(words[at + 1].text, ARTICLE) else None
+    return (K.UNCLEAR if one.joined else K.NOTE) if is_cued(one.behind[0].text, ARTICLE) else None
 
 
-def _count(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+def _count(one: Around) -> K | None:
     """ "every single rep counted", "double shift at work"."""
-    if at and is_cued(words[at - 1].text, EVERY):
+    if one.before and is_cued(one.before[-1].text, EVERY):
         return K.NOTE
-    thing = words[at + 1].kind if at + 1 < len(words) else None
-    if at or thing not in (K.PLAIN, K.UNRELATED, K.REST):
+    thing = one.behind[0].kind if one.behind else None
+    if one.before or thing not in (K.PLAIN, K.UNRELATED, K.REST):
         return None
-    return K.UNCLEAR if thing is K.PLAIN or joined else K.NOTE
+    return K.UNCLEAR if thing is K.PLAIN or one.joined else K.NOTE
 
 
-def _amount(words: Sequence[Piece], at: int, joined: bool) -> K | None:
-    """ "total mess", "extra rests": no number stands beside it."""
-    if joined or CONTENT.isdisjoint(kinds_of(words[at + 1 :])):
+def _amount(one: Around) -> K | None:
+    """ "total mess", "extra rests", "out of breath": no number stands beside it."""
+    if one.joined or CONTENT.isdisjoint(kinds_of(one.behind)):
         return None
-    return None if words[at].kind is K.ADDED and not is_cued(words[at].text, SURPLUS) else K.NOTE
+    return None if one.word.kind is K.ADDED and not is_cued(one.word.text, SURPLUS) else K.NOTE
 
 
-def _placed(words: Sequence[Piece], at: int, joined: bool) -> K | None:
+def _placed(one: Around) -> K | None:
     """ "first week done", "middle of the night": a time has its parts, too."""
-    thing = _linked(words, at)
+    thing = _linked(one)
     return K.NOTE if thing is not None and _is_a_time(thing) else None
 
 
-def _linked(words: Sequence[Piece], at: int) -> Piece | None:
+def _half_of(one: Around) -> K | None:
+    """ "half the gym was empty", "felt like half the weight"; "half of them" are sets."""
+    thing = _linked(one) if not one.joined and is_cued(one.word.text, HALVED) else None
+    if thing is None:
+        return None
+    felt = any(is_cued(piece.text, FELT) for piece in one.before)
+    return K.NOTE if felt or _is_a_time(thing) or thing.kind is K.PLAIN else None
+
+
+def _linked(one: Around) -> Piece | None:
     """The word behind "of the", "in the"."""
-    return next((one for one in words[at + 1 :] if not is_cued(one.text, LINKING)), None)
+    return next((word for word in one.behind if not is_cued(word.text, LINKING)), None)
 
 
 def _is_a_time(word: Piece) -> bool:
     return word.kind in (K.HEADING, K.HALF, K.FAR) or is_cued(word.text, NOUNS)
 
 
-def _half_of(words: Sequence[Piece], at: int, joined: bool) -> K | None:
-    """ "half the gym was empty", "felt like half the weight"; "half of them" are sets."""
-    thing = _linked(words, at) if not joined and is_cued(words[at].text, HALVED) else None
-    if thing is None:
-        return None
-    felt = any(is_cued(piece.text, FELT) for piece in words[:at])
-    return K.NOTE if felt or _is_a_time(thing) or thing.kind is K.PLAIN else None
-
-
-RULES: Mapping[K, Callable[[Sequence[Piece], int, bool], K | None]] = {
+RULES: Mapping[K, Callable[[Around], K | None]] = {
     K.ANOTHER: _another,
     K.SAME: _same,
     K.ONCE: _once,
