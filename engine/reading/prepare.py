@@ -10,8 +10,9 @@ from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.days.headings import without_days_counted
 from engine.reading.days.week_headings import with_weeks
 from engine.reading.days.weekday_dates import with_weekdays_dated
+from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
-from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
+from engine.reading.entries.names import EQUIPMENT
 from engine.reading.lexing.beside_words import with_months, with_words_settled
 from engine.reading.lexing.counts_misspelt import with_counts_mended
 from engine.reading.lexing.days_misspelt import with_days_mended
@@ -48,6 +49,7 @@ from engine.reading.marks.relative_loads import with_relative_loads, with_steps_
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.scheme_headings import without_scheme_headings
+from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.taken_back import without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
@@ -189,7 +191,7 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
         before, pieces = pieces, with_words_beside(pieces, cleaned, catalogue)
         names = names if pieces is before else _names_told(pieces)
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
-        pieces = _with_bars(pieces)
+        pieces = with_bars(pieces)
     return _with_equipment_told(pieces, kinds, catalogue)
 
 
@@ -306,7 +308,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
         pieces = with_breaths(pieces)
     if not kinds.isdisjoint(DESCRIBING):
         pieces = with_ones_announced(pieces)
-    pieces = with_failed_single(pieces, context)
+    pieces = without_sessions_counted(with_failed_single(pieces, context), kinds)
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)
     pieces = with_parted_numbers(pieces, kinds)
@@ -338,7 +340,7 @@ DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
-MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH))
+MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF))
 MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
@@ -380,40 +382,3 @@ LONGEST_HEADING = 8
 
 
 MAY_TELL_A_DAY = DATE_KINDS | {K.SLASH, K.DASH, K.STOP, K.ORDINAL}
-
-
-EACH_DUMBBELL = frozenset(("each dumbbell", "per dumbbell", "per db"))
-
-
-def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
-    """ "dumbbell bench": the equipment in front of a name is part of it, where such an exercise is known."""
-    out: list[Piece] = []
-    for piece in pieces:
-        before = out[-1] if out else None
-        if piece.kind is K.NAME and before is not None and before.text in EACH_DUMBBELL:
-            names = of_equipment(piece.names, K.DUMBBELL, piece.text, catalogue)
-            piece = piece._replace(names=names) if names else piece  # "24kg each dumbbell bench press"
-        elif piece.kind is K.NAME and before is not None and before.kind in EQUIPMENT:
-            names = of_equipment(piece.names, before.kind, piece.text, catalogue)
-            if names:
-                out.pop()
-                piece = piece._replace(names=names, start=before.start, text=f"{before.text} {piece.text}")
-        out.append(piece)
-    return out
-
-
-def _with_bars(pieces: list[Piece]) -> list[Piece]:
-    """ "rows with the trap bar", "bench 3x8 60 incline": a name that only tells how the lift before it was done."""
-    out: list[Piece] = []
-    named = False
-    for place, piece in enumerate(pieces):
-        after = pieces[place + 1].kind if place + 1 < len(pieces) else None
-        how = piece.kind is K.NAME and piece.text in TELLS_HOW and named
-        linked = any(one.kind is K.WITH or one.text == "on" for one in out[-2:])
-        out.append(piece._replace(kind=K.VARIANT, names=()) if how and (linked or after in CLAUSE_ENDS) else piece)
-        named = piece.kind is K.NAME or (named and piece.kind not in CLAUSE_ENDS)
-    return out
-
-
-TELLS_HOW = BARS | {"incline", "decline"}
-CLAUSE_ENDS = frozenset((None, K.LINE, K.COMMA, K.STOP, K.THEN))

@@ -19,6 +19,10 @@ from engine.values.ids import ExerciseName
 
 STEP = Decimal("1.25")
 """The smallest step of the usual plates. Common practice, no source."""
+GOES_ON = frozenset((",", "/", "x", "-", "+"))
+"""Signs behind a number that make it one of a list, or of a set."""
+PARTING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE))
+BEHIND_A_WEIGHT = frozenset((K.FILLER, K.AT, K.WITH, K.TODAY))
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 
 
@@ -66,12 +70,27 @@ class DecimalCommas(SpelledNumbers):
         return value, at + 1
 
     def _is_weighed(self, at: int, value: Decimal) -> bool:
-        """ "78,4 kg": tenths of a load or of what she weighs, by the unit right behind them; a list goes on."""
+        """ "78,4 kg", "weighed 78,4": tenths of a load or of what she weighs, by the unit right behind them or the word
+        in front, whose number is of no set; a list goes on.
+        """
         digits, unit = self._token(at + 2), self._token(at + 3)
-        if digits is None or unit is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
+        if digits is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
+            return False
+        if self._speaks_of_no_set(value) and not (unit and unit.glued and unit.text in GOES_ON):
+            return True
+        if unit is None:
             return False
         listed = bool(self.out) and self.out[-1].kind is K.COMMA and self.out[-1].glued
         return value > MOST_LOADED_REPS and not listed and self._unit_of(unit) in (K.KG, K.LB)
+
+    def _speaks_of_no_set(self, value: Decimal) -> bool:
+        """ "slept 7,5", "weighed in at 81,4": the word in front takes a number; what she weighs is above any reps."""
+        at = len(self.out) - 1
+        while at > 0 and self.out[at].kind in BEHIND_A_WEIGHT:
+            at -= 1
+        kinds = [piece.kind for piece in self.out[max(0, at - 2) : at + 1]]
+        behind_sets = len(kinds) == 3 and kinds[0] is K.NUMBER and kinds[1] in PARTING
+        return kinds[-1:] == [K.UNRELATED] or (kinds[-1:] == [K.BODY] and behind_sets and value > MOST_LOADED_REPS)
 
     def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
         """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""

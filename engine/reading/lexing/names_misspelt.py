@@ -137,4 +137,5 @@ def is_word_of_names(piece: Piece, catalogue: Catalogue) -> bool:
 def is_of_names(text: str, catalogue: Catalogue) -> bool:
     """Whether all these words stand in names, and say something there."""
     words = plain_word(text).split()
-    return all([word.isalpha() and word in catalogue.typos.words and word not in LITTLE for word in words])
+    said = [word.isalpha() and word in catalogue.typos.words and word not in LITTLE for word in words]
+    return bool(said) and all(said)  # a line end has no words

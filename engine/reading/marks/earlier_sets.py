@@ -10,7 +10,7 @@ from __future__ import annotations
 from engine.reading.words.ahead import HOLDS_A_NUMBER, aside
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece
+from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
 
 COMPARES = 2
 """What an EARLIER piece's `told` says of "up from", "vs"; the others name a time: "last week"."""
@@ -19,6 +19,7 @@ LINKS = frozenset((K.FILLER, K.COLON, K.GOT, K.EQUALS, K.WITH, K.DASH))
 OF_A_SET = COUNTED | frozenset(
     (K.TIMES, K.AT, K.WITH, K.REPS, K.SETS, K.OF, K.FOR, K.BY, K.SLASH, K.DASH, K.KG, K.LB, K.RPE, K.FILLER, K.BODY)
 )
+IN_A_LIST = frozenset((K.NUMBER, K.COMMA, K.TIMES))
 APART = frozenset((K.OPEN, K.COMMA, K.STOP, K.LINE, K.DASH, K.THEN))
 CLAUSE_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
 
@@ -81,7 +82,9 @@ def _remark(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         end = _past_the_sets(pieces, at + 1, out)
         if end:
             return end
-    if piece.told != COMPARES and _take_back(out):
+    if piece.told != COMPARES and _ends_a_list(out):
+        out.append(piece._replace(kind=K.UNCLEAR))  # "5, 5, 4 last session before the holidays"
+    elif piece.told != COMPARES and _take_back(out):
         out.append(aside(piece))
     elif piece.told == COMPARES:
         out.append(piece._replace(kind=K.NOT_DATE))
@@ -104,6 +107,14 @@ def _past_the_sets(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     more = at + 1 < len(pieces) and pieces[at].kind is K.COMMA and pieces[at + 1].kind is K.NUMBER
     out.append(pieces[start - 1]._replace(kind=K.UNCLEAR) if more else aside(pieces[start - 1]))
     return at
+
+
+def _ends_a_list(out: list[Piece]) -> bool:
+    """Whether the number here may be the last of the reps of today: "5, 5, 4"."""
+    last = [piece.kind for piece in out[-4:]]
+    if last[1:] != [K.NUMBER, K.COMMA, K.NUMBER] or last[0] not in IN_A_LIST:
+        return False
+    return all(one.role is Role.BARE and one.value <= MOST_LOADED_REPS for one in (out[-3], out[-1]))
 
 
 def _take_back(out: list[Piece]) -> bool:

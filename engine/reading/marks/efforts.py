@@ -37,6 +37,7 @@ ENDS_OF_A_LIST = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
 SCALE_LINKS = frozenset((K.COLON, K.EQUALS, K.OF, K.AT))
 SAID_OF_AN_EFFORT = frozenset(("perhaps", "likely", "like", "roughly"))
 """ "rpe maybe 8", as "rpe around 8": close enough to be kept."""
+REMAINING = frozenset(("yetleft",))
 EFFORT_WORDS = frozenset((K.RPE, K.RIR, K.RESERVE, K.MORE, K.LEFT))
 
 
@@ -60,12 +61,17 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
             at += 1
         elif piece.kind is K.RESERVE and piece.told in (NUMBER_BEHIND, ONLY_POSSIBLE):
             at = _reserve_ahead(pieces, at, out)
-        elif piece.kind is K.RESERVE or (piece.kind in (K.MORE, K.LEFT) and _left_over(pieces, at, out, sided)):
+        elif piece.kind is K.RESERVE or (_may_be_left(piece) and _left_over(pieces, at, out, sided)):
             at = _reserve(pieces, at, out)
         else:
             out.append(piece)
             at += 1
     return out
+
+
+def _may_be_left(piece: Piece) -> bool:
+    """ "2 more", "2 left"; the word for a left side of most languages says nothing of what remains."""
+    return piece.kind is K.MORE or (piece.kind is K.LEFT and is_cued(piece.text, REMAINING))
 
 
 def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:

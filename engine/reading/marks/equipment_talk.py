@@ -1,6 +1,7 @@
 """Equipment that a remark speaks of, where no lift was done with it: "bench 3x8 60, dumbbells were all taken".
 
-taken = EQUIPMENT word* TAKEN       in one clause without a number, behind sets; "taken", "broken", "busy"
+taken = EQUIPMENT word* TAKEN       in one clause without a number; "taken", "broken", "busy"
+Right behind the numbers of a set it is asked what was meant; "4 of 6 machines are broken" counts them.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
 SPOKEN_OF = frozenset((K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.VARIANT))
-ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.COLON, K.THEN, K.NUMBER, K.NAME))
+ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.COLON, K.DASH, K.THEN, K.NUMBER, K.NAME))
 TAKEN = frozenset(("taken",))
 REACH = 4
 REMARKING = frozenset((K.PLAIN, K.UNRELATED, K.BY, K.OTHERS, K.STORY, K.SETTING))
@@ -21,14 +22,11 @@ def without_equipment_taken(pieces: list[Piece]) -> list[Piece]:
     out = list(pieces)
     for at, piece in enumerate(pieces):
         if piece.kind in SPOKEN_OF and _was_taken(pieces, at):
-            out[at] = piece._replace(kind=K.NOTE)
+            out[at] = piece._replace(kind=_said_behind(pieces, at))
     return out
 
 
 def _was_taken(pieces: list[Piece], at: int) -> bool:
-    before = next((one.kind for one in reversed(pieces[:at]) if one.kind in ENDS), None)
-    if before is K.NUMBER or before is K.NAME:
-        return False  # "4 of 6 machines are broken" counts them
     if at + 1 < len(pieces) and pieces[at + 1].kind is K.SETTING:
         return True  # "the dumbbell rack is a mess"
     for behind in pieces[at + 1 : at + 1 + REACH]:
@@ -37,6 +35,17 @@ def _was_taken(pieces: list[Piece], at: int) -> bool:
         if is_cued(behind.text, TAKEN):
             return True
     return False
+
+
+def _said_behind(pieces: list[Piece], at: int) -> K:
+    """What it is where it was taken: a remark; behind a number it may be counted, and behind a lift be its own."""
+    before = pieces[at - 1].kind if at else None
+    if before is K.NAME:
+        return pieces[at].kind
+    if before is not K.NUMBER:
+        return K.NOTE
+    crossed = any(piece.kind is K.TIMES for piece in pieces[max(0, at - REACH) : at])
+    return K.UNCLEAR if crossed or (at > 1 and pieces[at - 2].kind is K.NUMBER) else pieces[at].kind
 
 
 def is_talked_of(pieces: list[Piece], at: int) -> bool:

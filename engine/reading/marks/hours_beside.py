@@ -1,6 +1,7 @@
 """A bare number that tells an hour or an age in a remark of its own: "10 8 7, got here at 7", "60s, i'm 61".
 
 hour = ( start | separator ) word* CAME word* "at" NUMBER ( end | separator )       up to 24; without a set or a lift
+     | ( start | separator ) "at" [ "half" ] NUMBER BEGUN ( end | separator )
 age  = ( start | separator ) "I'm" NUMBER ( end | separator )
 Where the word may as well tell of a load ("started at 7"), it is asked.
 """
@@ -22,8 +23,11 @@ MOST_WORDS = 6
 def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such numbers made part of the remark."""
     out = list(pieces)
-    for at, piece in enumerate(pieces):
-        if piece.kind is not K.NUMBER or piece.role is not Role.BARE or kind_at(pieces, at + 1) not in PARTING:
+    bare = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER and piece.role is Role.BARE]
+    for at in bare:
+        piece = pieces[at]
+        if kind_at(pieces, at + 1) not in PARTING:
+            out[at] = piece._replace(kind=K.UNCLEAR) if _is_begun_at(pieces, at) else piece
             continue
         words = _words_before(pieces, at)
         if len(words) == 1 and is_cued(words[0].text, ONESELF):
@@ -35,6 +39,15 @@ def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
             elif any_cued(told, BEGUN):
                 out[at] = piece._replace(kind=K.UNCLEAR)
     return out
+
+
+def _is_begun_at(pieces: list[Piece], at: int) -> bool:
+    """ "om half 7 begonnen", "um 7 angefangen": an hour or a load, with the word for beginning behind it."""
+    if not any_cued([pieces[at + 1].text], BEGUN) or kind_at(pieces, at + 2) not in PARTING:
+        return False
+    words = _words_before(pieces, at)
+    words = words[:-1] if words and words[-1].kind is K.HALF else words
+    return len(words) == 1 and is_cued(words[0].text, ATHOUR) and pieces[at].value <= LAST_HOUR
 
 
 def _words_before(pieces: list[Piece], at: int) -> list[Piece]:

@@ -31,6 +31,7 @@ from engine.reading.marks.scales import (
 from engine.reading.marks.spans import may_hold_spans, past_a_span
 from engine.reading.marks.weights_told import ENDS, body_told, weight_told
 from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     MOST_LOADED_REPS,
@@ -115,7 +116,7 @@ def _is_left(number: Piece, behind: list[K]) -> bool:
 
 def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "seat 5", "30 degrees"."""
-    measure = pieces[at].text.startswith(("deg", "inch", "cm"))
+    measure = is_cued(pieces[at].text, MEASURE)
     if measure and out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE:
         out[-1] = aside(out[-1])
         return at + 1
@@ -126,6 +127,7 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
 
 
+MEASURE = frozenset(("measure",))
 SUMS = frozenset(
     ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",
      "tonelaje", "tonnellaggio")

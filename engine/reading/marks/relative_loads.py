@@ -235,7 +235,7 @@ def _is_of_reps(out: list[Piece], at: int, end: int) -> K | None:
         at > 1 + parted and out[at - 1 - parted].role is Role.BARE and out[at - 1 - parted].value <= MOST_LOADED_REPS
     )
     listed = listed and before[-1 - parted :][:1] == [K.NUMBER] and before[-2 - parted :][:1] in ([K.NUMBER], [K.COMMA])
-    of_set = before[-1:] == [K.TIMES] or (before[-1:] == [K.SLASH] and out[at - 1].glued)
+    of_set = before[-1:] in ([K.TIMES], [K.RPE], [K.RIR]) or (before[-1:] == [K.SLASH] and out[at - 1].glued)
     if not listed and not of_set:
         return None
     if not any(_direction(piece) for piece in out[at + 1 : end]):

@@ -67,7 +67,7 @@ def _told(clause: list[Piece]) -> list[Piece]:
         or any("warmedhow" in CUES_OF[piece.text] for piece in clause)
     )
     if not described and not any(map(tells_what_was_done, clause)):
-        return clause
+        return _without_denied(clause) if not kinds.isdisjoint(DENIED) else clause
     return [piece._replace(kind=K.NOTE) if piece.kind in (K.WARMUP, K.BAR) else piece for piece in clause]
 
 

@@ -35,7 +35,7 @@ def may_end_a_list(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
         return False
     counted = len(clause) > len(IN_FRONT) and (clause[2].kind in COUNTING or _is_plural(clause[2]))
     counted = counted or clause[1].value == 1  # "1 coffee"
-    lone = COUNTED.isdisjoint([piece.kind for piece in clause[2:]])
+    lone = len(clause) == len(IN_FRONT) or clause[2].kind not in COUNTED or _counts_on(clause)
     return (_goes_on(kept, clause) and lone and not counted) or _tells_no_count(_behind_the_number(clause))
 
 
@@ -43,6 +43,12 @@ IN_FRONT = [K.COMMA, K.NUMBER]
 THINGS = frozenset(("things", "people"))
 COUNTING = frozenset((K.FAR, K.TIMES, K.MORE, K.OF, K.DASH, K.SLASH))
 """Behind a number these tell what it counts, or make it part of something else."""
+
+
+def _counts_on(clause: Sequence[Piece]) -> bool:
+    """ "4 2 coffees before": the second number counts other things."""
+    behind = [piece.kind for piece in clause[2:4]]
+    return behind[:1] == [K.NUMBER] and len(behind) > 1 and behind[1] not in COUNTED
 
 
 def _is_plural(piece: Piece) -> bool:

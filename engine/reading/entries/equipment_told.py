@@ -1,0 +1,44 @@
+"""Equipment and bars told beside a lift's name, put to it: "dumbbell bench", "rows with the trap bar"."""
+
+from __future__ import annotations
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+
+EACH_DUMBBELL = frozenset(("each dumbbell", "per dumbbell", "per db"))
+
+
+def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
+    """ "dumbbell bench": the equipment in front of a name is part of it, where such an exercise is known."""
+    out: list[Piece] = []
+    for piece in pieces:
+        before = out[-1] if out else None
+        if piece.kind is K.NAME and before is not None and before.text in EACH_DUMBBELL:
+            names = of_equipment(piece.names, K.DUMBBELL, piece.text, catalogue)
+            piece = piece._replace(names=names) if names else piece  # "24kg each dumbbell bench press"
+        elif piece.kind is K.NAME and before is not None and before.kind in EQUIPMENT:
+            names = of_equipment(piece.names, before.kind, piece.text, catalogue)
+            if names:
+                out.pop()
+                piece = piece._replace(names=names, start=before.start, text=f"{before.text} {piece.text}")
+        out.append(piece)
+    return out
+
+
+def with_bars(pieces: list[Piece]) -> list[Piece]:
+    """ "rows with the trap bar", "bench 3x8 60 incline": a name that only tells how the lift before it was done."""
+    out: list[Piece] = []
+    named = False
+    for place, piece in enumerate(pieces):
+        after = pieces[place + 1].kind if place + 1 < len(pieces) else None
+        how = piece.kind is K.NAME and piece.text in TELLS_HOW and named
+        linked = any(one.kind is K.WITH or one.text == "on" for one in out[-2:])
+        out.append(piece._replace(kind=K.VARIANT, names=()) if how and (linked or after in CLAUSE_ENDS) else piece)
+        named = piece.kind is K.NAME or (named and piece.kind not in CLAUSE_ENDS)
+    return out
+
+
+TELLS_HOW = BARS | {"incline", "decline"}
+CLAUSE_ENDS = frozenset((None, K.LINE, K.COMMA, K.STOP, K.THEN))

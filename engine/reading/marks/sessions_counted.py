@@ -1,0 +1,81 @@
+"""Sessions, weeks and days that are counted beside sets: "3x5 80, another week", "noch 2 Einheiten", "2 pass kvar".
+
+another = "another" [ NUMBER ] [ word ] TIME [ "more" ]     no set more, and no reps
+left    = LEFT NUMBER TIME | NUMBER TIME LEFT               no reps in reserve
+often   = ( NUMBER "times" | "twice" ) TRAINED              how often somebody trained, and no repeat of the set before
+TIME is a word for a span of time or for a session: cues of the language files. "One more for the day" counts a set.
+"""
+
+from __future__ import annotations
+
+from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, places_in
+
+TIME = frozenset(("span", "workout", "sessions"))
+TRAINED = frozenset(("trains", "workout"))
+BETWEEN = frozenset((K.FILLER, K.NOTE, K.PLAIN))
+AMONG_SETS = frozenset((K.TIMES, K.FOR, K.AT, K.WITH, K.SLASH, K.PLUS, K.OF, K.BY))
+LEFT = frozenset((K.RESERVE, K.RESERVE_LEFT, K.LEFT))
+SAYING_SO = frozenset((K.ANOTHER, K.ONCE)) | LEFT
+NO_LINK = frozenset(("an",))
+MOST = 14
+"""So many sessions or days somebody may have ahead. Common practice, no source."""
+
+
+def without_sessions_counted(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with what counts sessions made part of remarks."""
+    if kinds.isdisjoint(SAYING_SO) and Role.TIMES not in map(ROLE, pieces):
+        return pieces
+    out = list(pieces)
+    for at in places_in(SAYING_SO | {K.NUMBER}, kinds_in_order(pieces)):
+        for place in _counting(pieces, at):
+            out[place] = aside(pieces[place])
+    return out
+
+
+def _counting(pieces: list[Piece], at: int) -> tuple[int, ...]:
+    """The places of what counts sessions by the word here; none where it speaks of sets."""
+    kind = pieces[at].kind
+    if kind is K.ANOTHER:
+        return _another(pieces, at)
+    if kind in LEFT:
+        return _left(pieces, at)
+    often = kind is K.ONCE or pieces[at].role is Role.TIMES
+    trained = often and at + 1 < len(pieces) and is_cued(pieces[at + 1].text, TRAINED)
+    return (at,) if trained and kind_at(pieces, at - 1) not in AMONG_SETS else ()
+
+
+def _another(pieces: list[Piece], at: int) -> tuple[int, ...]:
+    number = _is_count(pieces, at + 1)
+    noun = at + 1 + number
+    if not _is_time(pieces, noun) and kind_at(pieces, noun) in BETWEEN and not _points(pieces[noun]):
+        noun += 1
+    if not _is_time(pieces, noun) or kind_at(pieces, at - 1) in AMONG_SETS:
+        return ()
+    more = (noun + 1,) if kind_at(pieces, noun + 1) is K.MORE else ()
+    return (at, *range(at + 1, at + 1 + number), *more)
+
+
+def _left(pieces: list[Piece], at: int) -> tuple[int, ...]:
+    if _is_count(pieces, at + 1) and _is_time(pieces, at + 2):
+        return at, at + 1
+    counted = _is_time(pieces, at - 1) and _is_count(pieces, at - 2) and kind_at(pieces, at - 3) not in AMONG_SETS
+    return (at - 2, at) if counted else ()
+
+
+def _is_count(pieces: list[Piece], at: int) -> bool:
+    if kind_at(pieces, at) is not K.NUMBER:
+        return False
+    number = pieces[at]
+    return number.role is Role.BARE and number.value <= MOST
+
+
+def _is_time(pieces: list[Piece], at: int) -> bool:
+    return 0 <= at < len(pieces) and pieces[at].kind not in (K.SETS, K.NAME) and is_cued(pieces[at].text, TIME)
+
+
+def _points(piece: Piece) -> bool:
+    """ "One more for the session", "one more this session": a set of it."""
+    return piece.kind is K.FILLER and not is_cued(piece.text, NO_LINK)
