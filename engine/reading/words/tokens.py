@@ -88,7 +88,8 @@ PATTERN = re.compile(
   | (?P<clock>\d{{1,3}}:[0-5]\d(?!\d|:\d|[.,]\d)|\d{{1,2}}'[0-5]?\d(?:"|'')?(?!\d)|\d{{1,3}}(?:"|''))
   | (?P<ordinal>\d{{1,2}}(?:st|nd|rd|th|i?[èe]me|[èe]re|ste|de|ª|:[ea]|-(?:й|я|ю|го|ой))(?!{LETTER})
       |[1-9]º|(?<=(?:la|de)\ )\d{{1,2}}[ea](?!{LETTER}))
-  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!(?![xX]\d){LETTER}))?(?:\.\d+)?(?:\ ?½)?|½)
+  | (?P<number>\d+(?:[oO]{{1,2}}\d{{0,6}}(?!(?![xX](?:\d|\b)|[kK][gG][sS]?\b|[lL][bB][sS]?\b){LETTER}))?
+      (?:\.\d+)?(?:\ ?½)?|½)
   | (?P<bullet>^\ *\*(?=\ ))
   | (?P<times>×+|(?=[xх]){AFTER_NO_WORD}[xх]{{1,2}}(?!{LETTER})|(?<=\d)x(?=(?:amrap|max)\b)|(?<=\d)[cCzZ](?=\d)|\*)
   | (?P<label>(?:wk?|s)\d{{1,2}}[dj]\d(?!\w)|[A-Za-z]\d(?!\w|[.,]\d|\ ?[xXхХ×]\ ?\d))
