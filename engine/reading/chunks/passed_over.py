@@ -25,6 +25,7 @@ TELLING = MARKING | {K.NUMBER, K.COUNT}
 """What is told of a set that a word points at: other rules read it."""
 CHANGING_LOADS = 1
 """What an ALTERED piece's `told` says of words for loads that rise or fall from set to set."""
+OF_THOSE = frozenset(("of",))
 OPEN_WITHOUT_A_NUMBER = frozenset((K.NOT,))
 
 
@@ -72,7 +73,7 @@ class PassedWords(SummedChunks):
             return True  # "80x5 90x5 100x5 going up": each set told its own
         if piece.kind in OPEN_WITHOUT_A_NUMBER and K.NUMBER not in behind:
             return True
-        if piece.kind is K.ALTERED and self.kinds[self.at - 1] is K.NUMBER and "of" in CUES_OF[piece.text]:
+        if piece.kind is K.ALTERED and self.kinds[self.at - 1] is K.NUMBER and is_cued(piece.text, OF_THOSE):
             return False  # "2 of these were ugly": a number of sets that stand, and no reps
         if REMARKING.isdisjoint(behind) or not BESIDE_A_REMARK.issuperset(behind):
             return False
