@@ -35,6 +35,7 @@ def context_of(turn: Turn) -> Context:
         amended=bool(recent) and was_changed(recent[-1]),
         taught=_taught(turn),
         load_first=turn.preferences.load_first,
+        named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
         announced=announced if len(announced) > 1 else (),
         called=turn.me.name,
     )
@@ -97,9 +98,8 @@ def in_hand(turn: Turn, recent: tuple[SetRecord, ...]) -> ExerciseName | None:
     first set of a session none is: the plan alone may not decide where a bare number goes. A lift swapped in since then
     was just named, so it is the one.
     """
-    session = session_of(turn)
-    latest = max(recent, key=lambda record: (record.at, record.place), default=None)
-    swapped = session.swapped_in_since(latest.at if latest is not None else None)
+    session, latest = session_of(turn), _latest(recent)
+    swapped = _swapped_in(turn, recent)
     if swapped is not None:
         return swapped
     if latest is None or turn.at - latest.at > IN_HAND_FOR:
@@ -109,3 +109,13 @@ def in_hand(turn: Turn, recent: tuple[SetRecord, ...]) -> ExerciseName | None:
         if following is not None:
             return following.prescription.exercise
     return latest.done.exercise
+
+
+def _swapped_in(turn: Turn, recent: Sequence[SetRecord]) -> ExerciseName | None:
+    """The lift that she swapped in since her latest set."""
+    latest = _latest(recent)
+    return session_of(turn).swapped_in_since(latest.at if latest is not None else None)
+
+
+def _latest(recent: Sequence[SetRecord]) -> SetRecord | None:
+    return max(recent, key=lambda record: (record.at, record.place), default=None)

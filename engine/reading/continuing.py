@@ -52,15 +52,19 @@ def in_hand(context: Context) -> Context:
 
 
 def with_latest_in_hand(pieces: Sequence[Piece], context: Context) -> Context:
-    """The context with the lift of the latest set in hand, where "another triple", "one more set of 5" goes on with it
-    although the plan has another next; as it stands where a load is told that only suits that one.
+    """The context with the lift of the latest set in hand, where "another triple", "one more set of 5", "+10 for 3"
+    goes on with it although the plan has another next; as it stands where a load is told that only suits that one.
     """
     latest = context.recent[-1] if context.recent else None
     if latest is None or latest.done.exercise == context.doing or (context.now and latest.on != context.now.date()):
         return context
+    if context.named:
+        return context
     told = [piece for piece in pieces if piece.kind not in AHEAD_OF_MORE]
     kinds = [piece.kind for piece in told]
     more = kinds[:1] == [K.ANOTHER] or kinds[:1] == [K.EXTRA] or kinds[:2] == [K.NUMBER, K.MORE]
+    if not more and any(piece.role is Role.CHANGE for piece in told):
+        more = _is_loaded(context)  # on top of a lift of the body "+10" may be all of its load
     if not more or K.NAME in kinds or _suits_the_next(told, latest.done, context):
         return context
     return replace(context, doing=latest.done.exercise)
@@ -69,14 +73,26 @@ def with_latest_in_hand(pieces: Sequence[Piece], context: Context) -> Context:
 AHEAD_OF_MORE = frozenset((K.FILLER, K.AND, K.THEN, K.PLUS, K.COMMA, K.GOT, K.STOP))
 
 
+def _is_loaded(context: Context) -> bool:
+    """Whether the lift in hand is one with a load of its own, and not of the body alone."""
+    known = _known_load(context)
+    return known is not None and known.basis is not Basis.BODY
+
+
+def _known_load(context: Context) -> Load | None:
+    """What the lift in hand is done with: lately, or by the plan."""
+    planned = next((slot.load for slot in context.plan if slot.exercise == context.doing), None)
+    return (context.last.get(context.doing) if context.doing else None) or planned
+
+
 def _suits_the_next(told: Sequence[Piece], done: SetDone, context: Context) -> bool:
     """Whether a load is told that is near the one of the lift in hand, and not near that of the latest set."""
-    planned = next((slot.load for slot in context.plan if slot.exercise == context.doing), None)
-    known = (context.last.get(context.doing) if context.doing else None) or planned
+    known = _known_load(context)
     if known is None or done.load is None:
         return False
     near, far = float(known.amount), float(done.load.amount)
-    loads = [float(one.value) for one in told if one.role is Role.LOAD or one.value > MOST_LOADED_REPS]
+    numbers = [one for one in told if one.role is not Role.CHANGE]
+    loads = [float(one.value) for one in numbers if one.role is Role.LOAD or one.value > MOST_LOADED_REPS]
     return any(is_near(load, near) and not is_near(load, far) for load in loads)
 
 

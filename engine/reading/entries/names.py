@@ -156,6 +156,9 @@ def _unnamed(entry: Entry, context: Context) -> tuple[ExerciseName, ...]:
     last = context.recent[-1] if context.recent else None
     if last is None or last.done.exercise == doing or last.done.load is None or last.done.load.amount <= 0:
         return (doing,)
+    further = any(piece.kind is K.ANOTHER for piece in entry.pieces) and not context.named
+    if further or any(piece.role is Role.CHANGE for piece in entry.pieces):
+        return (doing, last.done.exercise)
     known = context.last.get(doing) or next((one.load for one in context.plan if one.exercise == doing), None)
     numbers = [piece for piece in entry.pieces if piece.kind is K.NUMBER and piece.unit in (None, last.done.load.unit)]
     of_the_last = known is not None and any(
