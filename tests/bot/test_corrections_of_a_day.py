@@ -136,3 +136,11 @@ def test_a_day_further_back_than_the_latest_sets_is_reached(friday, words):
 
     assert squats(friday)[MONDAY] != [(5, "90 kg")] * 3
     assert squats(friday)[FRIDAY] == [(5, "100 kg")] * 3
+
+
+@pytest.mark.parametrize("words", ["bench was only 1 set", "delete the bench"])
+def test_no_set_of_days_ago_goes_where_its_day_is_not_named(friday, words):
+    out = friday.says("ana", words)
+
+    assert "Nothing changed" in said(out)
+    assert sum("bench" in name for name, *_ in friday.dated("ana")) == 2

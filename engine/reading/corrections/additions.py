@@ -70,3 +70,10 @@ def _words(prepared: Prepared) -> list[str]:
 
 def _named(prepared: Prepared) -> set[ExerciseName]:
     return {name for piece in prepared.spoken if piece.kind is K.NAME for name in piece.names}
+
+
+def takes_from_long_ago(meant: Correction, prepared: Prepared, context: Context) -> bool:
+    """Whether it takes sets of days ago away, and the day is not named: "leg press was only 2 sets"."""
+    if context.now is None or not prepared.told.isdisjoint(NAMING_A_DAY):
+        return False
+    return any(not _is_fresh(record, context.now) for record in meant.removed)

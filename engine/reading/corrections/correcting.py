@@ -5,7 +5,7 @@ slip = "sorry" | "no" | "oops" | "*" in front;  "sorry" | "my bad" | "actually" 
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 
 from engine.catalogue.catalogue import Catalogue
@@ -120,7 +120,8 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     prepared = _without_a_no(prepared, spoken[first][1].start, words, context, catalogue)
     starred = _is_starred(prepared.cleaned)
     slipped = first > begin or last < end or starred
-    pieces = _in_full(_between(prepared, spoken, first, last, context), prepared.cleaned)
+    between = _between(prepared, spoken, first, last, context)
+    pieces = _in_full(list(_with_second_places(between, prepared.cleaned)), prepared.cleaned)
     if not pieces:
         return None
     judged = _without_misjudging(pieces, book)
@@ -240,6 +241,20 @@ def _between(
         kept.pop(0)
     days = with_remaining(dated(kept, kinds_of(kept), context), context)
     return with_remaining(without_asides(days, kinds_of(days)), context)
+
+
+def _with_second_places(pieces: list[Piece], cleaned: str) -> Iterator[Piece]:
+    """ "first was 7 second 6": the second set, and no seven seconds."""
+    placed = False
+    for at, piece in enumerate(pieces):
+        word = cleaned[piece.start : piece.end].rpartition(" ")[2]
+        behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+        if placed and piece.role is Role.SECONDS and word.lower() == "second" and behind is K.NUMBER:
+            yield piece._replace(role=Role.BARE, end=piece.end - len(word) - 1)
+            yield piece._replace(kind=K.ORDINAL, start=piece.end - len(word), text=word, role=Role.BARE, told=2)
+        else:
+            yield piece
+        placed = placed or piece.kind is K.FIRST
 
 
 def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:

@@ -18,7 +18,7 @@ from datetime import date
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back
+from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back, takes_from_long_ago
 from engine.reading.corrections.after_all import was_like
 from engine.reading.corrections.amid_talk import amid_talk
 from engine.reading.corrections.confirmed import confirms
@@ -93,7 +93,11 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     if not context.recent:
         return None
     meant = _meant(prepared, context, catalogue)
-    return None if isinstance(meant, Correction) and reaches_back(meant, prepared, context) else meant
+    if not isinstance(meant, Correction):
+        return meant
+    if reaches_back(meant, prepared, context):
+        return None
+    return _nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
 
 
 def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
@@ -133,8 +137,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
     if has_no_such_lift(told):
-        said = Unread(prepared.cleaned.strip(), NO_SUCH_LIFT, of_a_request=True)
-        return NoSets(unread=(said,), why=NO_SUCH_LIFT)
+        return _nothing_changed(prepared, NO_SUCH_LIFT)
     return _unclear(prepared) if _is_correcting(told) else None
 
 
@@ -147,6 +150,7 @@ def _tells_what_stands(told: Told) -> bool:
 
 UNCLEAR = "a correction, but not clear of what"
 CONFIRMED = "says that what stands was all done"
+WHICH_DAY = "those sets are of an earlier day: name it, as in monday's squat was 2 sets"
 NO_SUCH_LIFT = "no such lift is known, so the sets stand as they are"
 NONE_THAT_DAY = "a correction, but no such sets stand on that day"
 
@@ -296,6 +300,10 @@ def _respelt(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told
 
 def _unclear(prepared: Prepared, why: str = UNCLEAR) -> NoSets:
     return NoSets(unread=(Unread(prepared.cleaned.strip(), why),), why=why)
+
+
+def _nothing_changed(prepared: Prepared, why: str) -> NoSets:
+    return NoSets(unread=(Unread(prepared.cleaned.strip(), why, of_a_request=True),), why=why)
 
 
 def _is_correcting(told: Told) -> bool:

@@ -54,6 +54,8 @@ def change(told: Told, part: Part, new: Piece, old: Piece) -> bool:
         return set_count(told, part, int(new.value))
     if any(_replaced(told, reached, new, old) for reached in _reaches(told, part)):
         return True
+    if not part.points and _replaced(told, _with_the_load(told, old), new, old):
+        return True
     return _counts_sets(told, part, new, old) and set_count(told, part, int(new.value))
 
 
@@ -64,9 +66,7 @@ def _counts_sets(told: Told, part: Part, new: Piece, old: Piece) -> bool:
 
 
 def _reaches(told: Told, part: Part) -> Iterator[list[SetRecord]]:
-    """Where the old number is looked for: the part meant; or the latest message, its exercise, then the only exercise
-    of the day that has it.
-    """
+    """Where the old number is looked for: the part meant; or the latest message, then all sets of its exercise."""
     if part.places:
         yield part.places
         return
@@ -77,10 +77,16 @@ def _reaches(told: Told, part: Part) -> Iterator[list[SetRecord]]:
         return
     yield last_message(told.context)
     yield sets_of(Part(), told.context)
+
+
+def _with_the_load(told: Told, old: Piece) -> list[SetRecord]:
+    """The sets of the day that were told with the old number as their load; reps are common to many lifts, so that
+    those of a lift further back change only where it is named.
+    """
     day = told.context.recent[-1].on
-    exercises = list(dict.fromkeys(r.done.exercise for r in told.context.recent if r.on == day))
-    groups = [[r for r in told.context.recent if r.on == day and r.done.exercise == name] for name in exercises]
-    yield [record for group in groups for record in group]
+    on_it = [record for record in told.context.recent if record.on == day and record.done.load is not None]
+    loaded = [record for record in on_it if record.done.load and record.done.load.amount == old.value]
+    return [] if any(record.done.reps == old.value for record in loaded) else loaded
 
 
 def _replaced(told: Told, reached: Sequence[SetRecord], new: Piece, old: Piece) -> bool:

@@ -119,6 +119,11 @@ leg press 4x10 180 | i stopped after 3 => leg press 3×10 at 180 kg
 leg press 4x10 180 | there was a fifth set too => leg press 5×10 at 180 kg
 leg press 4x10 180 | did a 5th => leg press 5×10 at 180 kg
 leg press 4x10 180 | the 5th was 8 => leg press 4×10 at 180 kg
+squat 100x6 | bench 60x5 | it was 5 not 6 => barbell back squat 6 at 100 kg; barbell bench press 5 at 60 kg
+squat 100x6 | bench 60x5 | the squat was 5 not 6 => barbell back squat 5 at 100 kg; barbell bench press 5 at 60 kg
+bench 60x8 60x8 60x7 | first was 7 second 6 => barbell bench press 7 at 60 kg, 6 at 60 kg, 7 at 60 kg
+bench 60x8 60x8 60x7 | first 7 second 6 third 5 => barbell bench press 7 at 60 kg, 6 at 60 kg, 5 at 60 kg
+plank 60s 60s | first was 50 second => plank 50 s, 60 s
 """  # noqa: E501 — one dialogue a line
 
 
