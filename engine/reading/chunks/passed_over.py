@@ -7,7 +7,7 @@ that points at one of the sets where another rule reads what is told of that set
 from __future__ import annotations
 
 from engine.reading.chunks.sums import SummedChunks
-from engine.reading.words.cues import CUES_OF, any_cued, is_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 

@@ -25,7 +25,7 @@ from engine.reading.words.pieces import Piece, Role, kinds_of
 
 PLACED = frozenset((K.FIRST, K.MIDDLE, K.LAST))
 COUNTING = PLACED | {K.ANOTHER, K.SAME, K.ONCE, K.COUNT, K.TOTAL, K.ADDED, K.OUT_OF, K.ALTERED}
-COUNTING_PERHAPS = COUNTING | {K.PLAIN, K.OTHERS, K.FAR}
+COUNTING_PERHAPS = COUNTING | {K.PLAIN, K.OTHERS, K.FAR, K.NOTE, K.SORE}
 OF_OTHER_SETS = frozenset((K.ANOTHER, K.ONCE, K.TOTAL, K.ADDED))
 """Beside words for sets or reps these are of them: "another good set"."""
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.THEN, K.QUESTION, K.AND))
@@ -40,12 +40,15 @@ NOUNS = frozenset(("workout", "day", "week", "span", "record", "notaset"))
 DESCRIBING = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.OF))
 DESCRIBED = frozenset((K.NOTE, K.JOINT, K.MUSCLE, K.SORE, K.UNRELATED, K.HEADING, K.OTHERS, K.PAIN, K.DENIED, K.REST))
 CONTENT = frozenset((K.NOTE, K.PLAIN, K.UNRELATED, K.HEADING, K.FAR, K.REST, K.JOINT, K.MUSCLE))
+SINGLED = frozenset((K.PLAIN, K.UNRELATED, K.REST, K.OTHERS, K.BODY))
+ALIKE = frozenset(("all", "every"))
 REPEATING, NEVER = frozenset(("aroundagain",)), frozenset(("notagain",))
 ANEW, FELT = frozenset(("anew",)), frozenset(("felt", "seemed"))
 AS, EVERY, SURPLUS, ONE = frozenset(("asmuch",)), frozenset(("every",)), frozenset(("surplus",)), frozenset(("an",))
 LINKING, HALVED = frozenset(("of", "the", "onlift")), frozenset(("halfof",))
 COUNTED_PERHAPS, OR = frozenset((K.PLAIN, K.OTHERS, K.FAR)), frozenset(("or",))
-ARTICLE = frozenset(("the",))
+ARTICLE, COMPARED = frozenset(("the",)), frozenset(("heavier", "lighter"))
+PLURAL = "s"
 REACH, REACH_OF_A_FEEL = 10, 2
 
 
@@ -54,11 +57,16 @@ def with_counting_talk(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] = []
     start = 0
     for at, piece in enumerate(pieces):
-        if piece.kind in ENDS or (piece.kind is K.DASH and not piece.glued):
+        if (piece.kind in ENDS and not _says_more(piece)) or (piece.kind is K.DASH and not piece.glued):
             out += _settled(pieces[start:at])
             out.append(piece)
             start = at + 1
     return [*out, *_settled(pieces[start:])]
+
+
+def _says_more(piece: Piece) -> bool:
+    """ "deux fois plus fatigué": the word that adds a set says how much, too."""
+    return piece.kind is K.AND and is_cued(piece.text, AS)
 
 
 def _settled(clause: list[Piece]) -> list[Piece]:
@@ -81,16 +89,29 @@ def _settled(clause: list[Piece]) -> list[Piece]:
 
 
 def _with_things_counted(clause: list[Piece]) -> list[Piece]:
-    """ "80x8 four eyes on my form": a number in words right behind one in figures, and what it counts is not known."""
+    """A number in words that may count something else is unclear."""
     out = clause
-    for at in range(1, len(clause) - 1):
-        number, before = clause[at], clause[at - 1]
-        if number.spelled and number.kind is K.NUMBER and before.kind is K.NUMBER and not before.spelled:
-            behind = at + 1 + 2 * is_cued(clause[at + 1].text, OR)
-            if behind < len(clause) and clause[behind].kind in COUNTED_PERHAPS and number.role is Role.BARE:
-                out = list(clause) if out is clause else out
-                out[at] = number._replace(kind=K.UNCLEAR)
+    for at in range(len(clause) - 1):
+        number, before = clause[at], clause[at - 1] if at else None
+        if not number.spelled or number.kind is not K.NUMBER:
+            continue
+        behind = at + 1 + 2 * is_cued(clause[at + 1].text, OR)
+        thing = clause[behind] if behind < len(clause) else None
+        if thing is not None and _may_count(number, before, thing):
+            out = list(clause) if out is clause else out
+            out[at] = number._replace(kind=K.UNCLEAR)
     return out
+
+
+def _may_count(number: Piece, before: Piece | None, thing: Piece) -> bool:
+    """Whether a number in words may count the thing behind it: "80x8 four eyes", "one rep felt off"."""
+    if number.role is Role.REPS:
+        return is_cued(thing.text, FELT)
+    if number.role is not Role.BARE:
+        return False
+    if before is None:
+        return thing.kind is K.PLAIN and not thing.text.endswith(PLURAL)  # "three coins" are no reps: talk
+    return before.kind is K.NUMBER and not before.spelled and thing.kind in COUNTED_PERHAPS
 
 
 class Around(NamedTuple):
@@ -115,10 +136,12 @@ def _another(one: Around) -> K | None:
 
 
 def _same(one: Around) -> K | None:
-    """ "slow again", "all sets felt the same"; not "never again", "did it again"."""
+    """ "slow again", "all sets felt the same", "all the same"; not "never again", "did it again"."""
     if any(is_cued(piece.text, FELT) for piece in one.before[-REACH_OF_A_FEEL:]):
         return K.NOTE
-    if any(is_cued(piece.text, NEVER) for piece in one.before) or not is_cued(one.word.text, ANEW):
+    if not is_cued(one.word.text, ANEW):
+        return K.NOTE if not one.joined and any(is_cued(piece.text, ALIKE) for piece in one.before) else None
+    if any(is_cued(piece.text, NEVER) for piece in one.before):
         return None
     if any(is_cued(piece.text, REPEATING) for piece in one.before[:1]):
         return None
@@ -127,7 +150,9 @@ def _same(one: Around) -> K | None:
 
 
 def _once(one: Around) -> K | None:
-    """ "twice as tired", "twice the fun"; "twice as planned" counts sets."""
+    """ "twice as tired", "twice the fun", "twice heavier"; "twice as planned" counts sets."""
+    if one.behind and is_cued(one.behind[0].text, COMPARED):
+        return K.NOTE
     if len(one.behind) == 1 or not one.behind or one.behind[1].kind not in CONTENT:
         return None
     if one.behind[0].kind is K.MORE or is_cued(one.behind[0].text, AS):
@@ -139,10 +164,10 @@ def _count(one: Around) -> K | None:
     """ "every single rep counted", "double shift at work"."""
     if one.before and is_cued(one.before[-1].text, EVERY):
         return K.NOTE
-    thing = one.behind[0].kind if one.behind else None
-    if one.before or thing not in (K.PLAIN, K.UNRELATED, K.REST):
+    thing = one.behind[0] if one.behind and not one.before else None
+    if thing is None or (thing.kind not in SINGLED and not is_cued(thing.text, NOUNS)):
         return None
-    return K.UNCLEAR if thing is K.PLAIN or one.joined else K.NOTE
+    return K.UNCLEAR if thing.kind is K.PLAIN or one.joined else K.NOTE
 
 
 def _amount(one: Around) -> K | None:
