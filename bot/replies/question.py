@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import assert_never
 
 from bot.messages import Button
+from bot.replies.dates import day
 from bot.replies.reply import Reply
 from bot.replies.sets import sets_text
 from bot.replies.trouble import quoted
@@ -69,14 +70,21 @@ def _head(asked: Asked, text: str) -> str:
             return (
                 f"I do not understand {quoted(asked.typed, 30)} in it. Is this right? Else send each set with its reps."
             )
-        case Doubt.WHOSE | Doubt.WHETHER:
-            return f"Yours, or {asked.term}'s?" if asked.term else f"Did you do {quoted(text)}?"
+        case Doubt.WHOSE | Doubt.WHETHER | Doubt.DAY:
+            return _whether(asked, text)
         case Doubt.UNKNOWN_NAME | Doubt.NO_REPS | Doubt.MORE:
             asking = asked.question.removesuffix(f" {NOTHING_SAVED}")
             several = any(len(_lifts(reading.sets)) > 1 for reading in asked.readings)
             return f"{asking.partition('? ')[0]}?" if several and "? " in asking else asking
         case _:
             assert_never(asked.doubt)
+
+
+def _whether(asked: Asked, text: str) -> str:
+    if asked.doubt is not Doubt.DAY:
+        return f"Yours, or {asked.term}'s?" if asked.term else f"Did you do {quoted(text)}?"
+    on = "" if asked.on is None else f", {day(asked.on)}"
+    return f"Are these sets of {quoted(asked.typed, 30)}{on}? If not, send them again without it."
 
 
 def distinct(labels: Sequence[str], asked: Asked) -> list[str]:

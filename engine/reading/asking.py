@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.days.dates import WHY_NOT
+from engine.reading.days.day_pieces import WHY_NOT
 from engine.reading.days.days_apart import TWO_DAYS
 from engine.reading.entries.entry import Entry
 from engine.reading.gaps import with_a_gap
@@ -55,6 +55,7 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         if term and choices
         else "How many reps were that",
         Doubt.WHETHER: "Was that a set",
+        Doubt.DAY: f"Are these sets of {term}",
         Doubt.MORE: "Are these more sets",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
         Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",

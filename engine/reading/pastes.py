@@ -32,6 +32,7 @@ IN_DOUBT = {
     Doubt.NO_REPS: "no reps in it",
     Doubt.WHOSE: "whose sets are these?",
     Doubt.WHETHER: "was it done?",
+    Doubt.DAY: "of which day is it?",
     Doubt.MORE: "are these more sets?",
     Doubt.NUMBERS: "{ways}?",
     Doubt.WORDS: "there are words in it that may change the sets; send each set with its reps",

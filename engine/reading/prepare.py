@@ -7,6 +7,7 @@ from typing import NamedTuple
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.days.halves_of_days import without_halves
 from engine.reading.days.headings import without_days_counted
 from engine.reading.days.week_headings import with_weeks
 from engine.reading.days.weekday_dates import with_weekdays_dated
@@ -348,6 +349,7 @@ NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with the days that are told gathered into one piece each."""
     if not kinds.isdisjoint(MAY_TELL_A_DAY) or (K.LINE in kinds and _heads_with_a_number(pieces)):
+        pieces = without_halves(pieces)
         if K.ORDINAL in kinds and K.WEEKDAY in kinds and context.now is not None:
             pieces = with_weekdays_dated(pieces, context.now.date())
         told = with_dates(pieces, context.now, context.unit)

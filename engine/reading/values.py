@@ -94,6 +94,7 @@ class Doubt(Enum):
     NO_REPS = "no reps"
     WHOSE = "whose sets"
     WHETHER = "whether it was done"
+    DAY = "the day"
     WORDS = "words that may change the sets"
     MORE = "whether they are more sets"
 

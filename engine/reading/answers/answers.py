@@ -78,7 +78,11 @@ def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
     if not words or len(words) > MOST_WORDS or "?" in told.text:
         return None
     plain = not told.names() and not any(piece.kind is K.TIMES for piece in told.prepared.pieces)
-    only_yes = plain and told.asked.doubt in (Doubt.WHOSE, Doubt.WHETHER)  # a bare number is a set of the lift in hand
+    only_yes = plain and told.asked.doubt in (
+        Doubt.WHOSE,
+        Doubt.WHETHER,
+        Doubt.DAY,
+    )  # a bare number is a set of the lift in hand
     only_yes = only_yes or told.asked.doubt is Doubt.MORE  # "it was 5x5" puts right those that stand
     if puts_no_load_right(told):
         return StillOpen(told.asked, again=True)

@@ -19,23 +19,31 @@ from engine.reading.days.calendar_days import (
     weekday_before,
 )
 from engine.reading.days.day_headings import in_turn
+from engine.reading.days.day_pieces import NO_DAY, Doubted, Found, as_day
 from engine.reading.days.day_places import (
-    ENDS_OF_SETS,
     ON_A_DAY,
     between_name_and_number,
     closes_the_sets,
     ends_here,
     follows_an_opening,
     is_from,
-    is_of_something_else,
-    may_head_a_lift,
     opens_a_clause,
     past_who_did,
 )
 from engine.reading.days.day_starts import DATE_KINDS, DAYS_BACK, opens_a_line, perhaps_days
-from engine.reading.days.days_apart import TWO_DAYS, with_days_apart
+from engine.reading.days.days_apart import with_days_apart
 from engine.reading.days.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
-from engine.reading.days.week_headings import WHICH_DAY
+from engine.reading.days.ordinals import MOST_SETS_PLACED, is_a_day_amid, is_plainly_a_day, may_be_a_day
+from engine.reading.days.told_of import (
+    is_an_entry_from,
+    is_hardly_theirs,
+    is_of_something_else,
+    linked_at,
+    may_be_of_the_sets,
+    opens_with_sleep,
+    stands_among_sets,
+)
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
@@ -47,17 +55,6 @@ LONGEST_DATE_TEXT = 24
 YEAR_DIGITS = (2, 4)
 BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
 FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
-NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
-WHY_NOT = {
-    NO_SUCH_DAY: "there is no such day",
-    STILL_AHEAD: "that day is still ahead",
-    LONG_AGO: "that day is too long ago",
-    TWO_DAYS: "two days are told of the same sets",
-    WHICH_DAY: "a week, but which day of it; put the day in front of its sets",
-}
-"""Of a day that nothing can be recorded for, by its piece's `told`."""
-FIRST_YEAR = 2000
-"""Before it a day is a slip. Common practice, no source."""
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
 PLAINLY_DAYS = frozenset(("sat", "sun"))
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
@@ -74,38 +71,22 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
         anchored, seen = opens_a_line(pieces, at, seen, anchored), at
         found = _date_at(pieces, at, now, unit, anchored) if _may_be_date(pieces, at, anchored) else None
         if found is None:
-            if pieces[at].kind in WORD_DAYS and may_head_a_lift(pieces, at) and pieces[at].text not in SHORT_WORDS:
-                out += [*pieces[behind:at], pieces[at]._replace(kind=K.UNCLEAR)]
-                behind = seen = at + 1
-            continue
+            if pieces[at].text in SHORT_WORDS or not may_be_of_the_sets(pieces, at):
+                if _said_last(pieces, at) and pieces[at].kind is K.WEEKDAY:
+                    out += [*pieces[behind : at - 1], pieces[at]]  # "sore from last friday" tells of no last set
+                    behind = at + 1
+                continue
+            found = Doubted(_by_word(pieces, at, now.date() if now is not None else None)), at + 1
         day, end = found
         out += pieces[behind:at]
         if out and out[-1].kind is K.LAST and pieces[at].kind is not K.YESTERDAY and pieces[at].kind is not K.TODAY:
             out.pop()  # "last monday"
-        out.append(_dated(pieces[at], day, now, pieces[end - 1].end))
+        out.append(as_day(pieces[at], day, now, pieces[end - 1].end))
         behind = seen = end
     if not behind:
         return pieces
     out += pieces[behind:]
     return with_days_apart(in_turn(out, now.date()), now.date()) if now is not None else out
-
-
-def _dated(piece: Piece, day: date | Slip | None, now: datetime | None, end: int) -> Piece:
-    """The DATE piece; `told` says why nothing can be recorded for that day, where nothing can."""
-    if isinstance(day, Slip):
-        return piece._replace(kind=K.DATE, day=None, told=NO_SUCH_DAY, end=end)
-    slip = 0
-    if day is not None and now is not None:
-        slip = STILL_AHEAD if day > now.date() else LONG_AGO if day.year < FIRST_YEAR else 0
-    return piece._replace(kind=K.DATE, day=day, told=slip, end=end)
-
-
-class Slip:
-    """A day that no calendar has: 31/02."""
-
-
-NO_DAY = Slip()
-Found = tuple[date | Slip | None, int]
 
 
 def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
@@ -116,7 +97,7 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
     if pieces[at + 1].kind in DAYS_BACK:
-        return True
+        return not is_of_something_else(pieces, at)
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
 
 
@@ -129,7 +110,8 @@ def _said_on(pieces: list[Piece], at: int) -> bool:
 
 def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool) -> Found | None:
     piece = pieces[at]
-    if at and pieces[at - 1].kind is K.NOT_DATE and not is_from(pieces, at, anchored):
+    link = linked_at(pieces, at)
+    if link >= 0 and pieces[link].kind is K.NOT_DATE and not _is_from(pieces, at, link, anchored):
         return None
     today = now.date() if now else None
     if piece.kind is K.NUMBER:
@@ -143,24 +125,33 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
         return None
     if piece.text in SHORT_WORDS and not _is_short_day(pieces, at, anchored):
         return None
-    count = WORD_DAYS.get(piece.kind)
-    if count is None:
+    if piece.kind not in WORD_DAYS:
         return _month_first(pieces, at, today)
-    return (count(piece, today, _said_last(pieces, at)) if today else None), at + 1
+    return _by_word(pieces, at, today), at + 1
 
 
-MOST_SETS_PLACED = 5
-""" "4 on the 3rd" is of the third set; nobody tells of a sixth by its place. Common practice, no source."""
+def _by_word(pieces: list[Piece], at: int, today: date | None) -> date | None:
+    """The latest day that the word here tells."""
+    return WORD_DAYS[pieces[at].kind](pieces[at], today, _said_last(pieces, at)) if today else None
+
+
+def _is_from(pieces: list[Piece], at: int, link: int, anchored: bool) -> bool:
+    end = at + (kind_at(pieces, at + 1) in DAYS_BACK)
+    return is_from(pieces, end, link, anchored) or is_an_entry_from(pieces, end, link)
 
 
 def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether a day in words stands where days are told."""
     if (pieces[at].kind is K.TODAY and at and pieces[at - 1].kind in FELT) or is_of_something_else(pieces, at):
         return False  # "tired today"
-    if anchored or ends_here(pieces, at + 1) or between_name_and_number(pieces, at):
-        return True
+    if anchored or between_name_and_number(pieces, at):
+        return not opens_with_sleep(pieces, at)
+    if ends_here(pieces, at + 1):
+        return not is_hardly_theirs(pieces, at)
     said_on = pieces[at].kind is K.MONTH and _said_on(pieces, at)
-    return said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at) or opens_a_clause(pieces, at)
+    if said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at) or opens_a_clause(pieces, at):
+        return True
+    return stands_among_sets(pieces, at)
 
 
 def _weekday_at(pieces: list[Piece], at: int) -> int | None:
@@ -246,9 +237,10 @@ def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | 
     while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
         ahead += 1
     said_on = any(piece.text == "on" for piece in pieces[max(at - 2, 0) : at])
-    behind_sets = any(piece.kind in ENDS_OF_SETS for piece in pieces[max(at - 3, 0) : at])
-    if said_on and ahead == len(pieces) and behind_sets and day > MOST_SETS_PLACED:
+    if (day > MOST_SETS_PLACED and is_a_day_amid(pieces, at)) or is_plainly_a_day(pieces, at):
         return (latest_of_month(day, today) or NO_DAY if today else None), end  # "squat 3x5 100 on the 12th"
+    if may_be_a_day(pieces, at, day):
+        return Doubted(latest_of_month(day, today) if today else None), end
     parted = ahead > end or said_on
     if not parted or [piece.kind for piece in pieces[ahead : ahead + 1]] != [K.NAME]:
         return None

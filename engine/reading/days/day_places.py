@@ -77,8 +77,11 @@ BEHIND_A_NAME_AND_DAY = (K.NUMBER, K.BAR, K.BODY, K.COLON, K.AT, K.WITH)
 
 def _is_set_apart(pieces: list[Piece], at: int) -> bool:
     """ "bench (yesterday) 3x5 80", "bench - yesterday - 3x5 80"."""
-    signs = (kind_at(pieces, at - 1), kind_at(pieces, at + 1))
-    return signs in ((K.OPEN, K.CLOSE), (K.DASH, K.DASH)) and kind_at(pieces, at - 2) is K.NAME
+    sign = at - 1
+    while sign > 0 and at - sign <= MOST_TIES and _ties_to_a_name(pieces[sign]):
+        sign -= 1
+    signs = (kind_at(pieces, sign), kind_at(pieces, at + 1))
+    return signs in ((K.OPEN, K.CLOSE), (K.DASH, K.DASH)) and kind_at(pieces, sign - 1) is K.NAME
 
 
 def _parts_load_and_sets(pieces: list[Piece], at: int) -> bool:
@@ -169,14 +172,6 @@ def _is_one_of_two(pieces: list[Piece], at: int) -> bool:
     return joined and kind_at(pieces, other + 1) is K.NUMBER and K.NAME in [p.kind for p in pieces[max(0, at - 2) : at]]
 
 
-def is_of_something_else(pieces: list[Piece], at: int) -> bool:
-    """ "slept badly yesterday, bench 3x5 80": the day ends words of sleep or pain, and no sets stand in front of it."""
-    start = _start_of_line(pieces, at)
-    ahead = [piece.kind for piece in pieces[start:at]]
-    return kind_at(pieces, at + 1) is K.COMMA and not OF_NO_SETS.isdisjoint(ahead) and SAID.isdisjoint(ahead)
-
-
-OF_NO_SETS = frozenset((K.UNRELATED, K.PAIN, K.SORE, K.DENIED, K.REST))
 NO_DAY_OF_SETS = SAID | TELLING_NO_SETS
 
 
@@ -259,18 +254,19 @@ BESIDE_NO_SET = tuple([kind] for kind in (K.PLAIN, K.SETTING, K.UNRELATED, K.OTH
 APART = frozenset((Role.SECONDS, Role.NOT_A_SET, Role.PLURAL))
 
 
-def is_from(pieces: list[Piece], at: int, anchored: bool) -> bool:
+def is_from(pieces: list[Piece], at: int, link: int, anchored: bool) -> bool:
     """ "from monday: bench 3x8 60", "bench 3x8 60 from monday", "bench from monday 3x8 60"; "sore from monday" tells of
-    no sets.
+    no sets. Shape: "from" stands at `link`.
     """
-    if pieces[at - 1].text not in FROM:
+    if pieces[link].text not in FROM:
         return False
-    before, after = kind_at(pieces, at - 2), kind_at(pieces, at + 1)
+    before, after = kind_at(pieces, link - 1), kind_at(pieces, at + 1)
     if kind_at(pieces, at + 1) is K.COLON and follows_an_opening(pieces, at):
         return True  # "catch up from friday: bench 3x8 60"
     if anchored or (before is K.NAME and after is K.NUMBER) or (before in PARTING and after in (K.NAME, K.COLON)):
         return True
-    return at > 1 and before in ENDS_OF_SETS and ends_here(pieces, at + 1)
+    ahead = link - 1 - (before in (K.COMMA, K.OPEN, K.DASH, K.STOP))
+    return link > 0 and kind_at(pieces, ahead) in ENDS_OF_SETS and ends_here(pieces, at + 1)
 
 
 ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS, K.COUNT, K.EFFORT))

@@ -49,12 +49,34 @@ def _clashes(pieces: list[Piece], one: int, other: int) -> bool:
     between = [piece.kind for piece in pieces[one + 1 : other]]
     if between and JOINING.issuperset(between) and not {K.AND, K.SLASH, K.COMMA, K.PLUS}.isdisjoint(between):
         return True
+    if _both_have_the_sets(pieces, one, other, between):
+        return True
     if K.DATE not in (pieces[one].kind, pieces[other].kind) or not _heads_sets(pieces, other):
         return False
     if K.NAME in between:
         named = between.index(K.NAME)
         return named == len(between) - 1 and between[max(0, named - 1)] is K.NUMBER and not _is_named(pieces, other)
     return K.NUMBER in between and K.NAME not in [piece.kind for piece in pieces[:one]] and not _is_named(pieces, other)
+
+
+def _both_have_the_sets(pieces: list[Piece], one: int, other: int, between: list[K]) -> bool:
+    """ "for today: squat 3x5 100, from yesterday", "sunday catch up: squat on the 8th 3x5 100": a day ahead of the only
+    lift, and another behind its name or its sets.
+    """
+    if {pieces[one].kind, pieces[other].kind} != {K.DATE} or between.count(K.NAME) != 1 or K.LINE in between:
+        return False
+    apart = other
+    while pieces[apart - 1].kind in LEADING:
+        apart -= 1
+    behind = pieces[other + 1].kind if other + 1 < len(pieces) else None
+    if pieces[apart - 1].kind is K.NAME:
+        return behind in (K.NUMBER, K.COLON)
+    return K.NUMBER in between and pieces[apart - 1].kind in ENDS_OF_SETS and behind in ENDS
+
+
+LEADING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.FILLER, K.NOT_DATE, K.LAST))
+ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS, K.EFFORT))
+ENDS = (None, K.LINE, K.STOP, K.CLOSE, K.COMMA)
 
 
 def _heads_sets(pieces: list[Piece], at: int) -> bool:

@@ -32,7 +32,10 @@ def _is_padded_apart(pieces: list[Piece], at: int) -> bool:
     behind = pieces[at + 3].kind if at + 3 < len(pieces) else None
     apart = not pair[0].glued or pieces[at - 1].kind is K.OPEN
     between = pieces[at - 1].kind is K.NAME and behind in (K.NUMBER, K.COLON, K.COMMA)
-    return padded and apart and (between or behind in (None, K.LINE, K.CLOSE))
+    return padded and apart and (between or behind not in BEHIND_A_PAIR)
+
+
+BEHIND_A_PAIR = frozenset((K.TIMES, K.SLASH, K.NUMBER, K.COUNT, K.KG, K.LB, K.REPS, K.AT, K.SETS))
 
 
 def ends_a_heading(pieces: list[Piece], at: int) -> bool:

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from itertools import pairwise
 
-from engine.reading.days.dates import WHY_NOT
+from engine.reading.days.day_pieces import WHY_NOT
 from engine.reading.days.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.leads import is_aside, leads_to, warms_up

@@ -1,0 +1,181 @@
+"""What a day in words is told of, where its place alone does not tell: of the sets, of something else, or perhaps of
+either, which is asked.
+
+sets = clause with a lift or numbers, and no words of sleep, rest, people or comparing     squat tuesday, paused 3x5 100
+else = clause of sleep or rest or people without sets           squat 3x5 100, slept badly yesterday
+open = any other                                                gym was packed yesterday, squat 3x5 100
+
+A day word that is passed over makes the sets today's, so nothing is passed over that may be theirs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.days.day_places import (
+    COMPARING,
+    COUNTED,
+    FROM,
+    ON_A_DAY,
+    SAID,
+    TELLING_NO_SETS,
+    follows_an_opening,
+    may_head_a_lift,
+)
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+
+ENDS = frozenset((K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OPEN, K.CLOSE, K.THEN, K.OTHER_SIGN))
+REACH_OF_A_CLAUSE = 10
+"""How many pieces of its clause are looked at on each side of a day. Common practice, no source."""
+SLEPT = frozenset(("slept",))
+SETS = frozenset((K.NAME, K.TIMES, K.COUNT))
+HEADING = frozenset((K.HEADING, K.NUMBER, K.FILLER))
+OF_ELSE = frozenset((K.UNRELATED, K.REST, K.OTHERS))
+HOW_ONE_WAS = frozenset((K.PAIN, K.SORE))
+OF_A_BODY = HOW_ONE_WAS | {K.MUSCLE, K.MISS, K.UNRELATED}
+NO_SETS = TELLING_NO_SETS | OF_ELSE | HOW_ONE_WAS
+OF_A_DAY = frozenset((K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY))
+MORE = COMPARING | {"up", "down", "more", "fewer"}
+OF_AN_ENTRY = frozenset(("entry", "workout", "logged"))
+WAS = frozenset(("was", "were"))
+OF_ANOTHER_DAY = MORE | {"inplace"}
+
+
+def is_of_something_else(pieces: list[Piece], at: int) -> bool:
+    """ "slept badly yesterday, bench 3x8 60", "squat 3x5 100, my brother came by on monday"."""
+    ahead, behind = _clause(pieces, at)
+    if kind_at(pieces, at + len(behind) + 1) is K.COLON:
+        return False
+    if opens_with_sleep(pieces, at):
+        return False
+    if _has_slept(ahead if not behind else (*ahead, *behind)):
+        return True
+    if not behind:
+        ahead, _ = _clause(pieces, at, SAID)  # "squat 3x5 100 rest day yesterday"
+    kinds = {piece.kind for piece in (*ahead, *behind)}
+    if SAID.isdisjoint(kinds):
+        compared = bool(ahead) and _is_compared(pieces, at)
+        return compared or _is_of_rest(pieces, at, kinds) or (K.OTHERS in kinds and not _is_company(ahead))
+    return False
+
+
+def _has_slept(clause: Sequence[Piece]) -> bool:
+    """ "slept 6h last night", "squat 3x5 100 slept badly yesterday"; and not "squat 3x5 100 at my flat yesterday"."""
+    slept = [at for at, piece in enumerate(clause) if piece.kind is K.UNRELATED and is_cued(piece.text, SLEPT)]
+    return bool(slept) and SETS.isdisjoint([piece.kind for piece in clause[slept[0] :]])
+
+
+def opens_with_sleep(pieces: list[Piece], at: int) -> bool:
+    """ "yesterday ran 5k, then squat 3x5 100": the day of the run, and perhaps of the sets."""
+    ahead, behind = _clause(pieces, at)
+    return not ahead and kind_at(pieces, at - 1) in (None, K.LINE) and _has_slept(behind)
+
+
+def _is_of_rest(pieces: list[Piece], at: int, kinds: set[K]) -> bool:
+    """ "rest day yesterday"; and not "3x5 100 with 2 min rest on friday"."""
+    return K.REST in kinds and K.NUMBER not in [piece.kind for piece in _clause(pieces, at)[0]]
+
+
+def stands_among_sets(pieces: list[Piece], at: int) -> bool:
+    """ "squat yesterday with a belt 3x5 100": a lift and numbers in its clause, and nothing that may have the day."""
+    if pieces[at].kind not in OF_A_DAY or may_head_a_lift(pieces, at):
+        return False
+    ahead, behind = _clause(pieces, at)
+    if ahead and not behind and kind_at(pieces, at + 1) is K.COLON:
+        return HEADING.issuperset(piece.kind for piece in ahead)  # "week 3 monday: squat 3x5 100"
+    said = (*ahead, *behind)
+    kinds = {piece.kind for piece in said}
+    alone = [piece.kind for piece in said].count(K.NAME) == 1 and not kinds.isdisjoint(COUNTED)
+    return alone and NO_SETS.isdisjoint(kinds) and not any_cued([piece.text for piece in said], MORE)
+
+
+def may_be_of_the_sets(pieces: list[Piece], at: int) -> bool:
+    """Whether a day that no rule took may still be that of the sets; "better than yesterday" is not."""
+    if pieces[at].kind not in OF_A_DAY or is_of_something_else(pieces, at) or _has_its_date(pieces, at):
+        return False
+    link = linked_at(pieces, at)
+    if _is_compared(pieces, at):
+        return False
+    if may_head_a_lift(pieces, at):
+        return True
+    if link >= 0 and pieces[link].kind is K.NOT_DATE:
+        return pieces[link].text in FROM and kind_at(pieces, link - 1) is K.PLAIN and _heads(pieces, at)
+    kinds = {piece.kind for piece in (*_clause(pieces, at)[0], *_clause(pieces, at)[1])}
+    return TELLING_NO_SETS.isdisjoint(kinds)
+
+
+def _is_compared(pieces: list[Piece], at: int) -> bool:
+    """ "squat 3x5 100, same as last tuesday", "next one thursday"."""
+    link = linked_at(pieces, at)
+    ahead = pieces[max(0, link - 1) : link + 1]
+    return any(piece.kind is K.SAME or is_cued(piece.text, NEXT) for piece in ahead)
+
+
+NEXT = frozenset(("next",))
+
+
+def _has_its_date(pieces: list[Piece], at: int) -> bool:
+    """ "lunes 10 de marzo": the date behind it is the day."""
+    dated = kind_at(pieces, at + 1) in (K.NUMBER, K.ORDINAL, K.MONTH)
+    return dated and K.MONTH in [piece.kind for piece in pieces[at + 1 : at + 1 + LONGEST_DATE]]
+
+
+LONGEST_DATE = 4
+
+
+def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
+    """ "bench 3x5 80, shoulder hurt yesterday", "squat 3x5 100, up on tuesday": a day behind the sets and behind
+    words that may have it.
+    """
+    ahead, _ = _clause(pieces, at, SAID)
+    if any_cued([piece.text for piece in ahead], WAS) and K.PLAIN in [piece.kind for piece in ahead]:
+        return True  # "gym was packed on monday"
+    hurt = not OF_A_BODY.isdisjoint([piece.kind for piece in ahead])
+    return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)
+
+
+def linked_at(pieces: list[Piece], at: int) -> int:
+    """The place of the word that the day hangs on: "from" of "from the last friday"."""
+    link = at - 1
+    while link > max(0, at - MOST_ARTICLES) and _is_an_article(pieces[link]):
+        link -= 1
+    return link
+
+
+MOST_ARTICLES = 3
+
+
+def _is_an_article(piece: Piece) -> bool:
+    return piece.kind is K.LAST or (piece.kind is K.FILLER and is_cued(piece.text, ON_A_DAY) and piece.text not in FROM)
+
+
+def is_an_entry_from(pieces: list[Piece], at: int, link: int) -> bool:
+    """ "quick one from yesterday, squat 3x5 100": what is from that day are the sets."""
+    return (
+        link > 0
+        and is_cued(pieces[link - 1].text, OF_AN_ENTRY)
+        and (_heads(pieces, at) or follows_an_opening(pieces, at))
+    )
+
+
+def _heads(pieces: list[Piece], at: int) -> bool:
+    """Whether a lift stands behind the day, but for a sign."""
+    behind = at + 1 + (kind_at(pieces, at + 1) in (K.COMMA, K.COLON, K.DASH, K.STOP, K.LINE))
+    return kind_at(pieces, behind) in (K.NAME, K.WARMUP, K.HEADING)
+
+
+def _is_company(ahead: list[Piece]) -> bool:
+    return any(piece.kind is K.WITH for piece in ahead)
+
+
+def _clause(pieces: list[Piece], at: int, more_ends: frozenset[K] = frozenset()) -> tuple[list[Piece], list[Piece]]:
+    """The pieces of the day's clause in front of it and behind it."""
+    start = end = at
+    while start and at - start < REACH_OF_A_CLAUSE and pieces[start - 1].kind not in ENDS | more_ends:
+        start -= 1
+    while end + 1 < len(pieces) and end - at < REACH_OF_A_CLAUSE and pieces[end + 1].kind not in ENDS:
+        end += 1
+    return pieces[start:at], pieces[at + 1 : end + 1]
