@@ -86,8 +86,8 @@ def _words_behind(pieces: list[Piece], at: int) -> bool:
     """Whether words and nothing of a set stand there, up to the end of the clause."""
     start = at
     while kind_at(pieces, at) not in ENDS:
-        if pieces[at].kind in SETS_GO_ON:
-            return False
+        if pieces[at].kind in SETS_GO_ON and not is_cued(pieces[at].text, WAS):
+            return False  # the Swedish "var" is "was" and "each"
         at += 1
     return at > start
 

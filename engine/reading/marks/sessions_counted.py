@@ -2,6 +2,7 @@
 
 another = "another" [ NUMBER ] [ word ] TIME [ "more" ]     no set more, and no reps
 left    = LEFT NUMBER TIME | NUMBER TIME LEFT               no reps in reserve
+things  = NUMBER NUMBER THING                           "10 8 7 2 kaffe": asked, where the word is of no plural in -s
 often   = ( NUMBER "times" | "twice" ) TRAINED              how often somebody trained, and no repeat of the set before
 TIME is a word for a span of time or for a session: cues of the language files. "One more for the day" counts a set.
 """
@@ -18,7 +19,11 @@ TRAINED = frozenset(("trains", "workout"))
 BETWEEN = frozenset((K.FILLER, K.NOTE, K.PLAIN))
 AMONG_SETS = frozenset((K.TIMES, K.FOR, K.AT, K.WITH, K.SLASH, K.PLUS, K.OF, K.BY))
 LEFT = frozenset((K.RESERVE, K.RESERVE_LEFT, K.LEFT))
-SAYING_SO = frozenset((K.ANOTHER, K.ONCE)) | LEFT
+SAYING_SO = frozenset((K.ANOTHER, K.ONCE, K.UNRELATED)) | LEFT
+THINGS = frozenset(("things",))
+AHEAD_OF_A_COUNT = frozenset((K.NUMBER, K.FILLER))
+FEW = 4
+PLURAL = "s"
 NO_LINK = frozenset(("an",))
 MOST = 14
 """So many sessions or days somebody may have ahead. Common practice, no source."""
@@ -32,6 +37,8 @@ def without_sessions_counted(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     for at in places_in(SAYING_SO | {K.NUMBER}, kinds_in_order(pieces)):
         for place in _counting(pieces, at):
             out[place] = aside(pieces[place])
+        if pieces[at].kind is K.UNRELATED and _may_count_things(pieces, at):
+            out[at] = pieces[at]._replace(kind=K.UNCLEAR)
     return out
 
 
@@ -45,6 +52,18 @@ def _counting(pieces: list[Piece], at: int) -> tuple[int, ...]:
     often = kind is K.ONCE or pieces[at].role is Role.TIMES
     trained = often and at + 1 < len(pieces) and is_cued(pieces[at + 1].text, TRAINED)
     return (at,) if trained and kind_at(pieces, at - 1) not in AMONG_SETS else ()
+
+
+def _may_count_things(pieces: list[Piece], at: int) -> bool:
+    """ "10 8 7 2 kaffe innan": the last number is of the reps, or counts what stands behind it."""
+    if at < 2 or not is_cued(pieces[at].text, THINGS) or pieces[at].text.endswith(PLURAL):
+        return False
+    counts = _is_count(pieces, at - 1) and pieces[at - 1].value <= FEW
+    return (
+        counts
+        and pieces[at - 2].kind in AHEAD_OF_A_COUNT
+        and K.NUMBER in kinds_in_order(pieces[max(0, at - 4) : at - 1])
+    )
 
 
 def _another(pieces: list[Piece], at: int) -> tuple[int, ...]:

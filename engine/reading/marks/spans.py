@@ -7,6 +7,7 @@ span = NUMBER DAYS "a" WEEK
 from __future__ import annotations
 
 from engine.reading.words.ahead import is_amount, kind_at
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, kinds_in_order, places_in
@@ -22,6 +23,7 @@ BEFORE_A_SPAN = frozenset(
         K.OPEN,
         K.ASSISTED,
         K.EARLIER,
+        K.EFFORT,
         K.PLAIN,
         K.NUMBER,
         K.STOP,
@@ -30,12 +32,15 @@ BEFORE_A_SPAN = frozenset(
 )
 BEHIND_A_SPAN = frozenset((K.ASSISTED, K.REST))
 LONGEST_SPAN = 60
+ONE_OF_THEM = frozenset(("onetime",))
 
 
 def past_a_span(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind a span that begins with the number here; 0 where none does."""
     if pieces[at].value > LONGEST_SPAN or not _is_unit(pieces, at + 1):
         return 0
+    if pieces[at].value != 1 and is_cued(pieces[at + 1].text, ONE_OF_THEM):
+        return 0  # "5, 4 settimana di scarico": no four weeks
     if _is_unit(pieces, at + 3) and spoken(pieces[at + 2].text) in phrasebook().cues["often"]:
         return at + 4
     led = not out or out[-1].kind in BEFORE_A_SPAN

@@ -33,6 +33,8 @@ def may_end_a_list(kept: Sequence[Piece], clause: Sequence[Piece]) -> bool:
     """Whether a number that is talk by the words behind it may be the last of the reps all the same."""
     if not kept or kept[-1].kind is not K.NUMBER or [piece.kind for piece in clause[:2]] != IN_FRONT:
         return False
+    if _counts_things(kept[-1], clause):
+        return False
     counted = len(clause) > len(IN_FRONT) and (clause[2].kind in COUNTING or _is_plural(clause[2]))
     counted = counted or clause[1].value == 1  # "1 coffee"
     lone = len(clause) == len(IN_FRONT) or clause[2].kind not in COUNTED or _counts_on(clause)
@@ -43,6 +45,15 @@ IN_FRONT = [K.COMMA, K.NUMBER]
 THINGS = frozenset(("things", "people"))
 COUNTING = frozenset((K.FAR, K.TIMES, K.MORE, K.OF, K.DASH, K.SLASH))
 """Behind a number these tell what it counts, or make it part of something else."""
+
+
+def _counts_things(last: Piece, clause: Sequence[Piece]) -> bool:
+    """ "10, 8, 7, 2 kaffee": far fewer than the reps before it, and coffee or people behind it."""
+    told = len(clause) > len(IN_FRONT) and is_cued(clause[2].text, THINGS)
+    return told and 1 < clause[1].value <= last.value - FAR_FEWER
+
+
+FAR_FEWER = 3
 
 
 def _counts_on(clause: Sequence[Piece]) -> bool:

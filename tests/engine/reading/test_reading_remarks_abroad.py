@@ -59,6 +59,16 @@ bench 3x5 80, 2.5 more than last week => barbell bench press 3×5 at 80 kg
 kniebeuge 100x5, 5, 4 linke seite schwächer => barbell back squat 2×5 at 100 kg, 4 at 100 kg
 squat 100x5, 95 last week => barbell back squat 5 at 100 kg
 """
+COUNTED = """
+klimmzüge 10 8 7, 2 kaffee => pull-up 10, 8, 7
+chins 10 8 7 2 kaffe innan => ask: chin-up 10, 8, 7, 2
+tractions 10 8 7, dos ok => pull-up 10, 8, 7
+dominadas 10 8 7, dos más => ask: pull-up 10, 8, 7, 2
+squat 100x5, 5, 4 settimana di scarico => ask: barbell back squat 2×5 at 100 kg, 4 at 100 kg
+squat 100x5, 5, 4, 2 settimane senza allenarmi => barbell back squat 2×5 at 100 kg, 4 at 100 kg
+bench 80x8 rpe 8 2 weeks off => barbell bench press 8 at 80 kg RPE 8
+knäböj 100x5, 5, 4 (stången var böjd) => barbell back squat 2×5 at 100 kg, 4 at 100 kg
+"""
 HOURS = """
 sentadilla 100x5, 5, 4, en el gym a las 6 => barbell back squat 2×5 at 100 kg, 4 at 100 kg
 squat 100x5, 5, 4, om half 7 begonnen => ask:
@@ -92,4 +102,9 @@ def test_the_last_of_a_list_is_not_lost_to_the_words_behind_it(text: str, contex
 
 @pytest.mark.parametrize(("text", "context", "told"), readings(HOURS))
 def test_an_hour_told_in_another_language_is_no_set(text: str, context: Context, told: str) -> None:
+    assert said(text, context).startswith(told)
+
+
+@pytest.mark.parametrize(("text", "context", "told"), readings(COUNTED))
+def test_what_counts_coffees_weeks_or_is_no_number_takes_no_reps(text: str, context: Context, told: str) -> None:
     assert said(text, context).startswith(told)
