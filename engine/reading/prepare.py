@@ -28,13 +28,13 @@ from engine.reading.marks.announced import with_announced
 from engine.reading.marks.announced_ones import with_ones_announced
 from engine.reading.marks.breaths import with_breaths
 from engine.reading.marks.company import with_company
-from engine.reading.marks.compared import with_compared
+from engine.reading.marks.compared import with_compared, without_more_than
 from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.earlier_sets import without_earlier_sets
-from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken
+from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hours_beside import with_hours_beside
@@ -207,7 +207,8 @@ def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -
     """The pieces, with names that are no lift here made plain words: a verb, or the bench that one lies on."""
     if names[0] == LOG:
         pieces = _without_verb(pieces)
-    return without_furniture(pieces) if FURNITURE in names[1:] else pieces
+    pieces = without_furniture(pieces) if FURNITURE in names[1:] else pieces
+    return pieces if K.FILLER not in kinds else without_lifts_taken(pieces)
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:
@@ -332,6 +333,8 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_felt(pieces)
     if not kinds.isdisjoint(MAY_COMPARE):
         pieces = with_compared(pieces)
+    if K.MORE in kinds and K.NUMBER in kinds:
+        pieces = without_more_than(pieces)
     pieces = with_load_spoken_of(pieces, kinds)
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 

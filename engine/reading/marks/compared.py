@@ -86,6 +86,31 @@ def _behind_what_is_compared(pieces: list[Piece], kinds: list[K], at: int, numbe
     return number + 1 if felt and heavy else at
 
 
+def without_more_than(pieces: list[Piece]) -> list[Piece]:
+    """ "190x2, 10 kilos more than in march", "3x5 100, 10 more than my brother": by how much, behind sets; no set."""
+    out = list(pieces)
+    for at in range(len(pieces) - 1, LEAST_AHEAD, -1):
+        if pieces[at].kind is not K.MORE or at + 1 >= len(pieces) or not is_cued(pieces[at + 1].text, COMPARED):
+            continue
+        number = at - 1
+        while number > 1 and pieces[number].kind in OF_WHAT:
+            number -= 1
+        parted = pieces[number].kind is K.NUMBER and pieces[number - 1].kind in PARTING
+        earlier = at + 2 == len(pieces) or pieces[at + 2].kind in WHEN  # "than last month", which was taken out
+        if parted and earlier and not COUNTED.isdisjoint([piece.kind for piece in pieces[:number]]):
+            ends = at + 2 < len(pieces) and pieces[at + 2].kind not in PARTED_OFF
+            out[number : at + 2 + ends] = [aside(pieces[number])]
+    return out
+
+
+COMPARED = frozenset(("compared",))
+OF_WHAT = frozenset((K.KG, K.LB, K.REPS, K.FILLER))
+PARTING = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.DASH, K.AND, K.FILLER, K.OPEN))
+PARTED_OFF = frozenset((K.COMMA, K.STOP, K.LINE, K.CLOSE))
+WHEN = frozenset((*EARLIER, *DAYS, *PARTED_OFF, K.OTHERS, K.LAST_TIME, K.MONTH))
+LEAST_AHEAD = 2
+
+
 def _said_before(pieces: list[Piece], at: int) -> list[Piece]:
     """The words of the clause in front of a place."""
     start = at

@@ -2,6 +2,7 @@
 
 taken = EQUIPMENT word* TAKEN       in one clause without a number; "taken", "broken", "busy"
 Right behind the numbers of a set it is asked what was meant; "4 of 6 machines are broken" counts them.
+      | LIFT ( "was" | "is" ) TAKEN     ahead of another lift: "bench was busy so i did 3x10 dips"
 """
 
 from __future__ import annotations
@@ -46,6 +47,35 @@ def _said_behind(pieces: list[Piece], at: int) -> K:
         return K.NOTE
     crossed = any(piece.kind is K.TIMES for piece in pieces[max(0, at - REACH) : at])
     return K.UNCLEAR if crossed or (at > 1 and pieces[at - 2].kind is K.NUMBER) else pieces[at].kind
+
+
+def without_lifts_taken(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with the lifts ahead of another one whose place was taken made remarks."""
+    names = [at for at, piece in enumerate(pieces) if piece.kind is K.NAME]
+    out = list(pieces)
+    for at in names[:-1]:
+        taken = _place_of_taken(pieces, at)
+        if taken:
+            out[at : taken + 1] = [piece._replace(kind=K.NOTE, names=()) for piece in pieces[at : taken + 1]]
+    return out
+
+
+def _place_of_taken(pieces: list[Piece], at: int) -> int:
+    """Where the word stands that says that the lift at this place was not to be had; 0 where it was."""
+    was = False
+    for place in range(at + 1, min(at + 1 + REACH, len(pieces) - 1)):
+        piece, behind = pieces[place], pieces[place + 1]
+        if was and is_cued(piece.text, TAKEN):
+            ends = behind.kind in (K.FILLER, K.AND, *ENDS) and behind.kind is not K.NUMBER
+            return place if ends and not is_cued(behind.text, UP_TO) else 0  # "was down to 80x5", "was dead slow"
+        was = was or is_cued(piece.text, WAS)
+        if piece.kind in ENDS or not (piece.kind in BESIDE_IT or is_cued(piece.text, WAS)):
+            return 0
+    return 0
+
+
+WAS, UP_TO = frozenset(("was", "were", "is", "are")), frozenset(("upto",))
+BESIDE_IT = frozenset((K.FILLER, K.SETTING, K.PLAIN, K.MACHINE, K.BAR))
 
 
 def is_talked_of(pieces: list[Piece], at: int) -> bool:

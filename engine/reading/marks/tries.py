@@ -2,6 +2,7 @@
 
 tries = ( NAME | load | "missed" | "twice" | NUMBER "times" )+ [ "then" ] [ made ]       one load, and no reps
 made  = "got it" | "made it" | "good"       behind the last miss
+attempts = NAME ... ( load [ "good" | "missed" ] )+        each load judged, or "attempts" said: "140 good, 160 no lift"
 They become what a list of tries is: the load missed so often, and then lifted once.
 """
 
@@ -11,6 +12,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role
@@ -53,6 +55,8 @@ ENDS_OF_SETS = frozenset(("f", "tf", "failure", "mv"))
 
 def _as_list(line: list[Piece]) -> list[Piece]:
     misses = [at for at, piece in enumerate(line) if piece.kind is K.MISS]
+    if misses and (attempts := _attempts(line)):
+        return attempts
     if not misses or not OF_TRIES.issuperset([piece.kind for piece in line]):
         return line
     names = [piece for piece in line if piece.kind is K.NAME]
@@ -66,6 +70,60 @@ def _as_list(line: list[Piece]) -> list[Piece]:
     if made and not all(piece.told == tries + 1 for piece in line if piece.kind is K.ORDINAL):
         return line
     return [*names, *_listed(load, line[misses[0]], tries, made)]
+
+
+def _attempts(line: Sequence[Piece]) -> list[Piece]:
+    """ "squat attempts 170, 180, 187.5 miss", "log: 100 good, 105 good, 110 no lift": a single or a miss of each;
+    nothing where anything else is told.
+    """
+    first = next((at for at, piece in enumerate(line) if piece.kind is K.NUMBER), 0)
+    head, out = line[:first], [piece for piece in line[:first] if piece.kind is K.NAME]
+    if len(out) > 1 or not {piece.kind for piece in head} <= HEADING_ATTEMPTS:
+        return []
+    announced, judged, loads = any(is_cued(piece.text, ATTEMPTS) for piece in head), 0, 0
+    for clause in _clauses(line[first:]):
+        load = clause[0] if clause else None
+        verdict = _verdict(clause[1:])
+        if load is None or verdict is None or _only_load(clause) is not load:
+            return []
+        out += [*([_comma(load)] if loads else []), *_judged(load, verdict)]
+        loads, judged = loads + 1, judged + bool(clause[1:])
+    if loads > 1 and not (announced or judged == loads):
+        return [piece._replace(kind=K.UNCLEAR) if piece.kind is K.MISS else piece for piece in line]
+    return out if loads > 1 else []
+
+
+ATTEMPTS = frozenset(("oneset",))
+HEADING_ATTEMPTS = frozenset((K.NAME, K.FILLER, K.PLAIN, K.NOTE, K.COLON, K.MAX, K.TODAY, K.SETS))
+PARTING = frozenset((K.COMMA, K.THEN, K.STOP))
+
+
+def _clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
+    found: list[list[Piece]] = [[]]
+    for piece in pieces:
+        if piece.kind in PARTING:
+            found.append([])
+        else:
+            found[-1].append(piece)
+    return found if found[-1] else found[:-1]
+
+
+def _verdict(behind: Sequence[Piece]) -> Sequence[Piece] | None:
+    """The words of how a try ended, which are none where it only was made; None where they tell anything else."""
+    made = not behind or _is_made(behind)
+    missed = len(behind) == 1 and behind[0].kind is K.MISS
+    return behind[:1] if missed else () if made and len(behind) <= 1 else None
+
+
+def _judged(load: Piece, verdict: Sequence[Piece]) -> list[Piece]:
+    if verdict:
+        return [load, *verdict]
+    times = load._replace(kind=K.TIMES, role=Role.BARE, unit=None, text="x", start=load.end)
+    return [load, times, load._replace(role=Role.BARE, unit=None, text="1", value=Decimal(1))]
+
+
+def _comma(load: Piece) -> Piece:
+    return load._replace(kind=K.COMMA, role=Role.BARE, unit=None, text=",", start=load.end)
 
 
 def _is_one_word(piece: Piece) -> bool:
@@ -103,7 +161,7 @@ def _is_made(behind: Sequence[Piece]) -> bool:
 
 
 def _listed(load: Piece, miss: Piece, tries: int, made: bool) -> list[Piece]:
-    between = load._replace(kind=K.COMMA, role=Role.BARE, unit=None, text=",", start=load.end)
+    between = _comma(load)
     out: list[Piece] = []
     for place in range(tries):
         out += [*([between] if place else []), load, miss]

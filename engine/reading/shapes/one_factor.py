@@ -91,7 +91,8 @@ class OneFactor(Adding):
             self.unplaced = self.unplaced or not self.drafts or any(one.at for one in behind)
             self._append(Draft(int(reps.value), self.drafts[-1].load if self.drafts else None))
             return
-        if self.load is not None and not (chunk.at and self._loads_follow(place)):
+        rated = chunk.at_sign and self.choice.at_is_effort and not behind and not self.drafts  # "triple @8"
+        if rated or (self.load is not None and not (chunk.at and self._loads_follow(place))):
             self._append(Draft(int(reps.value)))
             return
         self.shared = int(reps.value)

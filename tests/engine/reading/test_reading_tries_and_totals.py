@@ -8,6 +8,7 @@ from engine.reading.values import Context
 from tests.engine.reading.saying import said, situation
 
 BENCHED = situation(doing="barbell bench press")
+BENCH_KNOWN = situation(doing="barbell bench press", last={"barbell bench press": "80"})
 
 
 @pytest.mark.parametrize(
@@ -34,6 +35,27 @@ BENCHED = situation(doing="barbell bench press")
             "conventional deadlift 2×0 at 150 kg missed, 1 at 150 kg",
             id="the try that was made agrees",
         ),
+        pytest.param(
+            "squat attempts 150, 160, 165 miss",
+            situation(),
+            "barbell back squat 1 at 150 kg, 1 at 160 kg, 0 at 165 kg missed",
+            id="attempts are singles",
+        ),
+        pytest.param(
+            "max out log: 90 good, 95 good, 100 no lift",
+            situation(),
+            "log press 1 at 90 kg, 1 at 95 kg, 0 at 100 kg missed",
+            id="loads judged one by one",
+        ),
+        pytest.param("bench 100, 105 miss", situation(), "ask: ", id="a load that nobody judged"),
+        pytest.param(
+            "bench 90 5 5 4 miss",
+            situation(),
+            "barbell bench press 2×5 at 90 kg, 4 at 90 kg missed",
+            id="reps, no tries",
+        ),
+        pytest.param("triple @8", BENCH_KNOWN, "barbell bench press 3 at 80 kg RPE 8", id="a count rated by its sign"),
+        pytest.param("triple @85", BENCH_KNOWN, "barbell bench press 3 at 85 kg", id="a count at its load"),
         pytest.param(
             "bench 95x4+1 miss", situation(), "barbell bench press 4 at 95 kg missed", id="reps told beside a miss"
         ),
