@@ -208,7 +208,7 @@ def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -
     if names[0] == LOG:
         pieces = _without_verb(pieces)
     pieces = without_furniture(pieces) if FURNITURE in names[1:] else pieces
-    return pieces if K.FILLER not in kinds else without_lifts_taken(pieces)
+    return without_lifts_taken(pieces) if K.NUMBER in kinds and K.FILLER in kinds else pieces
 
 
 def _without_verb(pieces: list[Piece]) -> list[Piece]:

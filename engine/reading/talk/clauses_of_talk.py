@@ -121,9 +121,10 @@ def tells_a_whole_set(ahead: list[Piece]) -> bool:
     done: "100x5", "squat 3x5 100".
     """
     kinds = [piece.kind for piece in ahead]
-    worded = any(piece.kind is K.SETS or piece.role is Role.SETS for piece in ahead)  # "3 sets of 8 with 70"
-    if (K.TIMES in kinds or worded) and K.NAME in kinds and counted(ahead) >= LEAST_OF_A_WHOLE:
-        return worded is False or AHEAD.isdisjoint(kinds)
+    if K.NAME in kinds and counted(ahead) >= LEAST_OF_A_WHOLE:
+        worded = any(piece.role is Role.SETS for piece in ahead) and AHEAD.isdisjoint(kinds)  # "3 sets of 8 with 70"
+        if K.TIMES in kinds or worded:
+            return True
     if K.TIMES not in kinds or not AHEAD.isdisjoint(kinds):
         return False
     load = kinds.index(K.TIMES) - 1
