@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from engine.reading.days.hours_ahead import hours_told
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
-from engine.reading.prepare import Prepared
+from engine.reading.prepare import PLAINLY_SETS, Prepared
 from engine.reading.talk.whose import asked_if_done
 from engine.reading.values import Asked, Context, Logged, NoSets
 from engine.reading.words.ahead import HOLDS_A_NUMBER
@@ -46,7 +46,7 @@ class _Hour(NamedTuple):
 
 def asked_if_later(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked | NoSets:
     """The sets, the question whether they are done, or none where they are on for later today."""
-    if logged.on is not None or logged.days or prepared.told.isdisjoint(TELLING_AN_HOUR) or _says_done(prepared):
+    if logged.on is not None or logged.days or not _may_tell_an_hour(prepared) or _says_done(prepared):
         return logged
     hour = _hour(prepared, context.now) or _evening(prepared, context.now)
     if hour is None:
@@ -59,7 +59,11 @@ def asked_if_later(logged: Logged, prepared: Prepared, context: Context) -> Logg
     return asked_if_done(logged, prepared) if hour.ahead or hour.announced else logged
 
 
-TELLING_AN_HOUR = frozenset((K.NUMBER, K.TODAY))
+def _may_tell_an_hour(prepared: Prepared) -> bool:
+    """Whether a remark holds a number, which may be an hour, or today is spoken of; most sets come without either."""
+    if prepared.told <= PLAINLY_SETS:
+        return False
+    return K.TODAY in prepared.told or any([piece.told == HOLDS_A_NUMBER for piece in prepared.pieces])
 
 
 def _says_done(prepared: Prepared) -> bool:

@@ -82,12 +82,10 @@ def with_months(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with names of lifts that are months beside a day put to those: "until 20 dec"; and an "oh" ahead of
     others, cut off from them, to what people say.
     """
-    said = [at for at, piece in enumerate(pieces) if piece.kind is K.NAME and _is_said(pieces, at)]
-    for at in said:
+    named = places_of(K.NAME, kinds_in_order(pieces))
+    for at in [at for at in named if _is_said(pieces, at)]:
         pieces = [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]]
-    dated = [
-        at for at, piece in enumerate(pieces) if piece.kind is K.NAME and MONTHS_TOO[piece.text] and _dates(pieces, at)
-    ]
+    dated = [at for at in named if MONTHS_TOO[pieces[at].text] and _dates(pieces, at)]
     if not dated:
         return pieces
     months = {at: pieces[at]._replace(kind=K.MONTH, names=(), told=MONTHS_TOO[pieces[at].text]) for at in dated}
@@ -96,9 +94,9 @@ def with_months(pieces: list[Piece]) -> list[Piece]:
 
 def _is_said(pieces: Sequence[Piece], at: int) -> bool:
     """ "oh, bench 80x5", "oh yeah bench 80x5", "oh yesterday bench 80x5"; "oh 3x5 40" is the lift."""
-    behind = kind_at(pieces, at + 1)
     if "slip" not in CUES_OF[pieces[at].text] or (at and pieces[at - 1].kind not in BEFORE_WHAT_IS_SAID):
         return False
+    behind = kind_at(pieces, at + 1)
     me = at + 1 < len(pieces) and "me" in CUES_OF[pieces[at + 1].text]
     return (
         behind in CUTTING_OFF

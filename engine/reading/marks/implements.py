@@ -18,7 +18,7 @@ def with_implements(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with a count of implements made a filler word, and the plural behind it a load."""
     out: list[Piece] | None = None
     for at in places_of(K.NUMBER, kinds_in_order(pieces)):
-        if _counts_implements(pieces, at):
+        if pieces[at].value == HELD and _counts_implements(pieces, at):
             out = list(pieces) if out is None else out
             out[at] = pieces[at]._replace(kind=K.FILLER)
             out[at + 1] = pieces[at + 1]._replace(role=Role.LOAD if pieces[at + 1].unit else Role.PLURAL)
@@ -28,7 +28,7 @@ def with_implements(pieces: list[Piece]) -> list[Piece]:
 def _counts_implements(pieces: list[Piece], at: int) -> bool:
     count = pieces[at]
     load = pieces[at + 1] if at + 1 < len(pieces) else count
-    if load.kind is not K.NUMBER or load.role not in LOADED or count.role is not Role.BARE or count.value != HELD:
+    if load.kind is not K.NUMBER or load.role not in LOADED or count.role is not Role.BARE:
         return False
     joined = at + 2 < len(pieces) and pieces[at + 2].kind is K.TIMES and load.role is Role.PLURAL
     return not joined and (at == 0 or pieces[at - 1].kind not in BEFORE_A_COUNT)

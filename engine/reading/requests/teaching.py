@@ -87,12 +87,21 @@ def _without_chatter(said: str) -> str:
 
 def _without_lasting_within(said: str) -> tuple[str, bool]:
     """ "pc for me means preacher curl": without what makes it last in front of the link, and whether that was told."""
-    for lasting in _phrases("lasting"):
-        at = said.find(f" {lasting} ")
-        behind = said[at + len(lasting) + 2 :] if at > 0 else ""
-        if behind.startswith(tuple(f"{link} " for link in (*_phrases("means"), *_phrases("maymean")))):
-            return f"{said[:at]} {behind}", True
+    for lasting in _lasting_within():
+        before, told, behind = said.partition(lasting)
+        if told and before and behind.startswith(_links()):
+            return f"{before} {behind}", True
     return said, False
+
+
+@lru_cache(maxsize=1)
+def _lasting_within() -> tuple[str, ...]:
+    return tuple(f" {lasting} " for lasting in _phrases("lasting"))
+
+
+@lru_cache(maxsize=1)
+def _links() -> tuple[str, ...]:
+    return tuple(f"{link} " for link in (*_phrases("means"), *_phrases("maymean")))
 
 
 @lru_cache(maxsize=1)
