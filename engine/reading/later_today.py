@@ -61,7 +61,7 @@ def asked_if_later(logged: Logged, prepared: Prepared, context: Context) -> Logg
 
 def _may_tell_an_hour(prepared: Prepared) -> bool:
     """Whether a remark holds a number, which may be an hour, or today is spoken of; most sets come without either."""
-    if prepared.told <= PLAINLY_SETS:
+    if prepared.told <= PLAINLY_SETS and ":" not in prepared.cleaned:
         return False
     return K.TODAY in prepared.told or any([piece.told == HOLDS_A_NUMBER for piece in prepared.pieces])
 
