@@ -45,7 +45,7 @@ ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "b
 def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
     if not entry.names:
-        return _unnamed(entry, context)
+        return _in_hand_with(_unnamed(entry, context), chunks, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
     entry.doubtful = entry.doubtful or (len(chunks.found) > 1 and _changes_grip(entry, catalogue))
     names = _narrowed(said, context)
@@ -82,6 +82,13 @@ def _heads_sets(pieces: Sequence[Piece], at: int) -> bool:
 GRIP = "grip"
 GRIPS = frozenset(("gripnarrow", "gripwide"))
 PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
+
+
+def _in_hand_with(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "then dumbbells 3x10 20" behind a bench press: the lift in hand, or the same with what is named now."""
+    if chunks.equipment is None or len(names) != 1:
+        return names
+    return tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, names[0], catalogue))))
 
 
 def _of_the_body(

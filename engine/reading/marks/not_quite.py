@@ -68,6 +68,8 @@ def _of_something_else(pieces: list[Piece], at: int) -> K | None:
         return None
     thing = pieces[behind]
     if pieces[at].kind is K.TOTAL:
+        if at > 0 and pieces[at - 1].kind is K.OPEN and thing.kind is K.CLOSE:
+            return K.UNCLEAR  # "80x8 (total)": of the load, or of the reps?
         counted = at > 0 and pieces[at - 1].kind in (K.NUMBER, K.REPS, K.SETS)
         return K.NOTE if thing.kind is K.PLAIN and not counted else None
     mark = pieces[at]

@@ -253,3 +253,17 @@ bench 80x8 (rows)                           => ask: barbell bench press 8 at 80 
 )
 def test_the_lift_named_more_closely_in_brackets_is_the_one_done(text: str, context: Context, outcome: str) -> None:
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+{doing: barbell bench press; last: barbell bench press 60} then dumbbells 20x10 => dumbbell bench press 10 at 20 kg each
+{doing: barbell bench press} machine 40x8   => ask: barbell bench press 8 at 40 kg | machine chest press 8 at 40 kg
+{doing: dumbbell bench press; last: dumbbell bench press 30} dumbbells 10 => dumbbell bench press 10 at 30 kg each
+{doing: barbell bench press; last: barbell bench press 60} 8 8 => barbell bench press 2×8 at 60 kg
+bench 80x8 (total)                          => ask: barbell bench press 8 at 80 kg
+"""),
+)
+def test_equipment_named_with_a_lift_in_hand_is_what_was_lifted(text: str, context: Context, outcome: str) -> None:
+    assert said(text, context) == outcome
