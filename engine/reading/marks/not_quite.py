@@ -16,6 +16,7 @@ from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import Effort
 
 MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.TOTAL))
+SPEAKING_OF = MARKS - {K.FAILURE}
 MOST_BETWEEN = 4
 MOST_LEFT, MOST_LEFT_BARE = 5, 3
 """Reps that may be left until failure; without a word for reps, more may be those of a set. Common practice, no
@@ -36,7 +37,7 @@ def with_marks_denied(pieces: list[Piece]) -> list[Piece]:
         if at == missed:
             out.append(piece._replace(kind=K.NOTE))
             continue
-        if piece.kind in MARKS and (other := _of_something_else(pieces, at)) is not None:
+        if piece.kind in SPEAKING_OF and (other := _of_something_else(pieces, at)) is not None:
             thing = _behind(pieces, at)
             missed = thing if pieces[thing].kind is K.WARMUP else -1  # "missed my warm-up": neither of them
             out.append(piece._replace(kind=other))

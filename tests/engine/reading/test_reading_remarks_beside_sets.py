@@ -258,7 +258,7 @@ def test_the_lift_named_more_closely_in_brackets_is_the_one_done(text: str, cont
 @pytest.mark.parametrize(
     ("text", "context", "outcome"),
     readings("""
-{doing: barbell bench press; last: barbell bench press 60} then dumbbells 20x10 => dumbbell bench press 10 at 20 kg each
+{doing: barbell bench press; last: barbell bench press 60} with dumbbells 20 10 => dumbbell bench press 10 at 20 kg each
 {doing: barbell bench press} machine 40x8   => ask: barbell bench press 8 at 40 kg | machine chest press 8 at 40 kg
 {doing: dumbbell bench press; last: dumbbell bench press 30} dumbbells 10 => dumbbell bench press 10 at 30 kg each
 {doing: barbell bench press; last: barbell bench press 60} 8 8 => barbell bench press 2×8 at 60 kg
