@@ -48,6 +48,7 @@ AS, EVERY, SURPLUS, ONE = frozenset(("asmuch",)), frozenset(("every",)), frozens
 LINKING, HALVED = frozenset(("of", "the", "onlift")), frozenset(("halfof",))
 COUNTED_PERHAPS, OR = frozenset((K.PLAIN, K.OTHERS, K.FAR)), frozenset(("or",))
 ARTICLE, COMPARED = frozenset(("the",)), frozenset(("heavier", "lighter"))
+SPANS = frozenset(("span",))
 PLURAL = "s"
 REACH, REACH_OF_A_FEEL = 10, 2
 
@@ -97,7 +98,8 @@ def _with_things_counted(clause: list[Piece]) -> list[Piece]:
             continue
         behind = at + 1 + 2 * is_cued(clause[at + 1].text, OR)
         thing = clause[behind] if behind < len(clause) else None
-        if thing is not None and _may_count(number, before, thing):
+        heads = behind + 1 < len(clause) and clause[behind + 1].kind is K.COLON  # "then two real ones: 80x6, 80x5"
+        if thing is not None and not heads and not is_cued(thing.text, SPANS) and _may_count(number, before, thing):
             out = list(clause) if out is clause else out
             out[at] = number._replace(kind=K.UNCLEAR)
     return out

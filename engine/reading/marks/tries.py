@@ -89,10 +89,13 @@ def _attempts(line: Sequence[Piece]) -> list[Piece]:
         out += [*([_comma(load)] if loads else []), *_judged(load, verdict)]
         loads, judged = loads + 1, judged + bool(clause[1:])
     if loads > 1 and not (announced or judged == loads):
+        if loads > MOST_IN_DOUBT:
+            return []  # "snatch 60, 65, 70 miss" lists singles
         return [piece._replace(kind=K.UNCLEAR) if piece.kind is K.MISS else piece for piece in line]
     return out if loads > 1 else []
 
 
+MOST_IN_DOUBT = 2
 ATTEMPTS = frozenset(("oneset",))
 HEADING_ATTEMPTS = frozenset((K.NAME, K.FILLER, K.PLAIN, K.NOTE, K.COLON, K.MAX, K.TODAY, K.SETS))
 PARTING = frozenset((K.COMMA, K.THEN, K.STOP))

@@ -195,7 +195,11 @@ def _with_the_next_lift_in_hand() -> Context:
         pytest.param("another set of 5", "barbell back squat 5 at 85 kg", id="another set of so many"),
         pytest.param("two more triples", "barbell back squat 2×3 at 85 kg", id="two more"),
         pytest.param("and another 85x5", "barbell back squat 5 at 85 kg", id="another, at the load of the latest"),
-        pytest.param("another 5 at 40", "barbell overhead press 5 at 40 kg", id="a load that only suits the next lift"),
+        pytest.param(
+            "another 5 at 40",
+            "ask: barbell back squat 5 at 40 kg | barbell overhead press 5 at 40 kg",
+            id="a load that only suits the next lift",
+        ),
         pytest.param("6 6 6", "barbell overhead press 3×6 at 40 kg", id="no word that goes on"),
         pytest.param(
             "a double at 90",
