@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import takewhile
 from typing import assert_never
 
 from bot.messages import Button
@@ -32,7 +33,7 @@ def question(asked: Asked, number: int, text: str, *, stands: bool = False, exam
         hint = f"{hint}, as in {example}" if hint == NUMBERS_AGAIN and example else hint
     lines = [f"{head} {saved}", *([hint] if hint else [])]
     lines += [f"{place} {one}" for place, one in enumerate(labels, start=1)]
-    buttons = [Button(_cut(one), f"v1:pick:{number}:{place}") for place, one in enumerate(labels)]
+    buttons = [Button(one, f"v1:pick:{number}:{place}") for place, one in enumerate(_cut_apart(labels))]
     return Reply(
         "\n".join(lines),
         _rows([*buttons, Button("None of these" if buttons else "Leave it out", f"v1:pick:{number}:9")]),
@@ -112,6 +113,17 @@ def label(asked: Asked, place: int) -> str:
 def _lifts(sets: Sequence[SetDone]) -> list[ExerciseName]:
     """The exercises of the sets, in the order told."""
     return list(dict.fromkeys(done.exercise for done in sets))
+
+
+def _cut_apart(labels: Sequence[str]) -> list[str]:
+    """The labels as long as a button shows them; where they would read alike, what they share in front is cut off."""
+    shown = [_cut(one) for one in labels]
+    if len(set(shown)) == len(shown):
+        return shown
+    shared = sum(1 for _ in takewhile(lambda letters: len(set(letters)) == 1, zip(*labels, strict=False)))
+    start = min(shared, max(map(len, labels)) - LABEL + 1)
+    start = labels[0].find(" ", start) + 1 or start
+    return [_cut(f"…{one[start:]}") for one in labels]
 
 
 def _cut(words: str) -> str:

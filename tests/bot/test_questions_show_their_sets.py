@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.bot.chatting import said
+from tests.bot.chatting import buttons, said
 
 
 @pytest.fixture
@@ -34,3 +34,11 @@ def test_all_sets_stand_in_the_question(ana, text, shown):
     for one in shown:
         assert one in out
     assert "…" not in out.partition("Not saved yet.")[2].partition("[")[0]
+
+
+def test_buttons_of_long_readings_that_begin_alike_are_told_apart(ana):
+    labels = list(buttons(ana.says("ana", "squat warm up bar 2x10, 3x5 90")))
+
+    assert len(labels) == 3
+    assert labels[0].endswith("3×5 at 90 kg")
+    assert labels[1].endswith("3×5 at 90 kg, warm-up")

@@ -56,6 +56,8 @@ def moved(told: Told) -> Correction | None:
     context = told.context
     if not told.pieces or told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
         return None
+    if _leaves_a_lift_out(told):
+        return None
     found = day_in_words(told, told.pieces) or _in_numbers(told)
     if found is None or _tells_of_several(told) or _is_rather_a_number(found, told):
         return None
@@ -75,6 +77,12 @@ def moved(told: Told) -> Correction | None:
         day -= timedelta(days=DAYS_OF_A_WEEK)
     sets = [record for record in sets if record.on != day]
     return Correction(moved=tuple(sets), moved_to=day) if sets and day <= context.now.date() else None
+
+
+def _leaves_a_lift_out(told: Told) -> bool:
+    """ "no squats on monday": what will not be done, and no day of what was; "no, squats were on monday" is one."""
+    first = told.pieces[0] if told.pieces else None
+    return told.retracted and first is not None and first.kind is K.NAME and not any(map(is_be, told.pieces))
 
 
 def _is_rather_a_number(found: Day, told: Told) -> bool:
