@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
 BETWEEN = frozenset((K.FILLER, K.WITH, K.AT, K.SETS, K.COLON))
 GOES_ON = frozenset((K.TIMES, K.FOR, K.NUMBER))
@@ -20,8 +20,8 @@ GOES_ON = frozenset((K.TIMES, K.FOR, K.NUMBER))
 def tells_one_end(pieces: Sequence[Piece], kinds: Sequence[K | None]) -> bool:
     """Whether such a load stands among these pieces, which are of these kinds, behind a group."""
     if K.COMMA in kinds:  # "5,5,5,3,1 up to 120"
-        told = [at for at, kind in enumerate(kinds[: len(pieces)]) if kind is not K.COMMA]
-        return tells_one_end([pieces[at] for at in told], [*[kinds[at] for at in told], None])
+        told = [piece for piece in pieces if piece.kind is not K.COMMA]
+        return tells_one_end(told, [*kinds_in_order(told), None])
     crossed = [at for at in places_of(K.TIMES, kinds) if _counts_sets(pieces, kinds, at)]
     listed = [at for at in places_of(K.NUMBER, kinds) if _ends_a_run(pieces, kinds, at)]
     group = min((*crossed, *listed), default=len(pieces))

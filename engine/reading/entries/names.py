@@ -15,7 +15,7 @@ from engine.reading.entries.entry import Entry
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
 from engine.values.exercise import Equipment, Loading
 from engine.values.ids import ExerciseName
 
@@ -62,8 +62,9 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
 
 def _changes_grip(entry: Entry, catalogue: Catalogue) -> bool:
     """ "close grip bench 60x8, wide 70x6": sets behind another grip, where a grip makes another lift of it."""
-    parted = [at for at in range(1, len(entry.pieces)) if entry.pieces[at - 1].kind in PARTING]
-    behind = {cue for at in parted if _heads_sets(entry.pieces, at) for cue in GRIPS & CUES_OF[entry.pieces[at].text]}
+    parted = [at + 1 for at in places_in(PARTING, kinds_in_order(entry.pieces[:-1]))]
+    gripped = [at for at in parted if not GRIPS.isdisjoint(CUES_OF[entry.pieces[at].text])]
+    behind = {cue for at in gripped if _heads_sets(entry.pieces, at) for cue in GRIPS & CUES_OF[entry.pieces[at].text]}
     if not behind:
         return False
     ahead = [*entry.phrase.split(), *[piece.text for piece in entry.pieces[: parted[0]]]]

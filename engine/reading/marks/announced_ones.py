@@ -27,7 +27,8 @@ def with_ones_announced(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] | None = None
     for at in places_of(K.NUMBER, kinds_in_order(pieces)):
         count = pieces[at]
-        if count.role is Role.BARE and FEWEST <= count.value <= MOST and _opens(pieces, at):
+        worded = at + 1 < len(pieces) and pieces[at + 1].kind in WORDS
+        if worded and count.role is Role.BARE and FEWEST <= count.value <= MOST and _opens(pieces, at):
             meant = _announced(pieces, at)
             if meant:
                 out = list(pieces) if out is None else out

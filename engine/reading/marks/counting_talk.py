@@ -55,14 +55,15 @@ REACH, REACH_OF_A_FEEL = 10, 2
 
 def with_counting_talk(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words made remarks where they count no sets, or unclear where they may."""
+    worded = any([piece.spelled for piece in pieces])
     out: list[Piece] = []
     start = 0
     for at, piece in enumerate(pieces):
         if (piece.kind in ENDS and not _says_more(piece)) or (piece.kind is K.DASH and not piece.glued):
-            out += _settled(pieces[start:at])
+            out += _settled(pieces[start:at], worded)
             out.append(piece)
             start = at + 1
-    return [*out, *_settled(pieces[start:])]
+    return [*out, *_settled(pieces[start:], worded)]
 
 
 def _says_more(piece: Piece) -> bool:
@@ -70,8 +71,10 @@ def _says_more(piece: Piece) -> bool:
     return piece.kind is K.AND and is_cued(piece.text, AS)
 
 
-def _settled(clause: list[Piece]) -> list[Piece]:
-    clause = _with_things_counted(clause)
+def _settled(clause: list[Piece], worded: bool) -> list[Piece]:
+    """The clause with its words settled. `worded`: the message holds numbers in words."""
+    if worded:
+        clause = _with_things_counted(clause)
     if COUNTING.isdisjoint(kinds_of(clause)):
         return clause
     tail = next((at + 1 for at in range(len(clause) - 1, -1, -1) if clause[at].kind in OF_SETS), 0)

@@ -9,7 +9,7 @@ from decimal import Decimal
 
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_in_order, places_of
 
 AT_ONCE = 7
 """What a NOTE piece's `told` says of words for how soon a set came."""
@@ -20,6 +20,15 @@ PAIRING = frozenset((K.TIMES, K.FOR))
 
 def with_drops_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with words for at once made those of a drop, where a lighter set stands behind them."""
+    return _told(pieces) if _may_tell_drops(pieces) else pieces
+
+
+def _may_tell_drops(pieces: list[Piece]) -> bool:
+    kinds = kinds_in_order(pieces)
+    return K.DROP in kinds or any([pieces[at].told == AT_ONCE for at in places_of(K.NOTE, kinds)])
+
+
+def _told(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] | None = None
     last, waiting = NOTHING, -1
     for at, piece in enumerate(pieces):

@@ -11,20 +11,22 @@ from __future__ import annotations
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
 
 PARTING = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.DASH, K.COLON))
 OF_A_SET = frozenset((K.NUMBER, K.NAME, K.TIMES))
 ATHOUR, CAME, BEGUN, ONESELF = (frozenset((cue,)) for cue in ("athour", "clocked", "begun", "oneself"))
+NO_WORD = PARTING | OF_A_SET | {K.AT, K.SLASH, K.PLUS}
 LAST_HOUR = 24
 MOST_WORDS = 6
 
 
 def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such numbers made part of the remark."""
-    out = list(pieces)
-    bare = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER and piece.role is Role.BARE]
-    for at in bare:
+    numbers = places_of(K.NUMBER, kinds_in_order(pieces))
+    worded = [at for at in numbers if at and pieces[at - 1].kind not in NO_WORD and pieces[at].role is Role.BARE]
+    out = list(pieces) if worded else pieces
+    for at in worded:
         piece = pieces[at]
         if kind_at(pieces, at + 1) not in PARTING:
             out[at] = piece._replace(kind=K.UNCLEAR) if _is_begun_at(pieces, at) else piece

@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
 from engine.values.effort import Effort
 
 MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.TOTAL))
@@ -31,6 +31,8 @@ PART_OF_A_SET = frozenset((K.NUMBER, K.TIMES, K.AT, K.SLASH, K.DASH, K.PLUS, K.F
 
 def with_marks_denied(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with marks that were not met made remarks, or the reps that were left until them."""
+    if not any([_speaks_of_no_set(pieces, at) for at in places_in(MARKS, kinds_in_order(pieces))]):
+        return pieces
     out: list[Piece] = []
     missed = -1
     for at, piece in enumerate(pieces):
@@ -52,6 +54,14 @@ def with_marks_denied(pieces: list[Piece]) -> list[Piece]:
         del out[len(out) - (at - begin) :]
         out.append(first if left is None else first._replace(kind=K.EFFORT, efforts=(Effort(left[1]),)))
     return out
+
+
+def _speaks_of_no_set(pieces: list[Piece], at: int) -> bool:
+    """Whether the mark here is denied, or of something else; most marks of a message are neither."""
+    kind = pieces[at].kind
+    if kind in SPEAKING_OF and _of_something_else(pieces, at) is not None:
+        return True
+    return kind is not K.TOTAL and _denied_from(pieces, at) is not None
 
 
 def _behind(pieces: list[Piece], at: int) -> int:

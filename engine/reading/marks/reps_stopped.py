@@ -12,7 +12,7 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
 
 ENDED = frozenset(("repended",))
 MAY_END = frozenset((K.PLAIN, K.NOTE, K.MISS, K.FILLER))
@@ -28,6 +28,8 @@ HOW, STILL_MADE = frozenset(("howmissed",)), frozenset(("stillmade",))
 
 def with_reps_stopped(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words made misses, and each ahead of the rep that it is told of."""
+    if not any([_tells_an_end(pieces[at]) for at in places_in(MAY_END, kinds_in_order(pieces))]):
+        return pieces
     out: list[Piece] = []
     for at, piece in enumerate(pieces):
         if piece.kind not in MAY_END or not _tells_an_end(piece):

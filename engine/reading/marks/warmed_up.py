@@ -13,7 +13,16 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role, kinds_in_order, kinds_of, places_in
+from engine.reading.words.pieces import (
+    COUNTED,
+    MOST_LOADED_REPS,
+    Piece,
+    Role,
+    kinds_in_order,
+    kinds_of,
+    places_in,
+    places_of,
+)
 
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.DASH, K.OPEN, K.CLOSE))
 MAY_END = ENDS | {K.AND}
@@ -43,8 +52,8 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
 
 def _with_bars_behind(pieces: list[Piece]) -> list[Piece]:
     """ "bar warm-up 2x10": the bar is what those sets were done with."""
-    for at in range(len(pieces) - 2):
-        if [piece.kind for piece in pieces[at : at + 3]] == [K.BAR, K.WARMUP, K.NUMBER]:
+    for at in places_of(K.BAR, kinds_in_order(pieces)):
+        if [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.WARMUP, K.NUMBER]:
             return [*pieces[:at], pieces[at + 1], pieces[at], *pieces[at + 2 :]]
     return pieces
 
