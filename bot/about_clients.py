@@ -21,7 +21,7 @@ from bot.replies.coaching import kept_about, no_request_of, not_yours, to_whom, 
 from bot.talk import keep
 from bot.turn import Turn
 from engine.reading import read
-from engine.reading.values import Act, Asked, Doubt, NoSets, Outcome
+from engine.reading.values import Act, Asked, Doubt, Logged, NoSets, Outcome
 from engine.reading.words.phrasebook import phrasebook
 from storage.records import Role
 
@@ -89,7 +89,13 @@ OF_A_PLAN = frozenset(("plan", "lighten"))
 
 
 def _is_of_her_sets(turn: Turn, outcome: Outcome) -> bool:
-    """Whether sets were told with a client's name in front, and no colon: "ann squat 3x5 85"; it is answered."""
+    """Whether sets were told with a client's name in front, and no colon, or with "for ann" behind: "ann squat 3x5 85",
+    "squat 3x5 85 for ann"; it is answered.
+    """
+    behind, told = client_behind(turn, turn.inbound.text) if isinstance(outcome, Logged | Asked) else (None, "")
+    if behind is not None and not BEGINS_A_CHANGE.match(told):
+        turn.say(not_yours(behind.name))
+        return True
     unknown = isinstance(outcome, Asked) and outcome.doubt in (Doubt.UNKNOWN_NAME, Doubt.WHOSE)
     client, words = client_named(turn, turn.inbound.text) if unknown else (None, "")
     whole = client is not None and turn.inbound.text.strip().casefold().startswith(f"{client.name.casefold()} ")

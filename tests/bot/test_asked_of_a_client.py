@@ -81,6 +81,7 @@ def test_a_lift_is_taken_out_by_the_name_that_only_one_lift_of_the_plan_has(coac
         pytest.param("anna: add face pulls", "Try: anna: add 2 sets of face pull", id="no number of sets"),
         pytest.param("anna: squat 3x5 85", "I record anna's sets only from anna", id="sets"),
         pytest.param("anna squat 3x5 85", "I record anna's sets only from anna", id="sets, no colon"),
+        pytest.param("squat 3x5 85 for anna", "I record anna's sets only from anna", id="sets, the name behind"),
         pytest.param("amna: deload", "no single client goes by “amna”", id="a name with a slip in it"),
         pytest.param("anna, great week", "To write: note to anna: great week", id="a comma behind the name"),
         pytest.param("anna: swap squat", "expected the lift to do instead", id="a swap for nothing"),

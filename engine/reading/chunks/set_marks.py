@@ -24,6 +24,7 @@ MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 SAID_OF_SOMETHING = frozenset((K.PLAIN, K.UNRELATED, K.PAUSE))
 HAPPENED = frozenset((K.PLAIN, K.NOTE, K.MUSCLE, K.JOINT, K.UNRELATED))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
+PAIR = 2
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 TOLD_OF_REPS = frozenset((K.REPS, K.NOTE, K.FILLER))
 BEHIND_THE_BODY = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.THEN))
@@ -190,6 +191,9 @@ class MarkedChunks(LoadedChunks):
             self.chunk()
         elif self._is_of_the_last_alone():
             self._put_on_the_body()
+        elif self._is_of_the_group_before():
+            self.out.found[-1].at = (piece._replace(kind=K.NUMBER, role=Role.BODY),)
+            self.at += 1
         elif self._kind() is K.NUMBER and self._has_other_loads():
             self.at += 1
             self._place(Chunk([(piece._replace(kind=K.NUMBER, role=Role.BODY),)], before=self.separator))
@@ -197,6 +201,13 @@ class MarkedChunks(LoadedChunks):
             last = self._last()
             self.out.dangling = self.out.dangling or (last is not None and last.again > 0)  # "+10 5 5, another, bw"
             self.at += 1
+
+    def _is_of_the_group_before(self) -> bool:
+        """ "3x8 bodyweight, 2x5 +10": behind sets that were counted together, where others were loaded."""
+        last = self._last()
+        if last is None or last.size < PAIR or last.at or self._kind() not in BEHIND_THE_BODY:
+            return False
+        return any(piece.role in LOADED for piece in self.pieces[self.at :])
 
     def denied(self, piece: Piece) -> None:
         """ "mit 10 kg hilfe 9 8, dann 3 ohne": help that the last set did without; any other no is a note."""

@@ -141,11 +141,6 @@ def ways_of(written: str) -> list[str]:
     return [before + choice + way for choice in choices.split("|") for way in ways_of(behind)]
 
 
-def phrase_words(phrase: str) -> list[str]:
-    """The folded words of a phrase, as the reader meets them in a message."""
-    return [plain_word(word) for word in _written_words(phrase)]
-
-
 def _written_words(phrase: str) -> list[str]:
     """The words of a phrase with their accents."""
     return [token.text for token in tokenize(clean(phrase)) if token.shape in WORDLIKE]

@@ -267,3 +267,15 @@ bench 80x8 (total)                          => ask: barbell bench press 8 at 80 
 )
 def test_equipment_named_with_a_lift_in_hand_is_what_was_lifted(text: str, context: Context, outcome: str) -> None:
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "outcome"),
+    readings("""
+dips 3x8 bodyweight, 2x5 +10                => dip 3×8, 2×5 at +10 kg
+chin ups 5x5 unweighted, 3x3 +20            => chin-up 5×5, 3×3 at +20 kg
+dips 3x8 bodyweight                         => dip 3×8
+"""),
+)
+def test_sets_told_to_be_without_weight_take_none_from_those_behind(text: str, context: Context, outcome: str) -> None:
+    assert said(text, context) == outcome
