@@ -1,9 +1,10 @@
 """A movement that hurts is not pushed.
 
 Decided: from the day pain is told until it is over, a session of the movement asks what the session before it asked,
-never more load than was last lifted; a load that a rule brings down comes down all the same. Sessions held that way
-prove nothing: the rule goes on from where it stood. The first session after the pain is asked the same way, and only
-from there does the load go up. The words name a professional; nothing here judges the pain.
+never more load than was last lifted and no more sets than the rule asks now; a load that a rule brings down comes down
+all the same. Sessions held that way prove nothing: the rule goes on from where it stood. The first session after the
+pain is asked the same way, and only from there does the load go up. The words name a professional; nothing here judges
+the pain.
 """
 
 from __future__ import annotations
@@ -54,9 +55,9 @@ def eased_in(now: Ask, before: Ask, lifted: Load | None, last: Exposure) -> Laid
 
 
 def _held(now: Ask, before: Ask, lifted: Load | None) -> Iterator[SetTarget]:
-    """The sets asked the time before, none heavier than now or than what was lifted."""
+    """The sets asked the time before, no more of them than now, and none heavier than now or than what was lifted."""
     kept = before.sets if now.anchor is not None and now.verdict is not Verdict.RESET else now.sets
-    for at, one in enumerate(kept):
+    for at, one in enumerate(kept[: len(now.sets)]):
         asked_now = now.sets[min(at, len(now.sets) - 1)].load
         limits = [load for load in (one.load, asked_now, lifted) if load is not None]
         # A load that was still to be found the time before is the one known now.

@@ -234,6 +234,12 @@ def test_a_plan_that_states_what_cannot_be_loaded(load: str, asked: str, held: t
             "3×6 at 42.5 kg",
             id="no set is added",
         ),
+        pytest.param(
+            slot(SetWave(4, kg("2.5")), sets=3, target=6, load="42.5"),
+            ("42.5: 6 6 6", "42.5: 6 6 6 6"),
+            "3×6 at 42.5 kg",
+            id="sets that a heavier load would take away stay away",
+        ),
         pytest.param(MAXES, ("body: 12 10 9", "body: 13 11 10"), "13, 11, 10", id="no rep is added"),
     ],
 )
