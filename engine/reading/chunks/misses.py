@@ -110,7 +110,8 @@ class MissedChunks(ResultChunks):
         made = before.factors[-1][-1].value if before is not None and before.factors and before.factors[-1] else 0
         if before is None or len(numbers) != 1 or numbers[0].value != made + 1:
             return False
-        place = self.pieces.index(numbers[0])
+        start = numbers[0].start  # plates and shares were worked out since it stood among the pieces
+        place = next((at for at, piece in enumerate(self.pieces) if piece.start == start), 0)
         named = _is_a_place(numbers[0]) or self.kinds[place - 1] is K.REPS
         if not place or not named:
             self.out.dangling = self.out.dangling or numbers[0].role is Role.BARE

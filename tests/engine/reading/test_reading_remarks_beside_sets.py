@@ -279,3 +279,8 @@ dips 3x8 bodyweight                         => dip 3×8
 )
 def test_sets_told_to_be_without_weight_take_none_from_those_behind(text: str, context: Context, outcome: str) -> None:
     assert said(text, context) == outcome
+
+
+@pytest.mark.parametrize("text", ["row x1, 2 plates, failed", "row x 1. up 2.5. 2 plates; failed"])
+def test_a_miss_behind_plates_is_read_or_asked(text: str) -> None:
+    assert said(text)
