@@ -6,18 +6,17 @@ that were deleted, also where no undo took them.
 
 from __future__ import annotations
 
-import re
 from datetime import timedelta
 
 from bot import steps, zones
 from bot.replies.correction import changed_long_ago, deleted_already, nothing_left
 from bot.replies.reply import Reply
 from bot.turn import Turn
+from bot.words import WORD
 from engine.reading.words.cues import any_cued
 from engine.reading.words.phrasebook import spoken
 from storage.records import Change, ChangeKind
 
-WORD = re.compile(r"[^\W\d_]+")
 ERASING = frozenset(("erasing",))
 STEPPING = frozenset(("stepping",))
 ANOTHER_SESSION = timedelta(hours=12)

@@ -38,7 +38,7 @@ def undo(turn: Turn, act: Act) -> None:
 
     Where nothing was changed today, what she takes back is the message that is asked about: it is left out.
     """
-    if not act.count and (_left_out(turn) or _is_gone(turn)):
+    if not act.count and (_left_out(turn) or _says_it_is_gone(turn)):
         return
     for place in range(act.count or 1):
         if not _undo_one(turn) and place == 0:
@@ -57,7 +57,7 @@ def _left_out(turn: Turn) -> bool:
     return True
 
 
-def _is_gone(turn: Turn) -> bool:
+def _says_it_is_gone(turn: Turn) -> bool:
     """Whether "delete it" was said of what is gone already: nothing is done, and that is said."""
     gone = None if turn.inbound.kind is InboundKind.TAP else gone_already(turn)
     if gone is not None:

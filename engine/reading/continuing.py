@@ -20,7 +20,7 @@ from engine.reading.values import Act, Context, Logged
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
 from engine.values.exercise import Measure
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord
@@ -310,7 +310,7 @@ def _sign(pieces: Sequence[Piece], first: int) -> int:
 
 def _goes_to(piece: Piece) -> bool:
     """ "dropped to 50" names the load itself, and no change of one."""
-    return piece.kind is K.DROP and piece.end - piece.start > len(piece.text)
+    return piece.kind is K.DROP and not is_one_word(piece)
 
 
 def _says_change(piece: Piece) -> bool:

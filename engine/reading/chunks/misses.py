@@ -12,7 +12,7 @@ from decimal import Decimal
 from engine.reading.chunks.chunks import LAST_REP, Chunk
 from engine.reading.chunks.results import PAIRED, ResultChunks
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role, is_one_word
 
 SECOND = "second"
 ENDS_OF_A_REP = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.OPEN, K.THEN, K.AND, K.NOTE, K.EFFORT, K.DASH))
@@ -191,7 +191,7 @@ class MissedChunks(ResultChunks):
 
 def _is_a_place(number: Piece) -> bool:
     """ "rep 6", and no "6 reps", whose word is part of the number."""
-    return number.role is Role.REPS and number.end - number.start == len(number.text)
+    return number.role is Role.REPS and is_one_word(number)
 
 
 def _names_a_set(piece: Piece) -> bool:

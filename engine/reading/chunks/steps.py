@@ -11,7 +11,7 @@ from decimal import Decimal
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
 
 RAISED = frozenset(("up", "add", "raised", "plus"))
 
@@ -21,13 +21,8 @@ def tells_a_step(pieces: Sequence[Piece], at: int) -> bool:
     step = pieces[at]
     before = pieces[at - 1] if at else None
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    raised = before is not None and (before.kind is K.ADDED or (is_cued(before.text, RAISED) and _is_one_word(before)))
+    raised = before is not None and (before.kind is K.ADDED or (is_cued(before.text, RAISED) and is_one_word(before)))
     return step.unit is not None and (raised or behind is K.MORE)
-
-
-def _is_one_word(piece: Piece) -> bool:
-    """ "up", and not "up to"."""
-    return piece.end - piece.start == len(piece.text)
 
 
 def loads_told(chunks: Sequence[Chunk]) -> list[Decimal]:

@@ -17,7 +17,7 @@ from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.phrasebook import Phrasebook, phrasebook, spoken_words
-from engine.reading.words.pieces import Piece, Role, kinds_of
+from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_of
 from engine.reading.words.token_shapes import Shape
 from engine.reading.words.tokens import Token
 from engine.values.load import Basis, Load, Unit
@@ -267,7 +267,7 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
             piece = piece._replace(kind=K.NOT)
         if piece.kind is K.ALTERED and "ofthose" in CUES_OF[cleaned[piece.start : piece.end].lower()]:
             piece = piece._replace(kind=K.FILLER)  # "all three of those were", "did 4 of those, not 3"
-        if piece.kind not in AS_THEY_ARE and piece.end - piece.start > len(piece.text):
+        if piece.kind not in AS_THEY_ARE and not is_one_word(piece):
             piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
         out.append(piece)
     return out

@@ -64,10 +64,12 @@ def is_of_which_lift(told: Told) -> bool:
 def _was_a_new_lift(told: Told) -> bool:
     """ "that was front squat, 8" behind a bench press: its reps, or a set of its own."""
     pieces, done = told.pieces, {record.done.exercise for record in told.context.recent}
-    if len(pieces) < len(("that", "was", "lift", "8")) or not is_cued(pieces[0].text, BACK) or not is_be(pieces[1]):
+    if len(pieces) < FEWEST or not is_cued(pieces[0].text, BACK) or not is_be(pieces[1]):
         return False
     named = [piece for piece in pieces if piece.kind is K.NAME]
     return len(named) == 1 and done.isdisjoint(named[0].names) and len(told.numbers()) == 1 and pieces[2] is named[0]
 
 
 BACK = frozenset(("that", "those"))
+FEWEST = 4
+"""Pieces: "that", "was", a lift and its reps."""

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment
+from engine.reading.lexing.name_words import ANGLES
 from engine.reading.values import Context
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.kinds import K
@@ -33,7 +34,6 @@ BARE_LIFT = (
 
 
 GRIP = "grip"
-SLOPES = frozenset(("incline", "decline"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +55,7 @@ def renamed(pieces: Sequence[Piece], old: ExerciseName, context: Context, catalo
     before = catalogue.get(old)
     if known is None or known.name == old:
         return None
-    if named and named[0].text in SLOPES and before is not None and before.pattern is not known.pattern:
+    if named and named[0].text in ANGLES and before is not None and before.pattern is not known.pattern:
         return None  # "incline" behind a row is no bench press
     return NewName(known.name, BASES.get(known.loading, Basis.TOTAL))
 
@@ -127,7 +127,7 @@ def _on_a_smith_machine(old: ExerciseName, catalogue: Catalogue) -> tuple[Exerci
     The slope of a bench is never dropped, its name may be.
     """
     words = [word for word in old.split() if word not in ALL_WORDS]
-    sloped = next((at for at, word in enumerate(words) if word in SLOPES), len(words) - 1)
+    sloped = next((at for at, word in enumerate(words) if word in ANGLES), len(words) - 1)
     whole = [words[at:] for at in range(sloped + 1)]
     short = [[word for word in end if word != "bench"] for end in whole]
     ends = (" ".join(end) for end in (*whole, *short))

@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import part_told
-from engine.reading.corrections.shifted import MOST_CHANGED
+from engine.reading.corrections.shifted import MOST_CHANGED, REP, TAKING
 from engine.reading.latest_sets import latest_of_it
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
@@ -21,8 +21,6 @@ from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role
 from engine.values.sets import SetRecord
 
-TAKING = frozenset(("take", "minus"))
-REP = frozenset(("repword",))
 ONE = frozenset(("an",))
 THE = frozenset(("the",))
 ENDS = frozenset((K.LAST, K.FIRST))

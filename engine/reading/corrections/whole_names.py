@@ -10,7 +10,7 @@ from collections.abc import Iterable, Sequence
 
 from engine.reading.corrections.correcting import LOOSE, Told
 from engine.reading.corrections.parts import is_be
-from engine.reading.corrections.renaming import SLOPES
+from engine.reading.lexing.name_words import ANGLES
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
@@ -89,4 +89,4 @@ def _leaves_out_the_lift(piece: Piece, ahead: Sequence[Piece]) -> bool:
     """ "a hack": behind an article nobody stops short of the lift itself, "a hack squat"."""
     article = bool(ahead) and any_cued(ahead[-1].text.split()[-1:], ARTICLES)
     short = any(name.startswith(f"{piece.text} ") for name in piece.names)
-    return piece.kind is K.NAME and article and short and piece.text not in SLOPES
+    return piece.kind is K.NAME and article and short and piece.text not in ANGLES

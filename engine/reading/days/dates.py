@@ -47,7 +47,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, is_one_word
 from engine.values.load import Unit
 
 FURTHEST_BACK = timedelta(days=400)
@@ -92,7 +92,7 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
 def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     piece = pieces[at]
     if piece.kind is K.ORDINAL:
-        in_figures = piece.text[:1].isdigit() and piece.end - piece.start == len(piece.text)  # not "2nd set"
+        in_figures = piece.text[:1].isdigit() and is_one_word(piece)  # not "2nd set"
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS

@@ -95,11 +95,11 @@ def _parts_load_and_sets(pieces: list[Piece], at: int) -> bool:
 
 def _ties_to_a_name(piece: Piece) -> bool:
     """ "bench on monday 3x5 80", "bench last monday 3x5 80", "bench from monday 3x5 80"."""
-    return piece.kind in (K.COLON, K.LAST) or piece.text in FROM or is_cued(piece.text, ON_A_DAY)
+    return piece.kind in (K.COLON, K.LAST) or is_cued(piece.text, FROM) or is_cued(piece.text, ON_A_DAY)
 
 
 MOST_TIES = 3
-FROM = ("from", "de", "del")
+FROM = frozenset(("fromwhen",))
 
 
 def opens_a_clause(pieces: list[Piece], at: int) -> bool:
@@ -120,7 +120,7 @@ def opens_a_clause(pieces: list[Piece], at: int) -> bool:
 
 
 def _leads_to_a_day(piece: Piece) -> bool:
-    return piece.kind in (K.FILLER, K.FOR, K.LAST) or piece.text in FROM or is_cued(piece.text, SAID_FIRST)
+    return piece.kind in (K.FILLER, K.FOR, K.LAST) or is_cued(piece.text, FROM) or is_cued(piece.text, SAID_FIRST)
 
 
 DAYS = frozenset((K.TODAY, K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY, K.AGO))
@@ -258,7 +258,7 @@ def is_from(pieces: list[Piece], at: int, link: int, anchored: bool) -> bool:
     """ "from monday: bench 3x8 60", "bench 3x8 60 from monday", "bench from monday 3x8 60"; "sore from monday" tells of
     no sets. Shape: "from" stands at `link`.
     """
-    if pieces[link].text not in FROM:
+    if not is_cued(pieces[link].text, FROM):
         return False
     before, after = kind_at(pieces, link - 1), kind_at(pieces, at + 1)
     if kind_at(pieces, at + 1) is K.COLON and follows_an_opening(pieces, at):

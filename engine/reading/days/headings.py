@@ -10,7 +10,7 @@ from __future__ import annotations
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import KIND, TEXT, Piece, Role
+from engine.reading.words.pieces import KIND, TEXT, Piece, Role, is_one_word
 
 NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
 HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
@@ -61,7 +61,7 @@ def without_days_counted(pieces: list[Piece]) -> list[Piece]:
     at = 0
     while at < len(pieces):
         piece = pieces[at]
-        counted = is_cued(piece.text, COUNTED_OF_ALL) and piece.end - piece.start == len(piece.text)
+        counted = is_cued(piece.text, COUNTED_OF_ALL) and is_one_word(piece)
         kinds = [one.kind for one in pieces[at : at + 4]]
         placed = counted and kinds[1:2] == [K.NUMBER] and pieces[at + 1].role is Role.BARE
         placed = placed and len(kinds) > 2 and (kinds[2] in PARTING or is_cued(pieces[at + 2].text, OF_ALL))

@@ -80,7 +80,7 @@ def _lead(pieces: list[Piece], at: int) -> int:
 
 def _leads(piece: Piece) -> bool:
     return piece.kind in SIGNS or (
-        piece.kind in (K.FILLER, K.OF, K.NOT_DATE) and (piece.text in FROM or is_cued(piece.text, ON_A_DAY))
+        piece.kind in (K.FILLER, K.OF, K.NOT_DATE) and (is_cued(piece.text, FROM) or is_cued(piece.text, ON_A_DAY))
     )
 
 

@@ -51,7 +51,7 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
         return False
     if opens_with_sleep(pieces, at):
         return False
-    if _has_slept(ahead if not behind else (*ahead, *behind)):
+    if _has_slept((*ahead, *behind)):
         return True
     if not behind:
         ahead, _ = _clause(pieces, at, SAID)  # "squat 3x5 100 rest day yesterday"
@@ -102,7 +102,7 @@ def may_be_of_the_sets(pieces: list[Piece], at: int) -> bool:
     if may_head_a_lift(pieces, at):
         return True
     if link >= 0 and pieces[link].kind is K.NOT_DATE:
-        return pieces[link].text in FROM and kind_at(pieces, link - 1) is K.PLAIN and _heads(pieces, at)
+        return is_cued(pieces[link].text, FROM) and kind_at(pieces, link - 1) is K.PLAIN and _heads(pieces, at)
     kinds = {piece.kind for piece in (*_clause(pieces, at)[0], *_clause(pieces, at)[1])}
     return TELLING_NO_SETS.isdisjoint(kinds)
 
@@ -149,7 +149,9 @@ MOST_ARTICLES = 3
 
 
 def _is_an_article(piece: Piece) -> bool:
-    return piece.kind is K.LAST or (piece.kind is K.FILLER and is_cued(piece.text, ON_A_DAY) and piece.text not in FROM)
+    return piece.kind is K.LAST or (
+        piece.kind is K.FILLER and is_cued(piece.text, ON_A_DAY) and not is_cued(piece.text, FROM)
+    )
 
 
 def is_an_entry_from(pieces: list[Piece], at: int, link: int) -> bool:

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
+from engine.reading.marks.grips import GRIPS, PARTING
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -81,8 +82,6 @@ def _heads_sets(pieces: Sequence[Piece], at: int) -> bool:
 
 
 GRIP = "grip"
-GRIPS = frozenset(("gripnarrow", "gripwide"))
-PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
 
 
 def _in_hand_with(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

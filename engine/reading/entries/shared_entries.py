@@ -17,7 +17,7 @@ from engine.reading.entries.shared_sets import SAID_TOGETHER, ends_with_each, sh
 from engine.reading.words.clauses import Clause
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, is_one_word
 
 SILENT = frozenset(
     (
@@ -143,7 +143,7 @@ def share_same(entries: Sequence[Entry]) -> None:
     for before, entry in pairwise(entries):
         kinds = [piece.kind for piece in entry.pieces]
         same = next((piece for piece in entry.pieces if piece.kind is K.SAME), None)
-        alone = same is not None and K.FOR in kinds and same.end - same.start == len(same.text)
+        alone = same is not None and K.FOR in kinds and is_one_word(same)
         goes_on = alone or (shared and set(kinds) <= {K.AND})  # "same for bench and row"
         shared = goes_on and bool(entry.names and before.names) and before.has_numbers and not entry.has_numbers
         if shared:

@@ -25,7 +25,7 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_in_order, places_in, places_of
 from engine.values.exercise import Equipment, Exercise, Loading
 
 WITH = "w"
@@ -205,13 +205,13 @@ def _heads_a_lift(pieces: Sequence[Piece], at: int) -> bool:
 def _says_how(pieces: Sequence[Piece], at: int) -> bool:
     """ "squats done right!": the word at the end of its clause, behind a lift or what points to one."""
     piece = pieces[at]
-    whole = piece.text == RIGHT and piece.end - piece.start == len(RIGHT) and kind_at(pieces, at + 1) in ENDS
+    whole = piece.text == RIGHT and is_one_word(piece) and kind_at(pieces, at + 1) in ENDS
     return whole and (kind_at(pieces, at - 1) is K.NAME or (at > 0 and _points(pieces[at - 1].text)))
 
 
 def _says_well(pieces: Sequence[Piece], at: int) -> bool:
     """ "right bench 3x5 80": the first word, and the arm or the leg of nothing that is done with both."""
-    whole = pieces[at].text == RIGHT and pieces[at].end - pieces[at].start == len(RIGHT)
+    whole = pieces[at].text == RIGHT and is_one_word(pieces[at])
     return whole and (at == 0 or pieces[at - 1].kind is K.LINE) and kind_at(pieces, at + 1) in BEHIND_WELL
 
 

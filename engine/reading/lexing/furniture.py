@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
 FURNITURE = "bench"
+STOOD_AT = frozenset(("stoodat",))
 
 
 def without_furniture(pieces: list[Piece]) -> list[Piece]:
@@ -33,4 +35,4 @@ def _stands_on_a_number(pieces: list[Piece], at: int) -> bool:
     """ "on bench 4": which of them it was, at the end of a clause."""
     behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
     ends = behind in ([K.NUMBER], [K.NUMBER, K.COMMA], [K.NUMBER, K.STOP], [K.NUMBER, K.LINE], [K.NUMBER, K.CLOSE])
-    return at > 0 and ends and pieces[at - 1].text in ("on", "at", "from", "auf", "en", "sur", "op", "på")
+    return at > 0 and ends and is_cued(pieces[at - 1].text, STOOD_AT)

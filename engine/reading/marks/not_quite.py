@@ -12,7 +12,7 @@ from decimal import Decimal
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
+from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_in_order, places_in
 from engine.values.effort import Effort
 
 MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.TOTAL))
@@ -84,7 +84,7 @@ def _of_something_else(pieces: list[Piece], at: int) -> K | None:
         counted = at > 0 and pieces[at - 1].kind in (K.NUMBER, K.REPS, K.SETS)
         return K.NOTE if thing.kind is K.PLAIN and not counted else None
     mark = pieces[at]
-    apart = behind > at + 1 or mark.end - mark.start > len(mark.text)  # "missed the ..."
+    apart = behind > at + 1 or not is_one_word(mark)  # "missed the ..."
     if not apart and at and pieces[at - 1].kind in OF_THE_SET_BEFORE:
         return None  # "8, 8, 7 miss slept badly"
     if thing.kind in OBJECTS or (thing.kind is K.FAR and pieces[behind - 1].kind is K.OF):

@@ -15,7 +15,7 @@ from itertools import pairwise
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, is_one_word
 
 LEAST_LOAD = 30
 """More than this is no count of reps beside a miss. Common practice, no source."""
@@ -44,7 +44,7 @@ def with_tries_failed(pieces: list[Piece]) -> list[Piece]:
     """ "5, 5, 4 + fail": behind a plus the word tells of one more try, and not of how the set before it ended."""
     out = list(pieces)
     for at, (before, piece) in enumerate(pairwise(pieces), start=1):
-        whole = piece.end - piece.start == len(piece.text) and piece.text not in ENDS_OF_SETS
+        whole = is_one_word(piece) and piece.text not in ENDS_OF_SETS
         if piece.kind is K.FAILURE and before.kind is K.PLUS and whole:
             out[at] = piece._replace(kind=K.MISS)
     return out
@@ -62,7 +62,7 @@ def _as_list(line: list[Piece]) -> list[Piece]:
     names = [piece for piece in line if piece.kind is K.NAME]
     load = _only_load(line)
     if load is not None and line == [line[misses[0]], load]:
-        return [load, line[misses[0]]] if _is_one_word(line[misses[0]]) else line
+        return [load, line[misses[0]]] if is_one_word(line[misses[0]]) else line
     made = _is_made(line[misses[-1] + 1 :])
     tries = _told(line) or len(misses)
     if load is None or len(names) > 1 or tries > MOST_TRIES or (tries == 1 and not made):
@@ -127,11 +127,6 @@ def _judged(load: Piece, verdict: Sequence[Piece]) -> list[Piece]:
 
 def _comma(load: Piece) -> Piece:
     return load._replace(kind=K.COMMA, role=Role.BARE, unit=None, text=",", start=load.end)
-
-
-def _is_one_word(piece: Piece) -> bool:
-    """ "failed 170" is told as "170 failed" is; "missed the 90" points at a set that stands."""
-    return piece.end - piece.start == len(piece.text)
 
 
 def _only_load(line: Sequence[Piece]) -> Piece | None:

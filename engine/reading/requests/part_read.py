@@ -10,11 +10,12 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.days.hours_ahead import SPANS
 from engine.reading.requests.swapped_for import settled_swap
 from engine.reading.values import Act, Context
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, is_one_word
 
 UNCLEAR = "unclear"
 """The name of a request that was heard and is not understood in full; its text says what such a request takes."""
@@ -26,7 +27,6 @@ TAKING_NO_EXCEPTION = frozenset(
     ("swap", "skip", "quiet", "remind", "rest", "units", "move", "undo", "repeat", "snooze")
 )
 MOST_HOURS = 1
-SPANS = frozenset(("day", "week"))
 TAKES = {
     "swap": "lifts are swapped on the day itself, for that day: send it then",
     "skip": "lifts are left out on the day itself, for that day: send it then",
@@ -84,7 +84,7 @@ def _tells_some_sets(clause: Sequence[Piece], kinds: frozenset[K]) -> bool:
         if piece.kind is K.SETS or "aset" in CUES_OF[piece.text]:
             return is_cued(before.text, SOME)
     # A piece shows the first word of the phrase that it stands for: "a" of "a set".
-    return any("an" in CUES_OF[piece.text] and piece.end - piece.start > len(piece.text) for piece in clause)
+    return any("an" in CUES_OF[piece.text] and not is_one_word(piece) for piece in clause)
 
 
 def counts_sets(pieces: Sequence[Piece], head: Sequence[str]) -> bool:

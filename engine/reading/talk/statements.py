@@ -19,7 +19,7 @@ from itertools import pairwise
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
-from engine.reading.words.pieces import COUNTED, Piece, Role
+from engine.reading.words.pieces import COUNTED, Piece, Role, is_one_word
 from engine.reading.words.tokens import tokenize
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
@@ -185,7 +185,7 @@ def done_by(pieces: Sequence[Piece]) -> Piece | None:
         who = pieces[at]
         if who.kind is not K.OTHERS or (at + 1 < len(pieces) and pieces[at + 1].kind not in CLAUSES_PARTED):
             continue
-        several = who.end - who.start > len(who.text) or "him" in CUES_OF[who.text]
+        several = not is_one_word(who) or "him" in CUES_OF[who.text]
         before = pieces[at - 1 - (pieces[at - 1].kind in BY_WHOM)]
         if several and before.kind in COUNTED:
             return who

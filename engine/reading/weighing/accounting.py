@@ -18,7 +18,16 @@ from engine.reading.marks.scales import is_bare_tempo
 from engine.reading.values import Doubt
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, TEXT, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import (
+    COUNTED,
+    MOST_LOADED_REPS,
+    TEXT,
+    Piece,
+    Role,
+    is_one_word,
+    kinds_in_order,
+    places_of,
+)
 from engine.values.exercise import Exercise, Loading, Measure
 from engine.values.load import Basis, Load, Unit
 from engine.values.muscles import Muscle
@@ -121,7 +130,7 @@ def _tells_all(pieces: Sequence[Piece]) -> bool:
         if not (piece.text == EVERY or piece.text in phrasebook().cues["all"]) or piece.kind is not K.FILLER:
             continue
         behind = pieces[at + 1] if at + 1 < len(pieces) else piece
-        words = piece.end - piece.start > len(piece.text)
+        words = not is_one_word(piece)
         if (behind.kind is K.NUMBER and behind.spelled) or (words and not _is_grouped(pieces)):
             return True
     return False

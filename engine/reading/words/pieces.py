@@ -81,6 +81,11 @@ TEXT: Callable[[Piece], str] = itemgetter(Piece._fields.index("text"))
 ROLE: Callable[[Piece], Role] = itemgetter(Piece._fields.index("role"))
 
 
+def is_one_word(piece: Piece) -> bool:
+    """Whether the piece was typed as it reads: "up", and not "up to" or "ups", which show the same text."""
+    return piece.end - piece.start == len(piece.text)
+
+
 def kinds_of(pieces: Iterable[Piece]) -> set[K]:
     """The kinds that these pieces are of."""
     return set(map(KIND, pieces))
