@@ -27,7 +27,7 @@ def amended(told: Answering) -> Answer | None:
     named = told.names()
     if named and not is_of_the_open_sets(told):
         return None
-    for way in (_corrected,) if named else (_corrected, _told_again):
+    for way in (corrected,) if named else (corrected, _told_again):
         found = [way(told, reading) for reading in told.asked.readings]
         if all(found):
             return _about(told, found)
@@ -50,7 +50,7 @@ def _about(told: Answering, found: list[tuple[SetDone, ...]]) -> StillOpen:
     )
 
 
-def _corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
+def corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
     """The reading's sets as a correction leaves them; empty where the words correct nothing of them."""
     now = told.context.now
     day, at = (now.date(), now.replace(tzinfo=UTC)) if now is not None else (date.min, datetime.min.replace(tzinfo=UTC))

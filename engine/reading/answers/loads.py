@@ -1,6 +1,8 @@
 """Whether an unusual load is right: yes, the load that was meant, or the set told again; other words leave it open.
 
 answer = "yes" | "no" | { said } LOAD [ unit ] { said }      "60", "no, 60 kg", "i meant 60"
+       | LOAD "," remark | remark "," LOAD                    "160, too many zeros": one digit away from 1600
+       | a correction of the sets asked about               "160 not 1600"
        | the set told again, with its signs and its load     "60x5", "5 at 60"
 
 Said is what answers are told with and nothing else: "2 of them felt bad" and "only 8 though" tell no load.
@@ -13,6 +15,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 
+from rapidfuzz.distance import OSA
+
+from engine.reading.answers.amended import corrected
 from engine.reading.answers.answering import Answering, exercises, settled
 from engine.reading.asking import question_of
 from engine.reading.chunks.choices import Traits
@@ -43,7 +48,7 @@ def load_in_doubt(told: Answering) -> Answer | None:
     if told.asked.doubt not in LOADS_IN_DOUBT or not told.asked.readings or not told.numbers():
         return None
     number = _load_alone(told)
-    sets = _told_again(told) if number is None else _at(told, number)
+    sets = _at(told, number) if number is not None else _told_again(told) or _put_right(told)
     return _checked(told, sets) if sets else None
 
 
@@ -83,6 +88,10 @@ def _is_slip(piece: Piece) -> bool:
 
 
 SLIPS = frozenset(("slip", "mean"))
+ENDS_OF_CLAUSES = frozenset((K.COMMA, K.STOP, K.COLON, K.DASH, K.LINE))
+DOUBTING = frozenset(("or", "perhaps"))
+IN_A_REMARK = SIGNS | {K.PLAIN, K.FILLER, K.NOTE, K.MORE, K.EXTRA, K.UNRELATED, K.ONCE, K.BAR}
+"""What may stand beside a load put right. An effort, reps or another lift would be lost, and "or" leaves it open."""
 
 
 def _load_alone(told: Answering) -> Piece | None:
@@ -91,7 +100,28 @@ def _load_alone(told: Answering) -> Piece | None:
     if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.LOAD):
         return None
     number = numbers[0]
-    return number if all(_says_a_load(piece, number) for piece in told.prepared.pieces) else None
+    if all(_says_a_load(piece, number) for piece in told.prepared.pieces):
+        return number
+    return number if _is_the_load_put_right(told, number) else None
+
+
+def _is_the_load_put_right(told: Answering, number: Piece) -> bool:
+    """ "160, too many zeros" to 1600: a slip of one digit away, and a clause of its own, whatever is said beside it."""
+    pieces = told.prepared.pieces
+    if not IN_A_REMARK.issuperset([piece.kind for piece in pieces]) or told.heads_a_request():
+        return False
+    if any(is_cued(piece.text, DOUBTING) for piece in pieces):
+        return False
+    apart = (pieces[0] is number and pieces[1].kind in ENDS_OF_CLAUSES) or (
+        pieces[-1] is number and pieces[-2].kind in ENDS_OF_CLAUSES
+    )
+    doubtful = [one.load for one in told.asked.readings[0].sets if one.load is not None]
+    return apart and bool(doubtful) and _is_digit_away(str(number.value), str(doubtful[0].amount))
+
+
+def _is_digit_away(told: str, before: str) -> bool:
+    """Whether a load is another one with a digit left out, put in or changed, or its point forgotten: 62.5 for 625."""
+    return told != before and OSA.distance(told, before, score_cutoff=1) <= 1
 
 
 def _says_a_load(piece: Piece, number: Piece) -> bool:
@@ -121,6 +151,13 @@ def _at(told: Answering, number: Piece) -> tuple[SetDone, ...]:
             return ()
         sets.append(replace(one, load=Load(number.value, number.unit or one.load.unit, one.load.basis)))
     return tuple(sets)
+
+
+def _put_right(told: Answering) -> tuple[SetDone, ...]:
+    """The one reading as a correction leaves it, "160 not 1600"; empty where another lift is named."""
+    readings = told.asked.readings
+    named = told.names()
+    return corrected(told, readings[0]) if len(readings) == 1 and named <= {*exercises(readings[0])} else ()
 
 
 def _told_again(told: Answering) -> tuple[SetDone, ...]:
