@@ -340,7 +340,7 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 
 BREATHING = frozenset((K.REST, K.PLAIN, K.NOTE, K.FAR))
-DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN))
+DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN, K.DROP))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))

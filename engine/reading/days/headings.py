@@ -7,6 +7,7 @@ heading = HEADING [ NUMBER ]                              push day     week 3 da
 
 from __future__ import annotations
 
+from engine.reading.words.ahead import aside
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
@@ -64,11 +65,13 @@ def without_days_counted(pieces: list[Piece]) -> list[Piece]:
         counted = is_cued(piece.text, COUNTED_OF_ALL) and is_one_word(piece)
         kinds = [one.kind for one in pieces[at : at + 4]]
         placed = counted and kinds[1:2] == [K.NUMBER] and pieces[at + 1].role is Role.BARE
-        placed = placed and len(kinds) > 2 and (kinds[2] in PARTING or is_cued(pieces[at + 2].text, OF_ALL))
-        out.append(piece)
-        if placed and kinds[3:] == [K.NUMBER]:
+        of_all = placed and len(kinds) > 2 and (kinds[2] in PARTING or is_cued(pieces[at + 2].text, OF_ALL))
+        if of_all and kinds[3:] == [K.NUMBER]:
+            of_reps = at > 0 and pieces[at - 1].kind is K.NUMBER  # "5 5 5 week 3 of 8" is no "5 weeks"
+            out.append(aside(piece) if of_reps else piece)
             at += 4
         else:
+            out.append(piece)
             at += 1
     return out
 

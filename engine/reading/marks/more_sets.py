@@ -15,6 +15,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.marks.announced_ones import sets_listed
 from engine.reading.values import Context
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -59,7 +60,8 @@ def with_more_sets(pieces: list[Piece], context: Context) -> list[Piece]:
     while at < len(pieces):
         end = _more_at(pieces, at)
         if end:
-            told = _joined(pieces, at, end) or _loaded(pieces, at, end) or _told_of(pieces, at, end)
+            told = _listed_pairs(pieces, at, end) or _joined(pieces, at, end) or _loaded(pieces, at, end)
+            told = told or _told_of(pieces, at, end)
         else:
             told = _one_more(pieces, at) or _uncounted(pieces, at)
         if told is None:
@@ -82,6 +84,17 @@ def _more_at(pieces: list[Piece], at: int) -> int:
     while kind_at(pieces, end) in (K.MORE, K.SETS) or _names_a_set(pieces, end):
         end += 1
     return end if any(piece.kind is K.MORE for piece in pieces[at + 1 : end]) else 0
+
+
+def _listed_pairs(pieces: list[Piece], at: int, end: int) -> tuple[list[Piece], int] | None:
+    """ "two more: 80x5, 80x5": the sets themselves stand behind, as many as it counts; another number is asked."""
+    start = end + (kind_at(pieces, end) in AHEAD_OF_REPS)
+    if kind_at(pieces, start + 1) not in (K.TIMES, K.FOR):
+        return None
+    told = sets_listed(pieces, start)
+    if told < FEWEST:
+        return None
+    return ([] if told == pieces[at].value else [pieces[at]._replace(kind=K.ALTERED)]), start
 
 
 def _names_a_set(pieces: list[Piece], at: int) -> bool:

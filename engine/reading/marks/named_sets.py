@@ -7,11 +7,12 @@ front of it counts none: "100x5 back offs 80x8".
 
 from __future__ import annotations
 
+from engine.reading.marks.announced_ones import sets_listed
 from engine.reading.marks.names_carried import with_names_carried
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, ROLE, Piece, Role, kinds_in_order, places_of
 
 MOST_SETS = 10
 """So many sets may be counted by such a word. Common practice, no source."""
@@ -121,12 +122,35 @@ def _with_places_ahead(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words in front of the numbers that count them."""
     out: list[Piece] | None = None
     for at in places_of(K.FILLER, kinds_in_order(pieces)):
-        if pieces[at].told and _counts(pieces, at - 1, pieces[at], kind_at(pieces, at + 1)):
+        if pieces[at].told and at > 1 and (meant := _counted_amid_sets(pieces, at - 1)) is not None:
+            out = list(pieces) if out is None else out
+            out[at - 1] = meant
+        elif pieces[at].told and _counts(pieces, at - 1, pieces[at], kind_at(pieces, at + 1)):
             out = list(pieces) if out is None else out
             several = pieces[at].told == SEVERAL
             count = pieces[at - 1]
             out[at - 1], out[at] = pieces[at], count._replace(role=Role.SETS) if several else count
+            paired = several and kind_at(pieces, at + 2) is K.TIMES and Role.SETS not in map(ROLE, out[: at - 1])
+            if paired and sets_listed(pieces, at + 1) == count.value > 1:
+                out[at] = count._replace(kind=K.FILLER)  # "2 back offs 80x5, 80x4": the sets themselves stand behind
+            if at > 1 and pieces[at - 2].kind is K.PLUS:
+                out[at - 2] = pieces[at - 2]._replace(kind=K.THEN)
     return pieces if out is None else out
+
+
+def _counted_amid_sets(pieces: list[Piece], at: int) -> Piece | None:
+    """ "100x5 2 back offs 80x8", "100x5, 1 back off 80x8": the count is no set; how many they were is asked."""
+    count, word, behind = pieces[at], pieces[at + 1], kind_at(pieces, at + 2)
+    told = count.kind is K.NUMBER and count.role is Role.BARE and not count.glued and behind in LISTING
+    if not told:
+        return None
+    if count.value == 1 and word.told != SEVERAL:
+        return count._replace(kind=K.FILLER)
+    amid = word.told == SEVERAL and pieces[at - 1].kind is K.NUMBER and count.value <= MOST_SETS
+    return count._replace(kind=K.ALTERED) if amid else None
+
+
+LISTING = frozenset((K.NUMBER, K.COLON))
 
 
 def _counts(pieces: list[Piece], at: int, word: Piece, behind: K | None) -> bool:

@@ -51,7 +51,9 @@ def past_a_span(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 
 def _is_unit(pieces: list[Piece], at: int) -> bool:
-    return at < len(pieces) and spoken(pieces[at].text) in phrasebook().cues["span"]
+    if at >= len(pieces) or pieces[at].kind not in UNITS:
+        return False
+    return spoken(pieces[at].text) in phrasebook().cues["span"]
 
 
 def may_hold_spans(pieces: list[Piece], kinds: set[K]) -> bool:
