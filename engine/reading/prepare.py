@@ -45,6 +45,8 @@ from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
 from engine.reading.marks.not_quite import MARKS, with_marks_denied
 from engine.reading.marks.others_doing import MAY_BE_PEOPLE, with_others_doing
 from engine.reading.marks.parted_numbers import with_parted_numbers
+from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
+from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
@@ -53,6 +55,7 @@ from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.taken_back import without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
+from engine.reading.marks.times_past import with_times_past
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
 from engine.reading.marks.tries import with_tries, with_tries_failed
 from engine.reading.marks.warmed_up import without_warm_ups_told
@@ -97,20 +100,20 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if len(tokens) > MOST_NUMBERS and _too_many(tokens):
         return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
-    spoken, told = _named(lexer, cleaned, catalogue)
+    spoken, told = _named(lexer, cleaned, catalogue, context.called)
     listed, spelt = spoken, tokens
     right = with_marks_mended(tokens, spoken, catalogue) if K.PLAIN in told else None
     if right is not None:
         # Requests and corrections mend their own words, so they are shown what was typed.
         spelt, lexer = right, Lexer(right, catalogue, context.taught)
-        listed, more = _named(lexer, cleaned, catalogue)
+        listed, more = _named(lexer, cleaned, catalogue, context.called)
         told |= more
     if len(spoken) > MOST_NAMES and kinds_in_order(spoken).count(K.NAME) > MOST_NAMES:
         return Prepared(cleaned, tokens, [], [])
     other = None
     if lexer.comma_in_doubt:
         again = Lexer(spelt, catalogue, context.taught, comma_is_decimal=True)
-        other = gathered(*_named(again, cleaned, catalogue), context)
+        other = gathered(*_named(again, cleaned, catalogue, context.called), context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = without_sets_taken_back(listed, cleaned)
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
@@ -120,7 +123,7 @@ OF_TWO_SENSES = frozenset((K.SLASH, K.REST, K.RIGHT, K.HEADING, K.PLAIN))
 """Kinds among which is a word that those beside it give another sense."""
 
 
-def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece], set[K]]:
+def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tuple[list[Piece], set[K]]:
     """The pieces of a walk with slips of the thumb put right, and equipment put to its names; and their kinds."""
     pieces = walked = lexer.run()
     kinds = kinds_of(pieces)
@@ -135,15 +138,17 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue) -> tuple[list[Piece
     pieces = _as_said(pieces, kinds, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:
         pieces = with_announced(pieces)
-    pieces = _with_whole_names(_with_people(pieces, kinds), kinds, cleaned, catalogue)
+    pieces = _with_whole_names(_with_people(pieces, kinds, called), kinds, cleaned, catalogue)
     if not kinds.isdisjoint(OF_TWO_SENSES):
         pieces = with_words_settled(pieces, catalogue)
     pieces = _with_tries_and_labels(pieces, kinds)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
 
 
-def _with_people(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+def _with_people(pieces: list[Piece], kinds: set[K], called: str) -> list[Piece]:
     """The pieces, which were of these kinds, with others told of by what they do, and with company."""
+    if K.NUMBER in kinds and not kinds.isdisjoint(MAY_TAKE_TURNS) and may_hold_turns(pieces, kinds):
+        pieces = with_turns(pieces, called)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_BE_PEOPLE):
         pieces = with_others_doing(pieces)
     return with_company(pieces) if K.OTHERS in kinds and K.WITH in kinds else pieces
@@ -271,6 +276,9 @@ PLAINLY_SETS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT))
 
 def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The same, for pieces of all kinds."""
+    if not kinds.isdisjoint(MAY_TELL_A_TIME_PAST):
+        pieces = with_times_past(pieces, kinds, context.now.date() if context.now else None)
+        kinds = kinds_of(pieces)
     if K.LAST_TIME in kinds:
         pieces = with_relative_loads(pieces)
         kinds = kinds_of(pieces)
@@ -346,6 +354,7 @@ MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
 MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF))
 MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
+MAY_TELL_A_TIME_PAST = frozenset((K.PLAIN, K.FILLER, K.NOT_DATE, K.MUSCLE, K.NAME))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
 
 

@@ -26,11 +26,13 @@ from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_
 from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import is_an_opinion
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
+from engine.reading.talk.these_days import LONG_DONE, may_be_of_now, turns_to_now, turns_to_today
 from engine.reading.talk.times_ahead import is_a_time_ahead, may_be_for_then, may_be_on
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import COUNTED, Piece, Role, kinds_in_order, kinds_of, places_in
+from engine.reading.words.pieces import COUNTED, TOLD_IN_FIGURES, Piece, Role, kinds_in_order, kinds_of, places_in
 
 POINTING = TOLD_OF | {K.SETS, K.REPS, K.BOTH}
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION))
@@ -144,12 +146,14 @@ def _tells_another_way(clause: list[Piece]) -> bool:
 
 def _names_a_past_time(clause: list[Piece]) -> bool:
     """ "in high school, i squatted 150x5": what the clauses behind it tell is long done."""
-    times = [piece.told for piece in clause if piece.kind is K.STORY]
-    return LONG_DONE in times and all(piece.kind in TELLING_A_TIME for piece in clause)
+    times = [at for at, piece in enumerate(clause) if piece.kind is K.STORY and piece.told in LONG_DONE]
+    if not times:
+        return False
+    headed = any(clause[at].told == TOLD_IN_FIGURES and kind_at(clause, at + 1) is K.COLON for at in times)
+    kept = not counted(clause) and any("oldlog" in CUES_OF[piece.text] for piece in clause)
+    return headed or kept or all(piece.kind in TELLING_A_TIME for piece in clause)
 
 
-LONG_DONE = 1
-"""What a STORY piece's `told` says of a time that is past: "in high school", "before my injury"."""
 TELLING_A_TIME = frozenset((K.STORY, K.FILLER, K.COMMA, K.AND))
 
 
@@ -164,6 +168,8 @@ def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: b
     known.
     """
     listed = bool(place and clause) and clause[0].kind is K.COLON
+    if place and may_be_of_now(before, clause):
+        return True
     if place and may_be_on(before, clause):
         return True
     if place == 1 and _opens_a_story(before) and names_a_lift(clause):
@@ -187,19 +193,7 @@ def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> 
 
 def _tells_again(clause: list[Piece]) -> bool:
     """Whether a clause behind talk tells what was done: "but did 3x5", "and i did", "today bench 5x3"."""
-    return turns(clause[0]) or _is_my_turn(clause) or _turns_to_today(clause)
-
-
-def _turns_to_today(clause: list[Piece]) -> bool:
-    """ "tomorrow deads, today bench 5x3 87.5": what was done, behind a plan."""
-    kinds = [piece.kind for piece in clause]
-    if DAYS.isdisjoint(kinds) or not AHEAD.isdisjoint(kinds):
-        return False
-    head = next((piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind is not K.FILLER), None)
-    return head is not None and head.kind in DAYS and head.told == 0 and counted(clause) > 0
-
-
-DAYS = frozenset((K.DATE, K.TODAY))
+    return turns(clause[0]) or _is_my_turn(clause) or turns_to_today(clause) or turns_to_now(clause)
 
 
 def _tells_a_result(talk: list[Piece], kinds: set[K]) -> bool:
@@ -306,7 +300,8 @@ def _is_marked_planned(behind: list[Piece]) -> bool:
 
 
 def _was_long_ago(behind: list[Piece]) -> bool:
-    return any(piece.kind is K.STORY and "longago" in CUES_OF[piece.text.split()[0]] for piece in behind)
+    times = [piece for piece in behind if piece.kind is K.STORY]
+    return any(piece.told == TOLD_IN_FIGURES or "longago" in CUES_OF[piece.text.split()[0]] for piece in times)
 
 
 def _is_ahead(ahead: list[Piece], kinds: list[K]) -> bool:

@@ -166,6 +166,8 @@ LAST_OF_THE_REPS, LAST_OF_THE_SETS, LAST_ALONE = 1, 2, 3
 """What a LAST piece tells where it says "last rep", "last set" or "the last", and not "last one"."""
 BEHIND_THE_LEAD = 1
 """What a separator tells where sets stood in front of it that go with the name behind it."""
+TOLD_IN_FIGURES = 2
+"""What a STORY piece tells where its time was counted: "ten years ago", "in 2015"."""
 LIST_IN_DOUBT = 2
 """What a separator tells where the numbers in front of it may go with the name behind it."""
 SPACED_LETTERS = frozenset("sm")
