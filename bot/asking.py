@@ -7,19 +7,23 @@ in between leaves the question open; "forget it", or another set, leaves its mes
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any, assert_never
 
+from bot import pain
 from bot.context import context_of
 from bot.examples import example_for
 from bot.intents import pair_order
 from bot.open_question import SETS
-from bot.recording import label_of, receipt, record
+from bot.recording import label_of, pained_lift, receipt, record
+from bot.replies.pain import held
 from bot.replies.question import dropped, never_answered, question, too_late
 from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.catalogue.catalogue import normalise
 from engine.reading import read, read_answer
+from engine.reading.pain_told import pain_is_told
 from engine.reading.values import Act, Asked, Correction, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
 from engine.values.ids import ExerciseName
 from storage.records import Change, ChangeKind, Question, QuestionId, QuestionState
@@ -34,7 +38,15 @@ def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = F
     about = turn.inbound.message if message is None else message
     opened = turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=about)
     example = example_for(turn, asked.typed or asked.term) if not asked.readings else ""
+    if asked.pain:
+        pain.note_on(turn, _only_lift(asked), about)  # whether it is ever answered or not
     turn.say(question(asked, opened.id, turn.inbound.text, stands=replaces, example=example))
+
+
+def _only_lift(asked: Asked) -> ExerciseName | None:
+    """The lift of all readings; None where they are of several, and where nobody knows."""
+    names = {done.exercise for reading in asked.readings for done in reading.sets}
+    return names.pop() if len(names) == 1 else None
 
 
 def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
@@ -47,11 +59,14 @@ def answered_sets(turn: Turn, open_question: Question, text: str) -> bool:
     answer = read_answer(text, asked, context, turn.catalogue)
     match answer:
         case Settled(logged, teaches):
-            settle(turn, open_question, logged, teaches)
+            hurts = pain_is_told(text, context, turn.catalogue)
+            settle(turn, open_question, replace(logged, pain=True) if hurts else logged, teaches)
             return True
         case StillOpen():
             return _left_open(turn, open_question, asked, answer, text)
         case Dropped():
+            if pain_is_told(text, context, turn.catalogue):
+                pain.take_note(turn)
             turn.store.questions.close(open_question, QuestionState.DROPPED)
             turn.say(dropped(open_question.payload["text"], stands=open_question.payload["replaces"]))
             return True
@@ -134,6 +149,8 @@ def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, Ex
     """Nothing; the chosen reading is recorded against the message that raised the question, and taught."""
     turn.store.questions.close(known, QuestionState.ANSWERED)
     asked = asked_from_json(known.payload["asked"])
+    if asked.pain and not chosen.pain:
+        chosen = replace(chosen, pain=True, note=chosen.note or asked.note)
     order = pair_order.order_shown(turn, known.payload["text"], asked, chosen)
     change = turn.begin(ChangeKind.ANSWER, label_of(chosen.sets))
     learnt = [] if order is None else pair_order.keep(turn, change, order)
@@ -142,8 +159,16 @@ def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, Ex
         standing = turn.store.sets.of_message(turn.athlete, known.message)
         turn.store.sets.remove(change, [one.id for one in standing])
         place = standing[0].place if standing else None
+    noted = turn.store.notes.of_message(turn.athlete, known.message)
+    # What is chosen brings the note with its lift; one that she has shared meanwhile stays what the coach was shown.
+    turn.store.notes.remove(change, [note.id for note in noted if not note.shared])
     record(turn, change, chosen, known.message, on=date.fromisoformat(known.payload["on"]), place=place)
     receipt(turn, chosen, known.message, [*learn(turn, change, teaches, asked), *learnt])
+    lift = pained_lift(turn, chosen)
+    if chosen.pain and not asked.pain:
+        pain.respond(turn, lift)
+    elif chosen.pain and lift is not None and _only_lift(asked) is None:
+        turn.say(held(lift))
 
 
 def learn(turn: Turn, change: Change, teaches: Mapping[str, ExerciseName], asked: Asked) -> list[str]:

@@ -15,8 +15,9 @@ from bot.replies.pain import noted, over
 from bot.sessions import forget_plan, session_of
 from bot.turn import Turn
 from engine.catalogue.catalogue import normalise
+from engine.reading.pain_told import is_of_whole_days
 from engine.values.ids import ExerciseName
-from storage.records import ChangeKind, Note
+from storage.records import Change, ChangeKind, Note
 
 RELIEF = re.compile(
     r"\b(?:no (?:more |longer (?:in )?)?pain|pain.?free|free of pain|without pain"
@@ -28,10 +29,17 @@ RELIEF = re.compile(
 LONGEST_NOTE = 1_000
 
 
+PAIN_NOTE = "the pain note"
+
+
 def take_note(turn: Turn) -> None:
     """Nothing; the pain is noted with the lift it is about, and answered."""
-    exercise = named_in(turn, turn.inbound.text) or session_of(turn).latest_exercise or context_of(turn).doing
-    change = turn.begin(ChangeKind.ASIDE, "the pain note")
+    note_on(turn, _pained(turn), turn.inbound.message, PAIN_NOTE)
+
+
+def note_on(turn: Turn, exercise: ExerciseName | None, message: int, label: str = "the note") -> None:
+    """Nothing; her words are a pain note of that lift, kept with a message of hers, and answered."""
+    change = turn.begin(ChangeKind.ASIDE, label)
     turn.store.notes.add(
         change,
         turn.inbound.text[:LONGEST_NOTE],
@@ -39,10 +47,30 @@ def take_note(turn: Turn) -> None:
         at=turn.at,
         exercise=exercise,
         pain=True,
-        message=turn.inbound.message,
+        message=message,
     )
     forget_plan(turn)
     respond(turn, exercise)
+
+
+def _pained(turn: Turn) -> ExerciseName | None:
+    """The lift named, else the one in hand: but pain of a whole day, "back is sore today", is of no lift alone."""
+    named = named_in(turn, turn.inbound.text)
+    if named is not None or is_of_whole_days(turn.inbound.text, context_of(turn), turn.catalogue):
+        return named
+    return session_of(turn).latest_exercise or context_of(turn).doing
+
+
+def taken_back(turn: Turn) -> Change | None:
+    """The note of a pain that nothing was said or undone behind, now taken back; None where there is none."""
+    latest = next(iter(turn.store.changes.latest(turn.athlete)), None)
+    undone = turn.store.changes.to_redo(turn.athlete)
+    if latest is None or latest.kind is not ChangeKind.ASIDE or latest.label != PAIN_NOTE:
+        return None
+    if undone is not None and undone.undone_at is not None and undone.undone_at > latest.at:
+        return None
+    forget_plan(turn)
+    return turn.store.changes.take_back(latest, turn.at)
 
 
 def respond(turn: Turn, exercise: ExerciseName | None) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot import steps, zones
+from bot import pain, steps, zones
 from bot.corrections import refresh_day
 from bot.messages import InboundKind
 from bot.open_question import waiting
@@ -11,6 +11,7 @@ from bot.replies.correction import (
     difference,
     not_the_latest,
     nothing_to_undo,
+    undo_again,
     undone,
 )
 from bot.replies.question import left_out, still_open
@@ -36,9 +37,10 @@ def undo_own(turn: Turn, athlete: AthleteId, wanted: ChangeId) -> None:
 def undo(turn: Turn, act: Act) -> None:
     """Nothing; the latest change is out of force, or so many of them as she says.
 
-    Where nothing was changed today, what she takes back is the message that is asked about: it is left out.
+    Where nothing was changed today, what she takes back is the message that is asked about: it is left out. A pain told
+    last is taken back alone: it holds the load of its lift, and no set was told with it.
     """
-    if not act.count and (_left_out(turn) or _says_it_is_gone(turn)):
+    if not act.count and (_left_out(turn) or _says_it_is_gone(turn) or _no_pain_after_all(turn)):
         return
     for place in range(act.count or 1):
         if not _undo_one(turn) and place == 0:
@@ -54,6 +56,15 @@ def _left_out(turn: Turn) -> bool:
     turn.store.questions.close(question, QuestionState.DROPPED)
     turn.kept[LEFT_OUT] = TOLD
     turn.say(left_out(question.payload["text"], step.label if step is not None else ""))
+    return True
+
+
+def _no_pain_after_all(turn: Turn) -> bool:
+    note = None if turn.inbound.kind is InboundKind.TAP else pain.taken_back(turn)
+    if note is None:
+        return False
+    step = steps.latest_undoable(turn)
+    turn.say(undone(note.label, [undo_again(step.label)] if step is not None else []))
     return True
 
 

@@ -66,6 +66,11 @@ def undone(label: str, lines: Sequence[str], waits: str = "") -> Reply:
     return Reply("\n".join([f"Undone: {label}.", *lines, "redo brings it back.", *filter(None, (waits,))]))
 
 
+def undo_again(label: str) -> str:
+    """What the next undo would take back."""
+    return f"undo again takes back {label}."
+
+
 def redone(label: str, lines: Sequence[str]) -> Reply:
     """Back again."""
     return Reply("\n".join([f"Back again: {label}.", *lines]), row(UNDO))

@@ -29,20 +29,34 @@ def is_urgent(text: str) -> bool:
 
 def noted(exercise: ExerciseName | None, text: str) -> Reply:
     """What to do now, and where help is."""
+    hold = _hold("its") if exercise else NO_LIFT
     if is_urgent(text):
         # Nothing softer may stand behind this.
         lines = [
             "Stop training now. Chest pain, fainting, new numbness or trouble breathing: call emergency services.",
             "I can't judge this. Train again once a doctor says you may.",
         ]
+        hold = hold if exercise else ""
     else:
         stop = f"Stop or ease {exercise} today" if exercise else "Stop what hurts today"
         lines = [
             f"{stop}. I can't judge an injury: if it stays or gets worse, see a doctor or physiotherapist.",
             "Chest pain, fainting or new numbness: get medical help now.",
         ]
-    lines.append("I won't push its load until you tell me the pain is gone. Only you see this note.")
+    lines.append(f"{hold} Only you see this note.".strip())
     return Reply("\n".join(lines), _buttons(exercise))
+
+
+def held(exercise: ExerciseName) -> Reply:
+    """The lift of a pain that was answered before it was known which lift it is."""
+    return Reply(_hold(f"{exercise}'s"), _buttons(exercise))
+
+
+NO_LIFT = "Name a lift that it hurts on, and I won't push its load."
+
+
+def _hold(whose: str) -> str:
+    return f"I won't push {whose} load until you tell me the pain is gone."
 
 
 def over(exercises: Sequence[ExerciseName]) -> Reply:

@@ -79,7 +79,6 @@ def test_undo_takes_back_exactly_this_and_redo_brings_it_again(database, steps):
     "between",
     [
         pytest.param("queue at the rack again", id="talk"),
-        pytest.param("left knee hurts a bit", id="pain"),
         pytest.param("today", id="a look at the session"),
         pytest.param("week", id="a look at the week"),
         pytest.param("why", id="a question"),
@@ -94,6 +93,28 @@ def test_what_changes_no_record_is_no_step(chats, between):
     chats.says("ana", "/start", "skip", "kg", PLAN, "squat 90x5", "squat 90x4", between, "undo")
 
     assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+def test_pain_told_last_is_taken_back_alone_and_what_is_undone_next_is_named(chats):
+    out = chats.says("ana", "/start", "skip", "kg", PLAN, "squat 90x5", "left knee hurts a bit", "undo")
+
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+    assert chats.standing("ana")["notes"] == []
+    assert "undo again takes back barbell back squat" in said(out)
+
+    chats.says("ana", "redo")
+    assert [pain for _, _, pain in chats.standing("ana")["notes"]] == [True]
+
+    chats.says("ana", "undo", "undo")
+    assert chats.log("ana") == []
+
+
+@pytest.mark.parametrize("behind", [["90x4"], ["90x4", "90x3", "undo"]])
+def test_pain_told_before_other_sets_is_no_step(chats, behind):
+    chats.says("ana", "/start", "skip", "kg", PLAN, "squat 90x5", "left knee hurts a bit", *behind, "undo", "undo")
+
+    assert chats.log("ana") == []
+    assert [pain for _, _, pain in chats.standing("ana")["notes"]] == [True]
 
 
 def test_a_note_after_undo_leaves_redo_possible(chats):
