@@ -47,6 +47,7 @@ from engine.reading.marks.others_doing import MAY_BE_PEOPLE, with_others_doing
 from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
 from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
+from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
@@ -285,6 +286,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.NOT_DATE in kinds and K.MORE in kinds:
         pieces = without_counts_compared(pieces)
         kinds = kinds_of(pieces)
+    pieces = with_progress_told(pieces) if K.NUMBER in kinds else pieces
     pieces = _with_counts_settled(with_things_held(pieces, kinds), kinds, context)
     pieces = _without_comparisons(pieces, kinds)
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):

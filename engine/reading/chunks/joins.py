@@ -111,9 +111,10 @@ class JoinedChunks(FactorChunks):
             chunk.x_apart = True
         if number.role is Role.SETS and chunk.size == 2 and self._kind(2) is K.OF and self._kind(3) is K.NUMBER:
             return self._told_once_more(chunk, number)
-        if chunk.size < 2 or sign.glued or not number.glued or number.role is not Role.BARE:
+        carried = chunk.size > 1 and not chunk.factors[0]
+        if chunk.size < 2 or (sign.glued and not carried) or not number.glued or number.role is not Role.BARE:
             return True
-        if number.value > MOST_SETS_BY_REPEAT or not number.value or not chunk.factors[0]:
+        if number.value > MOST_SETS_BY_REPEAT or not number.value or (carried and not self._counts_carried(chunk)):
             return False  # "60x8 x8 x7": the load is carried on
         if self._kind(2) is K.TIMES and not self.pieces[self.at + 2].glued and self._kind(3) is K.NUMBER:
             return False  # "80x5 x5 x4": so it is here
@@ -122,6 +123,14 @@ class JoinedChunks(FactorChunks):
             self.out.loose.append(number)  # "60x5 x5": twice, or five times
         self.at += 2
         return False
+
+    def _counts_carried(self, chunk: Chunk) -> bool:
+        """ "80x8 x2, x6 x1": behind sets that were counted so; in "60x8, x6 x2" it may be of one more set: asked."""
+        if chunk.before is None and not self.pieces[self.at].glued:
+            return False
+        counted = any(one.times is not None for one in self.out.found)
+        self.out.dangling = self.out.dangling or not (counted or self.pieces[self.at].glued)
+        return True
 
     def _climbed_so_often(self, chunk: Chunk) -> bool:
         """ "1-2-3-4 x2": the rungs twice, and no loads for two."""

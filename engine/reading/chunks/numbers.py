@@ -52,7 +52,7 @@ class NumberChunks(JoinedChunks):
         before = self.pieces[self.at - 1] if self.at else piece
         if self._is_left_open(before, piece):
             self.out.dangling = True
-        if piece.role is Role.SETS and "all" in CUES_OF[before.text] and self._counts_all_told(piece):
+        if (before.kind is K.BOTH or "all" in CUES_OF[before.text]) and self._speaks_of_all(piece):
             self.at += 1
             return
         if piece.role is Role.SETS and "spread" in CUES_OF[before.text] and self.out.found:
@@ -65,12 +65,6 @@ class NumberChunks(JoinedChunks):
             self.at += 1
         elif not self._plain(piece):
             self._told_otherwise(piece)
-
-    def _counts_all_told(self, count: Piece) -> bool:
-        """ "5 5 5 at 80, all three paused": a remark on the sets told, where there are as many; else it is asked."""
-        told = bool(self.out.found) and self._kind(-2) not in (K.FILLER, K.FOR) and self._kind() is not K.OF
-        self.out.dangling = self.out.dangling or (told and self._sets_told() != count.value)
-        return told
 
     def _is_left_open(self, before: Piece, piece: Piece) -> bool:
         """Whether the word in front says that it may be another number: "5 or 6", "80x8 (maybe 9)", "135 plus 20"."""
@@ -172,7 +166,7 @@ class NumberChunks(JoinedChunks):
             (self.out.loose if piece.role is Role.UNREADABLE else self.out.notes).append(piece)
             self.at += 1
             return
-        if self._times_what(piece) or self._repeats_last() or self._is_of_the_last():
+        if self._only_counts(piece) or self._times_what(piece) or self._repeats_last() or self._is_of_the_last():
             return
         if self._goes_to_rest_pause(piece):
             return

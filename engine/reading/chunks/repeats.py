@@ -23,6 +23,7 @@ LONGEST_REPEAT = 8
 REACH_OF_A_SPAN = 6
 MOST_SETS_MORE = 3
 """How many sets "three more at 60" may be. Common practice, no source."""
+REMARKS = frozenset((K.CLOSE, K.EFFORT, K.NOTE, K.PAUSE, K.EACH))
 LINKED = frozenset((K.TIMES, K.SETS, K.REPS, K.FOR))
 ENDS_OF_A_CLAUSE = frozenset((None, K.COMMA, K.LINE, K.STOP, K.AT, K.WITH))
 FEWEST_RUNGS = 3
@@ -67,6 +68,8 @@ class RepeatedChunks(WarmUpChunks):
             self.at += 2
             return
         self.out.dangling = self.out.dangling or (last is None and self._heads_what_follows())
+        if last is not None and count is not None and self._counts_past_a_remark(last, count):
+            return
         if last is None or count is None or not last.tells_reps or not self._counts_sets_of(last, count):
             super().carried(piece)
             return
@@ -82,6 +85,31 @@ class RepeatedChunks(WarmUpChunks):
             self.out.maybe_times = len(self.out.found), int(count.value)
         super().carried(piece)
         self.carried_before = self._last()
+
+    def _counts_past_a_remark(self, last: Chunk, count: Piece) -> bool:
+        """ "100x12 (each leg) x3", "80x5 @8 x3": so many sets of what was remarked on; it is asked where it may be the
+        next set of a list: "pull ups 8 (strict) x3", "80x5 (easy) x4".
+        """
+        ends = self._kind(2) in LAST_OF_ALL or (self._kind(2) in (K.COMMA, K.THEN) and self._kind(3) is K.NUMBER)
+        if self.separator not in (None, K.SLASH) or count.role is not Role.BARE or not ends:
+            return False
+        rated = self.kinds[self.at - 1] is K.NUMBER and self.kinds[self.at - 2] is K.AT
+        remarked = rated or self.kinds[self.at - 1] in REMARKS
+        if not remarked or not 1 < count.value <= MOST_SETS_BY_REPEAT:
+            return False
+        if not self._counts_sets_of(last, count):
+            self.out.dangling = self.out.dangling or (last.times is None and self._is_multiplied(last))
+            return False
+        reps = last.factors[-1][-1:] if last.factors else ()
+        if not reps or not self._is_loaded_pair(last) or reps[0].value - count.value == 1:
+            self.out.dangling = True
+        last.times = int(count.value)
+        self.at += 2
+        return True
+
+    def _is_loaded_pair(self, last: Chunk) -> bool:
+        head = last.factors[0][-1:] if last.size > 1 else ()
+        return last.counted or (bool(head) and (head[0].role is Role.LOAD or head[0].value > MOST_LOADED_REPS))
 
     def _is_of_a_cluster(self, last: Chunk, count: Piece) -> bool:
         """ "60x8 (+3+2) x2"; behind a comma it may be a set of its own."""

@@ -13,6 +13,7 @@ from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind, Side
 
 BEHIND_AN_OPEN_SET = frozenset((K.GOT, None, K.COMMA, K.LINE, K.FILLER, K.ARROW, K.COLON, K.OPEN, K.STOP, K.NOTE))
+BESIDE_AN_OPEN_SET = frozenset((K.OF, K.FILLER, K.SETS))
 PARTLY = frozenset((K.PARTIAL, K.ASSISTED))
 FAILED = "fail"
 BESIDE_ALL = frozenset((K.FILLER, K.SETS, K.COLON, K.OF, K.WITH))
@@ -81,7 +82,7 @@ class SummedChunks:
                 return
             if self.pieces[self.at + 1].role in MAY_BE_AMOUNTS or self._is_next_set(chunk):
                 return  # "75 s + 60 s": two holds; "20 + 18 + 15": three sets
-            if self._missed_next(chunk) or self._kind(2) in PLATES:
+            if self._missed_next(chunk) or self._kind(2) in PLATES or self._counts_an_open_set(1):
                 return  # "2 plates x5 + 1 plate x8"
             self.out.dangling = self.out.dangling or self._kind(2) is K.PLAIN  # "6 + 3 kipping": of what?
             chunk.plus += (self.pieces[self.at + 1],)
@@ -90,6 +91,14 @@ class SummedChunks:
             self._cluster_again(chunk)
         if self._kind(0) is K.PLUS and self._kind(1) in BEHIND_AN_OPEN_SET:
             self.out.maximum = True
+
+    def _counts_an_open_set(self, ahead: int) -> bool:
+        """ "100x5 x3 + 1 amrap 12": the one counts the set that follows, and is no rep."""
+        one = self.pieces[self.at + ahead]
+        behind = ahead + 1
+        while self._kind(behind) in BESIDE_AN_OPEN_SET:
+            behind += 1
+        return one.value == 1 and one.role in (Role.BARE, Role.SETS) and self._kind(behind) is K.MAX
 
     def _cluster_again(self, chunk: Chunk) -> None:
         """ "8+3+2 x2": the whole of it twice; of "15+5x4" it may be five reps four times: asked."""

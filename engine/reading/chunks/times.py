@@ -8,7 +8,8 @@ from __future__ import annotations
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.passed_over import PassedWords
-from engine.reading.chunks.sums import AMOUNTS
+from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.sums import AMOUNTS, BOTH_SETS
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -16,6 +17,12 @@ PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT,
 
 TIMED_OR_HEAVY = AMOUNTS | {Role.PLURAL}
 COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
+
+
+COUNTING_ON = frozenset((K.OF, K.NUMBER, K.TIMES, K.AT, K.WITH, K.COLON, K.FOR, K.COUNT))
+"""Behind a count of sets these tell sets of its own."""
+PAIR = 2
+ENDS_OF_IT = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 
 class TimesChunks(PassedWords):
@@ -26,6 +33,60 @@ class TimesChunks(PassedWords):
 
     def _rest_of_chunk(self, chunk: Chunk) -> None:
         raise NotImplementedError
+
+    def _only_counts(self, number: Piece) -> bool:
+        """Passes a number that counts sets told before or behind it, and tells none itself."""
+        counts = self._counts_an_open_set(0) or (number.role is Role.SETS and self._totals_sets(number))
+        self.at += bool(self.out.found) and counts
+        return bool(self.out.found) and counts
+
+    def _counts_all_told(self, count: Piece) -> bool:
+        """ "5 5 5 at 80, all three paused": a remark on the sets told, where there are as many; else it is asked."""
+        told = bool(self.out.found) and self._kind(-2) not in (K.FILLER, K.FOR) and self._kind() is not K.OF
+        self.out.dangling = self.out.dangling or (told and self._sets_told() != count.value)
+        return told
+
+    def _speaks_of_all(self, number: Piece) -> bool:
+        """Whether a number behind "all" or "both" tells of the sets before it: how many they are, or their reps."""
+        if number.role is Role.SETS and self.pieces[self.at - 1].kind is not K.BOTH:
+            return self._counts_all_told(number)
+        if number.role is Role.SETS:
+            self.out.dangling = self.out.dangling or len(self.out.found) > 1  # "80x8, 75x8, both 3 sets"
+            return False
+        if number.role is not Role.BARE or self._kind() not in ENDS_OF_IT or not self._list_told():
+            return False
+        count = self._sets_told()
+        reps = {
+            one.value for chunk in self.out.found for one in chunk.factors[-1] if chunk.tells_reps or chunk.size == 1
+        }
+        loads = set(loads_told(self.out.found))
+        alike = number.value in (reps - loads) and len(reps - loads) == 1
+        # "80 8 7 6, all 8", "80x8, 8, both 4": what was told before is not so
+        self.out.dangling = self.out.dangling or not (alike or number.value == count or loads == {number.value})
+        return True
+
+    def _list_told(self) -> bool:
+        """Whether several sets stand before it, with their reps."""
+        last = self._last()
+        if last is None or self._sets_told() < BOTH_SETS or not last.factors or not last.factors[-1]:
+            return False
+        return last.tells_reps or (bool(loads_told(self.out.found)) and last.factors[-1][-1].value <= MOST_LOADED_REPS)
+
+    def _totals_sets(self, count: Piece) -> bool:
+        """ "80x8, 80x8, 2 sets": what the sets told one by one come to; of "80x8, 75x8, 2 sets" it may be so many of
+        the last, and of "80x8, 75x8, 2 sets each" of both: asked.
+        """
+        found = self.out.found
+        if len(found) < BOTH_SETS or self._kind() in COUNTING_ON or not all(map(_is_one_pair, found)):
+            return False
+        apart = self.separator is not None or self.depth > 0
+        alike = {(chunk.factors[0][0].value, chunk.factors[1][0].value) for chunk in found}
+        total = count.value == len(found)
+        if len(alike) > 1:
+            self.out.dangling = self.out.dangling or (total and apart) or self._kind() is K.EACH
+            return False
+        self.out.dangling = self.out.dangling or not (total and apart)
+        return total and apart
 
     def _times_what(self, piece: Piece) -> bool:
         """ "3 times 30 seconds", "3 times 8 with 50": so many sets of it."""
@@ -89,3 +150,11 @@ class TimesChunks(PassedWords):
             chunk.factors[-1] = (*chunk.factors[-1][:-1], chunk.factors[-1][-1]._replace(role=Role.REPS))
             chunk.times = int(count.value)
             self.at += 1
+
+
+def _is_one_pair(chunk: Chunk) -> bool:
+    """ "80x8", done once."""
+    if chunk.size != PAIR or chunk.times is not None or not (len(chunk.factors[0]) == len(chunk.factors[1]) == 1):
+        return False
+    head = chunk.factors[0][0]
+    return head.role is Role.LOAD or (head.role is Role.BARE and head.value > MOST_LOADED_REPS)

@@ -114,7 +114,7 @@ def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
         after = pieces[at + 1].kind if at + 1 < len(pieces) else None
         if values and after is K.CLOSE and not _opened_before(pieces, at):
             break  # "rpe 9, 2) 80x5": the number of the next set
-        if after is K.TIMES or (
+        if (after is K.TIMES and (values or pieces[at + 1].glued or not is_amount(pieces, at + 2))) or (
             values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued)
         ):
             break

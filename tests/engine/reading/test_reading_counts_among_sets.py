@@ -35,6 +35,74 @@ squat 100x5 3 light ones: 60x5, 60x5               => ask: barbell back squat 5 
 bench 80x8, 3 more: 80x8, 80x7                     => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
 """
 
+COUNTED_PAST_A_REMARK = """
+leg press 100x12 (each leg) x3           => leg press 3×12 at 100 kg
+leg press 100 x 12 (pro Bein) x3         => leg press 3×12 at 100 kg
+bench 80x5 (paused) x3                   => barbell bench press 3×5 at 80 kg
+bench 80x5 paused x3                     => barbell bench press 3×5 at 80 kg
+bench 80x5 w/ pause x3                   => barbell bench press 3×5 at 80 kg
+bench 80x5 @8 x3                         => barbell bench press 3×5 at 80 kg RPE 8
+bench 80x5 rpe8 x3                       => barbell bench press 3×5 at 80 kg RPE 8
+bench 80x5 rir 2 x3                      => barbell bench press 3×5 at 80 kg 2 in reserve
+squat 100x5 (belt) x3, 110x3             => barbell back squat 3×5 at 100 kg, 3 at 110 kg
+bench 80x8 (easy) x7 (hard)              => barbell bench press 8 at 80 kg, 7 at 80 kg
+bench 80x5 @7 x5 @8 x4 @9                => barbell bench press 5 at 80 kg RPE 7, 5 at 80 kg RPE 8, 4 at 80 kg RPE 9
+bench 80x5 (easy) x4                     => ask: barbell bench press 4×5 at 80 kg
+pull ups 8 (strict) x3                   => ask: pull-up 8, 3
+bench 80x8 x2, x6 x1                     => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+bench 80x8 x2, x6 x2, x5 x1              => barbell bench press 2×8 at 80 kg, 2×6 at 80 kg, 5 at 80 kg
+squat 60x8, x6 x2                        => ask: barbell back squat 8 at 60 kg, 2×6 at 60 kg
+bench 100x5 x3 + 1 amrap 12              => barbell bench press 3×5 at 100 kg, 12 at 100 kg
+bench 100x5 x2 + 1 set of amrap 9        => barbell bench press 2×5 at 100 kg, 9 at 100 kg
+"""
+
+HOW_FAR = """
+bench 80 8 8 7, 3 done                   => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8 7 that makes 3              => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, 80x8, that's two             => barbell bench press 2×8 at 80 kg
+bench 80 8 8 7, 3 in the bag             => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8 7, 3 so far                 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80, 8, 8, 6 done                   => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+bench 80 8 8 7, 2 so far                 => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8 7, 2 to go                  => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8, still 2 to do              => barbell bench press 2×8 at 80 kg
+bench 80 8 8, 2 remaining                => barbell bench press 2×8 at 80 kg
+bench 80x8, 80x8, 2 sets                 => barbell bench press 2×8 at 80 kg
+bench 80x8 80x8 80x8 (3 sets)            => barbell bench press 3×8 at 80 kg
+bench 80x8, 80x8, 4 sets in all          => ask: barbell bench press 5×8 at 80 kg
+bench 80x8, 75x8, 2 sets                 => ask: barbell bench press 8 at 80 kg, 2×8 at 75 kg
+squat 100x5, 80x8 2 sets                 => barbell back squat 5 at 100 kg, 2×8 at 80 kg
+bench 80x8, that makes 4 sets            => barbell bench press 4×8 at 80 kg
+"""
+
+SAID_OF_ALL = """
+bench 80x8, 80x8, all 8                  => barbell bench press 2×8 at 80 kg
+bench 80 8 8 8 all 8                     => barbell bench press 3×8 at 80 kg
+bench 80x8, 80x8, both 8                 => barbell bench press 2×8 at 80 kg
+bench 80x8, 8 both 4                     => ask: barbell bench press 2×8 at 80 kg
+bench 60x8 40x10 both 4                  => ask: barbell bench press 8 at 60 kg, 10 at 40 kg
+bench 80 8 7 6 all 8                     => ask: barbell bench press 8 at 80 kg, 7 at 80 kg, 6 at 80 kg
+bench 80x8, 75x8 both 3 sets             => ask: barbell bench press 8 at 80 kg, 3×8 at 75 kg
+kniebeuge 100x5, 100x5 beide 4           => ask: barbell back squat 2×5 at 100 kg
+sentadilla 100x5, 100x5 las dos 4        => ask: barbell back squat 2×5 at 100 kg
+knäböj 100x5 100x5 båda 5                => barbell back squat 2×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(SAID_OF_ALL))
+def test_a_number_behind_both_or_all_is_no_set_more(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED_PAST_A_REMARK))
+def test_an_x_behind_a_remark_counts_the_set_before_it(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(HOW_FAR))
+def test_how_far_the_sets_have_come_adds_none(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
 
 @pytest.mark.parametrize(("text", "context", "meant"), readings(PLACES_OF_SESSIONS))
 def test_which_session_it_was_takes_no_set_in_front_of_it(text: str, context: Context, meant: str) -> None:

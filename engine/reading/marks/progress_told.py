@@ -1,0 +1,84 @@
+"""How far the sets have come, told behind them: "80 8 8 7, 3 done", "8 8, that makes two", "8 8 7, 2 to go".
+
+done  = ( "," | "(" | "." ) NUMBER SO-FAR | COMES-TO NUMBER      as many as were told say nothing more; else it is asked
+ahead = NUMBER [ "more" ] TO-GO                                nothing of it was done yet
+A number that ends a list with commas stays one of its reps: "8, 8, 6 done".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+
+SO_FAR, COMES_TO, TO_GO = frozenset(("sofar",)), frozenset(("comesto",)), frozenset(("togo",))
+LABEL = 9
+"""What the languages' files label phrases for so far with."""
+MOST = 12
+"""So many sets of a lift are counted so. Common practice, no source."""
+APART = frozenset((K.COMMA, K.STOP, K.OPEN, K.LINE, K.DASH))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.AND, K.THEN))
+SAYING_AHEAD = frozenset((K.UNRELATED, K.FUTURE, K.PLAIN))
+SAYING = SAYING_AHEAD | {K.FILLER, K.NOTE, K.MORE}
+ALL = "all"
+
+
+def with_progress_told(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with counts of sets done put so that they are compared to those told, and those ahead left out."""
+    kinds = kinds_in_order(pieces)
+    if not any([_beside(kinds, at) and _counts(pieces[at]) for at in places_of(K.NUMBER, kinds)]):
+        return pieces
+    out: list[Piece] = []
+    at = 0
+    while at < len(pieces):
+        behind = _told_here(pieces, at, out) if _counts(pieces[at]) else at
+        if behind == at:
+            out.append(pieces[at])
+        at = max(behind, at + 1)
+    return out
+
+
+def _beside(kinds: Sequence[K], at: int) -> bool:
+    """Whether words that may say so stand beside the number here."""
+    return not SAYING.isdisjoint(kinds[at + 1 : at + 2]) or (at > 0 and kinds[at - 1] is K.FILLER)
+
+
+def _counts(piece: Piece) -> bool:
+    counts = piece.kind is K.NUMBER and piece.role in (Role.BARE, Role.SETS)
+    return counts and 0 < piece.value <= MOST and piece.value == int(piece.value)
+
+
+def _told_here(pieces: Sequence[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind what the number here tells of how far it is; `at` where it tells nothing of it."""
+    number, behind = pieces[at], at + 1 + (kind_at(pieces, at + 1) is K.MORE)
+    if kind_at(pieces, behind) in SAYING_AHEAD and is_cued(pieces[behind].text, TO_GO) and _ends(pieces, behind + 1):
+        out.append(aside(number)._replace(end=pieces[behind].end))
+        return behind + 1
+    if number.role is not Role.BARE or behind > at + 1:
+        return at
+    comes_to = bool(out) and out[-1].kind is K.FILLER and is_cued(out[-1].text, COMES_TO)
+    so_far = behind < len(pieces) and _says_so_far(pieces[behind])
+    ends = _ends(pieces, behind + so_far)
+    if not ends or not (comes_to or (so_far and kind_at(out, len(out) - 1) in APART and not _ends_a_list(out))):
+        return at
+    while out and out[-1].kind is K.FILLER:
+        out.pop()  # "that makes"
+    out.append(number._replace(kind=K.FILLER, text=ALL))
+    out.append(number._replace(role=Role.SETS))
+    return behind + so_far
+
+
+def _says_so_far(piece: Piece) -> bool:
+    return is_cued(piece.text, SO_FAR) or (piece.kind is K.NOTE and piece.told == LABEL)
+
+
+def _ends(pieces: Sequence[Piece], at: int) -> bool:
+    return kind_at(pieces, at) in ENDS
+
+
+def _ends_a_list(before: Sequence[Piece]) -> bool:
+    """Whether the number here stands behind "8," of a list with commas, and no pair."""
+    return len(before) > 2 and before[-1].kind is K.COMMA and before[-2].kind is K.NUMBER and before[-3].kind is K.COMMA
