@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import unicodedata
 from functools import lru_cache
+from itertools import chain
 
 EDGES = ".,;:!?()[]{}<>*\"“”„«»'’‘`´•·…|"
 HYPHENS = str.maketrans(dict.fromkeys("-‐‑‒–—−_/", " "))
@@ -35,9 +36,16 @@ def _normal_word(word: str) -> str:
 
 def folded_words(text: str) -> tuple[str, ...]:
     """The words of `text`, folded like a normalised phrase, but with plurals as they stand."""
-    plain = text.lower() if text.isascii() else fold_accents(text)
+    words = text.split()
+    return _folded_word(words[0]) if len(words) == 1 else tuple(chain.from_iterable(map(_folded_word, words)))
+
+
+@lru_cache(maxsize=16_384)
+def _folded_word(word: str) -> tuple[str, ...]:
+    """What is left of one word: several where a sign parted it, none where it was signs alone."""
+    plain = word.lower() if word.isascii() else fold_accents(word)
     plain = plain.translate(DROPPED).replace("&", " and ").translate(HYPHENS)
-    return tuple(word for part in plain.split() for word in _undotted(part.strip(EDGES)) if word)
+    return tuple(left for part in plain.split() for left in _undotted(part.strip(EDGES)) if left)
 
 
 def fold_accents(text: str) -> str:

@@ -94,6 +94,8 @@ class TypoIndex:
             return ((0, self.words[word]), *(() if alone else ((1, known) for known in self.swapped(word))))
         if len(word) < shortest or not word.isalpha() or normalise(word) in self.ordinary:
             return ((0, word),)
+        if len(word) > LONGEST_MENDED + MOST_SLIPS:
+            return ()  # near no known word, and what is left of it grows with the square of its length
         allowed = MOST_SLIPS if len(word) >= TWO_SLIPS_FROM else 1
         near = {known for left in remainders(word, allowed) for known in self.remainders.get(left, ())}
         ways: dict[str, int] = {}

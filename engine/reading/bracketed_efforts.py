@@ -17,13 +17,13 @@ from engine.reading.wording import label_of
 EFFORT = re.compile(r"(?<!\d)(?:10|[5-9](?:[.,]5)?)(?!\d)")
 """The usual scale from five on: below it nobody notes an effort. Common practice, no source."""
 BETWEEN_EFFORTS = " ,/"
-ANY_BRACKETS = re.compile(r"\([^)]*\d[^)]*\)")
+ANY_BRACKETS = re.compile(r"\([^()]*\)")
 MOST_READINGS = 3
 
 
 def with_efforts_in_brackets(asked: Asked, prepared: Prepared, sets_of: Callable[[str], Outcome]) -> Asked:
     """The question with one reading more, where all brackets with numbers may hold efforts; else as it was."""
-    found = ANY_BRACKETS.findall(prepared.cleaned)
+    found = [bracket for bracket in ANY_BRACKETS.findall(prepared.cleaned) if _holds_numbers(bracket)]
     if not found or asked.doubt is not Doubt.NUMBERS or len(asked.readings) >= MOST_READINGS:
         return asked
     if not all(map(_holds_efforts, found)):
@@ -39,9 +39,15 @@ def with_efforts_in_brackets(asked: Asked, prepared: Prepared, sets_of: Callable
 
 
 def _spelt(found: re.Match[str]) -> str:
-    """The efforts as words tell them; a decimal comma as a point."""
+    """The efforts as words tell them, a decimal comma as a point; brackets without numbers as they are."""
+    if not _holds_numbers(found[0]):
+        return found[0]
     numbers = re.findall(EFFORT, found[0])
     return f" rpe {' '.join(number.replace(',', '.') for number in numbers)} "
+
+
+def _holds_numbers(bracket: str) -> bool:
+    return any(sign.isdigit() for sign in bracket)
 
 
 def _holds_efforts(bracket: str) -> bool:

@@ -9,7 +9,7 @@ may be the whole ("curl hammer").
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
+from itertools import chain, pairwise
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.catalogue.word_order import LITTLE
@@ -58,22 +58,35 @@ def with_words_beside(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -
 def _longest(
     pieces: list[Piece], at: int, cleaned: str, catalogue: Catalogue
 ) -> tuple[int, int, tuple[ExerciseName, ...]] | None:
-    for start, end in _windows(pieces, at):
+    low, high = _reach(pieces, at)
+    if high - low < 2:
+        return None
+    words = [_words(pieces[place : place + 1], cleaned) for place in range(low, high)]
+    for start, end in _windows(low, high, at):
         window = pieces[start:end]
-        if _says_nothing(window[0]) or _says_nothing(window[-1]) or not (_signs_link(window) and _is_closed(window)):
-            continue
-        words = _words(window, cleaned)
-        if "worn" in CUES_OF[words[-1]] and not LINKS.isdisjoint([piece.kind for piece in window]):
-            continue  # "squat w/ belt" is no belt squat
-        names = catalogue.of_words(words)
-        if not names and any(piece.kind is K.ADDED for piece in window):
-            added = {piece.text for piece in window if piece.kind is K.ADDED}  # "decline weighted sit ups"
-            names = catalogue.of_words([word for word in words if word not in added])
-        if not names and any(_is_misspelt(piece, catalogue) for piece in window):
-            names = catalogue.closest_of_words(words)
-        if names and _is_one(window, names, catalogue):
+        names = _named(window, list(chain.from_iterable(words[start - low : end - low])), catalogue)
+        if names and _may_be_one(window, words[end - 1 - low]) and _is_one(window, names, catalogue):
             return start, end, names
     return None
+
+
+def _named(window: list[Piece], words: list[str], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """What the words of a window name."""
+    names = catalogue.of_words(words)
+    if not names and any(piece.kind is K.ADDED for piece in window):
+        added = {piece.text for piece in window if piece.kind is K.ADDED}  # "decline weighted sit ups"
+        names = catalogue.of_words([word for word in words if word not in added])
+    if not names and any(_is_misspelt(piece, catalogue) for piece in window):
+        names = catalogue.closest_of_words(words)
+    return names
+
+
+def _may_be_one(window: list[Piece], last: list[str]) -> bool:
+    """Whether a window whose last piece holds these words may be one name."""
+    if _says_nothing(window[0]) or _says_nothing(window[-1]) or not (_signs_link(window) and _is_closed(window)):
+        return False
+    worn = bool(last) and "worn" in CUES_OF[last[-1]]  # "squat w/ belt" is no belt squat
+    return not worn or LINKS.isdisjoint([piece.kind for piece in window])
 
 
 def _says_nothing(piece: Piece) -> bool:
@@ -93,13 +106,18 @@ def _signs_link(window: list[Piece]) -> bool:
     return all(piece.glued and after.glued for piece, after in pairwise(window) if piece.kind is K.DASH)
 
 
-def _windows(pieces: list[Piece], at: int) -> Iterator[tuple[int, int]]:
-    """The runs of words around the name at `at`, longest first; the name alone is none."""
+def _reach(pieces: list[Piece], at: int) -> tuple[int, int]:
+    """The run of words around the name at `at`, a few on each side."""
     low, high = at, at + 1
     while low > 0 and at - low < MOST_BESIDE and _is_word(pieces[low - 1]):
         low -= 1
     while high < len(pieces) and high - at <= MOST_BESIDE and _is_word(pieces[high]):
         high += 1
+    return low, high
+
+
+def _windows(low: int, high: int, at: int) -> Iterator[tuple[int, int]]:
+    """The parts of a run that hold the name at `at`, longest first; the name alone is none."""
     for length in range(high - low, 1, -1):
         for start in range(max(low, at - length + 1), min(at, high - length) + 1):
             yield start, start + length

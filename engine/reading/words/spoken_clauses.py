@@ -8,7 +8,8 @@ from engine.reading.words.phrasebook import Phrasebook
 from engine.reading.words.tokens import Token
 
 Words = list[tuple[str, Token]]
-CUT = re.compile(r"[,.;!?)]+\s+|\s[-–—(]+\s?|\s*\(")
+CUT = re.compile(r"(?<![,.;!?)])[,.;!?)]+\s+|\s[-–—(]+\s?|(?<!\s)\s*\(")
+"""Each run of signs or spaces is begun at its first one only: begun at each, it takes the square of its length."""
 
 
 def clauses_of(cleaned: str, words: Words, book: Phrasebook) -> list[tuple[int, int]]:

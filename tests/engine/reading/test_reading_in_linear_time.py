@@ -86,3 +86,17 @@ def test_a_letter_of_a_long_text_takes_as_many_steps_as_one_of_a_short(part: str
     for_a_letter = [steps(text[:length]) / length for length in LENGTHS]
 
     assert steps(text[:LONGEST]) / LONGEST <= NO_MORE * max(for_a_letter)
+
+
+ONE_WORD = ("éx", "qwertyuiop", "squat", "press", "benchpres", "жим", "ааб")
+"""Parts of one endless word: that is what a name is looked for in with slips of the thumb, one letter or two."""
+BESIDE = ("squat {}", "bench {} press 3x5 100", "{} bench 3x5 60", "swap {} for squat", "{}")
+
+
+@pytest.mark.parametrize("beside", BESIDE)
+@pytest.mark.parametrize("part", ONE_WORD)
+def test_a_letter_of_a_long_word_takes_as_many_steps_as_one_of_a_short(part: str, beside: str) -> None:
+    def of_a_letter(letters: int) -> float:
+        return steps(beside.format((part * letters)[:letters])) / letters
+
+    assert of_a_letter(256) <= NO_MORE * of_a_letter(64)
