@@ -90,8 +90,10 @@ class Prepared(NamedTuple):
         return bool(self.tokens) and not self.spoken
 
 
-MOST_NUMBERS, MOST_SIGNS, MOST_NAMES, MOST_LINES = 900, 1_200, 100, 500
+MOST_NUMBERS, MOST_SIGNS, MOST_NAMES, MOST_LINES, MOST_WORDS = 900, 1_200, 100, 500, 1_000
 """What one message may hold: more than fits into a week's training, pasted. Common practice, no source."""
+MOST_WALKED = 2 * MOST_NAMES
+"""Names as they are met; two and two may still be one lift ("curl, hammer")."""
 
 
 def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
@@ -128,6 +130,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
     """The pieces of a walk with slips of the thumb put right, and equipment put to its names; and their kinds."""
     pieces = walked = lexer.run()
     kinds = kinds_of(pieces)
+    if len(pieces) > MOST_WALKED and kinds_in_order(pieces).count(K.NAME) > MOST_WALKED:
+        return pieces, kinds
     if K.RPE in kinds or K.PLAIN in kinds:
         pieces = with_counts_mended(pieces)
     if K.PLAIN in kinds:
@@ -194,7 +198,7 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
         pieces = _without_other_names(pieces, names, kinds)
         if any([name.endswith(GRIP) for name in names[1:]]):
             pieces = with_grips(pieces, catalogue)
-    if len(names) <= 2 * MOST_NAMES and (may_make_names(kinds, len(names)) or any(map(tells_a_pause, names))):
+    if may_make_names(kinds, len(names)) or any(map(tells_a_pause, names)):
         before, pieces = pieces, with_words_beside(pieces, cleaned, catalogue)
         names = names if pieces is before else _names_told(pieces)
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
@@ -261,7 +265,9 @@ ROWED, ROW, REACH_OF_A_PAIR = "rowed", "row", 3
 def _too_many(tokens: list[Token]) -> bool:
     shapes = [token.shape for token in tokens]
     numbers = shapes.count(Shape.NUMBER) + shapes.count(Shape.CLOCK)
-    return numbers > MOST_NUMBERS or shapes.count(Shape.SIGN) > MOST_SIGNS or shapes.count(Shape.LINE) > MOST_LINES
+    signs, lines = shapes.count(Shape.SIGN), shapes.count(Shape.LINE)
+    words = len(shapes) - numbers - signs - lines
+    return numbers > MOST_NUMBERS or signs > MOST_SIGNS or lines > MOST_LINES or words > MOST_WORDS
 
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:

@@ -151,7 +151,7 @@ def _by_name(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outc
 
 SHOWN_OF_A_LONG_ONE = 40
 MISFIT = "it does not fit in its table, of which no row is saved; columns can be lift, sets, reps, load, RPE and RIR"
-TOO_MUCH = "more numbers than one message can hold; send it in parts, a few exercises each, or all of it as a .txt file"
+TOO_MUCH = "more than I can read in one message; send it in parts, a few exercises each, or all of it as a .txt file"
 
 
 def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:

@@ -62,20 +62,19 @@ def _longest(
     if high - low < 2:
         return None
     words = [_words(pieces[place : place + 1], cleaned) for place in range(low, high)]
+    plain = not any([piece.kind is K.ADDED or _is_misspelt(piece, catalogue) for piece in pieces[low:high]])
     for start, end in _windows(low, high, at):
-        window = pieces[start:end]
-        names = _named(window, list(chain.from_iterable(words[start - low : end - low])), catalogue)
+        window, said = pieces[start:end], list(chain.from_iterable(words[start - low : end - low]))
+        names = catalogue.of_words(said) or (() if plain else _named_freely(window, said, catalogue))
         if names and _may_be_one(window, words[end - 1 - low]) and _is_one(window, names, catalogue):
             return start, end, names
     return None
 
 
-def _named(window: list[Piece], words: list[str], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """What the words of a window name."""
-    names = catalogue.of_words(words)
-    if not names and any(piece.kind is K.ADDED for piece in window):
-        added = {piece.text for piece in window if piece.kind is K.ADDED}  # "decline weighted sit ups"
-        names = catalogue.of_words([word for word in words if word not in added])
+def _named_freely(window: list[Piece], words: list[str], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """What the words of a window name without those for a load put on, "decline weighted sit ups", or with slips."""
+    added = {piece.text for piece in window if piece.kind is K.ADDED}
+    names = catalogue.of_words([word for word in words if word not in added]) if added else ()
     if not names and any(_is_misspelt(piece, catalogue) for piece in window):
         names = catalogue.closest_of_words(words)
     return names

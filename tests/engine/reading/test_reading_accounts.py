@@ -426,14 +426,14 @@ def test_more_lifts_than_a_week_holds_are_not_read_whether_known_or_not() -> Non
     outcome = read("zwargl 3x5 80\n" * 150, situation(), KNOWN)
 
     assert isinstance(outcome, NoSets)
-    assert outcome.why.startswith("more numbers than one message can hold")
+    assert outcome.why.startswith("more than I can read in one message")
 
 
 def test_more_lines_than_a_week_holds_are_not_read() -> None:
     outcome = read("80x5\n" * 600, situation(), KNOWN)
 
     assert isinstance(outcome, NoSets)
-    assert outcome.why.startswith("more numbers than one message can hold")
+    assert outcome.why.startswith("more than I can read in one message")
 
 
 @pytest.mark.parametrize(
