@@ -72,9 +72,17 @@ def _is_a_place(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     if not single or not out or kind_at(pieces, at + 2) not in BEHIND_A_PLACE or pieces[at + 1].role is not Role.BARE:
         return False
     if out[-1].text not in ("on", "in", "during", "after", "before", "from", "around", "by", "since"):
-        return out[-1].kind in RATED and any(piece.kind is K.TIMES for piece in out)
+        return out[-1].kind in RATED and _tells_sets(out)
     noted = len(out) > 1 and out[-2].kind in REMARKED
-    return noted and (out[-2].kind in RATED or any(piece.kind is K.TIMES for piece in out))
+    return noted and (out[-2].kind in RATED or _tells_sets(out))
+
+
+def _tells_sets(ahead: list[Piece]) -> bool:
+    return any([piece.kind is K.TIMES for piece in ahead[-FAR_AHEAD:]])
+
+
+FAR_AHEAD = 40
+"""Pieces among which the sets are told that a remark speaks of."""
 
 
 def unit_label(pieces: list[Piece], at: int, out: list[Piece]) -> int:

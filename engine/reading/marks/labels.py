@@ -49,7 +49,7 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
     kinds = kinds_in_order(pieces)
     out: list[Piece] = []
     behind = seen = 0
-    line_start = True
+    line_start, several = True, K.LINE in kinds
     for at in _perhaps_labels(pieces, kinds):
         of_lifts = _is_of_lifts(pieces[at].text)
         if at < behind or (at > behind and kinds[at - 1] not in AHEAD_OF_LABELS and not of_lifts):
@@ -57,7 +57,7 @@ def without_labels(pieces: list[Piece]) -> list[Piece]:
         line_start, seen = _starts_a_line(kinds, at, seen, line_start), at
         end = _numbered_lift(pieces, at) if of_lifts else at
         if end == at and (line_start or at == behind or kinds[at - 1] in CLAUSE_STARTS):
-            end = _label(pieces, at, line_start)
+            end = _label(pieces, at, line_start, several)
             line_start = line_start and end == at
         if end > at:
             out += pieces[behind:at]
@@ -211,15 +211,15 @@ def _numbered_lift(pieces: list[Piece], at: int) -> int:
     return behind if kind_at(pieces, behind) is K.NAME else at
 
 
-def _label(pieces: list[Piece], at: int, line_start: bool) -> int:
-    """The place behind a label that starts here, or `at` where none does."""
+def _label(pieces: list[Piece], at: int, line_start: bool, several: bool) -> int:
+    """The place behind a label that starts here, or `at` where none does; `several`: the message has several lines."""
     piece, after = pieces[at], kind_at(pieces, at + 1)
     if line_start and (piece.kind is K.DASH or piece.text in (";", "*", "~") or _is_star(pieces, at)):
         return at + 1
     if line_start and kind_at(pieces, at + 1) is K.NUMBER and _is_numbered(piece):
-        return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME)) or at
+        return _behind_number(pieces, at + 1, ends=(K.COLON, K.STOP, K.CLOSE, K.DASH, K.NAME), several=several) or at
     if piece.kind is K.NUMBER and (line_start or _is_lettered(pieces, at)):
-        return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH)) or at
+        return _behind_number(pieces, at, ends=(K.STOP, K.CLOSE, K.SLASH), several=several) or at
     if piece.kind is K.SETS and after is K.NUMBER and not piece.text.endswith("s"):
         return _set_number(pieces, at)
     if _is_label_word(piece) and after is not None and after is not K.TIMES:
@@ -242,7 +242,7 @@ def _is_lettered(pieces: list[Piece], at: int) -> bool:
     return closed and behind[0].glued and len(behind[0].text) == 1 and behind[0].text in LABEL_LETTERS
 
 
-def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:
+def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...], several: bool) -> int:
     """The place behind "1.", "1)", "1a)", "2/ squat", "#1 squat"; what was in front of it is skipped with it."""
     number = pieces[at]
     if number.role is not Role.BARE or not 0 < number.value <= MOST_LABEL or at + 2 >= len(pieces):
@@ -251,7 +251,7 @@ def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:
     if len(pieces[behind].text) == 1 and pieces[behind].text in LABEL_LETTERS and pieces[behind].glued:
         behind += 1
     sign = pieces[behind] if behind < len(pieces) else number
-    if sign.kind in (K.STOP, K.CLOSE) and not _heads_sets(pieces, behind):
+    if sign.kind in (K.STOP, K.CLOSE) and not _heads_sets(pieces, behind, several):
         return 0
     if sign.kind is K.NAME and K.NAME in ends:
         return behind
@@ -259,20 +259,21 @@ def _behind_number(pieces: list[Piece], at: int, ends: tuple[K, ...]) -> int:
     return behind + 1 if sign.kind in ends and sign.glued and named else 0
 
 
-def _heads_sets(pieces: list[Piece], at: int) -> bool:
+def _heads_sets(pieces: list[Piece], at: int, several: bool) -> bool:
     """Whether a lift or sets stand behind the sign here; "8. tired", "8! tired" and "8. 7. 6" tell eight.
 
     In a message of several lines a word is enough: "1. stretching".
     """
     if pieces[at].text not in (".", ")"):
         return False
-    rest = pieces[at + 1 :]
+    rest = pieces[at + 1 : at + 1 + FAR_BEHIND_A_LABEL]
     line = rest[: next((place for place, piece in enumerate(rest) if piece.kind is K.LINE), len(rest))]
     kinds = {piece.kind for piece in line}
-    several = any(piece.kind is K.LINE for piece in pieces)
     return not kinds.isdisjoint(HEADED_IN_A_LIST if several else HEADED)
 
 
+FAR_BEHIND_A_LABEL = 40
+"""Pieces among which a label's sets begin, whatever is said ahead of them."""
 HEADED = frozenset((K.NAME, K.TIMES, K.BAR, K.BODY, K.WARMUP, K.DATE))
 HEADED_IN_A_LIST = HEADED | {K.NUMBER, K.COUNT, K.PLAIN}
 

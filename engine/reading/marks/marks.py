@@ -72,10 +72,12 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 
 def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
-    """Whether a number here may tell a time, a tempo or a pair by its own spelling, or by an "am" behind it."""
+    """Whether a number here is told in words, or may tell a time, a tempo or a pair by its spelling or an "am" behind
+    it.
+    """
     for at in places_of(K.NUMBER, kinds_in_order(pieces)):
         number = pieces[at]
-        if number.role in ODD_ROLES or (len(number.text) == TEMPO_DIGITS and number.text.isdigit()):
+        if number.spelled or number.role in ODD_ROLES or (len(number.text) == TEMPO_DIGITS and number.text.isdigit()):
             return True
     return not kinds <= WORDLESS and not HALVES_OF_THE_DAY.isdisjoint(texts_in_order(pieces))
 

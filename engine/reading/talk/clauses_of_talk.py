@@ -44,7 +44,7 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
         ends = kind in CLAUSE_ENDS and not (kind is K.DASH and piece.glued)
         opens = kind is K.OPEN and at > 0 and _brackets_talk(sentence, at)
         ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
-        ends = ends or _turns_to_a_goal(sentence, at)
+        ends = ends or (turning and _turns_to_a_goal(sentence, at))
         if ends or (turning and kind in OPENING_ANOTHER and _opens_another(sentence, at)):
             found.append([piece])
         else:

@@ -13,6 +13,7 @@ Each of them makes talk of its clause. Parts in capitals are cues of the languag
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -137,7 +138,14 @@ def _is_fixture(clause: Sequence[Piece], numbers: Sequence[int]) -> bool:
         return False  # "side plank 30s left shaky"
     behind = [_word(piece) for piece in clause[last + 1 :]]
     told = next((word for word in behind if word not in cues["aroundtaken"]), "")
-    return any(state.split()[0] == told for state in (*cues["taken"], *cues["free"]))
+    return told in _states_of_fixtures()
+
+
+@lru_cache(maxsize=1)
+def _states_of_fixtures() -> frozenset[str]:
+    """The first words of "taken", "out of order", "free"."""
+    cues = phrasebook().cues
+    return frozenset(state.split()[0] for state in (*cues["taken"], *cues["free"]))
 
 
 def _is_hour(clause: Sequence[Piece], at: int) -> bool:
