@@ -8,7 +8,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.days.halves_of_days import without_halves
-from engine.reading.days.headings import without_days_counted
+from engine.reading.days.headings import without_days_counted, without_sessions_headed
 from engine.reading.days.week_headings import with_weeks
 from engine.reading.days.weekday_dates import with_weekdays_dated
 from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment
@@ -314,7 +314,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
 def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, without numbers of sessions, days and hours told beside sets."""
     if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
-        pieces = with_hours_beside(pieces)
+        pieces = without_sessions_headed(with_hours_beside(pieces))
     return pieces if kinds.isdisjoint(MAY_COUNT_DAYS) else without_scheme_headings(without_days_counted(pieces))
 
 
@@ -360,7 +360,7 @@ DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN, K.DROP))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
-MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF))
+MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF, K.PLAIN))
 MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
 MAY_TELL_A_TIME_PAST = frozenset((K.PLAIN, K.FILLER, K.NOT_DATE, K.MUSCLE, K.NAME))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))

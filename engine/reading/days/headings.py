@@ -7,11 +7,11 @@ heading = HEADING [ NUMBER ]                              push day     week 3 da
 
 from __future__ import annotations
 
-from engine.reading.words.ahead import aside
+from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import KIND, TEXT, Piece, Role, is_one_word
+from engine.reading.words.pieces import KIND, TEXT, Piece, Role, is_one_word, kinds_in_order, places_of
 
 NUMBERED_KINDS = frozenset((K.SUPERSET, K.ROUNDS))
 HEADING_KINDS = NUMBERED_KINDS | {K.HEADING}
@@ -76,6 +76,33 @@ def without_days_counted(pieces: list[Piece]) -> list[Piece]:
     return out
 
 
+def without_sessions_headed(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without "session 14 of the block," and the like in front of the lift of a line."""
+    starts = [0, *[at + 1 for at in places_of(K.LINE, kinds_in_order(pieces))]]
+    ends = [(at, end) for at in starts if (end := _behind_a_session(pieces, at))]
+    for at, end in reversed(ends):
+        pieces = [*pieces[:at], *pieces[end:]]
+    return pieces
+
+
+def _behind_a_session(pieces: list[Piece], at: int) -> int:
+    """The place of the lift behind a session that heads the line there; 0 where none does."""
+    if kind_at(pieces, at + 1) is not K.NUMBER or not is_cued(pieces[at].text, COUNTED_OF_ALL):
+        return 0
+    if pieces[at + 1].role is not Role.BARE or not is_one_word(pieces[at]):
+        return 0
+    end = at + 2
+    while end < len(pieces) and end - at < LONGEST_OF_A_SESSION and pieces[end].kind in OF_A_SESSION:
+        end += 1
+    parted = kind_at(pieces, end) in BEHIND_A_SESSION
+    of_all = end > at + 2 and is_cued(pieces[end - 1].text, COUNTED_OF_ALL | SPANS)
+    return end + parted if (parted or of_all) and kind_at(pieces, end + parted) is K.NAME else 0
+
+
+OF_A_SESSION = frozenset((K.FILLER, K.OF, K.OUT_OF, K.WITH, K.PLAIN, K.HEADING, K.SETTING))
+BEHIND_A_SESSION = frozenset((K.COLON, K.COMMA, K.DASH))
+SPANS = frozenset(("span",))
+LONGEST_OF_A_SESSION = 6
 PARTING = frozenset((K.SLASH, K.OF, K.OUT_OF))
 OF_ALL = frozenset(("of",))
 

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
+from engine.reading.words.pieces import LAST_OF_THE_REPS, MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
 
 ENDED = frozenset(("repended",))
 MAY_END = frozenset((K.PLAIN, K.NOTE, K.MISS, K.FILLER))
@@ -39,6 +39,10 @@ def with_reps_stopped(pieces: list[Piece]) -> list[Piece]:
         miss = piece._replace(kind=_kind_of_the_end(pieces, at), told=0)
         rep = _rep_ahead(out)
         if rep is not None:
+            of_the_last = _rep_of_the_last_set(out, rep)
+            if of_the_last is not None:
+                out[of_the_last:] = [miss, *out[of_the_last : rep + 1]]
+                continue
             told, out = out[rep], out[:rep]
             elsewhere = miss._replace(kind=K.UNCLEAR) if _is_second(told) else miss
             out += [miss, told] if _is_the_next_rep(out, told) else [told, elsewhere]
@@ -79,6 +83,20 @@ def _rep_ahead(before: Sequence[Piece]) -> int | None:
     return None
 
 
+def _rep_of_the_last_set(before: Sequence[Piece], at: int) -> int | None:
+    """ "5, 5, 4, the fifth in the last set missed": where the rep stands in front of its set."""
+    if before[at].kind is not K.LAST or before[at].told == LAST_OF_THE_REPS:
+        return None
+    rep = at - 1
+    while rep > 0 and at - rep < REACH and before[rep].kind in BEFORE_THE_SET:
+        rep -= 1
+    last_rep = rep > 0 and before[rep].kind is K.LAST and K.REPS in [piece.kind for piece in before[rep:at]]
+    return rep if rep > 0 and (before[rep].kind is K.ORDINAL or last_rep) else None
+
+
+BEFORE_THE_SET = LITTLE | {K.WITH, K.OF, K.AT}
+
+
 def _is_second(piece: Piece) -> bool:
     """ "200x1, second died": no time."""
     return piece.kind is K.SECONDS and piece.text == SECOND
@@ -92,6 +110,8 @@ def _is_the_next_rep(before: Sequence[Piece], told: Piece) -> bool:
     if told.kind is K.LAST:
         return True
     reps, place = _reps_of_one_set(before), 2 if told.kind is K.SECONDS else told.told
+    if reps < 0 and _reps_of_a_list(before, place) == place - 1:
+        return True
     return not told.text.endswith(SET) and place in (reps, reps + 1) and (reps, place) != A_SECOND_SINGLE
 
 
@@ -109,6 +129,22 @@ def _reps_of_one_set(before: Sequence[Piece]) -> int:
     return int(numbers[0].value)
 
 
+def _reps_of_a_list(before: Sequence[Piece], place: int) -> int:
+    """The reps of the last of several sets, where so many sets are not told that the place may be one of them or the
+    next: "80 5 5 4, the fifth"; -1 elsewhere.
+    """
+    told: list[Piece] = []
+    for piece in reversed(before):
+        if piece.kind not in OF_A_LIST:
+            break
+        if piece.kind is K.NUMBER:
+            told.append(piece)
+    reps = [one for one in told if one.value <= MOST_LOADED_REPS]
+    listed = len(told) > A_PAIR and len(told) - len(reps) <= 1 and told[0] in reps
+    return int(reps[0].value) if listed and place > len(reps) + 1 else -1
+
+
+OF_A_LIST = frozenset((K.NUMBER, K.COMMA, K.FILLER, K.AND, K.KG, K.LB, K.SLASH, K.DASH))
 A_PAIR = 2
 A_SECOND_SINGLE = (1, 2)
 """ "200x1, second died": of the set, or the next one?"""

@@ -125,12 +125,24 @@ def tells_a_whole_set(ahead: list[Piece]) -> bool:
         worded = any(piece.role is Role.SETS for piece in ahead) and AHEAD.isdisjoint(kinds)  # "3 sets of 8 with 70"
         if K.TIMES in kinds or worded:
             return True
+    if AHEAD.isdisjoint(kinds) and _lists_reps_at_a_load(ahead, kinds):
+        return True
     if K.TIMES not in kinds or not AHEAD.isdisjoint(kinds):
         return False
     load = kinds.index(K.TIMES) - 1
     return load >= 0 and ahead[load].kind is K.NUMBER and ahead[load].value > MOST_LOADED_REPS
 
 
+def _lists_reps_at_a_load(ahead: list[Piece], kinds: list[K]) -> bool:
+    """ "t-bar row 50-9-9-8", "bench 60kg 8"."""
+    numbers = [piece for piece in ahead if piece.kind is K.NUMBER]
+    if K.NAME not in kinds or K.TIMES in kinds or len(numbers) < LEAST_OF_A_WHOLE - 1:
+        return False
+    loaded = numbers[0].value > MOST_LOADED_REPS and numbers[0].role in (Role.BARE, Role.LOAD)
+    return loaded and all(one.value <= MOST_LOADED_REPS and one.role in OF_REPS for one in numbers[1:])
+
+
+OF_REPS = frozenset((Role.BARE, Role.REPS))
 LEAST_OF_A_WHOLE = 3
 """Sets, reps and a load."""
 

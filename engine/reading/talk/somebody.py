@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -36,7 +37,24 @@ def somebody_did(ahead: Sequence[Piece]) -> bool:
         told = told[2:]  # "anna and lisa did 5x5"
     if len(told) > 1 and told[1].text == "did" and is_somebody(told[0]):
         return True
+    if len(told) < len(ahead) and _does_it(told):
+        return True
     return _with_an_article(told)
+
+
+def _does_it(told: Sequence[Piece]) -> bool:
+    """ "squat 3x6 77.5, joris deed 100": behind her own sets, what no "I" did."""
+    verb = _verb_behind(told, 0) if told and is_somebody(told[0]) else 0
+    if not verb or (verb == 1 and told[verb].kind is K.GOT) or "reached" in CUES_OF[told[verb].text]:
+        return False
+    return not any("me" in CUES_OF[piece.text] for piece in told)
+
+
+def _verb_behind(pieces: Sequence[Piece], at: int) -> int:
+    """The place of what the one told of there did: "did", "ha fatto"; 0 for nothing."""
+    if at + 2 < len(pieces) and "auxthey" in CUES_OF[pieces[at + 1].text] and "did" in CUES_OF[pieces[at + 2].text]:
+        return at + 2
+    return at + 1 if at + 1 < len(pieces) and "theydo" in CUES_OF[pieces[at + 1].text] else 0
 
 
 def is_somebody(piece: Piece) -> bool:
@@ -65,9 +83,16 @@ def had_me_do(ahead: Sequence[Piece]) -> bool:
 
 def may_be_somebody(pieces: Sequence[Piece]) -> Piece | None:
     """ "tom got 100x3 on bench", "my comeback got 100x5": the unknown word in front of what was reached; or None."""
-    verb = next((at for at in range(1, min(len(pieces) - 1, NEAR)) if "theydo" in CUES_OF[pieces[at].text]), 0)
-    if not verb or pieces[verb + 1].kind is not K.NUMBER:
+    who = next((at for at in range(min(len(pieces) - 2, NEAR - 1)) if _verb_behind(pieces, at)), -1)
+    verb = _verb_behind(pieces, who) if who >= 0 else 0
+    if not verb or not _leads_to_a_number(pieces, verb + 1, who):
         return None
-    subject, led = pieces[verb - 1], verb == 1 or "article" in CUES_OF[pieces[0].text]
+    subject, led = pieces[who], who == 0 or "article" in CUES_OF[pieces[0].text]
     said = is_somebody(subject) and len(subject.text) > LEAST_LETTERS and "adverb" not in CUES_OF[subject.text]
     return subject if led and said else None
+
+
+def _leads_to_a_number(pieces: Sequence[Piece], at: int, who: int) -> bool:
+    """ "tom got 100x3", "luca ha fatto squat 3x5": numbers, or a lift and its numbers behind a single word."""
+    named = who == 0 and kind_at(pieces, at) is K.NAME
+    return kind_at(pieces, at + named) is K.NUMBER

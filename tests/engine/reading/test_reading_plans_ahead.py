@@ -114,3 +114,23 @@ bench 8,8,7 60 up from 57.5 => barbell bench press 2×8 at 60 kg, 7 at 60 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(SPOKEN_OF))
 def test_a_load_that_is_only_spoken_of_is_no_set(text, context, meant) -> None:
     assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+t-bar row 50-9-9-8, third week on these, 52.5 on monday => t-bar row 2×9 at 50 kg, 8 at 50 kg
+bench 3x8 60, 62.5 on monday => barbell bench press 3×8 at 60 kg
+bench 60 8 8 8 (monday 62.5) => barbell bench press 3×8 at 60 kg
+bank 60 8 8 8, am Montag 62,5 => barbell bench press 3×8 at 60 kg
+banca 60 8 8 8, el lunes 62,5 => barbell bench press 3×8 at 60 kg
+жим лежа 60 8 8 8, в понедельник 62,5 => barbell bench press 3×8 at 60 kg
+t-bar row 50-9-9-8, 52.5 next week => t-bar row 2×9 at 50 kg, 8 at 50 kg
+bench 60 8 8 8, 62.5 next time => barbell bench press 3×8 at 60 kg
+panca 60 8 8 8, la prossima 62,5 => barbell bench press 3×8 at 60 kg
+bench 60x8, 62.5x8 on monday => barbell bench press 8 at 60 kg, 8 at 62.5 kg on 2025-03-10
+bench 3x8 60 didn't go to failure => barbell bench press 3×8 at 60 kg
+"""),
+)
+def test_a_heavier_load_for_another_day_leaves_the_sets_before_it(text, context, meant) -> None:
+    assert said(text, context) == meant

@@ -12,6 +12,14 @@ from tests.engine.reading.saying import readings, said
 
 SESSIONS_COUNTED = """
 bench 3x5 80, another week => barbell bench press 3×5 at 80 kg
+session 14 of the block, paused bench 70 5x4, two weeks to go => paused bench press 5×4 at 70 kg
+session 3 of the week: squat 3x5 80 => barbell back squat 3×5 at 80 kg
+training 14, bankdrücken 3x5 80 => barbell bench press 3×5 at 80 kg
+séance 3 de la semaine : squat 3x5 80 => barbell back squat 3×5 at 80 kg
+entreno 14 del bloque, banca 3x5 80 => barbell bench press 3×5 at 80 kg
+тренировка 14, присед 3х5 80 => barbell back squat 3×5 at 80 kg
+tydzień 3: przysiad 4 serie po 6 z 82,5 kg, pas dopiero w ostatniej => barbell back squat 4×6 at 82.5 kg
+przysiad 4x6 82,5, pas tylko w ostatniej => barbell back squat 4×6 at 82.5 kg
 bench 3x5 80, another set => barbell bench press 4×5 at 80 kg
 press banca 3x5 80, otra semana más => barbell bench press 3×5 at 80 kg
 press banca 3x5 80, otra serie => barbell bench press 4×5 at 80 kg

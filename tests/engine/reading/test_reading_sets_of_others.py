@@ -137,3 +137,43 @@ def test_a_word_that_may_be_somebody_is_asked_about(text: str) -> None:
 )
 def test_others_told_of_beside_her_own_sets_leave_them_hers(text: str, meant: str) -> None:
     assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "squat 95x4, joris deed 140",
+        "kniebeuge 95x4, jonas hat 140 gemacht",
+        "sentadilla 95x4, pablo hizo 140",
+        "squat 95x4, julien a fait 140",
+        "squat 95x4, luca ha fatto 140x2",
+        "agachamento 95x4, tiago fez 140",
+        "knäböj 95x4, erik körde 140",
+        "przysiad 95x4, kuba zrobił 140",
+    ],
+)
+def test_what_somebody_of_no_list_did_behind_her_sets_is_left_out(text: str) -> None:
+    assert said(text) == "barbell back squat 4 at 95 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "luca ha fatto squat 3x5 100",
+        "erik körde knäböj 3x5 100",
+        "julien a fait squat 3x5 100",
+        "дима сделал присед 3х5 100",
+    ],
+)
+def test_somebody_of_no_list_in_front_of_a_lift_is_asked_about(text: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.doubt is Doubt.WHOSE
+
+
+@pytest.mark.parametrize(
+    "text", ["вечером сделал присед 3х5 100", "imorse körde jag knäböj 3x5 100", "утром сделала присед 3х5 100"]
+)
+def test_an_hour_in_front_of_what_was_done_is_nobody(text: str) -> None:
+    assert said(text) == "barbell back squat 3×5 at 100 kg"
