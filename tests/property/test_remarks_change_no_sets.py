@@ -200,6 +200,7 @@ double espresso before
 off to bed
 week 3 of 8
 see you on friday
+see you thursday
 will send the video
 """.strip().splitlines()
 REMARKS_WITH_NUMBERS = """
@@ -285,6 +286,22 @@ bar is 20
 2.5 plates missing
 paid 4 euros for water
 drank 2 l
+one arm felt weak
+one hand taped
+one side was slower
+7 pm
+done at 7 pm
+€12 entry
+12,50 € for a shake
+$15 drop in
+5 euro day pass
+10 quid
+took 1 h 10
+took 1 hr
+10k steps
+2 beers last night
+8/10 mood
+6/10 energy
 """.strip().splitlines()
 BESIDE = (
     "{sets}, {remark}",

@@ -32,7 +32,14 @@ from engine.reading.days.day_places import (
 )
 from engine.reading.days.day_starts import DATE_KINDS, DAYS_BACK, opens_a_line, perhaps_days
 from engine.reading.days.days_apart import with_days_apart
-from engine.reading.days.headed_days import BELOW_A_DAY, heads_a_day, is_before_a_month, stands_apart
+from engine.reading.days.headed_days import (
+    BELOW_A_DAY,
+    TOLD_LATE,
+    heads_a_day,
+    is_before_a_month,
+    rates_a_state,
+    stands_apart,
+)
 from engine.reading.days.ordinals import MOST_SETS_PLACED, is_a_day_amid, is_plainly_a_day, may_be_a_day
 from engine.reading.days.told_of import (
     is_an_entry_from,
@@ -329,6 +336,8 @@ def _slashed(
     if month > 12:
         day, month = month, day
     found = in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
+    if found is not None and today is not None and rates_a_state(numbers, pieces, end) and found < today - TOLD_LATE:
+        return None
     if found or today is None:
         return found, end
     may_be = 1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR

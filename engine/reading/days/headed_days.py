@@ -3,13 +3,19 @@
 heading = [ words ] d/m [ words ] on the first line or behind an empty one     16/9     legs 11/03     16/9 push
         | words d [ "." | "of" ] MONTH                                          za 8 maart     push day, 8 march
 end     = d/m with a zero in front, behind the sets                            squat 3x5 100 12/03
+amid    = d.m. between a lift or its sets and numbers or the end               lat pulldown 13.3. 12 10 9
+opening = words ( d/m | d.m. ) ":" lift                                        at the gym 12/3: squat 3x5 100
 """
 
 from __future__ import annotations
 
+from datetime import timedelta
+
+from engine.reading.days.day_places import MOST_WORDS_OF_AN_OPENING, SAID
 from engine.reading.days.headings import counts_headings
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, Role
 
 WORDS_OF_A_HEADING = frozenset(
     (K.HEADING, K.MUSCLE, K.NOTE, K.FILLER, K.PLAIN, K.DASH, K.AND, K.VARIANT, K.WEEKDAY)
@@ -20,7 +26,43 @@ PADDED = 2
 
 def stands_apart(pieces: list[Piece], at: int) -> bool:
     """Whether the number here begins a date that its place tells, and no sign in front of it."""
-    return ends_a_heading(pieces, at) or _is_padded_apart(pieces, at)
+    return (
+        ends_a_heading(pieces, at)
+        or _is_padded_apart(pieces, at)
+        or _is_dotted_apart(pieces, at)
+        or _ends_an_opening(pieces, at)
+    )
+
+
+def _is_dotted_apart(pieces: list[Piece], at: int) -> bool:
+    """ "lat pulldown 13.3. 12 10 9", "squat 3x5 100 13.3.": a day and a month, and no load that plates make."""
+    if "." not in pieces[at].text or kind_at(pieces, at + 1) is not K.STOP or not pieces[at + 1].glued:
+        return False
+    day, month = pieces[at].text.split(".")
+    a_day = 0 < int(day) <= LAST_DAY_OF_A_MONTH and 0 < int(month) <= MONTHS_OF_A_YEAR and pieces[at].role is Role.BARE
+    halved = pieces[at].value * 2 % 1 == 0
+    before = kind_at(pieces, at - 1)
+    ends = not halved and before in BEFORE_A_DAY_AMID and (before is K.OPEN or not pieces[at].glued)
+    return a_day and ends and kind_at(pieces, at + 2) in BEHIND_A_DAY_AMID
+
+
+LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
+BEFORE_A_DAY_AMID = frozenset((K.NAME, K.NUMBER, K.KG, K.LB, K.REPS, K.COMMA, K.DASH, K.OPEN))
+BEHIND_A_DAY_AMID = frozenset((None, K.NUMBER, K.COMMA, K.COLON, K.DASH, K.LINE, K.CLOSE))
+
+
+def _ends_an_opening(pieces: list[Piece], at: int) -> bool:
+    """ "at the gym 12/3: squat 3x5 100", "this is 13.3.: squat": words alone in front, a colon and a lift behind."""
+    slashed = [piece.kind for piece in pieces[at + 1 : at + 3]] == [K.SLASH, K.NUMBER] and pieces[at + 1].glued
+    end = at + 3 if slashed else at + 2
+    dotted = "." in pieces[at].text and kind_at(pieces, at + 1) is K.STOP
+    if not (slashed or dotted) or kind_at(pieces, end) is not K.COLON or kind_at(pieces, end + 1) not in BELOW_A_DAY:
+        return False
+    start = at
+    while start and pieces[start - 1].kind is not K.LINE and at - start <= MOST_WORDS_OF_AN_OPENING:
+        start -= 1
+    ahead = [piece.kind for piece in pieces[start:at]]
+    return len(ahead) <= MOST_WORDS_OF_AN_OPENING and SAID.isdisjoint(ahead)
 
 
 def _is_padded_apart(pieces: list[Piece], at: int) -> bool:
@@ -89,6 +131,16 @@ def heads_a_day(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
         at += 1
     lone = before in (None, K.LINE) and at > end and at < len(pieces) and pieces[at].kind in BELOW_A_DAY
     return lone and (start == 0 or _opens_a_day(pieces, start))
+
+
+def rates_a_state(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
+    """ "8/10 mood, squat 3x5 100": out of ten, where that day would be long ago."""
+    return len(numbers) == len(("8", "10")) and numbers[1].value == OUT_OF and kind_at(pieces, end) in RATED
+
+
+OUT_OF, TOLD_LATE = 10, timedelta(days=14)
+"""Within so many days a workout is still told by its date. Common practice, no source."""
+RATED = frozenset((K.NOTE, K.PLAIN, K.UNRELATED))
 
 
 def _opens_a_day(pieces: list[Piece], start: int) -> bool:

@@ -66,6 +66,7 @@ def without_days_counted(pieces: list[Piece]) -> list[Piece]:
         kinds = [one.kind for one in pieces[at : at + 4]]
         placed = counted and kinds[1:2] == [K.NUMBER] and pieces[at + 1].role is Role.BARE
         of_all = placed and len(kinds) > 2 and (kinds[2] in PARTING or is_cued(pieces[at + 2].text, OF_ALL))
+        of_all = of_all and not _is_a_date(pieces[at + 1 : at + 4])
         if of_all and kinds[3:] == [K.NUMBER]:
             of_reps = at > 0 and pieces[at - 1].kind is K.NUMBER  # "5 5 5 week 3 of 8" is no "5 weeks"
             out.append(aside(piece) if of_reps else piece)
@@ -103,6 +104,15 @@ OF_A_SESSION = frozenset((K.FILLER, K.OF, K.OUT_OF, K.WITH, K.PLAIN, K.HEADING, 
 BEHIND_A_SESSION = frozenset((K.COLON, K.COMMA, K.DASH))
 SPANS = frozenset(("span",))
 LONGEST_OF_A_SESSION = 6
+
+
+def _is_a_date(pair: list[Piece]) -> bool:
+    """ "session 12/03", "gym 12/3": no session is the twelfth of three."""
+    if len(pair) < len(("12", "/", "03")) or pair[1].kind is not K.SLASH or pair[2].kind is not K.NUMBER:
+        return False
+    return pair[2].text.startswith("0") or pair[0].text.startswith("0") or pair[0].value > pair[2].value
+
+
 PARTING = frozenset((K.SLASH, K.OF, K.OUT_OF))
 OF_ALL = frozenset(("of",))
 

@@ -25,7 +25,7 @@ from engine.reading.days.day_places import (
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, Role
 
 ENDS = frozenset((K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OPEN, K.CLOSE, K.THEN, K.OTHER_SIGN))
 REACH_OF_A_CLAUSE = 10
@@ -41,7 +41,8 @@ OF_A_DAY = frozenset((K.YESTERDAY, K.DAYS_AGO, K.WEEKDAY, K.LAST_WEEKDAY))
 MORE = COMPARING | {"up", "down", "more", "fewer"}
 OF_AN_ENTRY = frozenset(("entry", "workout", "logged"))
 WAS = frozenset(("was", "were"))
-OF_ANOTHER_DAY = MORE | {"inplace"}
+OF_ANOTHER_DAY = MORE | {"inplace", "off", "returning"}
+PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
 
 
 def is_of_something_else(pieces: list[Piece], at: int) -> bool:
@@ -49,6 +50,8 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
     ahead, behind = _clause(pieces, at)
     if kind_at(pieces, at + len(behind) + 1) is K.COLON:
         return False
+    if not behind and (_is_compared(pieces, at) or _is_counted(ahead)):
+        return True
     if opens_with_sleep(pieces, at):
         return False
     if _has_slept((*ahead, *behind)):
@@ -60,6 +63,14 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
         compared = bool(ahead) and _is_compared(pieces, at)
         return compared or _is_of_rest(pieces, at, kinds) or (K.OTHERS in kinds and not _is_company(ahead))
     return False
+
+
+def _is_counted(ahead: list[Piece]) -> bool:
+    """ "squat 3x5 100, 2 beers last night": something else than sets was counted that day."""
+    counted = [piece for piece in ahead if piece.kind is K.NUMBER]
+    return (
+        len(counted) == 1 and counted[0] is ahead[-1] and counted[0].role is Role.NOT_A_SET and counted[0].text != "%"
+    )
 
 
 def _has_slept(clause: Sequence[Piece]) -> bool:
@@ -131,8 +142,10 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     words that may have it.
     """
     ahead, _ = _clause(pieces, at, SAID)
-    if any_cued([piece.text for piece in ahead], WAS) and K.PLAIN in [piece.kind for piece in ahead]:
-        return True  # "gym was packed on monday"
+    kinds = {piece.kind for piece in ahead}
+    if K.PLAIN in kinds and K.WITH not in kinds:
+        parted = kind_at(pieces, at - len(ahead) - 1) in PARTING  # "3x5 100, exam monday"
+        return parted or any_cued([piece.text for piece in ahead], WAS)  # "gym was packed on monday"
     hurt = not OF_A_BODY.isdisjoint([piece.kind for piece in ahead])
     return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)
 

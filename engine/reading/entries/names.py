@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
+from engine.reading.marks.equipment_talk import is_talked_of
 from engine.reading.marks.grips import GRIPS, PARTING
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF
@@ -109,14 +110,18 @@ LOADED = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE))
 
 def _by_words(names: tuple[ExerciseName, ...], entry: Entry) -> tuple[ExerciseName, ...]:
     """ "calf raise 4x15 80 standing": a word that stands in the name of one of them alone."""
-    told = {piece.text for piece in entry.pieces if piece.kind in TELLING}
+    told = {
+        piece.text
+        for at, piece in enumerate(entry.pieces)
+        if piece.kind in TELLING and not (piece.kind is K.VARIANT and is_talked_of(entry.pieces, at))
+    }
     fits = tuple(name for name in names if told & set(name.split())) if told else ()
     return fits if len(fits) == 1 else names
 
 
 def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """ "curls on the ez bar" are ez-bar curls; a bar that no such lift is known for leaves it in doubt."""
-    for piece in entry.pieces:
+    for at, piece in enumerate(entry.pieces):
         if piece.kind is not K.VARIANT:
             continue
         for said in (entry.phrase, _without_equipment(entry.phrase), *entry.names):
@@ -124,6 +129,8 @@ def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
             if owners and _agree(owners, entry, catalogue):
                 if entry.modified_by in ("", piece.text):
                     entry.doubtful = False
+                if is_talked_of(entry.pieces, at) and set(entry.names).isdisjoint(owners):  # "smith was free"
+                    return tuple(dict.fromkeys((*entry.names, *owners)))
                 return owners
         entry.doubtful = entry.doubtful or (piece.text in BARS and not _is_easy(piece, entry))
     return entry.names

@@ -243,5 +243,8 @@ def _has_no_sides(pieces: Sequence[Piece], catalogue: Catalogue) -> bool:
 
 
 def _takes_both_sides(exercise: Exercise) -> bool:
-    on_both = exercise.equipment is Equipment.BARBELL or exercise.loading is Loading.BODY
+    on_both = exercise.equipment in HELD_WITH_BOTH or exercise.loading is Loading.BODY
     return on_both and not exercise.one_sided
+
+
+HELD_WITH_BOTH = frozenset((Equipment.BARBELL, Equipment.EZ_BAR, Equipment.TRAP_BAR, Equipment.SMITH_MACHINE))

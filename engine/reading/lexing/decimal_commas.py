@@ -13,7 +13,7 @@ from engine.reading.lexing.spelled_numbers import SpelledNumbers
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece
 from engine.reading.words.token_shapes import Shape
-from engine.reading.words.tokens import Token
+from engine.reading.words.tokens import MONEY, Token
 from engine.values.exercise import Loading
 from engine.values.ids import ExerciseName
 
@@ -74,6 +74,8 @@ class DecimalCommas(SpelledNumbers):
         in front, whose number is of no set; a list goes on.
         """
         digits, unit = self._token(at + 2), self._token(at + 3)
+        if digits is not None and digits.glued and self._sign_at(at + 3, MONEY) and not self._is_number(at + 4):
+            return True  # "12,50€"
         if digits is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
             return False
         if self._speaks_of_no_set(value) and not (unit and unit.glued and unit.text in GOES_ON):

@@ -34,7 +34,7 @@ from engine.reading.words.pieces import (
 )
 from engine.reading.words.token_shapes import Shape
 from engine.reading.words.token_walk import KNOWN
-from engine.reading.words.tokens import HALF, Token
+from engine.reading.words.tokens import HALF, MONEY, Token
 from engine.values.ids import ExerciseName
 
 
@@ -96,6 +96,8 @@ class Lexer(MarkedWords):
             return at + 1
         if text == "?" and (behind := self._for_a_number(at, token)):
             return behind
+        if text == MONEY:
+            return self._past_a_price(at, token)
         self.out.append(sign_piece(SIGN_KINDS.get(text, K.OTHER_SIGN), token))
         return at + 1
 

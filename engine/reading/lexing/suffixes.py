@@ -7,10 +7,20 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import Meaning
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import LETTERS, MOST_LOADED_REPS, SIXTY, SPACED_LETTERS, UNIT_ROLES, Piece, Role
+from engine.reading.words.pieces import (
+    LETTERS,
+    MOST_LOADED_REPS,
+    NOTHING,
+    SIXTY,
+    SPACED_LETTERS,
+    UNIT_ROLES,
+    Piece,
+    Role,
+    number_piece,
+)
 from engine.reading.words.token_shapes import Shape
 from engine.reading.words.token_walk import KNOWN
-from engine.reading.words.tokens import Token
+from engine.reading.words.tokens import MONEY, Token
 from engine.values.load import Unit
 
 CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
@@ -40,6 +50,9 @@ class NumberSuffixes(DecimalCommas):
         counted = _with_unit(piece, kind, after)
         if kind is K.MINUTES:
             return self._with_seconds(counted, at + 1)
+        if kind is K.FAR and is_cued(after.text, HOURS):
+            minutes = self._ends_with_minutes(at + 1)
+            return counted._replace(end=self.tokens[at + minutes].end), at + 1 + minutes
         return counted, self._behind_second_unit(at + 1)
 
     def _behind_per_cent(self, at: int, after: Token) -> int:
@@ -54,6 +67,8 @@ class NumberSuffixes(DecimalCommas):
         """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
         plain, meaning, begins, _, _ = KNOWN[after.text]
         kind = meaning.kind if meaning is not None else _goes(piece, plain)
+        if kind is K.UNRELATED and is_cued(after.text, HOURS) and self._is_an_hour(piece, at + 1):
+            return K.FAR
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
             kind = K.TIMES_WORD  # "80x8 3 mal"
         if kind is None or kind not in UNIT_ROLES or self._is_label(kind):
@@ -70,8 +85,8 @@ class NumberSuffixes(DecimalCommas):
 
     def _with_letter(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         role, unit = LETTERS[after.text]
-        if after.text == "k" and at + 1 < len(self.tokens) and self._unit_of(self.tokens[at + 1]) is K.UNRELATED:
-            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1  # "a 5k run"
+        if after.text == "k" and at + 1 < len(self.tokens) and self._unit_of(self.tokens[at + 1]) in THOUSANDS:
+            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1  # "a 5k run", "10k steps"
         clock = self._token(at + 2)
         if after.text == "k" and clock is not None and clock.shape is Shape.CLOCK and self.tokens[at + 1].text == "in":
             return piece._replace(role=Role.NOT_A_SET, end=clock.end), at + 3  # "10k in 58:12"
@@ -92,6 +107,19 @@ class NumberSuffixes(DecimalCommas):
         if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
             return whole._replace(end=after.end), at + 2
         return minutes, at
+
+    def _is_an_hour(self, piece: Piece, at: int) -> bool:
+        """ "took 1 hr", "1 hr 20", and not "100x3 hr 150": the heart's rate."""
+        number = self._token(at)
+        rate = number is not None and number.shape is Shape.NUMBER and (number.value or NOTHING) >= SIXTY
+        crossed = bool(self.out) and self.out[-1].kind is K.TIMES
+        return piece.value <= MOST_HOURS and not rate and not crossed
+
+    def _ends_with_minutes(self, at: int) -> bool:
+        """ "took 1 h 10": minutes, and nothing behind them."""
+        number, after = self._token(at), self._token(at + 1)
+        minutes = number is not None and number.shape is Shape.NUMBER and (number.value or NOTHING) < SIXTY
+        return minutes and (after is None or after.shape is Shape.LINE or after.text in ENDS_OF_A_TIME)
 
     def _halves(self, at: int, behind: int) -> bool:
         """ "squat 3x5 100 half asleep": the half is of what stands behind it, and not of the number."""
@@ -175,11 +203,22 @@ class NumberSuffixes(DecimalCommas):
             text = after.text if after.text == "%" else f"{piece.text}{after.text}"
             return piece._replace(role=Role.NOT_A_SET, end=after.end, text=text), at + 1
         letter = self._token(at + 1)
+        if after.text == MONEY and (letter is None or not letter.glued or letter.text in ENDS_OF_A_TIME):
+            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1  # "12€ entry"
         if after.text == "'" and after.glued and self._ends_minutes(piece, letter):
             return piece._replace(role=Role.SECONDS, value=piece.value * SIXTY, end=after.end), at + 1
         if after.text == "'" and letter is not None and letter.text == "s" and letter.glued:
             return piece._replace(role=Role.PLURAL, end=letter.end), at + 2
         return piece, at
+
+    def _past_a_price(self, at: int, sign: Token) -> int:
+        """ "$15", "€ 12": what something cost; the sign alone says nothing."""
+        number = self._token(at + 1)
+        if number is None or number.shape is not Shape.NUMBER:
+            return at + 1
+        price = number_piece(number, number.value or NOTHING)
+        self.out.append(price._replace(role=Role.NOT_A_SET, start=sign.start, glued=sign.glued))
+        return at + 2
 
     def _ends_minutes(self, piece: Piece, behind: Token | None) -> bool:
         """ "2' rest", "plank 2'": minutes, and no height."""
@@ -189,7 +228,8 @@ class NumberSuffixes(DecimalCommas):
 HALVED = frozenset((K.FAR, K.FILLER, K.NOTE, K.OF, K.UNRELATED, K.HEADING, K.PAIN, K.SORE, K.JOINT, K.MUSCLE))
 """What a lone half in front of it is a part of."""
 SECOND, TIMES_COUNTED = frozenset(("second",)), frozenset(("workout", "day", "week", "span", "notaset"))
-MOST_MINUTES = 60
+THOUSANDS, HOURS = frozenset((K.UNRELATED, K.FAR)), frozenset(("hours",))
+MOST_MINUTES, MOST_HOURS = 60, 3
 ENDS_OF_A_TIME = frozenset((",", ";", ")", "/", "+", "\n"))
 
 

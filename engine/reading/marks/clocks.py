@@ -9,7 +9,7 @@ from __future__ import annotations
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, is_one_word
 
 EARLIEST_HOUR, END_OF_DAY = 4 * 60, 24 * 60
 """A clock from 4:00 on may tell the hour; a shorter one is rather a hold of minutes. Common practice, no source."""
@@ -29,7 +29,7 @@ def of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind an hour or the length of a session that starts here; `at` where none does."""
     piece, after = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
     if piece.role is Role.BARE:
-        return at + 2 if after is not None and after.glued and after.text in HALVES_OF_THE_DAY else at
+        return _past_half_of_the_day(pieces, at, out)
     if piece.role is not Role.SECONDS:
         return at
     if after is not None and (after.kind in (K.WARMUP, K.UNRELATED) or is_cued(after.text, SESSIONS)):
@@ -39,6 +39,25 @@ def of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if piece.value >= SHORTEST_SESSION and _is_session(pieces, at, out):
         return at + 1 + (after is not None and after.kind is K.TOTAL)
     return at
+
+
+def _past_half_of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
+    """The place behind "7pm", "7 pm", "at 7 am"; the German "am" has a day behind it."""
+    half = pieces[at + 1] if at + 1 < len(pieces) else None
+    if half is None or half.text not in HALVES_OF_THE_DAY:
+        return at
+    parted = half.text != BEFORE_NOON or kind_at(pieces, at + 2) in PARTING
+    if not half.glued and not (parted and is_one_word(half) and pieces[at].value <= LAST_OF_A_HALF):
+        return at
+    if out and is_cued(out[-1].text, AT_HOUR):
+        out[-1] = out[-1]._replace(kind=K.FILLER)
+    return at + 2
+
+
+BEFORE_NOON = "am"
+LAST_OF_A_HALF = 12
+AT_HOUR = frozenset(("athour",))
+PARTING = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH, K.COLON))
 
 
 def _is_hour(pieces: list[Piece], at: int, out: list[Piece]) -> bool:

@@ -10,6 +10,7 @@ one     = COUNT word                      "double shift at work"; asked, where a
 amount  = TOTAL word | EXTRA word | OUT-OF word     "total mess", "extra rests", "out of breath"; without a number
 placed  = ( FIRST | MIDDLE | LAST ) [ of ] THING     "first week done", "last one of the year"
 things  = NUMBER WORDED word              "80x8 four eyes on my form": asked
+limb    = NUMBER WORDED LIMB word         "one hand taped", "one side slower"
 part    = HALF-OF THING                   "half the gym was empty"
 A clause that names sets or reps, or tells a number behind the word, keeps the word what it is.
 """
@@ -99,6 +100,10 @@ def _with_things_counted(clause: list[Piece]) -> list[Piece]:
         number, before = clause[at], clause[at - 1] if at else None
         if not number.spelled or number.kind is not K.NUMBER:
             continue
+        if (before is None or before.kind is K.NUMBER) and _is_a_limb_told_of(clause, at + 1):
+            out = list(clause) if out is clause else out
+            out[at : at + 2] = [number._replace(kind=K.NOTE), clause[at + 1]._replace(kind=K.NOTE)]
+            continue
         behind = at + 1 + 2 * is_cued(clause[at + 1].text, OR)
         thing = clause[behind] if behind < len(clause) else None
         heads = behind + 1 < len(clause) and clause[behind + 1].kind is K.COLON  # "then two real ones: 80x6, 80x5"
@@ -106,6 +111,16 @@ def _with_things_counted(clause: list[Piece]) -> list[Piece]:
             out = list(clause) if out is clause else out
             out[at] = number._replace(kind=K.UNCLEAR)
     return out
+
+
+def _is_a_limb_told_of(clause: list[Piece], at: int) -> bool:
+    """ "one hand taped", "one side was slower": words, and no number, behind a limb or a side."""
+    words = clause[at + 1 :]
+    worded = bool(words) and (words[0].kind in DESCRIBING or is_cued(words[0].text, SPEAKING))
+    return worded and clause[at].kind is K.EACH and OF_SETS.isdisjoint(kinds_of(words))
+
+
+SPEAKING = frozenset(("was", "felt", "is"))
 
 
 def _may_count(number: Piece, before: Piece | None, thing: Piece) -> bool:

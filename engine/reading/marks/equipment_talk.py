@@ -7,6 +7,8 @@ Right behind the numbers of a set it is asked what was meant; "4 of 6 machines a
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -19,11 +21,15 @@ REMARKING = frozenset((K.PLAIN, K.UNRELATED, K.BY, K.OTHERS, K.STORY, K.SETTING)
 
 
 def without_equipment_taken(pieces: list[Piece]) -> list[Piece]:
-    """The pieces, with equipment that was not to be had made a remark."""
+    """The pieces, with equipment that was not to be had, and a limb that is spoken of, made a remark."""
     out = list(pieces)
     for at, piece in enumerate(pieces):
-        if piece.kind in SPOKEN_OF and _was_taken(pieces, at):
+        if piece.kind not in SPOKEN_OF:
+            continue
+        if _was_taken(pieces, at):
             out[at] = piece._replace(kind=_said_behind(pieces, at))
+        elif _is_a_limb_spoken_of(pieces, at):
+            out[at] = piece._replace(kind=K.NOTE)
     return out
 
 
@@ -78,10 +84,34 @@ WAS, UP_TO = frozenset(("was", "were", "is", "are")), frozenset(("upto",))
 BESIDE_IT = frozenset((K.FILLER, K.SETTING, K.PLAIN, K.MACHINE, K.BAR))
 
 
-def is_talked_of(pieces: list[Piece], at: int) -> bool:
+def is_talked_of(pieces: Sequence[Piece], at: int) -> bool:
     """Whether a remark begins with the equipment at this place, so that it is open what was lifted with it."""
-    linked = at > 0 and pieces[at - 1].kind in (K.WITH, K.FILLER, K.AT, K.FOR, K.EACH)
-    behind = at + 1
-    while behind < len(pieces) and pieces[behind].kind is K.FILLER:
+    if _is_linked(pieces, at):
+        return False
+    behind, said = at + 1, False
+    while behind < len(pieces) and (pieces[behind].kind is K.FILLER or is_cued(pieces[behind].text, WAS)):
+        said = said or is_cued(pieces[behind].text, WAS)
         behind += 1
-    return not linked and behind < len(pieces) and pieces[behind].kind in REMARKING
+    if behind == len(pieces):
+        return said
+    return pieces[behind].kind in REMARKING or (said and pieces[behind].kind is not K.NUMBER)
+
+
+def _is_linked(pieces: Sequence[Piece], at: int) -> bool:
+    """ "on the machine", "with dumbbells", and not "3x8 60, the machine squeaks"."""
+    if at and is_cued(pieces[at - 1].text, ARTICLE):
+        at -= 1
+    return at > 0 and pieces[at - 1].kind in LINKING
+
+
+ARTICLE, LIMB = frozenset(("the",)), frozenset(("limb",))
+LINKING = frozenset((K.WITH, K.FILLER, K.AT, K.FOR, K.EACH))
+
+
+def _is_a_limb_spoken_of(pieces: Sequence[Piece], at: int) -> bool:
+    """ "3x10 50, one arm felt weak": of an arm, and no lift of one arm; "one arm at a time" is."""
+    limb = pieces[at].kind is K.VARIANT and is_cued(pieces[at].text.split()[-1], LIMB)
+    return limb and at + 1 < len(pieces) and is_cued(pieces[at + 1].text, SPEAKING)
+
+
+SPEAKING = WAS | {"felt", "seemed", "moved"}

@@ -331,12 +331,18 @@ def _spelled_only(clause: list[Piece]) -> bool:
 
 
 def _asks(clause: list[Piece]) -> bool:
-    for piece in clause:
+    for at, piece in enumerate(clause):
         if piece.kind is K.ASKS:
-            return True
+            return not (at and _tells_of_when(clause, at + 1))
         if piece.kind not in OPENERS:
             return False
     return False
+
+
+def _tells_of_when(clause: list[Piece], at: int) -> bool:
+    """ "this is 13.3.: squat 3x5 100", "this is from monday: ...": the day of what follows, and no question."""
+    at += at < len(clause) and clause[at].kind in (K.FOR, K.NOT_DATE, K.FILLER)
+    return [piece.kind for piece in clause[at : at + 2]] == [K.DATE, K.COLON]
 
 
 def _reaches_back(clause: list[Piece], asked: bool) -> bool:

@@ -4,7 +4,7 @@ number = digits [ "." digits ]        a letter O among digits is a zero; a half 
 hours  = 1h10 | 1 h 10 min                hours and minutes: 1.10
 clock  = 1:30 | 1'30" | 40"           in seconds
 word   = letters, with ' or & inside (farmer's, c&j), or a letter and a digit (A1, t2b)
-sign   = x @ , / - + > ( ) : ; | = ? ! . # % & ~
+sign   = x @ , / - + > ( ) : ; | = ? ! . # % & ~ $ (of any money)
 
 All the signs that people use for one thing become one: × ✕ * х (Cyrillic) are "x", · and • are ";", all dashes "-".
 A decimal comma is left as a comma here: whether it parts two numbers is a question of grammar.
@@ -81,7 +81,7 @@ PATTERN = re.compile(
     (?P<plainnumber>\d++(?:\.\d++)?(?:(?=[x,@/)+;kl\n]|-(?![йяюг])|\Z|\ (?!\ ?[h½]))
       |(?![ho'"½\ \-ªº]|[.:]\d|st|nd|rd|th|i?[èe]me|[èe]re|ste|de|:[ea](?!{LETTER})|[ea](?!{LETTER}))))
   | (?P<plaintimes>(?<=\d)x(?=\d)|(?<=\d\ )x(?=\ \d))
-  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°>"']|[-=](?!>))
+  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°>"'$€£]|[-=](?!>))
   | (?P<plainword>(?![xх]){LETTER}++(?![\d'&]))
   | (?P<line>\n)
   | (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
@@ -101,7 +101,15 @@ PATTERN = re.compile(
     re.VERBOSE | re.IGNORECASE | re.MULTILINE,
 )
 
-ONE_SIGN = {**{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°"}, "->": ">", "=>": ">", "[": "(", "]": ")"}
+MONEY = "$"
+ONE_SIGN = {
+    **{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°"},
+    **dict.fromkeys("$€£", MONEY),
+    "->": ">",
+    "=>": ">",
+    "[": "(",
+    "]": ")",
+}
 
 
 def clean(text: str) -> str:

@@ -77,3 +77,17 @@ def test_what_somebody_weighs_is_no_load_of_a_set(text: str, meant: str) -> None
 )
 def test_a_scale_in_words(text: str) -> None:
     assert said(text) == f"{SQUAT}, pain"
+
+
+@pytest.mark.parametrize("hour", ["7 pm", "at 7 pm", "7 am", "at 7pm", "took 1 hr", "took 1 h 10"])
+def test_an_hour_behind_a_space_is_no_set(hour):
+    assert said(f"pull ups 10 8 7, {hour}") == "pull-up 10, 8, 7"
+    assert said(f"bench 80x8 {hour}") == "barbell bench press 8 at 80 kg"
+
+
+def test_the_german_word_ahead_of_a_day_is_no_half_of_one():
+    assert said("klimmzüge 10 8 7 am montag") == "pull-up 10, 8, 7 on 2025-03-10"
+
+
+def test_the_rate_of_the_heart_is_no_hour():
+    assert said("bench 100 5 4 3 hr 150") == "barbell bench press 5 at 100 kg, 4 at 100 kg, 3 at 100 kg"

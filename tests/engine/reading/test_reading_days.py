@@ -405,3 +405,51 @@ def test_two_days_told_of_one_lift_are_asked_about(text):
 )
 def test_a_day_of_sleep_rest_people_or_another_time_is_none_of_the_sets(text):
     assert said(text) == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "at the gym 12/03: squat 3x5 100",
+        "this is 12.3.: squat 3x5 100",
+        "this is for 12/3: squat 3x5 100",
+        "these are wednesday's: squat 3x5 100",
+        "session 12/03: squat 3x5 100",
+        "gym 12/03 squat 3x5 100",
+        "missed logging 12/3: squat 3x5 100",
+        "squat 12.3. 3x5 100",
+        "squat 12.03. 100 5 5 5",
+        "squat (12.3.) 100 5 5 5",
+        "squat 100 5 5 5 12.3.",
+    ],
+)
+def test_a_date_in_figures_counts_behind_words_and_amid_the_sets(text):
+    assert said(text) == "barbell back squat 3×5 at 100 kg on 2025-03-12"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("lat pulldown 12.5. 12 10 9", "lat pulldown 12 at 12.5 kg, 10 at 12.5 kg, 9 at 12.5 kg"),
+        ("session 3/4: squat 3x5 100", "barbell back squat 3×5 at 100 kg"),
+        ("8/10 mood, squat 3x5 100", "barbell back squat 3×5 at 100 kg"),
+        ("12/3 felt good, squat 3x5 100", "barbell back squat 3×5 at 100 kg on 2025-03-12"),
+    ],
+)
+def test_figures_that_are_no_date_stay_what_they_are(text, meant):
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["next one thursday", "see you thursday", "see you on friday", "2 beers last night", "ran 5 km yesterday"],
+)
+def test_a_day_that_a_remark_behind_the_sets_has_is_not_theirs(words):
+    assert said(f"squat 3x5 100, {words}") == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    "words", ["exam monday", "off monday", "party last night", "travelling on wednesday", "back on thursday"]
+)
+def test_a_day_behind_words_of_something_else_is_asked_about(words):
+    assert said(f"squat 3x5 100, {words}") == "ask: barbell back squat 3×5 at 100 kg"
