@@ -60,8 +60,8 @@ def _head(asked: Asked, text: str) -> str:
             return f"Which {quoted(asked.typed or asked.term or text, 30)}?"
         case Doubt.UNLIKELY_LOAD | Doubt.UNUSUAL_LOAD:
             return f"{quoted(text)} is {asked.doubt.value}. Is it right?"
-        case Doubt.RANGE:
-            return f"How many did you do in {quoted(text)}?"
+        case Doubt.RANGE | Doubt.HOW_MANY:
+            return f"How many {'sets ' if asked.doubt is Doubt.HOW_MANY else ''}did you do in {quoted(text)}?"
         case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:
             gap = asked.text and not asked.readings
             return (

@@ -34,6 +34,7 @@ IN_DOUBT = {
     Doubt.WHETHER: "was it done?",
     Doubt.DAY: "of which day is it?",
     Doubt.MORE: "are these more sets?",
+    Doubt.HOW_MANY: "how many sets were that?",
     Doubt.NUMBERS: "{ways}?",
     Doubt.WORDS: "there are words in it that may change the sets; send each set with its reps",
 }

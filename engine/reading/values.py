@@ -97,6 +97,7 @@ class Doubt(Enum):
     DAY = "the day"
     WORDS = "words that may change the sets"
     MORE = "whether they are more sets"
+    HOW_MANY = "how many sets"
 
 
 LOADS_IN_DOUBT = frozenset((Doubt.UNLIKELY_LOAD, Doubt.UNUSUAL_LOAD))

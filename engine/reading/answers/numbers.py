@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
@@ -9,10 +10,12 @@ from decimal import Decimal
 from engine.reading.answers.answering import Answering, exercises, settle, settled
 from engine.reading.answers.parts import names_parts, reps_by_parts
 from engine.reading.answers.words import PLACE_FILLERS, place_of, says_effort, says_load, weighing_words
+from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.gaps import filled
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.values import Answer, Doubt, Logged, Reading, Settled, StillOpen
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.ids import ExerciseName
@@ -80,6 +83,8 @@ def by_number(told: Answering) -> Answer | None:
     kinds = {piece.kind for piece in told.prepared.pieces}
     if told.asked.doubt is Doubt.RANGE and names_parts(told.prepared.pieces):
         return _by_parts(told)
+    if told.asked.doubt is Doubt.HOW_MANY and (counted := _so_many(told, numbers, kinds)) is not None:
+        return counted
     if K.COUNT in kinds and told.asked.doubt is not Doubt.RANGE:
         return _by_count_word(told, numbers)
     numbers += [_as_reps(piece) for piece in told.prepared.pieces if piece.kind is K.COUNT]
@@ -91,6 +96,30 @@ def by_number(told: Answering) -> Answer | None:
     if told.asked.doubt is Doubt.RANGE:
         return _reps_told(told, numbers) or settle(told, chosen)
     return settle(told, chosen)
+
+
+def _so_many(told: Answering, numbers: list[Piece], kinds: set[K]) -> Answer | None:
+    """ "4", "4 sets", "4 triples": so many of the sets whose count was not told, beside those that were."""
+    if kinds & {K.NAME, K.AT, K.WITH} or len(numbers) > 1 or not told.asked.readings:
+        return None
+    only_one = 0 < len(told.words) <= LONGEST_ONE and is_cued(told.words[-1], ONE)  # "just one"
+    only_one = only_one and not numbers
+    if not only_one and (not numbers or numbers[0].role not in COUNTING or numbers[0].value % 1):
+        return None
+    count = 1 if only_one else int(numbers[0].value)
+    fewer, more = (Counter(reading.sets) for reading in told.asked.readings[:2])
+    several = next((one for one in more if more[one] != fewer[one]), None)
+    named = next((piece.told for piece in told.prepared.pieces if piece.kind is K.COUNT), 0)
+    if several is None or not 1 <= count <= MOST_SETS or (named and named != several.reps):
+        return None
+    sets = told.asked.readings[0].sets
+    first = sets.index(several)
+    others = [one for one in sets if one != several]
+    return settled(told, [*others[:first], *[several] * count, *others[first:]])
+
+
+ONE, LONGEST_ONE = frozenset(("an",)), 2
+COUNTING = frozenset((Role.BARE, Role.SETS, Role.TIMES))
 
 
 def _by_parts(told: Answering) -> Answer:

@@ -8,7 +8,7 @@ from itertools import pairwise
 from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.counts_ahead import count_ahead
-from engine.reading.chunks.counts_of_names import count_named
+from engine.reading.chunks.counts_of_names import count_named, doubt_how_many
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
@@ -71,6 +71,8 @@ class Chunker(SidedChunks):
             self._drop_behind()
         if self.shared and not loads_told(self.out.found):
             self.out.pins = True
+        if K.COUNT in self.out.kinds:
+            doubt_how_many(self.out, self.pieces)
         if self.out.total:
             split_total(self.out)
         elif len(self.out.found) > 1:

@@ -171,6 +171,8 @@ class Chunks:
     """The place among the chunks of reps behind "last", where it may be the set before them or one more; 0 for none."""
     maybe_times: tuple[int, int] | None = None
     """The place of a chunk "x3" at the end that may count sets of the one before it, and how many: "80x5, x3"."""
+    how_many: int | None = None
+    """The place of a chunk that names sets and tells no count of them: "triples at 120"."""
     warm_either: tuple[frozenset[int], ...] = ()
     """The places of the chunks that are warm-ups, in each way that a word for them may be meant; empty where it is
     settled.

@@ -11,12 +11,51 @@ from collections.abc import Sequence
 
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk, Chunks
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE
 
 MOST_PLURAL_REPS = 12
 """More in "8s at 60 x3" is rather a pair of dumbbells. Common practice, no source."""
+
+
+def doubt_how_many(chunks: Chunks, pieces: Sequence[Piece]) -> None:
+    """ "triples at 120", "100 for sets of 5": more than one, and nobody says how many."""
+    named = [at for at, chunk in enumerate(chunks.found) if chunk.counted]
+    if len(named) != 1 or chunks.total or chunks.spread or Role.SETS in chunks.roles:
+        return
+    one, places = chunks.found[named[0]], _loads_beside(chunks.found, named[0])
+    loads = [*one.at, *(one.factors[0] if one.size == PAIR else ())]
+    loads += [load for at in places for load in chunks.found[at].factors[0]]
+    ends = max(named + places)
+    alone = len(loads) == 1 and _is_load(loads[0]) and one.times is None and chunks.found[ends].times is None
+    behind = chunks.found[ends + 1 : ends + 2]
+    listed = bool(behind) and behind[0].size == 1 and not behind[0].at  # "fives: 100 5 5 5"
+    if alone and not listed and _names_several(one.factors[-1][-1], pieces):
+        chunks.how_many = ends
+
+
+def _loads_beside(found: Sequence[Chunk], place: int) -> list[int]:
+    """The places of loads that stand alone right before or behind a name of reps."""
+    places: list[int] = []
+    for step in (-1, 1):
+        at = place + step
+        while 0 <= at < len(found) and found[at].size == 1 and not found[at].at and _is_load(found[at].factors[0][-1]):
+            places.append(at)
+            at += step
+    return places
+
+
+PAIR = 2
+ONE = frozenset(("an", "onecount"))
+
+
+def _names_several(name: Piece, pieces: Sequence[Piece]) -> bool:
+    """ "triples", and no "triple" or "einen Dreier"."""
+    at = next((at for at, piece in enumerate(pieces) if piece.start == name.start), 0)
+    before = pieces[at - 1].text if at else ""
+    return ONE.isdisjoint(CUES_OF[name.text] | CUES_OF[before])
 
 
 def count_named(chunks: Chunks) -> None:

@@ -1,6 +1,7 @@
 """Drops told by how soon they came: "60 for 12, no rest, 45 for 10", "the 12s for 11 and straight away the 8s for 10".
 
 drop = SET ... AT-ONCE [ word ]... LOAD        a lighter load than that of the set before; anything else comes next
+     | SET ... LIGHTER-SET [ "," ] AT-ONCE     at the end of a line: "60x12, 45x10 straight away"
 """
 
 from __future__ import annotations
@@ -13,14 +14,17 @@ from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, 
 
 AT_ONCE = 7
 """What a NOTE piece's `told` says of words for how soon a set came."""
+NEAR = 16
+"""Pieces of two sets and the words beside them. Common practice, no source."""
 LOADED = frozenset((Role.LOAD, Role.PLURAL))
 BETWEEN = frozenset((K.COMMA, K.FILLER, K.THEN, K.AND, K.WITH, K.AT, K.DASH))
+ENDS = frozenset((K.LINE, K.STOP, K.CLOSE))
 PAIRING = frozenset((K.TIMES, K.FOR))
 
 
 def with_drops_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with words for at once made those of a drop, where a lighter set stands behind them."""
-    return _told(pieces) if _may_tell_drops(pieces) else pieces
+    return _told_behind(_told(pieces)) if _may_tell_drops(pieces) else pieces
 
 
 def _may_tell_drops(pieces: list[Piece]) -> bool:
@@ -48,6 +52,31 @@ def _told(pieces: list[Piece]) -> list[Piece]:
         elif piece.kind not in BETWEEN:
             waiting = -1
     return pieces if out is None else out
+
+
+def _told_behind(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with such words made those of a drop where the lighter set stands in front of them."""
+    out = pieces
+    for at in places_of(K.NOTE, kinds_in_order(pieces)):
+        if pieces[at].told != AT_ONCE or (at + 1 < len(pieces) and pieces[at + 1].kind not in ENDS):
+            continue
+        before, last = _latest_loads(pieces, at)
+        if 0 < last < before:
+            out = list(pieces) if out is pieces else out
+            out[at] = pieces[at]._replace(kind=K.DROP, told=0)
+    return out
+
+
+def _latest_loads(pieces: list[Piece], at: int) -> tuple[Decimal, Decimal]:
+    """The loads of the two sets right before this place, the later one last; 0 where none is told."""
+    found: list[Decimal] = []
+    for place in range(at - 1, max(-1, at - 1 - NEAR), -1):
+        if pieces[place].kind is K.NAME or len(found) > 1:
+            break
+        load = _load(pieces, place) if pieces[place].kind is K.NUMBER else NOTHING
+        found += [load] if load else []
+    last, before = [*found, NOTHING, NOTHING][:2]
+    return before, last
 
 
 def _comes_behind_the_last(pieces: list[Piece], at: int) -> bool:

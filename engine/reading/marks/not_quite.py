@@ -86,13 +86,22 @@ def _of_something_else(pieces: list[Piece], at: int) -> K | None:
     mark = pieces[at]
     apart = behind > at + 1 or not is_one_word(mark)  # "missed the ..."
     if not apart and at and pieces[at - 1].kind in OF_THE_SET_BEFORE:
-        return None  # "8, 8, 7 miss slept badly"
+        if not is_cued(mark.text, MISSING) or pieces[at - 1].kind is K.PLUS:
+            return None  # "8, 8, 7 miss slept badly"
+        return _missed_perhaps(thing)
     if thing.kind in OBJECTS or (thing.kind is K.FAR and pieces[behind - 1].kind is K.OF):
         return K.NOTE
     unknown = mark.kind is K.MISS and thing.kind is K.PLAIN and not is_cued(thing.text, HOW_MISSED)
     return K.UNCLEAR if unknown and not thing.text.endswith(ADVERB) else None
 
 
+def _missed_perhaps(thing: Piece) -> K | None:
+    """What a verb right behind a set is, by what stands behind it: "80x8 missed breakfast", and no "missed lockout"."""
+    unknown = thing.kind is K.PLAIN and not is_cued(thing.text, HOW_MISSED) and not thing.text.endswith(ADVERB)
+    return K.UNCLEAR if unknown or thing.kind in (K.UNRELATED, K.HEADING) else None
+
+
+MISSING = frozenset(("missing",))
 OF_THE_SET_BEFORE = frozenset((K.NUMBER, K.PLUS, K.EFFORT, K.REPS))
 OBJECTS = frozenset((K.UNRELATED, K.HEADING, K.WEEKDAY, K.WARMUP, K.OTHERS))
 HOW_MISSED = frozenset(("howmissed",))

@@ -66,6 +66,8 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         return _last_either_way(chunks, exercise, known, context)
     if chunks.maybe_times is not None:
         return _times_either_way(chunks, *chunks.maybe_times, exercise, known, context)
+    if chunks.how_many is not None:
+        return _so_many(chunks, chunks.how_many, exercise, known, context)
     if chunks.warm_either:
         return _warm_either_way(chunks, exercise, known, context)
     if chunks.plates and chunks.sled_is_nothing is None and exercise.equipment is not Equipment.BARBELL:
@@ -201,6 +203,27 @@ def _times_either_way(
         why = why or misfit
         out += [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in ways]
     return out, why
+
+
+def _so_many(
+    chunks: Chunks, place: int, exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "triples at 120": the usual counts of sets; which of them, or another, is asked."""
+    out: list[Candidate] = []
+    why = ""
+    for times in USUAL_COUNTS:
+        found = list(chunks.found)
+        found[place] = found[place].as_often(times)
+        other = chunks.with_found(found)
+        other.how_many = None
+        ways, misfit = candidates(other, exercise, known, context)
+        why = why or misfit
+        out += [one._replace(doubt=Doubt.HOW_MANY, unplaced=True) for one in ways]
+    return out, why
+
+
+USUAL_COUNTS = (2, 3, 5)
+"""Common practice, no source."""
 
 
 def _warm_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.reading.values import Context
-from tests.engine.reading.saying import readings, said
+from tests.engine.reading.saying import dialogues, log_after, readings, said
 
 PLACES_OF_SESSIONS = """
 squat 100 5 5 5 week 3 of 8                  => barbell back squat 3×5 at 100 kg
@@ -112,3 +112,61 @@ def test_which_session_it_was_takes_no_set_in_front_of_it(text: str, context: Co
 @pytest.mark.parametrize(("text", "context", "meant"), readings(ANNOUNCED))
 def test_a_count_ahead_of_its_list_is_no_set(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+SAID_OF_ITS_SPEED = """
+leg extension 60x12, 45x10 straight away           => leg extension 12 at 60 kg, 10 at 45 kg drop
+leg extension 60x12, 45x10, no rest                => leg extension 12 at 60 kg, 10 at 45 kg drop
+leg extension 60x12, 45x10 back to back            => leg extension 12 at 60 kg, 10 at 45 kg drop
+leg extension 3x12 60, 45x10 right after           => leg extension 3×12 at 60 kg, 10 at 45 kg drop
+leg extension 60x12 right into 45x10               => leg extension 12 at 60 kg, 10 at 45 kg drop
+Beinstrecker 60x12, 45x10 direkt danach            => leg extension 12 at 60 kg, 10 at 45 kg drop
+leg extension 60x12, 70x10 straight away           => leg extension 12 at 60 kg, 10 at 70 kg
+bench 80x8, 80x8, no rest                          => barbell bench press 2×8 at 80 kg
+squat 100x5, 80x8 no break at work                 => barbell back squat 5 at 100 kg, 8 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(SAID_OF_ITS_SPEED))
+def test_a_lighter_set_that_came_at_once_is_a_drop_wherever_that_is_said(
+    text: str, context: Context, meant: str
+) -> None:
+    assert said(text, context) == meant
+
+
+VERBS_OF_SOMETHING_ELSE = """
+bench 80x8 missed breakfast                        => ask: barbell bench press 8 at 80 kg
+bench 80x8 missed lunch                            => ask: barbell bench press 8 at 80 kg
+bench 80x8 failed exam                             => ask: barbell bench press 8 at 80 kg
+bänkpress 100x1 missade bussen                     => ask: barbell bench press 1 at 100 kg
+bench 80x8 missed lockout                          => barbell bench press 8 at 80 kg missed
+snatch 80 missed forward                           => snatch 0 at 80 kg missed
+bankdrücken 80 8 7 mal sehen                       => barbell bench press 8 at 80 kg, 7 at 80 kg
+bankdrücken 80 8 8 8 mal wieder schwer             => barbell bench press 3×8 at 80 kg
+bankdrücken 80 8 3 mal                             => barbell bench press 3×8 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(VERBS_OF_SOMETHING_ELSE))
+def test_a_word_joined_to_the_sets_may_speak_of_something_else(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+SEVERAL_OF_THEM = """
+squat triples at 120 | 4                           => barbell back squat 4×3 at 120 kg
+squat 120 triples | four sets                      => barbell back squat 4×3 at 120 kg
+bench 100 for sets of 5 | did 4                    => barbell bench press 4×5 at 100 kg
+deadlift singles @ 180 | just one                  => conventional deadlift 1 at 180 kg
+squat 100x5, then triples at 120 | 3               => barbell back squat 5 at 100 kg, 3×3 at 120 kg
+Kniebeuge Dreier mit 120 | 5                       => barbell back squat 5×3 at 120 kg
+squat triples at 120 | 4x3                         => barbell back squat 4×3 at 120 kg
+squat triples at 120 | forget it                   =>
+squat a triple at 120                              => barbell back squat 3 at 120 kg
+squat triples at 120, 125, 130                     => barbell back squat 3 at 120 kg, 3 at 125 kg, 3 at 130 kg
+squat 3 triples at 120                             => barbell back squat 3×3 at 120 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(SEVERAL_OF_THEM))
+def test_sets_named_in_the_plural_without_a_count_are_asked_for_it(told: str, standing: str) -> None:
+    assert log_after(*told.split(" | ")) == standing

@@ -74,7 +74,7 @@ from tests.engine.reading.saying import said, situation
             "deadlift 180kg single", situation(), "conventional deadlift 1 at 180 kg", id="deadlift 180kg single"
         ),
         pytest.param(
-            "deadlift singles @ 180", situation(), "conventional deadlift 1 at 180 kg", id="deadlift singles @ 180"
+            "deadlift single @ 180", situation(), "conventional deadlift 1 at 180 kg", id="deadlift single @ 180"
         ),
         pytest.param("bench 1x100", situation(), "barbell bench press 1 at 100 kg", id="bench 1x100"),
         pytest.param(
