@@ -36,7 +36,7 @@ def stands_apart(pieces: list[Piece], at: int) -> bool:
 
 def _is_dotted_apart(pieces: list[Piece], at: int) -> bool:
     """ "lat pulldown 13.3. 12 10 9", "squat 3x5 100 13.3.": a day and a month, and no load that plates make."""
-    if "." not in pieces[at].text or kind_at(pieces, at + 1) is not K.STOP or not pieces[at + 1].glued:
+    if pieces[at].text.count(".") != 1 or kind_at(pieces, at + 1) is not K.STOP or not pieces[at + 1].glued:
         return False
     day, month = pieces[at].text.split(".")
     a_day = 0 < int(day) <= LAST_DAY_OF_A_MONTH and 0 < int(month) <= MONTHS_OF_A_YEAR and pieces[at].role is Role.BARE

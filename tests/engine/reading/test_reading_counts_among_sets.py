@@ -170,3 +170,7 @@ squat 3 triples at 120                             => barbell back squat 3×3 at
 @pytest.mark.parametrize(("told", "standing"), dialogues(SEVERAL_OF_THEM))
 def test_sets_named_in_the_plural_without_a_count_are_asked_for_it(told: str, standing: str) -> None:
     assert log_after(*told.split(" | ")) == standing
+
+
+def test_a_number_with_several_points_is_no_day_and_breaks_nothing() -> None:
+    assert said("squat 82.582.582.582.5") == "ask: "
