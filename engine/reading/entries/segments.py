@@ -42,7 +42,9 @@ from engine.reading.words.pieces import (
 from engine.values.ids import ExerciseName
 
 MODES = frozenset((K.WARMUP, K.WORKING))
-SIGNS = frozenset((K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN))
+SIGNS = frozenset(
+    (K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN, K.THEN, K.AND, K.PLUS, K.FILLER, K.WITH)
+)
 PARTING_LINES = frozenset((K.LINE, K.STOP, K.THEN, K.AND))
 UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE, K.PAUSE, K.ADDED, K.ASSISTED))
 

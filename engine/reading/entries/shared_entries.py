@@ -145,9 +145,21 @@ def share_same(entries: Sequence[Entry]) -> None:
         same = next((piece for piece in entry.pieces if piece.kind is K.SAME), None)
         alone = same is not None and K.FOR in kinds and is_one_word(same)
         goes_on = alone or (shared and set(kinds) <= {K.AND})  # "same for bench and row"
+        if alone is False and same is not None and before.has_numbers and _changes_one_number(entry.pieces):
+            entry.shared_in_doubt = True
         shared = goes_on and bool(entry.names and before.names) and before.has_numbers and not entry.has_numbers
         if shared:
             entry.pieces = list(before.pieces)
+
+
+def _changes_one_number(pieces: Sequence[Piece]) -> bool:
+    """ "then hammer curls same but 10": the sets of the lift before at another load, or with other reps."""
+    kinds = [piece.kind for piece in pieces]
+    turned = any(is_cued(piece.text, BUT) for piece in pieces)
+    return turned and kinds.count(K.NUMBER) == 1 and K.TIMES not in kinds
+
+
+BUT = frozenset(("but",))
 
 
 def asks_for_reps(pieces: Sequence[Piece]) -> bool:

@@ -36,8 +36,8 @@ OF_SETS = frozenset(
 )  # fmt: skip
 """Behind the last of them a clause tells no set with numbers."""
 NAMING_SETS = frozenset((K.SETS, K.REPS, K.COUNT, K.ROUNDS))
-THINGS = frozenset((K.HEADING, K.UNRELATED, K.FAR, K.REST, K.OTHERS, K.STORY))
-NOUNS = frozenset(("workout", "day", "week", "span", "record", "notaset"))
+THINGS = frozenset((K.HEADING, K.UNRELATED, K.FAR, K.REST, K.OTHERS, K.STORY, K.BAR, K.MACHINE))
+NOUNS = frozenset(("workout", "day", "week", "span", "record", "notaset", "worn"))
 DESCRIBING = frozenset((K.NOTE, K.FILLER, K.PLAIN, K.OF))
 DESCRIBED = frozenset((K.NOTE, K.JOINT, K.MUSCLE, K.SORE, K.UNRELATED, K.HEADING, K.OTHERS, K.PAIN, K.DENIED, K.REST))
 CONTENT = frozenset((K.NOTE, K.PLAIN, K.UNRELATED, K.HEADING, K.FAR, K.REST, K.JOINT, K.MUSCLE))

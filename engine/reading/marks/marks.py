@@ -240,9 +240,13 @@ def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
             out.append(piece._replace(kind=K.UNCLEAR))  # "75% of 140": so much of it was lifted
         piece, at = aside(piece), past_total(pieces, at + 1) - 1
     elif piece.role is Role.PLURAL:
-        piece = _shared_reps(piece, pieces, at)
+        held = kind_at(out, len(out) - 2) is K.WITH and is_cued(out[-1].text, ARTICLE)  # "farmers with the 24s"
+        piece = piece._replace(role=Role.LOAD) if held else _shared_reps(piece, pieces, at)
     out.append(piece)
     return at + 1
+
+
+ARTICLE = frozenset(("the",))
 
 
 def _tells_how_long(pieces: list[Piece], at: int, out: list[Piece]) -> bool:

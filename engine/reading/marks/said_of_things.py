@@ -1,6 +1,6 @@
 """What is said of the bar or of a plate, which then is no load: "5 5 5, bar kept rolling", "1 plate wobbled".
 
-bar   = "bar" WORD+ | [ "," ] "the bar" WORD+ | WORD "bar"       behind a set whose load is told
+bar   = WORD "bar" ")" | "bar" WORD+ | [ "," ] "the bar" WORD+ | WORD "bar"       behind a set whose load is told
 plate = NUMBER "plate" [ "was" ] WORD+                            the same; "2 plates felt heavy" is left to be asked
 An empty bar told as such stays a load ("empty bar", "with the bar"), and so does what has numbers behind it: "bar x10".
 """
@@ -24,12 +24,18 @@ SETS_GO_ON = frozenset((K.NUMBER, K.TIMES, K.COUNT, K.FOR, K.AT, K.WITH, K.PLUS,
 LINKS = frozenset((K.WITH, K.AT, K.PLUS, K.ONLY, K.TIMES))
 PARTS = frozenset((K.COMMA, K.STOP, K.LINE, K.DASH, K.OPEN))
 MOST_PLATES = 8
-WAS = frozenset(("was", "were", "is"))
+WAS, SHAPED = frozenset(("was", "were", "is")), frozenset(("barshape",))
 
 
 def said_of_the_bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind the bar, put to the pieces read so far as a load or as part of a remark."""
     bar = pieces[at]
+    if kind_at(out, len(out) - 1) is K.SAME and kind_at(pieces, at + 1) is K.NUMBER:
+        out.append(bar._replace(kind=K.FILLER))  # "same bar 3": as it was loaded
+        return at + 1
+    if out and is_cued(out[-1].text, SHAPED) and kind_at(pieces, at + 1) in ENDS:
+        out.append(aside(bar))  # "pushdown 25 12 12 10, straight bar"
+        return at + 1
     if any(piece.kind is K.ASKS for piece in out[-REACH_OF_A_QUESTION:]):
         out.append(aside(bar))  # "no idea what was on the bar"
         return at + 1
@@ -62,8 +68,9 @@ def _is_remarked(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     if _words_behind(pieces, at + 1):
         then = before is K.NUMBER and kind_at(out, len(out) - 2) is K.THEN  # "then 15 bar, easy"
         return not then and before is not None and (before in PARTS or _load_told(out))
-    sort = kind_at(pieces, at + 1) in ENDS and bool(out) and "barsort" in CUES_OF[out[-1].text]
-    return sort and _load_told(out)
+    sort = kind_at(pieces, at + 1) in ENDS and bool(out) and (before is K.PLAIN or "barsort" in CUES_OF[out[-1].text])
+    bracketed = kind_at(out, len(out) - 2) is K.OPEN  # "25 12 12 10 (straight bar)"
+    return sort and (bracketed or _load_told(out))
 
 
 def _is_plain(bar: Piece) -> bool:

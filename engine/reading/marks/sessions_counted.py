@@ -4,6 +4,8 @@ another = "another" [ NUMBER ] [ word ] TIME [ "more" ]     no set more, and no 
 left    = LEFT NUMBER TIME | NUMBER TIME LEFT               no reps in reserve
 things  = NUMBER NUMBER THING                           "10 8 7 2 kaffe": asked, where the word is of no plural in -s
 often   = ( NUMBER "times" | "twice" ) TRAINED              how often somebody trained, and no repeat of the set before
+        | "(" WORD+ ( NUMBER "times" | "twice" ) ")"        asked, where a word is unknown
+placed  = NUMBER "of" NUMBER DONE                           "80x8, 1 of 3 done": how far the sets have come
 TIME is a word for a span of time or for a session: cues of the language files. "One more for the day" counts a set.
 """
 
@@ -31,12 +33,15 @@ MOST = 14
 
 def without_sessions_counted(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with what counts sessions made part of remarks."""
-    if kinds.isdisjoint(SAYING_SO) and Role.TIMES not in map(ROLE, pieces):
+    if kinds.isdisjoint(SAYING_SO) and K.OF not in kinds and Role.TIMES not in map(ROLE, pieces):
         return pieces
     out = list(pieces)
     for at in places_in(SAYING_SO | {K.NUMBER}, kinds_in_order(pieces)):
         for place in _counting(pieces, at):
             out[place] = aside(pieces[place])
+        often = pieces[at].kind is K.ONCE or pieces[at].role is Role.TIMES
+        if often and _is_of_a_word_in_brackets(pieces, at):
+            out[at] = pieces[at]._replace(kind=K.UNCLEAR)
         if pieces[at].kind is K.UNRELATED and _may_count_things(pieces, at):
             out[at] = pieces[at]._replace(kind=K.UNCLEAR)
     return out
@@ -49,9 +54,34 @@ def _counting(pieces: list[Piece], at: int) -> tuple[int, ...]:
         return _another(pieces, at)
     if kind in LEFT:
         return _left(pieces, at)
+    if _is_placed(pieces, at):
+        return at, at + 2
     often = kind is K.ONCE or pieces[at].role is Role.TIMES
     trained = often and at + 1 < len(pieces) and is_cued(pieces[at + 1].text, TRAINED)
     return (at,) if trained and kind_at(pieces, at - 1) not in AMONG_SETS else ()
+
+
+def _is_placed(pieces: list[Piece], at: int) -> bool:
+    """ "80x8, 1 of 3 done": the first of three sets, and no set of three."""
+    if not _is_count(pieces, at) or kind_at(pieces, at + 1) is not K.OF or not _is_count(pieces, at + 2):
+        return False
+    done = at + 3 < len(pieces) and is_cued(pieces[at + 3].text, DONE) and kind_at(pieces, at + 4) in ENDS
+    return done and pieces[at].value <= pieces[at + 2].value and kind_at(pieces, at - 1) not in AMONG_SETS
+
+
+DONE, ENDS = frozenset(("bound",)), frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH))
+
+
+def _is_of_a_word_in_brackets(pieces: list[Piece], at: int) -> bool:
+    """ "80x8 (chalked up twice)", "(baby woke 3 times)": of something else, or of the set, as "(did it twice)" is."""
+    start = at
+    while start and at - start < MOST_WORDS and pieces[start - 1].kind in WORDS:
+        start -= 1
+    words = kinds_in_order(pieces[start:at])
+    return K.PLAIN in words and kind_at(pieces, start - 1) is K.OPEN and kind_at(pieces, at + 1) is K.CLOSE
+
+
+WORDS, MOST_WORDS = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.OTHERS, K.JOINT, K.MUSCLE, K.UNRELATED)), 6
 
 
 def _may_count_things(pieces: list[Piece], at: int) -> bool:

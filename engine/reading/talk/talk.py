@@ -355,7 +355,11 @@ def _reaches_back(clause: list[Piece], asked: bool) -> bool:
     if K.NAME in kinds or not any(kind in COUNTED for kind in kinds) or counts_other_things(clause, kinds):
         return False
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
-    return not any(kind in AHEAD or kind is K.ASKS or kind is K.UNRELATED for kind in kinds[:first_number])
+    return SPEAKING_OF_IT.isdisjoint(kinds[:first_number])
+
+
+SPEAKING_OF_IT = AHEAD | {K.ASKS, K.UNRELATED, K.PLAIN, K.WITH, K.WORKING}
+"""Words in front of the number that it is told of: "10 8 7, exam at 9 tomorrow"."""
 
 
 def _opens_plans(clause: list[Piece]) -> bool:

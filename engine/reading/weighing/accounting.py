@@ -51,7 +51,7 @@ MOST_NUMBERS_OF_A_LIFT = 150
 SHORTEST_HOLD_RECORDED = 5
 """Seconds; a shorter hold is asked about: rather it was told in minutes. Common practice, no source."""
 
-LONGEST_HOLD_RECORDED = 3_600
+LONGEST_HOLD_RECORDED = 900
 """Seconds; a longer hold is asked about. Common practice, no source."""
 
 TOLD_LOADS = frozenset((Role.LOAD, Role.PLURAL, Role.BAR, Role.BODY))

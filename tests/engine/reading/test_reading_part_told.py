@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import said, situation
+from engine.reading import read
+from engine.reading.values import Logged
+from tests.engine.reading.saying import KNOWN, said, situation
 
 SQUAT = "barbell back squat"
 LAST = situation(last={SQUAT: "95"}, doing=SQUAT)
@@ -98,3 +100,11 @@ def test_what_stands_around_the_sets(text: str, meant: str) -> None:
 )
 def test_a_request_ahead_of_its_reason(text: str, meant: str) -> None:
     assert said(text, LAST) == meant
+
+
+@pytest.mark.parametrize("words", ["also ohp", "then ohp the same", "ohp as well", "then ohp with the same weight"])
+def test_a_lift_named_with_no_numbers_is_said_to_be_left_out(words):
+    outcome = read(f"bench 60 3x12, {words}", situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [one.text for one in outcome.unread] == ["ohp"]

@@ -134,3 +134,8 @@ bench 3x8 60 didn't go to failure => barbell bench press 3×8 at 60 kg
 )
 def test_a_heavier_load_for_another_day_leaves_the_sets_before_it(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize("plan", ["exam at 9 tomorrow", "work at 6 tomorrow", "want 12 next week"])
+def test_a_number_of_something_ahead_takes_no_list_of_reps_with_it(plan):
+    assert said(f"pull ups 10 8 7, {plan}") == "pull-up 10, 8, 7"

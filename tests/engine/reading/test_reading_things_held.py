@@ -104,3 +104,29 @@ front squats 95 for three, stayed there for two more triples => barbell front sq
 )
 def test_a_try_ahead_of_all_sets_and_what_is_told_of_each(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+SAID_OF_THINGS = """
+pushdown 25 12 12 10, straight bar => triceps pushdown 2×12 at 25 kg, 10 at 25 kg
+lat pulldown 50 10 10 8 (v bar) => lat pulldown 2×10 at 50 kg, 8 at 50 kg
+bench 80 8 8 7 (men's bar) => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+paused squat same bar 3 => pause squat 3
+squat 10 (empty bar) => barbell back squat 10 at 20 kg
+squat 60 5 5 5 then bar 10 => barbell back squat 3×5 at 60 kg, 10 at 20 kg warmup
+farmers with the 24s 40m => farmer's walk 40 m at 24 kg each
+squat 3x5 100, another belt => barbell back squat 3×5 at 100 kg
+squat 3x5 100, another one => barbell back squat 4×5 at 100 kg
+farmers 32s 20m there and back => ask: farmer's walk 20 m at 32 kg each
+incline db press 3x10 30, bench on 3 => incline dumbbell bench press 3×10 at 30 kg each
+bench 80x8, 2 of 3 done => barbell bench press 8 at 80 kg
+bench 80x8 (chalked up twice) => ask: barbell bench press 8 at 80 kg
+bench 80x8 (did it twice) => barbell bench press 2×8 at 80 kg
+bench 60 3x12 then ohp same but 10 => ask: barbell bench press 3×12 at 60 kg; barbell overhead press 10 at 60 kg
+plank 45 minutes => ask: plank 2700 s
+plank 10 min => plank 600 s
+"""
+
+
+@pytest.mark.parametrize(("text", "known", "meant"), readings(SAID_OF_THINGS))
+def test_what_is_said_of_bars_benches_and_the_like_tells_no_set(text, known, meant):
+    assert said(text, known) == meant
