@@ -203,7 +203,8 @@ class ResultChunks(SeveralChunks):
         """ "90x3+ got 6": the result counts; "5x5 but got 4 on the last": so does that one set's."""
         if self._got_on_the_last() or self._got_on_a_set():
             return
-        if self.out.found and self._number_behind(1) and not self._got_another():
+        told = self._number_behind(1 + (self._kind() is K.ONLY))  # "80x8, got only 4"
+        if self.out.found and told and not self._got_another():
             self.out.result_from = len(self.out.found)
         self.out.dangling = self.out.dangling or self._got_some_of_the_tries()
         self.at += 1

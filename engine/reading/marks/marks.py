@@ -29,6 +29,7 @@ from engine.reading.marks.scales import (
     tempo,
 )
 from engine.reading.marks.spans import may_hold_spans, past_a_span
+from engine.reading.marks.times_beside import past_a_time
 from engine.reading.marks.weights_told import ENDS, body_told, weight_told
 from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.words.cues import is_cued
@@ -228,9 +229,8 @@ def _by_role(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if piece.role is Role.SECONDS and piece.value >= LONGEST_HOLD and _tells_how_long(pieces, at + 1, out):
         out.append(aside(piece))
         return at + 1
-    if piece.role is Role.BARE and (behind_span := past_a_span(pieces, at, out)):
-        out.append(aside(piece))
-        return behind_span
+    if behind_it := past_a_span(pieces, at, out) if piece.role is Role.BARE else past_a_time(pieces, at, out):
+        return behind_it
     if piece.role is Role.BARE:
         behind_tempo = behind_bare_tempo(pieces, at, out)
         if behind_tempo > at:

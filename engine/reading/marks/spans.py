@@ -6,7 +6,7 @@ span = NUMBER DAYS "a" WEEK
 
 from __future__ import annotations
 
-from engine.reading.words.ahead import is_amount, kind_at
+from engine.reading.words.ahead import aside, is_amount, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -36,7 +36,14 @@ ONE_OF_THEM = frozenset(("onetime",))
 
 
 def past_a_span(pieces: list[Piece], at: int, out: list[Piece]) -> int:
-    """The place behind a span that begins with the number here; 0 where none does."""
+    """The place behind a span that begins with the number here, which is set aside; 0 where none does."""
+    behind = _behind_a_span(pieces, at, out)
+    if behind:
+        out.append(aside(pieces[at]))
+    return behind
+
+
+def _behind_a_span(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if pieces[at].value > LONGEST_SPAN or not _is_unit(pieces, at + 1):
         return 0
     if pieces[at].value != 1 and is_cued(pieces[at + 1].text, ONE_OF_THEM):

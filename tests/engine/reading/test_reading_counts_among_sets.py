@@ -174,3 +174,34 @@ def test_sets_named_in_the_plural_without_a_count_are_asked_for_it(told: str, st
 
 def test_a_number_with_several_points_is_no_day_and_breaks_nothing() -> None:
     assert said("squat 82.582.582.582.5") == "ask: "
+
+
+TIMES_BESIDE_HOLDS = """
+20 min plank: 3x60                                 => plank 3×60 s
+plank 20 min 3x60                                  => plank 3×60 s
+plank 5 min: 60 60 60 60 60                        => plank 5×60 s
+bench 30 min: 3x8 80                               => barbell bench press 3×8 at 80 kg
+plank 60s, five minutes to closing                 => plank 60 s
+plank 60s, two minutes late                        => plank 60 s
+plank 60s, 5s better than monday                   => plank 60 s
+plank 60s, 10s longer than last time               => plank 60 s
+plank 60s, 5 seconds off my pr                     => plank 60 s
+plank 60s, 20 seconds short of my best             => plank 60 s
+plank 60s, last 20s shaking                        => plank 60 s
+plank 60s, first 30s easy                          => plank 60 s
+plank 3x60s, had 5 minutes left                    => plank 3×60 s
+plank 60s five minutes after breakfast             => ask: plank 60 s
+plank 60s only 20s left                            => ask: plank 60 s
+plank 60s, 30s in was hard                         => ask: plank 60 s
+plank 3x60 5 min                                   => ask: plank 3×60 s
+plank 3 min, 5 min                                 => plank 180 s, 300 s
+plank 60s, 45s                                     => plank 60 s, 45 s
+bänkpress 80x8, det blev bara 4                    => barbell bench press 4 at 80 kg
+bench 80x8, got only 4                             => barbell bench press 4 at 80 kg
+bankdrukken 80x8, het werden er maar 4             => barbell bench press 4 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TIMES_BESIDE_HOLDS))
+def test_a_time_beside_holds_and_a_result_are_no_set_more(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
