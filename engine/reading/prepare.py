@@ -48,6 +48,7 @@ from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
 from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
 from engine.reading.marks.progress_told import with_progress_told
+from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
@@ -156,6 +157,8 @@ def _with_people(pieces: list[Piece], kinds: set[K], called: str) -> list[Piece]
         pieces = with_turns(pieces, called)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_BE_PEOPLE):
         pieces = with_others_doing(pieces)
+    if not kinds.isdisjoint(OF_TWO_LANGUAGES):
+        pieces = with_pronouns_settled(pieces)
     return with_company(pieces) if K.OTHERS in kinds and K.WITH in kinds else pieces
 
 

@@ -6,7 +6,7 @@ from engine.reading.lexing.decimal_commas import DecimalCommas
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import Meaning
-from engine.reading.words.phrasebook import phrasebook
+from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import (
     LETTERS,
     MOST_LOADED_REPS,
@@ -81,7 +81,14 @@ class NumberSuffixes(DecimalCommas):
             return None
         if kind is K.TIMES_WORD and self._is_load_times(piece, at):
             return None
-        return None if after.text == "с" and self._counts_behind(at + 1) else kind
+        return None if after.text == "с" and (self._counts_behind(at + 1) or self._leads_on(at, after)) else kind
+
+    def _leads_on(self, at: int, after: Token) -> bool:
+        """ "60 с паузой": "with", ahead of a word in the case that it wants, and no seconds."""
+        behind = self._token(at + 1)
+        if behind is None or behind.shape is not Shape.WORD or after.glued:
+            return False
+        return spoken(behind.text).endswith(tuple(phrasebook().cues["withends"]))
 
     def _with_letter(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
         role, unit = LETTERS[after.text]

@@ -36,6 +36,10 @@ class Adding:
     load: Piece | None = None
     last_load: Piece | None = None
     pending: bool = False
+    closed: int = 0
+    """So many sets stand in front of those that a load may still be told of."""
+    closed_list: bool = False
+    """They were told one by one, so that the load may be of them as well: "10, 8, then 6 with 10 kg"."""
     announced: int | None = None
     shared: int | None = None
     heads: Chunk | None = None
@@ -171,7 +175,8 @@ class Adding:
         if self.shared is not None:
             self._append(Draft(self.shared, load))
             return
-        still_open = [draft for draft in self.drafts if draft.load is None or draft.carried]
+        self.unplaced = self.unplaced or (self.closed_list and self._may_be_of_the_closed())
+        still_open = [draft for draft in self.drafts[self.closed :] if draft.load is None or draft.carried]
         if still_open and not forward:
             for draft in still_open:
                 draft.load, draft.carried = load, False
@@ -182,3 +187,7 @@ class Adding:
             raise DoesNotFit("two loads and no reps")
         else:
             self.load, self.pending = load, True
+
+    def _may_be_of_the_closed(self) -> bool:
+        """Whether reps stand between the closed list, of which no load is told, and the load."""
+        return len(self.drafts) > self.closed and any(draft.load is None for draft in self.drafts[: self.closed])

@@ -85,7 +85,8 @@ class Marked(ThreeFactors):
         self._check_loads(chunk)
         if self.traits.body and not chunk.at_sign and self.listed and self._listed_on(chunk):
             self.unplaced = True  # "10 10 with 20kg 6 6": of those before it, or behind it
-        waiting = [draft for draft in self.drafts if draft.load is None or draft.carried]
+        self.unplaced = self.unplaced or (self.closed_list and self._may_be_of_the_closed())
+        waiting = [draft for draft in self.drafts[self.closed :] if draft.load is None or draft.carried]
         still_open = [] if chunk.at_own and self.traits.body else waiting
         for draft in (*still_open, *self.touched):
             draft.load, draft.carried = chunk.at[0], False

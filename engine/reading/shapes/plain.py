@@ -123,7 +123,8 @@ class PlainShaper:
         for chunk in self.chunks.found:
             self.touched = []
             marks = chunk.marks()
-            if chunk.counted or not marks <= PLAIN_MARKS:
+            added = self.traits.body and chunk.before is not None and bool(self.groups)
+            if chunk.counted or not marks <= PLAIN_MARKS or (added and self._may_close(chunk)):
                 raise NotPlain
             self._read(chunk, chunk.factors)
             if not marks <= UNMARKED:
@@ -132,6 +133,10 @@ class PlainShaper:
         if not LAST_SETS.isdisjoint(self.chunks.marks()):
             self._last_set(self.chunks)
         return self.groups
+
+    def _may_close(self, chunk: Chunk) -> bool:
+        """ "dips 3x10, then 2x6 with +10", "3x12, +10 2x8": added to the sets behind it alone."""
+        return chunk.before is K.THEN or (len(chunk.factors) == 1 and chunk.factors[0][0].role is Role.CHANGE)
 
     def _read(self, chunk: Chunk, factors: list[tuple[Piece, ...]]) -> None:
         size = len(factors)

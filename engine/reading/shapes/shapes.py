@@ -22,6 +22,7 @@ SETS_OF_ITS_OWN = frozenset((K.THEN, K.AND, K.PLUS, K.LINE))
 """Behind these a count of sets tells new ones."""
 
 
+PARTS_ADDED = frozenset((K.THEN, K.COMMA, K.AND, K.LINE, K.STOP))
 FAR_MORE = 2
 """How many times the reps of its group the last set of it may have. Common practice, no source."""
 
@@ -91,6 +92,8 @@ class Shaper(Marked):
 
     def _read(self, chunk: Chunk, place: int) -> None:
         size = len(chunk.factors)
+        if self.traits.body and self.drafts and chunk.before in PARTS_ADDED:
+            self._close(chunk, place)
         if size == 2 and self._is_restated(chunk, place):
             self._append_alike(int(chunk.factors[0][0].value) - len(self.drafts))
             return
@@ -107,6 +110,14 @@ class Shaper(Marked):
                 self._again(chunk)
         else:
             self._many(chunk)
+
+    def _close(self, chunk: Chunk, place: int) -> None:
+        """ "dips 3x10, then 2x6 with +10", "dips 3x12, +10 2x8": nothing was added to the first three."""
+        behind = self.chunks.found[place + 1] if place + 1 < len(self.chunks.found) else None
+        heads = chunk.size == 1 and len(chunk.factors[0]) == 1 and chunk.factors[0][0].role is Role.CHANGE
+        heads = heads and behind is not None and behind.before is None and behind.size > 0
+        if heads or chunk.before is K.THEN:
+            self.closed, self.closed_list = len(self.drafts), self.listed and not heads
 
     def _end_shared_reps(self, chunk: Chunk) -> None:
         """ "a single at 140, then 3x3 120": sets and reps of its own, and no load among them."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from engine.reading.values import Context
 from tests.engine.reading.saying import readings, said
 
 ALONE = """
@@ -48,4 +49,23 @@ def test_no_load_is_taken_from_the_last_time_for_a_lift_of_the_body() -> None:
 
 @pytest.mark.parametrize(("text", "context", "meant"), readings(PLURAL))
 def test_a_pair_of_dumbbells_is_asked_among_all_lifts_of_the_name_with_dumbbells(text, context, meant) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"),
+    readings("""
+dips 3x10 then 2x6 with +10 => dip 3×10, 2×6 at +10 kg
+dips 3x12 then +10 2x8 => dip 3×12, 2×8 at +10 kg
+dips 3x12, +10 2x8 => dip 3×12, 2×8 at +10 kg
+dips 3x12 +10, 2x8 => dip 3×12 at +10 kg, 2×8
+dips 12 12 then +10 8 8 => dip 2×12, 2×8 at +10 kg
+pull ups 8, 8, then 6 with 10kg => ask: pull-up 2×8, 6 at +10 kg
+fondos 3x10 y luego 2x6 con +10 => dip 3×10, 2×6 at +10 kg
+dip 3x10 poi 2x6 con +10 => dip 3×10, 2×6 at +10 kg
+подтягивания 3х8, потом 2х5 +10 => pull-up 3×8, 2×5 at +10 kg
+assisted pull ups 3x8 then 2x5 -20 => pull-up 3×8, 2×5 at −20 kg
+"""),
+)
+def test_what_is_added_behind_then_is_not_of_the_sets_before(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
