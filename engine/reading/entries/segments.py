@@ -7,6 +7,7 @@ that ends the clause ("3x10 60 bench"). An unknown word in front of numbers is n
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from itertools import pairwise
@@ -45,6 +46,7 @@ MODES = frozenset((K.WARMUP, K.WORKING))
 SIGNS = frozenset(
     (K.SAME, K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OTHER_SIGN, K.THEN, K.AND, K.PLUS, K.FILLER, K.WITH)
 )
+BESIDE_THE_SETS = frozenset((K.COMMA, K.STOP, K.DASH))
 PARTING_LINES = frozenset((K.LINE, K.STOP, K.THEN, K.AND))
 UNKNOWN_BETWEEN = frozenset((K.PLAIN, K.VARIANT, K.DASH, K.NOTE, K.PAUSE, K.ADDED, K.ASSISTED))
 
@@ -188,6 +190,11 @@ class Segmenter:
             at = 0
         name = clause.pieces[at]
         rest = without_count_ahead(clause.pieces[:at], clause.pieces[at + 1 :])
+        beside = clause.cut is not None and clause.cut.kind in BESIDE_THE_SETS
+        if beside and at == 0 and not clause.counts and self._tells_how(name, clause.pieces[1:]):
+            return
+        if beside and self._tells_how_the_last_was(clause, at):
+            return
         if not clause.counts and self._names_the_lead(clause):
             self.lead.names, self.lead.phrase = name.names, name.text
             self.lead.day, self.lead.no_day = self.lead.day or self.day, self.lead.no_day or self.no_day
@@ -255,6 +262,8 @@ class Segmenter:
 
     def _specified(self, clause: Clause, at: int) -> bool:
         """ "bench 60x8 (close grip bench)": the lift named again, and more closely, in brackets behind its numbers."""
+        if clause.counts and clause.counts[-1] < at and self._tells_how(clause.pieces[at], clause.pieces[at + 1 :]):
+            return True
         around = [piece.kind for piece in clause.pieces[max(0, at - 1) : at + 2]]
         current = self.current
         if current is None or around != [K.OPEN, K.NAME, K.CLOSE] or not current.has_numbers:
@@ -265,6 +274,32 @@ class Segmenter:
             current.names, current.phrase = closer or again.names, again.text
         else:
             current.doubtful, current.modified_by = True, again.text
+        return True
+
+    def _tells_how_the_last_was(self, clause: Clause, at: int) -> bool:
+        """ "pull ups 10, 8, 7 neutral grip": of the last, or of all."""
+        lone = at == 1 and clause.counts == [0] and clause.pieces[0].role in (Role.BARE, Role.REPS)
+        current = self.current
+        if current is None or not lone or clause.cut is None or not self._tells_how(clause.pieces[at], []):
+            return False
+        current.pieces += [clause.cut, clause.pieces[0], *clause.pieces[2:]]
+        current.shared_in_doubt = True
+        return True
+
+    def _tells_how(self, again: Piece, behind: Sequence[Piece]) -> bool:
+        """ "deadlift 3x5 100, sumo", "bench 3x8 80 close grip": a name behind the numbers that only says which of the
+        lifts of that movement it was, as "pushdown 3x12 25 rope" says nothing new.
+        """
+        current = self.current
+        if current is None or not current.has_numbers or not current.names:
+            return False
+        plain, told = set(words_of(current.phrase)), set(words_of(again.text))
+        closer = tuple(name for name in again.names if plain <= set(words_of(name)))
+        if not closer or not told.isdisjoint(words_of(current.names[0])[-1:]):
+            return False
+        if set(closer).isdisjoint(current.names):
+            current.names = closer
+        current.pieces += behind
         return True
 
     def _cuts(self, clause: Clause) -> list[int]:
@@ -287,6 +322,10 @@ class Segmenter:
         if not all(piece.kind in UNKNOWN_BETWEEN or is_placing(piece) for piece in between):
             return ""
         return " ".join(piece.text for piece in clause.pieces[clause.names[place - 1] : at + 1])
+
+
+def words_of(name: str) -> list[str]:
+    return name.replace("-", " ").split()
 
 
 def entries(pieces: list[Piece], kinds: set[K] | None = None) -> list[Entry]:

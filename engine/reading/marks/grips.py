@@ -3,35 +3,50 @@
 from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
+from engine.values.exercise import Pattern
 
 GRIP = "grip"
 
 
 def with_grips(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
-    """The pieces, with each grip behind the numbers of a lift of another pattern than its own made a remark."""
+    """The pieces, with each grip behind the numbers of a lift of another movement than its own made a remark."""
     out: list[Piece] = []
     before: Piece | None = None
     for at, piece in enumerate(pieces):
-        if piece.kind is K.NAME and before is not None and _is_a_grip(piece) and _goes_on(pieces, at, before):
-            patterns = {catalogue.exercises[name].pattern for name in before.names if name in catalogue.exercises}
-            own = {catalogue.exercises[name].pattern for name in piece.names if name in catalogue.exercises}
-            if patterns.isdisjoint(own):
-                out.append(piece._replace(kind=K.NOTE, names=()))
-                continue
+        if before is not None and _is_of_another_movement(pieces, at, before, catalogue):
+            out.append(piece._replace(kind=K.NOTE, names=()))
+            continue
         before = piece if piece.kind is K.NAME else before
         out.append(piece)
     return out
 
 
+def _is_of_another_movement(pieces: list[Piece], at: int, before: Piece, catalogue: Catalogue) -> bool:
+    piece = pieces[at]
+    if piece.kind is not K.NAME or not _is_a_grip(piece) or not _goes_on(pieces, at, before):
+        return False
+    return _movements(before, catalogue).isdisjoint(_movements(piece, catalogue))
+
+
+def _movements(lift: Piece, catalogue: Catalogue) -> set[tuple[Pattern, str]]:
+    """What is moved, and the last word of its name: a pulldown is no pull-up."""
+    known = [catalogue.exercises[name] for name in lift.names if name in catalogue.exercises]
+    return {(one.pattern, str(one.name).split()[-1]) for one in known}
+
+
 def _goes_on(pieces: list[Piece], at: int, before: Piece) -> bool:
     """Whether the grip stands right behind numbers, or the lift before it was told with a grip of its own."""
     told = is_cued(before.text.split()[0], GRIPS) and pieces[at - 1].kind in PARTING
-    return at > 0 and (pieces[at - 1].kind is K.NUMBER or told)
+    alone = pieces[at - 1].kind in BEFORE_A_REMARK and kind_at(pieces, at + 1) in ENDS
+    return at > 0 and (pieces[at - 1].kind is K.NUMBER or told or alone)
 
 
+BEFORE_A_REMARK = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
+ENDS = frozenset((None, K.COMMA, K.CLOSE, K.STOP, K.LINE))
 PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
 GRIPS = frozenset(("gripnarrow", "gripwide"))
 

@@ -118,3 +118,23 @@ BD 3x8 80, KB swing 3x15 24 => barbell bench press 3×8 at 80 kg; kettlebell swi
 )
 def test_letters_of_lifts_beside_one_another(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "known", "meant"),
+    readings("""
+deadlift 3x5 100, sumo                  => sumo deadlift 3×5 at 100 kg
+deadlift 3x5 100 sumo felt good         => sumo deadlift 3×5 at 100 kg
+bench 80 8 8 7 close grip               => close-grip bench press 2×8 at 80 kg, 7 at 80 kg
+pull ups 10 8 7, neutral grip           => neutral-grip pull-up 10, 8, 7
+pushdown 25 3x12 with the rope          => rope pushdown 3×12 at 25 kg
+squat 3x5 100, deadlift 3x5 140, sumo   => barbell back squat 3×5 at 100 kg; sumo deadlift 3×5 at 140 kg
+deadlift 3x5 100, sumo 3x5 90           => conventional deadlift 3×5 at 100 kg; sumo deadlift 3×5 at 90 kg
+rdl 3x8 90, sumo                        => romanian deadlift 3×8 at 90 kg
+lat pulldown 50 10 10 8 (neutral grip)  => lat pulldown 2×10 at 50 kg, 8 at 50 kg
+seated row 3x10 50, close grip          => seated cable row 3×10 at 50 kg
+pull ups 10, 8, 7 neutral grip          => ask: neutral-grip pull-up 10, 8, 7
+"""),
+)
+def test_a_name_behind_the_numbers_that_only_says_how_is_of_the_lift_before_it(text, known, meant):
+    assert said(text, known) == meant
