@@ -25,6 +25,8 @@ TELLING = MARKING | {K.NUMBER, K.COUNT}
 """What is told of a set that a word points at: other rules read it."""
 CHANGING_LOADS = 1
 """What an ALTERED piece's `told` says of words for loads that rise or fall from set to set."""
+LONGEST_REMARK = 60
+"""Pieces; where a clause is longer, each word passed over is kept with so many behind it."""
 OF_THOSE = frozenset(("of",))
 OPEN_WITHOUT_A_NUMBER = frozenset((K.NOT,))
 
@@ -39,8 +41,8 @@ class PassedWords(SummedChunks):
 
     def _pass(self, at: int) -> None:
         """Keeps the word there with the rest of its clause, unless what stands behind it explains it."""
-        end = at + 1
-        while self.kinds[end] not in CLAUSE_ENDS:
+        end, furthest = at + 1, at + LONGEST_REMARK
+        while end < furthest and self.kinds[end] not in CLAUSE_ENDS:
             end += 1
         behind = self.kinds[at + 1 : end]
         ends = NAMING_A_SET.issuperset(behind)

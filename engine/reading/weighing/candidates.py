@@ -36,6 +36,7 @@ from engine.reading.values import Context, Doubt
 from engine.reading.weighing.evidence import evidence
 from engine.reading.weighing.history import Known
 from engine.reading.weighing.mixed_units import loads_in_mixed_units, with_units
+from engine.reading.weighing.pairs_apart import pairs_apart
 from engine.reading.weighing.resolve import resolved, resolved_groups
 from engine.reading.weighing.ways import UNSETTLED, choices, is_told_load, may_be_effort
 from engine.reading.words.pieces import Piece, Role
@@ -74,6 +75,9 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         return _plates_either_way(chunks, exercise, known, context)
     if chunks.mixed_units and exercise.loading not in ON_THE_BODY and (loads := loads_in_mixed_units(chunks)):
         return _in_units(chunks, loads, exercise, known, context)
+    pairs = pairs_apart(chunks, Traits.of(exercise), context.unit)
+    if pairs is not None and pairs.is_clear:
+        chunks = pairs.chunks
     return _candidates(chunks, exercise, known, context)
 
 
@@ -85,7 +89,7 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
         _add_changed(found, chunks, exercise, known, context)
     if chunks.of_a_bar and not chunks.per_side and exercise.loading is Loading.BAR and not traits.one_sided:
         _add_per_side(found, chunks, exercise, known, context)
-    counted = _three_bare(chunks, traits)
+    counted = _three_bare(chunks, traits) or _pairs(chunks, traits, context)
     if counted is not None:
         both, why = candidates(counted, exercise, known, context)
         for one in both:
@@ -329,6 +333,11 @@ def _add_per_side(found: list[Candidate], chunks: Chunks, exercise: Exercise, kn
 
 PLAINLY_A_LOAD = 20.0
 MUCH_MORE = Decimal("1.5")
+
+
+def _pairs(chunks: Chunks, traits: Traits, context: Context) -> Chunks | None:
+    found = pairs_apart(chunks, traits, context.unit)
+    return None if found is None else found.chunks
 
 
 def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:

@@ -341,7 +341,7 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
     if numbers_in(chunks)[-1].role is Role.TIMES and first <= MOST_LOADED_REPS:
         return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]  # "20 8 times"
     if first in rest[1::2] and _parted_in_pairs(chunks):
-        return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]
+        return [(UNSETTLED, FirstAs.REPS)]  # that each pair is a load and its reps is a candidate of its own
     if heads_a_list(chunks):
         return [(1.0, FirstAs.LOAD), (0.1, FirstAs.REPS)]
     slashed = len(numbers) == 2 and len(chunks.found) == 1

@@ -48,6 +48,11 @@ REPEATED = (
         "at 80 for 5 ",
         "x x ",
         "9",
+        "2025-03-14rounds ",
+        "rest 90 (",
+        "no set 2\n",
+        "3x-5should be",
+        "zwarglB)12/03B), ",
     ),
 )
 

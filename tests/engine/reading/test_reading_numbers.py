@@ -135,6 +135,24 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
             id="bench / 50 6 / 55 5 / 60 3",
         ),
         pytest.param(
+            "seated ohp\n30 8\n35 6\n35 5",
+            situation(),
+            "seated barbell overhead press 8 at 30 kg, 6 at 35 kg, 5 at 35 kg",
+            id="loads that might be reps, a line each",
+        ),
+        pytest.param(
+            "bb curl 20 12, 25 10, 25 8 rpe 9",
+            situation(),
+            "barbell curl 12 at 20 kg, 10 at 25 kg, 8 at 25 kg RPE 9",
+            id="loads that might be reps, between commas",
+        ),
+        pytest.param(
+            "lat raise\n10 12\n10 10",
+            situation(),
+            "ask: dumbbell lateral raise 10, 12, 2×10 | dumbbell lateral raise 12 at 10 kg each, 10 at 10 kg each",
+            id="pairs of which either may be the load",
+        ),
+        pytest.param(
             "squat 4 6 70",
             situation(),
             "ask: barbell back squat 4 at 70 kg, 6 at 70 kg | barbell back squat 4×6 at 70 kg",
