@@ -20,6 +20,7 @@ from engine.reading.lexing.days_misspelt import with_days_mended
 from engine.reading.lexing.furniture import FURNITURE, without_furniture
 from engine.reading.lexing.lexer import Lexer
 from engine.reading.lexing.lift_letters import IMPLEMENTS, with_lift_letters
+from engine.reading.lexing.lifts_as_verbs import with_rows
 from engine.reading.lexing.longer_names import with_longer_names
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
@@ -39,6 +40,7 @@ from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hours_beside import with_hours_beside
 from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of
+from engine.reading.marks.made_of_tries import with_tries_in_doubt
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
@@ -166,7 +168,7 @@ def _as_said(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[P
     """The pieces, which were of these kinds, with words that are spelt or said freely put to what they mean."""
     if not kinds.isdisjoint(SPELT_FREELY):
         pieces = spelt_freely(pieces)
-    return _with_rows(pieces, catalogue) if K.UNRELATED in kinds else pieces
+    return with_rows(pieces, catalogue) if K.UNRELATED in kinds else pieces
 
 
 def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
@@ -248,23 +250,6 @@ def _says_planned(piece: Piece) -> bool:
     return piece.kind is K.PLAIN and spoken(piece.text) in phrasebook().cues["markedplanned"]
 
 
-def _with_rows(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
-    """ "rowed 60 for 3x10" tells sets of a row; "rowed 2000 m in 8 min" does not."""
-    out: list[Piece] | None = None
-    for at, piece in enumerate(pieces):
-        if piece.text == ROWED and _tells_sets([one.kind for one in pieces[at + 1 : at + 1 + REACH_OF_A_PAIR]]):
-            out = list(pieces) if out is None else out
-            out[at] = piece._replace(kind=K.NAME, names=catalogue.owners(ROW), text=ROW)
-    return pieces if out is None else out
-
-
-def _tells_sets(behind: list[K]) -> bool:
-    return behind[:1] == [K.NUMBER] and (behind[1:2] == [K.TIMES] or behind[1:3] == [K.FOR, K.NUMBER])
-
-
-ROWED, ROW, REACH_OF_A_PAIR = "rowed", "row", 3
-
-
 def _too_many(tokens: list[Token]) -> bool:
     shapes = [token.shape for token in tokens]
     numbers = shapes.count(Shape.NUMBER) + shapes.count(Shape.CLOCK)
@@ -329,6 +314,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
         pieces = with_breaths(pieces)
     if not kinds.isdisjoint(DESCRIBING):
         pieces = with_ones_announced(pieces)
+    pieces = with_tries_in_doubt(pieces, kinds)
     pieces = without_sessions_counted(with_failed_single(pieces, context), kinds)
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)

@@ -56,6 +56,8 @@ class AidedChunks(BracketedChunks):
         bare = all(number.role is Role.BARE for number in told) and not any(chunk.at for chunk in self.out.found)
         if last is None or not before or not bare or self.kinds[self.at - 1] in PARTS_OF_A_LIST:
             return False
+        if self.depth and 0 < self.opened < len(self.out.found):
+            return True  # "8 8 (8 assisted)": one more set, or what some of those before it were
         listed = last.before is K.COMMA and last.size > 0 and before[-1].size > 0  # "60, another with the band"
         few = listed and last.factors[-1][-1].value * 2 <= before[-1].factors[-1][-1].value
         return last.before in (K.THEN, K.AND) or few

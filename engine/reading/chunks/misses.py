@@ -9,12 +9,14 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import LAST_REP, Chunk
 from engine.reading.chunks.results import PAIRED, ResultChunks
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role, is_one_word
 
 SECOND = "second"
+PAIR = 2
 ENDS_OF_A_REP = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.OPEN, K.THEN, K.AND, K.NOTE, K.EFFORT, K.DASH))
 COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
 PARTING_TRIES = frozenset((K.COMMA, K.STOP, K.THEN, K.AND, K.LINE))
@@ -31,6 +33,8 @@ class MissedChunks(ResultChunks):
         behind_a_plus = self.kinds[self.at - 1] is K.PLUS and self.at > 0
         self.at += 1
         self._skip(frozenset((K.FILLER,)))
+        if self._singles_missed():
+            return
         rep = None
         of_a_rep = True
         if self._kind(0) is K.LAST:
@@ -53,6 +57,25 @@ class MissedChunks(ResultChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _singles_missed(self) -> bool:
+        """ "5 singles at 150, missed two": so many of them, or as many more: asked."""
+        number, last = self.pieces[self.at] if self._kind(0) is K.NUMBER else None, self._last()
+        told = last is not None and last.size == PAIR and len(last.factors[0]) == 1 and len(last.factors[1]) == 1
+        if number is None or last is None or not told or self._kind(1) not in ENDS_OF_A_REP | {K.ALTERED}:
+            return False
+        sets, reps = last.factors[0][0], last.factors[1][0]
+        if reps.value != 1 or number.role is not Role.BARE or not number.value < sets.value <= MOST_SETS:
+            return False
+        last.factors[0] = (sets._replace(value=sets.value - number.value),)
+        for _ in range(int(number.value)):
+            missed = last.copy()
+            missed.factors = [(sets._replace(value=Decimal(1)),), (reps,)]
+            missed.missed, missed.missed_rep = True, 1
+            self.out.found.append(missed)
+        self.out.dangling = True
+        self.at += 1 + (self._kind(1) is K.ALTERED)
+        return True
 
     def _rep_named(self) -> int | None:
         """The rep that was missed, where it is told: "missed the second", "failed the 4th rep", "failed 6"."""

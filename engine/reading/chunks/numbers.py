@@ -16,17 +16,15 @@ from engine.reading.chunks.beside_sets import (
     tells_otherwise,
 )
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
-from engine.reading.chunks.joins import JoinedChunks
+from engine.reading.chunks.partials import PLAIN_ROLES, PartialChunks
 from engine.reading.chunks.steps import loads_told, tells_a_step
-from engine.reading.chunks.sums import AMOUNTS, PARTLY
+from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import PLAIN_ENDS
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
-from engine.reading.words.token_walk import KNOWN
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
-PLAIN_ROLES = frozenset((Role.BARE, Role.LOAD))
 SAYING = frozenset((K.FILLER, K.NOTE))
 ON = frozenset(("onday",))
 NEARLY = frozenset(("nearly", "shortof"))
@@ -40,12 +38,10 @@ TWO_MEANINGS = frozenset(("once",))
 BEHIND_OR = frozenset((K.FILLER, K.ASKS, K.NOTE, K.PLAIN, K.ONLY, K.RESERVE_LEFT))
 REACH_OF_OR = 4
 
-SPOTTED = 1
-"""What a PARTIAL piece's `told` says of somebody who stood by: the reps may well have been done alone."""
 REPS_END = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.CLOSE))
 
 
-class NumberChunks(JoinedChunks):
+class NumberChunks(PartialChunks):
     """The part of the walk that gathers numbers around one "x"."""
 
     def number(self, piece: Piece) -> None:
@@ -205,34 +201,6 @@ class NumberChunks(JoinedChunks):
 
     def _is_of_the_last(self) -> bool:
         raise NotImplementedError
-
-    def _partials(self, number: Piece) -> bool:
-        """ "12 + 4 partials": a note. "3x5 75 with a spotter", "8 8 6 with a spotter": a load, and a set."""
-        last = self._last()
-        if number.role is Role.LOAD or number.value > MOST_LOADED_REPS:
-            return False
-        alone = self.separator is None and last is not None and last.size > 1 and not last.at
-        waiting = alone and not loads_told(self.out.found)
-        reps = last.factors[-1][-1].value if last is not None and last.factors[-1:] and last.factors[-1] else 0
-        few = self.kinds[self.at - 1] is K.PLUS or 2 * number.value < reps  # "70x8 + 2 with a spotter"
-        if self.pieces[self.at + 1].told == SPOTTED and not few:
-            listed = last is None or last.size == 1 or waiting
-            self.out.dangling = self.out.dangling or not listed  # "70x8, 6 with a spotter": some more, or a set
-            return False
-        meant = KNOWN[self.pieces[self.at + 1].text].meaning
-        helped = self.separator is K.COMMA and not few and meant is not None and meant.kind is K.WITH
-        # "3x12 8 partials": of eight kilos, or eight of them; "8 8 6, 5 with help": a set, or reps of the last.
-        self.out.dangling = self.out.dangling or waiting or helped
-        self.out.notes.append(number)
-        self.at += 2
-        return True
-
-    def _helped(self) -> None:
-        """ "60x12 + 3 assisted": reps that were not done alone are a note to the set."""
-        self.out.notes.append(self.pieces[self.at])
-        while self._kind(0) not in PARTLY:
-            self.at += 1
-        self.at += 1
 
     def chunk(self) -> None:
         opened = self._kind(-1) is K.OPEN or (self._kind(-1) is K.FILLER and self._kind(-2) is K.OPEN)

@@ -14,6 +14,7 @@ from engine.reading.chunks.chunks import LAST_SET, numbers_in
 from engine.reading.chunks.passed_over import CLAUSE_ENDS
 from engine.reading.chunks.several import REMARK_ENDS, SeveralChunks
 from engine.reading.chunks.steps import loads_told
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_ALONE, MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
@@ -37,6 +38,8 @@ REMARKED = frozenset((K.NOTE, K.PLAIN, K.PARTIAL, K.SETTING))
 GOING_ON = frozenset((K.THEN, K.AND))
 PAIRED = frozenset((K.TIMES, K.AT, K.OF, K.BY, K.SETS))
 
+STOPPED, REACH_OF_A_STOP = frozenset(("stopped",)), 5
+AHEAD_OF_A_STOP = frozenset((K.NOT_DATE, K.AT, K.WITH))
 SAID_AHEAD_OF_THE_LAST = frozenset((K.NOTE, K.FILLER, K.FOR, K.ONLY, K.PLAIN))
 REMARK_STARTS = frozenset((K.COMMA, K.STOP, K.OPEN, K.LINE, K.DASH))
 
@@ -70,6 +73,8 @@ class ResultChunks(SeveralChunks):
 
     def ordinal_set(self, piece: Piece) -> None:
         """ "3x10 80, third set only 8"."""
+        if self._stopped_at(piece):
+            self.out.passed += (self.pieces[self.at - 1]._replace(end=piece.end),)
         self.at += 1
         if self._kind(0) in SPANNING and self._kind() is K.ORDINAL:
             self.out.dangling = True  # "1st-3rd set 80x8", "2nd and 3rd 7"
@@ -81,6 +86,14 @@ class ResultChunks(SeveralChunks):
             self._one_of_the_sets(piece.told)
             if not told or (piece.told in (told, told + 1) and not self._group_told()):
                 self._skip(BEHIND_AN_ORDINAL)  # "1st set 8, 2nd set 7": labels
+
+    def _stopped_at(self, place: Piece) -> bool:
+        """ "3x8 100 stopped after the second set": fewer sets than were told, or than were planned."""
+        before = self.at - 1
+        while before > max(0, self.at - REACH_OF_A_STOP) and self.kinds[before] in AHEAD_OF_A_STOP:
+            before -= 1
+        stopped = before >= 0 and before < self.at - 1 and is_cued(self.pieces[before].text, STOPPED)
+        return stopped and bool(self.out.found) and place.told < self._sets_told()
 
     def _one_of_the_sets(self, place: int) -> None:
         at = self.at

@@ -119,7 +119,9 @@ class OneFactor(Adding):
         if self._loads_ahead(number, chunk, place):
             return
         if chunk.missed and number.role in (Role.BARE, Role.LOAD) and load_alone:
-            self.unplaced = self.unplaced or (self.shared or 1) > 1  # "fives: 60 70 80 (f)": of how many reps?
+            # "fives: 60 70 80 (f)": of how many reps? "pull ups 35 good, 32 miss": of reps, or a load?
+            bare_body = self.traits.body and number.role is Role.BARE
+            self.unplaced = self.unplaced or (self.shared or 1) > 1 or bare_body
             self._append(Draft(0, number, missed=True))
         elif handler is not None:
             handler(self, number)

@@ -205,3 +205,44 @@ bankdrukken 80x8, het werden er maar 4             => barbell bench press 4 at 8
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TIMES_BESIDE_HOLDS))
 def test_a_time_beside_holds_and_a_result_are_no_set_more(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+MADE_OR_MISSED = """
+bench 100, 3 of 4 made                             => ask: barbell bench press 3 at 100 kg
+bench 100 made 3 of 4                              => ask: barbell bench press 3 at 100 kg
+bench 100 for 3 of 5                               => ask: barbell bench press 3 at 100 kg
+snatch 60 made 3/5                                 => ask: snatch 3 at 60 kg
+snatch 60 3 of 5 attempts                          => ask: snatch 3 at 60 kg
+deadlift 150 3 attempts                            => ask: conventional deadlift 3 at 150 kg
+bench 3 of 8 at 60                                 => barbell bench press 3×8 at 60 kg
+deadlift 5 singles at 150, missed two              => ask: conventional deadlift 3×1 at 150 kg, 2×0 at 150 kg missed
+deadlift 5 singles at 150, failed 2                => ask: conventional deadlift 3×1 at 150 kg, 2×0 at 150 kg missed
+deadlift 5 singles at 150 missed the last          => conventional deadlift 4×1 at 150 kg, 0 at 150 kg missed
+pull ups 35 good, 32 miss                          => ask: pull-up 35, 0 at +32 kg missed
+pull ups 35kg good, 40kg miss                      => pull-up 1 at +35 kg, 0 at +40 kg missed
+snatch 35 good, 32 miss                            => snatch 1 at 35 kg, 0 at 32 kg missed
+"""
+
+CUT_SHORT_OR_HELPED = """
+squat 3x8 100 stopped after second set because of pain => ask: barbell back squat 3×8 at 100 kg
+squat 3x8 100, had to stop after the second set        => ask: barbell back squat 3×8 at 100 kg
+squat 3x8 100 ended after the second                   => ask: barbell back squat 3×8 at 100 kg
+squat 100x8, 8 stopped after second set                => barbell back squat 2×8 at 100 kg
+squat 3x8 100 belt on after second set                 => barbell back squat 3×8 at 100 kg
+lateral raise 10kg 12 12 12 partials 6                 => ask: dumbbell lateral raise 3×12 at 10 kg each
+bench 80 8 8 6 forced reps 2                           => ask: barbell bench press 2×8 at 80 kg, 6 at 80 kg
+lateral raise 10kg 12 12 12 + 6 partials               => dumbbell lateral raise 3×12 at 10 kg each
+bench 80 8 8 6 2 partials, 5                           => barbell bench press 2×8 at 80 kg, 6 at 80 kg, 5 at 80 kg
+pull ups 8 8 (8 assisted)                              => ask: pull-up 3×8
+pull ups 8 8 (6 with band)                             => ask: pull-up 2×8, 6
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(MADE_OR_MISSED))
+def test_tries_that_were_made_or_missed_are_counted_or_asked_about(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(CUT_SHORT_OR_HELPED))
+def test_sets_cut_short_and_reps_that_were_helped_are_asked_about(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant

@@ -30,7 +30,7 @@ pull ups 11 9,8 => pull-up 11, 9, 8
 {last: barbell back squat 95} squat 5 5 5 then +10kg 3 3 => barbell back squat 3×5 at 95 kg, 2×3 at 105 kg
 {last: barbell back squat 95} squat 5 5 5 +10kg => barbell back squat 3×5 at 105 kg
 {last: barbell back squat 95; doing: barbell back squat} got 6 out of it @9 => barbell back squat 6 at 95 kg RPE 9
-squat 95x5 out of 8 => ask: barbell back squat 5 at 95 kg, 8 at 95 kg
+squat 95x5 out of 8 => ask: barbell back squat 5 at 95 kg
 """
 REPEATED = [
     ("squat 95x5 | knocked out three more sets just like it", "barbell back squat 4×5 at 95 kg"),
