@@ -24,8 +24,10 @@ from engine.reading.entries.entry import Entry
 from engine.reading.entries.segments import entries
 from engine.reading.later_today import asked_if_later
 from engine.reading.marks.efforts import with_efforts
+from engine.reading.marks.left_out_ahead import MAY_LEAVE_OUT, with_left_out
 from engine.reading.marks.pain import SIGNS, tells_pain
 from engine.reading.noted import NOTED, note_of
+from engine.reading.one_named import with_one_named
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
 from engine.reading.requests.begun import begun_request
@@ -93,7 +95,8 @@ def _told(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome
             told = _told_in_full(prepared, context, catalogue) or told
     if told is not None:
         return told
-    return read_sets(prepared, with_latest_in_hand(prepared.spoken, context), catalogue)
+    meant = with_latest_in_hand(prepared.spoken, context)
+    return read_sets(with_one_named(prepared, meant), meant, catalogue)
 
 
 def _by_the_plan(prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome | None:
@@ -220,6 +223,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
         return NoSets(pain, unread, "no numbers that could be sets")
     if pieces[0].kind in (K.FIRST, K.LAST) and speaks_of_several(pieces):
         return NoSets(pain=pain, why="talk: what sets that stand were like")
+    pieces = pieces if kinds.isdisjoint(MAY_LEAVE_OUT) else with_left_out(pieces)
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
     told = entries(spoken, kinds if spoken is pieces else None)
     if not told:

@@ -20,6 +20,7 @@ from typing import NamedTuple
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back, takes_from_long_ago
 from engine.reading.corrections.after_all import was_like
+from engine.reading.corrections.all_lifts import all_otherwise, leaves_open_which
 from engine.reading.corrections.amid_talk import amid_talk
 from engine.reading.corrections.confirmed import confirms
 from engine.reading.corrections.correcting import Told, told_of
@@ -66,6 +67,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     moved,
     swapped,
     new_unit,
+    all_otherwise,
     renamed_at_load,
     shifted,
     counted,
@@ -136,6 +138,8 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     """What is said where the words are of a correction, and nothing comes of it."""
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
+    if leaves_open_which(told):
+        return _nothing_changed(prepared, OF_WHICH_LIFT)
     if has_no_such_lift(told):
         return _nothing_changed(prepared, NO_SUCH_LIFT)
     return _unclear(prepared) if _is_correcting(told) else None
@@ -151,6 +155,9 @@ def _tells_what_stands(told: Told) -> bool:
 UNCLEAR = "a correction, but not clear of what"
 CONFIRMED = "says that what stands was all done"
 WHICH_DAY = "those sets are of an earlier day: name it, as in monday's squat was 2 sets"
+OF_WHICH_LIFT = (
+    "it may be of one lift or of all: send all with dumbbells, or name one, as in the bench was with dumbbells"
+)
 NO_SUCH_LIFT = "no such lift is known, so the sets stand as they are"
 NONE_THAT_DAY = "a correction, but no such sets stand on that day"
 

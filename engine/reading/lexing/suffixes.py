@@ -26,6 +26,8 @@ from engine.values.load import Unit
 CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
 """Signs in words that never say "so many times" at the end."""
 MOST_GOES = 20
+CELSIUS, HOTTEST = "c", 45
+"""How warm a room may be. Common practice, no source."""
 COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 
 
@@ -42,6 +44,8 @@ class NumberSuffixes(DecimalCommas):
             return piece, at
         if (share := self._behind_per_cent(at, after)) > at:
             return piece._replace(role=Role.NOT_A_SET, end=self.tokens[share - 1].end, text="%"), share
+        if after.text == CELSIUS and self._is_heat(piece, at, after):
+            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             return self._with_letter(piece, at, after)
         kind = self._unit_behind(piece, at, after)
@@ -54,6 +58,10 @@ class NumberSuffixes(DecimalCommas):
             minutes = self._ends_with_minutes(at + 1)
             return counted._replace(end=self.tokens[at + minutes].end), at + 1 + minutes
         return counted, self._behind_second_unit(at + 1)
+
+    def _is_heat(self, piece: Piece, at: int, after: Token) -> bool:
+        """ "35c in here" is how warm it is; "40c8", "40c 8" is a slip of the x."""
+        return after.glued and piece.value <= HOTTEST and not self._is_number(at + 1)
 
     def _behind_per_cent(self, at: int, after: Token) -> int:
         """The place behind "percent", "per cent"; `at` where neither stands there."""

@@ -2,10 +2,13 @@
 
 spoken of = [ name ] LOAD ( WAS | FELT | MOVED ) remark END      ahead of all other numbers; sets with an "x" behind it
 of a day  = sets "," LOAD [ "on" ] WEEKDAY | sets "," WEEKDAY LOAD       heavier than those: a plan
+heading   = name RAMP LOAD [ "x" REPS ] sets                     "up to 95: 75x3 85x3 95x3": the last of the sets behind
 failed    = LOAD "fail"                                        alone, near the last load of the lift in hand: a try
 """
 
 from __future__ import annotations
+
+from itertools import pairwise
 
 from engine.reading.values import Context
 from engine.reading.words.ahead import aside, kind_at
@@ -25,12 +28,14 @@ def with_load_spoken_of(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, with such a load made part of the remark."""
     if K.WEEKDAY in kinds:
         pieces = _without_loads_of_days(pieces)
-    if K.TIMES not in kinds or kinds.isdisjoint(REMARKING):
+    if K.TIMES not in kinds:
         return pieces
+    if kinds.isdisjoint(REMARKING):
+        return _without_top_ahead(pieces)
     at = int(pieces[0].kind is K.NAME)
     end = next((place for place, piece in enumerate(pieces) if piece.kind in ENDS), 0)
     if end < at + LEAST_OF_A_REMARK or not _is_a_load(pieces[at]) or not is_cued(pieces[at + 1].text, TELLING):
-        return pieces
+        return _without_top_ahead(pieces)
     remark = {piece.kind for piece in pieces[at + 1 : end]}
     if K.NOTE not in remark or not remark <= REMARK:
         return pieces
@@ -65,6 +70,40 @@ PARTS_A_PLAN = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN, K.LINE, K.THEN))
 ENDS_A_PLAN = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.THEN))
 LEAST_OF_SETS = 2
 LEAST_OF_A_REMARK = 2
+
+
+def _without_top_ahead(pieces: list[Piece]) -> list[Piece]:
+    """The pieces without the load that heads a ramp, where the last set of the lift tells it once more."""
+    at = next((at for at, piece in enumerate(pieces[:LONGEST_HEAD]) if piece.kind is K.NUMBER), 0)
+    ahead = [piece for piece in pieces[1:at] if piece.kind is not K.COLON]
+    if not ahead or pieces[0].kind is not K.NAME or not _is_a_load(pieces[at]):
+        return pieces
+    if not any(is_cued(piece.text, RAMP) for piece in ahead) or any(
+        piece.kind not in AHEAD_OF_A_TOP for piece in ahead
+    ):
+        return pieces
+    end, told_reps = _reps_of_the_top(pieces, at + 1)
+    told_reps += [piece.told for piece in ahead if piece.kind is K.COUNT]
+    behind = [piece for piece in pieces[end:] if piece.kind not in PARTING]
+    loads = [one.value for one, x in pairwise(behind) if one.kind is K.NUMBER and x.kind is K.TIMES]
+    alone = {piece.kind for piece in behind} == {K.NUMBER, K.TIMES} and len(loads) > 1
+    again = alone and max(loads) == loads[-1] == pieces[at].value
+    return [pieces[0], *behind] if again and all(reps == behind[-1].value for reps in told_reps) else pieces
+
+
+def _reps_of_the_top(pieces: list[Piece], at: int) -> tuple[int, list[int]]:
+    """The place behind the top set told ahead, and its reps if it tells them: "x1", "for 1", "for a single"."""
+    if at + 1 < len(pieces) and pieces[at].kind in (K.TIMES, K.FOR):
+        reps = at + 1 + (pieces[at + 1].kind is K.FILLER)
+        if reps < len(pieces) and pieces[reps].kind in (K.NUMBER, K.COUNT):
+            return reps + 1, [int(pieces[reps].value) or pieces[reps].told]
+    return at, []
+
+
+RAMP = frozenset(("ramp",))
+AHEAD_OF_A_TOP = frozenset((K.FILLER, K.NOT_DATE, K.NOTE, K.COUNT, K.PLAIN, K.WORKING, K.AT, K.WITH, K.COMMA))
+LONGEST_HEAD = 9
+PARTING = frozenset((K.COLON, K.COMMA, K.DASH, K.STOP))
 
 
 def _is_a_load(piece: Piece) -> bool:

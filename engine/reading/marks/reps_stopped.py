@@ -48,17 +48,18 @@ def with_reps_stopped(pieces: list[Piece]) -> list[Piece]:
             out += [miss, told] if _is_the_next_rep(out, told) else [told, elsewhere]
         else:
             ended = piece.kind is K.MISS or _names_a_rep(pieces, at) or _ends_a_number(pieces, at)
-            out.append(miss if ended else piece._replace(told=0))
+            asked = not ended and piece.told == NOT_MADE and _ends_a_pair(pieces, at)
+            out.append(miss if ended else piece._replace(kind=K.ALTERED if asked else piece.kind, told=0))
     return out
 
 
 def _tells_an_end(piece: Piece) -> bool:
-    phrase = piece.kind is K.NOTE and piece.told == ENDED_SO
+    phrase = piece.kind is K.NOTE and piece.told in (ENDED_SO, NOT_MADE)
     return phrase or piece.kind is K.MISS or is_cued(piece.text, ENDED)
 
 
-ENDED_SO, AT_REP = 8, 2
-"""How the languages' files label phrases for it, and for "on rep" in front of a number."""
+ENDED_SO, NOT_MADE, AT_REP = 8, 9, 2
+"""How the languages' files label phrases for it, for "didn't go", and for "on rep" in front of a number."""
 
 
 def _kind_of_the_end(pieces: Sequence[Piece], at: int) -> K:
@@ -174,7 +175,8 @@ def _ends_a_number(pieces: Sequence[Piece], at: int) -> bool:
     """ "140x3, 150 died on my chest", "50x5, 6 died halfway": a number that stands alone, and no other behind it."""
     if at < LEAST_AHEAD or pieces[at - 1].kind is not K.NUMBER:
         return False
-    if pieces[at - 2].kind not in PARTING | {K.FILLER, K.REPS, K.SETTING}:
+    ahead = pieces[at - 2]
+    if ahead.kind not in PARTING | {K.FILLER, K.REPS, K.SETTING} and not _is_a_load_of(ahead, pieces[at - 1]):
         return False
     for piece in pieces[at + 1 :]:
         if piece.kind in PARTING:
@@ -182,6 +184,23 @@ def _ends_a_number(pieces: Sequence[Piece], at: int) -> bool:
         if not _tells_where(piece):
             return False
     return pieces[at - 1].role in (Role.LOAD, Role.BARE, Role.REPS)
+
+
+def _ends_a_pair(pieces: Sequence[Piece], at: int) -> bool:
+    """ "squat 100x5 didn't go": none of the reps, or fewer of them."""
+    alone = at + 1 == len(pieces) or pieces[at + 1].kind in PARTING
+    ahead = [piece.kind for piece in pieces[max(0, at - LONGEST_PAIR) : at]]
+    return alone and ahead[-1:] == [K.NUMBER] and K.TIMES in ahead
+
+
+LONGEST_PAIR = 4
+"""Pieces from the x on: "3x5 100", "3x5 @ 100"."""
+
+
+def _is_a_load_of(ahead: Piece, number: Piece) -> bool:
+    """ "deadlift 140 didn't go": the load of a lift, and no reps."""
+    heavy = number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
+    return ahead.kind is K.NAME and heavy
 
 
 LEAST_AHEAD = 2
