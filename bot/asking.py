@@ -23,6 +23,7 @@ from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.catalogue.catalogue import normalise
 from engine.reading import read, read_answer
+from engine.reading.answers.one_by_one import first_in_doubt, with_first_settled
 from engine.reading.pain_told import pain_is_told
 from engine.reading.values import Act, Asked, Correction, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
 from engine.values.ids import ExerciseName
@@ -40,7 +41,8 @@ def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = F
     example = example_for(turn, asked.typed or asked.term) if not asked.readings else ""
     if asked.pain:
         pain.note_on(turn, _only_lift(asked), about)  # whether it is ever answered or not
-    turn.say(question(asked, opened.id, turn.inbound.text, stands=replaces, example=example))
+    shown = first_in_doubt(asked, turn.catalogue)
+    turn.say(question(shown, opened.id, turn.inbound.text, stands=replaces, example=example))
 
 
 def _only_lift(asked: Asked) -> ExerciseName | None:
@@ -87,7 +89,8 @@ def _left_open(turn: Turn, open_question: Question, asked: Asked, answer: StillO
         turn.store.questions.update(open_question, payload)
     elif not answer.again:
         return _asked_again(turn, open_question, asked, text)
-    turn.say(question(answer.asked, open_question.id, open_question.payload["text"]))
+    shown = first_in_doubt(answer.asked, turn.catalogue)
+    turn.say(question(shown, open_question.id, open_question.payload["text"]))
     return True
 
 
@@ -96,7 +99,8 @@ def _asked_again(turn: Turn, open_question: Question, asked: Asked, text: str) -
     meant = read(text, context_of(turn), turn.catalogue)
     again = isinstance(meant, Asked) and meant.doubt is Doubt.EXERCISE and not meant.readings
     if again and asked.readings:
-        turn.say(question(asked, open_question.id, open_question.payload["text"]))
+        shown = first_in_doubt(asked, turn.catalogue)
+        turn.say(question(shown, open_question.id, open_question.payload["text"]))
     return again and bool(asked.readings)
 
 
@@ -129,12 +133,17 @@ def tapped(turn: Turn, question_id: int, place: int) -> None:
         turn.say(too_late(known.payload["text"] if known else ""))
         return
     asked = asked_from_json(known.payload["asked"])
-    if place >= len(asked.readings):
+    shown = first_in_doubt(asked, turn.catalogue)
+    if place >= len(shown.readings):
         turn.store.questions.close(known, QuestionState.DROPPED)
         turn.say(dropped(known.payload["text"], stands=known.payload["replaces"]))
         return
-    chosen = Logged(asked.readings[place].sets, asked.on, asked.note, asked.pain)
-    settle(turn, known, chosen, taught_by(asked, chosen))
+    chosen = Logged(shown.readings[place].sets, asked.on, asked.note, asked.pain)
+    left = with_first_settled(asked, chosen.sets, turn.catalogue) if shown is not asked else Settled(chosen)
+    if isinstance(left, StillOpen):
+        _left_open(turn, known, asked, left, "")
+    else:
+        settle(turn, known, left.logged, taught_by(shown, chosen))
 
 
 def taught_by(asked: Asked, chosen: Logged) -> Mapping[str, ExerciseName]:

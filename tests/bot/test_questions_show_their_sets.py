@@ -42,3 +42,13 @@ def test_buttons_of_long_readings_that_begin_alike_are_told_apart(ana):
     assert len(labels) == 3
     assert labels[0].endswith("3×5 at 90 kg")
     assert labels[1].endswith("3×5 at 90 kg, warm-up")
+
+
+def test_two_lifts_in_doubt_are_asked_about_one_after_the_other(chats):
+    first = chats.says("ana", "/start", "skip", "kg", "row 3x10 60\ncurl 3x12 14")
+    second = chats.taps("ana", buttons(first)["seated cable row"])
+    chats.taps("ana", buttons(second)["dumbbell curl"])
+
+    assert len(buttons(first)) == len(("barbell", "dumbbell", "cable", "none of these"))
+    assert "Which “curl”?" in said(second)
+    assert chats.log("ana") == [("seated cable row", 10, "60 kg")] * 3 + [("dumbbell curl", 12, "14 kg")] * 3

@@ -14,6 +14,7 @@ from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
 from engine.reading.answers.loads import load_in_doubt, may_be_of_the_open_set, puts_no_load_right
 from engine.reading.answers.numbers import by_effort_or_load, by_number, in_the_gap, restated
+from engine.reading.answers.one_by_one import one_by_one
 from engine.reading.answers.words import PLACE_FILLERS, place_of
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.read import read
@@ -49,6 +50,10 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     if behind is not None:
         return read_answer(behind, asked, context, catalogue) if behind else StillOpen(asked)
     answering = Answering(text, _without_denied(words, prepared), prepared, asked, context, catalogue)
+    each = one_by_one(text, prepared, asked, context, catalogue, read_answer)
+    if each is not None:
+        unmoved = isinstance(each, NotAnAnswer) or each == StillOpen(asked)
+        return (amended(answering) or each) if unmoved else each
     found = _asks_for_something(answering, words) or _chosen(answering, words)
     if found is not None:
         return found

@@ -161,8 +161,10 @@ def _renamed_reading(told: Answering, name: ExerciseName) -> Reading:
     readings = told.asked.readings
     doubtful = {one.exercise for reading in readings for one in reading.sets}
     fixed = set.intersection(*(set(exercises(reading)) for reading in readings))
+    owners = set(told.catalogue.owners(told.asked.term)) if told.asked.term else set()
+    asked_about = doubtful - fixed if owners.isdisjoint(doubtful - fixed) else owners & doubtful - fixed
     sets = tuple(
-        _renamed(one, name, told.catalogue) if one.exercise in doubtful - fixed or not _differ(readings) else one
+        _renamed(one, name, told.catalogue) if one.exercise in asked_about or not _differ(readings) else one
         for one in readings[0].sets
     )
     return Reading(sets, readings[0].plausibility, name)

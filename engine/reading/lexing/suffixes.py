@@ -44,10 +44,13 @@ class NumberSuffixes(DecimalCommas):
             return piece, at
         if (share := self._behind_per_cent(at, after)) > at:
             return piece._replace(role=Role.NOT_A_SET, end=self.tokens[share - 1].end, text="%"), share
-        if after.text == CELSIUS and self._is_heat(piece, at, after):
-            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1
         if (after.glued or after.text in SPACED_LETTERS) and after.text in LETTERS and not self._is_right(after):
             return self._with_letter(piece, at, after)
+        return self._with_unit_behind(piece, at, after)
+
+    def _with_unit_behind(self, piece: Piece, at: int, after: Token) -> tuple[Piece, int]:
+        if after.text == CELSIUS and self._is_heat(piece, at, after):
+            return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1
         kind = self._unit_behind(piece, at, after)
         if kind is None:
             return piece, at

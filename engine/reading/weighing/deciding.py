@@ -6,9 +6,10 @@ A candidate's plausibility is its share of all candidates' weight, with a little
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from itertools import product
+from math import prod
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -51,7 +52,7 @@ NONE_OF_THESE = 0.05
 """Weight kept for "it is none of these": a lone but odd reading is asked, too."""
 
 NONE_BEFORE: Mapping[str, Load | None] = MappingProxyType({})
-MOST_READINGS = 9
+MOST_READINGS, MOST_OPEN = 9, 9
 MOST_OF_ONE = 3
 
 
@@ -333,12 +334,21 @@ def _day(part: Part) -> date | None:
 def combined(parts: Sequence[Part]) -> list[tuple[tuple[SetDone, ...], float]]:
     """The whole message's readings: every way to settle the doubtful parts, the clear ones as they are."""
     ways = [part.readings for part in parts if part.readings]
+    if sum(len(readings) > 1 for readings in ways) > MOST_OPEN:
+        return []  # nobody answers so many questions: it is sent again with their names
     found = []
-    for way in product(*ways):
+    for way in product(*ways) if prod(map(len, ways)) <= MOST_READINGS else _one_other_each(ways):
         weight = 1.0
         for reading in way:
             weight *= reading.plausibility
         found.append((tuple(one for reading in way for one in reading.sets), weight))
-        if len(found) >= MOST_READINGS:
-            break
     return sorted(found, key=lambda one: -one[1])
+
+
+def _one_other_each(ways: Sequence[Sequence[Reading]]) -> Iterator[tuple[Reading, ...]]:
+    """Of too many ways to show them all: the first of each part, and each other one beside the first of the rest."""
+    first = tuple(readings[0] for readings in ways)
+    yield first
+    for at, readings in enumerate(ways):
+        for other in readings[1:]:
+            yield (*first[:at], other, *first[at + 1 :])
