@@ -58,7 +58,7 @@ def _tells_an_end(piece: Piece) -> bool:
     return phrase or piece.kind is K.MISS or is_cued(piece.text, ENDED)
 
 
-ENDED_SO, NOT_MADE, AT_REP = 8, 9, 2
+ENDED_SO, NOT_MADE, AT_REP = 8, 14, 2
 """How the languages' files label phrases for it, for "didn't go", and for "on rep" in front of a number."""
 
 
