@@ -93,7 +93,8 @@ class Chunker(SidedChunks):
 
     def _settle(self) -> None:
         """What only shows once all is told: warm-ups that did not come, places in the stack, which set was the last."""
-        self.out.dangling = self.out.dangling or self.warm_left > 0
+        one_sided = bool(self.out.placed_reps) and self.side is not None  # "3x12, left only 10 on the last"
+        self.out.dangling = self.out.dangling or self.warm_left > 0 or one_sided
         if self.warm_lead:
             self._doubt_warm_ups_behind_the_name()
         if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):

@@ -164,7 +164,7 @@ class RepeatedChunks(WarmUpChunks):
         if self._is_denied():
             self.at += 1
             return
-        remark = self._may_be_a_remark(piece)
+        remark = self._may_be_a_remark(piece) or "perhaps" in CUES_OF[self.pieces[self.at - 1].text if self.at else ""]
         if self._takes_repeat():
             self.out.dangling = self.out.dangling or remark
             return

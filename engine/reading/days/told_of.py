@@ -143,9 +143,14 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     """
     ahead, _ = _clause(pieces, at, SAID)
     kinds = {piece.kind for piece in ahead}
+    before = kind_at(pieces, at - len(ahead) - 1)
+    parted = before in PARTING or (before is K.LINE and at == len(pieces) - 1)  # "3x5 100, exam monday"
+    of_an_entry = any_cued([piece.text for piece in ahead], OF_AN_ENTRY)
+    if parted and K.HEADING in kinds and not of_an_entry:
+        return True  # "3x5 100, leg day yesterday"
     if K.PLAIN in kinds and K.WITH not in kinds:
-        parted = kind_at(pieces, at - len(ahead) - 1) in PARTING  # "3x5 100, exam monday"
-        return parted or any_cued([piece.text for piece in ahead], WAS)  # "gym was packed on monday"
+        heads = before is None and not of_an_entry  # "party last night, squat 3x5 100"
+        return parted or heads or any_cued([piece.text for piece in ahead], WAS)  # "gym was packed on monday"
     hurt = not OF_A_BODY.isdisjoint([piece.kind for piece in ahead])
     return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)
 

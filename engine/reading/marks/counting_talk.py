@@ -50,6 +50,7 @@ LINKING, HALVED = frozenset(("of", "the", "onlift")), frozenset(("halfof",))
 COUNTED_PERHAPS, OR = frozenset((K.PLAIN, K.OTHERS, K.FAR)), frozenset(("or",))
 ARTICLE, COMPARED = frozenset(("the",)), frozenset(("heavier", "lighter"))
 SPANS = frozenset(("span",))
+SIDES = frozenset((K.LEFT, K.RIGHT, K.EACH))
 PLURAL = "s"
 REACH, REACH_OF_A_FEEL = 10, 2
 
@@ -116,11 +117,13 @@ def _with_things_counted(clause: list[Piece]) -> list[Piece]:
 def _is_a_limb_told_of(clause: list[Piece], at: int) -> bool:
     """ "one hand taped", "one side was slower": words, and no number, behind a limb or a side."""
     words = clause[at + 1 :]
-    worded = bool(words) and (words[0].kind in DESCRIBING or is_cued(words[0].text, SPEAKING))
+    worded = bool(words) and (words[0].kind in DESCRIBING_A_LIMB or is_cued(words[0].text, SPEAKING))
     return worded and clause[at].kind is K.EACH and OF_SETS.isdisjoint(kinds_of(words))
 
 
 SPEAKING = frozenset(("was", "felt", "is"))
+DESCRIBING_A_LIMB = DESCRIBING | {K.WITH}
+""" "one side at a time"."""
 
 
 def _may_count(number: Piece, before: Piece | None, thing: Piece) -> bool:
@@ -198,7 +201,9 @@ def _amount(one: Around) -> K | None:
 
 
 def _placed(one: Around) -> K | None:
-    """ "first week done", "middle of the night": a time has its parts, too."""
+    """ "first week done", "middle of the night": a time has its parts, too; "left first", "weak side first"."""
+    if one.word.kind is K.FIRST and one.before and not one.behind and one.before[-1].kind in SIDES:
+        return K.NOTE
     thing = _linked(one)
     return K.NOTE if thing is not None and _is_a_time(thing) else None
 

@@ -38,8 +38,8 @@ def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
             told = [word.text for word in words[:-1]]
             if any_cued(told, CAME):
                 out[at - 1 : at + 1] = [words[-1]._replace(kind=K.FILLER), aside(piece)]
-            elif any_cued(told, BEGUN):
-                out[at] = piece._replace(kind=K.UNCLEAR)
+            elif any_cued(told, BEGUN) or any(word.kind is K.PLAIN for word in words):
+                out[at] = piece._replace(kind=K.UNCLEAR)  # "(stopped at 8)"
     return out
 
 

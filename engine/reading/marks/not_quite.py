@@ -2,6 +2,7 @@
 
 denied = ( "no" | "not" | NEARLY ) between* MARK          MARK: failed, missed, a drop, rest-pause
 left   = NUMBER [ "reps" ] NEARLY between* FAILURE        "stopped 2 reps short of failure": two in reserve
+failed = GRIP "failed"                            of an unknown word it is asked: "camera failed"
 other  = MARK ( FILLER | "of" )* OBJECT                   "missed my warm-up", "dropped my phone", "cluster of people"
 What is denied, or of something else, tells what the day was like, and changes no set; of an unknown word it is asked.
 """
@@ -10,6 +11,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_in_order, places_in
@@ -41,7 +43,7 @@ def with_marks_denied(pieces: list[Piece]) -> list[Piece]:
             continue
         if piece.kind in SPEAKING_OF and (other := _of_something_else(pieces, at)) is not None:
             thing = _behind(pieces, at)
-            missed = thing if pieces[thing].kind is K.WARMUP else -1  # "missed my warm-up": neither of them
+            missed = thing if kind_at(pieces, thing) is K.WARMUP else -1  # "missed my warm-up": neither of them
             out.append(piece._replace(kind=other))
             continue
         start = _denied_from(pieces, at) if piece.kind in MARKS and piece.kind is not K.TOTAL else None
@@ -74,6 +76,8 @@ def _behind(pieces: list[Piece], at: int) -> int:
 
 def _of_something_else(pieces: list[Piece], at: int) -> K | None:
     """What a mark is that speaks of what stands behind it: a remark, or words that are asked about; None of a set."""
+    if pieces[at].kind is K.MISS and (other := _of_what_failed(pieces, at)) is not None:
+        return other
     behind = _behind(pieces, at)
     if behind == len(pieces):
         return None
@@ -93,6 +97,24 @@ def _of_something_else(pieces: list[Piece], at: int) -> K | None:
         return K.NOTE
     unknown = mark.kind is K.MISS and thing.kind is K.PLAIN and not is_cued(thing.text, HOW_MISSED)
     return K.UNCLEAR if unknown and not thing.text.endswith(ADVERB) else None
+
+
+def _of_what_failed(pieces: list[Piece], at: int) -> K | None:
+    """What the word is behind what else than a rep failed: "80x8, grip failed", "camera failed"; None of a rep."""
+    if not at or pieces[at].text != FAILED or kind_at(pieces, at + 1) not in ENDS:
+        return None
+    thing, before = pieces[at - 1], kind_at(pieces, at - 2)
+    if is_cued(thing.text, GIVING_OUT) or thing.kind in OF_THE_BODY:
+        return K.NOTE
+    unknown = thing.kind is K.PLAIN and before in PARTING and not is_cued(thing.text, HOW_MISSED)
+    return K.UNCLEAR if unknown and not thing.text.endswith(ADVERB) else None
+
+
+FAILED = "failed"
+GIVING_OUT = frozenset(("givesout",))
+OF_THE_BODY = frozenset((K.MUSCLE, K.JOINT))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH, K.FILLER))
+PARTING = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.DASH))
 
 
 def _missed_perhaps(thing: Piece) -> K | None:

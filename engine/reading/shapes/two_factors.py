@@ -24,6 +24,8 @@ COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
 LIGHTEST_BAR, FEW_SETS = 15, 5
 LEAST_PLAIN_LOAD = 20
 """On a barbell 30x8 is a load and its reps, not reps and sets. Common practice, no source."""
+LEAST_HELD = 16
+"""A pair of implements this heavy counts no reps in front of sets and reps. Common practice, no source."""
 FEWEST_RUNGS = 3
 """Two numbers at a slash may be a scale or two sides: "140 4/10 x 5". Common practice, no source."""
 
@@ -246,7 +248,8 @@ class TwoFactors(OneFactor):
     def _is_pair_of_implements(self, second: Piece) -> bool:
         """ "2x24k" with reps told elsewhere: two implements."""
         if second.role not in LOADS:
-            return second.role is Role.BARE and not self.drafts and self._implements_ahead_of_list()
+            bare = second.role is Role.BARE and not self.drafts
+            return bare and (self._implements_ahead_of_list() or self._implements_ahead_of_counts(second))
         others = any(len(chunk.factors) > 0 for chunk in self.chunks.found[1:]) or bool(self.drafts)
         return (self.traits.two_implements or self.traits.carried) and others
 
@@ -265,6 +268,19 @@ class TwoFactors(OneFactor):
         numbers = [number for chunk in rest for factor in chunk.factors for number in factor]
         listed = len(numbers) > 1 and all(chunk.size == 1 and not chunk.at for chunk in rest)
         return self.traits.two_implements and listed and all(may_be_reps(number, self.traits) for number in numbers)
+
+    def _implements_ahead_of_counts(self, second: Piece) -> bool:
+        """ "2x20 3x10": two implements, then their sets and reps; "2x12 3x10" may be sets of twelve: asked."""
+        rest = self.chunks.found[1:]
+        pair = rest[0] if len(rest) == 1 and rest[0].size == 2 and not rest[0].at else None
+        if pair is None or not self.traits.two_implements or any(len(factor) != 1 for factor in pair.factors):
+            return False
+        sets, reps = pair.factors[0][0], pair.factors[1][0]
+        counts = sets.role in COUNTS and reps.role in COUNTS and 1 < sets.value <= MOST_SETS
+        held = counts and may_be_reps(reps, self.traits) and second.value > reps.value
+        near = second.value < LEAST_HELD or second.value * 2 < reps.value * 3
+        self.unplaced = self.unplaced or (held and near)
+        return held
 
     def _typed_amount(self, other: Piece, amount: Piece) -> None:
         amount = amount._replace(role=Role.SECONDS) if amount.role is Role.PLURAL else amount

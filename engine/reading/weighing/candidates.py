@@ -87,7 +87,7 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
     why = DO_NOT_ADD_UP
     if traits.body and (chunks.added or chunks.assisted):
         _add_changed(found, chunks, exercise, known, context)
-    if chunks.of_a_bar and not chunks.per_side and exercise.loading is Loading.BAR and not traits.one_sided:
+    if chunks.of_a_bar and not chunks.per_side and exercise.loading in HELD_BY_SIDES and not traits.one_sided:
         _add_per_side(found, chunks, exercise, known, context)
     counted = _three_bare(chunks, traits) or _pairs(chunks, traits, context)
     if counted is not None:
@@ -324,13 +324,14 @@ def _is_group_behind_a_number(chunks: Chunks) -> bool:
 
 
 def _add_per_side(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
-    """ "bench 35 a side x8": so much on each side of the bar, with the bar."""
+    """ "bench 35 a side x8": so much on each side of the bar, with the bar; "leg press 100 a side": twice that."""
     other = chunks.with_found(chunks.found)
     other.per_side = True
     for one in candidates(other, exercise, known, context)[0]:
         _add(found, one)
 
 
+HELD_BY_SIDES = frozenset((Loading.BAR, Loading.PLATES))
 PLAINLY_A_LOAD = 20.0
 MUCH_MORE = Decimal("1.5")
 

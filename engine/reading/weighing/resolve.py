@@ -134,7 +134,8 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     if piece.text == "plates":
         return _plates(piece, exercise, context.unit, chunks.sled_is_nothing)
     if chunks.per_side and piece.role in ON_THE_BAR:
-        piece = piece._replace(value=EMPTY_BAR[piece.unit or chunks.unit or context.unit] + 2 * piece.value)
+        bar = EMPTY_BAR[piece.unit or chunks.unit or context.unit] if exercise.loading is Loading.BAR else 0
+        piece = piece._replace(value=bar + 2 * piece.value)
     amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
     if piece.role is Role.CHANGE and (not body or piece.told == AGAINST_LAST):
         if not chunks.body or body or amount < 0 or not goes_with_the_body(exercise):

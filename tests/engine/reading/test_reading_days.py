@@ -449,7 +449,24 @@ def test_a_day_that_a_remark_behind_the_sets_has_is_not_theirs(words):
 
 
 @pytest.mark.parametrize(
-    "words", ["exam monday", "off monday", "party last night", "travelling on wednesday", "back on thursday"]
+    "words",
+    [
+        "exam monday",
+        "off monday",
+        "party last night",
+        "travelling on wednesday",
+        "back on thursday",
+        "leg day yesterday",
+    ],
 )
 def test_a_day_behind_words_of_something_else_is_asked_about(words):
     assert said(f"squat 3x5 100, {words}") == "ask: barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize("text", ["party last night, squat 3x5 100", "squat 3x5 100\npizza last night"])
+def test_a_day_with_words_of_its_own_is_asked_about_on_either_side_of_the_sets(text):
+    assert said(text) == "ask: barbell back squat 3×5 at 100 kg"
+
+
+def test_words_for_an_entry_leave_the_sets_their_day():
+    assert said("home workout yesterday, squat 3x5 100") == "barbell back squat 3×5 at 100 kg on 2025-03-13"

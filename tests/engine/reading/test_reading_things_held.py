@@ -122,6 +122,11 @@ bench 80x8, 2 of 3 done => barbell bench press 8 at 80 kg
 bench 80x8 (chalked up twice) => ask: barbell bench press 8 at 80 kg
 bench 80x8 (did it twice) => barbell bench press 2×8 at 80 kg
 bench 60 3x12 then ohp same but 10 => ask: barbell bench press 3×12 at 60 kg; barbell overhead press 10 at 60 kg
+bench 80x8, grip failed => barbell bench press 8 at 80 kg
+bench 80x8, camera failed => ask: barbell bench press 8 at 80 kg
+squat 3x5 100, maybe one more => ask: barbell back squat 4×5 at 100 kg
+pull ups 10 8 7 (stopped at 8) => ask: pull-up 10, 8, 7
+single leg rdl 20kg 3x8, left first => single-leg romanian deadlift 3×8 at 20 kg each
 plank 45 minutes => ask: plank 2700 s
 plank 10 min => plank 600 s
 """
@@ -129,4 +134,22 @@ plank 10 min => plank 600 s
 
 @pytest.mark.parametrize(("text", "known", "meant"), readings(SAID_OF_THINGS))
 def test_what_is_said_of_bars_benches_and_the_like_tells_no_set(text, known, meant):
+    assert said(text, known) == meant
+
+
+TWO_HELD = """
+db bench 2x20 3x10 => dumbbell bench press 3×10 at 20 kg each
+bulgarians 2x16 3x8 per leg => bulgarian split squat 3×8 at 16 kg each
+db shoulder press 2x18 4x8 => dumbbell shoulder press 4×8 at 18 kg each
+hammer curl 2x14 3x12 => ask: hammer curl 3×12 at 14 kg each
+pull ups 2x20 3x10 => pull-up 2×20, 3×10
+leg press 100 a side 3x10 => ask: leg press 3×10 at 100 kg | leg press 3×10 at 200 kg
+hack squat 40 per side 3x8 => ask: hack squat 3×8 at 40 kg | hack squat 3×8 at 80 kg
+leg ext 50 3x12, left only 10 on the last => ask: leg extension 2×12 at 50 kg, 10 at 50 kg
+leg ext 50 3x12, last set 10, left knee tight => leg extension 2×12 at 50 kg, 10 at 50 kg, pain
+"""
+
+
+@pytest.mark.parametrize(("text", "known", "meant"), readings(TWO_HELD))
+def test_two_implements_and_plates_a_side_are_loads(text, known, meant):
     assert said(text, known) == meant
