@@ -5,12 +5,11 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.days.dates import with_dates
+from engine.reading.days.dated import dated
 from engine.reading.days.day_starts import DATE_KINDS
-from engine.reading.days.halves_of_days import without_halves
+from engine.reading.days.headed_days import heads_a_lift
 from engine.reading.days.headings import without_days_counted, without_sessions_headed
 from engine.reading.days.week_headings import with_weeks
-from engine.reading.days.weekday_dates import with_weekdays_dated
 from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import EQUIPMENT
@@ -260,7 +259,8 @@ def _too_many(tokens: list[Token]) -> bool:
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with days and marks gathered, and without numbers that are no sets."""
-    if kinds <= PLAINLY_SETS and pieces and pieces[0].kind is not K.TIMES and not holds_odd_numbers(pieces, kinds):
+    plain = kinds <= PLAINLY_SETS and pieces and pieces[0].kind is not K.TIMES and not heads_a_lift(pieces, 0)
+    if plain and not holds_odd_numbers(pieces, kinds):
         return pieces  # most messages tell sets and nothing else
     return gathered_with_care(pieces, kinds, context)
 
@@ -353,43 +353,3 @@ MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF, K.PLAIN))
 MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
 MAY_TELL_A_TIME_PAST = frozenset((K.PLAIN, K.FILLER, K.NOT_DATE, K.MUSCLE, K.NAME))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
-
-
-def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
-    """The pieces, which are of these kinds, with the days that are told gathered into one piece each."""
-    if not kinds.isdisjoint(MAY_TELL_A_DAY) or (K.LINE in kinds and _heads_with_a_number(pieces)):
-        pieces = without_halves(pieces)
-        if K.ORDINAL in kinds and K.WEEKDAY in kinds and context.now is not None:
-            pieces = with_weekdays_dated(pieces, context.now.date())
-        told = with_dates(pieces, context.now, context.unit)
-        if _may_be_reps_in_hand(pieces, told, context):
-            return [*pieces[:3], *dated(pieces[3:], kinds, context)]
-        return told
-    return pieces
-
-
-def _may_be_reps_in_hand(pieces: list[Piece], told: list[Piece], context: Context) -> bool:
-    """ "10/8" above another lift, while one is being done: its reps, where the day would be long ago."""
-    if context.doing is None or context.now is None or [piece.kind for piece in pieces[:4]] != LONE_PAIR:
-        return False
-    padded = any(piece.text[0] == "0" for piece in pieces[:3])
-    day = told[0].day if told[0].kind is K.DATE else None
-    return day is not None and not padded and (context.now.date() - day).days > DAYS_TOLD_LATE
-
-
-LONE_PAIR = [K.NUMBER, K.SLASH, K.NUMBER, K.LINE]
-DAYS_TOLD_LATE = 14
-"""Within so many days a workout is still told by its date. Common practice, no source."""
-
-
-def _heads_with_a_number(pieces: list[Piece]) -> bool:
-    """ "17.9", "session 5, 10.03" on a line of its own."""
-    head = pieces[: LONGEST_HEADING + 1]
-    end = next((at for at, piece in enumerate(head) if piece.kind is K.LINE), 0)
-    return end > 0 and head[end - 1].kind is K.NUMBER and "." in head[end - 1].text
-
-
-LONGEST_HEADING = 8
-
-
-MAY_TELL_A_DAY = DATE_KINDS | {K.SLASH, K.DASH, K.STOP, K.ORDINAL}

@@ -10,8 +10,9 @@ from dataclasses import dataclass, field, replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.remaining import with_remaining
+from engine.reading.days.dated import dated
 from engine.reading.marks.marks import without_asides
-from engine.reading.prepare import Prepared, dated, prepare
+from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
 from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K

@@ -13,7 +13,6 @@ from datetime import date, datetime, timedelta
 from engine.reading.days.calendar_days import (
     DAYS_OF_A_WEEK,
     WORD_DAYS,
-    day_of,
     in_year,
     latest_of_month,
     weekday_before,
@@ -22,6 +21,7 @@ from engine.reading.days.day_headings import in_turn
 from engine.reading.days.day_pieces import NO_DAY, Doubted, Found, as_day
 from engine.reading.days.day_places import (
     ON_A_DAY,
+    behind_session,
     between_name_and_number,
     closes_the_sets,
     ends_here,
@@ -32,14 +32,8 @@ from engine.reading.days.day_places import (
 )
 from engine.reading.days.day_starts import DATE_KINDS, DAYS_BACK, opens_a_line, perhaps_days
 from engine.reading.days.days_apart import with_days_apart
-from engine.reading.days.headed_days import (
-    BELOW_A_DAY,
-    TOLD_LATE,
-    heads_a_day,
-    is_before_a_month,
-    rates_a_state,
-    stands_apart,
-)
+from engine.reading.days.days_in_figures import dotted_day, iso_day, joined, slashed_day
+from engine.reading.days.headed_days import BELOW_A_DAY, LAST_DAY_OF_A_MONTH, is_before_a_month, stands_apart
 from engine.reading.days.ordinals import MOST_SETS_PLACED, is_a_day_amid, is_plainly_a_day, may_be_a_day
 from engine.reading.days.told_of import (
     is_an_entry_from,
@@ -59,10 +53,8 @@ from engine.values.load import Unit
 
 FURTHEST_BACK = timedelta(days=400)
 LONGEST_DATE_TEXT = 24
-YEAR_DIGITS = (2, 4)
 BEHIND_A_DAY = frozenset((K.COLON, K.COMMA, K.DASH, K.LINE))
 FELT = frozenset((K.NOTE, K.PAIN, K.SORE, K.DENIED))
-LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
 PLAINLY_DAYS = frozenset(("sat", "sun"))
 SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."))
 
@@ -176,12 +168,13 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     dated = behind in DATES_BEHIND
     heads = anchored or follows_an_opening(pieces, at)
     if pieces[at].text in PLAINLY_DAYS:
-        ahead = past_who_did(pieces, at + 1)
+        ahead = behind_session(pieces, past_who_did(pieces, at + 1))
         named = [piece.kind for piece in pieces[ahead : ahead + 1]] in BEHIND_A_SHORT_DAY
         said_on = at > 0 and is_cued(pieces[at - 1].text, ON_A_DAY)
         if ((heads or said_on) and named) or closes_the_sets(pieces, at):
             return True
-    return (heads and (dated or _colon_at(pieces, at + 1))) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
+    headed = dated or _colon_at(pieces, behind_session(pieces, at + 1))
+    return (heads and headed) or ends_here(pieces, at + 1) or _in_brackets(pieces, at)
 
 
 BEHIND_A_SHORT_DAY = ([K.NAME], [K.NUMBER], [K.COUNT], [K.WITH], [K.WARMUP], [K.BAR])
@@ -216,7 +209,7 @@ def _colon_at(pieces: list[Piece], at: int) -> bool:
 def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, anchored: bool) -> Found | None:
     said_on = _said_on(pieces, at) or (today is not None and stands_apart(pieces, at))
     anchored = anchored or said_on
-    numbers, signs, end = _joined(pieces, at)
+    numbers, signs, end = joined(pieces, at)
     pointed = end + 1 < len(pieces) and is_before_a_month(pieces[end]) and pieces[end + 1].kind is K.MONTH
     end += pointed  # "8. März", "10 de marzo"
     after = pieces[end].kind if end < len(pieces) else None
@@ -228,10 +221,10 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
     if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):
         return None
     if signs == "--" and len(numbers[0].text) == 4 and numbers[0].text.isdigit():
-        return _iso(numbers, end)
+        return iso_day(numbers, end)
     if not anchored:
         return None
-    return _dotted(numbers, pieces, at, today) or _slashed(numbers, signs, pieces, end, today, unit, said_on)
+    return dotted_day(numbers, pieces, at, today) or slashed_day(numbers, signs, pieces, at, today, unit, said_on)
 
 
 def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | None:
@@ -272,97 +265,6 @@ def _is_year(number: Piece) -> bool:
     return number.kind is K.NUMBER and number.role is Role.BARE and four and number.text[:2] in ("19", "20")
 
 
-def _joined(pieces: list[Piece], at: int) -> tuple[list[Piece], str, int]:
-    numbers, signs = [pieces[at]], ""
-    at += 1
-    while at + 1 < len(pieces) and len(numbers) < 3:
-        sign, number = pieces[at], pieces[at + 1]
-        if sign.kind not in (K.SLASH, K.DASH) or not sign.glued or number.kind is not K.NUMBER or not number.glued:
-            break
-        numbers.append(number)
-        signs += sign.text
-        at += 2
-    if len(numbers) == 3 and at + 1 < len(pieces) and pieces[at].kind in (K.SLASH, K.DASH) and pieces[at].glued:
-        return numbers[:1], "", at  # "4/2/1/1": a list
-    return numbers, signs, at
-
-
-def _iso(numbers: list[Piece], end: int) -> Found | None:
-    if len(numbers) != 3:
-        return None
-    year, month, day = (int(number.value) for number in numbers)
-    return day_of(year, month, day) or NO_DAY, end
-
-
-def _dotted(numbers: list[Piece], pieces: list[Piece], at: int, today: date | None) -> Found | None:
-    """13.3. or 13.03.2025: the point behind the month makes it a date."""
-    if len(numbers) != 1 or "." not in numbers[0].text or at + 1 >= len(pieces):
-        return None
-    alone = pieces[at + 1].kind is K.LINE and at + 2 < len(pieces) and numbers[0].value * 100 % 100 != 50
-    pointed = pieces[at + 1].kind is K.STOP and pieces[at + 1].glued
-    if not alone and not pointed:
-        return None
-    day, month = numbers[0].text.split(".")
-    if alone and not (1 <= int(day) <= LAST_DAY_OF_A_MONTH and 1 <= int(month) <= MONTHS_OF_A_YEAR):
-        return None
-    if alone:
-        return in_year(int(day), int(month), None, today), at + 1
-    year, end = None, at + 2
-    if end < len(pieces) and pieces[end].kind is K.NUMBER and pieces[end].glued:
-        year, end = _year(pieces[end].text), end + 1
-    found = in_year(int(day), int(month), year, today)
-    if found is None and year is not None:
-        return NO_DAY, end
-    return (found, end) if found or today is None else None
-
-
-def _slashed(
-    numbers: list[Piece],
-    signs: str,
-    pieces: list[Piece],
-    end: int,
-    today: date | None,
-    unit: Unit,
-    said_on: bool,
-) -> Found | None:
-    if not signs or set(signs) != {"/"}:
-        return None
-    if not (said_on or _reads_as_date(numbers, pieces, end) or heads_a_day(numbers, pieces, end)):
-        return None
-    if len(numbers) == 3 and len(numbers[2].text) not in YEAR_DIGITS:
-        return None  # "wednesday 6/4/3": reps
-    first, second = int(numbers[0].value), int(numbers[1].value)
-    day, month = (second, first) if unit is Unit.LB else (first, second)
-    if month > 12:
-        day, month = month, day
-    found = in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
-    if found is not None and today is not None and rates_a_state(numbers, pieces, end) and found < today - TOLD_LATE:
-        return None
-    if found or today is None:
-        return found, end
-    may_be = 1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR
-    return (NO_DAY, end) if may_be or len(numbers) == 3 or _colon_ends(pieces, end) else None
-
-
-def _colon_ends(pieces: list[Piece], at: int) -> bool:
-    return at < len(pieces) and pieces[at].kind is K.COLON
-
-
-def _reads_as_date(numbers: list[Piece], pieces: list[Piece], end: int) -> bool:
-    """A slash pair at the head of a line is a date where it is written as one, or a whole set line follows."""
-    if len(numbers) == 3:
-        return len(numbers[2].text) in (2, 4) and int(numbers[2].value) > 20
-    if any(len(number.text) == 2 and number.text[0] == "0" for number in numbers):
-        return True
-    if end < len(pieces) and pieces[end].kind is K.COLON:
-        return True
-    line: list[K] = []
-    while end < len(pieces) and pieces[end].kind is not K.LINE:
-        line.append(pieces[end].kind)
-        end += 1
-    return K.NAME in line[:4] and (K.TIMES in line or line.count(K.NUMBER) >= 2)
-
-
 def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | None:
     if pieces[at].kind is not K.MONTH or at + 1 >= len(pieces):
         return None
@@ -371,10 +273,6 @@ def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | No
     if after is K.TIMES or number.kind not in (K.NUMBER, K.ORDINAL):
         return None
     return _behind_month(pieces, at + 2, number.told or int(number.value), pieces[at].told, today)
-
-
-def _year(text: str) -> int | None:
-    return None if not text.isdigit() else int(text) + (2000 if len(text) <= 2 else 0)
 
 
 def load_days_in_words() -> None:

@@ -136,7 +136,7 @@ def follows_an_opening(pieces: list[Piece], at: int) -> bool:
     if not start < at:
         return False
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    if behind in OF_A_SESSION and (end := _behind_session(pieces, at + 1)) < len(pieces):
+    if behind in OF_A_SESSION and (end := behind_session(pieces, at + 1)) < len(pieces):
         behind = K.COLON if pieces[end].kind is K.COLON else behind
     before = at - 1 - (at > start + 1 and pieces[at - 1].kind in (K.FILLER, K.LAST))
     parted = pieces[before].kind in (K.COMMA, K.COLON, K.STOP, K.DASH, K.OPEN)
@@ -201,7 +201,7 @@ OF_A_SESSION = frozenset((K.HEADING, K.FILLER))
 MOST_OF_A_SESSION = 3
 
 
-def _behind_session(pieces: list[Piece], at: int) -> int:
+def behind_session(pieces: list[Piece], at: int) -> int:
     """The place behind the words of "friday's workout", "monday's push day"."""
     end = at
     while end < min(len(pieces), at + MOST_OF_A_SESSION) and pieces[end].kind in OF_A_SESSION:

@@ -6,7 +6,7 @@ start = TODAY | WEEKDAY | ... | ORDINAL | NUMBER ( "/" | "-" | "." | MONTH | "da
 from __future__ import annotations
 
 from engine.reading.days.day_places import is_bullet
-from engine.reading.days.headed_days import is_before_a_month
+from engine.reading.days.headed_days import heads_a_lift, is_before_a_month
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, kinds_in_order, places_in
 
@@ -40,6 +40,8 @@ def _lets_a_day_begin(pieces: list[Piece], at: int) -> bool:
         return after.glued
     if after.kind is K.LINE:
         return "." in pieces[at].text
+    if after.kind is K.NAME or after.kind is K.COLON:
+        return heads_a_lift(pieces, at)
     return after.kind is K.MONTH or after.kind in DAYS_BACK or is_before_a_month(after)
 
 

@@ -15,7 +15,7 @@ from engine.reading.days.day_places import MOST_WORDS_OF_AN_OPENING, SAID
 from engine.reading.days.headings import counts_headings
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_in_order
 
 WORDS_OF_A_HEADING = frozenset(
     (K.HEADING, K.MUSCLE, K.NOTE, K.FILLER, K.PLAIN, K.DASH, K.AND, K.VARIANT, K.WEEKDAY)
@@ -31,7 +31,39 @@ def stands_apart(pieces: list[Piece], at: int) -> bool:
         or _is_padded_apart(pieces, at)
         or _is_dotted_apart(pieces, at)
         or _ends_an_opening(pieces, at)
+        or ends_the_message(pieces, at)
+        or _closes_with_a_month(pieces, at)
     )
+
+
+def ends_the_message(pieces: list[Piece], at: int) -> bool:
+    """ "squat 100 5 5 5 14/3": the only pair at a slash, which ends the message behind its sets."""
+    pair = pieces[at : at + 3]
+    if [piece.kind for piece in pair] != [K.NUMBER, K.SLASH, K.NUMBER] or not (pair[1].glued and pair[2].glued):
+        return False
+    before, apart = kind_at(pieces, at - 1), not pair[0].glued or kind_at(pieces, at - 1) is K.OPEN
+    ends = at + 3 == len(pieces) or (before is K.OPEN and [one.kind for one in pieces[at + 3 :]] == [K.CLOSE])
+    a_day = max(pair[0].value, pair[2].value) <= LAST_DAY_OF_A_MONTH and min(pair[0].value, pair[2].value) > 0
+    padded = any(one.text[0] == "0" for one in (pair[0], pair[2]))
+    lone = kinds_in_order(pieces).count(K.SLASH) == 1
+    return ends and apart and a_day and lone and not padded and before in BEFORE_A_DAY_AMID
+
+
+def _closes_with_a_month(pieces: list[Piece], at: int) -> bool:
+    """ "squat 3x5 100 14 mar", "squat 3x5 100, 14 march 2025"."""
+    worded = _before_month(pieces, at)
+    return (
+        worded > 0 and kind_at(pieces, at + worded) in (None, K.LINE) and kind_at(pieces, at - 1) in BEFORE_A_DAY_AMID
+    )
+
+
+def heads_a_lift(pieces: list[Piece], at: int) -> bool:
+    """ "14.03 squat 3x5 100", "fri 14.3 squat 3x5 100": a month with a zero, or a weekday in front."""
+    day, point, month = pieces[at].text.partition(".")
+    if not point or kind_at(pieces, at + 1) not in (K.NAME, K.COLON):
+        return False
+    dated = len(month) == PADDED or kind_at(pieces, at - 1) is K.WEEKDAY
+    return dated and 0 < int(day) <= LAST_DAY_OF_A_MONTH and 0 < int(month) <= MONTHS_OF_A_YEAR
 
 
 def _is_dotted_apart(pieces: list[Piece], at: int) -> bool:

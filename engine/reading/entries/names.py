@@ -13,7 +13,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
 from engine.reading.marks.equipment_talk import is_talked_of
-from engine.reading.marks.grips import GRIPS, PARTING
+from engine.reading.marks.grips import GRIPS, PARTING, is_a_grip, moved_alike
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -47,7 +47,9 @@ ALL_WORDS = frozenset((*WORDS.values(), *SHORT_WORDS.values(), "smith", "ez", "b
 def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
     if not entry.names:
-        return _in_hand_with(_unnamed(entry, context), chunks, catalogue)
+        return _in_hand_with(_unnamed(entry, context), entry, chunks, catalogue)
+    if context.doing is not None and is_a_grip(entry.phrase):
+        return _with_grip(entry, context.doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
     entry.doubtful = entry.doubtful or (len(chunks.found) > 1 and _changes_grip(entry, catalogue))
     names = _narrowed(said, context)
@@ -85,11 +87,34 @@ def _heads_sets(pieces: Sequence[Piece], at: int) -> bool:
 GRIP = "grip"
 
 
-def _in_hand_with(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """ "then dumbbells 3x10 20" behind a bench press: the lift in hand, or the same with what is named now."""
+def _with_grip(entry: Entry, doing: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "close grip 50x10" behind a pulldown: the lift in hand with that grip, or the one that is named by it."""
+    if moved_alike((doing,), entry.names, catalogue):
+        return entry.names
+    return tuple(dict.fromkeys((*(catalogue.owners(f"{entry.phrase} {doing}") or (doing,)), *entry.names)))
+
+
+def _in_hand_with(
+    names: tuple[ExerciseName, ...], entry: Entry, chunks: Chunks, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """ "then dumbbells 3x10 20" behind a bench press: the lift in hand, or the same with what is named now; "front
+    80x5" behind a squat heads its sets, and is the front squat.
+    """
+    if K.VARIANT in chunks.kinds and len(names) == 1 and entry.pieces[0].kind is K.VARIANT:
+        owners = _of_the_lift(entry.pieces[0].text, names[0], catalogue)
+        return owners if len(owners) == 1 else (*names, *owners)
     if chunks.equipment is None or len(names) != 1:
         return names
     return tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, names[0], catalogue))))
+
+
+def _of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lifts that this one is with the variant, by as many words of its name as one is known for."""
+    words = name.split()
+    for start in range(len(words)):
+        if owners := catalogue.owners(" ".join((variant, *words[start:]))):
+            return owners
+    return ()
 
 
 def _of_the_body(

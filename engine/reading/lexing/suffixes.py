@@ -78,7 +78,7 @@ class NumberSuffixes(DecimalCommas):
         """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
         plain, meaning, begins, _, _ = KNOWN[after.text]
         kind = meaning.kind if meaning is not None else _goes(piece, plain)
-        if kind is K.UNRELATED and is_cued(after.text, HOURS) and self._is_an_hour(piece, at + 1):
+        if self._is_of_no_set(piece, kind, at):
             return K.FAR
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
             kind = K.TIMES_WORD  # "80x8 3 mal"
@@ -114,6 +114,14 @@ class NumberSuffixes(DecimalCommas):
             return self._with_seconds(piece._replace(value=piece.value * SIXTY, role=role, end=after.end), at + 1)
         return piece._replace(role=role, unit=unit, failure=after.text == "f", end=after.end), at + 1
 
+    def _is_weighed_out(self, at: int) -> bool:
+        """ "5 g creatine", "30g of whey"; "10 g, 9 d" are of the left."""
+        token = self._token(at)
+        if token is None or token.shape is not Shape.WORD or len(token.text) == 1:
+            return False
+        meaning = KNOWN[token.text].meaning
+        return meaning is None or meaning.kind is K.OF or meaning.kind is K.UNRELATED
+
     def _with_seconds(self, minutes: Piece, at: int) -> tuple[Piece, int]:
         """ "1 min 20 s", "1min 30": one time in two units."""
         number, after = self._token(at), self._token(at + 1)
@@ -125,6 +133,12 @@ class NumberSuffixes(DecimalCommas):
         if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
             return whole._replace(end=after.end), at + 2
         return minutes, at
+
+    def _is_of_no_set(self, piece: Piece, kind: K | None, at: int) -> bool:
+        """ "took 1 hr", "5 g creatine": units that are another word elsewhere."""
+        text = self.tokens[at].text
+        hour = kind is K.UNRELATED and is_cued(text, HOURS) and self._is_an_hour(piece, at + 1)
+        return hour or (text == GRAMS and self._is_weighed_out(at + 1))
 
     def _is_an_hour(self, piece: Piece, at: int) -> bool:
         """ "took 1 hr", "1 hr 20", and not "100x3 hr 150": the heart's rate."""
@@ -246,6 +260,7 @@ class NumberSuffixes(DecimalCommas):
 HALVED = frozenset((K.FAR, K.FILLER, K.NOTE, K.OF, K.UNRELATED, K.HEADING, K.PAIN, K.SORE, K.JOINT, K.MUSCLE))
 """What a lone half in front of it is a part of."""
 SECOND, TIMES_COUNTED = frozenset(("second",)), frozenset(("workout", "day", "week", "span", "notaset"))
+GRAMS = "g"
 THOUSANDS, HOURS = frozenset((K.UNRELATED, K.FAR)), frozenset(("hours",))
 MOST_MINUTES, MOST_HOURS = 60, 3
 ENDS_OF_A_TIME = frozenset((",", ";", ")", "/", "+", "\n"))

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 from engine.values.exercise import Pattern
+from engine.values.ids import ExerciseName
 
 GRIP = "grip"
 
@@ -27,14 +30,18 @@ def with_grips(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
 
 def _is_of_another_movement(pieces: list[Piece], at: int, before: Piece, catalogue: Catalogue) -> bool:
     piece = pieces[at]
-    if piece.kind is not K.NAME or not _is_a_grip(piece) or not _goes_on(pieces, at, before):
+    if piece.kind is not K.NAME or not is_a_grip(piece.text) or not _goes_on(pieces, at, before):
         return False
-    return _movements(before, catalogue).isdisjoint(_movements(piece, catalogue))
+    return not moved_alike(before.names, piece.names, catalogue)
 
 
-def _movements(lift: Piece, catalogue: Catalogue) -> set[tuple[Pattern, str]]:
-    """What is moved, and the last word of its name: a pulldown is no pull-up."""
-    known = [catalogue.exercises[name] for name in lift.names if name in catalogue.exercises]
+def moved_alike(some: Sequence[ExerciseName], others: Sequence[ExerciseName], catalogue: Catalogue) -> bool:
+    """Whether some of each have one movement, by pattern and last word of the name: a pulldown is no pull-up."""
+    return not _movements(some, catalogue).isdisjoint(_movements(others, catalogue))
+
+
+def _movements(names: Sequence[ExerciseName], catalogue: Catalogue) -> set[tuple[Pattern, str]]:
+    known = [catalogue.exercises[name] for name in names if name in catalogue.exercises]
     return {(one.pattern, str(one.name).split()[-1]) for one in known}
 
 
@@ -51,6 +58,7 @@ PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
 GRIPS = frozenset(("gripnarrow", "gripwide"))
 
 
-def _is_a_grip(piece: Piece) -> bool:
-    words = piece.text.split()
+def is_a_grip(name: str) -> bool:
+    """Whether a name tells a grip and nothing else: "close grip"."""
+    words = name.split()
     return len(words) == 2 and words[-1] == GRIP

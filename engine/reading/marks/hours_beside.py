@@ -2,6 +2,7 @@
 
 hour = ( start | separator ) word* CAME word* "at" NUMBER ( end | separator )       up to 24; without a set or a lift
      | ( start | separator ) "at" [ "half" ] NUMBER BEGUN ( end | separator )
+session = separator SESSION NUMBER ( end | separator )                        "5 5 5, session 12"
 age  = ( start | separator ) "I'm" NUMBER ( end | separator )
 Where the word may as well tell of a load ("started at 7"), it is asked.
 """
@@ -28,11 +29,16 @@ def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
     out = list(pieces) if worded else pieces
     for at in worded:
         piece = pieces[at]
+        if _is_an_age_now(pieces, at):
+            out[at] = aside(piece)
+            continue
         if kind_at(pieces, at + 1) not in PARTING:
             out[at] = piece._replace(kind=K.UNCLEAR) if _is_begun_at(pieces, at) else piece
             continue
         words = _words_before(pieces, at)
-        if len(words) == 1 and is_cued(words[0].text, ONESELF):
+        beside = kind_at(pieces, at - 2) in BESIDE_SETS or (at == len(pieces) - 1 and kind_at(pieces, at - 2) is K.LINE)
+        counted = beside and is_cued(pieces[at - 1].text, COUNTED)  # "session 12"
+        if len(words) == 1 and (counted or is_cued(words[0].text, ONESELF)):
             out[at] = aside(piece)
         elif len(words) > 1 and is_cued(words[-1].text, ATHOUR) and piece.value <= LAST_HOUR:
             told = [word.text for word in words[:-1]]
@@ -41,6 +47,16 @@ def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
             elif any_cued(told, BEGUN) or any(word.kind is K.PLAIN for word in words):
                 out[at] = piece._replace(kind=K.UNCLEAR)  # "(stopped at 8)"
     return out
+
+
+def _is_an_age_now(pieces: list[Piece], at: int) -> bool:
+    """ "i'm 40 now"."""
+    now = kind_at(pieces, at + 1) is K.FILLER and kind_at(pieces, at + 2) in PARTING
+    return now and is_cued(pieces[at - 1].text, ONESELF) and kind_at(pieces, at - 2) in PARTING
+
+
+BESIDE_SETS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
+COUNTED = frozenset(("daycounted",))
 
 
 def _is_begun_at(pieces: list[Piece], at: int) -> bool:

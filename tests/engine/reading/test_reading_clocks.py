@@ -91,3 +91,9 @@ def test_the_german_word_ahead_of_a_day_is_no_half_of_one():
 
 def test_the_rate_of_the_heart_is_no_hour():
     assert said("bench 100 5 4 3 hr 150") == "barbell bench press 5 at 100 kg, 4 at 100 kg, 3 at 100 kg"
+
+
+@pytest.mark.parametrize("remark", ["session 12", "workout 5", "i'm 40 now", "200 g of rice", "5 g creatine", "hrv 65"])
+def test_what_else_is_counted_beside_sets_is_no_set(remark):
+    assert said(f"pull ups 10 8 7, {remark}") == "pull-up 10, 8, 7"
+    assert said(f"incline db press 30s x 10, {remark}") == "incline dumbbell bench press 10 at 30 kg each"

@@ -463,6 +463,38 @@ def test_a_day_behind_words_of_something_else_is_asked_about(words):
     assert said(f"squat 3x5 100, {words}") == "ask: barbell back squat 3×5 at 100 kg"
 
 
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("sat session squat 3x5 100", "2025-03-08"),
+        ("sun workout: squat 3x5 100", "2025-03-09"),
+        ("12.03 squat 3x5 100", "2025-03-12"),
+        ("12.03: squat 3x5 100", "2025-03-12"),
+        ("fri 7.3 squat 3x5 100", "2025-03-07"),
+        ("squat 3x5 100 12 mar", "2025-03-12"),
+        ("squat 3x5 100, 12 march 2025", "2025-03-12"),
+    ],
+)
+def test_a_day_ahead_of_a_lift_or_behind_its_sets_is_theirs_without_a_sign(text, on):
+    assert said(text) == f"barbell back squat 3×5 at 100 kg on {on}"
+
+
+@pytest.mark.parametrize("text", ["squat 100 5 5 5 12/3", "squat 3x5 100 (12/3)"])
+def test_a_pair_behind_the_sets_that_may_be_a_day_of_late_is_asked_about(text):
+    assert said(text) == "ask: barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("62.5 bench 3x8", "barbell bench press 3×8 at 62.5 kg"),
+        ("bench 80 8 8 7 6/5", "barbell bench press 2×8 at 80 kg, 7 at 80 kg, 6 at 80 kg, 5 at 80 kg"),
+    ],
+)
+def test_a_load_or_reps_in_the_place_of_a_day_stay_what_they_are(text, meant):
+    assert said(text) == meant
+
+
 @pytest.mark.parametrize("text", ["party last night, squat 3x5 100", "squat 3x5 100\npizza last night"])
 def test_a_day_with_words_of_its_own_is_asked_about_on_either_side_of_the_sets(text):
     assert said(text) == "ask: barbell back squat 3×5 at 100 kg"

@@ -138,3 +138,19 @@ pull ups 10, 8, 7 neutral grip          => ask: neutral-grip pull-up 10, 8, 7
 )
 def test_a_name_behind_the_numbers_that_only_says_how_is_of_the_lift_before_it(text, known, meant):
     assert said(text, known) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "known", "meant"),
+    readings("""
+{doing: lat pulldown} close grip 50x9 => ask: close-grip bench press 9 at 50 kg | close-grip lat pulldown 9 at 50 kg
+{doing: barbell bench press} close grip 70x8      => close-grip bench press 8 at 70 kg
+{doing: barbell bench press} smith machine 80x8   => smith machine bench press 8 at 80 kg
+{doing: barbell back squat} front 80x5            => barbell front squat 5 at 80 kg
+{doing: conventional deadlift} deficit 120x5      => deficit deadlift 5 at 120 kg
+{doing: leg press} one leg 80x10                  => leg press 10 at 80 kg
+{doing: barbell bench press} larsen 75x8          => barbell bench press 8 at 75 kg
+"""),
+)
+def test_a_grip_or_a_sort_of_lift_alone_is_of_the_lift_in_hand(text, known, meant):
+    assert said(text, known) == meant
