@@ -29,7 +29,8 @@ from engine.reading.values import Act, Asked, Correction, Doubt, Dropped, Logged
 from engine.values.ids import ExerciseName
 from storage.records import Change, ChangeKind, Question, QuestionId, QuestionState
 
-OPEN_FOR = timedelta(minutes=30)
+OPEN_FOR = timedelta(hours=3)
+"""As long as a session and the way home take. Common practice, no source."""
 
 
 def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = False) -> None:

@@ -8,9 +8,11 @@ from datetime import date, datetime, timedelta
 
 from bot.sessions import session_of, session_on
 from bot.turn import Turn
-from engine.reading.announced_lift import lift_announced
+from engine.reading.announced_lift import lift_announced, load_announced
 from engine.reading.values import Context, Planned
+from engine.reading.weighing.resolve import BASES
 from engine.values.ids import ExerciseName
+from engine.values.load import Basis, Load
 from engine.values.prescription import Prescription
 from engine.values.sets import SetRecord
 from storage.sets import was_changed
@@ -23,11 +25,12 @@ def context_of(turn: Turn) -> Context:
     """The context of a message said now."""
     session = session_of(turn)
     recent = turn.store.sets.recent(turn.athlete, turn.today)
-    announced = _announced_since(turn, recent)
+    announced, load = _announced_since(turn, recent)
+    doing = announced[0] if len(announced) == 1 else None if announced else in_hand(turn, recent)
     return Context(
         unit=turn.unit,
         now=turn.now,
-        doing=announced[0] if len(announced) == 1 else None if announced else in_hand(turn, recent),
+        doing=doing,
         plan=tuple(planned(one) for one in session.prescriptions),
         last=turn.store.sets.last_loads(turn.athlete),
         best=turn.store.sets.best_loads(turn.athlete),
@@ -37,6 +40,7 @@ def context_of(turn: Turn) -> Context:
         load_first=turn.preferences.load_first,
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
         announced=announced if len(announced) > 1 else (),
+        told=_on_its_basis(turn, announced or ((doing,) if doing else ()), load) if load is not None else {},
         called=turn.me.name,
     )
 
@@ -75,20 +79,30 @@ def planned(prescription: Prescription) -> Planned:
     return Planned(prescription.exercise, len(prescription.sets), first.target, first.load)
 
 
-def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[ExerciseName, ...]:
-    """The lift that her words named since her latest set, with no sets of it: "bench", then "60x8". Several where it
-    is open: "row".
+def _on_its_basis(turn: Turn, lifts: Sequence[ExerciseName], load: Load) -> Mapping[ExerciseName, Load]:
+    """The load told alone, as each of the lifts that it may be of is loaded; none for those done with the body."""
+    bases = {name: BASES.get(known.loading, Basis.TOTAL) for name in lifts if (known := turn.catalogue.get(name))}
+    return {name: replace(load, basis=basis) for name, basis in bases.items() if basis is not Basis.BODY}
+
+
+def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[tuple[ExerciseName, ...], Load | None]:
+    """The lift that her words named since her latest set, with no sets of it: "bench", then "60x8"; several where it
+    is open: "row". And the load that they told: "bench 60", then "8".
     """
     latest = max((record.at for record in recent), default=None)
     notes = turn.store.notes.between(turn.athlete, turn.today, turn.today, pain=False)
+    load: Load | None = None
     for note in reversed(notes):
         if (latest is not None and note.at <= latest) or turn.at - note.at > IN_HAND_FOR:
-            return ()
+            break
+        if not note.message:
+            continue
         plain = Context(turn.unit, turn.now, taught=_taught(turn))
-        found = lift_announced(note.text, plain, turn.catalogue) if note.message else ()
+        load = load or load_announced(note.text, plain, turn.catalogue)
+        found = lift_announced(note.text, plain, turn.catalogue)
         if found:
-            return found
-    return ()
+            return found, load
+    return (), load
 
 
 def in_hand(turn: Turn, recent: tuple[SetRecord, ...]) -> ExerciseName | None:

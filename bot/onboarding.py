@@ -14,7 +14,8 @@ from bot.turn import Turn
 from bot.words import UNIT_WORDS
 from bot.zones import zone_named
 from engine.reading import read
-from engine.reading.values import Correction, NoSets
+from engine.reading.announced_lift import lift_announced
+from engine.reading.values import Context, Correction, NoSets
 from engine.values.load import Unit
 from storage.records import ChangeKind, Question, QuestionState
 
@@ -53,9 +54,14 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
         choose_unit(turn, UNIT_WORDS[said].value)
         return True
     outcome = read(text, context_of(turn), turn.catalogue)
-    if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread:
+    if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread or _names_a_lift(turn, text):
         return False
     return _zone_answer(turn, question, text)
+
+
+def _names_a_lift(turn: Turn, text: str) -> bool:
+    """ "bench", whose sets follow: no town of that name is asked for again."""
+    return bool(lift_announced(text, Context(turn.unit, turn.now), turn.catalogue)) and not zone_named(text)
 
 
 def _correct_the_sets(turn: Turn, unit: Unit) -> None:

@@ -19,7 +19,9 @@ DEFAULT = 120
 def rest(turn: Turn, act: Act) -> None:
     """Nothing; the rest is running, or stopped."""
     if "stop" in act.text.casefold():
-        turn.say(stopped(ran=bool(cancel_all(turn, REST))))
+        skips = turn.inbound.text.casefold().strip().startswith("skip")
+        left = skips and session_of(turn).next_up() is not None
+        turn.say(stopped(ran=bool(cancel_all(turn, REST)), lifts_left=left))
         return
     seconds = seconds_named(act.text) if act.text.strip() else _planned(turn)
     if seconds is None:

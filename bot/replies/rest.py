@@ -18,9 +18,12 @@ def resting(seconds: int, until: datetime) -> Reply:
     return Reply(f"Rest {rest_text(seconds)}, until {clock(until)}.", row(Button("Stop", "v1:rest-stop")))
 
 
-def stopped(*, ran: bool = True) -> Reply:
-    """No rest is running any more, or none was."""
-    return Reply("Rest stopped." if ran else "No rest is running. Nothing changed. To start one: rest 2 min")
+def stopped(*, ran: bool = True, lifts_left: bool = False) -> Reply:
+    """No rest is running any more, or none was; `lifts_left`: "skip the rest" may have been of the rest of the day."""
+    if ran:
+        return Reply("Rest stopped.")
+    hint = "To leave out what is left of today: skip today" if lifts_left else "To start one: rest 2 min"
+    return Reply(f"No rest is running. Nothing changed. {hint}")
 
 
 def over(following: Following | None, in_hand: ExerciseName | None) -> Reply:

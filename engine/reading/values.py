@@ -55,6 +55,8 @@ class Context:
     """Whether she named the exercise in hand herself since the latest set, so that it is not just the plan's next."""
     announced: tuple[ExerciseName, ...] = ()
     """The exercises that a name may mean which was told since the latest set, with no sets of it, where it is open."""
+    told: Mapping[ExerciseName, Load] = field(default_factory=dict)
+    """A load told alone since the latest set, "bench 60" or "105": what the reps behind it are done at."""
     called: str = ""
     """The writer's name: sets behind another one are asked about."""
 

@@ -28,6 +28,7 @@ from engine.reading.corrections.counts import counted, counts_what_stands
 from engine.reading.corrections.days import OF_A_DAY, moved
 from engine.reading.corrections.days_apart import moved_apart
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
+from engine.reading.corrections.done_so_often import done_so_often, says_as_many, tells_how_often, tells_reps_apart
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
@@ -71,6 +72,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     renamed_at_load,
     shifted,
     counted,
+    done_so_often,
     loaded,
     added_later,
     halved,
@@ -118,7 +120,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
-    if confirms(told) or counts_what_stands(told):
+    if confirms(told) or counts_what_stands(told) or says_as_many(told):
         return NoSets(why=CONFIRMED)
     like = was_like(told)
     if like:
@@ -138,6 +140,10 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     """What is said where the words are of a correction, and nothing comes of it."""
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
+    if tells_how_often(told):
+        return _unclear(prepared)
+    if tells_reps_apart(told):
+        return _nothing_changed(prepared, REPS_APART)
     if leaves_open_which(told):
         return _nothing_changed(prepared, OF_WHICH_LIFT)
     if has_no_such_lift(told):
@@ -155,6 +161,7 @@ def _tells_what_stands(told: Told) -> bool:
 UNCLEAR = "a correction, but not clear of what"
 CONFIRMED = "says that what stands was all done"
 WHICH_DAY = "those sets are of an earlier day: name it, as in monday's squat was 2 sets"
+REPS_APART = "of the set before, or of one more? Send “that was 4”, or its reps alone"
 OF_WHICH_LIFT = (
     "it may be of one lift or of all: send all with dumbbells, or name one, as in the bench was with dumbbells"
 )

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
-from engine.reading.latest_sets import latest_of_it, run_of_it
+from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
+from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
 MOST_SETS = 20
@@ -28,12 +29,31 @@ def counted(told: Told) -> Correction | None:
     cued = only or told.slipped or told.starts("make") or told.has("mean") or any(map(is_be, told.pieces))
     if not cued or number.value != int(number.value):
         return None
+    if K.EACH in told.kinds() and number.role in (Role.BARE, Role.SETS) and len(_lifts_told(told)) > 1:
+        return _so_many_of_each(told, int(number.value))
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
     to_so_many = _sets_changed_to(told, number)
     fewer = only and number.role is Role.BARE and 1 <= number.value < len(group_of(told, part))
     if not fewer and number.role is not Role.SETS and not to_so_many:
         return None
     return told.correction() if set_count(told, part, int(number.value)) else None
+
+
+def _lifts_told(told: Told) -> list[list[SetRecord]]:
+    """The sets of the latest message, by lift."""
+    lifts: dict[ExerciseName, list[SetRecord]] = {}
+    for record in last_message(told.context):
+        lifts.setdefault(record.done.exercise, []).append(record)
+    return list(lifts.values())
+
+
+def _so_many_of_each(told: Told, count: int) -> Correction | None:
+    """ "only did 2 sets of each", "2 of each": of every lift of the message, where each has more of them."""
+    lifts = _lifts_told(told)
+    if count < 1 or any(len(group) < count for group in lifts):
+        return None
+    told.removed += [record for group in lifts for record in group[count:]]
+    return told.correction()
 
 
 def _one_fewer(told: Told) -> Correction | None:

@@ -27,10 +27,21 @@ def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequen
     ahead = [piece for piece in numbers if piece not in behind]
     if not behind:
         return False
+    if len(behind) == 1 and _tells_the_group_again(told, clause[:place], ahead[:-1], part):
+        return change(told, part, ahead[-1], behind[0])
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) != 2:
         return bool(ahead) and _sets_for_sets(told, clause[:place], clause[place:], part)
     old = behind[0]
     return change(told, part, next(number for number in numbers if number is not old), old)
+
+
+def _tells_the_group_again(told: Told, ahead: Sequence[Piece], pair: Sequence[Piece], part: Part) -> bool:
+    """ "bench 3x5 82.5 not 80" behind 3x5 at 80: the sets and reps that stand, and a new load behind them."""
+    if len(pair) != 2 or [piece.kind for piece in ahead].count(K.TIMES) != 1:
+        return False
+    group = group_of(told, part)
+    crossed = ahead[ahead.index(pair[0]) + 1].kind is K.TIMES
+    return crossed and pair[0].value == len(group) and all(record.done.reps == pair[1].value for record in group)
 
 
 def from_to(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequence[Piece]) -> bool:

@@ -26,7 +26,7 @@ MOST_ADDED_AT_ONCE_KG = Decimal(50)
 
 
 class Known(NamedTuple):
-    """Shape: `load` is what reps alone are done at: today's latest, else the planned, else the last."""
+    """Shape: `load` is what reps alone are done at: one told alone, else today's latest, the planned, or the last."""
 
     load: Load | None
     planned: Planned | None
@@ -47,9 +47,10 @@ def known_of(exercise: ExerciseName, context: Context) -> Known:
     today = latest_today(exercise, context)
     told = today.done.load if today else None
     last, best = context.last.get(exercise), context.best.get(exercise)
-    if planned is None and told is None and last is None and best is None:
+    alone = context.told.get(exercise)
+    if planned is None and told is None and last is None and best is None and alone is None:
         return NOTHING
-    load = told or (planned.load if planned else None) or last
+    load = alone or told or (planned.load if planned else None) or last
     warmed_up = told if today is not None and today.done.kind is SetKind.WARMUP else None
     return Known(load, planned, _heaviest(best, last, told), told, last, warmed_up)
 
