@@ -17,6 +17,7 @@ from bot.corrections import apply, say
 from bot.dispatch import dispatch
 from bot.edited_steps import edited_step, step_of
 from bot.intents import plan_for
+from bot.intents.repeat import NOTHING_TO_REPEAT, last_set
 from bot.recording import label_of, record
 from bot.replies.correction import corrected, edit_unread, no_sets_in_edit, plan_in_edit, still_saved, taken_back
 from bot.replies.question import dropped
@@ -182,6 +183,8 @@ def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Corre
             _corrected(turn, standing, outcome)
         case Act(name="undo") if standing:
             _take_away(turn, standing)
+        case Act(name="repeat") if standing and last_set(turn, outcome, without=standing) is None:
+            turn.say(edit_unread(standing, (Unread(turn.inbound.text, NOTHING_TO_REPEAT),)))
         case Act() if standing and not _stands_for(outcome, standing):
             turn.heading = still_saved(standing)
             dispatch(turn, outcome)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from bot.context import context_of
 from bot.examples import example_for
 from bot.recording import log
@@ -11,21 +13,26 @@ from engine.reading.values import Act, Logged
 from engine.values.sets import SetRecord
 
 MOST = 20
+NOTHING_TO_REPEAT = "there is no set to repeat yet"
 
 
 def repeat(turn: Turn, act: Act) -> None:
     """Nothing; the set is in the log again."""
     latest = last_set(turn, act)
     if latest is None:
-        turn.say(Reply(f"Not saved: there is no set to repeat yet. A set looks like {example_for(turn)}"))
+        turn.say(Reply(f"Not saved: {NOTHING_TO_REPEAT}. A set looks like {example_for(turn)}"))
         return
     count = max(1, min(act.count or 1, MOST))
     log(turn, Logged(tuple(latest.done for _ in range(count))))
 
 
-def last_set(turn: Turn, act: Act) -> SetRecord | None:
-    """The set that "same" means: the last one logged today, of the exercise named where one is."""
-    recent = context_of(turn).recent
+def last_set(turn: Turn, act: Act, without: Collection[SetRecord] = ()) -> SetRecord | None:
+    """The set that "same" means: the last one logged today, of the exercise named where one is.
+
+    `without`: those of a message that is being edited, which say nothing of what its new words repeat.
+    """
+    own = {record.id for record in without}
+    recent = [record for record in context_of(turn).recent if record.id not in own]
     today = [record for record in recent if record.on == turn.today or record.at.date() == turn.at.date()]
     named = [record for record in today if act.exercise in (None, record.done.exercise)]
     return max(named, key=lambda record: (record.at, record.place), default=None)

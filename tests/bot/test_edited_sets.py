@@ -92,6 +92,21 @@ def test_an_edit_whose_lift_can_not_be_read_any_more_keeps_the_whole_message(ana
     assert "Still saved: Barbell back squat 3×5 at 90 kg; leg extension 12 at 50 kg." in out
 
 
+def test_an_edit_to_same_where_no_other_set_stands_keeps_the_sets(ana):
+    ana.says("ana", "squat 3x5 90")
+    out = said(ana.edits("ana", "same"))
+
+    assert told(ana) == SQUATS
+    assert out.startswith("Can't read the edit: “same”: there is no set to repeat yet")
+
+
+def test_an_edit_to_same_repeats_the_set_of_another_message(ana):
+    ana.says("ana", "leg extension 12 50", "squat 3x5 90")
+    ana.edits("ana", "same")
+
+    assert told(ana) == ["leg extension 12 at 50 kg"] * 2
+
+
 def test_an_edit_to_chat_of_what_was_asked_about_says_that_it_is_left_out(ana):
     ana.says("ana", "curl 3x10 12")
     out = said(ana.edits("ana", "oh well"))

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.chunks.chunks import Chunk
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
@@ -30,7 +30,7 @@ def may_be_no_reps(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -> 
     number, before, behind = pieces[at], pieces[at - 1], pieces[at + 1 : at + 4]
     if number.role is not Role.BARE or number.value > MOST_LOADED_REPS or number.value % 1:
         return False
-    if not (loads_told(found) or len(found) > 1) or (behind and behind[0].kind in LINKED):
+    if not (tells_a_load(found) or len(found) > 1) or (behind and behind[0].kind in LINKED):
         return False
     if before.kind in AHEAD_OF_AN_HOUR or (before.kind is K.FILLER and _times_what_follows(before.text)):
         return True
@@ -58,7 +58,7 @@ def may_be_a_scale(numbers: Sequence[Piece], joiner: K | None, before: Sequence[
     if len(numbers) != PAIR or joiner is not K.SLASH or not before or before[-1].size != PAIR:
         return False
     rated, top = numbers
-    return top.value == TOP_OF_SCALE and rated.value < top.value and bool(loads_told(before))
+    return top.value == TOP_OF_SCALE and rated.value < top.value and tells_a_load(before)
 
 
 LEAST_EFFORT = 5

@@ -13,7 +13,7 @@ from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, sp
 from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
 from engine.reading.chunks.sides import SIDES, SidedChunks
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.chunks.sums import BEHIND_THE_END
 from engine.reading.marks.equipment_talk import is_talked_of
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -69,7 +69,7 @@ class Chunker(SidedChunks):
         self._settle()
         if self.next_kind is SetKind.DROP:
             self._drop_behind()
-        if self.shared and not loads_told(self.out.found):
+        if self.shared and not tells_a_load(self.out.found):
             self.out.pins = True
         if K.COUNT in self.out.kinds:
             doubt_how_many(self.out, self.pieces)
@@ -97,7 +97,7 @@ class Chunker(SidedChunks):
         self.out.dangling = self.out.dangling or self.warm_left > 0 or one_sided
         if self.warm_lead:
             self._doubt_warm_ups_behind_the_name()
-        if self.pins_told and (self.pins_told > 1 or not loads_told(self.out.found)):
+        if self.pins_told and (self.pins_told > 1 or not tells_a_load(self.out.found)):
             self.out.pins = True
         if 0 < self.last_at < len(self.out.found):
             self.out.last_ends_at = self.last_at

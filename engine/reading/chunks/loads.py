@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from engine.reading.chunks.chunks import CARRIED, MOST_REPEATS, Chunk
 from engine.reading.chunks.misses import MissedChunks
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
@@ -61,13 +61,13 @@ class LoadedChunks(MissedChunks):
         """ "160x12 @7 x12 @8": an effort, and then reps at the load of before."""
         times, reps = self.pieces[self.at + 1 : self.at + 3] if self._kind(2) is K.NUMBER else (None, None)
         apart = times is not None and reps is not None and not times.glued and reps.glued
-        return sign and apart and _is_effort((self.pieces[self.at],)) and bool(loads_told(self.out.found))
+        return sign and apart and _is_effort((self.pieces[self.at],)) and tells_a_load(self.out.found)
 
     def _put_behind(self, last: Chunk | None, sign: bool) -> None:
         """The load or the effort that stands here is the last chunk's, or else opens one."""
         of_all = sign and self._told_of_all(behind=1)  # the sign itself
         numbers = self.factor(Chunk([CARRIED]))
-        if of_all and _is_effort(numbers) and loads_told(self.out.found):
+        if of_all and _is_effort(numbers) and tells_a_load(self.out.found):
             self.out.effort_of_all = Effort.from_rpe(numbers[0].value)
             return
         if sign and last is not None and _is_effort(numbers):
@@ -79,7 +79,7 @@ class LoadedChunks(MissedChunks):
             self._place(Chunk([(numbers[0]._replace(role=Role.LOAD), *numbers[1:])], before=self.separator))
             return  # "10 8, with 10 kg 6 5"
         if sign and last is not None and last.at and _is_effort(numbers):
-            rated = last.at_sign and _is_effort(last.at) and bool(loads_told(self.out.found))
+            rated = last.at_sign and _is_effort(last.at) and tells_a_load(self.out.found)
             self.out.dangling = self.out.dangling or rated  # "3x5 110 @8, @9": of which sets?
             last.efforts += (Effort.from_rpe(numbers[0].value),)
             return
@@ -116,7 +116,7 @@ class LoadedChunks(MissedChunks):
             if chunk.before in PARTS_RUNS:
                 break
         before = self.out.found[: len(self.out.found) - len(run)]
-        if not loads_told(before) or not run:
+        if not tells_a_load(before) or not run:
             return
         if len(run) < 2:
             ahead = before[-1]

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.joins import JoinedChunks
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.chunks.sums import PARTLY
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
@@ -29,7 +29,7 @@ class PartialChunks(JoinedChunks):
         if self._counted_behind(number):
             return True
         alone = self.separator is None and last is not None and last.size > 1 and not last.at
-        waiting = alone and not loads_told(self.out.found)
+        waiting = alone and not tells_a_load(self.out.found)
         reps = last.factors[-1][-1].value if last is not None and last.factors[-1:] and last.factors[-1] else 0
         few = self.kinds[self.at - 1] is K.PLUS or 2 * number.value < reps  # "70x8 + 2 with a spotter"
         if self.pieces[self.at + 1].told == SPOTTED and not few:

@@ -13,7 +13,7 @@ from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import LAST_SET, numbers_in
 from engine.reading.chunks.passed_over import CLAUSE_ENDS
 from engine.reading.chunks.several import REMARK_ENDS, SeveralChunks
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_ALONE, MOST_LOADED_REPS, Piece, Role
@@ -187,9 +187,11 @@ class ResultChunks(SeveralChunks):
 
     def _load_told(self) -> bool:
         """Whether the number behind "@" can only be an effort, as a load was told before it."""
-        return any(chunk.at for chunk in self.out.found) or any(
-            number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in numbers_in(self.out)
-        )
+        for chunk in self.out.found:
+            numbers = [number for factor in chunk.factors for number in factor]
+            if chunk.at or any(one.role is Role.LOAD or one.value > MOST_LOADED_REPS for one in numbers):
+                return True
+        return False
 
     def _listed_behind(self) -> bool:
         """ "100 for 5, then 4, last set only 3": of which sets, nobody can say."""
@@ -277,7 +279,7 @@ class ResultChunks(SeveralChunks):
         last = self._last()
         numbers = last.factors[0] if last is not None and last.size == 1 else ()
         loaded = len(numbers) == 1 and (numbers[0].role is Role.LOAD or numbers[0].value > MOST_LOADED_REPS)
-        return loaded and bool(loads_told(self.out.found[:-1]))
+        return loaded and tells_a_load(self.out.found[:-1])
 
     def _is_of_the_last(self) -> bool:
         """ "3x8 60, 5 on the last": what the last set of a group came to, where its load was told; of reps that stand

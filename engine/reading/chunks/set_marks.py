@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in, tells_a_side
 from engine.reading.chunks.loads import LoadedChunks
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.marks.effort_spans import BETWEEN_TWO
@@ -176,7 +176,7 @@ class MarkedChunks(LoadedChunks):
             self.at += 1
             last = self._last()
             if last is not None and not last.at and not self._is_on_the_bar(last):
-                parted = self.separator is not None and bool(loads_told(self.out.found))
+                parted = self.separator is not None and tells_a_load(self.out.found)
                 self.out.dangling = self.out.dangling or parted  # "60 8 8 7, bar"
                 last.at = (piece._replace(kind=K.NUMBER, role=Role.BAR),)
 

@@ -27,12 +27,17 @@ def tells_a_step(pieces: Sequence[Piece], at: int) -> bool:
 
 def loads_told(chunks: Sequence[Chunk]) -> list[Decimal]:
     """The loads told so far, in order."""
-    found: list[Decimal] = []
-    for chunk in chunks:
-        head = chunk.factors[0][-1:] if chunk.factors else ()
-        told = [one for one in (*head, *chunk.at) if one.role is Role.LOAD or _is_heavy(one)]
-        found += [one.value for one in told]
-    return found
+    return [one.value for chunk in chunks for one in _loads_of(chunk)]
+
+
+def tells_a_load(chunks: Sequence[Chunk]) -> bool:
+    """Whether a load was told so far; where any was, it is seldom far behind the first chunk."""
+    return any(_loads_of(chunk) for chunk in chunks)
+
+
+def _loads_of(chunk: Chunk) -> list[Piece]:
+    head = chunk.factors[0][-1:] if chunk.factors else ()
+    return [one for one in (*head, *chunk.at) if one.role is Role.LOAD or _is_heavy(one)]
 
 
 def _is_heavy(number: Piece) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.passed_over import PassedWords
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import loads_told, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS, BOTH_SETS
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
@@ -70,7 +70,7 @@ class TimesChunks(PassedWords):
         last = self._last()
         if last is None or self._sets_told() < BOTH_SETS or not last.factors or not last.factors[-1]:
             return False
-        return last.tells_reps or (bool(loads_told(self.out.found)) and last.factors[-1][-1].value <= MOST_LOADED_REPS)
+        return last.tells_reps or (tells_a_load(self.out.found) and last.factors[-1][-1].value <= MOST_LOADED_REPS)
 
     def _totals_sets(self, count: Piece) -> bool:
         """ "80x8, 80x8, 2 sets": what the sets told one by one come to; of "80x8, 75x8, 2 sets" it may be so many of

@@ -193,9 +193,9 @@ def _is_company(ahead: list[Piece]) -> bool:
 
 def _clause(pieces: list[Piece], at: int, more_ends: frozenset[K] = frozenset()) -> tuple[list[Piece], list[Piece]]:
     """The pieces of the day's clause in front of it and behind it."""
-    start = end = at
-    while start and at - start < REACH_OF_A_CLAUSE and pieces[start - 1].kind not in ENDS | more_ends:
-        start -= 1
-    while end + 1 < len(pieces) and end - at < REACH_OF_A_CLAUSE and pieces[end + 1].kind not in ENDS:
-        end += 1
-    return pieces[start:at], pieces[at + 1 : end + 1]
+    ends_ahead = ENDS | more_ends
+    ahead = pieces[max(0, at - REACH_OF_A_CLAUSE) : at]
+    behind = pieces[at + 1 : at + 1 + REACH_OF_A_CLAUSE]
+    start = next((place for place in range(len(ahead), 0, -1) if ahead[place - 1].kind in ends_ahead), 0)
+    end = next((place for place, piece in enumerate(behind) if piece.kind in ENDS), len(behind))
+    return ahead[start:], behind[:end]

@@ -12,7 +12,7 @@ from operator import attrgetter
 
 from engine.reading.chunks.choices import DoesNotFit, Draft
 from engine.reading.chunks.chunks import Chunks
-from engine.reading.chunks.steps import loads_told
+from engine.reading.chunks.steps import tells_a_load
 from engine.reading.marks.relative_loads import AGAINST_LAST
 from engine.reading.shapes.plain import Group
 from engine.reading.values import Context
@@ -170,7 +170,7 @@ def _untold(chunks: Chunks, known: Known, context: Context, exercise: Exercise) 
     if BASES.get(exercise.loading) is not Basis.BODY:
         return known.load
     changed = Role.CHANGE in chunks.roles and K.DROP not in chunks.kinds  # "dips 15 12 9 then +10kg 8 6"
-    if changed or (chunks.added and loads_told(chunks.found)):
+    if changed or (chunks.added and tells_a_load(chunks.found)):
         return _no_load(context.unit)  # "pull ups 14 11 8, then with 5 kg on the belt 7 5"
     if chunks.assisted or chunks.band or chunks.added:
         return None if known.load is None or known.load.amount == 0 else known.load
