@@ -71,6 +71,8 @@ def _is_dotted_apart(pieces: list[Piece], at: int) -> bool:
     if pieces[at].text.count(".") != 1 or kind_at(pieces, at + 1) is not K.STOP or not pieces[at + 1].glued:
         return False
     day, month = pieces[at].text.split(".")
+    if not (day.isdecimal() and month.isdecimal()):
+        return False  # "3o.1": a slip for 30.1, and any length of it
     a_day = 0 < int(day) <= LAST_DAY_OF_A_MONTH and 0 < int(month) <= MONTHS_OF_A_YEAR and pieces[at].role is Role.BARE
     halved = pieces[at].value * 2 % 1 == 0
     before = kind_at(pieces, at - 1)

@@ -416,6 +416,7 @@ def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
         pytest.param("squat x x (2x52,5 x cable fly", id="two of them, and brackets left open"),
         pytest.param("199999999999999999999999999999993.3.: squat 3x5 100", id="a day of dozens of digits"),
         pytest.param("3.199999999999999999999999999999993.: squat 3x5 100", id="a month of dozens of digits"),
+        pytest.param("squat 3o10.3. 5", id="a letter within a day"),
     ],
 )
 def test_what_no_lifter_means_is_asked_or_left_unread(text: str) -> None:
