@@ -141,6 +141,8 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     """ "bench 3x5 80, shoulder hurt yesterday", "squat 3x5 100, up on tuesday": a day behind the sets and behind
     words that may have it.
     """
+    if pieces[at - 1].role is Role.NOT_A_SET and pieces[at - 1].text != "%":
+        return True  # "squat 3x5 100 2 beers last night"
     ahead, _ = _clause(pieces, at, SAID)
     kinds = {piece.kind for piece in ahead}
     before = kind_at(pieces, at - len(ahead) - 1)

@@ -82,7 +82,7 @@ class NumberSuffixes(DecimalCommas):
             return K.FAR
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
             kind = K.TIMES_WORD  # "80x8 3 mal"
-        if kind is None or kind not in UNIT_ROLES or self._is_label(kind):
+        if kind is None or kind not in UNIT_ROLES or self._is_label(kind) or self._is_label_behind_a_set(kind, at):
             return None
         if begins and (longer := self._longer_phrase(plain, at + 1)) is not None and not _is_set_of(kind, longer[0]):
             return None  # "3 reps in reserve", "5 reps left"
@@ -139,6 +139,13 @@ class NumberSuffixes(DecimalCommas):
         text = self.tokens[at].text
         hour = kind is K.UNRELATED and is_cued(text, HOURS) and self._is_an_hour(piece, at + 1)
         return hour or (text == GRAMS and self._is_weighed_out(at + 1))
+
+    def _is_label_behind_a_set(self, kind: K, at: int) -> bool:
+        """ "80x8 kcal 2300": the word is of the number behind it."""
+        if kind is not K.FAR:
+            return False
+        of_a_set = bool(self.out) and self.out[-1].kind in (K.TIMES, K.NUMBER)
+        return of_a_set and self._is_number(at + 1) and not is_cued(self.tokens[at].text, HOURS)
 
     def _is_an_hour(self, piece: Piece, at: int) -> bool:
         """ "took 1 hr", "1 hr 20", and not "100x3 hr 150": the heart's rate."""

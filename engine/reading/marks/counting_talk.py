@@ -50,6 +50,7 @@ LINKING, HALVED = frozenset(("of", "the", "onlift")), frozenset(("halfof",))
 COUNTED_PERHAPS, OR = frozenset((K.PLAIN, K.OTHERS, K.FAR)), frozenset(("or",))
 ARTICLE, COMPARED = frozenset(("the",)), frozenset(("heavier", "lighter"))
 SPANS = frozenset(("span",))
+WORDS_OF_IT = frozenset((K.PLAIN, K.NOTE, K.UNRELATED))
 SIDES = frozenset((K.LEFT, K.RIGHT, K.EACH))
 PLURAL = "s"
 REACH, REACH_OF_A_FEEL = 10, 2
@@ -194,7 +195,9 @@ def _count(one: Around) -> K | None:
 
 
 def _amount(one: Around) -> K | None:
-    """ "total mess", "extra rests", "out of breath": no number stands beside it."""
+    """ "total mess", "extra rests", "out of breath": no number stands beside it; "80x8 total pump" is asked."""
+    if one.joined and one.word.kind is K.TOTAL and not one.before:
+        return K.UNCLEAR if one.behind and one.behind[0].kind in WORDS_OF_IT else None
     if one.joined or CONTENT.isdisjoint(kinds_of(one.behind)):
         return None
     return None if one.word.kind is K.ADDED and not is_cued(one.word.text, SURPLUS) else K.NOTE

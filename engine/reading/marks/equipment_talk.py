@@ -88,6 +88,8 @@ def is_talked_of(pieces: Sequence[Piece], at: int) -> bool:
     """Whether a remark begins with the equipment at this place, so that it is open what was lifted with it."""
     if _is_linked(pieces, at):
         return False
+    if at > 1 and pieces[at - 1].kind is K.PLAIN and pieces[at - 2].kind in ENDS - {K.NUMBER, K.NAME}:
+        return True  # "bench 80x8, rowing machine before"
     behind, said = at + 1, False
     while behind < len(pieces) and (pieces[behind].kind is K.FILLER or is_cued(pieces[behind].text, WAS)):
         said = said or is_cued(pieces[behind].text, WAS)

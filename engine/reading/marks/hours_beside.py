@@ -15,6 +15,8 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
 
 PARTING = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.DASH, K.COLON))
+PARTING_SETS = PARTING | {K.NUMBER}
+""" "10 8 7 got here at 7": the words begin right behind the reps."""
 OF_A_SET = frozenset((K.NUMBER, K.NAME, K.TIMES))
 ATHOUR, CAME, BEGUN, ONESELF = (frozenset((cue,)) for cue in ("athour", "clocked", "begun", "oneself"))
 NO_WORD = PARTING | OF_A_SET | {K.AT, K.SLASH, K.PLUS}
@@ -71,8 +73,8 @@ def _is_begun_at(pieces: list[Piece], at: int) -> bool:
 def _words_before(pieces: list[Piece], at: int) -> list[Piece]:
     """The words between a separator and the number here; none where a set or a lift is among them."""
     start = at
-    while start and pieces[start - 1].kind not in PARTING and at - start < MOST_WORDS:
+    while start and pieces[start - 1].kind not in PARTING_SETS and at - start < MOST_WORDS:
         start -= 1
     words = pieces[start:at]
-    parted = start == 0 or pieces[start - 1].kind in PARTING
+    parted = start == 0 or pieces[start - 1].kind in PARTING_SETS
     return words if parted and OF_A_SET.isdisjoint([word.kind for word in words]) else []

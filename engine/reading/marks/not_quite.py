@@ -14,7 +14,7 @@ from decimal import Decimal
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_in_order, places_in
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word, kinds_in_order, places_in
 from engine.values.effort import Effort
 
 MARKS = frozenset((K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.TOTAL))
@@ -76,8 +76,8 @@ def _behind(pieces: list[Piece], at: int) -> int:
 
 def _of_something_else(pieces: list[Piece], at: int) -> K | None:
     """What a mark is that speaks of what stands behind it: a remark, or words that are asked about; None of a set."""
-    if pieces[at].kind is K.MISS and (other := _of_what_failed(pieces, at)) is not None:
-        return other
+    if (told := _told_ahead(pieces, at)) is not None:
+        return told
     behind = _behind(pieces, at)
     if behind == len(pieces):
         return None
@@ -97,6 +97,18 @@ def _of_something_else(pieces: list[Piece], at: int) -> K | None:
         return K.NOTE
     unknown = mark.kind is K.MISS and thing.kind is K.PLAIN and not is_cued(thing.text, HOW_MISSED)
     return K.UNCLEAR if unknown and not thing.text.endswith(ADVERB) else None
+
+
+def _told_ahead(pieces: list[Piece], at: int) -> K | None:
+    """What the word is by what stands ahead of it: what failed, or "80x8 total", of the load or of all reps."""
+    if pieces[at].kind is K.MISS:
+        return _of_what_failed(pieces, at)
+    paired = at >= len(PAIR) and [piece.kind for piece in pieces[at - len(PAIR) : at]] == PAIR
+    loaded = paired and pieces[at - len(PAIR)].value > MOST_LOADED_REPS
+    return K.UNCLEAR if loaded and pieces[at].kind is K.TOTAL and kind_at(pieces, at + 1) in ENDS else None
+
+
+PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
 
 
 def _of_what_failed(pieces: list[Piece], at: int) -> K | None:

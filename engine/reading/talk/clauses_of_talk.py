@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 from engine.reading.talk.counts import counts_other_things
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
@@ -143,6 +143,35 @@ def _lists_reps_at_a_load(ahead: list[Piece], kinds: list[K]) -> bool:
 
 
 OF_REPS = frozenset((Role.BARE, Role.REPS))
+
+
+def parted_from_remarks(clauses: list[list[Piece]]) -> list[list[Piece]]:
+    """The clauses, with whole sets parted from words about another time behind them, so that they are asked about."""
+    parted: list[list[Piece]] = []
+    for clause in clauses:
+        told = _sets_ahead_of_a_remark(clause)
+        parted += [[*clause[:told], clause[told - 1]._replace(kind=K.UNCLEAR)], clause[told:]] if told else [clause]
+    return parted
+
+
+def _sets_ahead_of_a_remark(clause: list[Piece]) -> int:
+    """The place behind whole sets that words, or a number of its own, part from a time to come or past: "squat 3x5 100
+    more chalk next time", "squat 3x5 100 my best is 130"; 0 for others, "squat 3x5 105 next week".
+    """
+    cue = next((at for at, piece in enumerate(clause) if piece.kind in OF_ANOTHER_DAY), 0)
+    if not cue:
+        return 0
+    for at in range(2, cue + 1):
+        if clause[at - 1].kind in ENDS_OF_A_SET and tells_a_whole_set(clause[:at]):
+            words = {K.MORE if is_cued(piece.text, UP) else piece.kind for piece in clause[at:cue]}
+            own = counted(clause[at:]) > 0 and not {K.TIMES, K.NAME} & {piece.kind for piece in clause[at:]}
+            return at if own or not words.isdisjoint(SAYING_MORE) else 0
+    return 0
+
+
+OF_ANOTHER_DAY = BEHIND - {K.NEVER} | {K.STORY}
+SAYING_MORE = frozenset((K.PLAIN, K.NOTE, K.UNRELATED, K.HEADING, K.REST, K.FAR, K.MUSCLE, K.JOINT, K.MORE))
+UP = frozenset(("up",))
 LEAST_OF_A_WHOLE = 3
 """Sets, reps and a load."""
 
@@ -162,11 +191,14 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
     if kinds[:1] == [K.STORY] and K.NAME not in kinds:
         return True  # "(old best 75x5)"
     counts = not COUNTED.isdisjoint(kinds)
+    if K.NAME in kinds and not counts and not TELLING_OF_ANOTHER_TIME.isdisjoint(kinds):
+        return True  # "(rows tomorrow)", "(skipped lunges)"
     planned = not BEHIND.isdisjoint(kinds) and (counts or not TOLD_FOR_THEN.isdisjoint(kinds))
     cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
     return cued and K.TIMES not in kinds and K.NAME not in kinds
 
 
+TELLING_OF_ANOTHER_TIME = AHEAD | {K.EARLIER, K.LAST_TIME}
 TOLD_FOR_THEN = frozenset((K.MORE, K.SAME, K.PLAIN, K.NOTE, K.UNRELATED, K.REST, K.HEADING, K.MUSCLE))
 """What a bracket says of another time, "(more tomorrow)", where the time alone says it of the sets: "(tomorrow)"."""
 

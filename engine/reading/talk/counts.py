@@ -18,7 +18,7 @@ from functools import lru_cache
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import COUNTED, Piece, Role
+from engine.reading.words.pieces import COUNTED, Piece, Role, is_one_word
 
 SET_SIGNS = frozenset((K.TIMES, K.AT, K.NAME))
 MARKING = frozenset((K.MISS, K.FAILURE, K.EFFORT, K.DROP, K.WARMUP, K.ONLY, K.GOT))
@@ -138,6 +138,9 @@ def _is_fixture(clause: Sequence[Piece], numbers: Sequence[int]) -> bool:
         return False  # "side plank 30s left shaky"
     behind = [_word(piece) for piece in clause[last + 1 :]]
     told = next((word for word in behind if word not in cues["aroundtaken"]), "")
+    if name.kind is K.NAME and f"{name.text}es" not in cues["fixture"]:
+        # "leg press 3 is free"; "plank 60s full range", "pull ups 12 out of breath" tell of a set
+        return told in _states_of_fixtures() and behind[-1:] == [told] and is_one_word(clause[-1])
     return told in _states_of_fixtures()
 
 

@@ -16,6 +16,7 @@ from engine.reading.talk.clauses_of_talk import (
     TOLD_OF,
     clauses_of,
     counted,
+    parted_from_remarks,
     tells_a_whole_set,
     turns,
 )
@@ -103,7 +104,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     kinds = kinds_of(sentence)
     if not asked and (CUES.isdisjoint(kinds) or holds_no_talk(sentence, kinds)):
         return sentence
-    clauses = clauses_of(sentence)
+    clauses = clauses_of(sentence) if asked else parted_from_remarks(clauses_of(sentence))
     kept: list[Piece] = []
     plans = _names_a_past_time(clauses[0])
     named: Piece | None = None
@@ -121,6 +122,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             plans, clause = False, _with_name(clause, named)
         elif place and counted(clause):
             plans = _goes_on_planning(plans, clauses[place - 1], clause)
+            plans = plans and not (place == 1 and _may_be_behind_a_plan(clauses[0], clause))
             if not plans and ends_a_list(kept, clause):
                 kept += clause
                 continue
@@ -170,7 +172,7 @@ def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: b
     listed = bool(place and clause) and clause[0].kind is K.COLON
     if place and may_be_of_now(before, clause):
         return True
-    if place and may_be_on(before, clause):
+    if place and (may_be_on(before, clause) or (place == 1 and _may_be_behind_a_plan(before, clause))):
         return True
     if place == 1 and _opens_a_story(before) and names_a_lift(clause):
         return not any(piece.kind in (K.TODAY, K.DATE, K.NOTE) for piece in clause)
@@ -367,6 +369,12 @@ def _opens_plans(clause: list[Piece]) -> bool:
     cues = {piece.kind for piece in clause if piece.kind in BEHIND}
     left_out = cues == {K.NEVER} and not counted(clause)  # "didn't do squats, leg press 3x12 160"
     return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
+
+
+def _may_be_behind_a_plan(plan: list[Piece], clause: list[Piece]) -> bool:
+    """ "rows tomorrow, squat 3x5 100": a lift of another day and nothing more; the sets behind it may be of now."""
+    ends = bool(plan) and not counted(plan) and plan[-1].kind in BEHIND
+    return ends and any(piece.kind is K.NAME for piece in plan) and tells_a_whole_set(clause)
 
 
 def _ends_a_planned_load(plan: list[Piece], clause: list[Piece]) -> bool:

@@ -139,3 +139,26 @@ def test_a_heavier_load_for_another_day_leaves_the_sets_before_it(text, context,
 @pytest.mark.parametrize("plan", ["exam at 9 tomorrow", "work at 6 tomorrow", "want 12 next week"])
 def test_a_number_of_something_ahead_takes_no_list_of_reps_with_it(plan):
     assert said(f"pull ups 10 8 7, {plan}") == "pull-up 10, 8, 7"
+
+
+@pytest.mark.parametrize(
+    "remark",
+    ["up from last week", "more chalk next time", "want 4 plates some day", "my best is 130", "tomorrow legs at 8"],
+)
+def test_words_of_another_time_behind_whole_sets_take_them_nowhere(remark):
+    assert said(f"squat 3x5 100 {remark}") == "ask: barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize("plan", ["next week", "tomorrow", "planned for next week"])
+def test_sets_of_a_time_ahead_are_none(plan):
+    assert said(f"squat 3x5 105 {plan}") == "no sets"
+
+
+@pytest.mark.parametrize("remark", ["rows tomorrow", "skipped rows", "curls felt bad last time"])
+def test_another_lift_in_brackets_leaves_the_sets_be(remark):
+    assert said(f"squat 3x5 100 ({remark})") == "barbell back squat 3×5 at 100 kg"
+
+
+def test_sets_behind_a_lift_of_another_day_are_asked_about():
+    assert said("rows tomorrow, squat 3x5 100") == "ask: barbell back squat 3×5 at 100 kg"
+    assert said("tomorrow squat 5x5, bench 5x5") == "no sets"

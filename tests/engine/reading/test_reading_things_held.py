@@ -127,6 +127,14 @@ bench 80x8, camera failed => ask: barbell bench press 8 at 80 kg
 squat 3x5 100, maybe one more => ask: barbell back squat 4×5 at 100 kg
 pull ups 10 8 7 (stopped at 8) => ask: pull-up 10, 8, 7
 single leg rdl 20kg 3x8, left first => single-leg romanian deadlift 3×8 at 20 kg each
+plank 60s full range => plank 60 s
+pull ups 12 full range => pull-up 12
+bench 80x8 total pump => ask: barbell bench press 8 at 80 kg
+bench 80x8 total => ask: barbell bench press 8 at 80 kg
+bench 80 8 8 7 kcal 2300 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+pull ups 10 8 7 started at 7 => ask: pull-up 10, 8, 7
+pull ups 10 8 7 got here at 7 => pull-up 10, 8, 7
+squat 3x5 100 2 beers last night => ask: barbell back squat 3×5 at 100 kg
 plank 45 minutes => ask: plank 2700 s
 plank 10 min => plank 600 s
 """
