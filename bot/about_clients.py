@@ -22,8 +22,11 @@ from bot.talk import keep
 from bot.turn import Turn
 from engine.reading import read
 from engine.reading.values import Act, Asked, Doubt, Logged, NoSets, Outcome
+from engine.reading.words.cues import any_cued
+from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from storage.records import Role
+from engine.reading.words.token_walk import KNOWN
+from storage.records import Person, Role
 
 HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
 TELLING = {
@@ -46,16 +49,63 @@ def told_by_name(turn: Turn) -> Act | None:
         return Act("digest", text=text)
     if "\n" not in text and client_addressed(turn, text)[0] is not None:
         return Act("adjust", text=text)
+    return _to_her_coach(turn, text)
+
+
+def _to_her_coach(turn: Turn, text: str) -> Act | None:
+    """ "tell kit the gym was packed", from a client of Kit's."""
+    for head in (head for head, plainly in TELLING.items() if plainly and text.casefold().startswith(head)):
+        rest = text[len(head) :].strip()
+        if any(_begins_with(rest, name) for name in note_to.coaches_of(turn)):
+            return Act("note_to", text=rest)
     return None
+
+
+def _begins_with(text: str, name: str) -> bool:
+    return text.casefold().startswith(name.casefold()) and not text[len(name) :][:1].isalnum()
 
 
 def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:
     """The outcome where a coach spoke of a client; None where that was answered already."""
     if Role.COACH not in turn.me.roles or not clients_of(turn):
         return outcome
-    if _is_of_her_sets(turn, outcome) or _tells_her(turn) or _changes_hers(turn, outcome):
+    if _is_of_her_sets(turn, outcome) or _tells_her(turn) or _changes_hers(turn, outcome) or _of_nobody(turn, outcome):
         return None
     return _with_her_name_in_it(turn, outcome)
+
+
+def _of_nobody(turn: Turn, outcome: Outcome) -> bool:
+    """Whether the words are to or about a client whom he does not have, "digest ben", "ben: week"; it is answered."""
+    text = turn.inbound.text.strip()
+    of_a_plan = isinstance(outcome, Act) and outcome.name in OF_A_PLAN and text.casefold().startswith(PLAN_FOR)
+    if "\n" in text or not (of_a_plan or (isinstance(outcome, NoSets) and not outcome.unread)):
+        return False
+    heads = [head for head in (*HEADS, *(one for one, plainly in TELLING.items() if plainly))]
+    head = next((head for head in sorted(heads, key=len, reverse=True) if text.casefold().startswith(head)), "")
+    who, colon, words = text[len(head) :].partition(":")
+    whom = who.split()[0] if head and who.split() else who.strip()
+    asks = isinstance(read(words, context_of(turn), turn.catalogue), Act) if colon and not head else bool(head)
+    known = client_named(turn, whom)[0] is not None or _is_no_name(turn, whom.casefold())
+    if not asks or known or not whom.isalpha() or client_within(turn, text)[0] is not None:
+        return False
+    example = f"{head}{{}}" if head else f"{{}}: {words.strip()}"
+    turn.say(which_client(example, [one.name for one in clients_of(turn)], whom))
+    return True
+
+
+PLAN_FOR = "plan for "
+
+
+def _is_no_name(turn: Turn, word: str) -> bool:
+    """A word that means something, or a lift: "digest of the week", "plan for squats". Small words, and those for parts
+    of the body in some language, are names as well: "Ben".
+    """
+    meaning = KNOWN[word].meaning
+    means = meaning is not None and meaning.kind not in (K.FILLER, K.HEADING)
+    return means or any_cued([word], NO_NAMES) or bool(turn.catalogue.owners(word))
+
+
+NO_NAMES = frozenset(("tome", "week", "day", "workout", "we", "of", "the", "an", "that", "those", "all", "every"))
 
 
 def _with_her_name_in_it(turn: Turn, outcome: Outcome) -> Outcome | None:
@@ -93,16 +143,27 @@ def _is_of_her_sets(turn: Turn, outcome: Outcome) -> bool:
     "squat 3x5 85 for ann"; it is answered.
     """
     behind, told = client_behind(turn, turn.inbound.text) if isinstance(outcome, Logged | Asked) else (None, "")
+    behind = behind or (_named_behind_numbers(turn) if isinstance(outcome, Logged) else None)
     if behind is not None and not BEGINS_A_CHANGE.match(told):
         turn.say(not_yours(behind.name))
         return True
     unknown = isinstance(outcome, Asked) and outcome.doubt in (Doubt.UNKNOWN_NAME, Doubt.WHOSE)
+    if unknown and isinstance(outcome, Asked) and (within := client_within(turn, outcome.typed)[0]) is not None:
+        turn.say(not_yours(within.name))  # "log ann bench 3x8 60"
+        return True
     client, words = client_named(turn, turn.inbound.text) if unknown else (None, "")
     whole = client is not None and turn.inbound.text.strip().casefold().startswith(f"{client.name.casefold()} ")
     if client is None or not whole or not words:
         return False
     turn.say(not_yours(client.name))
     return True
+
+
+def _named_behind_numbers(turn: Turn) -> Person | None:
+    """ "bench 3x8 60 ann"; "bench 3x8 60 with ann" is his own."""
+    sets, _, name = turn.inbound.text.strip().rstrip(".!").rpartition(" ")
+    named = [one for one in clients_of(turn) if one.name.casefold() == name.casefold()]
+    return named[0] if named and sets[-1:].isdigit() else None
 
 
 def _tells_her(turn: Turn) -> bool:

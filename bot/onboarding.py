@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import timedelta
 
+from bot.coachs_clients import clients_of
 from bot.context import context_of
 from bot.corrections import correct
 from bot.preferences import UNIT, ZONE
@@ -54,13 +55,15 @@ def answered(turn: Turn, question: Question, text: str) -> bool:
         choose_unit(turn, UNIT_WORDS[said].value)
         return True
     outcome = read(text, context_of(turn), turn.catalogue)
-    if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread or _names_a_lift(turn, text):
+    if not isinstance(outcome, NoSets) or outcome.pain or outcome.unread or _names_no_town(turn, text):
         return False
     return _zone_answer(turn, question, text)
 
 
-def _names_a_lift(turn: Turn, text: str) -> bool:
-    """ "bench", whose sets follow: no town of that name is asked for again."""
+def _names_no_town(turn: Turn, text: str) -> bool:
+    """ "bench", whose sets follow, or a client's name: no town of that name is asked for again."""
+    if any(one.name.casefold() == text.strip().casefold() for one in clients_of(turn)):
+        return True
     return bool(lift_announced(text, Context(turn.unit, turn.now), turn.catalogue)) and not zone_named(text)
 
 

@@ -34,7 +34,7 @@ PAIN_NOTE = "the pain note"
 
 def take_note(turn: Turn) -> None:
     """Nothing; the pain is noted with the lift it is about, and answered."""
-    note_on(turn, _pained(turn), turn.inbound.message, PAIN_NOTE)
+    note_on(turn, lift_of(turn), turn.inbound.message, PAIN_NOTE)
 
 
 def note_on(turn: Turn, exercise: ExerciseName | None, message: int, label: str = "the note") -> None:
@@ -53,7 +53,7 @@ def note_on(turn: Turn, exercise: ExerciseName | None, message: int, label: str 
     respond(turn, exercise)
 
 
-def _pained(turn: Turn) -> ExerciseName | None:
+def lift_of(turn: Turn) -> ExerciseName | None:
     """The lift named, else the one in hand: but pain of a whole day, "back is sore today", is of no lift alone."""
     named = named_in(turn, turn.inbound.text)
     if named is not None or is_of_whole_days(turn.inbound.text, context_of(turn), turn.catalogue):
@@ -73,9 +73,9 @@ def taken_back(turn: Turn) -> Change | None:
     return turn.store.changes.take_back(latest, turn.at)
 
 
-def respond(turn: Turn, exercise: ExerciseName | None) -> None:
-    """Nothing; she is told to stop or ease, and where help is."""
-    turn.say(noted(exercise, turn.inbound.text))
+def respond(turn: Turn, exercise: ExerciseName | None, *, shared: bool = False) -> None:
+    """Nothing; she is told to stop or ease, and where help is; `shared`: her coach sees the note."""
+    turn.say(noted(exercise, turn.inbound.text, shared=shared))
 
 
 def named_in(turn: Turn, text: str) -> ExerciseName | None:

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import re
 
+from bot import pain
 from bot.coachs_clients import client_named, clients_of
+from bot.context import context_of
 from bot.intents import share
 from bot.replies.coaching import no_words, note_from, note_sent, which_client
+from bot.sessions import forget_plan
 from bot.turn import Turn
+from engine.reading.pain_told import pain_is_told
 from engine.reading.values import Act
 from storage.records import ChangeKind
 
@@ -20,18 +24,27 @@ def to_coach(turn: Turn, words: str) -> None:
     if not words.strip():
         share.share(turn, Act("share"))
         return
+    hurts = pain_is_told(words, context_of(turn), turn.catalogue)
+    exercise = pain.lift_of(turn) if hurts else None
     change = turn.begin(ChangeKind.NOTE, "the note")
-    text = words.strip()[:LONGEST]
-    note = turn.store.notes.add(change, text, on=turn.today, at=turn.at, message=turn.inbound.message)
+    text, message = words.strip()[:LONGEST], turn.inbound.message
+    note = turn.store.notes.add(change, text, on=turn.today, at=turn.at, exercise=exercise, pain=hurts, message=message)
+    if hurts:
+        forget_plan(turn)
+        pain.respond(turn, exercise, shared=bool(coaches_of(turn)))
     share.share_note(turn, note)
+
+
+def coaches_of(turn: Turn) -> list[str]:
+    """The names of her coaches."""
+    return [turn.store.people.get(link.coach).name for link in turn.store.coaching.coaches(turn.athlete)]
 
 
 def _for_her_coach(turn: Turn, text: str) -> str | None:
     """The words to a coach, who is called so or by name; None where they are to nobody of hers."""
     if TO_COACH.match(text):
         return TO_COACH.sub("", text, count=1)
-    for link in turn.store.coaching.coaches(turn.athlete):
-        name = turn.store.people.get(link.coach).name
+    for name in coaches_of(turn):
         behind = text.strip()[len(name) :]
         if text.strip().casefold().startswith(name.casefold()) and not behind[:1].isalnum():
             return behind.lstrip(" :,")

@@ -27,7 +27,7 @@ def is_urgent(text: str) -> bool:
     return URGENT.search(text) is not None
 
 
-def noted(exercise: ExerciseName | None, text: str) -> Reply:
+def noted(exercise: ExerciseName | None, text: str, *, shared: bool = False) -> Reply:
     """What to do now, and where help is."""
     hold = _hold("its") if exercise else NO_LIFT
     if is_urgent(text):
@@ -43,8 +43,9 @@ def noted(exercise: ExerciseName | None, text: str) -> Reply:
             f"{stop}. I can't judge an injury: if it stays or gets worse, see a doctor or physiotherapist.",
             "Chest pain, fainting or new numbness: get medical help now.",
         ]
-    lines.append(f"{hold} Only you see this note.".strip())
-    return Reply("\n".join(lines), _buttons(exercise))
+    lines.append(hold if shared else f"{hold} Only you see this note.".strip())
+    buttons = _buttons(exercise)
+    return Reply("\n".join(filter(None, lines)), [row[:-1] for row in buttons if row[:-1]] if shared else buttons)
 
 
 def held(exercise: ExerciseName) -> Reply:
