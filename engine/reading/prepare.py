@@ -24,6 +24,7 @@ from engine.reading.lexing.longer_names import with_longer_names
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.lexing.names_misspelt import mended
+from engine.reading.lexing.places_in_figures import with_places_in_figures
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.announced_ones import with_ones_announced
 from engine.reading.marks.breaths import with_breaths
@@ -60,6 +61,7 @@ from engine.reading.marks.taken_back import without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
+from engine.reading.marks.told_of_one import with_results_of_one
 from engine.reading.marks.tries import with_tries, with_tries_failed
 from engine.reading.marks.warmed_up import without_warm_ups_told
 from engine.reading.values import Context
@@ -134,6 +136,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
     kinds = kinds_of(pieces)
     if len(pieces) > MOST_WALKED and kinds_in_order(pieces).count(K.NAME) > MOST_WALKED:
         return pieces, kinds
+    pieces = with_places_in_figures(pieces, kinds, cleaned)
     if K.RPE in kinds or K.PLAIN in kinds:
         pieces = with_counts_mended(pieces)
     if K.PLAIN in kinds:
@@ -286,6 +289,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
+    pieces = with_results_of_one(pieces, kinds)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)
     pieces = _without_days_and_hours(pieces, kinds)

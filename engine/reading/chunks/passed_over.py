@@ -55,6 +55,8 @@ class PassedWords(SummedChunks):
         if self.pieces[at].kind not in POINTING or behind[-1:] != [K.PLAIN]:
             return False
         words = self.pieces[at + 1 : at + 1 + len(behind)]
+        if _says_what_it_was_like(words):
+            return True
         return all(one.kind is K.FILLER for one in words[:-1]) and len(words) > 1 and is_cued(words[-2].text, ARTICLES)
 
     def _ends_a_remark(self, at: int) -> bool:
@@ -83,4 +85,16 @@ class PassedWords(SummedChunks):
         return not any_cued(texts, COMPARED) or any_cued(texts, FELT)
 
 
+def _says_what_it_was_like(words: list[Piece]) -> bool:
+    """ "last set was really nasty": an unknown word behind the verb, and none that compares."""
+    told = [one for one in words if one.kind not in (K.SETS, K.REPS)]
+    if len(told) < LEAST_OF_A_FEEL or not is_cued(told[0].text, WAS):
+        return False
+    return all(one.kind in FEELING and not is_cued(one.text, OTHERWISE) for one in told[1:])
+
+
+FEELING = frozenset((K.FILLER, K.NOTE, K.PLAIN))
+OTHERWISE = COMPARED | {"cutshort"}
+LEAST_OF_A_FEEL = 2
+WAS = frozenset(("was", "were", "felt"))
 ARTICLES = frozenset(("an", "the"))

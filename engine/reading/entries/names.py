@@ -59,6 +59,8 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
         names = tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, entry.phrase, catalogue))))
     elif chunks.equipment is not None:
         names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
+    if K.EACH in chunks.kinds:
+        names = _by_hands(names, entry, catalogue)
     if len(names) > 1:
         names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)
     return names
@@ -131,6 +133,17 @@ def _of_the_body(
 
 
 LOADED = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE))
+
+
+def _by_hands(names: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "shrugs 30kg in each hand": the one of them that is done with something in each."""
+    told = [piece.text for piece in entry.pieces if piece.kind is K.EACH]
+    if not any("handword" in CUES_OF[word] for text in told for word in text.split()):
+        return names
+    if len(names) == 1 and catalogue.exercises[names[0]].equipment is Equipment.BARBELL:
+        return of_equipment(names, K.DUMBBELL, entry.phrase, catalogue) or names
+    held = tuple(name for name in names if catalogue.exercises[name].loading is Loading.PER_HAND)
+    return held or names
 
 
 def _by_words(names: tuple[ExerciseName, ...], entry: Entry) -> tuple[ExerciseName, ...]:

@@ -97,6 +97,8 @@ class NumberSuffixes(DecimalCommas):
     def _leads_on(self, at: int, after: Token) -> bool:
         """ "60 с паузой": "with", ahead of a word in the case that it wants, and no seconds."""
         behind = self._token(at + 1)
+        if behind is not None and behind.text == "+" and not after.glued:
+            return self._is_number(at + 2)  # "2х6 с +10"
         if behind is None or behind.shape is not Shape.WORD or after.glued:
             return False
         return spoken(behind.text).endswith(tuple(phrasebook().cues["withends"]))

@@ -2,15 +2,17 @@
 
 alone  = ( TOMORROW | "next" session )            "tomorrow, bench 3x5 80", "next session, squat 3x5 102.5": a plan
 headed = alone beside a workout or a heading      "gym tomorrow, bench 3x5 80": on for then, or done today
-A muscle or a day of one is on for then, and a lift with its load was done today: "tomorrow legs, bench 3x5 80".
+A muscle or a day of one is on for then, and another lift with its load was done today: "tomorrow legs, bench 3x5 80".
 """
 
 from __future__ import annotations
 
+from engine.catalogue.catalogue import catalogue
 from engine.reading.talk.clauses_of_talk import counted, tells_a_whole_set
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
+from engine.values.exercise import Pattern
 
 LINKS = frozenset((K.FILLER, K.COMMA, K.DASH))
 HEADED = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
@@ -27,7 +29,7 @@ def is_a_time_ahead(clause: list[Piece]) -> bool:
 
 def _heads_a_time_ahead(clause: list[Piece]) -> bool:
     """Whether the clause tells of training at a time to come, and no more."""
-    kinds = {piece.kind for piece in clause} - LINKS
+    kinds = {piece.kind for piece in clause if "is" not in CUES_OF[piece.text]} - LINKS
     wished = K.FUTURE in kinds and not kinds.isdisjoint(HEADED)  # "planning legs on friday"
     ahead = wished or any(_is_ahead(piece) or _is_later(piece) for piece in clause)
     return ahead and kinds <= OF_A_TIME
@@ -42,7 +44,25 @@ def may_be_on(before: list[Piece], clause: list[Piece]) -> bool:
     """Whether the sets of the clause may be what the time in front of it is for."""
     if not _heads_a_time_ahead(before) or not may_be_for_then(clause) or not counted(clause):
         return False
-    return any(is_cued(piece.text, OF_TRAINING) for piece in before) or not tells_a_whole_set(clause)
+    if any(is_cued(piece.text, OF_TRAINING) for piece in before) or not tells_a_whole_set(clause):
+        return True
+    cues = frozenset().union(*[CUES_OF[piece.text] for piece in before])
+    return any(cue in cues and _holds(clause, lifts) for cue, lifts in DAYS)
+
+
+def _holds(clause: list[Piece], lifts: frozenset[Pattern]) -> bool:
+    """Whether the first lift of the clause is one of those."""
+    named = next((piece for piece in clause if piece.kind is K.NAME and piece.names), None)
+    exercise = catalogue().get(named.names[0]) if named is not None else None
+    return exercise is not None and exercise.pattern in lifts
+
+
+DAYS = (
+    ("legday", frozenset((Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE))),
+    ("pushday", frozenset((Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH))),
+    ("pullday", frozenset((Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL))),
+)
+""" "tomorrow legs, squat 5x5 95": the lift is one of that day."""
 
 
 def _is_ahead(piece: Piece) -> bool:
