@@ -296,7 +296,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.WARMUP in kinds:
         pieces = without_warm_ups_told(pieces)
         kinds = kinds_of(pieces)
-    if K.EARLIER in kinds or K.OPEN in kinds:
+    if not kinds.isdisjoint(TELLING_OF_EARLIER):
         pieces = without_earlier_sets(pieces)
         kinds = kinds_of(pieces)
     told = dated(pieces, kinds, context)
@@ -353,6 +353,7 @@ DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN, K.DROP))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
+TELLING_OF_EARLIER = frozenset((K.EARLIER, K.OPEN, K.STORY))
 MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF, K.PLAIN))
 MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
 MAY_TELL_A_TIME_PAST = frozenset((K.PLAIN, K.FILLER, K.NOT_DATE, K.MUSCLE, K.NAME))

@@ -14,6 +14,7 @@ from itertools import pairwise
 
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.steps import tells_a_load
+from engine.reading.words.ahead import HOLDS_A_NUMBER
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
@@ -35,6 +36,38 @@ def may_be_no_reps(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -> 
     if before.kind in AHEAD_OF_AN_HOUR or (before.kind is K.FILLER and _times_what_follows(before.text)):
         return True
     return found[-1].size == PAIR and _tells_where(behind)
+
+
+def may_count_things(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -> bool:
+    """ "80x8, 8, 7, 2 advil", "1 notch tighter", "up 2 reps", "2 fewer than planned": so few beside the reps before it
+    that the word there may be what it counts.
+    """
+    number, behind = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
+    last = found[-1].factors[-1][-1:] if found[-1].factors else ()
+    if number.role not in COUNTING or number.value % 1 or not last or number.value > MOST_THINGS:
+        return False
+    few = number.value * FEW_BESIDE <= last[0].value and pieces[at - 1].kind not in LINKED
+    if number.role is Role.REPS:
+        compared = is_cued(pieces[at - 1].text, RISEN) or (behind is not None and is_cued(behind.text, RECORD))
+        return compared or (few and behind is not None and behind.kind in SAID_OF_REPS)
+    if behind is None or not few:
+        return False
+    if behind.kind is K.NOTE and at + 2 < len(pieces) and pieces[at + 2].kind is K.REPS:
+        return True  # "1 bad rep"
+    held = behind.kind is K.NOTE and behind.told == HOLDS_A_NUMBER and not _is_rest_told(pieces, at + 1)
+    return held or behind.kind is K.PLAIN
+
+
+COUNTING = frozenset((Role.BARE, Role.REPS))
+RISEN, RECORD = frozenset(("up", "down")), frozenset(("record", "fewer"))
+SAID_OF_REPS = frozenset((K.NOTE, K.PLAIN, K.FILLER))
+MOST_THINGS, FEW_BESIDE = 4, 2
+"""Reps seldom fall so far from set to set. Common practice, no source."""
+
+
+def _is_rest_told(pieces: Sequence[Piece], at: int) -> bool:
+    """ "5, 2 rest 3 min"; of "2 rest days before" words go on."""
+    return at + 1 >= len(pieces) or pieces[at + 1].kind is not K.PLAIN
 
 
 def _times_what_follows(word: str) -> bool:
@@ -59,6 +92,19 @@ def may_be_a_scale(numbers: Sequence[Piece], joiner: K | None, before: Sequence[
         return False
     rated, top = numbers
     return top.value == TOP_OF_SCALE and rated.value < top.value and tells_a_load(before)
+
+
+def may_rate(numbers: Sequence[Piece], joiner: K | None, before: Sequence[Chunk], behind: Piece | None) -> bool:
+    """ "80x8, 8, 7, 2/3 lights", "4/5 stars": so many out of so many of what a word behind them names."""
+    if len(numbers) != PAIR or joiner is not K.SLASH or not before or any(one.joiner is K.SLASH for one in before):
+        return False
+    part, whole = numbers
+    worded = behind is not None and (behind.kind is K.PLAIN or (behind.kind is K.NOTE and whole.value <= MOST_RATED))
+    return worded and 0 < part.value <= whole.value <= TOP_OF_SCALE
+
+
+MOST_RATED = 5
+"""Common practice, no source."""
 
 
 LEAST_EFFORT = 5

@@ -250,7 +250,13 @@ class Chunker(SidedChunks):
         if self._remarks_on_several():
             self.at += 2
             return
-        several = self._kind() is K.NUMBER and self.pieces[self.at + 1].spelled and bool(self.out.found)
+        counted = self._kind() is K.NUMBER and bool(self.out.found)
+        felt = counted and self._kind(2) in (K.FILLER, K.NOTE) and self.pieces[self.at + 1].role is Role.BARE
+        if felt:
+            self.out.dangling = True  # "80x8, first 2 were easy": reps of it, or sets
+            self.at += 2
+            return
+        several = counted and self.pieces[self.at + 1].spelled
         marked = self._kind(1 + (self._kind() is K.SETS)) in RATING and self._group_told()  # "first set @8"
         self.out.dangling = self.out.dangling or several or marked
         self.passed_word(piece)

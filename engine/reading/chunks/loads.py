@@ -50,6 +50,9 @@ class LoadedChunks(MissedChunks):
         paired = self._kind() is K.TIMES and not self._rates_ahead_of_reps(sign)
         if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or paired:
             return
+        if role is Role.LOAD and self._kind() is K.BAR and tells_a_load(self.out.found):
+            self.at += 2  # "80x8, 8, 7 with the 20kg bar"
+            return
         if self.separator is not None and self._kind() is K.FOR and self._kind(2) is K.NUMBER:
             return  # "8 8 8, 52.5, then one at 40 for 20"
         if not sign and last is not None and self._counts_reps(last):

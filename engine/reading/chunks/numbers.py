@@ -13,6 +13,8 @@ from engine.reading.chunks.beside_sets import (
     climbs_behind_a_pair,
     may_be_a_scale,
     may_be_no_reps,
+    may_count_things,
+    may_rate,
     tells_otherwise,
 )
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
@@ -22,7 +24,7 @@ from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import PLAIN_ENDS
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
 
 ASKING_FOR_MORE = frozenset((K.MORE, K.SAME))
 SAYING = frozenset((K.FILLER, K.NOTE))
@@ -59,7 +61,7 @@ class NumberChunks(PartialChunks):
         if (apart and self.kinds[self.at + 1] in SAYING and self._speaks_of(piece)) or self._speaks_of_the_last(piece):
             self.out.notes.append(piece)
             self.at += 1
-        elif not self._plain(piece):
+        elif not self._plain(piece) and not self._names_a_rep(piece):
             self._told_otherwise(piece)
 
     def _is_left_open(self, before: Piece, piece: Piece) -> bool:
@@ -75,7 +77,8 @@ class NumberChunks(PartialChunks):
         return piece.spelled and piece.text in TWO_MEANINGS and before.kind is K.NUMBER
 
     def _is_odd_behind_sets(self) -> bool:
-        return may_be_no_reps(self.pieces, self.at, self.out.found) or tells_otherwise(self.pieces, self.at)
+        told = self.pieces, self.at, self.out.found
+        return may_be_no_reps(*told) or tells_otherwise(*told[:2]) or may_count_things(*told)
 
     def _follows_or(self) -> bool:
         """ "5 or was it 6", "80x8 or maybe only 7"."""
@@ -119,6 +122,21 @@ class NumberChunks(PartialChunks):
         near = any_cued([piece.text for piece in self.pieces[at + 2 : at + 2 + REACH_OF_OR]], NEARLY)
         self.out.dangling = self.out.dangling or not (near or number.value == told[-1].value)
         return True
+
+    def _names_a_rep(self, number: Piece) -> bool:
+        """ "80x8, rep 7 was a grinder": which of the reps told it was, and what it was like."""
+        named = number.role is Role.REPS and is_one_word(number) and bool(self.out.found)
+        if not named or self._kind() not in SAYING or self._speaks_of_several_reps():
+            return False
+        reps = [one.value for chunk in self.out.found for one in chunk.factors[-1][-1:] if chunk.factors]
+        self.out.dangling = self.out.dangling or number.value > max(reps, default=number.value)
+        self.out.notes.append(number)
+        self.at += 1
+        return True
+
+    def _speaks_of_several_reps(self) -> bool:
+        """ "reps 6 to 8 slow"."""
+        return self._kind(2) is K.NUMBER
 
     def _stepped(self, step: Piece) -> Piece:
         """ "100 for 6, then added 5 kg": the load that it comes to."""
@@ -208,8 +226,9 @@ class NumberChunks(PartialChunks):
         if self.joiner is not None:
             chunk.joiner = self.joiner
             told = chunk.factors[0], self.joiner, self.out.found
-            if may_be_a_scale(*told) or (self.separator is None and climbs_behind_a_pair(*told)):
-                self.out.dangling = True
+            behind = self.pieces[self.at] if self.at < len(self.pieces) else None
+            climbs = self.separator is None and climbs_behind_a_pair(*told)
+            self.out.dangling = self.out.dangling or climbs or may_be_a_scale(*told) or may_rate(*told, behind)
         if self.depth:
             chunk.in_brackets = True
             chunk.alone_in_brackets = self._stands_alone(opened)

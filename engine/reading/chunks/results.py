@@ -118,6 +118,8 @@ class ResultChunks(SeveralChunks):
                     self._pass(self.at)
                 self.at += 1
                 return
+            rated = self.kinds[self.at - 1] is K.WITH and number.role is Role.BARE and number.value <= TOP_OF_SCALE
+            self.out.dangling = self.out.dangling or rated  # "3x5 100, last one at 9": reps, or an effort
             self.out.placed_reps += ((place, int(number.value)),)
             self.last_at = len(self.out.found) if place == LAST_SET else self.last_at
             self.out.dangling = self.out.dangling or self._listed_behind()

@@ -24,6 +24,8 @@ MARKS_OF_ONE = frozenset((K.EFFORT, K.FAILURE, K.AT, K.NUMBER, K.MISS, K.DROP))
 SAID_OF_SOMETHING = frozenset((K.PLAIN, K.UNRELATED, K.PAUSE))
 HAPPENED = frozenset((K.PLAIN, K.NOTE, K.MUSCLE, K.JOINT, K.UNRELATED))
 ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
+BARS = frozenset((7, 10, 15, 20, 25, 35, 45))
+"""What bars weigh, in either unit. Common practice, no source."""
 PAIR = 2
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 TOLD_OF_REPS = frozenset((K.REPS, K.NOTE, K.FILLER))
@@ -167,6 +169,10 @@ class MarkedChunks(LoadedChunks):
         self.at += 1
 
     def bar(self, piece: Piece) -> None:
+        if tells_a_load(self.out.found) and self._speaks_of_the_bar():
+            self.out.dangling = True
+            self.at += 1 + (self._kind() is K.NUMBER)
+            return
         self.out.barred = True
         if (self._kind(-1) is K.PLUS and self.out.found) or (self._kind() is K.PLUS and self._kind(2) is K.NUMBER):
             self.out.dangling = True  # "3x8 60 + bar", "bar + 60": with it, or of it
@@ -179,6 +185,12 @@ class MarkedChunks(LoadedChunks):
                 parted = self.separator is not None and tells_a_load(self.out.found)
                 self.out.dangling = self.out.dangling or parted  # "60 8 8 7, bar"
                 last.at = (piece._replace(kind=K.NUMBER, role=Role.BAR),)
+
+    def _speaks_of_the_bar(self) -> bool:
+        """ "80 8 8 7 without the bar", "80x8, 8, 7, bar 20": of the load told, and no set with the bar alone."""
+        weighed = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        alone = self._kind(2) in ENDS_OF_A_SET and self.separator is not K.THEN and self.separator is not K.LINE
+        return self._kind(-1) is K.DENY or (alone and weighed is not None and weighed.value in BARS)
 
     def _is_on_the_bar(self, last: Chunk) -> bool:
         """ "100 on the bar": the load itself, and no bar beside it."""

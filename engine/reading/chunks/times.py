@@ -22,6 +22,7 @@ COUNTABLE = TIMED_OR_HEAVY | {Role.BARE, Role.REPS}
 COUNTING_ON = frozenset((K.OF, K.NUMBER, K.TIMES, K.AT, K.WITH, K.COLON, K.FOR, K.COUNT))
 """Behind a count of sets these tell sets of its own."""
 PAIR = 2
+SAID_OF_THEM = frozenset((K.NOTE, K.PLAIN, K.FILLER, K.SAME))
 ENDS_OF_IT = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 
@@ -53,23 +54,24 @@ class TimesChunks(PassedWords):
         if number.role is Role.SETS:
             self.out.dangling = self.out.dangling or len(self.out.found) > 1  # "80x8, 75x8, both 3 sets"
             return False
-        if number.role is not Role.BARE or self._kind() not in ENDS_OF_IT or not self._list_told():
+        if number.role is not Role.BARE or self._kind() not in ENDS_OF_IT | SAID_OF_THEM or not self._list_told(number):
             return False
-        count = self._sets_told()
-        reps = {
-            one.value for chunk in self.out.found for one in chunk.factors[-1] if chunk.tells_reps or chunk.size == 1
-        }
         loads = set(loads_told(self.out.found))
-        alike = number.value in (reps - loads) and len(reps - loads) == 1
+        reps = {one.value for chunk in self.out.found if chunk.factors for one in chunk.factors[-1]} - loads
         # "80 8 7 6, all 8", "80x8, 8, both 4": what was told before is not so
-        self.out.dangling = self.out.dangling or not (alike or number.value == count or loads == {number.value})
+        true = reps == {number.value} or number.value == self._sets_told() or loads == {number.value}
+        self.out.dangling = self.out.dangling or not true
+        if K.SAME in (self._kind(), self._kind(2)):
+            self.at += 1 + (self._kind() is not K.SAME)  # "all 3 the same" repeats none of them
         return True
 
-    def _list_told(self) -> bool:
-        """Whether several sets stand before it, with their reps."""
+    def _list_told(self, number: Piece) -> bool:
+        """Whether several sets stand before it, with their reps, or just as many bare ones as it says."""
         last = self._last()
         if last is None or self._sets_told() < BOTH_SETS or not last.factors or not last.factors[-1]:
             return False
+        if number.value == self._sets_told():
+            return True
         return last.tells_reps or (tells_a_load(self.out.found) and last.factors[-1][-1].value <= MOST_LOADED_REPS)
 
     def _totals_sets(self, count: Piece) -> bool:

@@ -2,6 +2,7 @@
 
 remark = EARLIER numbers      behind sets of today: "squat 100x5 (last week 95x5)", "up from 95x5", "vs 95x5"
        | numbers EARLIER      apart from them: "squat 100x5 (95x5 last time)"
+       | STORY numbers        right behind sets of today: "80 8 8 7 old pr 82.5x8" is asked about
        | "(was" numbers ")"   | "(next time" numbers ")"
 """
 
@@ -37,6 +38,10 @@ def without_earlier_sets(pieces: list[Piece]) -> list[Piece]:
             continue
         if piece.kind is K.OPEN and _brackets_what_comes(pieces, at) and _counts(out):
             at = _past_the_bracket(pieces, at, out)
+            continue
+        if piece.kind is K.STORY and out and out[-1].kind is K.NUMBER and (end := _past_the_sets(pieces, at + 1, out)):
+            out[-1] = piece._replace(kind=K.UNCLEAR)  # "80 8 8 7 old pr 82.5x8": of another day, or of this one
+            at = end
             continue
         if piece.kind is K.EARLIER:
             at = _remark(pieces, at, out)
@@ -119,10 +124,11 @@ def _ends_a_list(out: list[Piece]) -> bool:
 
 def _take_back(out: list[Piece]) -> bool:
     """Takes away the numbers that end here, where a sign parts them from others in front of them."""
-    start = len(out)
-    while start and out[start - 1].kind in OF_A_SET and out[start - 1].kind is not K.DASH:
+    start, was = len(out), False
+    while start and out[start - 1].kind in OF_A_SET and out[start - 1].kind is not K.DASH and not was:
         start -= 1
-    if not _counts(out[start:]) or not start or out[start - 1].kind not in APART or not _counts(out[:start]):
+        was = out[start].kind is K.FILLER and "was" in CUES_OF[out[start].text]  # "8, 8, 7 was 77.5 last week"
+    if not _counts(out[start:]) or not start or not (was or out[start - 1].kind in APART) or not _counts(out[:start]):
         return False
     del out[start:]
     return True

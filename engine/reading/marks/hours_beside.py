@@ -1,6 +1,7 @@
 """A bare number that tells an hour or an age in a remark of its own: "10 8 7, got here at 7", "60s, i'm 61".
 
 hour = ( start | separator ) word* CAME word* "at" NUMBER ( end | separator )       up to 24; without a set or a lift
+     | "at" NUMBER "in" "the" PART-OF-THE-DAY
      | ( start | separator ) "at" [ "half" ] NUMBER BEGUN ( end | separator )
 session = separator SESSION NUMBER ( end | separator )                        "5 5 5, session 12"
 age  = ( start | separator ) "I'm" NUMBER ( end | separator )
@@ -31,8 +32,9 @@ def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
     out = list(pieces) if worded else pieces
     for at in worded:
         piece = pieces[at]
-        if _is_an_age_now(pieces, at):
+        if (of_the_day := _is_of_the_day(pieces, at)) or _is_an_age_now(pieces, at):
             out[at] = aside(piece)
+            out[at - 1] = pieces[at - 1]._replace(kind=K.FILLER) if of_the_day else out[at - 1]
             continue
         if kind_at(pieces, at + 1) not in PARTING:
             out[at] = piece._replace(kind=K.UNCLEAR) if _is_begun_at(pieces, at) else piece
@@ -59,6 +61,19 @@ def _is_an_age_now(pieces: list[Piece], at: int) -> bool:
 
 BESIDE_SETS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
 COUNTED = frozenset(("daycounted",))
+
+
+def _is_of_the_day(pieces: list[Piece], at: int) -> bool:
+    """ "at 7 in the morning"."""
+    if not is_cued(pieces[at - 1].text, ATHOUR) or pieces[at].value > LAST_HOUR:
+        return False
+    behind = at + 1
+    while kind_at(pieces, behind) is K.FILLER:
+        behind += 1
+    return at + 1 < behind < len(pieces) and is_cued(pieces[behind].text, PART_OF_THE_DAY)
+
+
+PART_OF_THE_DAY = frozenset(("partofday",))
 
 
 def _is_begun_at(pieces: list[Piece], at: int) -> bool:

@@ -1,7 +1,7 @@
 """How far the sets have come, told behind them: "80 8 8 7, 3 done", "8 8, that makes two", "8 8 7, 2 to go".
 
 done  = ( "," | "(" | "." ) NUMBER SO-FAR | COMES-TO NUMBER      as many as were told say nothing more; else it is asked
-ahead = NUMBER [ "more" ] TO-GO                                nothing of it was done yet
+ahead = NUMBER [ "more" ] [ word ] TO-GO                                nothing of it was done yet
 A number that ends a list with commas stays one of its reps: "8, 8, 6 done".
 """
 
@@ -54,6 +54,10 @@ def _counts(piece: Piece) -> bool:
 def _told_here(pieces: Sequence[Piece], at: int, out: list[Piece]) -> int:
     """The place behind what the number here tells of how far it is; `at` where it tells nothing of it."""
     number, behind = pieces[at], at + 1 + (kind_at(pieces, at + 1) is K.MORE)
+    counted = kind_at(pieces, behind) is K.PLAIN and _ends(pieces, behind + 2) and behind + 1 < len(pieces)
+    if counted and is_cued(pieces[behind + 1].text, TO_GO):
+        out.append(aside(number)._replace(end=pieces[behind + 1].end))  # "3 exercises left"
+        return behind + 2
     if kind_at(pieces, behind) in SAYING_AHEAD and is_cued(pieces[behind].text, TO_GO) and _ends(pieces, behind + 1):
         out.append(aside(number)._replace(end=pieces[behind].end))
         return behind + 1

@@ -8,6 +8,7 @@ The numbers say how the day is called, and count no sets. Common practice, no so
 
 from __future__ import annotations
 
+from engine.reading.words.ahead import aside
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
@@ -28,10 +29,22 @@ def without_scheme_headings(pieces: list[Piece]) -> list[Piece]:
     at = 0
     while at < len(pieces):
         starts = at == 0 or pieces[at - 1].kind is K.LINE
-        end, kept = _heading(pieces, at) if starts else (at, [])
+        end, kept = _heading(pieces, at) if starts else _day_told_behind(pieces, at)
         out += kept if end > at else pieces[at : at + 1]
         at = max(end, at + 1)
     return out
+
+
+def _day_told_behind(pieces: list[Piece], at: int) -> tuple[int, list[Piece]]:
+    """ "80 8 8 7 (5/3/1 day)", "8 8 7, 5s week": how the day is called, behind its sets."""
+    if pieces[at].kind is not K.NUMBER or pieces[at - 1].kind not in APART:
+        return at, []
+    end = _numbers(pieces, at)
+    called = end - at >= LEAST_OF_A_SLASHED_ONE or (end == at + 1 and pieces[at].role is Role.PLURAL)
+    return (end + 1, [aside(pieces[end])]) if called and _is_day(pieces, end) else (at, [])
+
+
+APART = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.NOTE, K.FILLER, K.PLAIN, K.NUMBER))
 
 
 def _heading(pieces: list[Piece], at: int) -> tuple[int, list[Piece]]:

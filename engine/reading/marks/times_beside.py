@@ -24,10 +24,13 @@ practice, no source.
 AWAY, AROUND, WITHIN = frozenset(("timeaway",)), frozenset(("timearound",)), frozenset(("within",))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 OFF_WHAT = frozenset((K.STORY, K.FILLER, K.PLAIN))
+HAPPENED = frozenset((K.PLAIN, K.FOR, K.NOTE))
 FAR_ABOVE = 3
 """Common practice, no source."""
 SAYING = frozenset((K.NOTE, K.PLAIN, K.PAIN, K.SORE, K.MUSCLE, K.JOINT))
 AHEAD_OF_A_LIST = frozenset((K.NAME, K.OF, K.FILLER))
+REACH = 16
+"""Pieces around a time that tell what it is of. Common practice, no source."""
 NEAR = 4
 """Pieces between a time and the list that it heads. Common practice, no source."""
 
@@ -40,14 +43,17 @@ def past_a_time(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if number.role is Role.SECONDS and number.value >= LONG and _heads_a_list(pieces, at):
         out.append(aside(number))
         return at + 1
-    told = [piece for piece in out if piece.kind is K.NUMBER]
+    told = [piece for piece in out[-REACH:] if piece.kind is K.NUMBER]
     return _behind_holds(pieces, at, out, told) if told else 0
 
 
 def _behind_holds(pieces: list[Piece], at: int, out: list[Piece], told: list[Piece]) -> int:
     number, word = pieces[at], pieces[at + 1] if at + 1 < len(pieces) else None
+    far = number.value >= LONGEST_HOLD and max(piece.value for piece in told) * FAR_ABOVE < number.value
+    if far and out[-1].kind in HAPPENED:
+        out.append(number._replace(kind=K.UNCLEAR))  # "3x60s waited 10 min"
+        return at + 1
     if word is None or word.kind in ENDS:
-        far = number.value >= LONGEST_HOLD and max(piece.value for piece in told) * FAR_ABOVE < number.value
         if not far or out[-1].kind not in (K.NUMBER, K.COMMA):
             return 0
         out.append(number._replace(kind=K.UNCLEAR))
@@ -88,7 +94,7 @@ def _around(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """A time left, before or after something else: minutes left are of the clock; of the others nobody can say."""
     number = pieces[at]
     clocked = number.value >= LONG and pieces[at + 1].kind is K.LEFT
-    sided = any(piece.kind is K.RIGHT for piece in pieces)
+    sided = any(piece.kind is K.RIGHT for piece in pieces[max(0, at - REACH) : at + REACH])
     if pieces[at + 1].kind is K.LEFT and sided:
         return 0
     out.append(aside(number) if clocked else number._replace(kind=K.UNCLEAR))

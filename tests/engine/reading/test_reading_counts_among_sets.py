@@ -246,3 +246,38 @@ def test_tries_that_were_made_or_missed_are_counted_or_asked_about(text: str, co
 @pytest.mark.parametrize(("text", "context", "meant"), readings(CUT_SHORT_OR_HELPED))
 def test_sets_cut_short_and_reps_that_were_helped_are_asked_about(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+REMARKS_THAT_COUNT = """
+bench 80x8, 8, 7, all 3 smooth                     => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+squat 100x5 x3, all 3 the same                     => barbell back squat 3×5 at 100 kg
+pull ups 8 8 7, all 3 smooth                        => pull-up 2×8, 7
+bench 80x8, 8, 7, rep 7 was a grinder              => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, 8, 7 with the 20kg bar                 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8 7 3 exercises left                    => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+pull ups 8 8 7, at 7 in the morning                => pull-up 2×8, 7
+bench 80x8, 8, 7 was 77.5 last week                => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8 7 (5/3/1 day)                         => barbell bench press 2×8 at 80 kg, 7 at 80 kg
+pull ups 8 8 7, 5s week                            => pull-up 2×8, 7
+bench 80x8, 8, 7, up 2 reps                        => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg, 2 at 80 kg
+bench 80x8, 8, 7, 2 rep pr                         => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg, 2 at 80 kg
+bench 80x8, 8, 7, 2 fewer than planned             => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg, 2 at 80 kg
+bench 80x8, 8, 7, 1 bad rep                        => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg, 1 at 80 kg
+bench 80x8, 8, 7, 1 notch tighter                  => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg, 1 at 80 kg
+bench 80x8, 8, 7, 2 advil                          => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg, 2 at 80 kg
+bench 80 8 8 7 old pr 82.5x8                       => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80x8, 8, 7, bar 20                           => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
+bench 80 8 8 7 without the bar                     => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
+squat 3x5 100, last one at 9                       => ask: barbell back squat 2×5 at 100 kg, 9 at 100 kg
+bench 80x8, first 2 were easy                      => ask: barbell bench press 8 at 80 kg
+pull ups 8 8 7, done at 6                          => ask: pull-up 2×8, 7
+bench 80x8, 8, 3 pathetic                          => ask: barbell bench press 2×8 at 80 kg, 3 at 80 kg
+bench 80x8, 8, 6 pathetic                          => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+bench 100x5, 3, 2 ugly                             => barbell bench press 5 at 100 kg, 3 at 100 kg, 2 at 100 kg
+bench 80x8, 8, 3 reps                              => barbell bench press 2×8 at 80 kg, 3 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(REMARKS_THAT_COUNT))
+def test_a_remark_that_counts_something_else_adds_no_set_unasked(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
