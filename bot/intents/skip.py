@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.replies.choices import done_already, nothing_to_skip, skipped, which_lift
 from bot.replies.names import listed
@@ -12,6 +13,8 @@ from engine.reading.values import Act
 from engine.values.ids import ExerciseName
 from storage.records import ChangeKind, ChoiceKind
 
+LEFT = "left"
+"""What the reader calls the lifts of today that are not begun: the session counts as what was done of it."""
 WHOLE_DAY = ("today", "day", "session", "all", "everything")
 
 
@@ -23,6 +26,10 @@ def skip(turn: Turn, act: Act) -> None:
         skip_day(turn)
         return
     planned = [one.exercise for one in session.prescriptions]
+    if exercise is None and act.text == LEFT:
+        done = {record.done.exercise for record in session.sets_today}
+        act = replace(act, also=tuple(one for one in planned if one not in done))
+        exercise = act.also[0] if act.also else None
     if exercise is None:
         following = session.following(session.latest_exercise)
         exercise = following.prescription.exercise if following else None

@@ -266,12 +266,24 @@ def _in_full(pieces: list[Piece], cleaned: str) -> list[Piece]:
             piece = piece._replace(kind=K.ORDINAL, told=2)
         if piece.kind is K.DENY and out and (out[-1].kind in ENDS_OF_A_NUMBER or _denies_a_number(pieces, at)):
             piece = piece._replace(kind=K.NOT)
+        if piece.kind is K.RESERVE_LEFT and _tells_of_a_place(out, pieces[at + 1 : at + 3]):
+            piece = piece._replace(kind=K.GOT)
         if piece.kind is K.ALTERED and "ofthose" in CUES_OF[cleaned[piece.start : piece.end].lower()]:
             piece = piece._replace(kind=K.FILLER)  # "all three of those were", "did 4 of those, not 3"
         if piece.kind not in AS_THEY_ARE and not is_one_word(piece):
             piece = piece._replace(text=cleaned[piece.start : piece.end].lower())
         out.append(piece)
     return out
+
+
+def _tells_of_a_place(ahead: list[Piece], behind: list[Piece]) -> bool:
+    """ "second had 7", "set 2 had 7 reps"; and not "last had 2 left"."""
+    kinds = [piece.kind for piece in ahead[-2:]]
+    placed = bool(kinds) and (kinds[-1] in PLACED or kinds == [K.SETS, K.NUMBER])
+    return placed and [piece.kind for piece in behind] in ([K.NUMBER], [K.NUMBER, K.STOP], [K.NUMBER, K.COMMA])
+
+
+PLACED = frozenset((K.ORDINAL, K.FIRST, K.LAST, K.MIDDLE, K.FROM_LAST))
 
 
 def _denies_a_number(pieces: list[Piece], at: int) -> bool:

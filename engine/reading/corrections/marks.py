@@ -9,6 +9,7 @@ from engine.reading.corrections.clauses import clauses
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import Part, first_word, having, is_be, part_told, sets_of
 from engine.reading.corrections.what_remains import part_of
+from engine.reading.latest_sets import run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -135,6 +136,8 @@ def mark(told: Told, marks: Sequence[Piece], part: Part) -> bool:
 
 def _marked_sets(told: Told, part: Part, piece: Piece) -> list[SetRecord]:
     group = part.reached(told.context, told.plural)
+    if len(piece.efforts) > 1 and not part.points and len(run := run_of_it(told.context)) == len(piece.efforts):
+        return run  # "rpe 7 8 9" behind three single sets
     alone = piece.kind in (K.FAILURE, K.MISS) and not (part.places or part.whole or part.both)
     return group[-1:] if alone else group
 

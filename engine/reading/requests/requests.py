@@ -52,6 +52,7 @@ LONGEST_MENDED = 4
 PLANNED = "planned"
 HISTORY_OF_THIS = "history_of_this"
 REST_STOP, SKIP_DAYS, ADD_LIFT = "rest_stop", "skip_days", "add_lift"
+WHOLE_SKIPS = {"skip_day": "today", "skip_left": "left"}
 MENDABLE = frozenset(
     ("swap", "skip", "why", "history", "best", "rest", "bodyweight", "pause", "remind", "units", "move", "snooze",
      "week", "volume", "plan", "today", "check", "preview", "digest", "plan_for", "more", "export", "add_exercise",
@@ -358,6 +359,8 @@ def _word_mended(
 def _plain(name: str, rest: str, context: Context) -> Act:
     if name == SKIP_DAYS:
         return Act(UNCLEAR, text=NEEDS["skip"])
+    if name in WHOLE_SKIPS:
+        return Act("skip", text=WHOLE_SKIPS[name])
     if name == REST_STOP:
         return Act("rest", text="stop")
     if name == HISTORY_OF_THIS:
