@@ -1,6 +1,7 @@
 """Sets told behind a group of the same lift with "i did": more of them, or what that group came to.
 
 retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets more, five more, or five in all
+       | ( DID | GOT ) reps reps ...      behind 3x8 "got 8 7 7", as many as there were sets
 share  = NUMBER "/" NUMBER DONE | NUMBER "/10"         alone in a message: so many of those to do, or out of ten
 step   = ( UP | DOWN | "or" ) NUMBER                   alone in a message: of the load, or of what stands
 A word for more ("another", "then") or a load of its own makes them new ones. Parts in capitals are cues.
@@ -22,11 +23,16 @@ from engine.values.effort import TOP_OF_SCALE
 PLAIN = frozenset((K.FILLER, K.NUMBER, K.TIMES, K.GOT, K.STOP, K.TODAY, K.DATE, K.KG, K.LB))
 
 
+LISTED = PLAIN | {K.COMMA, K.SLASH, K.AND}
+
+
 def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whether they are more than those that stand."""
-    if not context.recent or K.TIMES not in prepared.told or not prepared.told <= PLAIN or len(logged.sets) < 2:
+    if not context.recent or len(logged.sets) < 2 or not prepared.told <= LISTED:
         return logged
-    if not _says_did(prepared) or not _are_of_the_group(logged, context):
+    crossed = K.TIMES in prepared.told and prepared.told <= PLAIN
+    told = _says_did(prepared) or (not crossed and K.GOT in prepared.told and K.THEN not in prepared.told)
+    if not told or not (_are_of_the_group(logged, context) if crossed else _are_its_reps(logged, prepared, context)):
         return logged
     label = label_of(logged.sets)
     said = f"Are these more sets? {label}. If they are the ones before, say “it was” in front. Nothing is saved yet."
@@ -54,6 +60,16 @@ def _are_of_the_group(logged: Logged, context: Context) -> bool:
         return today and grouped and first.reps == before.reps and not planned
     same = first.load == before.load
     return today and grouped and same and (first.reps == before.reps or len(latest) == len(logged.sets))
+
+
+def _are_its_reps(logged: Logged, prepared: Prepared, context: Context) -> bool:
+    """Whether reps alone are told, as many as the group before had sets, of one count each."""
+    latest = latest_of_it(context)
+    numbers = [piece for piece in prepared.spoken if piece.kind is K.NUMBER]
+    today = context.now is None or context.recent[-1].on == context.now.date()
+    alone = K.TIMES not in prepared.told and len(numbers) == len(logged.sets) == len(latest)
+    first, group = logged.sets[0], {record.done.reps for record in latest}
+    return today and alone and len(group) == 1 and first.exercise == latest[-1].done.exercise
 
 
 def asked_if_sets(logged: Logged, prepared: Prepared) -> Logged | Asked:

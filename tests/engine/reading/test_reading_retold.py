@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import Conversation, dialogues, standing_after
+from tests.engine.reading.saying import Conversation, dialogues, log_after, standing_after
 
 ROW = "barbell row"
 BENCH = "barbell bench press"
@@ -92,3 +92,14 @@ barbell row 70x6 | 72.5x6 done => {ROW} 6 at 70 kg, 6 at 72.5 kg
 )
 def test_numbers_alone_that_may_tell_no_sets_are_asked(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize("words", ["got 8 7 7", "did 8 7 7", "got 8, 7, 7", "did 8/7/7"])
+def test_as_many_reps_as_there_were_sets_are_asked_about(words: str) -> None:
+    assert log_after("bench 3x8 60", words) == "barbell bench press 3×8 at 60 kg"
+    assert log_after("bench 3x8 60", words, "it was 8 7 7") == "barbell bench press 8 at 60 kg, 2×7 at 60 kg"
+
+
+@pytest.mark.parametrize("words", ["then got 8 7 7", "8 7 7"])
+def test_reps_that_follow_are_more_sets(words: str) -> None:
+    assert log_after("bench 3x8 60", words) == "barbell bench press 4×8 at 60 kg, 2×7 at 60 kg"
