@@ -57,7 +57,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
         names = _of_the_body(names, entry, chunks, catalogue)
     if chunks.equipment_open and chunks.equipment is not None:
         names = tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, entry.phrase, catalogue))))
-    elif chunks.equipment is not None:
+    elif chunks.equipment is not None and not (chunks.assisted and _moves_the_body(names, catalogue)):
         names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
     if K.EACH in chunks.kinds:
         names = _by_hands(names, entry, catalogue)
@@ -133,6 +133,11 @@ def _of_the_body(
 
 
 LOADED = frozenset((Role.LOAD, Role.PLURAL, Role.CHANGE))
+
+
+def _moves_the_body(names: tuple[ExerciseName, ...], catalogue: Catalogue) -> bool:
+    """ "dips 3x8 on the machine with 20 kg of help": the machine takes weight off, and makes no other lift of it."""
+    return bool(names) and all(catalogue.exercises[name].loading is Loading.BODY for name in names)
 
 
 def _by_hands(names: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

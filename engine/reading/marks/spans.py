@@ -15,6 +15,7 @@ from engine.reading.words.pieces import Piece, kinds_in_order, places_in
 BEFORE_A_SPAN = frozenset(
     (
         K.NOT_DATE,
+        K.THEN,
         K.FILLER,
         K.FOR,
         K.WITH,

@@ -55,6 +55,9 @@ def test_a_pair_of_dumbbells_is_asked_among_all_lifts_of_the_name_with_dumbbells
 @pytest.mark.parametrize(
     ("text", "context", "meant"),
     readings("""
+dips 3x8 on the machine with 20 kg assistance => dip 3×8 at −20 kg
+Dips 3x8 an der Maschine mit 20 kg Unterstützung => dip 3×8 at −20 kg
+dips à la machine avec 20 kg d'aide 3x8 => dip 3×8 at −20 kg
 dips 3x10 then 2x6 with +10 => dip 3×10, 2×6 at +10 kg
 dips 3x12 then +10 2x8 => dip 3×12, 2×8 at +10 kg
 dips 3x12, +10 2x8 => dip 3×12, 2×8 at +10 kg

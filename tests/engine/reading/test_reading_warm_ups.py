@@ -118,3 +118,9 @@ squat 60x5, 80x3 warm up => barbell back squat 5 at 60 kg warmup, 3 at 80 kg war
 @pytest.mark.parametrize(("text", "context", "meant"), readings(HEAVIER))
 def test_a_warm_up_heavier_than_the_group_before_it_is_asked_about(text, context, meant) -> None:
     assert said(text, context).strip() == meant
+
+
+def test_warm_ups_told_for_warming_up_in_french() -> None:
+    assert said("d'abord 60x5, 80x3 pour l'échauffement, puis 100 3x5 squat") == (
+        "barbell back squat 5 at 60 kg warmup, 3 at 80 kg warmup, 3×5 at 100 kg"
+    )
