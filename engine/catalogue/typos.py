@@ -3,8 +3,8 @@
 Each word that the catalogue does not know is replaced by its known neighbours: one letter left out, put in, changed, or
 two neighbours swapped; in words of eight letters or more, two such slips. A word that people use around their sets
 ("plan" is no "plank"), or that is too short is never replaced, and a known one only where two neighbours swapped make
-another known word of it and words stand beside it ("trap bra" is a trap bar). A word of three letters is replaced only
-beside others, which vouch for it; a short word that stands alone is taken for a name only when two letters changed
+another known word of it and words stand beside it ("trap bra" is a trap bar). A word of three letters is replaced
+beside others, which vouch for it, and alone where two of its letters changed places ("rwo"); a short word that stands alone is taken for a name only when two letters changed
 places or one came twice, since too many ordinary words lie one letter away from it ("tank" is no "bank").
 The index holds, for each known word, what is left when a letter (or two) is taken out: two words one slip apart always
 meet in such a remainder, so a look-up costs a few dictionary reads instead of a walk over all names.
@@ -25,7 +25,7 @@ from engine.catalogue.phrases import SIBILANT_PLURALS, normalise
 from engine.catalogue.word_order import LITTLE, Words, telling_words
 
 SHORTEST_ALONE = 4
-SHORTEST_IN_COMPANY = 3
+SHORTEST_MENDED = 3
 FREE_SLIP_ALONE_FROM = 5
 TWO_SLIPS_FROM = 8
 LONGEST_MENDED = 16
@@ -89,11 +89,12 @@ class TypoIndex:
         return found
 
     def _near(self, word: str, *, alone: bool) -> tuple[Way, ...]:
-        shortest = SHORTEST_ALONE if alone else SHORTEST_IN_COMPANY
         if word in self.words:
             return ((0, self.words[word]), *(() if alone else ((1, known) for known in self.swapped(word))))
-        if len(word) < shortest or not word.isalpha() or normalise(word) in self.ordinary:
+        if len(word) < SHORTEST_MENDED or not word.isalpha() or normalise(word) in self.ordinary:
             return ((0, word),)
+        if alone and len(word) < SHORTEST_ALONE:
+            return tuple((1, known) for known in self.swapped(word) if len(known) == len(word))
         if len(word) > LONGEST_MENDED + MOST_SLIPS:
             return ()  # near no known word, and what is left of it grows with the square of its length
         allowed = MOST_SLIPS if len(word) >= TWO_SLIPS_FROM else 1
@@ -101,7 +102,7 @@ class TypoIndex:
         ways: dict[str, int] = {}
         for known in near:
             meant = self.words[known]
-            if len(known) < SHORTEST_IN_COMPANY or (alone and _is_far(word, known, meant)):
+            if len(known) < SHORTEST_MENDED or (alone and _is_far(word, known, meant)):
                 continue
             slips = OSA.distance(word, known, score_cutoff=allowed)
             # People slip inside a long word, seldom on its first letter: "reaction" is no "traction".

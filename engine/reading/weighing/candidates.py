@@ -14,7 +14,7 @@ Then evidence: the plan's slot, the load of last time, what the equipment can we
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from itertools import pairwise
 from typing import NamedTuple
@@ -38,6 +38,7 @@ from engine.reading.weighing.history import Known
 from engine.reading.weighing.mixed_units import loads_in_mixed_units, with_units
 from engine.reading.weighing.pairs_apart import pairs_apart
 from engine.reading.weighing.resolve import resolved, resolved_groups
+from engine.reading.weighing.turned_pairs import may_be_turned, with_pairs_turned
 from engine.reading.weighing.ways import UNSETTLED, choices, is_told_load, may_be_effort
 from engine.reading.words.pieces import Piece, Role
 from engine.values.exercise import Equipment, Exercise, Loading
@@ -89,11 +90,10 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
         _add_changed(found, chunks, exercise, known, context)
     if chunks.of_a_bar and not chunks.per_side and exercise.loading in HELD_BY_SIDES and not traits.one_sided:
         _add_per_side(found, chunks, exercise, known, context)
-    counted = _three_bare(chunks, traits) or _pairs(chunks, traits, context)
-    if counted is not None:
-        both, why = candidates(counted, exercise, known, context)
-        for one in both:
-            _add(found, one._replace(weight=one.weight * UNSETTLED))
+    for other, weight in _told_otherwise(chunks, traits, known, context):
+        ways, why = candidates(other, exercise, known, context)
+        for one in ways:
+            _add(found, one._replace(weight=one.weight * weight))
     for way in choices(chunks, traits, known, context):
         try:
             for new in _by_way(way, chunks, traits, exercise, known, context):
@@ -104,6 +104,7 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
 
 
 DO_NOT_ADD_UP = "the numbers do not add up"
+AS_LIKELY = 1.0
 NOTHING_BESIDE = Chunks()
 """What is told beside plain numbers."""
 
@@ -115,7 +116,9 @@ def plain_candidate(plain: PlainNumbers, exercise: Exercise, known: Known, conte
     """
     traits = Traits.of(exercise)
     groups = plain.groups(traits)
-    if groups is None:
+    if groups is None or any(
+        [one.count > one.reps and may_be_turned(one.count, one.reps, traits, known) for one in groups]
+    ):
         raise NotPlain
     try:
         sets = tuple(resolved_groups(groups, NOTHING_BESIDE, exercise, known, context))
@@ -336,9 +339,18 @@ PLAINLY_A_LOAD = 20.0
 MUCH_MORE = Decimal("1.5")
 
 
-def _pairs(chunks: Chunks, traits: Traits, context: Context) -> Chunks | None:
-    found = pairs_apart(chunks, traits, context.unit)
-    return None if found is None else found.chunks
+def _told_otherwise(chunks: Chunks, traits: Traits, known: Known, context: Context) -> Iterator[tuple[Chunks, float]]:
+    """The chunks with their numbers put together in other ways, each with how likely it is."""
+    counted = _three_bare(chunks, traits)
+    if counted is not None:
+        yield counted, UNSETTLED
+        return
+    pairs = pairs_apart(chunks, traits, context.unit)
+    if pairs is not None:
+        yield pairs.chunks, UNSETTLED
+    turned = with_pairs_turned(chunks, traits, known)
+    if turned is not None:
+        yield turned, AS_LIKELY
 
 
 def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
