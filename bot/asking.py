@@ -23,6 +23,7 @@ from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.catalogue.catalogue import normalise
 from engine.reading import read, read_answer
+from engine.reading.answers.answering import numbers_left
 from engine.reading.answers.one_by_one import first_in_doubt, with_first_settled
 from engine.reading.pain_told import pain_is_told
 from engine.reading.values import Act, Asked, Correction, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
@@ -140,7 +141,8 @@ def tapped(turn: Turn, question_id: int, place: int) -> None:
         turn.say(dropped(known.payload["text"], stands=known.payload["replaces"]))
         return
     chosen = Logged(shown.readings[place].sets, asked.on, asked.note, asked.pain)
-    left = with_first_settled(asked, chosen.sets, turn.catalogue) if shown is not asked else Settled(chosen)
+    left = with_first_settled(asked, chosen.sets, turn.catalogue) if shown is not asked else None
+    left = left or numbers_left(asked, chosen.sets) or Settled(chosen)
     if isinstance(left, StillOpen):
         _left_open(turn, known, asked, left, "")
     else:

@@ -55,10 +55,7 @@ def asked_to_json(asked: Asked) -> dict[str, Any]:
     """A question about sets."""
     return {
         "question": asked.question,
-        "readings": [
-            {"sets": [to_json(done) for done in reading.sets], "fit": reading.plausibility, "label": reading.label}
-            for reading in asked.readings
-        ],
+        "readings": _readings_to_json(asked.readings),
         "doubt": asked.doubt.value,
         "term": asked.term,
         "on": asked.on.isoformat() if asked.on else None,
@@ -66,7 +63,15 @@ def asked_to_json(asked: Asked) -> dict[str, Any]:
         "pain": asked.pain,
         "text": asked.text,
         "typed": asked.typed,
+        "behind": _readings_to_json(asked.behind),
     }
+
+
+def _readings_to_json(readings: Sequence[Reading]) -> list[dict[str, Any]]:
+    return [
+        {"sets": [to_json(done) for done in reading.sets], "fit": reading.plausibility, "label": reading.label}
+        for reading in readings
+    ]
 
 
 def asked_from_json(stored: Mapping[str, Any]) -> Asked:
@@ -81,6 +86,7 @@ def asked_from_json(stored: Mapping[str, Any]) -> Asked:
         pain=stored["pain"],
         text=stored.get("text", ""),
         typed=stored.get("typed", ""),
+        behind=_readings(stored.get("behind", ())),
     )
 
 

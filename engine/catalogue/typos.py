@@ -4,8 +4,9 @@ Each word that the catalogue does not know is replaced by its known neighbours: 
 two neighbours swapped; in words of eight letters or more, two such slips. A word that people use around their sets
 ("plan" is no "plank"), or that is too short is never replaced, and a known one only where two neighbours swapped make
 another known word of it and words stand beside it ("trap bra" is a trap bar). A word of three letters is replaced
-beside others, which vouch for it, and alone where two of its letters changed places ("rwo"); a short word that stands alone is taken for a name only when two letters changed
-places or one came twice, since too many ordinary words lie one letter away from it ("tank" is no "bank").
+beside others, which vouch for it, and alone where two of its letters changed places ("rwo"); another short word that
+stands alone is taken for a name only when two letters changed places or one came twice, since too many ordinary words
+lie one letter away from it ("tank" is no "bank").
 The index holds, for each known word, what is left when a letter (or two) is taken out: two words one slip apart always
 meet in such a remainder, so a look-up costs a few dictionary reads instead of a walk over all names.
 Lengths and limits are common practice, no source.

@@ -29,7 +29,9 @@ def asked_of(
     day = next((entry.day for entry in told if entry.day is not None), None)
     unknown = doubtful.entry.modified_by if doubtful.entry is not None else ""
     typed = unknown or _passed(doubtful, prepared) or as_typed(doubtful.term, prepared)
-    return Asked(question_of(doubt, typed, readings), readings, doubt, doubtful.term, day, note, pain, typed=typed)
+    question = question_of(doubt, typed, readings)
+    behind = parts[0].behind if len(parts) == 1 else ()
+    return Asked(question, readings, doubt, doubtful.term, day, note, pain, typed=typed, behind=behind)
 
 
 def _passed(part: Part, prepared: Prepared) -> str:

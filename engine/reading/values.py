@@ -138,6 +138,8 @@ class Asked:
     """
     typed: str = ""
     """`term` as she typed it: "shrugs" where the term is known by its stem."""
+    behind: tuple[Reading, ...] = ()
+    """Where the exercise is in doubt and its numbers are, too: their other readings, asked about once it is settled."""
 
 
 @dataclass(frozen=True, slots=True)

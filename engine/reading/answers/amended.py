@@ -42,12 +42,13 @@ def is_of_the_open_sets(told: Answering) -> bool:
 
 def _about(told: Answering, found: list[tuple[SetDone, ...]]) -> StillOpen:
     asked = told.asked
+    behind = [corrected(told, reading) for reading in asked.behind]
+    rivals = tuple(replace(old, sets=sets) for old, sets in zip(asked.behind, behind, strict=True) if sets)
     readings = tuple(
         replace(old, sets=sets, label=label_of(sets, found)) for old, sets in zip(asked.readings, found, strict=True)
     )
-    return StillOpen(
-        replace(asked, readings=readings, question=question_of(asked.doubt, asked.typed or asked.term, readings))
-    )
+    question = question_of(asked.doubt, asked.typed or asked.term, readings)
+    return StillOpen(replace(asked, readings=readings, behind=rivals, question=question))
 
 
 def corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:

@@ -108,8 +108,11 @@ def settle(told: Answering, readings: Sequence[Reading]) -> Answer | None:
     return None
 
 
-def settled(told: Answering, sets: Sequence[SetDone]) -> Settled:
+def settled(told: Answering, sets: Sequence[SetDone]) -> Settled | StillOpen:
+    """The sets that the answer came to; or the question about their numbers, where only the exercise was settled."""
     asked = told.asked
+    if not told.tells_sets() and (left := numbers_left(asked, sets)) is not None:
+        return left
     teaches = {}
     if asked.doubt is Doubt.EXERCISE and asked.term:
         doubtful = {one.exercise for reading in asked.readings for one in reading.sets} - fixed_lifts(asked.readings)
@@ -117,6 +120,18 @@ def settled(told: Answering, sets: Sequence[SetDone]) -> Settled:
         if len(set(chosen)) == 1:
             teaches = {normalise(asked.term): chosen[0]}
     return Settled(Logged(tuple(sets), asked.on, asked.note, asked.pain, why="answered"), teaches)
+
+
+def numbers_left(asked: Asked, sets: Sequence[SetDone]) -> StillOpen | None:
+    """The question about the numbers of a lift that was chosen, where they were in doubt as well; None where not."""
+    chosen = next((reading for reading in asked.readings if reading.sets == tuple(sets)), None)
+    rivals = [reading for reading in asked.behind if exercises(reading) == exercises_of(sets)]
+    if chosen is None or not rivals:
+        return None
+    told = [reading.sets for reading in (chosen, *rivals)]
+    left = tuple(replace(reading, label=label_of(reading.sets, told)) for reading in (chosen, *rivals))
+    question = question_of(Doubt.NUMBERS, "", left)
+    return StillOpen(replace(asked, readings=left, behind=(), doubt=Doubt.NUMBERS, question=question))
 
 
 def fixed_lifts(readings: Sequence[Reading]) -> frozenset[ExerciseName]:

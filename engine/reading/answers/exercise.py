@@ -94,8 +94,21 @@ def by_exercise(told: Answering) -> Answer | None:
         others = [reading for reading in _not_offered(told) if is_with_what_was_said(told, reading)]
         chosen = by_words(told, others) or _by_equipment(told) or chosen
     if told.numbers():
-        return _with_numbers(told, chosen[0]) if len(chosen) == 1 else None
+        return _with_numbers(told, chosen[0]) or _of_its_others(told, chosen[0]) if len(chosen) == 1 else None
     return settle(told, chosen)
+
+
+def _of_its_others(told: Answering, chosen: Reading) -> Answer | None:
+    """ "dumbbell, 3 sets": the other reading of the lift's numbers that has those told; a reading of another lift that
+    has them is not what was said.
+    """
+    rivals = [reading for reading in told.asked.behind if exercises(reading) == exercises(chosen)]
+    fit = [reading for reading in rivals if all(has(reading, number) for number in told.numbers())]
+    if len(fit) == 1:
+        return settled(told, fit[0].sets)
+    others = [reading for reading in told.asked.readings if reading is not chosen]
+    counted = all(number.role is Role.SETS for number in told.numbers())
+    return StillOpen(told.asked, again=True) if others and counted else None
 
 
 def _by_phrase(told: Answering, among: Sequence[Reading]) -> list[Reading]:

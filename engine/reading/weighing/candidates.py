@@ -90,7 +90,7 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
         _add_changed(found, chunks, exercise, known, context)
     if chunks.of_a_bar and not chunks.per_side and exercise.loading in HELD_BY_SIDES and not traits.one_sided:
         _add_per_side(found, chunks, exercise, known, context)
-    for other, weight in _told_otherwise(chunks, traits, known, context):
+    for other, weight in _told_otherwise(chunks, exercise, known, context):
         ways, why = candidates(other, exercise, known, context)
         for one in ways:
             _add(found, one._replace(weight=one.weight * weight))
@@ -116,9 +116,7 @@ def plain_candidate(plain: PlainNumbers, exercise: Exercise, known: Known, conte
     """
     traits = Traits.of(exercise)
     groups = plain.groups(traits)
-    if groups is None or any(
-        [one.count > one.reps and may_be_turned(one.count, one.reps, traits, known) for one in groups]
-    ):
+    if groups is None or any([may_be_turned(one.count, one.reps, exercise, known) for one in groups]):
         raise NotPlain
     try:
         sets = tuple(resolved_groups(groups, NOTHING_BESIDE, exercise, known, context))
@@ -339,8 +337,11 @@ PLAINLY_A_LOAD = 20.0
 MUCH_MORE = Decimal("1.5")
 
 
-def _told_otherwise(chunks: Chunks, traits: Traits, known: Known, context: Context) -> Iterator[tuple[Chunks, float]]:
+def _told_otherwise(
+    chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> Iterator[tuple[Chunks, float]]:
     """The chunks with their numbers put together in other ways, each with how likely it is."""
+    traits = Traits.of(exercise)
     counted = _three_bare(chunks, traits)
     if counted is not None:
         yield counted, UNSETTLED
@@ -348,7 +349,7 @@ def _told_otherwise(chunks: Chunks, traits: Traits, known: Known, context: Conte
     pairs = pairs_apart(chunks, traits, context.unit)
     if pairs is not None:
         yield pairs.chunks, UNSETTLED
-    turned = with_pairs_turned(chunks, traits, known)
+    turned = with_pairs_turned(chunks, exercise, known)
     if turned is not None:
         yield turned, AS_LIKELY
 

@@ -66,6 +66,8 @@ class Part(NamedTuple):
     rejected: tuple[Reading, ...] = ()
     chunks: Chunks | None = None
     entry: Entry | None = None
+    behind: tuple[Reading, ...] = ()
+    """Other readings of the numbers of an exercise, asked about once the exercise is settled."""
 
     @property
     def is_bare_name(self) -> bool:
@@ -200,9 +202,24 @@ def _decided(
     doubt = _doubt(entry, chunks, readings, ranked, known, exercises, in_hand=in_hand)
     if doubt is None:
         return Part(readings[:1], None, entry.phrase, why, readings[1:], chunks, entry)
+    behind: tuple[Reading, ...] = ()
     if doubt is Doubt.EXERCISE:
         readings = _one_each(readings)
-    return Part(readings[:MOST_OF_ONE], doubt, entry.phrase, why, readings[MOST_OF_ONE:], chunks, entry)
+        behind = _as_open(readings[:MOST_OF_ONE], readings[MOST_OF_ONE:])
+    return Part(readings[:MOST_OF_ONE], doubt, entry.phrase, why, readings[MOST_OF_ONE:], chunks, entry, behind)
+
+
+def _as_open(shown: Sequence[Reading], rest: Sequence[Reading]) -> tuple[Reading, ...]:
+    """Of the rest, the readings that leave the numbers of an exercise open, of which one reading is shown."""
+    found: list[Reading] = []
+    lifts = [reading.sets[0].exercise for reading in shown]
+    for best in shown:
+        lift = best.sets[0].exercise
+        rivals = [reading for reading in rest if reading.sets[0].exercise == lift]
+        total = best.plausibility + sum([one.plausibility for one in rivals])
+        if rivals and lifts.count(lift) == 1 and 2 * best.plausibility - total < CLEAR_BY * total:
+            found += rivals[: MOST_OF_ONE - 1]
+    return tuple(found)
 
 
 def _ranked(found: list[Candidate]) -> tuple[list[Candidate], tuple[Reading, ...]]:

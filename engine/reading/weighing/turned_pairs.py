@@ -8,22 +8,25 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunks.choices import Traits
+from engine.reading.chunks.choices import ON_THE_BODY
 from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.weighing.history import Known
 from engine.reading.words.pieces import Role
+from engine.values.exercise import Exercise, Pattern
 from engine.values.plan import RepRange, Reps, Target
 
+OF_ONE_JOINT = frozenset((Pattern.ISOLATION, Pattern.TRUNK))
 PERHAPS_REPS = range(8, 11)
 PERHAPS_SETS = range(2, 5)
 """So many sets of so few reps nobody does of a lift of one joint. Common practice, no source."""
 
 
-def may_be_turned(sets: Decimal | int, reps: Decimal | int, traits: Traits, known: Known) -> bool:
+def may_be_turned(sets: Decimal | int, reps: Decimal | int, exercise: Exercise, known: Known) -> bool:
     """Whether so many sets of so many reps may be as many reps in as many sets."""
     if sets <= reps:
         return False
-    if traits.light and sets in PERHAPS_REPS and reps in PERHAPS_SETS:
+    loaded = exercise.pattern in OF_ONE_JOINT and exercise.loading not in ON_THE_BODY
+    if loaded and sets in PERHAPS_REPS and reps in PERHAPS_SETS:
         return True
     slot = known.planned
     return slot is not None and slot.sets == reps and slot.sets != sets and _holds(slot.target, sets)
@@ -39,18 +42,18 @@ def _holds(target: Target, reps: Decimal | int) -> bool:
             return False
 
 
-def with_pairs_turned(chunks: Chunks, traits: Traits, known: Known) -> Chunks | None:
+def with_pairs_turned(chunks: Chunks, exercise: Exercise, known: Known) -> Chunks | None:
     """The chunks with the pairs that may be turned the other way round; None where none may be."""
-    if not any(_is_turned(chunk, traits, known) for chunk in chunks.found):
+    if not any(_is_turned(chunk, exercise, known) for chunk in chunks.found):
         return None
-    return chunks.with_found([_turned(one) if _is_turned(one, traits, known) else one for one in chunks.found])
+    return chunks.with_found([_turned(one) if _is_turned(one, exercise, known) else one for one in chunks.found])
 
 
-def _is_turned(chunk: Chunk, traits: Traits, known: Known) -> bool:
-    if chunk.size != 2 or chunk.counted or [len(factor) for factor in chunk.factors] != [1, 1]:
+def _is_turned(chunk: Chunk, exercise: Exercise, known: Known) -> bool:
+    if chunk.size != 2 or chunk.counted or chunk.spoken_for or [len(factor) for factor in chunk.factors] != [1, 1]:
         return False
     (first,), (second,) = chunk.factors
-    return first.role is second.role is Role.BARE and may_be_turned(first.value, second.value, traits, known)
+    return first.role is second.role is Role.BARE and may_be_turned(first.value, second.value, exercise, known)
 
 
 def _turned(chunk: Chunk) -> Chunk:

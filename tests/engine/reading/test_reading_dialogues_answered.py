@@ -8,6 +8,15 @@ from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
 row 3x10 60 | machine => machine row 3×10 at 60 kg
+curl 10x3 25 | barbell =>
+curl 10x3 25 | barbell | three tens => barbell curl 3×10 at 25 kg
+curl 10x3 25 | barbell | 2 => barbell curl 10×3 at 25 kg
+curl 10x3 25 | barbell 3x10 => barbell curl 3×10 at 25 kg
+row 12 10 9 | dumbbell =>
+row 12 10 9 | dumbbell | 12 is the load => dumbbell row 10, 9 at 12 kg each
+row 12 10 9 | dumbbell 3 sets => dumbbell row 12, 10, 9
+row 12 10 9 | db 4 sets =>
+cable crunch 10x3 50 | 3 sets of 10 => cable crunch 3×10 at 50 kg
 squat 100x5 | row 3x10 60 | machine => barbell back squat 5 at 100 kg; machine row 3×10 at 60 kg
 row 3x10 60 | the machine one => machine row 3×10 at 60 kg
 row 3x10 60 | barbel => barbell row 3×10 at 60 kg

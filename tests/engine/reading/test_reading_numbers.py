@@ -135,6 +135,21 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
             id="bench / 50 6 / 55 5 / 60 3",
         ),
         pytest.param(
+            "cable crunch 10x3 50",
+            situation(),
+            "ask: cable crunch 3×10 at 50 kg | cable crunch 10×3 at 50 kg",
+            id="ten triples or three tens of a lift of one joint",
+        ),
+        pytest.param(
+            "squat 10x3 100", situation(), "barbell back squat 10×3 at 100 kg", id="triples of a lift of many joints"
+        ),
+        pytest.param(
+            "squat 10x3 100",
+            situation(plan=[("barbell back squat", 3, 10, "100")]),
+            "barbell back squat 3×10 at 100 kg",
+            id="three tens by the plan",
+        ),
+        pytest.param(
             "seated ohp\n30 8\n35 6\n35 5",
             situation(),
             "seated barbell overhead press 8 at 30 kg, 6 at 35 kg, 5 at 35 kg",
