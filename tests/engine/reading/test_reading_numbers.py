@@ -137,7 +137,7 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
         pytest.param(
             "cable crunch 10x3 50",
             situation(),
-            "ask: cable crunch 3×10 at 50 kg | cable crunch 10×3 at 50 kg",
+            "ask: cable crunch 10×3 at 50 kg | cable crunch 3×10 at 50 kg",
             id="ten triples or three tens of a lift of one joint",
         ),
         pytest.param(
