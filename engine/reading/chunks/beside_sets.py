@@ -49,7 +49,7 @@ def may_count_things(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -
     few = number.value * FEW_BESIDE <= last[0].value and pieces[at - 1].kind not in LINKED
     if number.role is Role.REPS:
         compared = is_cued(pieces[at - 1].text, RISEN) or (behind is not None and is_cued(behind.text, RECORD))
-        return compared or (few and behind is not None and behind.kind in SAID_OF_REPS)
+        return compared or (few and behind is not None and _speaks_of_reps(behind, pieces[at + 2 : at + 3]))
     if behind is None or not few:
         return False
     if behind.kind is K.NOTE and at + 2 < len(pieces) and pieces[at + 2].kind is K.REPS:
@@ -58,9 +58,28 @@ def may_count_things(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -
     return held or behind.kind is K.PLAIN
 
 
+def tells_of_the_pair(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -> bool:
+    """ "80x8 (2 ugly)", "80x8 (8 of 10)", "80x8 (rest 3)": in brackets behind one set, what it was like."""
+    number, before = pieces[at], pieces[at - 1].kind
+    if number.role is not Role.BARE or number.value > TOP_OF_SCALE or found[-1].size != PAIR or found[-1].at:
+        return False
+    behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
+    opened = before is K.OPEN and behind in SAID_IN_BRACKETS
+    return opened or (before in SAID_IN_BRACKETS and at > 1 and pieces[at - PAIR].kind is K.OPEN)
+
+
+SAID_IN_BRACKETS = frozenset((K.NOTE, K.PLAIN, K.OF, K.OUT_OF, K.REST))
 COUNTING = frozenset((Role.BARE, Role.REPS))
+
+
+def _speaks_of_reps(behind: Piece, further: Sequence[Piece]) -> bool:
+    """ "1 rep was high", "2 reps slow", "1 rep de moins"; "3 reps of 60" are reps."""
+    less = behind.kind is K.OF and bool(further) and further[0].kind is not K.NUMBER
+    return less or behind.kind in SAID_OF_REPS
+
+
 RISEN, RECORD = frozenset(("up", "down")), frozenset(("record", "fewer"))
-SAID_OF_REPS = frozenset((K.NOTE, K.PLAIN, K.FILLER))
+SAID_OF_REPS = frozenset((K.NOTE, K.PLAIN, K.FILLER, K.ASSISTED))
 MOST_THINGS, FEW_BESIDE = 4, 2
 """Reps seldom fall so far from set to set. Common practice, no source."""
 

@@ -15,6 +15,7 @@ from engine.reading.chunks.beside_sets import (
     may_be_no_reps,
     may_count_things,
     may_rate,
+    tells_of_the_pair,
     tells_otherwise,
 )
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
@@ -50,7 +51,9 @@ class NumberChunks(PartialChunks):
         before = self.pieces[self.at - 1] if self.at else piece
         if self._is_left_open(before, piece):
             self.out.dangling = True
-        if (before.kind is K.BOTH or "all" in CUES_OF[before.text]) and self._speaks_of_all(piece):
+        if (before.kind is K.BOTH or "all" in CUES_OF[before.text] or self._is_how_many(piece, before)) and (
+            self._speaks_of_all(piece)
+        ):
             self.at += 1
             return
         if piece.role is Role.SETS and "spread" in CUES_OF[before.text] and self.out.found:
@@ -78,6 +81,8 @@ class NumberChunks(PartialChunks):
 
     def _is_odd_behind_sets(self) -> bool:
         told = self.pieces, self.at, self.out.found
+        if self.depth and tells_of_the_pair(*told):
+            return True
         return may_be_no_reps(*told) or tells_otherwise(*told[:2]) or may_count_things(*told)
 
     def _follows_or(self) -> bool:

@@ -10,6 +10,7 @@ from engine.reading.chunks.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.passed_over import PassedWords
 from engine.reading.chunks.steps import loads_told, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS, BOTH_SETS
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -64,6 +65,11 @@ class TimesChunks(PassedWords):
         if K.SAME in (self._kind(), self._kind(2)):
             self.at += 1 + (self._kind() is not K.SAME)  # "all 3 the same" repeats none of them
         return True
+
+    def _is_how_many(self, number: Piece, before: Piece) -> bool:
+        """ "8 8 7, las 3 limpias": as many as there are, behind a "the", and what they were like."""
+        said = self._kind() in SAID_OF_THEM and before.kind is K.FILLER and number.role is Role.BARE
+        return said and "the" in CUES_OF[before.text] and 1 < number.value == self._sets_told()
 
     def _list_told(self, number: Piece) -> bool:
         """Whether several sets stand before it, with their reps, or just as many bare ones as it says."""

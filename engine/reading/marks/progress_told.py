@@ -2,6 +2,7 @@
 
 done  = ( "," | "(" | "." ) NUMBER SO-FAR | COMES-TO NUMBER      as many as were told say nothing more; else it is asked
 ahead = NUMBER [ "more" ] [ word ] TO-GO                                nothing of it was done yet
+left  = NUMBER "sets" "left" | YET-TO-COME NUMBER "sets"           the same
 A number that ends a list with commas stays one of its reps: "8, 8, 6 done".
 """
 
@@ -22,7 +23,7 @@ MOST = 12
 APART = frozenset((K.COMMA, K.STOP, K.OPEN, K.LINE, K.DASH))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.AND, K.THEN))
 SAYING_AHEAD = frozenset((K.UNRELATED, K.FUTURE, K.PLAIN))
-SAYING = SAYING_AHEAD | {K.FILLER, K.NOTE, K.MORE}
+SAYING = SAYING_AHEAD | {K.FILLER, K.NOTE, K.MORE, K.LEFT, K.RESERVE, K.RESERVE_LEFT}
 ALL = "all"
 
 
@@ -43,7 +44,7 @@ def with_progress_told(pieces: list[Piece]) -> list[Piece]:
 
 def _beside(kinds: Sequence[K], at: int) -> bool:
     """Whether words that may say so stand beside the number here."""
-    return not SAYING.isdisjoint(kinds[at + 1 : at + 2]) or (at > 0 and kinds[at - 1] is K.FILLER)
+    return not SAYING.isdisjoint(kinds[at + 1 : at + 2]) or (at > 0 and kinds[at - 1] in SAYING)
 
 
 def _counts(piece: Piece) -> bool:
@@ -59,8 +60,13 @@ def _told_here(pieces: Sequence[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(number)._replace(end=pieces[behind + 1].end))  # "3 exercises left"
         return behind + 2
     if kind_at(pieces, behind) in SAYING_AHEAD and is_cued(pieces[behind].text, TO_GO) and _ends(pieces, behind + 1):
+        if out and out[-1].kind is K.ANOTHER:
+            out[-1] = out[-1]._replace(kind=K.FILLER)  # "nog 2 sets te gaan"
         out.append(aside(number)._replace(end=pieces[behind].end))
         return behind + 1
+    if _is_still_ahead(pieces, at, out):
+        out.append(aside(number))
+        return at + 1
     if number.role is not Role.BARE or behind > at + 1:
         return at
     comes_to = bool(out) and out[-1].kind is K.FILLER and is_cued(out[-1].text, COMES_TO)
@@ -73,6 +79,18 @@ def _told_here(pieces: Sequence[Piece], at: int, out: list[Piece]) -> int:
     out.append(number._replace(kind=K.FILLER, text=ALL))
     out.append(number._replace(role=Role.SETS))
     return behind + so_far
+
+
+def _is_still_ahead(pieces: Sequence[Piece], at: int, before: Sequence[Piece]) -> bool:
+    """ "2 sets left", "quedan 2 series": of sets alone; reps left are those in reserve."""
+    if pieces[at].role is not Role.SETS:
+        return False
+    left = kind_at(pieces, at + 1) in LEFT and _ends(pieces, at + 2)
+    return left or (bool(before) and _ends(pieces, at + 1) and is_cued(before[-1].text, YET_TO_COME))
+
+
+LEFT = frozenset((K.LEFT, K.RESERVE, K.RESERVE_LEFT))
+YET_TO_COME = frozenset(("yettocome",))
 
 
 def _says_so_far(piece: Piece) -> bool:

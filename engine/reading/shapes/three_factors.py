@@ -126,6 +126,8 @@ def settled_three(first: Piece, second: Piece, third: Piece, traits: Traits) -> 
     if first.role is Role.SETS or (second.role is Role.REPS and third.role is not Role.SETS and whole(first)):
         return TripleAs.SETS_REPS_LOAD if is_load(third, traits) or third.role in LOADS else None
     if third.role in LOADS or (is_load(third, traits) and not is_load(first, traits) and first.role not in LOADS):
+        if first.role is Role.REPS or second.role is Role.SETS:
+            return TripleAs.REPS_SETS_LOAD  # "10 reps x 3 sets x 60"
         return TripleAs.SETS_REPS_LOAD if first.value <= MOST_SETS else TripleAs.REPS_SETS_LOAD
     if second.role is Role.SETS:
         return TripleAs.LOAD_SETS_REPS

@@ -73,7 +73,29 @@ bench 80x8, 80x8, 4 sets in all          => ask: barbell bench press 5×8 at 80 
 bench 80x8, 75x8, 2 sets                 => ask: barbell bench press 8 at 80 kg, 2×8 at 75 kg
 squat 100x5, 80x8 2 sets                 => barbell back squat 5 at 100 kg, 2×8 at 80 kg
 bench 80x8, that makes 4 sets            => barbell bench press 4×8 at 80 kg
+bench 80x8, 2 sets left                  => barbell bench press 8 at 80 kg
+press banca 80x8, quedan 2 series        => barbell bench press 8 at 80 kg
+bänkpress 80x8, 2 set kvar               => barbell bench press 8 at 80 kg
+bankdrukken 80x8, nog 2 sets te gaan     => barbell bench press 8 at 80 kg
+жим лежа 80х8, осталось 2 подхода        => barbell bench press 8 at 80 kg
+bankdrücken 80x8, noch 2 Sätze           => barbell bench press 3×8 at 80 kg
+press banca 80x8, 8, 7, las 3 limpias    => barbell bench press 2×8 at 80 kg, 7 at 80 kg
 """
+
+WHAT_IS_COUNTED = """
+squat 10 reps x 3 sets x 60              => barbell back squat 3×10 at 60 kg
+squat 10r x 3s x 60                      => barbell back squat 3×10 at 60 kg
+squat 5 x 3 sets x 100kg                 => barbell back squat 3×5 at 100 kg
+squat 5 reps x 3 x 100                   => barbell back squat 3×5 at 100 kg
+squat 3 sets x 10 reps x 60              => barbell back squat 3×10 at 60 kg
+squat 60 x 3 sets x 10 reps              => barbell back squat 3×10 at 60 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(WHAT_IS_COUNTED))
+def test_words_say_which_number_counts_sets(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
 
 SAID_OF_ALL = """
 bench 80x8, 80x8, all 8                  => barbell bench press 2×8 at 80 kg
@@ -272,6 +294,10 @@ squat 3x5 100, last one at 9                       => ask: barbell back squat 2�
 bench 80x8, first 2 were easy                      => ask: barbell bench press 8 at 80 kg
 pull ups 8 8 7, done at 6                          => ask: pull-up 2×8, 7
 bench 80x8, 8, 3 pathetic                          => ask: barbell bench press 2×8 at 80 kg, 3 at 80 kg
+bench 80x8 (2 ugly)                                => ask: barbell bench press 8 at 80 kg, 2 at 80 kg
+bench 80x8 (8 of 10)                               => ask: barbell bench press 8 at 80 kg, 8×10 at 80 kg
+bench 80x8 (1 cheat)                               => ask: barbell bench press 8 at 80 kg, 1 at 80 kg
+bench 80x8 (7 last week)                           => barbell bench press 8 at 80 kg
 bench 80x8, 8, 6 pathetic                          => barbell bench press 2×8 at 80 kg, 6 at 80 kg
 bench 100x5, 3, 2 ugly                             => barbell bench press 5 at 100 kg, 3 at 100 kg, 2 at 100 kg
 bench 80x8, 8, 3 reps                              => barbell bench press 2×8 at 80 kg, 3 at 80 kg
