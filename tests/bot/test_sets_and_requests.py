@@ -63,7 +63,7 @@ def test_what_is_undone_in_front_of_sets_is_gone(chats):
         "squat 3x5 90, week 2",
         "squat 3x5 90, skipped lunch",
         "squat 3x5 90, best set in weeks",
-        "squat 3x5 90, swap meet on sunday",
+        "squat 3x5 90, swap meet soon",
     ],
 )
 def test_remarks_that_begin_as_a_request_ask_for_nothing(chats, text):

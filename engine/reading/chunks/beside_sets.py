@@ -55,7 +55,7 @@ def may_count_things(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -
     if behind.kind is K.NOTE and at + 2 < len(pieces) and pieces[at + 2].kind is K.REPS:
         return True  # "1 bad rep"
     held = behind.kind is K.NOTE and behind.told == HOLDS_A_NUMBER and not _is_rest_told(pieces, at + 1)
-    return held or behind.kind is K.PLAIN
+    return held or behind.kind is K.PLAIN or behind.kind is K.OTHERS
 
 
 def tells_of_the_pair(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) -> bool:

@@ -42,6 +42,7 @@ MORE = COMPARING | {"up", "down", "more", "fewer"}
 OF_AN_ENTRY = frozenset(("entry", "workout", "logged"))
 WAS = frozenset(("was", "were"))
 OF_ANOTHER_DAY = MORE | {"inplace", "off", "returning"}
+IN_A_PLACE = frozenset(("onlift",))
 PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
 
 
@@ -87,6 +88,8 @@ def opens_with_sleep(pieces: list[Piece], at: int) -> bool:
 
 def _is_of_rest(pieces: list[Piece], at: int, kinds: set[K]) -> bool:
     """ "rest day yesterday"; and not "3x5 100 with 2 min rest on friday"."""
+    if [piece.kind for piece in pieces[max(0, at - 2) : at]] == [K.REST, K.HEADING]:
+        return True
     return K.REST in kinds and K.NUMBER not in [piece.kind for piece in _clause(pieces, at)[0]]
 
 
@@ -151,7 +154,8 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     if parted and K.HEADING in kinds and not of_an_entry:
         return True  # "3x5 100, leg day yesterday"
     if K.PLAIN in kinds and K.WITH not in kinds:
-        heads = before is None and not of_an_entry  # "party last night, squat 3x5 100"
+        placed = any_cued([piece.text for piece in ahead if piece.kind is K.FILLER], IN_A_PLACE)  # "in the garage"
+        heads = before in (None, K.NUMBER) and not of_an_entry and not placed  # "party last night, squat 3x5 100"
         return parted or heads or any_cued([piece.text for piece in ahead], WAS)  # "gym was packed on monday"
     hurt = not OF_A_BODY.isdisjoint([piece.kind for piece in ahead])
     return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)

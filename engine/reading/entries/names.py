@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
-from engine.reading.marks.equipment_talk import is_talked_of
+from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
 from engine.reading.marks.grips import GRIPS, PARTING, is_a_grip, moved_alike
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF
@@ -58,7 +58,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if chunks.equipment_open and chunks.equipment is not None:
         names = tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, entry.phrase, catalogue))))
     elif chunks.equipment is not None and not (chunks.assisted and _moves_the_body(names, catalogue)):
-        names = of_equipment(names, chunks.equipment, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
+        names = _held(names, chunks.equipment, entry, chunks, catalogue)
     if K.EACH in chunks.kinds:
         names = _by_hands(names, entry, catalogue)
     if len(names) > 1:
@@ -190,6 +190,19 @@ def _agree(owners: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogue)
 def _is_easy(piece: Piece, entry: Entry) -> bool:
     """ "squat 70 3x8 ez": behind the numbers of a lift that no such bar is for, the two letters say easy."""
     return piece.text == "ez" and entry.pieces[0] is not piece
+
+
+def _held(
+    names: tuple[ExerciseName, ...], told: K, entry: Entry, chunks: Chunks, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """Those of the lifts that are done with this equipment; all of them, in doubt, where words speak of it as in
+    "pull ups 10 8 7 barbell felt slick".
+    """
+    held = of_equipment(names, told, entry.phrase, catalogue) or _as_well(names, chunks, catalogue)
+    if held or not is_followed_by_words(entry.pieces, told):
+        return held
+    entry.doubtful = True
+    return names
 
 
 def _as_well(names: tuple[ExerciseName, ...], chunks: Chunks, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

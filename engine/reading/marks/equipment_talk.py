@@ -99,6 +99,13 @@ def is_talked_of(pieces: Sequence[Piece], at: int) -> bool:
     return pieces[behind].kind in REMARKING or (said and pieces[behind].kind is not K.NUMBER)
 
 
+def is_followed_by_words(pieces: Sequence[Piece], told: K) -> bool:
+    """Whether a word stands right behind the equipment, as in a remark."""
+    kinds = [piece.kind for piece in pieces]
+    behind = kinds.index(told) + 1 if told in kinds else len(kinds)
+    return behind < len(kinds) and kinds[behind] in (K.NOTE, K.PLAIN, K.UNRELATED)
+
+
 def _is_linked(pieces: Sequence[Piece], at: int) -> bool:
     """ "on the machine", "with dumbbells", and not "3x8 60, the machine squeaks"."""
     if at and is_cued(pieces[at - 1].text, ARTICLE):

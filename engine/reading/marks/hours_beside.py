@@ -59,7 +59,7 @@ def _is_an_age_now(pieces: list[Piece], at: int) -> bool:
     return now and is_cued(pieces[at - 1].text, ONESELF) and kind_at(pieces, at - 2) in PARTING
 
 
-BESIDE_SETS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
+BESIDE_SETS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN, K.NUMBER))
 COUNTED = frozenset(("daycounted",))
 
 

@@ -40,7 +40,7 @@ def tells_what_was_done(piece: Piece) -> bool:
 
 def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each warm-up that is only told of made a remark, and the empty bar that it was done with."""
-    pieces = _with_bars_behind(pieces)
+    pieces = _without_talk_of_warming(_with_bars_behind(pieces))
     out: list[Piece] = []
     start = 0
     for at in places_in(MAY_END, kinds_in_order(pieces)):
@@ -48,6 +48,16 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
             out += [*_told(pieces[start:at]), pieces[at]]
             start = at + 1
     return out + _beside_sets(pieces[start:])
+
+
+def _without_talk_of_warming(pieces: list[Piece]) -> list[Piece]:
+    """ "squat 3x5 100 long warm-up": how long the other one was, and no word for these sets."""
+    talked = [
+        at for at in places_of(K.WARMUP, kinds_in_order(pieces)) if at and "warmedlong" in CUES_OF[pieces[at - 1].text]
+    ]
+    ending = [at for at in talked if at + 1 == len(pieces) or pieces[at + 1].kind in ENDS]
+    told = [at for at in ending if not COUNTED.isdisjoint([piece.kind for piece in pieces[:at]])]
+    return [piece._replace(kind=K.NOTE) if at in told else piece for at, piece in enumerate(pieces)] if told else pieces
 
 
 def _with_bars_behind(pieces: list[Piece]) -> list[Piece]:

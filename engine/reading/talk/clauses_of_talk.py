@@ -158,17 +158,33 @@ def _sets_ahead_of_a_remark(clause: list[Piece]) -> int:
     """The place behind whole sets that words, or a number of its own, part from a time to come or past: "squat 3x5 100
     more chalk next time", "squat 3x5 100 my best is 130"; 0 for others, "squat 3x5 105 next week".
     """
-    cue = next((at for at, piece in enumerate(clause) if piece.kind in OF_ANOTHER_DAY), 0)
+    cue = next((at for at, piece in enumerate(clause) if _is_of_another_day(piece)), 0)
     if not cue:
         return 0
     for at in range(2, cue + 1):
-        if clause[at - 1].kind in ENDS_OF_A_SET and tells_a_whole_set(clause[:at]):
+        ends = clause[at - 1].kind in ENDS_OF_A_SET and clause[at].kind not in GOING_ON
+        if ends and _may_be_whole(clause[:at]):
             words = {K.MORE if is_cued(piece.text, UP) else piece.kind for piece in clause[at:cue]}
             own = counted(clause[at:]) > 0 and not {K.TIMES, K.NAME} & {piece.kind for piece in clause[at:]}
-            return at if own or not words.isdisjoint(SAYING_MORE) else 0
+            return at if own or clause[cue].kind is K.NEVER or not words.isdisjoint(SAYING_MORE) else 0
     return 0
 
 
+def _is_of_another_day(piece: Piece) -> bool:
+    """ "next time", "my best", "could have done more"."""
+    return piece.kind in OF_ANOTHER_DAY or (piece.kind is K.NEVER and is_cued(piece.text, WOULD))
+
+
+def _may_be_whole(ahead: list[Piece]) -> bool:
+    """Whether sets stand there that may be done: with their load, or a list of reps, "pull ups 10 8 7"."""
+    kinds = [piece.kind for piece in ahead]
+    listed = K.NAME in kinds and counted(ahead) >= LEAST_OF_A_LIST and AHEAD.isdisjoint(kinds)
+    return tells_a_whole_set(ahead) or listed
+
+
+GOING_ON = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.DASH, K.KG, K.LB, K.REPS, K.SETS, K.FOR, K.EFFORT))
+WOULD = frozenset(("would",))
+LEAST_OF_A_LIST = 2
 OF_ANOTHER_DAY = BEHIND - {K.NEVER} | {K.STORY}
 SAYING_MORE = frozenset((K.PLAIN, K.NOTE, K.UNRELATED, K.HEADING, K.REST, K.FAR, K.MUSCLE, K.JOINT, K.MORE))
 UP = frozenset(("up",))

@@ -76,7 +76,7 @@ def left_over(pieces: Sequence[Piece], chunks: Chunks, exercise: Exercise) -> bo
         return True
     if K.FILLER in chunks.kinds and _tells_all(pieces):
         return True
-    if exercise.measure is Measure.DISTANCE and _goes_another_way(pieces):
+    if exercise.measure is Measure.DISTANCE and (_goes_another_way(pieces) or _counts_ways(pieces)):
         return True
     if chunks.sides and not exercise.one_sided and exercise.loading is Loading.BAR:
         return True  # "squat 80 5 each leg"
@@ -100,6 +100,16 @@ def _is_of_three_sevens(piece: Piece) -> bool:
 
 
 THREE_SEVENS = 21
+
+
+def _counts_ways(pieces: Sequence[Piece]) -> bool:
+    """ "farmers with the 24s, 3 times", "sled push 100 x3": so often, and how far or how long is not told."""
+    told = [piece for piece in pieces if piece.kind is K.NUMBER]
+    often = any(piece.role is Role.TIMES for piece in told) or (K.TIMES in [piece.kind for piece in pieces])
+    return often and WAYS.isdisjoint([piece.role for piece in told])
+
+
+WAYS = frozenset((Role.METRES, Role.SECONDS, Role.NOT_A_SET, Role.PLURAL))
 
 
 def _goes_another_way(pieces: Sequence[Piece]) -> bool:

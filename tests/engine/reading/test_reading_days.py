@@ -452,6 +452,7 @@ def test_a_day_that_a_remark_behind_the_sets_has_is_not_theirs(words):
     "words",
     [
         "exam monday",
+        "half marathon on sunday",
         "off monday",
         "party last night",
         "travelling on wednesday",

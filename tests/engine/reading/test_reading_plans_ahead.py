@@ -162,3 +162,9 @@ def test_another_lift_in_brackets_leaves_the_sets_be(remark):
 def test_sets_behind_a_lift_of_another_day_are_asked_about():
     assert said("rows tomorrow, squat 3x5 100") == "ask: barbell back squat 3×5 at 100 kg"
     assert said("tomorrow squat 5x5, bench 5x5") == "no sets"
+
+
+@pytest.mark.parametrize("sets", ["squat 3x5 100", "bench 80 8 8 7", "pull ups 10 8 7"])
+@pytest.mark.parametrize("remark", ["could have done more", "deload next week", "cardio tomorrow"])
+def test_sets_are_not_lost_behind_a_wish_or_a_plan_without_a_sign(sets, remark):
+    assert said(f"{sets} {remark}") == f"ask: {said(sets)}"
