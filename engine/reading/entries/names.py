@@ -142,8 +142,9 @@ def _moves_the_body(names: tuple[ExerciseName, ...], catalogue: Catalogue) -> bo
 
 def _by_hands(names: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """ "shrugs 30kg in each hand": the one of them that is done with something in each."""
-    told = [piece.text for piece in entry.pieces if piece.kind is K.EACH]
-    if not any("handword" in CUES_OF[word] for text in told for word in text.split()):
+    told = [piece.text.split() for piece in entry.pieces if piece.kind is K.EACH]
+    each = [words for words in told if len(words) > 1]  # "linke hand abgerutscht" is a remark
+    if not any("handword" in CUES_OF[word] for words in each for word in words):
         return names
     if len(names) == 1 and catalogue.exercises[names[0]].equipment is Equipment.BARBELL:
         return of_equipment(names, K.DUMBBELL, entry.phrase, catalogue) or names
