@@ -11,9 +11,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.corrections.parts import part_told
+from engine.reading.corrections.parts import is_be, part_told
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece
@@ -26,13 +27,17 @@ TOLD = frozenset(
      K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO)
 )  # fmt: skip
 NOT_TALK = frozenset((K.QUESTION, K.STORY, K.TOMORROW, K.LINE))
-COUNTED = frozenset((K.NUMBER, K.COUNT))
+PUTTING_RIGHT = frozenset((K.NUMBER, K.COUNT, K.KG, K.LB, K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO))
+RENAMING = frozenset((K.NAME, K.VARIANT, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL))
+TAKEN = frozenset(("taken",))
+SAID = frozenset((K.PLAIN, K.JOINT, K.MUSCLE, K.UNRELATED, K.NOTE))
 MOST_CLAUSES = 6
+POINTED_AND_WAS = 2
 
 
 def amid_talk(prepared: Prepared, context: Context, catalogue: Catalogue) -> Prepared | None:
     """The message without its clauses of talk; None where it has none, or nothing else."""
-    if prepared.told & NOT_TALK or not prepared.told & POINTS or not prepared.told & COUNTED:
+    if prepared.told & NOT_TALK or not prepared.told & POINTS or not prepared.told & (PUTTING_RIGHT | RENAMING):
         return None
     clauses = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
     kept = [(start, end) for start, end in clauses if _tells(prepared, start, end, context)]
@@ -45,6 +50,8 @@ def amid_talk(prepared: Prepared, context: Context, catalogue: Catalogue) -> Pre
 
 def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     inside: Sequence[Piece] = [piece for piece in prepared.spoken if start <= piece.start < end]
+    if any(is_cued(piece.text, TAKEN) for piece in inside):
+        return not PUTTING_RIGHT.isdisjoint([piece.kind for piece in inside])  # "the bench was taken"
     if any(piece.kind is K.PLANNED for piece in inside):
         return part_told(inside, context).missing  # "first two as planned" changes nothing of those that stand
     kinds = {piece.kind for piece in inside}
@@ -55,4 +62,18 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
         return others or not kinds.isdisjoint(TOLD)
     if kinds & TOLD == {K.TODAY} and not kinds.isdisjoint((K.PLAIN, K.NEVER, K.NOTE, K.UNRELATED)):
         return False  # "can't count today"
+    if _renames(inside):
+        return True
+    if kinds & TOLD == {K.NOT} and not kinds.isdisjoint(SAID):
+        return False  # "knees weren't having it"
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
+
+
+def _renames(clause: Sequence[Piece]) -> bool:
+    """ "that was incline", "those were dumbbells"."""
+    head = clause[:POINTED_AND_WAS]
+    return (
+        len(head) == POINTED_AND_WAS
+        and is_be(head[1])
+        and not RENAMING.isdisjoint([piece.kind for piece in clause[POINTED_AND_WAS:]])
+    )

@@ -48,12 +48,14 @@ def without_rounds(pieces: list[Piece]) -> tuple[list[Piece], Rounds | None]:
 
 
 def _without_numbers_of_rounds(pieces: list[Piece]) -> list[Piece]:
-    """ "bench 80x8 round 2 bench 80x7": which round it is, and no count of them."""
+    """ "bench 80x8 round 2 bench 80x7", "back for round 2. bench 80x8": which round it is, and no count of them."""
     out: list[Piece] = []
     at = 0
     while at < len(pieces):
         behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
-        numbered = pieces[at].kind is K.ROUNDS and behind in ([K.NUMBER, K.NAME], [K.NUMBER, K.COLON])
+        numbered = pieces[at].kind is K.ROUNDS and (
+            behind in ([K.NUMBER, K.NAME], [K.NUMBER, K.COLON]) or _heads_a_clause(pieces, at)
+        )
         if numbered and out and not _counts_the_rounds(out) and pieces[at + 1].role is Role.BARE:
             out.append(pieces[at]._replace(kind=K.STOP))
             at += 2 + (behind[1] is K.COLON)
@@ -61,6 +63,20 @@ def _without_numbers_of_rounds(pieces: list[Piece]) -> list[Piece]:
             out.append(pieces[at])
             at += 1
     return out
+
+
+def _heads_a_clause(pieces: list[Piece], at: int) -> bool:
+    """Whether "round 2" ends a clause ahead of all lifts and sets, of which another begins behind it."""
+    kinds = [piece.kind for piece in pieces[at + 1 : at + 4]]
+    return (
+        kinds[:1] == [K.NUMBER]
+        and kinds[1:] in ENDED_AHEAD_OF_A_LIFT
+        and SETS.isdisjoint([piece.kind for piece in pieces[:at]])
+    )
+
+
+SETS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COUNT))
+ENDED_AHEAD_OF_A_LIFT = ([K.STOP, K.NAME], [K.COMMA, K.NAME], [K.LINE, K.NAME], [K.DASH, K.NAME])
 
 
 def _counts_the_rounds(ahead: list[Piece]) -> bool:

@@ -337,7 +337,8 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
     numbers = [number.value for number in numbers_in(chunks)]
     first, rest = numbers[0], numbers[1:]
     if not all(chunk.size == 1 for chunk in chunks.found):
-        return [(0.9, FirstAs.LOAD), (0.3 if any(c.at for c in chunks.found) else 0.05, FirstAs.REPS)]
+        apart = chunks.found[1].before is not None  # "25 3x11 @8" and "25, 3x11 @8"
+        return [(0.9, FirstAs.LOAD), (0.3 if apart and any(c.at for c in chunks.found) else 0.05, FirstAs.REPS)]
     if numbers_in(chunks)[-1].role is Role.TIMES and first <= MOST_LOADED_REPS:
         return [(UNSETTLED, FirstAs.LOAD), (UNSETTLED, FirstAs.REPS)]  # "20 8 times"
     if first in rest[1::2] and _parted_in_pairs(chunks):

@@ -15,6 +15,12 @@ from tests.engine.reading.saying import KNOWN, said, situation
     ("text", "context", "meant"),
     [
         pytest.param("bench 9 @120", situation(), "barbell bench press 9 at 120 kg", id="bench 9 @120"),
+        pytest.param(
+            "ez curl 25 3x11 @8",
+            situation(),
+            "ez-bar curl 3×11 at 25 kg RPE 8",
+            id="a light load right ahead of sets and reps",
+        ),
         pytest.param("squat 120 3x5 @8", situation(), "barbell back squat 3×5 at 120 kg RPE 8", id="squat 120 3x5 @8"),
         pytest.param("squat 160x3@7", situation(), "barbell back squat 3 at 160 kg RPE 7", id="squat 160x3@7"),
         pytest.param(

@@ -135,6 +135,9 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
             id="bench / 50 6 / 55 5 / 60 3",
         ),
         pytest.param(
+            "back for round 2. ghr 3x8", situation(), "glute-ham raise 3×8", id="which round it is, ahead of the lifts"
+        ),
+        pytest.param(
             "cable crunch 10x3 50",
             situation(),
             "ask: cable crunch 10×3 at 50 kg | cable crunch 3×10 at 50 kg",
