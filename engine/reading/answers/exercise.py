@@ -119,13 +119,19 @@ def _by_phrase(told: Answering, among: Sequence[Reading]) -> list[Reading]:
     if not told.asked.term or not told.asked.readings:
         return []
     bare = " ".join(word for word in told.words if word not in ANSWER_FILLERS)
-    ways = (told.catalogue.owners(f"{said} {told.asked.term}") for said in (bare, " ".join(told.words)) if said)
+    clauses = [_bare_words(clause) for clause in told.text.casefold().split(",")]  # "standing, with the bar"
+    said = dict.fromkeys((bare, " ".join(told.words), *clauses))
+    ways = (told.catalogue.owners(f"{one} {told.asked.term}") for one in said if one)
     owners = next((found for found in ways if len(found) == 1), ())
     whole = len(among) == 1 and {*bare.split()} <= {word for name in exercises(among[0]) for word in name.split()}
     if not owners or whole:
         return []
     offered = [reading for reading in told.asked.readings if owners[0] in exercises(reading)]
     return offered or [_renamed_reading(told, owners[0])]
+
+
+def _bare_words(clause: str) -> str:
+    return " ".join(word for word in clause.split() if word not in ANSWER_FILLERS)
 
 
 def _among_owners(told: Answering) -> Answer | None:
