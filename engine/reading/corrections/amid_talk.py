@@ -62,14 +62,14 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
         return others or not kinds.isdisjoint(TOLD)
     if kinds & TOLD == {K.TODAY} and not kinds.isdisjoint((K.PLAIN, K.NEVER, K.NOTE, K.UNRELATED)):
         return False  # "can't count today"
-    if _renames(inside):
+    if renames(inside):
         return True
     if kinds & TOLD == {K.NOT} and not kinds.isdisjoint(SAID):
         return False  # "knees weren't having it"
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
 
 
-def _renames(clause: Sequence[Piece]) -> bool:
+def renames(clause: Sequence[Piece]) -> bool:
     """ "that was incline", "those were dumbbells"."""
     head = clause[:POINTED_AND_WAS]
     return (

@@ -32,6 +32,7 @@ from engine.reading.corrections.done_so_often import done_so_often, says_as_many
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
+from engine.reading.corrections.lift_and_numbers import lift_and_numbers
 from engine.reading.corrections.load_moved import without_move
 from engine.reading.corrections.loaded import added_later, loaded
 from engine.reading.corrections.marks import MARKS, marked_later
@@ -106,7 +107,7 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
 def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     """What is put right, told plainly, amid talk, or with how a load was moved."""
-    found = _told_plainly(prepared, context, catalogue)
+    found = lift_and_numbers(prepared, context, catalogue, _told_plainly) or _told_plainly(prepared, context, catalogue)
     bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
     again = _told_plainly(bare, context, catalogue) if bare is not None else None
     if isinstance(again, Correction):
