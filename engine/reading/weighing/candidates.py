@@ -14,19 +14,17 @@ Then evidence: the plan's slot, the load of last time, what the equipment can we
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
 from typing import NamedTuple
 
 from engine.reading.chunks.choices import (
-    MOST_SETS,
     ON_THE_BODY,
     Choice,
     DoesNotFit,
     Traits,
     chosen,
-    may_be_reps,
 )
 from engine.reading.chunks.chunks import Chunk, Chunks, numbers_in
 from engine.reading.shapes.plain import NotPlain, plain_groups
@@ -38,8 +36,9 @@ from engine.reading.weighing.history import Known
 from engine.reading.weighing.mixed_units import loads_in_mixed_units, with_units
 from engine.reading.weighing.pairs_apart import pairs_apart
 from engine.reading.weighing.resolve import resolved, resolved_groups
-from engine.reading.weighing.turned_pairs import may_be_turned, with_pairs_turned
-from engine.reading.weighing.ways import UNSETTLED, choices, is_told_load, may_be_effort
+from engine.reading.weighing.told_otherwise import told_otherwise
+from engine.reading.weighing.turned_pairs import may_be_turned
+from engine.reading.weighing.ways import UNSETTLED, choices
 from engine.reading.words.pieces import Piece, Role
 from engine.values.exercise import Equipment, Exercise, Loading
 from engine.values.sets import SetDone, SetKind
@@ -90,7 +89,7 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
         _add_changed(found, chunks, exercise, known, context)
     if chunks.of_a_bar and not chunks.per_side and exercise.loading in HELD_BY_SIDES and not traits.one_sided:
         _add_per_side(found, chunks, exercise, known, context)
-    for other, weight in _told_otherwise(chunks, exercise, known, context):
+    for other, weight in told_otherwise(chunks, exercise, known, context):
         ways, why = candidates(other, exercise, known, context)
         for one in ways:
             _add(found, one._replace(weight=one.weight * weight))
@@ -104,7 +103,6 @@ def _candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Conte
 
 
 DO_NOT_ADD_UP = "the numbers do not add up"
-AS_LIKELY = 1.0
 NOTHING_BESIDE = Chunks()
 """What is told beside plain numbers."""
 
@@ -335,41 +333,6 @@ def _add_per_side(found: list[Candidate], chunks: Chunks, exercise: Exercise, kn
 HELD_BY_SIDES = frozenset((Loading.BAR, Loading.PLATES))
 PLAINLY_A_LOAD = 20.0
 MUCH_MORE = Decimal("1.5")
-
-
-def _told_otherwise(
-    chunks: Chunks, exercise: Exercise, known: Known, context: Context
-) -> Iterator[tuple[Chunks, float]]:
-    """The chunks with their numbers put together in other ways, each with how likely it is."""
-    traits = Traits.of(exercise)
-    counted = _three_bare(chunks, traits)
-    if counted is not None:
-        yield counted, UNSETTLED
-        return
-    pairs = pairs_apart(chunks, traits, context.unit)
-    if pairs is not None:
-        yield pairs.chunks, UNSETTLED
-    turned = with_pairs_turned(chunks, exercise, known)
-    if turned is not None:
-        yield turned, AS_LIKELY
-
-
-def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
-    """ "4 6 70": sets, reps and load, or two sets' reps and their load; here told as sets x reps."""
-    if len(chunks.found) != 3 or traits.body or traits.timed:
-        return None
-    plain = [
-        chunk
-        for chunk in chunks.found
-        if chunk.size == 1 and chunk.before is None and not chunk.counted and chunk.side is None
-    ]
-    if len(plain) != 3 or plain[0].at or plain[1].at or (plain[2].at and not may_be_effort(plain[2])):
-        return None
-    sets, reps, load = (chunk.factors[0][0] for chunk in plain)
-    bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE
-    if not bare or not is_told_load(load, traits) or not may_be_reps(reps, traits) or not 2 <= sets.value <= MOST_SETS:
-        return None
-    return chunks.with_found([Chunk([(sets,), (reps,)]), plain[2]])
 
 
 def _add(found: list[Candidate], new: Candidate) -> None:
