@@ -209,6 +209,8 @@ def test_days(text: str, context: Context, meant: str) -> None:
             "barbell back squat 5 at 100 kg, pain",
             id="squat 100x5 lower back numb",
         ),
+        pytest.param("felt light-headed after that", situation(), "no sets, pain", id="a warning sign behind felt"),
+        pytest.param("thursday i'm trying 120x2 on squat", situation(), "no sets", id="what is going to be tried"),
         pytest.param("felt dizzy after that", situation(), "no sets, pain", id="felt dizzy after that"),
         pytest.param("short of breath today", situation(), "no sets, pain", id="short of breath today"),
         pytest.param(
