@@ -1,4 +1,4 @@
-"""Numbers put together in other ways than they stand: three bare ones, pairs of a load and its reps, turned pairs."""
+"""Numbers put together in other ways than they stand: three bare ones, pairs apart or turned, a load between."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from engine.reading.weighing.history import Known
 from engine.reading.weighing.pairs_apart import pairs_apart
 from engine.reading.weighing.turned_pairs import with_pairs_turned
 from engine.reading.weighing.ways import UNSETTLED, is_told_load, may_be_effort
+from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Role
 from engine.values.exercise import Exercise
 
@@ -29,9 +30,28 @@ def told_otherwise(
     pairs = pairs_apart(chunks, traits, context.unit)
     if pairs is not None:
         yield pairs.chunks, UNSETTLED
-    turned = with_pairs_turned(chunks, exercise, known)
-    if turned is not None:
-        yield turned, AS_LIKELY
+    other = with_pairs_turned(chunks, exercise, known) or _load_between(chunks, traits)
+    if other is not None:
+        yield other, AS_LIKELY
+
+
+def _load_between(chunks: Chunks, traits: Traits) -> Chunks | None:
+    """ "dips 8 +20kg x3": eight without and three with it, or three sets of eight; here told as sets x reps."""
+    found = chunks.found
+    if not traits.body or [chunk.size for chunk in found] != [1, 2] or found[1].before not in NO_SIGN:
+        return None
+    reps, (load, sets) = found[0].factors[0], (found[1].factors[0], found[1].factors[1])
+    if len(reps) != 1 or len(load) != 1 or len(sets) != 1 or not may_be_reps(reps[0], traits):
+        return None
+    fewer = sets[0].role is Role.BARE and 1 < sets[0].value <= MOST_TIMES and sets[0].value < reps[0].value
+    if not fewer or reps[0].role not in (Role.BARE, Role.REPS) or load[0].role not in (Role.CHANGE, Role.LOAD):
+        return None
+    return chunks.with_found([Chunk([sets, reps]), Chunk([load])])
+
+
+NO_SIGN = (None, K.WITH, K.AT)
+MOST_TIMES = 5
+"""So many sets at most are told as times of one. Common practice, no source."""
 
 
 def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:

@@ -138,6 +138,15 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
             "back for round 2. ghr 3x8", situation(), "glute-ham raise 3×8", id="which round it is, ahead of the lifts"
         ),
         pytest.param(
+            "dips 8 +20kg x3", situation(), "ask: dip 3×8 at +20 kg | dip 8, 3 at +20 kg", id="a load between reps and x"
+        ),
+        pytest.param(
+            "dips 10 +20kg x8 +20kg x6",
+            situation(),
+            "dip 10, 8 at +20 kg, 6 at +20 kg",
+            id="loads with their reps behind a set without",
+        ),
+        pytest.param(
             "cable crunch 10x3 50",
             situation(),
             "ask: cable crunch 10×3 at 50 kg | cable crunch 3×10 at 50 kg",
