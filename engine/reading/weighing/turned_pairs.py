@@ -1,7 +1,7 @@
 """Sets and reps that may stand the other way round: "cable crunch 10x3 50" is ten triples or three tens.
 
 Sets stand first with most writers, and in a lift of many joints ten triples are a scheme of their own. In a lift of one
-joint nobody does them, and a plan of three tens makes three tens of it whatever the lift: there both are weighed.
+joint nobody does them, and a plan of three tens makes three tens of it whatever the lift: there both are weighed. So they are where an x stands apart from the reps of a load: "60 8 x3".
 """
 
 from __future__ import annotations
@@ -19,6 +19,8 @@ OF_ONE_JOINT = frozenset((Pattern.ISOLATION, Pattern.TRUNK))
 PERHAPS_REPS = range(8, 11)
 PERHAPS_SETS = range(2, 5)
 """So many sets of so few reps nobody does of a lift of one joint. Common practice, no source."""
+PERHAPS_TIMES = range(2, 6)
+"""So often at most a set is told to have been done in figures behind an x. Common practice, no source."""
 
 
 def may_be_turned(sets: Decimal | int, reps: Decimal | int, exercise: Exercise, known: Known) -> bool:
@@ -44,9 +46,24 @@ def _holds(target: Target, reps: Decimal | int) -> bool:
 
 def with_pairs_turned(chunks: Chunks, exercise: Exercise, known: Known) -> Chunks | None:
     """The chunks with the pairs that may be turned the other way round; None where none may be."""
-    if not any(_is_turned(chunk, exercise, known) for chunk in chunks.found):
+    ahead = [None, *chunks.found]
+    turned = [
+        _is_turned(chunk, exercise, known) or _is_behind_its_load(before, chunk)
+        for before, chunk in zip(ahead, chunks.found, strict=False)
+    ]
+    if True not in turned:
         return None
-    return chunks.with_found([_turned(one) if _is_turned(one, exercise, known) else one for one in chunks.found])
+    return chunks.with_found([_turned(one) if is_ else one for one, is_ in zip(chunks.found, turned, strict=True)])
+
+
+def _is_behind_its_load(before: Chunk | None, chunk: Chunk) -> bool:
+    """ "bench 60 8 x3": eight reps three times, where the x stands apart from the number behind a load."""
+    if before is None or before.size != 1 or before.at or chunk.before is not None or not chunk.x_apart:
+        return False
+    if [len(factor) for factor in chunk.factors] != [1, 1]:
+        return False
+    (first,), (second,) = chunk.factors
+    return first.role is second.role is Role.BARE and second.value in PERHAPS_TIMES and second.value < first.value
 
 
 def _is_turned(chunk: Chunk, exercise: Exercise, known: Known) -> bool:
