@@ -11,14 +11,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime
 
-from bot import asking, edited_requests, planning, talk, zones
+from bot import asking, edited_requests, pain, planning, talk, zones
 from bot.context import context_of, context_of_edit
 from bot.corrections import apply, say
 from bot.dispatch import dispatch
 from bot.edited_steps import edited_step, step_of
 from bot.intents import plan_for
 from bot.intents.repeat import NOTHING_TO_REPEAT, last_set
-from bot.recording import label_of, record
+from bot.recording import label_of, pained_lift, record
 from bot.replies.correction import corrected, edit_unread, no_sets_in_edit, plan_in_edit, still_saved, taken_back
 from bot.replies.question import dropped
 from bot.replies.reply import Reply
@@ -143,6 +143,8 @@ def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: d
     place = standing[0].place if standing else None
     after = record(turn, change, logged, turn.inbound.message, on=day, place=place)
     say(turn, standing, tuple(after), logged.unread)
+    if logged.pain and not any(note.pain for note in notes):
+        pain.respond(turn, pained_lift(turn, logged))
 
 
 def _tells_none(turn: Turn, standing: tuple[SetRecord, ...], outcome: NoSets, context: Context) -> None:

@@ -92,6 +92,15 @@ def test_an_edit_whose_lift_can_not_be_read_any_more_keeps_the_whole_message(ana
     assert "Still saved: Barbell back squat 3×5 at 90 kg; leg extension 12 at 50 kg." in out
 
 
+def test_pain_that_an_edit_tells_of_beside_its_sets_is_answered(ana):
+    ana.says("ana", "squat 3x5 90")
+    out = said(ana.edits("ana", "squat 3x5 90 knee hurts"))
+
+    assert told(ana) == SQUATS
+    assert "I won't push its load" in out
+    assert "push its load" not in said(ana.edits("ana", "squat 3x5 92.5 knee hurts"))
+
+
 def test_an_edit_to_same_where_no_other_set_stands_keeps_the_sets(ana):
     ana.says("ana", "squat 3x5 90")
     out = said(ana.edits("ana", "same"))

@@ -1,7 +1,8 @@
 """Sets and reps that may stand the other way round: "cable crunch 10x3 50" is ten triples or three tens.
 
 Sets stand first with most writers, and in a lift of many joints ten triples are a scheme of their own. In a lift of one
-joint nobody does them, and a plan of three tens makes three tens of it whatever the lift: there both are weighed. So they are where an x stands apart from the reps of a load: "60 8 x3".
+joint nobody does them, and a plan of three tens makes three tens of it whatever the lift: there both are weighed. So
+they are where an x stands apart from the reps of a load: "60 8 x3".
 """
 
 from __future__ import annotations

@@ -138,7 +138,19 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
             "back for round 2. ghr 3x8", situation(), "glute-ham raise 3×8", id="which round it is, ahead of the lifts"
         ),
         pytest.param(
-            "dips 8 +20kg x3", situation(), "ask: dip 3×8 at +20 kg | dip 8, 3 at +20 kg", id="a load between reps and x"
+            "bench 60 8 x3",
+            situation(),
+            "ask: barbell bench press 3×8 at 60 kg | barbell bench press 8×3 at 60 kg",
+            id="an x apart from the reps of a load",
+        ),
+        pytest.param(
+            "squat 100 5x3", situation(), "barbell back squat 5×3 at 100 kg", id="sets and reps behind a load"
+        ),
+        pytest.param(
+            "dips 8 +20kg x3",
+            situation(),
+            "ask: dip 3×8 at +20 kg | dip 8, 3 at +20 kg",
+            id="a load between reps and x",
         ),
         pytest.param(
             "dips 10 +20kg x8 +20kg x6",
