@@ -224,7 +224,11 @@ def closes_the_sets(pieces: list[Piece], at: int) -> bool:
 
 
 def _is_remark(pieces: list[Piece], at: int) -> bool:
-    """ "tired", "with a belt"; and not "felt better", which sets the day against another."""
+    """ "tired", "with a belt"; and not "felt better", which sets the day against another, nor "was rough", which tells
+    what the day was like.
+    """
+    if is_cued(pieces[at].text, WAS):
+        return False
     at += pieces[at].kind in (K.WITH, K.FILLER)
     behind = pieces[at : at + 2]
     if not behind or any_cued([piece.text for piece in behind], COMPARING):
@@ -235,6 +239,9 @@ def _is_remark(pieces: list[Piece], at: int) -> bool:
         or behind[0].kind in REMARKS
         or (behind[0].kind is K.PLAIN and SAID.isdisjoint(_rest_of_line(pieces, at)))
     )
+
+
+WAS = frozenset(("was", "were"))
 
 
 def _rest_of_line(pieces: list[Piece], at: int) -> list[K]:

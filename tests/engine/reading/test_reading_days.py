@@ -503,3 +503,8 @@ def test_a_day_with_words_of_its_own_is_asked_about_on_either_side_of_the_sets(t
 
 def test_words_for_an_entry_leave_the_sets_their_day():
     assert said("home workout yesterday, squat 3x5 100") == "barbell back squat 3×5 at 100 kg on 2025-03-13"
+
+
+@pytest.mark.parametrize("text", ["bench 3x8 60, tuesday was rough", "kniebeuge 3x5 100, montag war hart"])
+def test_a_day_of_which_it_is_said_what_it_was_like_is_asked_about(text: str) -> None:
+    assert isinstance(read(text, situation(), KNOWN), Asked)
