@@ -30,6 +30,8 @@ ALL = "all"
 def with_progress_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with counts of sets done put so that they are compared to those told, and those ahead left out."""
     kinds = kinds_in_order(pieces)
+    if SAYING.isdisjoint(kinds):
+        return pieces
     if not any([_beside(kinds, at) and _counts(pieces[at]) for at in places_of(K.NUMBER, kinds)]):
         return pieces
     out: list[Piece] = []

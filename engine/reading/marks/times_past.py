@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import COUNTED, TOLD_IN_FIGURES, Piece, Role, kinds_in_order, places_of, texts_in_order
 
@@ -33,7 +33,7 @@ def with_times_past(pieces: list[Piece], kinds: set[K], today: date | None) -> l
     """The pieces, which are of these kinds, with such times as parts of a story."""
     out = pieces
     texts = texts_in_order(pieces)
-    if any([not LONG_SPANS.isdisjoint(CUES_OF[text]) for text in texts]):
+    if any_cued(texts, LONG_SPANS):
         out = _with_spans_ago(out)
     if today is not None and K.NUMBER in kinds and any([_may_be_a_year(text) for text in texts]):
         out = _with_years(out, today)

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.words.ahead import kind_at
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -22,6 +22,7 @@ BEFORE_THE_SETS = frozenset(
 )  # fmt: skip
 OF_A_SUBJECT = frozenset((K.PLAIN, K.NOTE, K.FILLER, K.HALF, K.OTHERS, K.WITH, K.UNRELATED, K.HEADING))
 LEAST_LETTERS = 2
+THEY_DID = frozenset(("auxthey", "theydo"))
 NEAR = 5
 """Words of a subject and its verb. Common practice, no source."""
 
@@ -83,6 +84,8 @@ def had_me_do(ahead: Sequence[Piece]) -> bool:
 
 def may_be_somebody(pieces: Sequence[Piece]) -> Piece | None:
     """ "tom got 100x3 on bench", "my comeback got 100x5": the unknown word in front of what was reached; or None."""
+    if not any_cued([piece.text for piece in pieces[1 : NEAR + 1]], THEY_DID):
+        return None
     who = next((at for at in range(min(len(pieces) - 2, NEAR - 1)) if _verb_behind(pieces, at)), -1)
     verb = _verb_behind(pieces, who) if who >= 0 else 0
     if not verb or not _leads_to_a_number(pieces, verb + 1, who):
