@@ -49,6 +49,7 @@ from engine.reading.marks.others_doing import MAY_BE_PEOPLE, with_others_doing
 from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
 from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
+from engine.reading.marks.places_counted import with_places_counted
 from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reasons_behind import with_reasons
@@ -57,6 +58,7 @@ from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
+from engine.reading.marks.sets_of_a_lift import without_of_a_lift
 from engine.reading.marks.taken_back import without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
@@ -319,6 +321,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     if not kinds.isdisjoint(DESCRIBING):
         pieces = with_ones_announced(pieces)
     pieces = with_tries_in_doubt(pieces, kinds)
+    pieces = with_places_counted(pieces, kinds)
     pieces = without_sessions_counted(with_failed_single(pieces, context), kinds)
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)
@@ -326,11 +329,18 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     if not kinds.isdisjoint(SETS_NAMED):
         pieces = with_named_sets(pieces, kinds)
         kinds = kinds_of(pieces)
+    return _with_counts_told(pieces, kinds, context)
+
+
+def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
+    """The pieces, which are of these kinds, with the names of reps and the counts of sets put to what they count."""
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)
     if K.COUNT in kinds:
         pieces = with_counted_runs(pieces, context)
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)
+    if worded and K.OF in kinds and K.NAME in kinds:
+        pieces = without_of_a_lift(pieces)
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces
 
 

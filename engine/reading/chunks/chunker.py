@@ -6,6 +6,7 @@ from collections.abc import Callable
 from itertools import pairwise
 
 from engine.reading.chunks.announced_sets import load_announced
+from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.counts_ahead import count_ahead
 from engine.reading.chunks.counts_of_names import count_named, doubt_how_many
@@ -256,10 +257,15 @@ class Chunker(SidedChunks):
             self.out.dangling = True  # "80x8, first 2 were easy": reps of it, or sets
             self.at += 2
             return
-        several = counted and self.pieces[self.at + 1].spelled
+        several = counted and (self.pieces[self.at + 1].spelled or self._tells_how_many())
         marked = self._kind(1 + (self._kind() is K.SETS)) in RATING and self._group_told()  # "first set @8"
         self.out.dangling = self.out.dangling or several or marked
         self.passed_word(piece)
+
+    def _tells_how_many(self) -> bool:
+        """ "5x5 100, first 2 at 90": so many of the sets, or a set of two; "first 60x5" tells a load."""
+        number = self.pieces[self.at + 1]
+        return number.role is Role.BARE and number.value <= MOST_SETS and self._kind(2) not in (K.TIMES, K.FOR)
 
     def both(self, piece: Piece) -> None:
         """ "200x10 150x8 both x3"; ahead of numbers it shares them among lifts."""

@@ -1,6 +1,7 @@
 """Which of the sets it was, in figures as other languages write them: "2. Satz", "2a serie", "2e set", "w 3 serii".
 
 place = NUMBER "." SET | NUMBER ENDING [ SET ] | IN NUMBER SET      SET: the word for one of them
+      | NUMBER ( "." | ENDING ) "of" NUMBER                         "2. von 3"
       | "1" SET sets "2" SET sets ...                               counting up: "1 seria 60x10, 2 seria 65x8"
 Behind a place with its word a bare one that goes on counts, too: "1a serie 60x10, 2a 65x8".
 """
@@ -16,6 +17,7 @@ from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, place
 
 LAST_PLACE = 12
 ENDINGS = frozenset((K.FILLER, K.AND, K.PLAIN))
+MAY_FOLLOW = frozenset((K.SETS, K.OF))
 IN = frozenset((K.FILLER, K.WITH))
 LEAST_RUN = 2
 
@@ -31,7 +33,7 @@ class _Place(NamedTuple):
 
 def with_places_in_figures(pieces: list[Piece], kinds: set[K], cleaned: str) -> list[Piece]:
     """The pieces, which are of these kinds, with such numbers as ordinals."""
-    if K.NUMBER not in kinds or (K.SETS not in kinds and Role.SETS not in map(ROLE, pieces)):
+    if K.NUMBER not in kinds or (kinds.isdisjoint(MAY_FOLLOW) and Role.SETS not in map(ROLE, pieces)):
         return pieces
     found = [place for at in places_of(K.NUMBER, kinds_in_order(pieces)) if (place := _place(pieces, at, cleaned))]
     meant = _counted_up([place for place in found if place.word], pieces)
@@ -87,6 +89,7 @@ def _place(pieces: list[Piece], at: int, cleaned: str) -> _Place | None:
         return None
     behind = at + ended
     one = kind_at(pieces, behind) is K.SETS and _is_one(pieces[behind])
+    one = one or (kind_at(pieces, behind) is K.OF and kind_at(pieces, behind + 1) is K.NUMBER)
     return _Place(at, ended, one, "") if one or cleaned[number.end - 1] != "." else None
 
 
@@ -101,7 +104,7 @@ def _ending(pieces: list[Piece], at: int, cleaned: str) -> int:
         return 0
     if after.kind is K.DASH and kind_at(pieces, at + 2) is not None and pieces[at + 2].start == after.end:
         return 3 if "ordinalend" in CUES_OF[pieces[at + 2].text] else 0  # "3-м"
-    pointed = after.kind is K.STOP and after.text == "." and kind_at(pieces, at + 2) is K.SETS
+    pointed = after.kind is K.STOP and after.text == "." and kind_at(pieces, at + 2) in MAY_FOLLOW
     return 2 if pointed or (after.kind in ENDINGS and "ordinalend" in CUES_OF[after.text]) else 0
 
 

@@ -96,6 +96,12 @@ class Adding:
         bare = number.role is Role.BARE and not self.traits.timed
         return number if bare else number._replace(role=Role.REPS)
 
+    def _told_each(self, amount: Piece) -> bool:
+        """ "3 sets plank 60s 60s 45s": whether the time or the way of each set is told, and not one for all of them."""
+        ways = amount.role is Role.METRES
+        heads = [chunk.factors[0][0].role for chunk in self.chunks.found if chunk.size == 1]
+        return sum(role in ((Role.METRES,) if ways else (Role.SECONDS, Role.PLURAL)) for role in heads) > 1
+
     def _add_timed(self, seconds: Decimal, load: Piece | None) -> None:
         if seconds <= 0:
             raise DoesNotFit("no time")

@@ -293,7 +293,7 @@ class OneFactor(Adding):
         return heads and self.load is None and found[place].before is not None
 
     def _timed_single(self, number: Piece) -> None:
-        if self.announced is not None and not self.drafts:
+        if self.announced is not None and not self.drafts and not self._told_each(number):
             self.way = []
             for _ in range(self.announced):
                 self._add_typed(number, None)
