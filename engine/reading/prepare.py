@@ -59,6 +59,7 @@ from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.sets_of_a_lift import without_of_a_lift
+from engine.reading.marks.somebodys_sets import with_somebody_parted
 from engine.reading.marks.taken_back import without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
@@ -159,6 +160,8 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
 
 def _with_people(pieces: list[Piece], kinds: set[K], called: str) -> list[Piece]:
     """The pieces, which were of these kinds, with others told of by what they do, and with company."""
+    if K.PLAIN in kinds and K.TIMES in kinds:
+        pieces = with_somebody_parted(pieces, called)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_TAKE_TURNS) and may_hold_turns(pieces, kinds):
         pieces = with_turns(pieces, called)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_BE_PEOPLE):

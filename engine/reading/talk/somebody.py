@@ -13,6 +13,7 @@ from itertools import pairwise
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.people import is_somebody, verb_behind
 from engine.reading.words.pieces import Piece
 
 BETWEEN_CLAUSES = frozenset((K.COMMA, K.AND, K.THEN, K.STOP, K.LINE, K.DASH))
@@ -45,22 +46,10 @@ def somebody_did(ahead: Sequence[Piece]) -> bool:
 
 def _does_it(told: Sequence[Piece]) -> bool:
     """ "squat 3x6 77.5, joris deed 100": behind her own sets, what no "I" did."""
-    verb = _verb_behind(told, 0) if told and is_somebody(told[0]) else 0
+    verb = verb_behind(told, 0) if told and is_somebody(told[0]) else 0
     if not verb or (verb == 1 and told[verb].kind is K.GOT) or "reached" in CUES_OF[told[verb].text]:
         return False
     return not any("me" in CUES_OF[piece.text] for piece in told)
-
-
-def _verb_behind(pieces: Sequence[Piece], at: int) -> int:
-    """The place of what the one told of there did: "did", "ha fatto"; 0 for nothing."""
-    if at + 2 < len(pieces) and "auxthey" in CUES_OF[pieces[at + 1].text] and "did" in CUES_OF[pieces[at + 2].text]:
-        return at + 2
-    return at + 1 if at + 1 < len(pieces) and "theydo" in CUES_OF[pieces[at + 1].text] else 0
-
-
-def is_somebody(piece: Piece) -> bool:
-    """ "tom did bench 3x8": a word that no list knows, and no adverb."""
-    return piece.kind is K.PLAIN and piece.text.isalpha() and not piece.text.endswith("ly")
 
 
 def _with_an_article(told: Sequence[Piece]) -> bool:
@@ -86,8 +75,8 @@ def may_be_somebody(pieces: Sequence[Piece]) -> Piece | None:
     """ "tom got 100x3 on bench", "my comeback got 100x5": the unknown word in front of what was reached; or None."""
     if not any_cued([piece.text for piece in pieces[1 : NEAR + 1]], THEY_DID):
         return None
-    who = next((at for at in range(min(len(pieces) - 2, NEAR - 1)) if _verb_behind(pieces, at)), -1)
-    verb = _verb_behind(pieces, who) if who >= 0 else 0
+    who = next((at for at in range(min(len(pieces) - 2, NEAR - 1)) if verb_behind(pieces, at)), -1)
+    verb = verb_behind(pieces, who) if who >= 0 else 0
     if not verb or not _leads_to_a_number(pieces, verb + 1, who):
         return None
     subject, led = pieces[who], who == 0 or "article" in CUES_OF[pieces[0].text]

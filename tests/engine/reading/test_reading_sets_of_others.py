@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from engine.reading import read
@@ -177,3 +179,64 @@ def test_somebody_of_no_list_in_front_of_a_lift_is_asked_about(text: str) -> Non
 )
 def test_an_hour_in_front_of_what_was_done_is_nobody(text: str) -> None:
     assert said(text) == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 80x5 (tom did 100x5)",
+        "bench 80x5 tom did 3x5 100",
+        "bench 80x5 easy (tom did 100x5)",
+        "bench 80x5 (tom benched 100x5)",
+        "bank 80x5 (paul hat 100x5)",
+        "panca 80x5 (luca ha fatto 100x5)",
+        "bench me 80x5 tom 100x5",
+    ],
+)
+def test_what_a_named_person_did_beside_her_sets_is_left_out(text: str) -> None:
+    assert said(text) == "barbell bench press 5 at 80 kg"
+
+
+def test_her_sets_go_on_behind_a_bracket_about_somebody() -> None:
+    assert said("bench 80x5 (tom did 100x5) 80x4") == "barbell bench press 5 at 80 kg, 4 at 80 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench 80x5 (anna got 50x8)",
+        "bench 80x5 tom 85x5",
+        "bench 80x5 (tom 85x5)",
+        "bench 80x5 tom 3x5 85",
+        "bench 80kg x 5 tom 85kg x 5",
+        "bench 80x5 + tom 85x5",
+        "bench 80x5 after tom did 100x5",
+        "bench 80x5 vs tom 85x5",
+        "bench 80x5 vs tom's 85x5",
+        "bench 80x5 beat tom’s 75x5",
+        "beat tom's 75x5 with bench 80x5",
+        "after tom's 100x5 bench 80x5",
+        "after tom did 100x5 bench 80x5",
+        "bank 80x5 paul 100x5",
+    ],
+)
+def test_what_a_word_that_may_be_somebody_stands_before_is_not_saved_unasked(text: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert said(text) == "ask: barbell bench press 5 at 80 kg"
+
+
+@pytest.mark.parametrize(
+    "word", ["belt", "beltless", "smooth", "paused", "wobbly", "wraps", "topset", "finally", "pr", "lol"]
+)
+def test_a_remark_between_two_sets_leaves_both(word: str) -> None:
+    both = "barbell bench press 5 at 80 kg, 5 at 85 kg"
+
+    assert said(f"bench 80x5 {word} 85x5") == said(f"bench 80x5 ({word} 85x5)") == both
+
+
+def test_her_own_name_before_a_set_leaves_it_hers() -> None:
+    mine = replace(situation(), called="Tove")
+
+    assert said("bench 80x5 tove 85x5", mine) == "barbell bench press 5 at 80 kg, 5 at 85 kg"
