@@ -5,12 +5,15 @@ A coach never records sets for a client: what stands in a log was told by the on
 
 from __future__ import annotations
 
+import re
+
 from bot.coachs_clients import (
     client_addressed,
     client_behind,
     client_mistyped,
     client_named,
     client_within,
+    clients_amid,
     clients_of,
 )
 from bot.context import context_of
@@ -20,12 +23,14 @@ from bot.proposals import BEGINS_A_CHANGE
 from bot.replies.coaching import kept_about, no_request_of, not_yours, to_whom, which_client
 from bot.talk import keep
 from bot.turn import Turn
+from bot.words import behind_name
 from engine.reading import read
 from engine.reading.values import Act, Asked, Doubt, Logged, NoSets, Outcome
 from engine.reading.words.cues import any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.token_walk import KNOWN
+from engine.values.sets import SetDone
 from storage.records import Person, Role
 
 HEADS = {"digest ": "digest", "digest for ": "digest", "plan for ": "plan_for", "note to ": "note_to"}
@@ -56,13 +61,9 @@ def _to_her_coach(turn: Turn, text: str) -> Act | None:
     """ "tell kit the gym was packed", from a client of Kit's."""
     for head in (head for head, plainly in TELLING.items() if plainly and text.casefold().startswith(head)):
         rest = text[len(head) :].strip()
-        if any(_begins_with(rest, name) for name in note_to.coaches_of(turn)):
+        if any(behind_name(rest, name) is not None for name in note_to.coaches_of(turn)):
             return Act("note_to", text=rest)
     return None
-
-
-def _begins_with(text: str, name: str) -> bool:
-    return text.casefold().startswith(name.casefold()) and not text[len(name) :][:1].isalnum()
 
 
 def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:
@@ -143,7 +144,9 @@ def _is_of_her_sets(turn: Turn, outcome: Outcome) -> bool:
     "squat 3x5 85 for ann"; it is answered.
     """
     behind, told = client_behind(turn, turn.inbound.text) if isinstance(outcome, Logged | Asked) else (None, "")
-    behind = behind or (_named_behind_numbers(turn) if isinstance(outcome, Logged) else None)
+    if behind is None and isinstance(outcome, Logged | Asked):
+        behind = _named_behind_numbers(turn) if isinstance(outcome, Logged) else None
+        behind = behind or _told_beside_his_own(turn, outcome)
     if behind is not None and not BEGINS_A_CHANGE.match(told):
         turn.say(not_yours(behind.name))
         return True
@@ -164,6 +167,53 @@ def _named_behind_numbers(turn: Turn) -> Person | None:
     sets, _, name = turn.inbound.text.strip().rstrip(".!").rpartition(" ")
     named = [one for one in clients_of(turn) if one.name.casefold() == name.casefold()]
     return named[0] if named and sets[-1:].isdigit() else None
+
+
+def _told_beside_his_own(turn: Turn, outcome: Logged | Asked) -> Person | None:
+    """ "squat 3x5 100 ann did 3x5 60": the client whose sets would be saved among his; not where they were left out."""
+    for client, front, behind in clients_amid(turn, turn.inbound.text):
+        if not _leads_to_numbers(turn, behind) or not any(map(str.isdigit, front)) or _in_company(front):
+            continue
+        hers = END_OF_CLAUSE.search(behind)
+        rest = behind[hers.start() :].lstrip(")]") if hers is not None else ""
+        if _sets_of(read(f"{front}{rest}", context_of(turn), turn.catalogue)) == _sets_of(outcome):
+            return None
+        turn.about = client.id
+        return client
+    return None
+
+
+END_OF_CLAUSE = re.compile(r"[,;)\]\n]")
+
+
+def _sets_of(outcome: Outcome) -> list[tuple[SetDone, ...]]:
+    if isinstance(outcome, Logged):
+        return [outcome.sets]
+    return [one.sets for one in outcome.readings] if isinstance(outcome, Asked) else []
+
+
+def _leads_to_numbers(turn: Turn, words: str) -> bool:
+    """Whether a number stands behind the name, with nothing but what was done between: "did 3x5 60", "bench 3x5 60"."""
+    verbs = words.lstrip(" :,").split()[:MOST_VERBS]
+    number = next((at for at, word in enumerate(verbs) if word[:1].isdigit()), None)
+    return number is not None and all(_is_done(turn, word) for word in verbs[:number])
+
+
+MOST_VERBS = 4
+"""Words up to the number, "did bench press 3x5". Common practice, no source."""
+
+
+def _is_done(turn: Turn, word: str) -> bool:
+    return any_cued([word.casefold()], DOING) or bool(turn.catalogue.owners(word.casefold()))
+
+
+DOING = frozenset(("theydo", "auxthey"))
+
+
+def _in_company(front: str) -> bool:
+    """ "squat 3x5 100 with ann, 3x5 90": his own."""
+    before = KNOWN[front.split()[-1].casefold()].meaning
+    return before is not None and before.kind is K.WITH
 
 
 def _tells_her(turn: Turn) -> bool:

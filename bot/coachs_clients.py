@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from rapidfuzz.distance import OSA
 
 from bot.turn import Turn
-from bot.words import person_named
+from bot.words import behind_name, person_named
 from storage.records import Person
 
 
@@ -37,10 +37,9 @@ def client_named(turn: Turn, text: str) -> tuple[Person | None, str]:
     """The client whose name the text begins with, whole or by a unique beginning, and the words behind the name."""
     people, said = clients_of(turn), text.strip()
     for person in sorted(people, key=lambda one: -len(one.name)):
-        behind = said[len(person.name) :]
-        if said.casefold().startswith(person.name.casefold()) and not behind[:1].isalnum():
+        if (words := behind_name(said, person.name)) is not None:
             turn.about = person.id
-            return person, behind.lstrip(" :,")
+            return person, words
     place = person_named(said, [person.name for person in people])
     if place is None:
         return None, text
@@ -88,6 +87,13 @@ def client_within(turn: Turn, text: str) -> tuple[Person | None, str]:
     person, match = found[0]
     turn.about = person.id
     return person, f"{text[: match.start()].rstrip(' @')} {text[match.end() :].lstrip()}".strip()
+
+
+def clients_amid(turn: Turn, text: str) -> Iterator[tuple[Person, str, str]]:
+    """Each client whose whole name is a word of the text, the text in front of it and behind it."""
+    for person in clients_of(turn):
+        for match in _word(person.name).finditer(text):
+            yield person, text[: match.start()].rstrip(" (["), text[match.end() :]
 
 
 def _word(name: str) -> re.Pattern[str]:

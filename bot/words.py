@@ -125,3 +125,16 @@ def person_named(text: str, names: Sequence[str]) -> int | None:
     near = [place for place, name in enumerate(names) if name.casefold().startswith(first)]
     found = exact or near
     return found[0] if len(found) == 1 else None
+
+
+def behind_name(text: str, name: str) -> str | None:
+    """The words behind the name that begins the text; None where none does, or a longer word: "ann's mum"."""
+    said = text.strip()
+    behind = said[len(name) :]
+    if not said.casefold().startswith(name.casefold()) or GOES_ON.match(behind):
+        return None
+    return behind.lstrip(" :,")
+
+
+GOES_ON = re.compile(r"\w|['’-][^\W\d_]")
+"""What makes a name part of a longer word: "anna", "ann's", "ann-lee"."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.coachs_clients import client_named, clients_of
+from bot.coachs_clients import client_named, client_within, clients_of
 from bot.replies.coaching import which_client
 from bot.replies.digest import client_card, digest_card
 from bot.turn import Turn
@@ -17,7 +17,7 @@ def digest(turn: Turn, act: Act) -> None:
         turn.beside = [person.id for person in people]
         turn.say(digest_card(coach_week(turn.store, turn.memory, people, turn.today)))
         return
-    client, _ = client_named(turn, act.text)
+    client = client_named(turn, act.text)[0] or client_within(turn, act.text)[0]  # "digest ann's week"
     if client is None:
         turn.say(which_client("digest {}", [person.name for person in people], act.text))
         return

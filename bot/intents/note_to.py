@@ -11,6 +11,7 @@ from bot.intents import share
 from bot.replies.coaching import no_words, note_from, note_sent, which_client
 from bot.sessions import forget_plan
 from bot.turn import Turn
+from bot.words import behind_name
 from engine.reading.pain_told import pain_is_told
 from engine.reading.values import Act
 from storage.records import ChangeKind
@@ -45,9 +46,8 @@ def _for_her_coach(turn: Turn, text: str) -> str | None:
     if TO_COACH.match(text):
         return TO_COACH.sub("", text, count=1)
     for name in coaches_of(turn):
-        behind = text.strip()[len(name) :]
-        if text.strip().casefold().startswith(name.casefold()) and not behind[:1].isalnum():
-            return behind.lstrip(" :,")
+        if (words := behind_name(text, name)) is not None:
+            return words
     return None
 
 

@@ -176,3 +176,79 @@ def test_another_number_of_sets_of_a_lift_is_proposed_anew(coached):
 
     assert out.startswith("For anna: +1 set barbell back squat")
     assert "barbell back squat 4x5" in plan(coached)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "deadlift 150x3 (anna 80x3)",
+        "squat 3x5 100 anna 3x5 60",
+        "squat 3x5 100 anna bench 3x5 60",
+        "squat 3x5 100 (anna got 3x5 60)",
+        "squat 3x5 100 / anna 3x5 60",
+        "squat 3x5 100 anna: 3x5 60",
+    ],
+)
+def test_sets_of_a_client_among_the_coachs_own_are_not_saved_as_his(coached, words):
+    out = said(coached.says("kit", words))
+
+    assert "I record anna's sets only from anna" in out
+    assert coached.log("kit") == []
+
+
+@pytest.mark.parametrize("words", ["squat 3x5 100 (mia did 3x5 60)", "row 3x12 55, mia 3x12 60"])
+def test_a_client_whose_name_is_a_word_of_another_kind_has_her_sets_refused_as_well(chats, words):
+    chats.says("kit", "/start")
+    code = said(chats.says("kit", "invite")).split("/start ")[1].split()[0]
+    chats.says("mia", "/start", f"/start {code}", "yes")
+
+    assert "I record mia's sets only from mia" in said(chats.says("kit", "kg", words))
+    assert chats.log("kit") == []
+
+
+def test_a_clients_sets_left_out_amid_the_coachs_own_leave_all_of_his(coached):
+    coached.says("kit", "squat 100x5, anna did 60x5, squat 105x5")
+
+    assert coached.log("kit") == [("barbell back squat", 5, "100 kg"), ("barbell back squat", 5, "105 kg")]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "squat 3x5 100 anna did 3x5 60",
+        "squat 3x5 100, anna did 3x5 60",
+        "squat 3x5 100 with anna",
+        "squat with anna 3x5 100",
+    ],
+)
+def test_the_coachs_own_sets_are_saved_where_the_clients_are_left_out(coached, words):
+    coached.says("kit", words)
+
+    assert coached.log("kit") == [("barbell back squat", 5, "100 kg")] * 3
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "tell anna's mum thanks",
+        "tell anna’s mum thanks",
+        "msg anna's mum: thanks",
+        "note to anna's mum: thanks",
+        "tell anna-lee thanks",
+    ],
+)
+def test_a_name_within_a_longer_word_is_no_address(coached, words):
+    out = coached.says("kit", words)
+
+    assert to(out, coached.parties["anna"].chat) == []
+    assert "nothing sent" in said(out) or "no single client" in said(out)
+
+
+def test_words_to_somebody_of_the_coachs_are_not_sent_to_the_coach(coached):
+    out = coached.says("anna", "tell kit's wife thanks")
+
+    assert to(out, coached.parties["kit"].chat) == []
+
+
+def test_a_clients_digest_may_be_asked_for_as_hers(coached):
+    assert said(coached.says("kit", "digest anna's week")).startswith("anna, week")
