@@ -13,6 +13,7 @@ from engine.reading.days.week_headings import with_weeks
 from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import EQUIPMENT
+from engine.reading.entries.ways_of_own_sets import WAYS, with_ways_of_own_sets
 from engine.reading.lexing.beside_words import with_months, with_words_settled
 from engine.reading.lexing.counts_misspelt import with_counts_mended
 from engine.reading.lexing.days_misspelt import with_days_mended
@@ -215,7 +216,12 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
         names = names if pieces is before else _names_told(pieces)
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = with_bars(pieces)
-    return _with_equipment_told(pieces, kinds, catalogue)
+    pieces = _with_equipment_told(pieces, kinds, catalogue)
+    return with_ways_of_own_sets(pieces, catalogue) if _may_tell_ways(names, kinds) else pieces
+
+
+def _may_tell_ways(names: list[str], kinds: set[K]) -> bool:
+    return bool(names) and K.NUMBER in kinds and (len(names) > 1 or not kinds.isdisjoint(WAYS))
 
 
 def _with_equipment_told(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[Piece]:

@@ -103,14 +103,14 @@ def _in_hand_with(
     80x5" behind a squat heads its sets, and is the front squat.
     """
     if K.VARIANT in chunks.kinds and len(names) == 1 and entry.pieces[0].kind is K.VARIANT:
-        owners = _of_the_lift(entry.pieces[0].text, names[0], catalogue)
+        owners = of_the_lift(entry.pieces[0].text, names[0], catalogue)
         return owners if len(owners) == 1 else (*names, *owners)
     if chunks.equipment is None or len(names) != 1:
         return names
     return tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, names[0], catalogue))))
 
 
-def _of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+def of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The lifts that this one is with the variant, by as many words of its name as one is known for."""
     words = name.split()
     for start in range(len(words)):
