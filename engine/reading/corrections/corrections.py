@@ -44,6 +44,7 @@ from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.restated import is_of_one_of_several
 from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
@@ -90,6 +91,7 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
     None where the message is no correction.
     """
+    prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
     earlier = _of_an_earlier_day(prepared, context, catalogue)
