@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
-from itertools import chain
 
 from engine.reading.words.kept import Kept
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -35,7 +34,7 @@ CUES_OF = Kept(_cues_of)
 
 def any_cued(words: Iterable[str], cues: frozenset[str]) -> bool:
     """Whether one of the words is one of these cues."""
-    return not cues.isdisjoint(chain.from_iterable(map(CUES_OF.__getitem__, words)))
+    return any(not cues.isdisjoint(CUES_OF[word]) for word in words)
 
 
 def is_cued(word: str, cues: frozenset[str]) -> bool:
