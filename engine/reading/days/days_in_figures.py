@@ -15,6 +15,7 @@ from engine.reading.days.headed_days import (
     LAST_DAY_OF_A_MONTH,
     MONTHS_OF_A_YEAR,
     TOLD_LATE,
+    day_and_month,
     ends_the_message,
     heads_a_day,
     heads_a_lift,
@@ -60,15 +61,18 @@ def dotted_day(numbers: list[Piece], pieces: list[Piece], at: int, today: date |
     headed = heads_a_lift(pieces, at)
     if not alone and not pointed and not headed:
         return None
-    day, month = numbers[0].text.split(".")
-    if alone and not (1 <= int(day) <= LAST_DAY_OF_A_MONTH and 1 <= int(month) <= MONTHS_OF_A_YEAR):
+    told = day_and_month(numbers[0].text)
+    if told is None:
+        return None
+    day, month = told
+    if alone and not (1 <= day <= LAST_DAY_OF_A_MONTH and 1 <= month <= MONTHS_OF_A_YEAR):
         return None
     if alone or headed:
-        return in_year(int(day), int(month), None, today), at + 1
+        return in_year(day, month, None, today), at + 1
     year, end = None, at + 2
     if end < len(pieces) and pieces[end].kind is K.NUMBER and pieces[end].glued:
         year, end = _year(pieces[end].text), end + 1
-    found = in_year(int(day), int(month), year, today)
+    found = in_year(day, month, year, today)
     if found is None and year is not None:
         return NO_DAY, end
     return (found, end) if found or today is None else None

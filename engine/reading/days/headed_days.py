@@ -59,21 +59,28 @@ def _closes_with_a_month(pieces: list[Piece], at: int) -> bool:
 
 def heads_a_lift(pieces: list[Piece], at: int) -> bool:
     """ "14.03 squat 3x5 100", "fri 14.3 squat 3x5 100": a month with a zero, or a weekday in front."""
-    day, point, month = pieces[at].text.partition(".")
-    if not point or kind_at(pieces, at + 1) not in (K.NAME, K.COLON):
+    if not _is_a_day(pieces[at].text) or kind_at(pieces, at + 1) not in (K.NAME, K.COLON):
         return False
-    dated = len(month) == PADDED or kind_at(pieces, at - 1) is K.WEEKDAY
-    return dated and 0 < int(day) <= LAST_DAY_OF_A_MONTH and 0 < int(month) <= MONTHS_OF_A_YEAR
+    _, _, month = pieces[at].text.partition(".")
+    return len(month) == PADDED or kind_at(pieces, at - 1) is K.WEEKDAY
+
+
+def day_and_month(text: str) -> tuple[int, int] | None:
+    """The two numbers of "13.3", whether there is such a day or not; None for "3.5°", "3o.1", "13.3.3"."""
+    day, _, month = text.partition(".")
+    return (int(day), int(month)) if day.isdecimal() and month.isdecimal() else None
+
+
+def _is_a_day(text: str) -> bool:
+    day, month = day_and_month(text) or (0, 0)
+    return 0 < day <= LAST_DAY_OF_A_MONTH and 0 < month <= MONTHS_OF_A_YEAR
 
 
 def _is_dotted_apart(pieces: list[Piece], at: int) -> bool:
     """ "lat pulldown 13.3. 12 10 9", "squat 3x5 100 13.3.": a day and a month, and no load that plates make."""
     if pieces[at].text.count(".") != 1 or kind_at(pieces, at + 1) is not K.STOP or not pieces[at + 1].glued:
         return False
-    day, month = pieces[at].text.split(".")
-    if not (day.isdecimal() and month.isdecimal()):
-        return False  # "3o.1": a slip for 30.1, and any length of it
-    a_day = 0 < int(day) <= LAST_DAY_OF_A_MONTH and 0 < int(month) <= MONTHS_OF_A_YEAR and pieces[at].role is Role.BARE
+    a_day = _is_a_day(pieces[at].text) and pieces[at].role is Role.BARE
     halved = pieces[at].value * 2 % 1 == 0
     before = kind_at(pieces, at - 1)
     ends = not halved and before in BEFORE_A_DAY_AMID and (before is K.OPEN or not pieces[at].glued)

@@ -74,9 +74,11 @@ class DecimalCommas(SpelledNumbers):
         in front, whose number is of no set; a list goes on.
         """
         digits, unit = self._token(at + 2), self._token(at + 3)
-        if digits is not None and digits.glued and self._sign_at(at + 3, MONEY) and not self._is_number(at + 4):
+        if digits is None or not digits.glued or not digits.text.isdecimal():
+            return False
+        if self._sign_at(at + 3, MONEY) and not self._is_number(at + 4):
             return True  # "12,50€"
-        if digits is None or not digits.glued or len(digits.text) > 1 or not digits.text.isdigit():
+        if len(digits.text) > 1:
             return False
         if self._speaks_of_no_set(value) and not (unit and unit.glued and unit.text in GOES_ON):
             return True

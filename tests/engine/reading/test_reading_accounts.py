@@ -417,6 +417,7 @@ def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
         pytest.param("199999999999999999999999999999993.3.: squat 3x5 100", id="a day of dozens of digits"),
         pytest.param("3.199999999999999999999999999999993.: squat 3x5 100", id="a month of dozens of digits"),
         pytest.param("squat 3o10.3. 5", id="a letter within a day"),
+        pytest.param("up 2.5°lat raise for", id="a degree behind a number that may be a day"),
     ],
 )
 def test_what_no_lifter_means_is_asked_or_left_unread(text: str) -> None:
@@ -517,3 +518,8 @@ def test_a_load_far_off_is_measured_against_what_is_known(context: Context, word
 
     assert isinstance(outcome, Asked)
     assert words in outcome.question
+
+
+@pytest.mark.parametrize("text", ["squat 7,½$", "12,a€ squat", "up 2.5°lat raise for", "3.5°squat - 5"])
+def test_odd_signs_beside_numbers_break_nothing(text: str) -> None:
+    assert read(text, situation(), KNOWN) is not None
