@@ -61,8 +61,8 @@ def lift_of(turn: Turn) -> ExerciseName | None:
     return session_of(turn).latest_exercise or context_of(turn).doing
 
 
-def taken_back(turn: Turn) -> Change | None:
-    """The note of a pain that nothing was said or undone behind, now taken back; None where there is none."""
+def take_back(turn: Turn) -> Change | None:
+    """Takes back the note of a pain that nothing was said or undone behind; None where there is none."""
     latest = next(iter(turn.store.changes.latest(turn.athlete)), None)
     undone = turn.store.changes.to_redo(turn.athlete)
     if latest is None or latest.kind is not ChangeKind.ASIDE or latest.label != PAIN_NOTE:

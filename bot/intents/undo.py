@@ -60,7 +60,7 @@ def _left_out(turn: Turn) -> bool:
 
 
 def _no_pain_after_all(turn: Turn) -> bool:
-    note = None if turn.inbound.kind is InboundKind.TAP else pain.taken_back(turn)
+    note = None if turn.inbound.kind is InboundKind.TAP else pain.take_back(turn)
     if note is None:
         return False
     step = steps.latest_undoable(turn)
