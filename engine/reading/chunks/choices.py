@@ -76,6 +76,7 @@ class Choice(NamedTuple):
     effort_for_all: bool = True
     high_of_range: bool = False
     sides_in_one: bool = False
+    load_for_all: bool = True
 
 
 chosen = lru_cache(maxsize=512)(Choice._replace)

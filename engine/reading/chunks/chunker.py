@@ -78,7 +78,10 @@ class Chunker(SidedChunks):
             split_total(self.out)
         elif len(self.out.found) > 1:
             self._settle_counts()
-            pair_lists(self.out, not phrasebook().cues["all"].isdisjoint(map(TEXT, self.pieces)))
+            said_of_all = not phrasebook().cues["all"].isdisjoint(map(TEXT, self.pieces))
+            if said_of_all or K.BOTH in self.out.kinds:
+                self.out.of_all = True
+            pair_lists(self.out, said_of_all)
             share_reps(self.out)
         return self.out
 

@@ -179,6 +179,8 @@ class Chunks:
     """
     miss_ahead: int | None = None
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
+    of_all: bool = False
+    """A word says that something was told of all of them: "all", "both"."""
     unit: Unit | None = None
     """The only unit that was told: it holds for the numbers without one."""
     mixed_units: bool = False

@@ -217,7 +217,8 @@ class MarkedChunks(LoadedChunks):
     def _is_of_the_group_before(self) -> bool:
         """ "3x8 bodyweight, 2x5 +10": behind sets that were counted together, where others were loaded."""
         last = self._last()
-        if last is None or last.size < PAIR or last.at or self._kind() not in BEHIND_THE_BODY:
+        alone = len(self.out.found) == 1 and self._kind(-1) is K.NUMBER and self._kind() is not None  # "10 bw, 8 +10"
+        if last is None or (last.size < PAIR and not alone) or last.at or self._kind() not in BEHIND_THE_BODY:
             return False
         return any(piece.role in LOADED for piece in self.pieces[self.at :])
 

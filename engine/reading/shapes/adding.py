@@ -53,6 +53,12 @@ class Adding:
     saw_range: bool = False
     saw_list_effort: bool = False
     saw_sides: bool = False
+    saw_load_behind: bool = False
+    """A load behind sets of the body may be that of all of them, or of those it stands behind: "8, 8, 5 +10"."""
+    loaded_behind: bool = False
+    """A load stood behind the reps of one set of the body: "8 +10, 6 +15"."""
+    run_from: int = 0
+    """How many sets stood in front of the latest sign that parts sets."""
     listed: bool = False
     kind_ahead: SetKind | None = None
     """The kind told with a load whose reps follow: "drop 12kg 8"."""
@@ -183,6 +189,10 @@ class Adding:
             return
         self.unplaced = self.unplaced or (self.closed_list and self._may_be_of_the_closed())
         still_open = [draft for draft in self.drafts[self.closed :] if draft.load is None or draft.carried]
+        run = self.drafts[self.run_from :]
+        if self.traits.body and self.listed and 1 < len(run) < len(still_open) and not forward:
+            self.saw_load_behind = True  # "8 8 8, 5 5 10kg"
+            still_open = still_open if self.choice.load_for_all else run
         if still_open and not forward:
             for draft in still_open:
                 draft.load, draft.carried = load, False

@@ -87,11 +87,24 @@ class Marked(ThreeFactors):
             self.unplaced = True  # "10 10 with 20kg 6 6": of those before it, or behind it
         self.unplaced = self.unplaced or (self.closed_list and self._may_be_of_the_closed())
         waiting = [draft for draft in self.drafts[self.closed :] if draft.load is None or draft.carried]
-        still_open = [] if chunk.at_own and self.traits.body else waiting
+        still_open = [] if chunk.at_own and self.traits.body else self._of_the_run(waiting, chunk)
         for draft in (*still_open, *self.touched):
             draft.load, draft.carried = chunk.at[0], False
         self.last_load = chunk.at[0]
         self.pending = False
+
+    def _of_the_run(self, waiting: list[Draft], chunk: Chunk) -> list[Draft]:
+        """Those of the body's sets without a load that one behind reps is told of: "8 8 8, 5 5 with 10 kg" may tell it
+        of the fives alone, and "10, 8 with 10 kg, 6 with 20 kg" of the eight.
+        """
+        run = self.drafts[self.run_from :]
+        if not (self.traits.body and self.listed and len(waiting) > len(run)) or self.chunks.of_all:
+            return waiting
+        others = any(one.at for one in self.chunks.found if one is not chunk)
+        if len(run) == 1 and not others:
+            return waiting
+        self.saw_load_behind = True
+        return waiting if self.choice.load_for_all else run
 
     def _listed_on(self, chunk: Chunk) -> bool:
         """Whether bare reps go on right behind the load of this chunk."""

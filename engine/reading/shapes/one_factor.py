@@ -278,6 +278,9 @@ class OneFactor(Adding):
         return self.drafts[-1].load is not None and self.drafts[-2].load is not self.drafts[-1].load
 
     def _change(self, number: Piece) -> None:
+        if self.traits.body and self.listed and self._stands_behind(number):
+            self._load_those_before(number)
+            return
         forward = self.listed and (self.traits.body or self._changes_behind(number))
         if forward and not self.traits.body:
             before = number._replace(value=NOTHING)
@@ -285,10 +288,33 @@ class OneFactor(Adding):
                 draft.load = before if draft.load is None else draft.load
         self._set_load(number, forward)
 
+    def _stands_behind(self, number: Piece) -> bool:
+        """ "8 +10, 6 +15", "8, 8, 5 +10": no sign between the load and the reps ahead of it, but one behind it."""
+        at = self._place_of(number)
+        found = self.chunks.found
+        waits = self.drafts[-1].load is None and found[at - 1].size == 1 and not found[at - 1].at
+        return waits and found[at].before is None and (at + 1 == len(found) or found[at + 1].before is not None)
+
+    def _load_those_before(self, number: Piece) -> None:
+        """The load of the set ahead of it; of several since the latest load it may be that of all."""
+        waiting = [draft for draft in self.drafts[self.closed :] if draft.load is None]
+        run = max(self.run_from, len(self.drafts) - len(waiting))
+        if len(waiting) > 1 and not self.chunks.of_all:
+            self.unplaced = self.unplaced or run == len(self.drafts) - len(waiting)  # "8 8 5 +10"
+            self.saw_load_behind = True
+            waiting = waiting if self.choice.load_for_all else self.drafts[run:]
+        for draft in waiting:
+            draft.load = number
+        self.last_load, self.touched, self.filled = number, waiting, True
+        self.loaded_behind = True
+
+    def _place_of(self, number: Piece) -> int:
+        found = self.chunks.found
+        return next(at for at, chunk in enumerate(found) if any(number in factor for factor in chunk.factors))
+
     def _changes_behind(self, number: Piece) -> bool:
         """ "5 5 5 then +10kg 3 3": the sets before were done at what is known, and those behind at more."""
-        found = self.chunks.found
-        place = next(at for at, chunk in enumerate(found) if any(number in factor for factor in chunk.factors))
+        found, place = self.chunks.found, self._place_of(number)
         heads = self._heads_reps(place, found[place]) or self._counts_stand_behind(place)
         return heads and self.load is None and found[place].before is not None
 

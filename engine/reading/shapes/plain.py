@@ -202,6 +202,8 @@ class PlainShaper:
 
     def _set_load(self, load: Piece) -> None:
         waiting = [group for group in self.groups if group.load is None or group.carried]
+        if len(waiting) > 1 and self.traits.body:
+            raise NotPlain  # "3x8, 2x5 +10"
         if waiting:
             for group in waiting:
                 group.load, group.carried = load, False
@@ -332,8 +334,8 @@ class PlainShaper:
                 raise NotPlain
             self._rate((Effort.from_rpe(at.value),))
             return
-        if self.traits.body and self.listed and not chunk.at_sign:
-            raise NotPlain  # "10 10 with 20kg 6 6"
+        if self.traits.body and ((self.listed and not chunk.at_sign) or len(self.groups) > 1):
+            raise NotPlain  # "10 10 with 20kg 6 6", "3x8, 2x5 with 10kg"
         if self.pending or not all([group.load is None or group.carried for group in self.touched]):
             raise NotPlain
         for group in self.groups:

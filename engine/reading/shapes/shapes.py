@@ -23,6 +23,8 @@ SETS_OF_ITS_OWN = frozenset((K.THEN, K.AND, K.PLUS, K.LINE))
 
 
 PARTS_ADDED = frozenset((K.THEN, K.COMMA, K.AND, K.LINE, K.STOP))
+ADDED = frozenset((Role.CHANGE, Role.LOAD))
+ADDED_IN_WORDS = frozenset((K.ADDED, K.EXTRA))
 FAR_MORE = 2
 """How many times the reps of its group the last set of it may have. Common practice, no source."""
 
@@ -48,6 +50,8 @@ class Shaper(Marked):
             if place == self.chunks.result_from or place == self.chunks.work_from:
                 self._turn(place)
             self.touched, self.filled = [], False
+            if chunk.before is not None:
+                self.run_from = len(self.drafts)
             self._read(chunk, place)
             self._mark(chunk)
             if place + 1 == self.chunks.last_ends_at and self.drafts:
@@ -92,7 +96,7 @@ class Shaper(Marked):
 
     def _read(self, chunk: Chunk, place: int) -> None:
         size = len(chunk.factors)
-        if self.traits.body and self.drafts and chunk.before in PARTS_ADDED:
+        if self.traits.body and self.drafts and (size > 1 or chunk.before in PARTS_ADDED):
             self._close(chunk, place)
         if size == 2 and self._is_restated(chunk, place):
             self._append_alike(int(chunk.factors[0][0].value) - len(self.drafts))
@@ -112,12 +116,44 @@ class Shaper(Marked):
             self._many(chunk)
 
     def _close(self, chunk: Chunk, place: int) -> None:
-        """ "dips 3x10, then 2x6 with +10", "dips 3x12, +10 2x8": nothing was added to the first three."""
+        """ "dips 3x10, then 2x6 with +10", "3x12, +10 2x8", "3x8, 2x5 +10": nothing was added to the first three."""
         behind = self.chunks.found[place + 1] if place + 1 < len(self.chunks.found) else None
         heads = chunk.size == 1 and len(chunk.factors[0]) == 1 and chunk.factors[0][0].role is Role.CHANGE
         heads = heads and behind is not None and behind.before is None and behind.size > 0
+        if not heads and self._is_loaded_by_itself(chunk, place):
+            self.saw_load_behind = chunk.before is None or self._says_weighted()
+            if self.saw_load_behind and self.choice.load_for_all:
+                return
+            self._leave_to_the_body(chunk)
+            heads = True
         if heads or chunk.before is K.THEN:
             self.closed, self.closed_list = len(self.drafts), self.listed and not heads
+
+    def _is_loaded_by_itself(self, chunk: Chunk, place: int) -> bool:
+        """ "3x8, 2x5 +10", "3x8, 2x5 with 10 kg": a group that was counted has its own load behind it."""
+        if chunk.size != 2 or self.chunks.of_all or not all(len(factor) == 1 for factor in chunk.factors):
+            return False
+        if any(self._is_load(factor[0]) for factor in chunk.factors):
+            return False
+        if chunk.at:
+            return len(chunk.at) == 1 and (chunk.at[0].role in ADDED or not chunk.at_sign)
+        behind = self.chunks.found[place + 1 : place + 3]
+        loads = bool(behind) and behind[0].size == 1 and behind[0].before is None and not behind[0].at
+        if not loads or len(behind[0].factors[0]) != 1 or behind[0].factors[0][0].role not in ADDED:
+            return False
+        self.unplaced = self.unplaced or (len(behind) > 1 and behind[1].before is None)  # "3x8, 2x5 +10 3x3"
+        return True
+
+    def _says_weighted(self) -> bool:
+        """Whether the name itself says that something was added: "weighted pull ups 3x8, 2x5 +10"."""
+        return self.chunks.added and ADDED_IN_WORDS.isdisjoint(self.chunks.kinds)
+
+    def _leave_to_the_body(self, chunk: Chunk) -> None:
+        """Nothing was added to the sets so far, unless a word says that something was."""
+        if self.chunks.added or self.chunks.assisted:
+            return
+        for draft in self.drafts:
+            draft.load = draft.load or chunk.factors[0][0]._replace(role=Role.BODY)
 
     def _end_shared_reps(self, chunk: Chunk) -> None:
         """ "a single at 140, then 3x3 120": sets and reps of its own, and no load among them."""
@@ -161,7 +197,8 @@ class Shaper(Marked):
         self._results()
         if len(self.drafts) > 1:
             self._check_alike()
-            self.unplaced = self.unplaced or (self.traits.body and out.added and self._ends_without_load())
+            added = self.traits.body and (out.added or self.loaded_behind)
+            self.unplaced = self.unplaced or (added and self._ends_without_load())
         if out.failure_ahead or self.failing is not None:
             for draft in self.drafts:
                 draft.failure = draft.failure or out.failure_ahead or draft.load is self.failing

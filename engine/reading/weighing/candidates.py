@@ -358,6 +358,8 @@ def _alternatives(
         other, doubt = chosen(choice, high_of_range=True), Doubt.RANGE
     elif shaper.saw_list_effort:
         other, doubt = chosen(choice, effort_for_all=False), Doubt.NUMBERS
+    elif shaper.saw_load_behind:
+        other, doubt = chosen(choice, load_for_all=False), Doubt.NUMBERS
     elif chunks.stated is not None and (len(sets), sets[0].reps) != chunks.stated:
         return []
     elif shaper.saw_sides:
