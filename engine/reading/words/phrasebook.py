@@ -58,7 +58,8 @@ def spoken(word: str) -> str:
 
 
 SPELT_SHORT = {"u": "you", "ur": "your", "til": "until", "till": "until", "untill": "until", "wat": "what",
-               "wot": "what", "r": "are", "wld": "would", "cld": "could",
+               "wot": "what", "r": "are", "wld": "would", "cld": "could", "shud": "should", "shld": "should",
+
                "wats": "whats", "wots": "whats"}  # fmt: skip
 """How words are spelt in a hurry: phrases and messages alike are kept in full."""
 
