@@ -16,6 +16,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from engine.reading.lexing.name_words import ANGLES
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
@@ -67,6 +68,14 @@ def is_an_opinion(clause: Sequence[Piece]) -> bool:
 
 
 POINTING = frozenset(("the", "that", "those"))
+
+
+def sets_a_machine(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
+    """ "treadmill incline 12", "cardio incline 12 speed 5": a machine's setting, and no lift on an incline."""
+    if K.UNRELATED not in kinds or K.TIMES in kinds:
+        return False
+    names = [piece.text for piece in clause if piece.kind is K.NAME]
+    return bool(names) and ANGLES.issuperset(names)
 
 
 def speaks_of_several(pieces: Sequence[Piece]) -> bool:

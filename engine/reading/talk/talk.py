@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from engine.reading.lexing.name_words import ANGLES
 from engine.reading.talk.clauses_of_talk import (
     AHEAD,
     BEHIND,
@@ -21,11 +20,13 @@ from engine.reading.talk.clauses_of_talk import (
     turns,
 )
 from engine.reading.talk.counts import counts_other_things
+from engine.reading.talk.handed_plans import is_handed_for_later
 from engine.reading.talk.list_ends import ends_a_list, may_end_a_list
 from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_something
+from engine.reading.talk.secrets_told import tells_a_secret
 from engine.reading.talk.somebody import had_me_do, somebody_did
-from engine.reading.talk.statements import is_an_opinion
+from engine.reading.talk.statements import is_an_opinion, sets_a_machine
 from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
 from engine.reading.talk.these_days import LONG_DONE, may_be_of_now, turns_to_now, turns_to_today
 from engine.reading.talk.times_ahead import is_a_time_ahead, may_be_for_then, may_be_on
@@ -50,7 +51,7 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     """The pieces without the clauses that are talk, and whether any numbers went with them."""
     out: list[Piece] = []
     dropped = False
-    whole_message = False
+    whole_message = is_handed_for_later(pieces)
     wished: Piece | None = None
     for sentence, end in _sentences(pieces):
         kept = [] if whole_message else _kept(sentence, end)
@@ -263,7 +264,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         is_an_opinion(clause)
         or (cued and _spelled_only(clause))
         or counts_other_things(clause, kinds)
-        or _sets_a_machine(clause, kinds)
+        or sets_a_machine(clause, kinds)
     ):
         return True
     first_number = next(at for at, kind in enumerate(kinds) if kind in COUNTED)
@@ -272,19 +273,18 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         return True
     if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
         return not _is_the_reason(clause[:first_number])
-    if ahead and (somebody_did(clause[:first_number]) or _is_ahead(clause[:first_number], ahead)):
+    if ahead and _tells_of_none(clause[:first_number], ahead, clause[first_number]):
         return True
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
     return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
 
 
-def _sets_a_machine(clause: list[Piece], kinds: list[K]) -> bool:
-    """ "treadmill incline 12", "cardio incline 12 speed 5": a machine's setting, and no lift on an incline."""
-    if K.UNRELATED not in kinds or K.TIMES in kinds:
-        return False
-    names = [piece.text for piece in clause if piece.kind is K.NAME]
-    return bool(names) and ANGLES.issuperset(names)
+def _tells_of_none(ahead: list[Piece], kinds: list[K], number: Piece) -> bool:
+    """Whether the words in front of a number make it somebody else's, one of a day ahead, or a password's."""
+    if somebody_did(ahead) or _is_ahead(ahead, kinds):
+        return True
+    return K.PLAIN in kinds and tells_a_secret(ahead, number)
 
 
 def _is_the_reason(ahead: list[Piece]) -> bool:

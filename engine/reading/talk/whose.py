@@ -9,6 +9,7 @@ line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer
 from __future__ import annotations
 
 from engine.reading.prepare import Prepared
+from engine.reading.talk.handed_plans import may_head_a_plan
 from engine.reading.talk.somebody import may_be_somebody
 from engine.reading.talk.statements import beaten_by, done_by, is_a_statement, may_be_ahead, may_count_others
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
@@ -46,7 +47,9 @@ def _is_a_habit(prepared: Prepared) -> bool:
 def _may_be_ahead(prepared: Prepared) -> bool:
     if prepared.cleaned.lower().startswith(NEXT_UP) or _is_an_invitation(prepared):
         return True
-    return not prepared.told <= NUMBERS_AND_SIGNS and may_be_ahead(prepared.spoken, prepared.cleaned)
+    if prepared.told <= NUMBERS_AND_SIGNS:
+        return False
+    return may_be_ahead(prepared.spoken, prepared.cleaned) or may_head_a_plan(prepared.spoken)
 
 
 def _is_stated(prepared: Prepared) -> bool:

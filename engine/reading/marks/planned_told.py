@@ -1,0 +1,77 @@
+"""What was planned of a lift, told beside what was done of it: "bench: planned 3x5 85, got 5 5 3".
+
+planned = PLANNED numbers [ "," ] DONE numbers           bench planned 85x5, did 85x3
+        | numbers PLANNED [ "," ] DONE numbers           bench 85x5 planned, got 85x3
+        | sets "," PLANNED numbers                       bench 85x5 85x3, planned 85 3x5
+        | sets "(" PLANNED numbers ")"                   a remark: bench 85x5 85x3 (planned 3x5)
+The word becomes one of a wish, and what came of wishes is read by their rules (`talk/targets.py`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_of
+
+PLANNED, DID = frozenset(("markedplanned",)), frozenset(("did", "didso"))
+PARTING = frozenset((K.COMMA, K.DASH, K.THEN))
+DOING = frozenset((K.GOT, K.ONLY))
+OF_A_PLAN = frozenset((K.NUMBER, K.COUNT, K.TIMES, K.KG, K.LB, K.AT, K.FOR, K.SETS, K.REPS, K.OF, K.FILLER, K.EFFORT))
+REACH = 24
+"""Pieces that what was planned takes, or what was done of it. Common practice, no source."""
+
+
+def with_planned_told(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with each word for a plan that has what was done beside it made a word of a wish."""
+    out = pieces
+    for at in reversed(places_of(K.PLAIN, kinds_in_order(pieces))):
+        if is_cued(pieces[at].text, PLANNED):
+            out = _told_apart(out, at)
+    return out
+
+
+def _told_apart(pieces: list[Piece], at: int) -> list[Piece]:
+    wish = pieces[at]._replace(kind=K.FUTURE)
+    behind = _up_to_the_line(pieces[at + 1 : at + 1 + REACH])
+    close = _end_of_a_bracket(pieces, at, behind)
+    if close:
+        return [*pieces[: at - 1], wish._replace(kind=K.NOTE, end=pieces[close - 1].end), *pieces[close + 1 :]]
+    result = next((place for place, piece in enumerate(behind) if _tells_what_was_done(piece)), -1)
+    if result < 0:
+        parted = at > 1 and pieces[at - 1].kind in PARTING and pieces[at - 2].kind in COUNTED
+        return [*pieces[:at], wish, *pieces[at + 1 :]] if parted and _counts(behind[:1]) else pieces
+    if not _counts([piece for piece in behind[result + 1 :] if piece.kind is not K.FILLER][:1]):
+        return pieces
+    if _counts(behind[:result]):
+        return [*pieces[:at], wish, *pieces[at + 1 :]]
+    start = at
+    while start and pieces[start - 1].kind in OF_A_PLAN:
+        start -= 1
+    if not _counts(pieces[start:at]):
+        return pieces
+    ahead = pieces[start]
+    return [*pieces[:start], wish._replace(start=ahead.start, end=ahead.start), *pieces[start:at], *pieces[at + 1 :]]
+
+
+def _end_of_a_bracket(pieces: Sequence[Piece], at: int, behind: Sequence[Piece]) -> int:
+    """The place where a bracket closes that tells the plan behind sets; 0 where none does."""
+    if at < 2 or pieces[at - 1].kind is not K.OPEN or pieces[at - 2].kind not in COUNTED:
+        return 0
+    close = next((place for place, piece in enumerate(behind) if piece.kind is K.CLOSE), 0)
+    told = close > 0 and all(piece.kind in OF_A_PLAN for piece in behind[:close]) and _counts(behind[:close])
+    return at + 1 + close if told and kind_at(pieces, at + 2 + close) not in COUNTED else 0
+
+
+def _up_to_the_line(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    return pieces[: next((at for at, piece in enumerate(pieces) if piece.kind is K.LINE), len(pieces))]
+
+
+def _tells_what_was_done(piece: Piece) -> bool:
+    return piece.kind in DOING or (piece.kind is K.FILLER and is_cued(piece.text, DID))
+
+
+def _counts(pieces: Sequence[Piece]) -> bool:
+    return any(piece.kind in COUNTED for piece in pieces)

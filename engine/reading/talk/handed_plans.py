@@ -1,0 +1,59 @@
+"""A line that heads sets and tells that they are a plan: whether they were done is asked, or they are none.
+
+head   = words without a lift or a number, up to a colon or the end of the line
+plan   = PLANHEAD in the head of a list          this week's plan:
+       | PERSON ... HANDED in the head           coach sent me this:
+none   = PERSON ... HANDED of a week, or with a question behind the sets, and nothing said to be done
+Parts in capitals are cues; a word of what was done ("did", "finished") in the head makes it none of these.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Piece
+
+LONGEST_HEAD = 14
+"""Words of a line that heads others. Common practice, no source."""
+ENDS = frozenset((K.COLON, K.LINE))
+HANDED, DONE = frozenset(("handed",)), frozenset(("did", "didso", "finished"))
+PLANS = frozenset(("planhead",))
+OF_A_WEEK = frozenset(("week",))
+
+
+def may_head_a_plan(pieces: Sequence[Piece]) -> bool:
+    """Whether what stands below the first line, or behind its colon, may be a plan: it is asked."""
+    head = _head(pieces)
+    if not head or any_cued([piece.text for piece in head], DONE):
+        return False
+    listed = any(piece.kind is K.LINE for piece in pieces)
+    return (listed and any_cued([piece.text for piece in head], PLANS)) or _is_handed(head)
+
+
+def is_handed_for_later(pieces: Sequence[Piece]) -> bool:
+    """Whether somebody handed a week of sets, or sets that are asked about, and nothing says that they are done."""
+    head = _head(pieces)
+    if not head or not _is_handed(head) or any_cued([piece.text for piece in pieces if piece.kind is not K.NAME], DONE):
+        return False
+    asked = any(piece.kind is K.QUESTION for piece in pieces[len(head) :])
+    return asked or any_cued([piece.text for piece in head], OF_A_WEEK)
+
+
+def _head(pieces: Sequence[Piece]) -> Sequence[Piece]:
+    """The words that head the message; none where a lift or a number stands among them."""
+    for at, piece in enumerate(pieces[: LONGEST_HEAD + 1]):
+        if piece.kind in ENDS:
+            return pieces[:at]
+        if piece.kind is K.NAME or (piece.kind in COUNTED and not piece.spelled):
+            return ()
+    return ()
+
+
+def _is_handed(head: Sequence[Piece]) -> bool:
+    """ "coach sent me this": somebody, and behind them what they did, which was not done by oneself."""
+    who = next((at for at, piece in enumerate(head) if piece.kind is K.OTHERS), len(head))
+    behind = head[who + 1 :]
+    handed = any(is_cued(piece.text, HANDED) for piece in behind)
+    return handed and not any("me" in CUES_OF[piece.text] for piece in behind)
