@@ -13,7 +13,9 @@ from engine.reading.days.week_headings import with_weeks
 from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import EQUIPMENT
-from engine.reading.entries.ways_of_own_sets import WAYS, with_ways_of_own_sets
+from engine.reading.entries.way_of_the_last import with_ways_of_all
+from engine.reading.entries.ways import WAYS
+from engine.reading.entries.ways_of_own_sets import with_ways_of_own_sets
 from engine.reading.lexing.beside_words import with_months, with_words_settled
 from engine.reading.lexing.counts_misspelt import with_counts_mended
 from engine.reading.lexing.days_misspelt import with_days_mended
@@ -126,6 +128,8 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if lexer.comma_in_doubt:
         again = Lexer(spelt, catalogue, context.taught, comma_is_decimal=True)
         other = gathered(*_named(again, cleaned, catalogue, context.called), context)
+    elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
+        other = gathered(of_all, told | {K.NOTE}, context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = without_sets_taken_back(listed, cleaned)
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))

@@ -9,19 +9,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment, of_the_lift
-from engine.reading.marks.grips import is_a_grip
+from engine.reading.entries.way_of_the_last import of_the_last_group
+from engine.reading.entries.ways import SIDEWAYS, WAYS, lifts_with, tells_sets
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, places_of
-from engine.values.exercise import Equipment
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.values.exercise import Measure
 from engine.values.ids import ExerciseName
 
-WAYS = frozenset((K.VARIANT, K.JOINT, K.NOTE, K.PAUSE, K.BAR, *EQUIPMENT))
-USUAL = frozenset(("usualway",))
 AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.NUMBER, K.KG, K.LB))
-REMARKS = frozenset((K.NOTE, K.PAUSE))
+REMARKS = frozenset((K.NOTE, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
@@ -35,7 +33,8 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     walk = Heads(catalogue)
     for end in (*places_of(K.LINE, kinds_in_order(pieces)), len(pieces)):
         line = pieces[start:end]
-        out += _behind_their_sets(line, catalogue) or walk.through(line, pieces[end + 1 : end + 4])
+        named = _behind_their_sets(line, catalogue) or of_the_last_group(line, walk.lift, catalogue)
+        out += walk.past(line, named) if named else walk.through(line, pieces[end + 1 : end + 4])
         out += pieces[end : end + 1]
         start = end + 1
     return out
@@ -50,6 +49,11 @@ class Heads:
         self.names: tuple[ExerciseName, ...] = ()
         self.told = False
 
+    def past(self, line: list[Piece], named: list[Piece]) -> list[Piece]:
+        """The line, whose ways stand behind their sets and were named; it goes on with its lift."""
+        self.without_ways(line, kinds_in_order(line))
+        return named
+
     def through(self, line: list[Piece], below: Sequence[Piece]) -> list[Piece]:
         """The line, with each way that heads sets of another lift than those before it made a name.
 
@@ -57,20 +61,27 @@ class Heads:
         """
         kinds = kinds_in_order(line)
         if WAYS.isdisjoint(kinds):
-            return self._without_ways(line, kinds)
+            return self.without_ways(line, kinds)
         out = list(line)
         for at, piece in enumerate(line):
             if piece.kind is K.NAME:
                 self.lift, self.names, self.told = piece, piece.names, False
             elif piece.kind is K.NUMBER:
-                self.told = self.told or _tells_sets(line, at)
+                self.told = self.told or tells_sets(line, at) or (piece.role in TIMES and self._is_held())
             elif piece.kind in WAYS and self.lift is not None:
                 parting = AHEAD_OF_A_REMARK if piece.kind in REMARKS else AHEAD
-                heads = _heads_sets(line, at) and (at == 0 or line[at - 1].kind in parting)
-                out[at] = self._way(piece, self.lift, heads=heads or (len(line) == 1 and _tells_sets(below, 0)))
+                heads = _heads_sets(line, at) or (piece.kind is K.EACH and _heads_a_time(line, at))
+                heads = heads and (at == 0 or line[at - 1].kind in parting)
+                out[at] = self._way(piece, self.lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
         return out
 
-    def _without_ways(self, line: list[Piece], kinds: list[K]) -> list[Piece]:
+    def _is_held(self) -> bool:
+        """Whether the lift is held for a time."""
+        known = [self.catalogue.exercises[name] for name in self.names if name in self.catalogue.exercises]
+        return bool(known) and all(one.measure is Measure.TIME for one in known)
+
+    def without_ways(self, line: list[Piece], kinds: list[K]) -> list[Piece]:
+        """The line as it is; the next one goes on with its lift."""
         if names := places_of(K.NAME, kinds):
             self.lift, self.names, self.told = line[names[-1]], line[names[-1]].names, False
         self.told = self.told or not SETS_TOLD.isdisjoint(kinds) or kinds.count(K.NUMBER) > 2
@@ -79,7 +90,9 @@ class Heads:
     def _way(self, way: Piece, lift: Piece, *, heads: bool) -> Piece:
         if self.told and not heads:
             return way
-        names = _with_way(way, lift, self.catalogue)
+        names = lifts_with(way, lift, self.catalogue)
+        if not names and self.told and way.kind is K.EACH and is_cued(way.text, SIDEWAYS):
+            return way._replace(kind=K.PLAIN)  # "lunge 3x10 20, side 3x10 15": a lift that is not known
         if not names or (self.told and names == self.names and way.kind is not K.BAR):
             return way
         self.names = names
@@ -100,8 +113,8 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     told = False
     for at in range(first + 1, len(line)):
         piece, follows = line[at], kind_at(line, at + 1)
-        told = told or _tells_sets(line, at)
-        names = _with_way(piece, lift, catalogue)
+        told = told or tells_sets(line, at)
+        names = lifts_with(piece, lift, catalogue)
         if names and not (told and line[at - 1].kind is K.NUMBER and follows in BEHIND):
             return None
         if not names and piece.kind is K.NAME:
@@ -117,56 +130,14 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     return out
 
 
+def _heads_a_time(line: Sequence[Piece], at: int) -> bool:
+    """ "side 30s"."""
+    return kind_at(line, at + 1) is K.NUMBER and line[at + 1].role in TIMES
+
+
+TIMES = frozenset((Role.SECONDS, Role.PLURAL))
+
+
 def _heads_sets(line: Sequence[Piece], at: int) -> bool:
     """Whether sets stand behind the way, with or without a sign between: "front: 80x5", "front @70 3x5"."""
-    return _tells_sets(line, at + 2 if kind_at(line, at + 1) in (K.COLON, K.AT, K.DASH) else at + 1)
-
-
-def _tells_sets(pieces: Sequence[Piece], at: int) -> bool:
-    """Whether sets begin there: "80x5", "30 10 10", "70 3x5"."""
-    kinds = [piece.kind for piece in pieces[at : at + 3]]
-    if kinds[:1] != [K.NUMBER]:
-        return False
-    return len(kinds) == 3 and (kinds[1] in (K.TIMES, K.FOR) or kinds[1:] in TOLD_ON)
-
-
-TOLD_ON = ([K.NUMBER, K.NUMBER], [K.NUMBER, K.TIMES])
-
-
-def _with_way(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """The lifts that this one is in that way; none where no such lift is known."""
-    if way.kind is K.BAR:
-        return _with_a_bar(lift, catalogue)
-    if way.kind in EQUIPMENT:
-        return of_equipment(lift.names, way.kind, lift.text, catalogue)
-    if way.kind is K.NAME:
-        plain, movement = set(lift.text.split()), lift.text.split()[-1]
-        closer = tuple(name for name in way.names if plain <= set(name.replace("-", " ").split()))
-        return closer if movement not in way.text.split() else ()
-    if way.kind is K.NOTE and is_cued(way.text, USUAL):
-        return _bare(lift, catalogue)
-    if way.kind not in WAYS or not lift.names or (way.kind is K.NOTE and is_a_grip(way.text)):
-        return ()  # a grip that was made a remark of another movement stays one
-    owners = of_the_lift(way.text, lift.names[0], catalogue)
-    return owners if ALL_WORDS.isdisjoint(lift.text.split()) or _held_alike(owners, lift, catalogue) else ()
-
-
-def _held_alike(some: Sequence[ExerciseName], lift: Piece, catalogue: Catalogue) -> bool:
-    """ "single arm" behind a cable row is no dumbbell row."""
-    held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
-    return all(catalogue.exercises[name].equipment in held for name in some)
-
-
-def _with_a_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """The bar of a cable is no load, "pushdown 25 12 12 10, bar 30 10 10"; behind dumbbells it is another lift."""
-    held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
-    if held == {Equipment.CABLE}:
-        return _bare(lift, catalogue)
-    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if held == {Equipment.DUMBBELL} else ()
-
-
-def _bare(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """The lift by the last word of its name: "close grip bench" is a bench, "rope pushdown" a pushdown."""
-    found = [catalogue.owners(word) for word in reversed(lift.text.split())]
-    others = [owners for owners in found if owners and owners != lift.names and _held_alike(owners, lift, catalogue)]
-    return others[0] if others else lift.names
+    return tells_sets(line, at + 2 if kind_at(line, at + 1) in (K.COLON, K.AT, K.DASH) else at + 1)

@@ -170,6 +170,8 @@ TOLD_IN_FIGURES = 2
 """What a STORY piece tells where its time was counted: "ten years ago", "in 2015"."""
 LIST_IN_DOUBT = 2
 """What a separator tells where the numbers in front of it may go with the name behind it."""
+WAY_IN_DOUBT = 2
+"""What the name of a way tells where all sets in front of it may have been done so, and not the last alone."""
 SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)

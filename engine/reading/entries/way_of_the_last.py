@@ -1,0 +1,140 @@
+"""A way of lifting behind the last of several groups of sets: it names that group alone, "squat 100x5, 80x5 front".
+
+line  = lift group { parting group } way [ effort ]
+group = LOAD "x" REPS | SETS "x" REPS and LOAD
+
+Where three and more loads rise or fall all along, where the loads are one, or no sign parts them, all sets may have
+been done so: it is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+from itertools import pairwise
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.entries.names import EQUIPMENT
+from engine.reading.entries.ways import FREE, lifts_with, tells_sets
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import WAY_IN_DOUBT, Piece, kinds_in_order, places_in, places_of
+
+REMARKS = frozenset((K.NOTE, K.DENY))
+TELLING = REMARKS | {K.VARIANT, K.JOINT, K.NAME, *EQUIPMENT}
+PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
+BESIDE = frozenset((K.OPEN, K.CLOSE, K.EFFORT, K.AT, K.COMMA))
+
+
+def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogue) -> list[Piece] | None:
+    """The line, with the way behind its last sets made their name; None where it is of all sets, or there is none.
+
+    Shape: `lift` is that of the line above, which a line without a name goes on with.
+    """
+    kinds = kinds_in_order(line)
+    names = [at for at in places_in(TELLING, kinds) if kinds[at] not in REMARKS or is_cued(line[at].text, FREE)]
+    if not names or K.TIMES not in kinds or not _ends_the_sets(line, names[-1]):
+        return None
+    at = names[-1]
+    lifts = [place for place in places_of(K.NAME, kinds) if place < at]
+    head = line[lifts[-1]] if lifts else lift
+    if head is None or any(lifts and lifts[-1] < place < at for place in names):
+        return None
+    meant = lifts_with(line[at], head, catalogue)
+    if not meant or set(meant) <= set(head.names):
+        return None
+    groups = _groups(line, lifts[-1] + 1 if lifts else 0, at)
+    if not groups or (lifts and len(groups) < 2):
+        return None
+    named = line[at]._replace(kind=K.NAME, names=meant)
+    if not lifts:
+        return [*line[:at], named, *line[at + 1 :]]
+    start = groups[-1]
+    if _is_clear(line, groups, at):
+        return [*line[:at], named, *line[at + 1 :]]
+    cut = (
+        [] if kind_at(line, start - 1) in PARTING else [Piece(K.COMMA, line[start].start, line[start].start, True, ",")]
+    )
+    return [*line[:start], *cut, *line[start:at], named._replace(told=WAY_IN_DOUBT), *line[at + 1 :]]
+
+
+def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
+    """The pieces, with each way in doubt put to all sets of its lift; None where none is in doubt."""
+    out = list(pieces)
+    lift, found = None, False
+    for at, piece in enumerate(pieces):
+        if piece.kind is K.NAME and piece.told == WAY_IN_DOUBT and lift is not None:
+            out[lift] = pieces[lift]._replace(names=piece.names)
+            out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
+            found = True
+        elif piece.kind is K.NAME:
+            lift = at
+    return out if found else None
+
+
+def _ends_the_sets(line: Sequence[Piece], at: int) -> bool:
+    """Whether the way stands right behind sets, and nothing but how hard they were behind it: "80x5 front @7"."""
+    ahead = kind_at(line, at - 1) if at else None
+    if ahead not in (K.NUMBER, K.EFFORT, K.OPEN, K.KG, K.LB) or (
+        ahead is K.OPEN and kind_at(line, at + 1) is not K.CLOSE
+    ):
+        return False
+    behind = line[at + 1 :]
+    return all(
+        piece.kind in BESIDE or (piece.kind is K.NUMBER and kind_at(line, place - 1) is K.AT)
+        for place, piece in enumerate(behind, at + 1)
+    )
+
+
+def _groups(line: Sequence[Piece], start: int, end: int) -> list[int]:
+    """The places where groups of whole sets begin, with the load that may stand ahead of them: "80x5", "70 3x5"."""
+    found: list[int] = []
+    for at in range(start, end):
+        ahead = kind_at(line, at - 1)
+        if not tells_sets(line, at) or ahead is K.TIMES or ahead is K.AT:
+            continue
+        if found and ahead is K.NUMBER and (found[-1] == at - 1 or kind_at(line, at + 1) is K.NUMBER):
+            continue  # "70 3x5", "3x5 100 80x5": the number ahead is the load
+        found.append(at)
+    return found
+
+
+def _is_clear(line: Sequence[Piece], groups: Sequence[int], end: int) -> bool:
+    """Whether the last group stands apart from those before it, so that the way can only be its own."""
+    before = kind_at(line, groups[-1] - 1)
+    if before is K.STOP or (before is K.THEN and len(groups) == FEWEST):
+        return True
+    if before not in PARTING:
+        return False
+    bounds = [*groups, end]
+    told = [line[one:other] for one, other in pairwise(bounds)]
+    if len(groups) == FEWEST and _is_counted(told[-1]):
+        return True
+    loads = [_load(one) for one in told]
+    if len(groups) == FEWEST:
+        return loads[0] != loads[1]
+    falls = [high > low for high, low in pairwise(loads)]
+    return falls[-1] and not all(falls[:-1])
+
+
+FEWEST = 2
+MOST_SETS = 10
+
+
+def _numbers(group: Sequence[Piece]) -> list[Decimal]:
+    return [piece.value for at, piece in enumerate(group) if piece.kind is K.NUMBER and not _rates(group, at)]
+
+
+def _rates(group: Sequence[Piece], at: int) -> bool:
+    return kind_at(group, at - 1) is K.AT and group[at].value <= MOST_SETS
+
+
+def _is_counted(group: Sequence[Piece]) -> bool:
+    """ "3x5 80", "80 3x5", "3x8"; and not "80x5"."""
+    numbers = _numbers(group)
+    return len(numbers) > FEWEST or numbers[0] <= MOST_SETS
+
+
+def _load(group: Sequence[Piece]) -> Decimal:
+    return max(_numbers(group))

@@ -1,0 +1,114 @@
+"""The lifts that a lift is in some way: with other equipment, in another stance, on another bar, without its way."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment, of_the_lift
+from engine.reading.marks.grips import GRIP, GRIPS, is_a_grip
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
+from engine.values.exercise import Equipment
+from engine.values.ids import ExerciseName
+
+WAYS = frozenset((K.VARIANT, K.JOINT, K.NOTE, K.PAUSE, K.BAR, K.EACH, K.DENY, *EQUIPMENT))
+USUAL = frozenset(("usualway",))
+FREE = frozenset(("freeweight",))
+SIDEWAYS = frozenset(("sideways",))
+WIDE = frozenset(("gripwide",))
+CUED = USUAL | FREE | GRIPS
+OF_ONE_SENSE = frozenset((K.EACH, K.DENY))
+"""Kinds of words that hardly ever tell a way: "side", "free"."""
+MAY_BE_FREE = frozenset((Equipment.MACHINE, Equipment.SMITH_MACHINE, Equipment.BARBELL))
+BARS = frozenset((Equipment.BARBELL, Equipment.EZ_BAR))
+
+
+def tells_sets(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether sets begin there: "80x5", "30 10 10", "70 3x5"."""
+    kinds = [piece.kind for piece in pieces[at : at + 3]]
+    if kinds[:1] != [K.NUMBER]:
+        return False
+    return len(kinds) == 3 and (kinds[1] in (K.TIMES, K.FOR) or kinds[1:] in TOLD_ON)
+
+
+TOLD_ON = ([K.NUMBER, K.NUMBER], [K.NUMBER, K.TIMES])
+
+
+def lifts_with(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lifts that this one is in that way; none where no such lift is known."""
+    if way.kind is K.BAR:
+        return _with_a_bar(lift, catalogue)
+    if way.kind in EQUIPMENT:
+        return of_equipment(lift.names, way.kind, lift.text, catalogue)
+    if way.kind is K.NAME:
+        return _named_more_closely(way, lift, catalogue)
+    if way.kind not in WAYS or not lift.names:
+        return ()
+    if way.kind in OF_ONE_SENSE:
+        return _sideways_or_free(way, lift, catalogue)
+    if way.kind is K.NOTE and (is_cued(way.text, CUED) or is_a_grip(way.text)):
+        return _as_noted(way, lift, catalogue)
+    owners = of_the_lift(way.text, lift.names[0], catalogue)
+    return owners if ALL_WORDS.isdisjoint(lift.text.split()) or _held_alike(owners, lift, catalogue) else ()
+
+
+def _named_more_closely(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "deadlift 140x5, 120x5 sumo"; of those that are named so, the ones with the same in the hands."""
+    plain, movement = set(lift.text.split()), lift.text.split()[-1]
+    closer = tuple(name for name in way.names if plain <= set(name.replace("-", " ").split()))
+    alike = tuple(name for name in closer if _held_alike((name,), lift, catalogue))
+    return (alike or closer) if movement not in way.text.split() else ()
+
+
+def _as_noted(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "normal", "free weights", "wide grip"; a grip that was made a remark of another movement stays one."""
+    if is_cued(way.text, USUAL):
+        return _bare(lift, catalogue)
+    if is_cued(way.text, FREE):
+        return _with_a_free_bar(lift, catalogue)
+    return _with_a_grip(way, lift, catalogue) if is_cued(way.text, GRIPS) else ()
+
+
+def _sideways_or_free(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """ "plank 3x60s, side 3x30s"; "bench smith 60x8, free 70x5"."""
+    if way.kind is K.DENY:
+        return _with_a_free_bar(lift, catalogue) if is_cued(way.text, FREE) else ()
+    if not is_cued(way.text, SIDEWAYS):
+        return ()
+    return catalogue.owners(f"{way.text} {lift.text}") or catalogue.owners(f"{lift.text} {way.text}")
+
+
+def _with_a_free_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lift as it is done with a barbell, behind sets of it on a machine."""
+    held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
+    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if held <= MAY_BE_FREE else ()
+
+
+def _with_a_grip(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lift that is known by that grip; a wide one makes no other lift of it where none is known."""
+    owners = of_the_lift(f"{way.text} {GRIP}", lift.names[0], catalogue)
+    return owners or (_bare(lift, catalogue) if is_cued(way.text, WIDE) else ())
+
+
+def _held_alike(some: Sequence[ExerciseName], lift: Piece, catalogue: Catalogue) -> bool:
+    """ "single arm" behind a cable row is no dumbbell row; a barbell curl and a reverse curl are held alike."""
+    held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
+    held = held | BARS if held & BARS else held
+    return all(catalogue.exercises[name].equipment in held for name in some)
+
+
+def _with_a_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The bar of a cable is no load, "pushdown 25 12 12 10, bar 30 10 10"; behind dumbbells it is another lift."""
+    held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
+    if held == {Equipment.CABLE}:
+        return _bare(lift, catalogue)
+    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if held == {Equipment.DUMBBELL} else ()
+
+
+def _bare(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lift by the last word of its name: "close grip bench" is a bench, "rope pushdown" a pushdown."""
+    found = [catalogue.owners(word) for word in reversed(lift.text.split())]
+    others = [owners for owners in found if owners and owners != lift.names and _held_alike(owners, lift, catalogue)]
+    return others[0] if others else lift.names
