@@ -23,7 +23,7 @@ from bot.set_json import asked_from_json, asked_to_json
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.catalogue.catalogue import normalise
 from engine.reading import read, read_answer
-from engine.reading.answers.answering import numbers_left
+from engine.reading.answers.answering import numbers_left, taught_by
 from engine.reading.answers.one_by_one import first_in_doubt, with_first_settled
 from engine.reading.pain_told import pain_is_told
 from engine.reading.values import Act, Asked, Correction, Doubt, Dropped, Logged, NotAnAnswer, Settled, StillOpen
@@ -42,7 +42,7 @@ def ask(turn: Turn, asked: Asked, message: int | None = None, replaces: bool = F
     opened = turn.store.questions.ask(turn.athlete, payload, at=turn.at, expires_at=turn.at + OPEN_FOR, message=about)
     example = example_for(turn, asked.typed or asked.term) if not asked.readings else ""
     if asked.pain:
-        pain.note_on(turn, _only_lift(asked), about)  # whether it is ever answered or not
+        pain.note_on(turn, _only_lift(asked), about, pain.PAIN_NOTE)  # whether it is ever answered or not
     shown = first_in_doubt(asked, turn.catalogue)
     turn.say(question(shown, opened.id, turn.inbound.text, stands=replaces, example=example))
 
@@ -124,7 +124,7 @@ def _by_order(turn: Turn, known: Question, asked: Asked, text: str) -> Logged | 
     meant = read(text, context_of(turn), turn.catalogue)
     if asked.doubt is not Doubt.NUMBERS or not isinstance(meant, Act) or meant.name not in ("load_first", "reps_first"):
         return None
-    told = pair_order.read_so(turn, known.payload["text"], first=meant.name == "load_first")
+    told = pair_order.read_so(turn, known.payload["text"], asked, first=meant.name == "load_first")
     return told if told is not None and told.sets in [reading.sets for reading in asked.readings] else None
 
 
@@ -142,19 +142,14 @@ def tapped(turn: Turn, question_id: int, place: int) -> None:
         return
     chosen = Logged(shown.readings[place].sets, asked.on, asked.note, asked.pain)
     left = with_first_settled(asked, chosen.sets, turn.catalogue) if shown is not asked else None
+    if isinstance(left, StillOpen):
+        learnt = (*asked.learnt, *taught_by(shown, chosen.sets).items())
+        left = replace(left, asked=replace(left.asked, learnt=learnt))
     left = left or numbers_left(asked, chosen.sets) or Settled(chosen)
     if isinstance(left, StillOpen):
         _left_open(turn, known, asked, left, "")
     else:
-        settle(turn, known, left.logged, taught_by(shown, chosen))
-
-
-def taught_by(asked: Asked, chosen: Logged) -> Mapping[str, ExerciseName]:
-    """The word in doubt and the exercise it was settled to; nothing where the doubt was another."""
-    names = {done.exercise for done in chosen.sets}
-    if asked.doubt is not Doubt.EXERCISE or not asked.term or len(names) != 1:
-        return {}
-    return {asked.term: names.pop()}
+        settle(turn, known, left.logged, taught_by(shown, chosen.sets))
 
 
 def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, ExerciseName]) -> None:
@@ -163,6 +158,8 @@ def settle(turn: Turn, known: Question, chosen: Logged, teaches: Mapping[str, Ex
     asked = asked_from_json(known.payload["asked"])
     if asked.pain and not chosen.pain:
         chosen = replace(chosen, pain=True, note=chosen.note or asked.note)
+    told = {done.exercise for done in chosen.sets}
+    teaches = {**{term: name for term, name in asked.learnt if name in told}, **teaches}
     order = pair_order.order_shown(turn, known.payload["text"], asked, chosen)
     change = turn.begin(ChangeKind.ANSWER, label_of(chosen.sets))
     learnt = [] if order is None else pair_order.keep(turn, change, order)

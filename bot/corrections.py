@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from bot import pain
 from bot.recording import lifts_in_order
@@ -10,7 +10,7 @@ from bot.replies.correction import corrected
 from bot.sessions import forget_session, session_of
 from bot.turn import Turn
 from engine.reading.values import Correction, Unread
-from engine.values.ids import ExerciseName
+from engine.values.ids import ExerciseName, SetId
 from engine.values.sets import SetDone, SetRecord
 from storage.records import Change, ChangeKind
 
@@ -39,6 +39,14 @@ def say(turn: Turn, before: Sequence[SetRecord], after: Sequence[SetRecord], unr
         )
     )
     refresh_day(turn, (*before, *after))
+
+
+def in_order(
+    standing: Sequence[SetRecord], reached: Collection[SetId], after: Sequence[SetRecord]
+) -> tuple[SetRecord, ...]:
+    """The sets that were left as they are and those that took the place of the others, in the order of the log."""
+    kept = [one for one in standing if one.id not in reached]
+    return tuple(sorted((*kept, *after), key=lambda one: (one.place, one.id)))
 
 
 def refresh_day(turn: Turn, records: Sequence[SetRecord]) -> None:

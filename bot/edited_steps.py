@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from bot.context import context_of
-from bot.corrections import apply, say
+from bot.corrections import apply, in_order, say
 from bot.recording import record
 from bot.sessions import forget_session
 from bot.set_json import asked_from_json
@@ -65,7 +65,7 @@ def _correction(turn: Turn, mine: Sequence[SetRecord], removed: Sequence[SetReco
         asked = _translated(outcome, back)
         reached = {one.id for one, _ in asked.changed} | {one.id for one in (*asked.removed, *asked.moved)}
         corrected = apply(turn, change, asked, tuple(back.values()))
-        after = (*(one for one in back.values() if one.id not in reached), *corrected)
+        after = in_order(tuple(back.values()), reached, corrected)
     forget_session(turn)
     say(turn, mine, after)
     return True

@@ -13,13 +13,21 @@ from datetime import date, datetime
 
 from bot import asking, edited_requests, pain, planning, talk, zones
 from bot.context import context_of, context_of_edit
-from bot.corrections import apply, say
+from bot.corrections import apply, in_order, say
 from bot.dispatch import dispatch
 from bot.edited_steps import edited_step, step_of
 from bot.intents import plan_for
-from bot.intents.repeat import NOTHING_TO_REPEAT, last_set
-from bot.recording import label_of, pained_lift, record
-from bot.replies.correction import corrected, edit_unread, no_sets_in_edit, plan_in_edit, still_saved, taken_back
+from bot.intents.repeat import NOTHING_TO_REPEAT, repeated
+from bot.recording import by_day, label_of, note_beside, pained_lift, record
+from bot.replies.correction import (
+    corrected,
+    edit_unread,
+    no_sets_in_edit,
+    plan_in_edit,
+    same_sets,
+    still_saved,
+    taken_back,
+)
 from bot.replies.question import dropped
 from bot.replies.reply import Reply
 from bot.sessions import forget_plan, forget_session
@@ -100,7 +108,7 @@ def edited_sets(turn: Turn, message: int) -> None:
             if about is not None and waited and not standing:
                 turn.say(dropped(about.payload["text"]))
         case _:
-            _said_anew(turn, standing, outcome)
+            _said_anew(turn, standing, outcome, said_on)
 
 
 def _read_of_its_sets(turn: Turn, standing: tuple[SetRecord, ...], context: Context) -> Outcome:
@@ -136,15 +144,29 @@ def _said_at(turn: Turn) -> datetime:
 
 
 def _replace(turn: Turn, standing: tuple[SetRecord, ...], logged: Logged, day: date) -> None:
-    change = turn.begin(ChangeKind.EDIT, f"the edit to {label_of(logged.sets)}")
     notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
+    same = not logged.unread and _are_the_same(standing, logged, day)
+    if same and not (notes or logged.note or logged.pain):
+        turn.say(same_sets(standing))
+        return
+    change = turn.begin(ChangeKind.EDIT, f"the edit to {label_of(logged.sets)}")
     turn.store.notes.remove(change, [note.id for note in notes])
-    turn.store.sets.remove(change, [one.id for one in standing])
-    place = standing[0].place if standing else None
-    after = record(turn, change, logged, turn.inbound.message, on=day, place=place)
-    say(turn, standing, tuple(after), logged.unread)
+    if same:
+        note_beside(turn, change, logged, turn.inbound.message, day)
+        forget_plan(turn)
+        turn.say(same_sets(standing, beside=True))
+    else:
+        turn.store.sets.remove(change, [one.id for one in standing])
+        place = standing[0].place if standing else None
+        after = record(turn, change, logged, turn.inbound.message, on=day, place=place)
+        say(turn, standing, tuple(after), logged.unread)
     if logged.pain and not any(note.pain for note in notes):
         pain.respond(turn, pained_lift(turn, logged))
+
+
+def _are_the_same(standing: Sequence[SetRecord], logged: Logged, day: date) -> bool:
+    told = [(on, done) for on, sets in by_day(logged, logged.on or day) for done in sets]
+    return told == [(one.on, one.done) for one in standing]
 
 
 def _tells_none(turn: Turn, standing: tuple[SetRecord, ...], outcome: NoSets, context: Context) -> None:
@@ -178,15 +200,19 @@ def _note_anew(turn: Turn, outcome: NoSets, *, kept_before: bool) -> None:
         talk.no_sets(turn, outcome)
 
 
-def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Correction) -> None:
+def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Correction, day: date) -> None:
     """An edit into an intent or a correction counts as said now; its sets go where it says that they were not done."""
     match outcome:
         case Correction() if standing:
             _corrected(turn, standing, outcome)
         case Act(name="undo") if standing:
             _take_away(turn, standing)
-        case Act(name="repeat") if standing and last_set(turn, outcome, without=standing) is None:
-            turn.say(edit_unread(standing, (Unread(turn.inbound.text, NOTHING_TO_REPEAT),)))
+        case Act(name="repeat") if standing:
+            again = repeated(turn, outcome, without=standing)
+            if again is None:
+                turn.say(edit_unread(standing, (Unread(turn.inbound.text, NOTHING_TO_REPEAT),)))
+            else:
+                _replace(turn, standing, again, day)
         case Act() if standing and not _stands_for(outcome, standing):
             turn.heading = still_saved(standing)
             dispatch(turn, outcome)
@@ -196,10 +222,10 @@ def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Corre
 
 
 def _stands_for(asked: Act, standing: Sequence[SetRecord]) -> bool:
-    """Whether what is asked for tells sets itself ("same again"), or says that these were not done ("skip squat")."""
+    """Whether what is asked for tells sets itself ("as planned"), or says that these were not done ("skip squat")."""
     if asked.name in ("skip", "swap"):
         return not _lifts(standing).isdisjoint((asked.exercise, *asked.also))
-    return asked.name == "repeat" or asked.as_planned
+    return asked.as_planned
 
 
 def _corrected(turn: Turn, standing: tuple[SetRecord, ...], asked: Correction) -> None:
@@ -208,4 +234,4 @@ def _corrected(turn: Turn, standing: tuple[SetRecord, ...], asked: Correction) -
     reached = {one.id for one, _ in asked.changed} | {one.id for one in (*asked.removed, *asked.moved)}
     after = apply(turn, change, asked, standing)
     forget_session(turn)
-    say(turn, standing, (*(one for one in standing if one.id not in reached), *after))
+    say(turn, standing, in_order(standing, reached, after))

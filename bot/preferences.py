@@ -14,6 +14,8 @@ ZONE, UNIT, TRAINING_TIMES, SUMMARY, DIGEST = "zone", "unit", "training times", 
 REACTIONS, LOAD_FIRST, QUIET = "reactions", "load first", "quiet"
 PAUSED_FROM, PAUSED_UNTIL = "paused from", "paused until"
 WELCOMED, GYM, PAIN_OVER = "welcomed", "gym", "pain over"
+REMINDED_AT = "reminded at"
+"""When the reminder asked for last is to come, and the event that asked for it: undo and redo go by it."""
 
 
 @dataclass(frozen=True, slots=True)

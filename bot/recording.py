@@ -42,19 +42,25 @@ def record(
     for told_for, sets in by_day(logged, day):
         records += turn.store.sets.add(change, sets, on=told_for, at=turn.at, message=message, place=place)
         place = None
-    if logged.note or logged.pain:
-        turn.store.notes.add(
-            change,
-            logged.note or turn.inbound.text,
-            on=day,
-            at=turn.at,
-            exercise=pained_lift(turn, logged),
-            pain=logged.pain,
-            message=message,
-        )
-        forget_plan(turn)
+    note_beside(turn, change, logged, message, day)
     forget_session(turn, earlier=any(one.on != turn.today for one in records))
     return records
+
+
+def note_beside(turn: Turn, change: Change, logged: Logged, message: int, day: date) -> None:
+    """Nothing; the note or the pain that came with the sets is kept."""
+    if not (logged.note or logged.pain):
+        return
+    turn.store.notes.add(
+        change,
+        logged.note or turn.inbound.text,
+        on=day,
+        at=turn.at,
+        exercise=pained_lift(turn, logged),
+        pain=logged.pain,
+        message=message,
+    )
+    forget_plan(turn)
 
 
 def pained_lift(turn: Turn, logged: Logged) -> ExerciseName | None:

@@ -14,7 +14,7 @@ from datetime import datetime, timedelta
 from bot import zones
 from bot.due_kind import Kind, Moment
 from bot.memory import Memory
-from bot.preferences import Preferences, preferences
+from bot.preferences import REMINDED_AT, Preferences, preferences
 from bot.scheduled import digest, draft, forget, once, reminder, rest_over, summary
 from bot.turn import Turn
 from storage.database import Database
@@ -58,6 +58,19 @@ def follow(turn: Turn, change: Change) -> None:
     """Nothing; a change that was undone or redone takes what it planned with it, or brings it back."""
     if change.kind in (ChangeKind.SETTING, ChangeKind.PLAN) and change.athlete == turn.athlete:
         replan(turn)
+        _follow_a_reminder(turn, change)
+
+
+def _follow_a_reminder(turn: Turn, change: Change) -> None:
+    """A single reminder goes with the change that asked for it, and comes back while its hour is still ahead."""
+    name = f"{once.ONCE} {change.inbound}"
+    if change.undone_at is not None:
+        turn.store.due.cancel(turn.athlete, name)
+        return
+    told = turn.store.settings.get(turn.athlete, REMINDED_AT, {})
+    at = datetime.fromisoformat(told["at"]) if told.get("event") == change.inbound else turn.at
+    if at > turn.at:
+        turn.store.due.plan(turn.athlete, name, turn.today, at)
 
 
 def _plan_next(moment: Moment, kind: Kind) -> None:

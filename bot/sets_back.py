@@ -14,7 +14,9 @@ from bot.replies.reply import Reply
 from bot.turn import Turn
 from bot.words import WORD
 from engine.reading.words.cues import any_cued
+from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
+from engine.reading.words.token_walk import KNOWN
 from storage.records import Change, ChangeKind
 
 ERASING = frozenset(("erasing",))
@@ -39,11 +41,15 @@ def asks_for_a_step(turn: Turn) -> bool:
 
 
 def gone_already(turn: Turn) -> Reply | None:
-    """What is said to "delete it" where nothing of this session's latest message is left: undone or deleted already."""
+    """What is said to "delete it" where nothing of this session's latest message is left: undone or deleted already;
+    and to "scrap the last set" where the latest step was of none: a body weight is no set.
+    """
     words = _words(turn)
+    step = steps.latest_undoable(turn)
+    if any(_says_sets(word) for word in words) and (step is None or not _is_of_sets(turn, step)):
+        return nothing_left(step.label if step is not None else "")
     if not any_cued(words, ERASING) or any_cued(words, STEPPING):
         return None
-    step = steps.latest_undoable(turn)
     if steps.latest_undone(turn) is not None:
         return nothing_left(step.label if step is not None else "")
     if step is None:
@@ -51,6 +57,16 @@ def gone_already(turn: Turn) -> Reply | None:
     if is_long_ago(turn, step):
         return changed_long_ago(step.label, zones.local(step.at, turn.preferences.zone).date(), turn.today)
     return deleted_already(step.label) if step.kind is ChangeKind.DELETE else None
+
+
+def _says_sets(word: str) -> bool:
+    meaning = KNOWN[word].meaning
+    return meaning is not None and meaning.kind is K.SETS
+
+
+def _is_of_sets(turn: Turn, step: Change) -> bool:
+    touched = turn.store.changes.touched(step)
+    return bool(touched.added or touched.removed)
 
 
 def _words(turn: Turn) -> list[str]:

@@ -43,9 +43,11 @@ def forgets_order(turn: Turn, words: str) -> bool:
     return True
 
 
-def read_so(turn: Turn, text: str, *, first: bool) -> Logged | None:
-    """The open message under this order; None where that does not settle it."""
-    outcome = read(text, replace(context_of(turn), load_first=first), turn.catalogue)
+def read_so(turn: Turn, text: str, asked: Asked, *, first: bool) -> Logged | None:
+    """The open message under this order, its words as answers have settled them; None where that does not settle it."""
+    known = context_of(turn)
+    taught = {**known.taught, **dict(asked.learnt)}
+    outcome = read(text, replace(known, load_first=first, taught=taught), turn.catalogue)
     return outcome if isinstance(outcome, Logged) else None
 
 
@@ -53,7 +55,7 @@ def order_shown(turn: Turn, text: str, asked: Asked, chosen: Logged) -> bool | N
     """Whether a chosen reading has the load first; None where the question was of something else, or settled before."""
     if asked.doubt is not Doubt.NUMBERS or turn.preferences.load_first is not None:
         return None
-    ways = {first: read_so(turn, text, first=first) for first in (True, False)}
+    ways = {first: read_so(turn, text, asked, first=first) for first in (True, False)}
     fitting = [first for first, told in ways.items() if told is not None and told.sets == chosen.sets]
     return fitting[0] if len(fitting) == 1 else None
 

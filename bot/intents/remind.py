@@ -6,7 +6,7 @@ from datetime import datetime, time, timedelta
 
 from bot import zones
 from bot.intents.rest import rest_for
-from bot.preferences import TRAINING_TIMES, times_to_json
+from bot.preferences import REMINDED_AT, TRAINING_TIMES, times_to_json
 from bot.replies.dates import clock
 from bot.replies.reminders import needs_time, one_reminder, reminders_set, reminders_stopped
 from bot.schedule import cancel_all, plan_beside, plan_person
@@ -49,7 +49,11 @@ def remind(turn: Turn, act: Act) -> None:
 
 def once(turn: Turn, when: datetime) -> None:
     """Nothing; one reminder will be sent at this local time, beside others asked for."""
-    plan_beside(turn, ONCE, zones.instant(when, turn.preferences.zone))
+    at = zones.instant(when, turn.preferences.zone)
+    change = turn.begin(ChangeKind.SETTING, f"the reminder at {clock(when.time())}")
+    turn.store.settings.put(change, REMINDED_AT, {"event": turn.event, "at": at.isoformat()})
+    turn.forget_lookups()
+    plan_beside(turn, ONCE, at)
     turn.say(one_reminder(when, turn.today))
 
 

@@ -18,15 +18,20 @@ NOTHING_TO_REPEAT = "there is no set to repeat yet"
 
 def repeat(turn: Turn, act: Act) -> None:
     """Nothing; the set is in the log again."""
-    latest = last_set(turn, act)
-    if latest is None:
+    again = repeated(turn, act)
+    if again is None:
         turn.say(Reply(f"Not saved: {NOTHING_TO_REPEAT}. A set looks like {example_for(turn)}"))
-        return
-    count = max(1, min(act.count or 1, MOST))
-    log(turn, Logged(tuple(latest.done for _ in range(count))))
+    else:
+        log(turn, again)
 
 
-def last_set(turn: Turn, act: Act, without: Collection[SetRecord] = ()) -> SetRecord | None:
+def repeated(turn: Turn, act: Act, without: Collection[SetRecord] = ()) -> Logged | None:
+    """The set once more, or as many times as said; None where there is none to repeat."""
+    latest = _last_set(turn, act, without)
+    return Logged((latest.done,) * max(1, min(act.count or 1, MOST))) if latest is not None else None
+
+
+def _last_set(turn: Turn, act: Act, without: Collection[SetRecord]) -> SetRecord | None:
     """The set that "same" means: the last one logged today, of the exercise named where one is.
 
     `without`: those of a message that is being edited, which say nothing of what its new words repeat.

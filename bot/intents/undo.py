@@ -54,6 +54,7 @@ def _left_out(turn: Turn) -> bool:
     if question is None or (step is not None and zones.local(step.at, turn.preferences.zone).date() >= turn.today):
         return False
     turn.store.questions.close(question, QuestionState.DROPPED)
+    pain.take_back(turn)  # told in the same message, if it was told last
     turn.kept[LEFT_OUT] = TOLD
     turn.say(left_out(question.payload["text"], step.label if step is not None else ""))
     return True
@@ -64,7 +65,7 @@ def _no_pain_after_all(turn: Turn) -> bool:
     if note is None:
         return False
     step = steps.latest_undoable(turn)
-    turn.say(undone(note.label, [undo_again(step.label)] if step is not None else []))
+    turn.say(undone(note.label, [undo_again(step.label)] if step is not None else [], _waits(turn)))
     return True
 
 
@@ -85,8 +86,12 @@ def _undo_one(turn: Turn) -> bool:
     steps.settled(turn, change)
     touched = turn.store.changes.touched(change)
     lines = difference((), touched.removed, turn.today)
-    # A message that is asked about is no change: undo goes past it, and says that it waits.
-    question = waiting(turn)
-    turn.say(undone(change.label, lines, still_open(question.payload["text"]) if question is not None else ""))
+    turn.say(undone(change.label, lines, _waits(turn)))
     refresh_day(turn, (*touched.added, *touched.removed))
     return True
+
+
+def _waits(turn: Turn) -> str:
+    """A message that is asked about is no change: undo goes past it, and says that it waits."""
+    question = waiting(turn)
+    return still_open(question.payload["text"]) if question is not None else ""

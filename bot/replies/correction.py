@@ -132,6 +132,12 @@ def plan_in_edit(standing: Sequence[SetRecord]) -> Reply:
     return Reply(f"The edit is a plan, so nothing changed.\n{still_saved(standing)}\nSend the plan as a new message.")
 
 
+def same_sets(standing: Sequence[SetRecord], *, beside: bool = False) -> Reply:
+    """An edit that tells the sets as they stand. `beside`: what is noted with them is another now."""
+    noted = "Only the note with them was changed." if beside else "Nothing changed."
+    return Reply(f"The same sets. {still_saved(standing)} {noted}", row(UNDO) if beside else ())
+
+
 def still_saved(standing: Sequence[SetRecord]) -> str:
     """The sets of an edited message that stand as before, lift by lift."""
     told = [f"{exercise} {sets_text(sets)}" for (exercise, _), sets in _by_lift(standing).items()]

@@ -23,7 +23,7 @@ def notes(chats):
         ),
         pytest.param("squat 90x5 knee hurts", "wrong chat", [], "Deleted", id="a painful set into talk"),
         pytest.param(
-            "squat 90x5 knee hurts", "squat 90x5", [], "Now: barbell back squat", id="the pain alone taken out"
+            "squat 90x5 knee hurts", "squat 90x5", [], "Only the note with them", id="the pain alone taken out"
         ),
     ],
 )

@@ -138,3 +138,50 @@ def test_an_edited_plan_is_a_plan_and_no_sets(ana):
     assert out.startswith("Plan saved: short and plain")
     assert told(ana) == []
     assert "3×5 at 95 kg" in said(ana.says("ana", "today"))
+
+
+@pytest.mark.parametrize(
+    ("text", "left"),
+    [
+        pytest.param("same", ["leg extension 12 at 50 kg"] * 2, id="same"),
+        pytest.param("x2 more", ["leg extension 12 at 50 kg"] * 3, id="x2 more"),
+    ],
+)
+def test_an_edit_to_repeated_sets_is_one_step_of_undo(ana, text, left):
+    ana.says("ana", "leg extension 12 50", "squat 3x5 90")
+    before = told(ana)
+    ana.edits("ana", text)
+    assert told(ana) == left
+
+    ana.says("ana", "undo")
+    assert told(ana) == before
+    ana.says("ana", "redo")
+    assert told(ana) == left
+
+
+@pytest.mark.parametrize("text", ["squat 90 3x5", "squats 90 5 5 5", "squat 3x5 at 90kg"])
+def test_an_edit_that_tells_the_same_sets_is_no_step(ana, text):
+    ana.says("ana", "leg extension 12 50", "squat 3x5 90")
+    out = said(ana.edits("ana", text))
+    assert out == "The same sets. Still saved: Barbell back squat 3×5 at 90 kg. Nothing changed."
+
+    ana.says("ana", "undo")
+    assert told(ana) == ["leg extension 12 at 50 kg"]
+
+
+def test_an_edit_that_tells_only_pain_beside_the_same_sets_says_what_was_changed(ana):
+    ana.says("ana", "squat 3x5 90")
+    out = said(ana.edits("ana", "squat 3x5 90 knee hurts"))
+    assert "Was:" not in out
+    assert "Only the note with them was changed." in out
+
+    ana.says("ana", "undo")
+    assert ana.standing("ana")["notes"] == []
+    assert told(ana) == SQUATS
+
+
+def test_the_sets_of_an_edit_are_told_in_the_order_of_the_log(ana):
+    ana.says("ana", "squat 3x5 90")
+    out = said(ana.edits("ana", "first one was a warm up"))
+
+    assert "Now: barbell back squat 5 at 90 kg, warm-up, then 2×5 at 90 kg" in out

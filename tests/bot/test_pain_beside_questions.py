@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 
 from tests.bot.chatting import buttons, said, texts
@@ -68,11 +70,37 @@ def test_pain_told_in_an_answer_is_noted(begun, answer):
     assert pain_notes(begun) == ["barbell row"]
 
 
-def test_undo_takes_back_what_stands_before_a_question_with_pain(begun):
-    begun.says("ana", "squat 3x5 100", "row 3x10 50 elbow hurts", "undo")
+@pytest.mark.parametrize("text", ["row 3x10 50 elbow hurts", "knee pain, curl 3x12 14", "press 3x8 40 sharp shoulder"])
+def test_undo_takes_back_the_pain_beside_a_question_and_no_sets_before_it(begun, text):
+    out = said(begun.says("ana", "squat 3x5 100", text, "undo"))
 
+    assert begun.log("ana") == [("barbell back squat", 5, "100 kg")] * 3
+    assert pain_notes(begun) == []
+    assert "Undone: the pain note" in out
+    assert "undo again takes back barbell back squat" in out
+    assert "Still asked, and not saved" in out
+
+    begun.says("ana", "redo")
+    assert len(pain_notes(begun)) == 1
+
+    begun.says("ana", "undo", "undo")
     assert begun.log("ana") == []
-    assert pain_notes(begun) == [None]
+
+
+def test_undo_leaves_out_a_message_with_pain_and_its_note_where_nothing_stands_before_it(begun):
+    begun.says("ana", "squat 3x5 100")
+    begun.at += timedelta(days=1)
+    out = said(begun.says("ana", "row 3x10 50 elbow hurts", "undo"))
+
+    assert "Left out" in out
+    assert pain_notes(begun) == []
+    assert begun.log("ana") == [("barbell back squat", 5, "100 kg")] * 3
+
+
+def test_pain_taken_back_is_noted_anew_by_the_answer_that_tells_its_sets(begun):
+    begun.says("ana", "squat 3x5 100", "row 3x10 50 elbow hurts", "undo", "barbell")
+
+    assert pain_notes(begun) == ["barbell row"]
 
 
 @pytest.mark.parametrize(

@@ -203,6 +203,23 @@ def test_reminders_asked_for_once_each_come_at_their_own_time(chats):
 
 
 @pytest.mark.parametrize(
+    ("words", "walls_told"),
+    [
+        pytest.param(["undo"], [], id="undone"),
+        pytest.param(["undo", "redo"], ["Mon 02 Mar 19:00"], id="brought back"),
+        pytest.param(["bench 60x8", "undo"], ["Mon 02 Mar 19:00"], id="a later step undone"),
+    ],
+)
+def test_a_reminder_asked_for_once_goes_with_undo_and_the_sets_before_it_stay(chats, words, walls_told):
+    chats.at = utc("2026-03-02 08:00")
+    chats.says("ana", "/start", "London", "kg", "squat 90x5", "remind me at 19:00", *words)
+    out = chats.until(utc("2026-03-03 12:00"))
+
+    assert walls(out) == walls_told
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+@pytest.mark.parametrize(
     ("words", "expected"),
     [
         pytest.param(["rest 2 min"], 1, id="over"),

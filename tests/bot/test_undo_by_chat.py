@@ -31,6 +31,7 @@ ONE_EACH = [
     pytest.param(["units lb"], id="a unit"),
     pytest.param(["/settings zone Berlin"], id="a clock"),
     pytest.param(["remind me 18:00 mon wed"], id="reminders"),
+    pytest.param(["remind me at 20:00"], id="a reminder for once"),
     pytest.param(["quiet 22:00 7:30"], id="quiet hours"),
     pytest.param(["pause until friday"], id="a pause"),
     pytest.param(["/settings summary off"], id="a switch"),
@@ -267,3 +268,11 @@ def test_what_was_right_after_all_is_put_back(chats, right):
     chats.says("ana", "squat 90x5", "delete it", right)
 
     assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+@pytest.mark.parametrize("words", ["scrap the last set", "delete the last set", "undo the last set", "remove last set"])
+def test_where_no_set_stands_none_is_scrapped_and_nothing_else_is_taken_back(chats, words):
+    out = said(chats.says("ana", "bodyweight 82", words))
+
+    assert "Nothing of the last message is left" in out
+    assert chats.standing("ana")["weights"] == ["82 kg"]

@@ -113,13 +113,17 @@ def settled(told: Answering, sets: Sequence[SetDone]) -> Settled | StillOpen:
     asked = told.asked
     if not told.tells_sets() and (left := numbers_left(asked, sets)) is not None:
         return left
-    teaches = {}
-    if asked.doubt is Doubt.EXERCISE and asked.term:
-        doubtful = {one.exercise for reading in asked.readings for one in reading.sets} - fixed_lifts(asked.readings)
-        chosen = [one.exercise for one in sets if one.exercise in doubtful]
-        if len(set(chosen)) == 1:
-            teaches = {normalise(asked.term): chosen[0]}
-    return Settled(Logged(tuple(sets), asked.on, asked.note, asked.pain, why="answered"), teaches)
+    logged = Logged(tuple(sets), asked.on, asked.note, asked.pain, why="answered")
+    return Settled(logged, taught_by(asked, sets))
+
+
+def taught_by(asked: Asked, sets: Sequence[SetDone]) -> dict[str, ExerciseName]:
+    """The word in doubt and the exercise it was settled to; nothing where the doubt was another."""
+    if asked.doubt is not Doubt.EXERCISE or not asked.term:
+        return {}
+    doubtful = {one.exercise for reading in asked.readings for one in reading.sets} - fixed_lifts(asked.readings)
+    chosen = {one.exercise for one in sets if one.exercise in doubtful}
+    return {normalise(asked.term): chosen.pop()} if len(chosen) == 1 else {}
 
 
 def numbers_left(asked: Asked, sets: Sequence[SetDone]) -> StillOpen | None:
@@ -131,7 +135,8 @@ def numbers_left(asked: Asked, sets: Sequence[SetDone]) -> StillOpen | None:
     told = [reading.sets for reading in (chosen, *rivals)]
     left = tuple(replace(reading, label=label_of(reading.sets, told)) for reading in (chosen, *rivals))
     question = question_of(Doubt.NUMBERS, "", left)
-    return StillOpen(replace(asked, readings=left, behind=(), doubt=Doubt.NUMBERS, question=question))
+    learnt = (*asked.learnt, *taught_by(asked, sets).items())
+    return StillOpen(replace(asked, readings=left, behind=(), doubt=Doubt.NUMBERS, question=question, learnt=learnt))
 
 
 def fixed_lifts(readings: Sequence[Reading]) -> frozenset[ExerciseName]:

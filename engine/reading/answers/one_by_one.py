@@ -107,7 +107,9 @@ def _of_all(asked: Asked, one: Open, found: Answer, catalogue: Catalogue) -> Ans
     match found:
         case Settled(logged, teaches):
             left = _with_settled(asked, one, logged.sets, catalogue)
-            return replace(left, teaches=teaches) if isinstance(left, Settled) else left
+            if isinstance(left, Settled):
+                return replace(left, teaches=teaches)
+            return replace(left, asked=replace(left.asked, learnt=(*asked.learnt, *teaches.items())))
         case Dropped():
             return found
         case StillOpen(left_open, again):

@@ -14,6 +14,7 @@ from engine.reading.days.dated import dated
 from engine.reading.marks.marks import without_asides
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
+from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
@@ -88,6 +89,15 @@ class Told:
 
     def set_to(self, record: SetRecord, done: SetDone) -> None:
         self.changes[record.id] = (record, done)
+
+    def at_load(self, done: SetDone, new: Piece) -> SetDone:
+        """The set at another load; the unit stays where none is told, and with no load yet it is as the lift has it."""
+        old = done.load
+        unit = new.unit or (old.unit if old else self.context.unit)
+        sign = -1 if old is not None and old.amount < 0 < new.value else 1
+        known = self.catalogue.get(done.exercise)
+        basis = old.basis if old else BASES.get(known.loading, Basis.TOTAL) if known else Basis.TOTAL
+        return replace(done, load=Load(sign * new.value, unit, basis))
 
     def correction(self) -> Correction | None:
         changed = tuple((record, done) for record, done in self.changes.values() if record.done != done)
@@ -295,12 +305,3 @@ def _denies_a_number(pieces: list[Piece], at: int) -> bool:
 
 ENDS_OF_A_NUMBER = (K.NUMBER, K.KG, K.LB)
 AS_THEY_ARE = frozenset((K.NUMBER, K.EFFORT, K.DATE, K.NAME))
-
-
-def with_load(done: SetDone, new: Piece) -> SetDone:
-    """The set at another load; the unit stays where none is told."""
-    old = done.load
-    unit = new.unit or (old.unit if old else Unit.KG)
-    sign = -1 if old is not None and old.amount < 0 < new.value else 1
-    basis = old.basis if old else Basis.TOTAL
-    return replace(done, load=Load(sign * new.value, unit, basis))

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from engine.reading.corrections.correcting import Told, with_load
+from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import part_told
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
@@ -83,7 +83,7 @@ def _is_held(piece: Piece, told: Told) -> bool:
 
 def _at(done: SetDone, number: Piece, told: Told) -> SetDone:
     """The set at the load; help on a lift of the body counts against it."""
-    one = with_load(done, number)
+    one = told.at_load(done, number)
     load = one.load
     if load is None or load.basis is not Basis.BODY or K.ASSISTED not in told.kinds():
         return one

@@ -132,8 +132,10 @@ def _meant(told: Told, part: Part, named: ExerciseName | None) -> Sequence[SetRe
 
 
 def with_name(done: SetDone, new: NewName) -> SetDone:
-    """The same set under another name; its load on the basis of the new lift."""
+    """The same set under another name; its load on the basis of the new lift, and none where the body was all."""
     load = done.load
+    if load is not None and load.basis is Basis.BODY and load.amount == 0 and new.basis is not Basis.BODY:
+        load = None
     moved = None if load is None else replace(load, basis=new.basis) if load.amount >= 0 else load
     return replace(done, exercise=new.exercise, load=moved)
 
@@ -184,7 +186,7 @@ def new_unit(told: Told) -> Correction | None:
     if part.missing or part.named_unknown:
         return None
     for record in _of_unit(told, part):
-        if record.done.load is not None:
+        if record.done.load is not None and record.done.load.amount:
             told.set_to(record, replace(told.now(record), load=replace(record.done.load, unit=unit)))
     return told.correction()
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from engine.reading.corrections.correcting import Told, with_load
+from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.counts import group_of, set_count
 from engine.reading.corrections.parts import Part, sets_of
 from engine.reading.corrections.restated import become, sets_read
@@ -111,7 +111,7 @@ def _replaced(told: Told, reached: Sequence[SetRecord], new: Piece, old: Piece) 
         return False
     for record in chosen:
         done = told.now(record)
-        told.set_to(record, with_load(done, new) if chosen is loads else replace(done, reps=int(new.value)))
+        told.set_to(record, told.at_load(done, new) if chosen is loads else replace(done, reps=int(new.value)))
     if not chosen:
         for record in reached:
             told.set_to(record, _rare(told.now(record), new, old))

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from engine.reading.corrections.correcting import Told, with_load
+from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.names import new_exercise
 from engine.reading.corrections.parts import is_be
 from engine.reading.corrections.renaming import renamed
@@ -35,7 +35,7 @@ def renamed_at_load(told: Told) -> Correction | None:
     if new_exercise(replace(told, pieces=bare)) is None:
         return None
     for record, done in list(told.changes.values()):
-        told.set_to(record, with_load(done, number))
+        told.set_to(record, told.at_load(done, number))
     return told.correction()
 
 

@@ -15,6 +15,7 @@ from engine.reading.values import Context
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
+from engine.values.exercise import Measure
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis
 
@@ -57,6 +58,8 @@ def renamed(pieces: Sequence[Piece], old: ExerciseName, context: Context, catalo
         return None
     if named and named[0].text in ANGLES and before is not None and before.pattern is not known.pattern:
         return None  # "incline" behind a row is no bench press
+    if before is not None and (before.measure is Measure.REPS) is not (known.measure is Measure.REPS):
+        return None  # a plank's seconds are nobody's bench press
     return NewName(known.name, BASES.get(known.loading, Basis.TOTAL))
 
 

@@ -8,7 +8,7 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.corrections.clauses import clauses
-from engine.reading.corrections.correcting import Told, cue_at, with_load
+from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.parts import Part, first_word, is_be, part_told
@@ -262,7 +262,7 @@ def _apply_with_count(told: Told, clause: list[Piece], part: Part, numbers: list
     if not _weighs(told, clause, number, group[-1].done):
         return False
     for record in group[:count]:
-        told.set_to(record, with_load(told.now(record), number))
+        told.set_to(record, told.at_load(told.now(record), number))
     told.removed += group[count:]
     return True
 
@@ -287,7 +287,7 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
         number = number._replace(value=number.value // 1 if abs(number.value - done.reps) <= NEAR_THE_REPS else NOTHING)
     elif _weighs(told, clause, number, done) or _is_of_all_loads(told, part, number, group):
         for record in group:
-            told.set_to(record, with_load(told.now(record), number))
+            told.set_to(record, told.at_load(told.now(record), number))
         return group
     if number.value != int(number.value) or number.value < 1:
         return []
