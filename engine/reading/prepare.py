@@ -47,6 +47,7 @@ from engine.reading.marks.made_of_tries import with_tries_in_doubt
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
 from engine.reading.marks.named_sets import SETS_NAMED, with_named_sets
+from engine.reading.marks.names_as_words import may_name_somebody, with_names_as_words
 from engine.reading.marks.not_quite import MARKS, with_marks_denied
 from engine.reading.marks.others_doing import MAY_BE_PEOPLE, with_others_doing
 from engine.reading.marks.parted_numbers import with_parted_numbers
@@ -166,7 +167,10 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
 
 def _with_people(pieces: list[Piece], kinds: set[K], called: str) -> list[Piece]:
     """The pieces, which were of these kinds, with others told of by what they do, and with company."""
-    if K.PLAIN in kinds and K.TIMES in kinds:
+    if K.NUMBER in kinds and not kinds <= PLAINLY_SETS and may_name_somebody(pieces):
+        pieces = with_names_as_words(pieces)
+        kinds = kinds_of(pieces)
+    if K.PLAIN in kinds and K.NUMBER in kinds:
         pieces = with_somebody_parted(pieces, called)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_TAKE_TURNS) and may_hold_turns(pieces, kinds):
         pieces = with_turns(pieces, called)

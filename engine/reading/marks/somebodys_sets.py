@@ -1,10 +1,11 @@
 """Somebody's sets beside her own, no comma between: "bench 80x5 (tom did 100x5)", "beat tom's 100x5 with bench 105x5".
 
 behind = set [ REMARK ] [ "(" | "+" ] [ AS ] SOMEBODY [ DID ] set                  hers stand in front
-ahead  = [ AS ] ( SOMEBODY "'s" | AS SOMEBODY DID ) set [ "with" ] LIFT    at the head of a line; hers stand behind
+ahead  = [ AS ] ( SOMEBODY "'s" | AS SOMEBODY DID ) set [ "with" | "i" DID ] LIFT   heads a line; hers stand behind
 A comma is put between them, and where the bracket was, so that the rules for a clause about somebody hold
 (`talk/whose.py`).
-AS: "vs", "after", "beat". SOMEBODY: a word that no list knows, and not the writer's own name.
+AS: "vs", "after", "beat", or "while" ahead of what somebody did. SOMEBODY: a word that no list knows, and not the
+writer's own name.
 """
 
 from __future__ import annotations
@@ -15,14 +16,17 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody, verb_behind
-from engine.reading.words.pieces import Piece, kinds_in_order, places_of
+from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_of
 
-COMPARING = frozenset(("compared", "beats"))
+COMPARING = frozenset(("compared", "beats", "meanwhile"))
 LEADING = frozenset((K.NOT_DATE, K.EARLIER))
 SIGNS = frozenset((K.OPEN, K.PLUS))
+ADDING = frozenset((K.AND, K.THEN))
+HEADS_A_CLAUSE = frozenset((K.COMMA, K.STOP, K.AND, K.PLUS, K.OPEN, K.LINE, K.SLASH))
+ENDS_A_CLAUSE = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
 UNITS = frozenset((K.KG, K.LB))
 ENDS_OF_SETS = UNITS | {K.NUMBER}
-HER_TURN = frozenset((K.WITH, K.FILLER))
+HER_TURN = frozenset((K.WITH, K.FILLER, K.AND, K.THEN))
 POSSESSIVES = ("'s", "’s")
 REACH = 6
 """Pieces of a set and what is told beside it. Common practice, no source."""
@@ -33,15 +37,31 @@ def with_somebody_parted(pieces: list[Piece], called: str) -> list[Piece]:
     kinds = kinds_in_order(pieces)
     own = called.casefold().split()
     commas: dict[int, bool] = {}
+    out = pieces
     for at in places_of(K.PLAIN, kinds):
         if _is_named(pieces[at], own):
+            out = _said_of(out, at)
             commas |= _commas(pieces, kinds, at)
-    return _parted(pieces, commas) if commas else pieces
+    return _parted(out, commas) if commas else out
+
+
+def _said_of(pieces: list[Piece], at: int) -> list[Piece]:
+    """ ", tom did the same", ", tom also did 70x5": said of the one named there, and neither more sets of hers."""
+    verb = verb_behind(pieces, at)
+    if kind_at(pieces, at + 1) in ADDING and "also" in CUES_OF[pieces[at + 1].text]:
+        return [*pieces[: at + 1], pieces[at + 1]._replace(kind=K.FILLER), *pieces[at + 2 :]]
+    same = max(verb, at) + 1
+    same += kind_at(pieces, same) is K.FILLER
+    said = kind_at(pieces, same) is K.SAME and (same > at + 1 or kind_at(pieces, at - 1) is K.AND)
+    if said and kind_at(pieces, at - 1) in HEADS_A_CLAUSE and kind_at(pieces, same + 1) in ENDS_A_CLAUSE:
+        return [*pieces[:at], pieces[at]._replace(kind=K.OTHERS), *pieces[at + 1 :]]
+    return pieces
 
 
 def _is_named(word: Piece, own: Sequence[str]) -> bool:
     name = word._replace(text=_name_in(word.text))
-    known = CUES_OF[name.text] or name.text in own  # "3x10 oder 4x8"
+    cues = CUES_OF[name.text]  # "3x10 oder 4x8"
+    known = (cues and "alsoaname" not in cues) or name.text in own
     return not known and is_somebody(name) and len(name.text) > 1
 
 
@@ -54,23 +74,36 @@ def _commas(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> dict[int, b
     """The places of commas around the set of the one named there; whether each stands instead of the sign there."""
     verb = verb_behind(pieces, at)
     set_at = (verb or at) + 1
-    end = _end_of_set(kinds, set_at)
+    end = _end_of_set(kinds, set_at) if not _did(pieces, verb) else _end_of_what_was_done(kinds, set_at)
     if end == set_at:
         return {}
     leading = at > 0 and (kinds[at - 1] in LEADING or is_cued(pieces[at - 1].text, COMPARING))
     start = at - leading
+    start -= leading and start > 0 and is_cued(pieces[start - 1].text, COMPARING)  # French "pendant que"
     signed = kind_at(pieces, start - 1) in SIGNS
     before = start - 1 - signed
     before -= before > 0 and kinds[before] is K.NOTE  # "80x5 easy (tom did 100x5)"
-    if before >= 0 and kinds[before] in ENDS_OF_SETS and K.TIMES in kinds[max(0, before - REACH) : before]:
+    paired = K.TIMES in kinds[max(0, before - REACH) : before + 1]
+    if before >= 0 and kinds[before] in ENDS_OF_SETS and (paired or _did(pieces, verb)):
         closed = _closing(kinds, end) if signed and kinds[start - 1] is K.OPEN else {}
         return {start - 1: True, **closed} if signed else {start: False}
     owned = _name_in(pieces[at].text) != pieces[at].text
     heads = kind_at(pieces, start - 1) in (None, K.LINE)
-    hers = end + (kind_at(pieces, end) in HER_TURN)
-    told = heads and (owned or (leading and verb))
+    hers = _past_her_turn(pieces, end)
+    told = heads and (owned or (verb and (leading or hers > end + 1)))
     named = kind_at(pieces, hers) is K.NAME and kind_at(pieces, hers + 1) is K.NUMBER
     return {end: False} if told and named else {}
+
+
+def _past_her_turn(pieces: Sequence[Piece], at: int) -> int:
+    """The place behind "with", "i did", "so i did" there."""
+    end = at
+    while end < at + LONGEST_TURN and kind_at(pieces, end) in HER_TURN:
+        end += 1
+    return end
+
+
+LONGEST_TURN = 3
 
 
 def _end_of_set(kinds: Sequence[K], at: int) -> int:
@@ -84,7 +117,21 @@ def _end_of_set(kinds: Sequence[K], at: int) -> int:
     return end
 
 
+def _did(pieces: Sequence[Piece], verb: int) -> bool:
+    """Whether somebody did it; "wobbly got 7" tells what a set of one's own came to."""
+    return verb > 0 and "reached" not in CUES_OF[pieces[verb].text]
+
+
+def _end_of_what_was_done(kinds: Sequence[K], at: int) -> int:
+    """The place behind "triples at 140", "3 sets of 5 at 140", "90s" there; the same one where nothing is counted."""
+    end = at
+    while end < len(kinds) and kinds[end] in WITHIN_SETS:
+        end += 1
+    return end if not COUNTED.isdisjoint(kinds[at:end]) else at
+
+
 WITHIN_A_SET = ENDS_OF_SETS | {K.TIMES, K.AT}
+WITHIN_SETS = WITHIN_A_SET | COUNTED | {K.FOR, K.SETS, K.REPS, K.OF, K.WITH}
 
 
 def _closing(kinds: Sequence[K], at: int) -> dict[int, bool]:

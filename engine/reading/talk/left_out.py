@@ -54,6 +54,8 @@ def _tells_sets(run: Sequence[Piece]) -> bool:
     kinds = [piece.kind for piece in run]
     numbers = kinds.count(K.NUMBER)
     ahead = kinds[: kinds.index(K.NUMBER)] if numbers else kinds
+    if K.PLAIN in ahead and (TELLING_WHOSE - {K.PLAIN}).isdisjoint(ahead):
+        return numbers >= LEAST_NUMBERS and K.TIMES in kinds  # "tove did 105x5", "psyched did 105x5"
     if not TELLING_WHOSE.isdisjoint(ahead):
         return False
     return K.NAME in kinds and (numbers >= LEAST_NUMBERS or (numbers > 0 and K.TIMES in kinds))

@@ -35,6 +35,7 @@ def somebody_did(ahead: Sequence[Piece]) -> bool:
         if is_somebody(subject) and verb.kind is K.NAME and verb.text.endswith("ed") and len(subject.text) > 1:
             return True
     told = told[1:] if told and told[0].kind in BETWEEN_CLAUSES else told
+    told = told[1:] if told and "meanwhile" in CUES_OF[told[0].text] else told  # ", while tom did 100x5"
     if [piece.kind for piece in told[:3]] == [K.PLAIN, K.AND, K.PLAIN]:
         told = told[2:]  # "anna and lisa did 5x5"
     if len(told) > 1 and told[1].text == "did" and is_somebody(told[0]):

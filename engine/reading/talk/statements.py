@@ -9,6 +9,8 @@ habit     = sets DAILY                                  60 push ups a day
 wished    = sets SOON | PLAN ... ":" sets | ... "would" name sets        bench 100x5 soon        menu: squat 5x5 100
 beaten    = PERSON BEAT ... "," sets                    my sister beat me, 12 push ups
 done_by   = sets [ "by" | "for" ] PERSON                bench 60x8, 70x8 my sister
+          | sets ... sets ( "by" | "for" ) WORD         bench 60x8, 70x8 for tove     WORD: one that no list knows
+          | sets "me" ... sets WORD                     bench 60x8 me, 70x8 tove
 """
 
 from __future__ import annotations
@@ -19,6 +21,7 @@ from itertools import pairwise
 from engine.reading.lexing.name_words import ANGLES
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.people import is_somebody
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
 from engine.reading.words.pieces import COUNTED, Piece, Role, is_one_word
 from engine.reading.words.tokens import tokenize
@@ -192,7 +195,11 @@ def done_by(pieces: Sequence[Piece]) -> Piece | None:
     """
     for at in range(1, len(pieces)):
         who = pieces[at]
-        if who.kind is not K.OTHERS or (at + 1 < len(pieces) and pieces[at + 1].kind not in CLAUSES_PARTED):
+        if who.kind not in MAY_BE_WHO or (at + 1 < len(pieces) and pieces[at + 1].kind not in CLAUSES_PARTED):
+            continue
+        if who.kind is K.PLAIN:
+            if _did_the_others(pieces, at):
+                return who
             continue
         several = not is_one_word(who) or "him" in CUES_OF[who.text]
         before = pieces[at - 1 - (pieces[at - 1].kind in BY_WHOM)]
@@ -201,5 +208,21 @@ def done_by(pieces: Sequence[Piece]) -> Piece | None:
     return None
 
 
+def _did_the_others(pieces: Sequence[Piece], at: int) -> bool:
+    """ "60x8, 70x8 for tove", "60x8 me, 70x8 tove": a word behind numbers that others stand in front of."""
+    told = pieces[at - 1].kind in BY_WHOM
+    numbers = at - 1 - told
+    numbers -= numbers > 0 and pieces[numbers].kind is K.OPEN
+    if not is_somebody(pieces[at]) or CUES_OF[pieces[at].text] or pieces[numbers].kind not in ENDS_OF_SETS:
+        return False
+    start = next((place for place in range(numbers, 0, -1) if pieces[place].kind in CLAUSES_PARTED), 0)
+    ahead = pieces[:start]
+    if COUNTED.isdisjoint([piece.kind for piece in ahead]):
+        return False
+    return told or any("myturn" in CUES_OF[piece.text] for piece in ahead)
+
+
+MAY_BE_WHO = frozenset((K.OTHERS, K.PLAIN))
+ENDS_OF_SETS = COUNTED | {K.KG, K.LB, K.REPS}
 CLAUSES_PARTED = CLAUSE_ENDS | {K.AND, K.CLOSE, K.PLUS}
 BY_WHOM = frozenset((K.BY, K.FOR))

@@ -11,7 +11,14 @@ from __future__ import annotations
 from engine.reading.prepare import Prepared
 from engine.reading.talk.handed_plans import may_head_a_plan
 from engine.reading.talk.somebody import may_be_somebody
-from engine.reading.talk.statements import beaten_by, done_by, is_a_statement, may_be_ahead, may_count_others
+from engine.reading.talk.statements import (
+    MAY_BE_WHO,
+    beaten_by,
+    done_by,
+    is_a_statement,
+    may_be_ahead,
+    may_count_others,
+)
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
@@ -65,7 +72,7 @@ def _is_a_riddle(prepared: Prepared) -> bool:
 
 def _told_of_others(prepared: Prepared) -> str:
     """ "my sister beat me, 12 push ups", "bench 60x8, 70x8 my sister": she, as typed; empty where nobody is told."""
-    if K.OTHERS not in prepared.told:
+    if MAY_BE_WHO.isdisjoint(prepared.told):
         return ""
     who = beaten_by(prepared.spoken) or done_by(prepared.spoken)
     return prepared.cleaned[who.start : who.end] if who is not None else ""

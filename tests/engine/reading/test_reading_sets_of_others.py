@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from engine.reading import read
-from engine.reading.values import Asked, Doubt
+from engine.reading.values import Asked, Doubt, Logged
 from tests.engine.reading.saying import KNOWN, readings, said, situation
 
 
@@ -240,3 +240,73 @@ def test_her_own_name_before_a_set_leaves_it_hers() -> None:
     mine = replace(situation(), called="Tove")
 
     assert said("bench 80x5 tove 85x5", mine) == "barbell bench press 5 at 80 kg, 5 at 85 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "squat 100x5, mia did 70x5",
+        "squat 100x5 mia did 70x5",
+        "squat 100x5 (mia only did 70x5)",
+        "squat 100x5, max did 140x5",
+        "squat 100x5, dan did 140x5",
+        "squat 100x5, may squatted 70x5",
+        "squat 100x5, marco ha fatto 140x5",
+        "squat 100x5 per gjorde 140x5",
+        "squat 100x5 while tom did 140x5",
+        "squat 100x5 when tom was doing 140x5",
+        "squat 100x5 but tom only did 70x5",
+        "squat 100x5 so tom did 140 for 5",
+        "squat 100x5 while tom did triples at 140",
+        "while tom did 140x5 i did squat 100x5",
+        "kniebeuge 100x5 aber paul machte 140x5",
+        "sentadilla 100x5 mientras pablo hizo 140x5",
+        "squat 100x5 mentre luca ha fatto 140x5",
+        "squat 100x5 maar joris deed 140x5",
+        "agachamento 100x5 enquanto tiago fez 140x5",
+        "knäböj 100x5 medan erik gjorde 140x5",
+        "squat 100x5, tom did the same",
+        "squat 100x5, tom also did 70x5",
+        "squat 100x5 and tom the same",
+    ],
+)
+def test_what_somebody_did_meanwhile_or_whose_name_is_a_word_is_left_out(text: str) -> None:
+    assert said(text) == "barbell back squat 5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat 100x5 mia 70x5", "barbell back squat 5 at 100 kg"),
+        ("after tom did 140x5 i did squat 100x5", "barbell back squat 5 at 100 kg"),
+        ("tom did 140x5 so i did squat 100x5", "barbell back squat 5 at 100 kg"),
+        ("squat 100x5 terwijl joris 140x5 deed", "barbell back squat 5 at 100 kg"),
+        ("squat 100x5, 70x5 for tom", "barbell back squat 5 at 100 kg, 5 at 70 kg"),
+        ("squat 100x5 (me), 70x5 (tom)", "barbell back squat 5 at 100 kg, 5 at 70 kg"),
+        ("squat 100x5 me, 70x5 by tom", "barbell back squat 5 at 100 kg, 5 at 70 kg"),
+    ],
+)
+def test_what_may_be_somebodys_beside_her_sets_is_asked(text: str, meant: str) -> None:
+    assert said(text) == f"ask: {meant}"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat 100x5 dan 110x5", "barbell back squat 5 at 100 kg, 5 at 110 kg"),
+        ("kniebeuge 100x5 max 110x5", "barbell back squat 5 at 100 kg, 5 at 110 kg"),
+        ("squat 100x5, ma ho fatto 110x5", "barbell back squat 5 at 100 kg, 5 at 110 kg"),
+        ("la mia panca 60x8", "barbell bench press 8 at 60 kg"),
+        ("squat 100x5, 70x5 for fun", "barbell back squat 5 at 100 kg, 5 at 70 kg"),
+        ("squat 100x5 but then did 105x5", "barbell back squat 5 at 100 kg, 5 at 105 kg"),
+    ],
+)
+def test_such_words_name_nobody_where_they_are_words(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+def test_what_an_unknown_word_is_said_to_have_done_is_quoted() -> None:
+    outcome = read("squat 100x5, psyched did 105x5", situation(), KNOWN)
+
+    assert isinstance(outcome, Logged)
+    assert [one.text for one in outcome.unread] == ["psyched did 105x5"]
