@@ -69,6 +69,8 @@ from engine.reading.marks.taken_back import without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
+from engine.reading.marks.told_for_comparison import WORDS as MAY_BE_COMPARED
+from engine.reading.marks.told_for_comparison import with_what_is_compared
 from engine.reading.marks.told_of_one import with_results_of_one
 from engine.reading.marks.tries import with_tries, with_tries_failed
 from engine.reading.marks.warmed_up import without_warm_ups_told
@@ -316,11 +318,20 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.WARMUP in kinds:
         pieces = without_warm_ups_told(pieces)
         kinds = kinds_of(pieces)
-    if not kinds.isdisjoint(TELLING_OF_EARLIER):
-        pieces = without_earlier_sets(pieces)
-        kinds = kinds_of(pieces)
+    pieces, kinds = _without_sets_of_another_time(pieces, kinds)
     told = dated(pieces, kinds, context)
     return without_marks(told, kinds if told is pieces else kinds_of(told))
+
+
+def _without_sets_of_another_time(pieces: list[Piece], kinds: set[K]) -> tuple[list[Piece], set[K]]:
+    """The pieces, which are of these kinds, with sets set aside that are told to compare; and their kinds."""
+    if K.TIMES in kinds and not kinds.isdisjoint(MAY_BE_COMPARED):
+        before, pieces = pieces, with_what_is_compared(pieces)
+        kinds = kinds if pieces is before else kinds_of(pieces)
+    if kinds.isdisjoint(TELLING_OF_EARLIER):
+        return pieces, kinds
+    pieces = without_earlier_sets(pieces)
+    return pieces, kinds_of(pieces)
 
 
 def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:

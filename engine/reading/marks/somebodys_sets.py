@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.people import is_somebody, verb_behind
+from engine.reading.words.people import is_somebody, possessor, verb_behind
 from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_of
 
 COMPARING = frozenset(("compared", "beats", "meanwhile"))
@@ -27,7 +27,6 @@ ENDS_A_CLAUSE = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
 UNITS = frozenset((K.KG, K.LB))
 ENDS_OF_SETS = UNITS | {K.NUMBER}
 HER_TURN = frozenset((K.WITH, K.FILLER, K.AND, K.THEN))
-POSSESSIVES = ("'s", "’s")
 REACH = 6
 """Pieces of a set and what is told beside it. Common practice, no source."""
 
@@ -59,15 +58,10 @@ def _said_of(pieces: list[Piece], at: int) -> list[Piece]:
 
 
 def _is_named(word: Piece, own: Sequence[str]) -> bool:
-    name = word._replace(text=_name_in(word.text))
+    name = word._replace(text=possessor(word.text))
     cues = CUES_OF[name.text]  # "3x10 oder 4x8"
     known = (cues and "alsoaname" not in cues) or name.text in own
     return not known and is_somebody(name) and len(name.text) > 1
-
-
-def _name_in(text: str) -> str:
-    """ "tom's": the name without its ending."""
-    return next((text.removesuffix(ending) for ending in POSSESSIVES if text.endswith(ending)), text)
 
 
 def _commas(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> dict[int, bool]:
@@ -87,7 +81,7 @@ def _commas(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> dict[int, b
     if before >= 0 and kinds[before] in ENDS_OF_SETS and (paired or _did(pieces, verb)):
         closed = _closing(kinds, end) if signed and kinds[start - 1] is K.OPEN else {}
         return {start - 1: True, **closed} if signed else {start: False}
-    owned = _name_in(pieces[at].text) != pieces[at].text
+    owned = possessor(pieces[at].text) != pieces[at].text
     heads = kind_at(pieces, start - 1) in (None, K.LINE)
     hers = _past_her_turn(pieces, end)
     told = heads and (owned or (verb and (leading or hers > end + 1)))

@@ -47,6 +47,8 @@ def _behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:
     """The place of the number behind words that take back what stands before them; 0 where others stand there."""
     end, takes = at, False
     while end < len(pieces) and end - at < LONGEST and pieces[end].kind is not K.NUMBER:
+        if pieces[end].kind is K.FUTURE:
+            return 0  # "100x5 was meant to be 105x5"
         if pieces[end].kind not in SIGNS:
             words = [spoken(word) for word in cleaned[pieces[end].start : pieces[end].end].split()]
             cues = [CUES_OF[word] for word in words]

@@ -15,7 +15,7 @@ TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINA
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
 AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
 BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
+OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.SAYING, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
 LEAVING_OUT = TOLD_OF | {K.NEVER}
 MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE}
 """Kinds that may open a clause, or close a remark."""
@@ -46,7 +46,9 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
         ends = ends or opens or _turns_elsewhere(sentence, at) or _leaves_one_out(sentence, at)
         ends = ends or (turning and _turns_to_a_goal(sentence, at))
         if ends or (turning and kind in OPENING_ANOTHER and _opens_another(sentence, at)):
-            found.append([piece])
+            subject = _subject_of(found[-1]) if kind is K.SAYING else 0
+            found[-1], said = found[-1][: len(found[-1]) - subject], found[-1][len(found[-1]) - subject :]
+            found.append([*said, piece])
         else:
             found[-1].append(piece)
         in_remark = in_remark or opens
@@ -54,6 +56,17 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
             in_remark = False
             found.append([])
     return found
+
+
+def _subject_of(clause: list[Piece]) -> int:
+    """How many words at the end of a clause may be what "says" is said of: "80x5 the app", "80x5 plan"."""
+    last = len(clause)
+    while last and clause[last - 1].kind in SUBJECTS:
+        last -= 1
+    return len(clause) - last
+
+
+SUBJECTS = frozenset((K.PLAIN, K.FILLER))
 
 
 def _step_of_a_wish(sentence: list[Piece]) -> int:
@@ -101,7 +114,9 @@ def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
     """ "squat 3x5 90 goal is 100", "80x5 could have made 6": a wish with its own number behind sets with their load."""
     word = sentence[at]
     if word.kind is K.NEVER:
-        return "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0 and tells_a_whole_set(sentence[:at])
+        paired = [piece.kind for piece in sentence[at + 1 :] if piece.kind is not K.FILLER][:2] == [K.NUMBER, K.TIMES]
+        would = "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0
+        return (would or paired) and tells_a_whole_set(sentence[:at])
     if word.kind is not K.FUTURE:
         return False
     behind = [piece.kind for piece in sentence[at + 1 :]]
@@ -232,8 +247,8 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
         return any(one.kind is K.FUTURE for one in sentence[:at]) and sentence[at - 1].kind in ENDS_OF_A_SET
     if piece.text in phrasebook().cues["thatiswhy"]:
         return _goes_on_with_sets(sentence, at)
-    if piece.kind is K.OTHERS:
-        return _somebody_else_did(sentence, at)
+    if piece.kind in OF_OTHERS:
+        return _somebody_else_did(sentence, at) if piece.kind is K.OTHERS else _says_so(sentence, at)
     ahead, behind = sentence[:at], sentence[at + 1 :]
     if turns(piece):
         cued = any(one.kind in AHEAD for one in ahead)
@@ -242,15 +257,38 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
 
 
 def _somebody_else_did(sentence: list[Piece], at: int) -> bool:
-    """ "bench 80x5 my mate did 100x5", "bench 60x8 my brother 70x8"."""
+    """ "bench 80x5 my mate did 100x5", "bench 60x8 my brother 70x8", "bench 80x5 coach wants 85x5"."""
     ahead, behind = sentence[:at], sentence[at + 1 :]
     if not counted(ahead) or not counted(behind):
         return False
     if sentence[at - 1].kind in (*ENDS_OF_A_SET, K.NAME) and behind[0].kind in COUNTED:
         return True  # "bench 60x8 my brother 70x8"
-    return behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed"))
+    if behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed")):
+        return True
+    told = _up_to_the_numbers(behind)
+    if any(not {"me", "tome", "doneto"}.isdisjoint(CUES_OF[piece.text]) for piece in told):
+        return False  # "bench 80x5 my mate spotted me for 85x5"
+    return tells_a_whole_set(ahead) and any(is_cued(piece.text, DOING_OR_WANTING) for piece in told)
 
 
+def _up_to_the_numbers(behind: list[Piece]) -> list[Piece]:
+    """The words from here to the numbers; none where the clause ends before them, or they are far."""
+    first = next((at for at, piece in enumerate(behind) if piece.kind in COUNTED or piece.kind in CLAUSE_ENDS), 0)
+    return behind[:first] if first <= NEAR and behind[first].kind in COUNTED else []
+
+
+def _says_so(sentence: list[Piece], at: int) -> bool:
+    """ "bench 80x5 app says 85x5", "bench 80x5 the plan has 85x5"; "bench 80x5 video 85x5" was filmed."""
+    if "shown" in CUES_OF[sentence[at].text] or not tells_a_whole_set(sentence[:at]):
+        return False
+    behind = [piece.kind for piece in sentence[at + 1 :] if piece.kind is not K.FILLER]
+    return behind[:2] == [K.NUMBER, K.TIMES]
+
+
+DOING_OR_WANTING = frozenset(("theydo", "atit", "theywant"))
+
+
+OF_OTHERS = frozenset((K.OTHERS, K.SAYING))
 ADDING = frozenset((K.AND, K.PLUS, K.SLASH))
 
 

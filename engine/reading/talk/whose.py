@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from engine.reading.prepare import Prepared
 from engine.reading.talk.handed_plans import may_head_a_plan
+from engine.reading.talk.sets_of_whom import told_as_theirs
 from engine.reading.talk.somebody import may_be_somebody
 from engine.reading.talk.statements import (
     MAY_BE_WHO,
@@ -23,6 +24,7 @@ from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
+from engine.reading.words.people import possessor
 
 SHORTEST, LONGEST = 3, 14
 """Letters of a name; shorter words in front of a colon are labels. Common practice, no source."""
@@ -34,11 +36,11 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
         return logged  # a question holds one day
     if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
-    name = _named(prepared, context) or _told_of_others(prepared)
+    name = _named(prepared, context) or _told_of_others(prepared) or _told_as_theirs(prepared, context)
     if not name or "\n" in prepared.cleaned.strip():
         return logged
     label = label_of(logged.sets)
-    other = "somebody else" if "him" in CUES_OF[name.lower()] else name
+    other = "somebody else" if not NOBODY_NAMED.isdisjoint(CUES_OF[name.lower()]) else possessor(name)
     said = f"Whose sets are these, yours or {other}’s? {label}. Nothing is saved yet."
     mine = (Reading(logged.sets, 1.0, label),)
     return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
@@ -76,6 +78,19 @@ def _told_of_others(prepared: Prepared) -> str:
         return ""
     who = beaten_by(prepared.spoken) or done_by(prepared.spoken)
     return prepared.cleaned[who.start : who.end] if who is not None else ""
+
+
+def _told_as_theirs(prepared: Prepared, context: Context) -> str:
+    """ "squat 3x5 60 for tove", "tove - squat 3x5 60": whom they are told of, as typed; empty for nobody but her."""
+    if MAY_BE_THEIRS.isdisjoint(prepared.told):
+        return ""
+    who = told_as_theirs(prepared.spoken)
+    typed = prepared.cleaned[who.start : who.end] if who is not None else ""
+    return "" if possessor(typed.casefold()) in context.called.casefold().split() else typed
+
+
+MAY_BE_THEIRS = frozenset((K.PLAIN, K.OTHERS, K.NOT))
+NOBODY_NAMED = frozenset(("him", "myturn", "my"))
 
 
 def _is_an_invitation(prepared: Prepared) -> bool:

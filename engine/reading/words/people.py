@@ -28,3 +28,11 @@ def _does(piece: Piece) -> bool:
     """ "did", "also did"."""
     cues = CUES_OF[piece.text]
     return "theydo" in cues or ("also" in cues and not is_one_word(piece))
+
+
+def possessor(text: str) -> str:
+    """ "tom's": the name without its ending."""
+    return next((text.removesuffix(ending) for ending in POSSESSIVES if text.endswith(ending)), text)
+
+
+POSSESSIVES = ("'s", "’s")

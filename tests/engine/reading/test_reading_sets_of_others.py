@@ -310,3 +310,78 @@ def test_what_an_unknown_word_is_said_to_have_done_is_quoted() -> None:
 
     assert isinstance(outcome, Logged)
     assert [one.text for one in outcome.unread] == ["psyched did 105x5"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "squat 100x5 coach wants 110x5",
+        "squat 100x5 my coach wanted 110x5",
+        "squat 100x5 coach showed 140x5",
+        "squat 100x5 next to a guy doing 180x5",
+        "squat 100x5 app says 110x5",
+        "squat 100x5 the plan said 110x5",
+        "squat 100x5 everyone else did 140x5",
+        "squat 100x5 (planned 105x5)",
+        "squat 100x5 (usually 110x5)",
+        "squat 100x5 was meant to be 105x5",
+        "squat 100x5 was supposed to be 105x5",
+        "squat 100x5 skipped 105x5",
+        "kniebeuge 100x5 mein trainer wollte 110x5",
+        "sentadilla 100x5 mi entrenador quiere 110x5",
+        "squat 100x5 mon coach veut 110x5",
+        "squat 100x5 mijn coach wil 110x5",
+        "agachamento 100x5 meu treinador quer 110x5",
+        "присед 100х5 тренер хочет 110х5",
+        "knäböj 100x5 appen säger 110x5",
+        "kniebeuge 100x5 (geplant 105x5)",
+        "squat 100x5 (prévu 105x5)",
+    ],
+)
+def test_what_was_wanted_planned_or_shown_right_behind_a_set_is_no_set(text: str) -> None:
+    assert said(text) == "barbell back squat 5 at 100 kg"
+
+
+@pytest.mark.parametrize("text", ["squat 100x5 planned 105x5", "squat 100x5 best 110x5", "squat 100x5 usually 110x5"])
+def test_what_is_planned_or_the_best_right_behind_a_set_is_asked(text: str) -> None:
+    assert said(text) == "ask: barbell back squat 5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat 100x5 pb 110x5", "barbell back squat 5 at 100 kg, 5 at 110 kg"),
+        ("squat 100x5 video 105x5", "barbell back squat 5 at 100 kg, 5 at 105 kg"),
+        ("squat 95x4 my brother spotted me for 97.5x3", "barbell back squat 4 at 95 kg, 3 at 97.5 kg"),
+        ("squat 95x4 coach made me do 97.5x3", "barbell back squat 4 at 95 kg, 3 at 97.5 kg"),
+        ("squat 100x5 i mean 105x5", "barbell back squat 5 at 105 kg"),
+        ("squat 3x5 60 for time", "barbell back squat 3×5 at 60 kg"),
+        ("squat 3x5 60, not bad", "barbell back squat 3×5 at 60 kg"),
+    ],
+)
+def test_words_that_make_no_sets_of_others_leave_hers(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "whose"),
+    [
+        ("squat 3x5 60 for tove", "tove"),
+        ("squat 3x5 60, tove's", "tove"),
+        ("squat 3x5 60, not mine", "somebody else"),
+        ("log for tove: squat 3x5 60", "tove"),
+        ("tove - squat 3x5 60", "tove"),
+        ("tove's session: squat 3x5 60", "tove"),
+        ("helped tove with squat 3x5 60", "tove"),
+        ("squat 100x5 spotted him 140x5", "somebody else"),
+        ("kniebeuge 3x5 60 für paul", "paul"),
+        ("присед 3х5 60 для димы", "димы"),
+        ("knäböj 3x5 60 åt erik", "erik"),
+    ],
+)
+def test_sets_told_as_those_of_somebody_are_asked(text: str, whose: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.doubt is Doubt.WHOSE
+    assert f"{whose}’s" in outcome.question
