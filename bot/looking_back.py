@@ -8,7 +8,7 @@ from datetime import timedelta
 from bot.context import context_of
 from bot.turn import Turn
 from engine.reading import read
-from engine.reading.corrections.corrections import NONE_THAT_DAY
+from engine.reading.corrections.nothing_changed import NONE_THAT_DAY
 from engine.reading.values import Correction, NoSets, Outcome
 
 FURTHER_BACK = timedelta(days=14)

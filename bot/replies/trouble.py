@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.replies.reply import Reply
-from engine.reading.corrections.corrections import UNCLEAR
+from engine.reading.corrections.nothing_changed import UNCLEAR
 from engine.reading.values import Unread
 
 SHOWN = 3

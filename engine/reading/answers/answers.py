@@ -16,6 +16,7 @@ from engine.reading.answers.loads import load_in_doubt, may_be_of_the_open_set, 
 from engine.reading.answers.numbers import by_effort_or_load, by_number, in_the_gap, restated
 from engine.reading.answers.one_by_one import one_by_one
 from engine.reading.answers.words import PLACE_FILLERS, place_of
+from engine.reading.answers.words_in_doubt import leaves_it_open, words_in_doubt
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.read import read
 from engine.reading.requests.requests import request_of
@@ -89,7 +90,7 @@ def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
         Doubt.DAY,
     )  # a bare number is a set of the lift in hand
     only_yes = only_yes or told.asked.doubt is Doubt.MORE  # "it was 5x5" puts right those that stand
-    if puts_no_load_right(told):
+    if puts_no_load_right(told) or leaves_it_open(told):
         return StillOpen(told.asked, again=True)
     loads = told.asked.doubt in LOADS_IN_DOUBT and bool(told.asked.readings)
     for way in (_yes_or_no,) if only_yes else WAYS_OF_LOADS if loads else WAYS:
@@ -213,6 +214,7 @@ WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     _yes_or_no,
     _denied,
     by_exercise,
+    words_in_doubt,
     by_effort_or_load,
     by_number,
     restated,

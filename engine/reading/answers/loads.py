@@ -47,7 +47,7 @@ def load_in_doubt(told: Answering) -> Answer | None:
     """What the words make of the load in doubt; None where they say nothing of it."""
     if told.asked.doubt not in LOADS_IN_DOUBT or not told.asked.readings or not told.numbers():
         return None
-    number = _load_alone(told)
+    number = load_alone(told)
     sets = _at(told, number) if number is not None else _told_again(told) or _put_right(told)
     return _checked(told, sets) if sets else None
 
@@ -58,7 +58,7 @@ def puts_no_load_right(told: Answering) -> bool:
     """
     if told.asked.doubt is not Doubt.NUMBERS or not any(_is_slip(piece) for piece in told.prepared.pieces):
         return False
-    number = _load_alone(told)
+    number = load_alone(told)
     if number is None:
         return False
     known = [known_of(name, told.context).load for name in {one for r in told.asked.readings for one in exercises(r)}]
@@ -94,7 +94,7 @@ IN_A_REMARK = SIGNS | {K.PLAIN, K.FILLER, K.NOTE, K.MORE, K.EXTRA, K.UNRELATED, 
 """What may stand beside a load put right. An effort, reps or another lift would be lost, and "or" leaves it open."""
 
 
-def _load_alone(told: Answering) -> Piece | None:
+def load_alone(told: Answering) -> Piece | None:
     """The only number, where nothing is said beside it but what answers are told with."""
     numbers = told.numbers()
     if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.LOAD):

@@ -38,6 +38,17 @@ from engine.reading.corrections.loaded import added_later, loaded
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
+from engine.reading.corrections.nothing_changed import (
+    CONFIRMED,
+    NO_SUCH_LIFT,
+    NONE_THAT_DAY,
+    OF_WHICH_LIFT,
+    REPS_APART,
+    TOLD_ROUGHLY,
+    WHICH_DAY,
+    nothing_changed,
+    unclear,
+)
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
 from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of_which_lift, renamed_at_load
@@ -50,9 +61,10 @@ from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
+from engine.reading.marks.roughly import tells_roughly
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
-from engine.reading.values import Context, Correction, NoSets, Unread
+from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -104,12 +116,14 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         return meant
     if reaches_back(meant, prepared, context):
         return None
-    return _nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
+    return nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
 
 
 def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     """What is put right, told plainly, amid talk, or with how a load was moved."""
     found = lift_and_numbers(prepared, context, catalogue, _told_plainly) or _told_plainly(prepared, context, catalogue)
+    if isinstance(found, NoSets) and found.why == TOLD_ROUGHLY:
+        return found
     bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
     again = _told_plainly(bare, context, catalogue) if bare is not None else None
     if isinstance(again, Correction):
@@ -135,7 +149,9 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     if found is None and other is not None:
         told = other
     if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
-        return _unclear(prepared, NONE_THAT_DAY)
+        return unclear(prepared, NONE_THAT_DAY)
+    if found is not None and tells_roughly(told.pieces):
+        return nothing_changed(prepared, TOLD_ROUGHLY)
     return found or _that_changes_nothing(told, prepared)
 
 
@@ -144,14 +160,14 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
     if tells_how_often(told):
-        return _unclear(prepared)
+        return unclear(prepared)
     if tells_reps_apart(told):
-        return _nothing_changed(prepared, REPS_APART)
+        return nothing_changed(prepared, REPS_APART)
     if leaves_open_which(told):
-        return _nothing_changed(prepared, OF_WHICH_LIFT)
+        return nothing_changed(prepared, OF_WHICH_LIFT)
     if has_no_such_lift(told):
-        return _nothing_changed(prepared, NO_SUCH_LIFT)
-    return _unclear(prepared) if _is_correcting(told) else None
+        return nothing_changed(prepared, NO_SUCH_LIFT)
+    return unclear(prepared) if _is_correcting(told) else None
 
 
 def _tells_what_stands(told: Told) -> bool:
@@ -159,17 +175,6 @@ def _tells_what_stands(told: Told) -> bool:
         return tells_what_stands(replace(told, changes={}, removed=[], added=[], pointed=[]))
     except ValueError:
         return False
-
-
-UNCLEAR = "a correction, but not clear of what"
-CONFIRMED = "says that what stands was all done"
-WHICH_DAY = "those sets are of an earlier day: name it, as in monday's squat was 2 sets"
-REPS_APART = "of the set before, or of one more? Send “that was 4”, or its reps alone"
-OF_WHICH_LIFT = (
-    "it may be of one lift or of all: send all with dumbbells, or name one, as in the bench was with dumbbells"
-)
-NO_SUCH_LIFT = "no such lift is known, so the sets stand as they are"
-NONE_THAT_DAY = "a correction, but no such sets stand on that day"
 
 
 def _is_of_another_day(found: Correction, named: Sequence[_Named]) -> bool:
@@ -194,7 +199,7 @@ def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogu
     then = replace(told, context=replace(context, recent=recent))
     found = _reached_then(then) if recent else None
     plain = _is_of_sets(told) and (not recent or deletes(told))
-    return found or (_unclear(prepared, NONE_THAT_DAY) if plain else None)
+    return found or (unclear(prepared, NONE_THAT_DAY) if plain else None)
 
 
 def _reached_then(told: Told) -> Correction | None:
@@ -313,14 +318,6 @@ def _worked_out(told: Told) -> Correction | None:
 def _respelt(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told | None:
     text = respelt(prepared, catalogue)
     return told_of(prepare(text, context, catalogue), context, catalogue) if text else None
-
-
-def _unclear(prepared: Prepared, why: str = UNCLEAR) -> NoSets:
-    return NoSets(unread=(Unread(prepared.cleaned.strip(), why),), why=why)
-
-
-def _nothing_changed(prepared: Prepared, why: str) -> NoSets:
-    return NoSets(unread=(Unread(prepared.cleaned.strip(), why, of_a_request=True),), why=why)
 
 
 def _is_correcting(told: Told) -> bool:

@@ -1,0 +1,27 @@
+"""Corrections that change nothing, and why: what is said where it is not clear what is to be put right."""
+
+from __future__ import annotations
+
+from engine.reading.prepare import Prepared
+from engine.reading.values import NoSets, Unread
+
+UNCLEAR = "a correction, but not clear of what"
+CONFIRMED = "says that what stands was all done"
+WHICH_DAY = "those sets are of an earlier day: name it, as in monday's squat was 2 sets"
+REPS_APART = "of the set before, or of one more? Send “that was 4”, or its reps alone"
+OF_WHICH_LIFT = (
+    "it may be of one lift or of all: send all with dumbbells, or name one, as in the bench was with dumbbells"
+)
+NO_SUCH_LIFT = "no such lift is known, so the sets stand as they are"
+TOLD_ROUGHLY = "a correction, but the number is told roughly: send it as it was, as in that was 82.5"
+NONE_THAT_DAY = "a correction, but no such sets stand on that day"
+
+
+def unclear(prepared: Prepared, why: str = UNCLEAR) -> NoSets:
+    """What may be a correction, with what is not clear about it."""
+    return NoSets(unread=(Unread(prepared.cleaned.strip(), why),), why=why)
+
+
+def nothing_changed(prepared: Prepared, why: str) -> NoSets:
+    """What is a correction and changes nothing, with the reason."""
+    return NoSets(unread=(Unread(prepared.cleaned.strip(), why, of_a_request=True),), why=why)
