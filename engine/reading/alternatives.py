@@ -13,9 +13,9 @@ from engine.reading.chunks.beside_sets import tells_otherwise
 from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
 from engine.reading.wording import label_of
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF, cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of, texts_in_order
 
 OF_A_SET = frozenset((K.NUMBER, K.TIMES))
 TWO = 2
@@ -60,7 +60,9 @@ def _are_counts(logged: Sequence[Logged]) -> bool:
 
 def _links(pieces: Sequence[Piece]) -> list[tuple[int, int]]:
     """The places of each two numbers with words between them that say that it was one or the other."""
-    found = []
+    found: list[tuple[int, int]] = []
+    if LEAVING_OPEN.isdisjoint(cues_told(texts_in_order(pieces))):
+        return found
     kinds = kinds_in_order(pieces)
     for right in places_of(K.NUMBER, kinds)[1:]:
         left = right - 1
@@ -82,6 +84,7 @@ def _leaves_open(words: Sequence[Piece]) -> bool:
 
 
 OPEN_CUES = frozenset(("or", "perhaps", "likely"))
+LEAVING_OPEN = OPEN_CUES | {"been"}
 
 
 def _texts(cleaned: str, pieces: Sequence[Piece], low: int, high: int) -> list[str]:

@@ -65,7 +65,7 @@ from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.sets_of_a_lift import without_of_a_lift
 from engine.reading.marks.somebodys_sets import with_somebody_parted
-from engine.reading.marks.taken_back import without_sets_taken_back
+from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
@@ -133,7 +133,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         other = gathered(*_named(again, cleaned, catalogue, context.called), context)
     elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
         other = gathered(of_all, told | {K.NOTE}, context)
-    if K.NUMBER in told and not told <= PLAINLY_SETS:
+    if K.NUMBER in told and not told <= PLAINLY_SETS and may_take_back(tokens):
         listed = without_sets_taken_back(listed, cleaned)
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 

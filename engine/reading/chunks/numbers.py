@@ -41,6 +41,7 @@ TWO_MEANINGS = frozenset(("once",))
 BEHIND_OR = frozenset((K.FILLER, K.ASKS, K.NOTE, K.PLAIN, K.ONLY, K.RESERVE_LEFT))
 REACH_OF_OR = 4
 
+FIGURES = frozenset((None, K.NUMBER, K.TIMES, K.COMMA, K.LINE))
 REPS_END = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.CLOSE))
 
 
@@ -48,6 +49,12 @@ class NumberChunks(PartialChunks):
     """The part of the walk that gathers numbers around one "x"."""
 
     def number(self, piece: Piece) -> None:
+        if not self._stands_among_figures(piece):
+            self._number_beside_words(piece)
+        elif not self._plain(piece):
+            self._told_otherwise(piece)
+
+    def _number_beside_words(self, piece: Piece) -> None:
         before = self.pieces[self.at - 1] if self.at else piece
         if self._is_left_open(before, piece):
             self.out.dangling = True
@@ -66,6 +73,11 @@ class NumberChunks(PartialChunks):
             self.at += 1
         elif not self._plain(piece) and not self._names_a_rep(piece):
             self._told_otherwise(piece)
+
+    def _stands_among_figures(self, piece: Piece) -> bool:
+        """Whether no word stands beside a plain number that could say that it is no new one; beside most none does."""
+        told = piece.role is Role.BARE and not piece.spelled
+        return told and self.kinds[self.at - 1] in FIGURES and self.kinds[self.at + 1] in FIGURES
 
     def _is_left_open(self, before: Piece, piece: Piece) -> bool:
         """Whether the word in front says that it may be another number: "5 or 6", "80x8 (maybe 9)", "135 plus 20"."""

@@ -9,19 +9,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.chunks.choices import MOST_SETS
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of, texts_in_order
 
 BETWEEN = frozenset((K.FILLER, K.WITH, K.AT, K.SETS, K.COLON))
+RAMP = "ramp"
 GOES_ON = frozenset((K.TIMES, K.FOR, K.NUMBER))
 
 
 def tells_one_end(pieces: Sequence[Piece], kinds: Sequence[K | None]) -> bool:
     """Whether such a load stands among these pieces, which are of these kinds, behind a group."""
+    return RAMP in cues_told(texts_in_order(pieces)) and _told_behind_a_group(pieces, kinds)
+
+
+def _told_behind_a_group(pieces: Sequence[Piece], kinds: Sequence[K | None]) -> bool:
     if K.COMMA in kinds:  # "5,5,5,3,1 up to 120"
         told = [piece for piece in pieces if piece.kind is not K.COMMA]
-        return tells_one_end(told, [*kinds_in_order(told), None])
+        return _told_behind_a_group(told, [*kinds_in_order(told), None])
     crossed = [at for at in places_of(K.TIMES, kinds) if _counts_sets(pieces, kinds, at)]
     listed = [at for at in places_of(K.NUMBER, kinds) if _ends_a_run(pieces, kinds, at)]
     group = min((*crossed, *listed), default=len(pieces))
@@ -49,6 +54,6 @@ def _is_an_end(pieces: Sequence[Piece], kinds: Sequence[K | None], at: int) -> b
     if not heavy or kinds[at + 1] in GOES_ON:
         return False
     back = at - 1
-    while kinds[back] in BETWEEN and "ramp" not in CUES_OF[pieces[back].text]:
+    while kinds[back] in BETWEEN and RAMP not in CUES_OF[pieces[back].text]:
         back -= 1
-    return "ramp" in CUES_OF[pieces[back].text]
+    return RAMP in CUES_OF[pieces[back].text]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from engine.reading.lexing.decimal_commas import DecimalCommas
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
@@ -28,6 +30,7 @@ CROSSWISE = frozenset(("by", "por", "par", "per", "sur"))
 MOST_GOES = 20
 CELSIUS, HOTTEST = "c", 45
 """How warm a room may be. Common practice, no source."""
+WEIGHTS = frozenset((K.KG, K.LB))
 COUNTED_WORDS = frozenset((K.NUMBER_WORD, K.COUNT, K.BAR, K.BODY))
 
 
@@ -68,6 +71,8 @@ class NumberSuffixes(DecimalCommas):
 
     def _behind_per_cent(self, at: int, after: Token) -> int:
         """The place behind "percent", "per cent"; `at` where neither stands there."""
+        if after.text not in _begins_per_cent():
+            return at
         told = phrasebook().cues["percent"]
         if after.text in told:
             return at + 1
@@ -78,6 +83,9 @@ class NumberSuffixes(DecimalCommas):
         """What the word behind a number says that it counts; None where it says nothing, or belongs to what follows."""
         plain, meaning, begins, _, _ = KNOWN[after.text]
         kind = meaning.kind if meaning is not None else _goes(piece, plain)
+        if kind in WEIGHTS:
+            longer = self._longer_phrase(plain, at + 1) if begins else None
+            return None if longer is not None or self._equals_a_number(at) else kind
         if self._is_of_no_set(piece, kind, at):
             return K.FAR
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
@@ -86,8 +94,6 @@ class NumberSuffixes(DecimalCommas):
             return None
         if begins and (longer := self._longer_phrase(plain, at + 1)) is not None and not _is_set_of(kind, longer[0]):
             return None  # "3 reps in reserve", "5 reps left"
-        if self.ahead[at + 1] is None:
-            return kind
         if self._equals_a_number(at) or self._numbers_a_set(piece, at, after) or self._is_the_second(at, after):
             return None
         if kind is K.TIMES_WORD and self._is_load_times(piece, at):
@@ -200,9 +206,11 @@ class NumberSuffixes(DecimalCommas):
 
     def _equals_a_number(self, at: int) -> bool:
         """ "reps=7 kg=77.5": the unit is the label of the number behind it; "140 kg = 308 lb" tells a load in both."""
+        if not self._sign_at(at + 1, "=") or not self._is_number(at + 2):
+            return False
         behind = self._token(at + 3)
         twice = behind is not None and {self._unit_of(self.tokens[at]), self._unit_of(behind)} == {K.KG, K.LB}
-        return bool(self._sign_at(at + 1, "=")) and self._is_number(at + 2) and not twice
+        return not twice
 
     def _is_label(self, kind: K | None) -> bool:
         """ "reps 10 sets 3 weight 60": where labels stand in front, the word behind a number is the next label."""
@@ -281,6 +289,12 @@ def _with_unit(piece: Piece, kind: K, after: Token) -> Piece:
     return Piece(
         K.NUMBER, piece.start, after.end, piece.glued, piece.text, value, role, unit, (), 0, False, piece.spelled
     )
+
+
+@lru_cache(maxsize=1)
+def _begins_per_cent() -> frozenset[str]:
+    """The words that phrases for per cent begin with."""
+    return frozenset([phrase.split()[0] for phrase in phrasebook().cues["percent"]])
 
 
 def _goes(piece: Piece, word: str) -> K | None:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
 
 FEWEST, MOST = 2, 12
 OPENING = frozenset((K.COMMA, K.THEN, K.AND, K.STOP, K.LINE, K.COLON, K.DASH, K.NAME, K.OPEN))
@@ -30,10 +30,10 @@ NEAR, LONGEST = 6, 80
 def with_ones_announced(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such a count made a word, or the list left in doubt."""
     out: list[Piece] | None = None
-    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+    kinds = kinds_in_order(pieces)
+    for at in [word - 1 for word in places_in(WORDS, kinds) if word and kinds[word - 1] is K.NUMBER]:
         count = pieces[at]
-        worded = at + 1 < len(pieces) and pieces[at + 1].kind in WORDS
-        if worded and count.role is Role.BARE and FEWEST <= count.value <= MOST and _opens(pieces, at):
+        if count.role is Role.BARE and FEWEST <= count.value <= MOST and _opens(pieces, at):
             meant = _announced(pieces, at)
             if meant:
                 out = list(pieces) if out is None else out

@@ -11,15 +11,16 @@ Parts in capitals are cues of the language files.
 from __future__ import annotations
 
 from engine.reading.words.ahead import aside
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF, cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, Role, kinds_in_order
+from engine.reading.words.pieces import COUNTED, Piece, Role, kinds_in_order, texts_in_order
 from engine.values.effort import TOP_OF_SCALE
 
 JOINED = frozenset((K.TIMES, K.FOR, K.AT))
 ENDS_OF_A_CLAUSE = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.QUESTION, K.NUMBER, K.NAME))
 EARLIER = frozenset((K.STORY, K.EARLIER))
 COMPARING = frozenset(("compared", "beats"))
+SAYING_LIKE = COMPARING | {"better", "likewise"}
 FEELING = frozenset(("felt", "moved"))
 DAYS = frozenset((K.WEEKDAY, K.YESTERDAY, K.LAST_WEEKDAY, K.TODAY))
 NEAR, REACH = 2, 5
@@ -28,7 +29,10 @@ OF_A_LOAD = frozenset((Role.BARE, Role.LOAD))
 
 def with_compared(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such sets as remarks."""
-    out, kinds, at = list(pieces), kinds_in_order(pieces), 0
+    kinds = kinds_in_order(pieces)
+    if K.NOT_DATE not in kinds and SAYING_LIKE.isdisjoint(cues_told(texts_in_order(pieces))):
+        return pieces
+    out, at = list(pieces), 0
     while at < len(out):
         start, end = _span_compared(out, kinds, at) if _may_compare(out, at) else (at, at)
         if end > start:

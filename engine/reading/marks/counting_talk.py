@@ -22,7 +22,7 @@ from typing import NamedTuple
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_of
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, kinds_of, places_in, places_of
 
 PLACED = frozenset((K.FIRST, K.MIDDLE, K.LAST))
 COUNTING = PLACED | {K.ANOTHER, K.SAME, K.ONCE, K.COUNT, K.TOTAL, K.ADDED, K.OUT_OF, K.ALTERED}
@@ -58,20 +58,29 @@ REACH, REACH_OF_A_FEEL = 10, 2
 
 def with_counting_talk(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words made remarks where they count no sets, or unclear where they may."""
-    worded = any([piece.spelled for piece in pieces])
+    kinds = kinds_in_order(pieces)
+    worded = [at for at in places_of(K.NUMBER, kinds) if pieces[at].spelled]
+    told = places_in(COUNTING, kinds)
     out: list[Piece] = []
-    start = 0
-    for at, piece in enumerate(pieces):
-        if (piece.kind in ENDS and not _says_more(piece)) or (piece.kind is K.DASH and not piece.glued):
-            out += _settled(pieces[start:at], worded)
-            out.append(piece)
-            start = at + 1
-    return [*out, *_settled(pieces[start:], worded)]
+    behind = 0
+    for at in sorted({*told, *worded}) if worded else told:
+        if at < behind:
+            continue
+        start, end = at, at + 1
+        while start > behind and not _ends_a_clause(pieces[start - 1]):
+            start -= 1
+        while end < len(pieces) and not _ends_a_clause(pieces[end]):
+            end += 1
+        out += [*pieces[behind:start], *_settled(pieces[start:end], bool(worded))]
+        behind = end
+    return [*out, *pieces[behind:]]
 
 
-def _says_more(piece: Piece) -> bool:
-    """ "deux fois plus fatigué": the word that adds a set says how much, too."""
-    return piece.kind is K.AND and is_cued(piece.text, AS)
+def _ends_a_clause(piece: Piece) -> bool:
+    """Whether a clause ends there; in "deux fois plus fatigué" the word that adds a set says how much."""
+    if piece.kind in ENDS:
+        return piece.kind is not K.AND or not is_cued(piece.text, AS)
+    return piece.kind is K.DASH and not piece.glued
 
 
 def _settled(clause: list[Piece], worded: bool) -> list[Piece]:

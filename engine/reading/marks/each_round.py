@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import ROLE, Piece, Role, places_in
 
 FAR = frozenset((Role.METRES, Role.SECONDS))
 WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.EACH, K.ROUNDS, K.UNRELATED, K.FIRST, K.SETTING, K.LAST))
@@ -20,10 +20,9 @@ MOST_WORDS = 6
 
 def with_rounds_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with words that tell what a distance is of made filler words."""
-    kinds = kinds_in_order(pieces)
     out: list[Piece] | None = None
-    for at in places_of(K.NUMBER, kinds):
-        start = _start_of_a_round(pieces, at) if pieces[at].role in FAR else at
+    for at in places_in(FAR, list(map(ROLE, pieces))):
+        start = _start_of_a_round(pieces, at) if pieces[at].kind is K.NUMBER else at
         if start < at:
             out = list(pieces) if out is None else out
             out[start:at] = [piece._replace(kind=K.FILLER) for piece in pieces[start:at]]

@@ -11,15 +11,16 @@ Where the word may as well tell of a load ("started at 7"), it is asked.
 from __future__ import annotations
 
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.cues import any_cued, cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of, texts_in_order
 
 PARTING = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.DASH, K.COLON))
 PARTING_SETS = PARTING | {K.NUMBER}
 """ "10 8 7 got here at 7": the words begin right behind the reps."""
 OF_A_SET = frozenset((K.NUMBER, K.NAME, K.TIMES))
 ATHOUR, CAME, BEGUN, ONESELF = (frozenset((cue,)) for cue in ("athour", "clocked", "begun", "oneself"))
+SAYING_WHEN = ATHOUR | ONESELF | {"daycounted"}
 NO_WORD = PARTING | OF_A_SET | {K.AT, K.SLASH, K.PLUS}
 LAST_HOUR = 24
 MOST_WORDS = 6
@@ -27,6 +28,10 @@ MOST_WORDS = 6
 
 def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such numbers made part of the remark."""
+    return pieces if SAYING_WHEN.isdisjoint(cues_told(texts_in_order(pieces))) else _with_hours(pieces)
+
+
+def _with_hours(pieces: list[Piece]) -> list[Piece]:
     numbers = places_of(K.NUMBER, kinds_in_order(pieces))
     worded = [at for at in numbers if at and pieces[at - 1].kind not in NO_WORD and pieces[at].role is Role.BARE]
     out = list(pieces) if worded else pieces

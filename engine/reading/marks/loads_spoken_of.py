@@ -59,10 +59,10 @@ def _without_loads_of_days(pieces: list[Piece]) -> list[Piece]:
 def _is_heavier(told: list[Piece], ahead: list[Piece]) -> bool:
     """Whether one load is told, heavier than that of the sets in front of it, and nothing else."""
     loads = [piece for piece in told if piece.kind is K.NUMBER]
-    before = [piece.value for piece in ahead if piece.kind is K.NUMBER]
-    if len(loads) != 1 or not _is_a_load(loads[0]) or len(before) < LEAST_OF_SETS:
+    if len(loads) != 1 or not _is_a_load(loads[0]):
         return False
-    return MOST_LOADED_REPS < max(before) < loads[0].value
+    before = [piece.value for piece in ahead if piece.kind is K.NUMBER]
+    return len(before) >= LEAST_OF_SETS and MOST_LOADED_REPS < max(before) < loads[0].value
 
 
 OF_A_PLAN = frozenset((K.NUMBER, K.FILLER, K.WITH, K.FOR, K.AT, K.KG, K.LB, K.OF))

@@ -15,9 +15,17 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import (
+    MOST_LOADED_REPS,
+    Piece,
+    Role,
+    kinds_in_order,
+    places_in,
+    places_of,
+    texts_in_order,
+)
 
 LOADED = frozenset((Role.BARE, Role.LOAD))
 MOST_SETS = 10
@@ -99,6 +107,8 @@ def _are_far_apart(sets: Piece, reps: Piece) -> bool:
 def _without_margins(pieces: Sequence[Piece]) -> list[Piece]:
     """The pieces without how much a record was bettered by."""
     out = list(pieces)
+    if "margin" not in cues_told(texts_in_order(pieces)):
+        return out
     for at in places_of(K.NUMBER, kinds_in_order(pieces)):
         if at < LEAST_AHEAD or "margin" not in CUES_OF[pieces[at - 1].text]:
             continue

@@ -11,11 +11,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of, texts_in_order
 
 SO_FAR, COMES_TO, TO_GO = frozenset(("sofar",)), frozenset(("comesto",)), frozenset(("togo",))
+YET_TO_COME = frozenset(("yettocome",))
+CUES = SO_FAR | COMES_TO | TO_GO | YET_TO_COME
 LABEL = 9
 """What the languages' files label phrases for so far with."""
 MOST = 12
@@ -30,7 +32,7 @@ ALL = "all"
 def with_progress_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with counts of sets done put so that they are compared to those told, and those ahead left out."""
     kinds = kinds_in_order(pieces)
-    if SAYING.isdisjoint(kinds):
+    if SAYING.isdisjoint(kinds) or not _may_tell_progress(pieces, kinds):
         return pieces
     if not any([_beside(kinds, at) and _counts(pieces[at]) for at in places_of(K.NUMBER, kinds)]):
         return pieces
@@ -42,6 +44,13 @@ def with_progress_told(pieces: list[Piece]) -> list[Piece]:
             out.append(pieces[at])
         at = max(behind, at + 1)
     return out
+
+
+def _may_tell_progress(pieces: Sequence[Piece], kinds: Sequence[K]) -> bool:
+    """Whether a word that tells how far the sets have come stands among the pieces."""
+    if not CUES.isdisjoint(cues_told(texts_in_order(pieces))) or not LEFT.isdisjoint(kinds):
+        return True
+    return LABEL in [pieces[at].told for at in places_of(K.NOTE, kinds)]
 
 
 def _beside(kinds: Sequence[K], at: int) -> bool:
@@ -92,7 +101,6 @@ def _is_still_ahead(pieces: Sequence[Piece], at: int, before: Sequence[Piece]) -
 
 
 LEFT = frozenset((K.LEFT, K.RESERVE, K.RESERVE_LEFT))
-YET_TO_COME = frozenset(("yettocome",))
 
 
 def _says_so_far(piece: Piece) -> bool:

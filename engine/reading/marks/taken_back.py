@@ -6,14 +6,16 @@ Words are cues of the language files: "takesback" takes a set back, "takesbackwi
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from engine.reading.words.ahead import kind_at
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.tokens import Token
 
+TAKES_BACK = "takesback"
 SIGNS = frozenset((K.COMMA, K.STOP, K.DASH))
 LONGEST = 6
 LEAST_AHEAD = 2
@@ -22,6 +24,11 @@ WORDLESS = frozenset((K.NUMBER, K.TIMES, K.AT, K.SLASH, K.PLUS, K.LINE, K.OPEN, 
 PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.NOTE))
 GOES_ON = frozenset((K.TIMES, K.SLASH, K.DASH, K.AT))
+
+
+def may_take_back(tokens: Iterable[Token]) -> bool:
+    """Whether a word that takes a set back stands anywhere among the tokens of a message."""
+    return TAKES_BACK in cues_told([token.text for token in tokens])
 
 
 def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
@@ -54,7 +61,7 @@ def _behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:
             cues = [CUES_OF[word] for word in words]
             if not all({"takesback", "takesbackwith"} & cue for cue in cues):
                 return 0
-            takes = takes or any("takesback" in cue for cue in cues)
+            takes = takes or any(TAKES_BACK in cue for cue in cues)
         end += 1
     number = kind_at(pieces, end) is K.NUMBER and pieces[end].role in (Role.BARE, Role.LOAD)
     return end if takes and number else 0

@@ -43,7 +43,7 @@ def with_results_of_one(pieces: list[Piece], told: set[K]) -> list[Piece]:
             turn = _turn(pieces, at)
             if turn:
                 out[turn] = pieces[turn]._replace(kind=K.COMMA, text=",")
-    return [piece for at, piece in enumerate(out) if at not in dropped]
+    return [piece for at, piece in enumerate(out) if at not in dropped] if dropped else out
 
 
 def _verb(pieces: Sequence[Piece], at: int) -> int:

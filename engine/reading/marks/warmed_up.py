@@ -41,13 +41,25 @@ def tells_what_was_done(piece: Piece) -> bool:
 def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each warm-up that is only told of made a remark, and the empty bar that it was done with."""
     pieces = _without_talk_of_warming(_with_bars_behind(pieces))
+    kinds = kinds_in_order(pieces)
     out: list[Piece] = []
-    start = 0
-    for at in places_in(MAY_END, kinds_in_order(pieces)):
-        if pieces[at].kind in ENDS or _goes_on_to_work(pieces, at):
-            out += [*_told(pieces[start:at]), pieces[at]]
-            start = at + 1
-    return out + _beside_sets(pieces[start:])
+    behind = 0
+    for at in places_of(K.WARMUP, kinds):
+        if at < behind:
+            continue
+        start, end = at, at + 1
+        while start > behind and not _ends_a_clause(pieces, kinds, start - 1):
+            start -= 1
+        while end < len(pieces) and not _ends_a_clause(pieces, kinds, end):
+            end += 1
+        clause = pieces[start:end]
+        out += [*pieces[behind:start], *(_told(clause) if end < len(pieces) else _beside_sets(clause))]
+        behind = end
+    return out + pieces[behind:]
+
+
+def _ends_a_clause(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> bool:
+    return kinds[at] in MAY_END and (kinds[at] in ENDS or _goes_on_to_work(pieces, at))
 
 
 def _without_talk_of_warming(pieces: list[Piece]) -> list[Piece]:

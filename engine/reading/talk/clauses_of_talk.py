@@ -9,7 +9,7 @@ from engine.reading.talk.counts import counts_other_things
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import COUNTED, KIND, MOST_LOADED_REPS, Piece, Role
 
 TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
@@ -360,4 +360,4 @@ def _is_pair(clause: list[Piece]) -> bool:
 
 
 def counted(pieces: list[Piece]) -> int:
-    return len([piece for piece in pieces if piece.kind in COUNTED])
+    return sum(map(COUNTED.__contains__, map(KIND, pieces)))

@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
 
 SET_KINDS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.THEN, K.AND, K.KG, K.LB, K.EFFORT, K.WARMUP,
@@ -18,6 +18,7 @@ SET_KINDS = frozenset(
 )  # fmt: skip
 """Kinds that make no talk by themselves."""
 FIXED = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.NAME))
+WORDS = SET_KINDS - FIXED
 TELLING = ("perhaps", "weighs", "span", "people", "things", "fixture", "heading")
 STATES = ("taken", "free")
 """Cues of what numbers count, or of what is on for a day; of a state the first word tells."""
@@ -25,31 +26,24 @@ STATES = ("taken", "free")
 
 def holds_no_talk(sentence: list[Piece], kinds: set[K]) -> bool:
     """Whether no clause of the sentence, which is of these kinds, can be talk."""
-    if not kinds <= SET_KINDS or (K.SETS in kinds and _points_at_a_set(sentence)):
+    if not kinds <= SET_KINDS:
         return False
-    words = [piece.text for piece in sentence if piece.kind not in FIXED]
-    told = [spoken(word) for word in words]
-    if not _telling().isdisjoint(told) or _may_tell_how_often(sentence, told):
+    order = kinds_in_order(sentence)
+    told = [spoken(sentence[at].text) for at in places_in(WORDS, order)]
+    if not _telling().isdisjoint(told) or _may_tell_how_often(sentence, order, told):
         return False
-    return not any([_is_fixture(sentence[at]) for at in places_of(K.NAME, kinds_in_order(sentence))])
+    return not any([_is_fixture(sentence[at]) for at in places_of(K.NAME, order)])
 
 
-def _may_tell_how_often(sentence: list[Piece], words: list[str]) -> bool:
+def _may_tell_how_often(sentence: list[Piece], kinds: list[K], words: list[str]) -> bool:
     """ "3x a week": a word, and no number, behind the "x"."""
     if phrasebook().cues["often"].isdisjoint(words):
         return False
-    kinds = kinds_in_order(sentence)
     crossed = [at for at, piece in enumerate(sentence) if piece.kind is K.TIMES or piece.role is Role.TIMES]
     return not SIGNED.issuperset([kind for at in crossed for kind in kinds[at + 1 : at + 2]])
 
 
 SIGNED = frozenset((K.NUMBER,))
-
-
-def _points_at_a_set(sentence: list[Piece]) -> bool:
-    """ "i am on set 3": a number behind the word for one set."""
-    singular = [piece.kind is K.SETS and not piece.text.endswith("s") for piece in sentence]
-    return any(told and after.kind is K.NUMBER for told, after in zip(singular, sentence[1:], strict=False))
 
 
 def _is_fixture(name: Piece) -> bool:

@@ -68,9 +68,12 @@ def _is_behind_its_load(before: Chunk | None, chunk: Chunk) -> bool:
 
 
 def _is_turned(chunk: Chunk, exercise: Exercise, known: Known) -> bool:
-    if chunk.size != 2 or chunk.counted or chunk.spoken_for or [len(factor) for factor in chunk.factors] != [1, 1]:
+    if len(chunk.factors) != 2 or chunk.counted or chunk.spoken_for:
         return False
-    (first,), (second,) = chunk.factors
+    left, right = chunk.factors
+    if len(left) != 1 or len(right) != 1:
+        return False
+    (first,), (second,) = left, right
     return first.role is second.role is Role.BARE and may_be_turned(first.value, second.value, exercise, known)
 
 

@@ -32,6 +32,11 @@ CUES_OF = Kept(_cues_of)
 """The names of the cues that hold this word, or this phrase."""
 
 
+def cues_told(words: Iterable[str]) -> frozenset[str]:
+    """All the cues that one or another of the words is: a rule for a whole message asks first whether its own are."""
+    return NO_CUES.union(*map(CUES_OF.__getitem__, words))
+
+
 def any_cued(words: Iterable[str], cues: frozenset[str]) -> bool:
     """Whether one of the words is one of these cues."""
     return any(not cues.isdisjoint(CUES_OF[word]) for word in words)

@@ -104,9 +104,9 @@ def texts_in_order(pieces: Iterable[Piece]) -> list[str]:
 T = TypeVar("T")
 
 
-def places_in(wanted: Container[K], kinds: Sequence[K]) -> list[int]:
-    """The places of some kinds among those of a message."""
-    return list(compress(range(len(kinds)), map(wanted.__contains__, kinds)))
+def places_in(wanted: Container[T], told: Sequence[T]) -> list[int]:
+    """The places of some kinds, or some roles, among those of a message."""
+    return list(compress(range(len(told)), map(wanted.__contains__, told)))
 
 
 def places_of(one: T, told: Sequence[T]) -> list[int]:
