@@ -6,10 +6,11 @@ that points at one of the sets where another rule reads what is told of that set
 
 from __future__ import annotations
 
+from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.sums import SummedChunks
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import LAST_OF_THE_SETS, Piece
 
 CLAUSE_ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.THEN, K.OPEN, K.CLOSE, K.DASH, K.QUESTION))
 REMARKING = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.SETTING, K.BAND, K.PARTIAL, K.UNRELATED))
@@ -20,6 +21,7 @@ COMPARED = frozenset(("lighter", "heavier"))
 """Of one of the sets these tell another load, which is not known, unless it only felt so."""
 FELT = frozenset(("felt",))
 NAMING_A_SET = frozenset((K.SETS, K.REPS, K.FILLER))
+HEADING_SETS = NAMING_A_SET | {K.OF}
 MARKING = frozenset((K.EFFORT, K.FAILURE, K.MISS, K.DROP, K.WARMUP, K.REST_PAUSE, K.BODY))
 TELLING = MARKING | {K.NUMBER, K.COUNT}
 """What is told of a set that a word points at: other rules read it."""
@@ -47,7 +49,7 @@ class PassedWords(SummedChunks):
         behind = self.kinds[at + 1 : end]
         ends = NAMING_A_SET.issuperset(behind)
         explained = self._is_explained(self.pieces[at], behind) or self._names_a_feel(at, behind)
-        if not (explained or (ends and self._ends_a_remark(at))):
+        if not (explained or (ends and self._ends_a_remark(at)) or self._heads_the_sets(at, end)):
             self.out.passed += (self.pieces[at]._replace(end=self.pieces[end - 1].end),)
 
     def _names_a_feel(self, at: int, behind: list[K | None]) -> bool:
@@ -67,6 +69,15 @@ class PassedWords(SummedChunks):
         while start and self.kinds[start - 1] in AHEAD_OF_A_PLACE:
             start -= 1
         return not REMARKING.isdisjoint(self.kinds[start:at])
+
+    def _heads_the_sets(self, at: int, end: int) -> bool:
+        """ "squats first, 100x5", "last squat set, 115 for 4": nothing is told ahead of it, and sets behind."""
+        parted = self.kinds[end] in (K.COMMA, K.STOP) and self.kinds[end + 1] is K.NUMBER
+        if self.out.found or not parted or self.pieces[at].kind not in POINTING:
+            return False
+        one = self.pieces[at].told == LAST_OF_THE_SETS or K.SETS in self.kinds[at:end]
+        several = one and self.pieces[end + 1].value <= MOST_SETS and self.kinds[end + 2] is K.TIMES
+        return HEADING_SETS.issuperset(self.kinds[at + 1 : end]) and not several
 
     def _is_explained(self, piece: Piece, behind: list[K | None]) -> bool:
         if piece.kind in POINTING and not TELLING.isdisjoint(behind):

@@ -2,6 +2,7 @@
 
 several = ( "first" | "last" ) NUMBER [ "sets" ] ( pair | feel )      a pair is done so often; a feel is a remark
         | "first" NUMBER [ "sets" ] "warm-ups"                        marks as many sets, each told on its own
+        | "first" [ NUMBER ] ["set"] REPS ... "last" [ NUMBER ] REPS            "first two sets 6, last one 5": three
 """
 
 from __future__ import annotations
@@ -12,28 +13,32 @@ from engine.reading.chunks.numbers import SAID_OF_A_SET, NumberChunks
 from engine.reading.chunks.passed_over import COMPARED
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Role
 from engine.values.sets import SetKind
 
 BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
 REMARK_ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
 FELT_OF_SEVERAL = frozenset((K.NOTE, K.PLAIN))
+ENDS_OF_REPS = REMARK_ENDS | {K.REPS, K.THEN, K.AND, K.LAST}
 ENDS_OF_A_FEEL = REMARK_ENDS | {K.LAST, K.THEN, K.DASH}
 
 
 class SeveralChunks(NumberChunks):
     """The part of the walk that reads what is told of several of the sets."""
 
+    by_place: bool = False
+    """The reps of the first sets were told by their place: those of the others follow."""
+
     def _several_ahead(self) -> bool:
         """ "first two sets 80x6, last two 75x8": so many sets of the pair that stands behind."""
-        count, at = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None, self.at + 2
-        while self.kinds[at] in BEHIND_A_PLACE:
-            at += 1
-        if count is None or count.role not in (Role.BARE, Role.SETS) or not 1 < count.value <= MOST_SETS:
+        count, at = self.pieces[self.at + 1] if self._kind() is K.NUMBER else None, self._behind_a_place(self.at + 2)
+        if count is None:
+            return self.kinds[self.at] is K.FIRST and self._reps_of_several(1, self._behind_a_place(self.at + 1))
+        if count.role not in (Role.BARE, Role.SETS) or not 1 < count.value <= MOST_SETS:
             return False
         paired = self.kinds[at] is K.NUMBER and self.kinds[at + 1] is K.TIMES and self.kinds[at + 2] is K.NUMBER
         if not paired or self.pieces[at].value <= MOST_SETS or self.kinds[at + 3] is K.TIMES:
-            return False
+            return self._reps_of_several(int(count.value), at)
         self.at = at
         chunk = Chunk([(self.pieces[at],), (self.pieces[at + 2],)], before=self.separator)
         chunk.times = int(count.value)
@@ -41,12 +46,50 @@ class SeveralChunks(NumberChunks):
         self.at += 3
         return True
 
+    def _behind_a_place(self, at: int) -> int:
+        while self.kinds[at] in BEHIND_A_PLACE:
+            at += 1
+        return at
+
+    def _reps_of_several(self, count: int, at: int) -> bool:
+        """ "first two sets 6, last one 5": the reps of so many sets, where those of the others stand beside them."""
+        if not self._ends_with_reps(at) or self.kinds[at] is not K.NUMBER:
+            return False
+        first = self.kinds[self.at] is K.FIRST
+        told = self.by_place if not first else K.LAST in self.kinds[at:] and not self._tells_reps_so_far()
+        if not told:
+            self.out.dangling = self.out.dangling or (not first and count > 1)  # "first set 6, last two 5"
+            return False
+        chunk = Chunk([(self.pieces[at],)], before=self.separator)
+        chunk.times = count if count > 1 else None
+        self._place(chunk)
+        self.at, self.by_place = at + 1, True
+        return True
+
+    def _ends_with_reps(self, at: int) -> bool:
+        """Whether a number that may be the reps of sets stands there, and nothing behind it that makes more of it."""
+        number = self.pieces[at] if self.kinds[at] is K.NUMBER else None
+        bare = number is not None and number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS
+        return bare and self.kinds[at + 1] in ENDS_OF_REPS
+
+    def _tells_reps_so_far(self) -> bool:
+        """Whether anything but a load was told so far."""
+        heads = [chunk.factors[0] if chunk.size == 1 else () for chunk in self.out.found]
+        return len(heads) > 1 or any(len(head) != 1 or head[0].value <= MOST_LOADED_REPS for head in heads)
+
+    def _last_by_place(self) -> bool:
+        """ "... last one 5": a set of its own, where those before it were told by their places."""
+        at = self._behind_a_place(self.at + 1)
+        if not self.by_place or not self._ends_with_reps(at):
+            return False
+        self.at = at
+        return True
+
     def _warmed_up_with_several(self) -> bool:
         """ "60x5, 80x3, 100x3, the first two were warm-ups", "60x5, 100x3, first one was a warm-up"."""
         counted = self._kind() is K.NUMBER and self.pieces[self.at + 1].role in (Role.BARE, Role.SETS)
         count, at = int(self.pieces[self.at + 1].value) if counted else 1, self.at + 1 + counted
-        while self.kinds[at] in BEHIND_A_PLACE:
-            at += 1
+        at = self._behind_a_place(at)
         if self.kinds[at] is not K.WARMUP or self.kinds[at + 1] not in ENDS_OF_A_FEEL or not self.out.found:
             return False
         first = self.out.found[:count]

@@ -146,10 +146,12 @@ class TimesChunks(PassedWords):
         return loaded and reps[0].role is Role.REPS
 
     def _tells_reps(self, last: Chunk) -> bool:
-        """ "40, 8 reps, 3 times": the reps of one set; "40, 8 times" counts reps itself."""
+        """ "40, 8 reps, 3 times", "8 at 60, 3 times": the reps of one set; "40, 8 times" counts reps itself."""
         numbers = last.factors[0] if last.size == 1 else CARRIED
-        alone = len(numbers) == 1 and numbers[0].value <= MOST_LOADED_REPS
-        return alone and (numbers[0].role is Role.REPS or (numbers[0].role is Role.BARE and len(self.out.found) > 1))
+        if len(numbers) != 1 or numbers[0].value > MOST_LOADED_REPS:
+            return False
+        loaded = len(self.out.found) > 1 or (bool(last.at) and last.at[-1].value > numbers[0].value)
+        return numbers[0].role is Role.REPS or (numbers[0].role is Role.BARE and loaded)
 
     def _times_behind(self, chunk: Chunk) -> None:
         """ "87.5 x 8 times three": so many sets of eight."""

@@ -52,7 +52,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
         return _with_grip(entry, context.doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
     entry.doubtful = entry.doubtful or (len(chunks.found) > 1 and _changes_grip(entry, catalogue))
-    names = _narrowed(said, context)
+    names = _with_one_in_hand(_narrowed(said, context), context, catalogue)
     if chunks.body:
         names = _of_the_body(names, entry, chunks, catalogue)
     if chunks.equipment_open and chunks.equipment is not None:
@@ -261,6 +261,16 @@ def _narrowed(names: tuple[ExerciseName, ...], context: Context) -> tuple[Exerci
         return (context.doing,)
     planned = tuple(dict.fromkeys(slot.exercise for slot in context.plan if slot.exercise in names))
     return planned or names
+
+
+def _with_one_in_hand(
+    names: tuple[ExerciseName, ...], context: Context, catalogue: Catalogue
+) -> tuple[ExerciseName, ...]:
+    """ "rows 65 9 9" while pendlay rows are in hand: one of those that it may be, although the word is of others."""
+    doing = context.doing
+    if len(names) < 2 or doing is None or doing in names or catalogue.owners(doing.rpartition(" ")[2]) != names:
+        return names
+    return (doing, *names) if moved_alike((doing,), names, catalogue) else names
 
 
 def of_equipment(

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, kinds_in_order, places_of, texts_in_order
 
 SPOKEN_OF = frozenset((K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.VARIANT))
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.COLON, K.DASH, K.THEN, K.NUMBER, K.NAME))
@@ -57,7 +57,9 @@ def _said_behind(pieces: list[Piece], at: int) -> K:
 
 def without_lifts_taken(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with the lifts ahead of another one whose place was taken made remarks."""
-    names = [at for at, piece in enumerate(pieces) if piece.kind is K.NAME]
+    if not any_cued(texts_in_order(pieces), TAKEN):
+        return pieces
+    names = places_of(K.NAME, kinds_in_order(pieces))
     out = list(pieces)
     for at in names[:-1]:
         taken = _place_of_taken(pieces, at)

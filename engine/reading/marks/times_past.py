@@ -35,7 +35,7 @@ def with_times_past(pieces: list[Piece], kinds: set[K], today: date | None) -> l
     texts = texts_in_order(pieces)
     if any_cued(texts, LONG_SPANS):
         out = _with_spans_ago(out)
-    if today is not None and K.NUMBER in kinds and any([_may_be_a_year(text) for text in texts]):
+    if today is not None and LENGTH_OF_A_YEAR in map(len, texts) and any([_may_be_a_year(text) for text in texts]):
         out = _with_years(out, today)
     return out
 

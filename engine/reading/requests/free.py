@@ -229,7 +229,7 @@ def _history(
 def _swap(
     phrase: str, pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
 ) -> Act | None:
-    if _unknown(pieces) > MOST_UNKNOWN or any(piece.kind in TALK for piece in pieces):
+    if _unknown(pieces) > MOST_UNKNOWN or _is_talk(pieces, book):
         return None
     if len(named) == 1:
         return _instead_of_this(phrase, named[0], context, book)
@@ -354,6 +354,11 @@ def _left_out_today(pieces: Sequence[Piece], named: Sequence[Piece], context: Co
 LISTED = frozenset((K.NAME, K.TODAY, K.AND, K.COMMA, K.STOP))
 
 
+def _is_talk(pieces: Sequence[Piece], book: Phrasebook) -> bool:
+    """Whether a word of another matter stands there; a queue at the machine is none."""
+    return any(piece.kind in TALK and piece.text not in book.cues["taken"] for piece in pieces)
+
+
 def _taken(
     phrase: str, pieces: Sequence[Piece], named: Sequence[Piece], context: Context, book: Phrasebook
 ) -> Act | None:
@@ -361,7 +366,7 @@ def _taken(
     told = _holds(phrase, book.cues["taken"])
     lift = _exercise(named[0], context)
     wanted = lift == context.doing or any(slot.exercise == lift for slot in context.plan)
-    if not told or not wanted or len(named) != 1 or any(piece.kind in TALK for piece in pieces):
+    if not told or not wanted or len(named) != 1 or _is_talk(pieces, book):
         return None
     named_in = len(named[0].text.split())
     others = [word for word in phrase.replace(f" {told} ", " ").split() if word not in book.cues["aroundtaken"]]

@@ -39,7 +39,7 @@ def cues_told(words: Iterable[str]) -> frozenset[str]:
 
 def any_cued(words: Iterable[str], cues: frozenset[str]) -> bool:
     """Whether one of the words is one of these cues."""
-    return any(not cues.isdisjoint(CUES_OF[word]) for word in words)
+    return not cues.isdisjoint(cues_told(words))
 
 
 def is_cued(word: str, cues: frozenset[str]) -> bool:

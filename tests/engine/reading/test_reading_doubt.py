@@ -151,3 +151,10 @@ def test_more_than_anyone_lifts_of_a_lift_is_asked(text: str) -> None:
 @pytest.mark.parametrize("text", ["skull crusher 3x10 60", "db lateral raise 3x12 24", "ohp 3x5 110", "shrug 3x10 180"])
 def test_what_strong_lifters_lift_is_recorded(text: str) -> None:
     assert isinstance(read(text, situation(), KNOWN), Logged)
+
+
+def test_the_lift_in_hand_is_offered_where_its_movement_is_named() -> None:
+    outcome = read("rows 3x9 62", situation(doing="pendlay row"), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.readings[0].sets[0].exercise == "pendlay row"

@@ -270,6 +270,15 @@ def test_slashes_lists_of_loads_and_multipliers(text: str, context: Context, mea
             id="100 for 5, three times",
         ),
         pytest.param(
+            "a dozen at 42, three times",
+            situation(doing="rope pushdown"),
+            "rope pushdown 3×12 at 42 kg",
+            id="a dozen at 42, three times",
+        ),
+        pytest.param(
+            "bench 8 mit 62, dreimal", situation(), "barbell bench press 3×8 at 62 kg", id="8 mit 62, dreimal"
+        ),
+        pytest.param(
             "hit 140 for a triple on squat",
             situation(),
             "barbell back squat 3 at 140 kg",

@@ -8,6 +8,18 @@ from tests.engine.reading.saying import readings, said, situation, standing_afte
 
 TABLE = """
 {doing: barbell bench press} first two sets 82x6, third 77x8 => barbell bench press 2×6 at 82 kg, 8 at 77 kg
+{doing: barbell bench press} first two sets 7, last one 5 => barbell bench press 2×7, 5
+bench 72: first two sets were 7, last one 5 => barbell bench press 2×7 at 72 kg, 5 at 72 kg
+bench 72 first 2 sets 9, last 2 sets 7 => barbell bench press 2×9 at 72 kg, 2×7 at 72 kg
+kreuzheben 120 erste zwei Sätze 6, letzter 4 => conventional deadlift 2×6 at 120 kg, 4 at 120 kg
+{doing: barbell bench press} first set 7, last two 5 => ask: barbell bench press 7, 2, 5
+last squat set, 117 for 4 => barbell back squat 4 at 117 kg
+last set of squats, 117x4 => barbell back squat 4 at 117 kg
+last squat set, 3x8 62 => ask: barbell back squat 3×8 at 62 kg
+squats first, 97x5x3 => barbell back squat 3×5 at 97 kg
+bench last, 3x8 62 => barbell bench press 3×8 at 62 kg
+squat 97x5, last, 92x8 => ask: barbell back squat 5 at 97 kg, 8 at 92 kg
+letzter Satz Kniebeuge, 117x4 => barbell back squat 4 at 117 kg
 bench first 2 sets 82x6, last two 77x8 => barbell bench press 2×6 at 82 kg, 2×8 at 77 kg
 right bench 3x5 80 => barbell bench press 3×5 at 80 kg
 right pull ups 10 8 7 => pull-up 10, 8, 7

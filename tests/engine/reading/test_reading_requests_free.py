@@ -22,6 +22,8 @@ IN_OTHER_WORDS = (
     ("leg press instead of squat please", "swap barbell back squat leg press"),
     ("i'd rather do leg press than squat", "swap barbell back squat leg press"),
     ("bench is taken, can i use the chest press instead", "swap barbell bench press machine chest press"),
+    ("leg press has a queue, do front squats instead", "swap leg press barbell front squat"),
+    ("queue at the leg press, front squats instead", "swap leg press barbell front squat"),
     ("statt kniebeugen mache ich beinpresse", "swap barbell back squat leg press"),
     ("presse à cuisses au lieu de squat", "swap barbell back squat leg press"),
     ("plan as text", "plan"),
