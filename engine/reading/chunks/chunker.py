@@ -8,11 +8,12 @@ from itertools import pairwise
 from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
-from engine.reading.chunks.counts_ahead import count_ahead
+from engine.reading.chunks.counts_ahead import count_ahead, list_counted
 from engine.reading.chunks.counts_of_names import count_named, doubt_how_many
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
+from engine.reading.chunks.sets_lettered import with_sets_lettered
 from engine.reading.chunks.sides import SIDES, SidedChunks
 from engine.reading.chunks.steps import tells_a_load
 from engine.reading.chunks.sums import BEHIND_THE_END
@@ -43,7 +44,7 @@ class Chunker(SidedChunks):
     def run(self) -> Chunks:
         roles = self.out.roles = set(map(ROLE, self.pieces))
         if Role.REPS in roles:
-            self.pieces = _with_counted_sets(self.pieces)
+            self.pieces = with_sets_lettered(self.pieces)
         self.kinds = [*kinds_in_order(self.pieces), *BEHIND_THE_END]
         told = self.out.kinds = set(self.kinds)
         self.side_before = not told.isdisjoint(SIDES) and self._sides_stand_before()
@@ -89,6 +90,7 @@ class Chunker(SidedChunks):
         """Puts loads and counts that stand apart to the sets that they are of."""
         if K.COUNT in self.out.kinds or Role.PLURAL in self.out.roles:
             count_named(self.out)
+        list_counted(self.out)
         if len(self.out.found) > 2:
             gather_loads(self.out)
             if Role.SETS in self.out.roles:
@@ -291,26 +293,6 @@ class Chunker(SidedChunks):
         self.out.equipment = piece.kind
         self.out.equipment_open = is_talked_of(self.pieces, self.at)
         self.at += 1
-
-
-def _with_counted_sets(pieces: list[Piece]) -> list[Piece]:
-    """The pieces with "4s" for sets; "2s/4r" tells as much as "2s 4r"."""
-    counted = [_as_sets(piece) for piece in pieces]
-    if K.SLASH not in [piece.kind for piece in counted]:
-        return counted
-    roles = [piece.role for piece in counted]
-    ends = len(counted) - 1
-    return [
-        piece
-        for at, piece in enumerate(counted)
-        if piece.kind is not K.SLASH or not 0 < at < ends or {roles[at - 1], roles[at + 1]} != {Role.SETS, Role.REPS}
-    ]
-
-
-def _as_sets(piece: Piece) -> Piece:
-    """Where reps carry their letter ("12r"), a small "4s" counts sets."""
-    small = piece.role is Role.PLURAL and piece.value <= 10
-    return piece._replace(role=Role.SETS) if small else piece
 
 
 NEARLY = frozenset(("nearly",))

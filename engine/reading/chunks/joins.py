@@ -22,6 +22,15 @@ BEHIND_A_SIGN = frozenset((K.NUMBER, K.BAR, K.BODY, K.MAX, K.FAILURE))
 class JoinedChunks(FactorChunks):
     """The part of the walk that says whether another factor belongs to the chunk."""
 
+    def _counts_reps_behind(self, chunk: Chunk) -> bool:
+        """ "3 sets 8 reps", as "3 sets of 8 reps"; in "8 reps 3 sets 10 reps" the count is of those before it."""
+        sets = chunk.factors[0] if chunk.size == 1 else ()
+        if len(sets) != 1 or sets[0].role is not Role.SETS or self.kinds[self.at] is not K.NUMBER:
+            return False
+        last = self._last()
+        counted = last is not None and last.size == 1 and chunk.before is None and last.factors[0][0].role is Role.REPS
+        return self.pieces[self.at].role is Role.REPS and not counted
+
     def _joins_next(self, chunk: Chunk) -> bool:
         kind = self.kinds[self.at]
         if kind not in JOINING:

@@ -251,6 +251,8 @@ class NumberChunks(PartialChunks):
             chunk.alone_in_brackets = self._stands_alone(opened)
         if chunk.factors[0][0].role in AMOUNTS:
             chunk.in_passing = self.at > 1 and "within" in CUES_OF[self.pieces[self.at - 2].text]
+        if self._counts_reps_behind(chunk):
+            chunk.factors.append(self.factor(chunk))
         self._rest_of_chunk(chunk)
 
     def _stands_alone(self, opened: bool) -> bool:

@@ -19,7 +19,7 @@ from engine.reading.entries.ways import FREE, lifts_with, tells_sets
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import WAY_IN_DOUBT, Piece, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import TOLD, WAY_IN_DOUBT, Piece, kinds_in_order, places_in, places_of
 
 REMARKS = frozenset((K.NOTE, K.DENY))
 TELLING = REMARKS | {K.VARIANT, K.JOINT, K.NAME, *EQUIPMENT}
@@ -61,6 +61,8 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
 
 def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
     """The pieces, with each way in doubt put to all sets of its lift; None where none is in doubt."""
+    if WAY_IN_DOUBT not in map(TOLD, pieces):
+        return None
     out = list(pieces)
     lift, found = None, False
     for at, piece in enumerate(pieces):

@@ -79,6 +79,7 @@ def name_piece(token: Token, end: int, text: str, names: tuple[ExerciseName, ...
 KIND: Callable[[Piece], K] = itemgetter(Piece._fields.index("kind"))
 TEXT: Callable[[Piece], str] = itemgetter(Piece._fields.index("text"))
 ROLE: Callable[[Piece], Role] = itemgetter(Piece._fields.index("role"))
+TOLD: Callable[[Piece], int] = itemgetter(Piece._fields.index("told"))
 
 
 def is_one_word(piece: Piece) -> bool:

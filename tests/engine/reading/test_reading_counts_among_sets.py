@@ -35,6 +35,25 @@ squat 100x5 3 light ones: 60x5, 60x5               => ask: barbell back squat 5 
 bench 80x8, 3 more: 80x8, 80x7                     => ask: barbell bench press 2×8 at 80 kg, 7 at 80 kg
 """
 
+COUNTED_LISTS_OF_REPS = """
+bench 72kg 3 sets: 9 reps, 8 reps, 6 reps          => barbell bench press 9 at 72 kg, 8 at 72 kg, 6 at 72 kg
+bench 72 3 sets 9 reps, 8 reps, 6 reps             => barbell bench press 9 at 72 kg, 8 at 72 kg, 6 at 72 kg
+3 sets bench 72kg, 9 reps 8 reps 6 reps            => barbell bench press 9 at 72 kg, 8 at 72 kg, 6 at 72 kg
+bench 72kg 3 Sätze: 9 Wdh, 8 Wdh, 6 Wdh            => barbell bench press 9 at 72 kg, 8 at 72 kg, 6 at 72 kg
+dips 3 sets 13 reps and 11 reps and 9 reps         => dip 13, 11, 9
+pull ups 3 sets 9 reps, 7, 6                       => pull-up 9, 7, 6
+bench 3 sets 8 reps 62, 8 reps 67, 6 reps 72       => barbell bench press 8 at 62 kg, 8 at 67 kg, 6 at 72 kg
+bench 3 sets 8 reps 82 (8 reps, 8 reps, 7 reps)    => barbell bench press 2×8 at 82 kg, 7 at 82 kg
+bench 3 sets 8 reps 82: 8 8 7                      => barbell bench press 2×8 at 82 kg, 7 at 82 kg
+bench 3 sets 8 reps at 72, last set 6 reps         => barbell bench press 2×8 at 72 kg, 6 at 72 kg
+bench 3 sets 8 reps 2 sets 6 reps 72               => barbell bench press 3×8 at 72 kg, 2×6 at 72 kg
+bench 3 sets 8 reps 72 then 62 12 reps             => barbell bench press 3×8 at 72 kg, 12 at 62 kg
+incline db 3 sets 10 reps 26                       => incline dumbbell bench press 3×10 at 26 kg each
+bench 72 9 reps, 8 reps, 6 reps, 3 sets            => barbell bench press 9 at 72 kg, 8 at 72 kg, 6 at 72 kg
+pull ups 4 sets: 9 reps, 7 reps, 6 reps            => ask: pull-up 4×9, 7, 6
+pull ups 3 sets of 8 reps, 7 reps                  => ask: pull-up 3×8, 7
+"""
+
 COUNTED_PAST_A_REMARK = """
 leg press 100x12 (each leg) x3           => leg press 3×12 at 100 kg
 leg press 100 x 12 (pro Bein) x3         => leg press 3×12 at 100 kg
@@ -114,6 +133,11 @@ knäböj 100x5 100x5 båda 5                => barbell back squat 2×5 at 100 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(SAID_OF_ALL))
 def test_a_number_behind_both_or_all_is_no_set_more(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED_LISTS_OF_REPS))
+def test_a_count_ahead_of_listed_reps_adds_no_sets(text: str, context: Context, meant: str) -> None:
+    assert said(text, context).strip() == meant
 
 
 @pytest.mark.parametrize(("text", "context", "meant"), readings(COUNTED_PAST_A_REMARK))
