@@ -37,7 +37,6 @@ from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.drops_told import with_drops_told
-from engine.reading.marks.earlier_sets import without_earlier_sets
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
@@ -64,13 +63,12 @@ from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.sets_of_a_lift import without_of_a_lift
+from engine.reading.marks.sets_of_another_time import without_sets_of_another_time
 from engine.reading.marks.somebodys_sets import with_somebody_parted
 from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
-from engine.reading.marks.told_for_comparison import WORDS as MAY_BE_COMPARED
-from engine.reading.marks.told_for_comparison import with_what_is_compared
 from engine.reading.marks.told_of_one import with_results_of_one
 from engine.reading.marks.tries import with_tries, with_tries_failed
 from engine.reading.marks.warmed_up import without_warm_ups_told
@@ -318,20 +316,9 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if K.WARMUP in kinds:
         pieces = without_warm_ups_told(pieces)
         kinds = kinds_of(pieces)
-    pieces, kinds = _without_sets_of_another_time(pieces, kinds)
+    pieces, kinds = without_sets_of_another_time(pieces, kinds)
     told = dated(pieces, kinds, context)
     return without_marks(told, kinds if told is pieces else kinds_of(told))
-
-
-def _without_sets_of_another_time(pieces: list[Piece], kinds: set[K]) -> tuple[list[Piece], set[K]]:
-    """The pieces, which are of these kinds, with sets set aside that are told to compare; and their kinds."""
-    if K.TIMES in kinds and not kinds.isdisjoint(MAY_BE_COMPARED):
-        before, pieces = pieces, with_what_is_compared(pieces)
-        kinds = kinds if pieces is before else kinds_of(pieces)
-    if kinds.isdisjoint(TELLING_OF_EARLIER):
-        return pieces, kinds
-    pieces = without_earlier_sets(pieces)
-    return pieces, kinds_of(pieces)
 
 
 def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
@@ -392,7 +379,6 @@ DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN, K.DROP))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
-TELLING_OF_EARLIER = frozenset((K.EARLIER, K.OPEN, K.STORY))
 MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF, K.PLAIN))
 MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
 MAY_TELL_A_TIME_PAST = frozenset((K.PLAIN, K.FILLER, K.NOT_DATE, K.MUSCLE, K.NAME))

@@ -11,7 +11,6 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 
 from engine.reading.days.calendar_days import (
-    DAYS_OF_A_WEEK,
     WORD_DAYS,
     in_year,
     latest_of_month,
@@ -30,8 +29,9 @@ from engine.reading.days.day_places import (
     opens_a_clause,
     past_who_did,
 )
-from engine.reading.days.day_starts import DATE_KINDS, DAYS_BACK, opens_a_line, perhaps_days
+from engine.reading.days.day_starts import DATE_KINDS, opens_a_line, perhaps_days
 from engine.reading.days.days_apart import with_days_apart
+from engine.reading.days.days_back import with_days_back
 from engine.reading.days.days_in_figures import dotted_day, iso_day, joined, slashed_day
 from engine.reading.days.headed_days import BELOW_A_DAY, LAST_DAY_OF_A_MONTH, is_before_a_month, stands_apart
 from engine.reading.days.ordinals import MOST_SETS_PLACED, is_a_day_amid, is_plainly_a_day, may_be_a_day
@@ -44,7 +44,6 @@ from engine.reading.days.told_of import (
     opens_with_sleep,
     stands_among_sets,
 )
-from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
@@ -61,6 +60,7 @@ SHORT_WORDS = frozenset(("di", "mi", "mo", "fr", "so", "do", "sat", "sun", "so."
 
 def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Piece]:
     """The pieces with each day that is told made one DATE piece (its `day` None where today is not known)."""
+    pieces = with_days_back(pieces)
     out: list[Piece] = []
     behind = seen = 0
     anchored = True
@@ -95,8 +95,6 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
-    if pieces[at + 1].kind in DAYS_BACK:
-        return not is_of_something_else(pieces, at)
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
 
 
@@ -135,8 +133,7 @@ def _by_word(pieces: list[Piece], at: int, today: date | None) -> date | None:
 
 
 def _is_from(pieces: list[Piece], at: int, link: int, anchored: bool) -> bool:
-    end = at + (kind_at(pieces, at + 1) in DAYS_BACK)
-    return is_from(pieces, end, link, anchored) or is_an_entry_from(pieces, end, link)
+    return is_from(pieces, at, link, anchored) or is_an_entry_from(pieces, at, link)
 
 
 def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
@@ -213,9 +210,6 @@ def _numeric(pieces: list[Piece], at: int, today: date | None, unit: Unit, ancho
     pointed = end + 1 < len(pieces) and is_before_a_month(pieces[end]) and pieces[end + 1].kind is K.MONTH
     end += pointed  # "8. März", "10 de marzo"
     after = pieces[end].kind if end < len(pieces) else None
-    if len(numbers) == 1 and after in DAYS_BACK:
-        days = int(numbers[0].value) * (DAYS_OF_A_WEEK if after is K.WEEKS_AGO else 1)
-        return (today - timedelta(days=min(days, 400)) if today else None), end + 1
     if len(numbers) == 1 and after is K.MONTH and anchored:
         return _behind_month(pieces, end + 1, int(numbers[0].value), pieces[end].told, today)
     if after is K.TIMES or any(number.role is not Role.BARE for number in numbers):

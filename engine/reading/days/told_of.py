@@ -31,6 +31,9 @@ ENDS = frozenset((K.LINE, K.COMMA, K.STOP, K.COLON, K.DASH, K.OPEN, K.CLOSE, K.T
 REACH_OF_A_CLAUSE = 10
 """How many pieces of its clause are looked at on each side of a day. Common practice, no source."""
 SLEPT = frozenset(("slept",))
+GRIP = "grip"
+""" "close grip", and no other lift."""
+WITH_A_DAY = frozenset(("withaday",))
 SETS = frozenset((K.NAME, K.TIMES, K.COUNT))
 HEADING = frozenset((K.HEADING, K.NUMBER, K.FILLER))
 OF_ELSE = frozenset((K.UNRELATED, K.REST, K.OTHERS))
@@ -149,7 +152,15 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     ahead, _ = _clause(pieces, at, SAID)
     kinds = {piece.kind for piece in ahead}
     before = kind_at(pieces, at - len(ahead) - 1)
-    parted = before in PARTING or (before is K.LINE and at == len(pieces) - 1)  # "3x5 100, exam monday"
+    if before is K.NAME and _is_another_lift(pieces, at - len(ahead) - 1):
+        return True  # "squat 3x5 100 bench on tuesday"
+    if (K.REST in kinds and pieces[at - len(ahead) - 1].role is not Role.SECONDS) or any_cued(
+        [piece.text for piece in ahead], WITH_A_DAY
+    ):
+        return True  # "3x5 100 and the rest on tuesday", "3x5 100, comp saturday"
+    parted = (
+        before in PARTING or kind_at(ahead, 0) is K.AND or (before is K.LINE and at == len(pieces) - 1)
+    )  # "3x5 100, exam monday"
     of_an_entry = any_cued([piece.text for piece in ahead], OF_AN_ENTRY)
     if parted and K.HEADING in kinds and not of_an_entry:
         return True  # "3x5 100, leg day yesterday"
@@ -159,6 +170,14 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
         return parted or heads or any_cued([piece.text for piece in ahead], WAS)  # "gym was packed on monday"
     hurt = not OF_A_BODY.isdisjoint([piece.kind for piece in ahead])
     return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)
+
+
+def _is_another_lift(pieces: list[Piece], name: int) -> bool:
+    """Whether the lift there has no numbers of its own, and another one in its clause has those in front of it."""
+    ahead, _ = _clause(pieces, name)
+    kinds = [piece.kind for piece in ahead]
+    grip = pieces[name].text.endswith(GRIP)
+    return not grip and K.NAME in kinds and not COUNTED.isdisjoint(kinds[kinds.index(K.NAME) :])
 
 
 def linked_at(pieces: list[Piece], at: int) -> int:

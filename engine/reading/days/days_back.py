@@ -1,0 +1,28 @@
+"""Days told by how many have gone by: "3 days ago", "vor 3 tagen", "2 weeks ago" are words for a day as "yesterday" is.
+
+Whatever else is told of that day ("sick 4 days ago") is then told apart as with any other day (`told_of.py`).
+"""
+
+from __future__ import annotations
+
+from engine.reading.days.calendar_days import DAYS_OF_A_WEEK
+from engine.reading.words.cues import CUES_OF
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
+
+BACK = {K.AGO: 1, K.WEEKS_AGO: DAYS_OF_A_WEEK}
+MOST_DAYS = 400
+"""More are long past, whatever their number. Common practice, no source."""
+
+
+def with_days_back(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with each number of days that have gone by as one word for that day."""
+    out = pieces
+    for at in reversed(places_in(BACK, kinds_in_order(pieces))):
+        number = pieces[at - 1] if at else None
+        if number is not None and number.kind is K.NUMBER and number.role is Role.BARE:
+            days = min(int(number.value) * BACK[pieces[at].kind], MOST_DAYS)
+            start = at - 1 - (at > 1 and "agoahead" in CUES_OF[pieces[at - 2].text])  # Spanish "hace 3 días"
+            day = pieces[at]._replace(kind=K.DAYS_AGO, start=pieces[start].start, glued=pieces[start].glued, told=days)
+            out = [*out[:start], day, *out[at + 1 :]]
+    return out

@@ -1,0 +1,91 @@
+"""Days that are of something else than the sets beside them: of an illness, a plan, or sets that were beaten."""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.reading import read
+from engine.reading.values import Asked, Doubt
+from tests.engine.reading.saying import KNOWN, said, situation
+
+SQUATS = "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "sick 4 days ago, squat 3x5 100",
+        "squat 3x5 100, donated blood 3 days ago",
+        "squat 3x5 100, new shoes 2 days ago",
+        "squat 3x5 100, started creatine 2 weeks ago",
+        "kniebeuge 3x5 100, krank vor 2 tagen",
+        "enfermo hace 4 días, sentadilla 3x5 100",
+        "malade il y a 4 jours, squat 3x5 100",
+        "sjuk för 4 dagar sedan, knäböj 3x5 100",
+        "squat 3x5 100 and the rest on tuesday",
+        "squat 3x5 100 bench tuesday",
+        "squat 3x5 100 deads on tuesday",
+        "squat 3x5 100 and upper on tuesday",
+        "squat 3x5 100, comp saturday",
+        "kniebeuge 3x5 100 bankdrücken am dienstag",
+        "sentadilla 3x5 100 press banca el martes",
+        "agachamento 3x5 100 supino na terça",
+        "knäböj 3x5 100 bänkpress på tisdag",
+    ],
+)
+def test_a_day_that_may_be_of_something_else_is_asked_about(text: str) -> None:
+    outcome = read(text, situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.doubt is Doubt.DAY
+    assert said(text) == f"ask: {SQUATS}"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 days ago: squat 3x5 100",
+        "squat 3x5 100 2 days ago",
+        "squat 2 days ago 3x5 100",
+        "kniebeuge 3x5 100 vor 2 tagen",
+        "hace 2 días sentadilla 3x5 100",
+        "squat 3x5 100 il y a 2 jours",
+        "há 2 dias agachamento 3x5 100",
+        "för 2 dagar sedan knäböj 3x5 100",
+        "присед 3х5 100 2 дня назад",
+    ],
+)
+def test_days_counted_back_are_those_of_the_sets_they_stand_beside(text: str) -> None:
+    assert said(text) == f"{SQUATS} on 2025-03-12"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "beat yesterday's 100x5 with squat 105x5",
+        "beat monday's 100x5, squat 105x5",
+        "squat 105x5 vs yesterday's 100x5",
+        "squat 105x5, up from monday's 100x5",
+        "squat 105x5 beats tuesday 100x5",
+        "topped yesterday's 100x5 with squat 105x5",
+        "improved on monday's 100x5 with 105x5 squat",
+        "kniebeuge 105x5, mehr als gestern 100x5",
+        "squat 105x5, meglio di ieri 100x5",
+    ],
+)
+def test_what_another_day_came_to_is_no_set_beside_those_that_beat_it(text: str) -> None:
+    assert said(text) == "barbell back squat 5 at 105 kg"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("3x8 60 bench, 3x5 100 squat yesterday",
+         "barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13"),
+        ("bench 3x8 60 close grip on tuesday", "close-grip bench press 3×8 at 60 kg on 2025-03-11"),
+        ("squat 3x5 100 2 min rest on tuesday", f"{SQUATS} on 2025-03-11"),
+        ("squat 3x5 100, legs still dead from 2 days ago", SQUATS),
+    ],
+)  # fmt: skip
+def test_words_beside_a_day_leave_the_sets_what_they_are(text: str, meant: str) -> None:
+    assert said(text) == meant
