@@ -1,13 +1,23 @@
-"""Sets beside a day that may be theirs, or of something else that is told: asked, and never today's in silence."""
+"""Sets beside a day that may be theirs, or of something else that is told: asked, and never today's in silence.
+
+Behind sets of today a day of the week that comes sooner than it was last is rather ahead, "squat 3x5 100. bench friday
+3x5 80" on a Thursday: those sets are left out, and the answer says so.
+"""
 
 from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
 
 from engine.reading.asking import SAY_IT_AGAIN
 from engine.reading.days.day_pieces import PERHAPS
 from engine.reading.prepare import Prepared
-from engine.reading.values import Asked, Doubt, Logged, Outcome, Reading
+from engine.reading.values import Asked, Context, Doubt, Logged, Outcome, Reading, Unread
 from engine.reading.wording import label_of
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece
 
 
 def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
@@ -30,3 +40,60 @@ def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
 
 def _reading(logged: Logged) -> Reading:
     return Reading(logged.sets, 1.0, label_of(logged.sets))
+
+
+def without_a_day_ahead(logged: Logged, prepared: Prepared, context: Context) -> Logged:
+    """The sets, without those at the end of the message whose day of the week is rather the next than the last one."""
+    if context.now is None or not logged.days or K.WEEKDAY not in prepared.told:
+        return logged
+    today = context.now.date()
+    kept = next((at for at, day in enumerate(logged.days) if day not in (None, today)), 0)
+    others = set(logged.days[kept:])
+    at = _day_of_the_week(prepared)
+    if not kept or len(others) > 1 or not at or not _comes_sooner(others.pop(), today):
+        return logged
+    if logged.days[0] == today and _heads_a_line(prepared.spoken, at):
+        return logged  # "today: squat 3x5 100", and on the next line "wed: bench 3x5 80"
+    start = at
+    while start and prepared.spoken[start - 1].kind not in CLAUSE_ENDS:
+        start -= 1
+    told = prepared.cleaned[prepared.spoken[start].start :].strip()
+    left = Unread(told, f"{prepared.cleaned[prepared.spoken[at].start : prepared.spoken[at].end]} {STILL_TO_COME}")
+    on = today if logged.days[0] == today else None
+    return replace(logged, sets=logged.sets[:kept], days=(), on=on, unread=(*logged.unread, left))
+
+
+OVER = frozenset((K.LAST, K.LAST_WEEKDAY, K.LAST_TIME, K.EARLIER))
+CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.AND))
+LATE = frozenset(("did", "didso", "was", "were", "leftbehind"))
+DAYS_OF_A_WEEK = 7
+STILL_TO_COME = "may be still to come; if you did them, send these sets alone"
+
+
+def _heads_a_line(pieces: list[Piece], at: int) -> bool:
+    return pieces[at - 1].kind is K.LINE and kind_at(pieces, at + 1) in HEADING
+
+
+HEADING = frozenset((K.COLON, K.LINE))
+
+
+def _comes_sooner(day: date | None, today: date) -> bool:
+    """Whether a day of last week is nearer as one of this week to come."""
+    back = (today - day).days if day is not None else 0
+    return DAYS_OF_A_WEEK // 2 < back < DAYS_OF_A_WEEK
+
+
+def _day_of_the_week(prepared: Prepared) -> int:
+    """The place of the only day of the week told, where no word says that its sets were done; 0 for none or more."""
+    pieces = prepared.spoken
+    places = [at for at, piece in enumerate(pieces) if piece.kind is K.WEEKDAY]
+    if len(places) != 1 or places[0] == 0 or pieces[places[0] - 1].kind in OVER:
+        return 0
+    if "'" in prepared.cleaned[pieces[places[0]].start : pieces[places[0]].end]:
+        return 0  # "friday's bench"
+    told = [cue for piece in pieces[max(places[0] - NEAR, 0) : places[0] + NEAR] for cue in CUES_OF[piece.text]]
+    return places[0] if LATE.isdisjoint(told) else 0
+
+
+NEAR = 4
+"""Words around a day that may say how late its sets are told. Common practice, no source."""

@@ -42,6 +42,7 @@ from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hours_beside import with_hours_beside
 from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of
+from engine.reading.marks.loads_to_failure import AS_OFTEN, with_loads_to_failure
 from engine.reading.marks.made_of_tries import with_tries_in_doubt
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
 from engine.reading.marks.more_sets import with_more_sets
@@ -332,6 +333,8 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
     if K.NOTE in kinds:
         pieces = with_drops_told(pieces)
+    if not kinds.isdisjoint(AS_OFTEN):
+        pieces = with_loads_to_failure(pieces)
     if not kinds.isdisjoint(BREATHING) or Role.NOT_A_SET in map(ROLE, pieces):
         pieces = with_breaths(pieces)
     if not kinds.isdisjoint(DESCRIBING):

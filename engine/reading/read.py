@@ -19,7 +19,7 @@ from engine.reading.chunks.repeats import SAYS_WEIGHT
 from engine.reading.continuing import gone_on, in_hand, with_latest_in_hand
 from engine.reading.corrections.corrections import correction_of
 from engine.reading.days.dates import said_freely
-from engine.reading.days_in_doubt import asked_if_that_day
+from engine.reading.days_in_doubt import asked_if_that_day, without_a_day_ahead
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.segments import entries
 from engine.reading.later_today import asked_if_later
@@ -78,6 +78,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared) if isinstance(outcome, Logged) else outcome
+    outcome = without_a_day_ahead(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_later(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     return asked_if_that_day(outcome, prepared) if K.DATE in kinds_of(prepared.pieces) else outcome
 

@@ -22,9 +22,10 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import (
-    BEHIND_THE_LEAD,
+    BEHIND_A_LEAD,
     HEADING,
     MOST_LOADED_REPS,
+    NAME_BEHIND_THE_LEAD,
     ROLE,
     TEXT,
     Piece,
@@ -140,8 +141,9 @@ class Chunker(SidedChunks):
             self.kind = None
         if self.warm_left and piece.kind in (K.THEN, K.STOP):
             self.out.dangling, self.warm_left = True, 0  # "2 warm-ups 60x5, then 100x5": two of them, or two kinds
-        if self.kind is SetKind.WARMUP and (piece.told == BEHIND_THE_LEAD or self._work_follows_the_bar(piece)):
+        if self.kind is SetKind.WARMUP and (piece.told in BEHIND_A_LEAD or self._work_follows_the_bar(piece)):
             self.warm_lead = len(self.out.found)
+            self.warm_led = piece.told == NAME_BEHIND_THE_LEAD
         self.separator = piece.kind
         self.in_note = False
         self.at += 1

@@ -284,7 +284,9 @@ class MarkedChunks(LoadedChunks):
             self.at += 1
             return
         told = [one for one in self.out.found if one.size > 1 or (last is not None and last.size == 1 and not last.at)]
-        several = self.separator is not None and len(told) > 1
+        work = [one for one in told if one.kind is not SetKind.WARMUP]  # "60x8 warm-up, then 85x6, twice"
+        work = work[1:] if _is_a_load_and_its_reps(work) else work
+        several = self.separator is not None and len(work) > 1
         self.out.dangling = self.out.dangling or several  # "80x5, 85x5, twice": both of them, or the last
         if last is not None:
             last.times = piece.told
@@ -389,3 +391,11 @@ class MarkedChunks(LoadedChunks):
         if self.out.found and self.out.work_from is None:
             self.out.work_from = len(self.out.found)
         self.at += 1
+
+
+def _is_a_load_and_its_reps(told: list[Chunk]) -> bool:
+    """ "45 kg, five reps, twice": two numbers that tell one set."""
+    numbers = [one.factors[0][0] for one in told if one.size == 1 and len(one.factors[0]) == 1 and not one.at]
+    if len(told) != len(numbers) or len(numbers) != 2:
+        return False
+    return numbers[0].role in (Role.LOAD, Role.BARE) and numbers[1].role is Role.REPS

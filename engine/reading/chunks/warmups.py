@@ -15,11 +15,11 @@ from decimal import Decimal
 
 from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.chunks.set_marks import MarkedChunks
-from engine.reading.marks.warmed_up import tells_what_was_done
+from engine.reading.marks.warmed_up import TO_GET_WARM, tells_what_was_done
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import NOTHING, Piece, Role
+from engine.reading.words.pieces import COUNTED, NOTHING, Piece, Role
 from engine.values.sets import SetKind
 
 SEVERAL = 2
@@ -33,6 +33,7 @@ MOST_WARM_UPS = 6
 """Common practice, no source."""
 BESIDE_A_POINTER = frozenset((K.FILLER, K.OF, K.BOTH, K.ONLY, K.PLAIN))
 POINTING_BACK = frozenset(("all", "those", "that"))
+SAYING_WHAT_FOR = frozenset((K.ONLY, K.FILLER, K.FOR, K.COMMA))
 REACH = 3
 """How many pieces before the word may hold "both" or "all"."""
 
@@ -44,6 +45,8 @@ class WarmUpChunks(MarkedChunks):
     """The word stood at the head of brackets: it speaks of what they hold."""
     warm_lead: int = 0
     """How many sets were warm-ups where a comma and the name of their lift came; 0 where none did."""
+    warm_led: bool = False
+    """The name stood behind the sets of its clause: "60x8, 70x5 on bench"."""
 
     def warm_up(self, piece: Piece) -> None:
         ahead = self.pieces[max(0, self.at - 2) : self.at]
@@ -52,7 +55,7 @@ class WarmUpChunks(MarkedChunks):
         ):
             self.at += 1  # "after warming up i benched 80 3x5"
             return
-        if self._counts_warm_ups(piece):
+        if self._counts_warm_ups(piece) or (piece.told == TO_GET_WARM and not self._says_what_for()):
             self.at += 1
             return
         if self._last() is not None and self._kind() in BEHIND and self._kind(-1) in BESIDE_THE_SETS:
@@ -69,6 +72,13 @@ class WarmUpChunks(MarkedChunks):
         else:
             self.kind = SetKind.WARMUP
         self.at += 1
+
+    def _says_what_for(self) -> bool:
+        """ "50x5, 80x3 just to get warm", right behind the sets; "3x5 100 took ages to get warm" is a remark."""
+        before = self.at - 1
+        while before and self.kinds[before] in SAYING_WHAT_FOR and self.at - before < REACH:
+            before -= 1
+        return self._last() is not None and self.kinds[before] in COUNTED
 
     def _warms_up(self, piece: Piece) -> bool:
         """Reads a "w" that says warm-up: "40x10 (w)", "100x5 w, 120x3", "W: 60x5"."""
@@ -146,6 +156,7 @@ class WarmUpChunks(MarkedChunks):
             _warm(self.out.found[self.opened :])  # "140x5x3 (plus 60x10 100x5 warming up)"
             return
         run = self._run(piece.told == SEVERAL)
+        run = self._risen_to(run) if self._work_follows() else run
         said = self.pieces[max(0, self.at - REACH) : self.at]
         if any(one.kind is K.BOTH for one in said):
             _warm(run[-SEVERAL:])
@@ -157,6 +168,17 @@ class WarmUpChunks(MarkedChunks):
             self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
         else:
             _warm(run if _runs_on(run) else run[-1:])
+
+    def _risen_to(self, run: list[Chunk]) -> list[Chunk]:
+        """ "40x8 then 60x8 to warm up, then 90x8": the lighter ones that "then" parts from it, too."""
+        found = self.out.found
+        start = len(found) - len(run)
+        loads = list(map(load_of_one_set, found))
+        while start and found[start].before is K.THEN and found[start - 1].kind is None:
+            if not 0 < loads[start - 1] < loads[start]:
+                break
+            start -= 1
+        return found[start:]
 
     def _points_back(self) -> bool:
         """ "60x5, 80x3, all of that warm up. then 100x5", "those were warm-ups": it heads nothing that follows."""
@@ -196,9 +218,12 @@ class WarmUpChunks(MarkedChunks):
         warm = frozenset(at for at, chunk in enumerate(found) if chunk.kind is SetKind.WARMUP)
         if not warm or max(warm) < self.warm_lead:
             return
+        led = self.warm_led and any(chunk.before is K.THEN for chunk in found[self.warm_lead :])
+        if led and found[self.warm_lead].before is K.AND:
+            return  # "warmed up with 60x8 and 70x5 on bench then 85x6"
         for chunk in found[self.warm_lead :]:
             chunk.kind = None if chunk.kind is SetKind.WARMUP else chunk.kind
-        if any(map(tells_what_was_done, self.pieces)):
+        if not led and any(map(tells_what_was_done, self.pieces)):
             return  # "warmed up with 60x5, squat 3x5 100"
         self.out.warm_either = frozenset(at for at in warm if at < self.warm_lead), warm
 

@@ -17,6 +17,7 @@ from engine.reading.days.headings import CLOCKED_KINDS, is_against_the_clock, wi
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.leads import is_aside, leads_to, warms_up
 from engine.reading.entries.names_behind import with_names_behind
+from engine.reading.entries.reps_ahead_of_a_name import counts_a_lift_of_the_body
 from engine.reading.entries.rounds import TAKEN_IN_TURN, without_rounds
 from engine.reading.entries.shared_entries import (
     asks_for_reps,
@@ -35,6 +36,7 @@ from engine.reading.words.pieces import (
     BEHIND_THE_LEAD,
     HEADING,
     LIST_IN_DOUBT,
+    NAME_BEHIND_THE_LEAD,
     Piece,
     Role,
     kinds_in_order,
@@ -211,12 +213,13 @@ class Segmenter:
         if takes_lead and (clause.cut is None or clause.cut.kind is not K.LINE or not clause.name_last):
             entry.pieces += self.lead.pieces
             self.lead = Entry()
+        entry.led = bool(clause.counts) and clause.counts[0] < at
         if clause.cut is not None:
-            entry.pieces.append(clause.cut._replace(told=BEHIND_THE_LEAD) if takes_lead else clause.cut)
+            told = NAME_BEHIND_THE_LEAD if entry.led else BEHIND_THE_LEAD
+            entry.pieces.append(clause.cut._replace(told=told) if takes_lead else clause.cut)
         entry.pieces += rest
         entry.both = any(piece.kind is K.BOTH for piece in rest)
         entry.shared_in_doubt |= clause.cut is not None and clause.cut.told == LIST_IN_DOUBT
-        entry.led = bool(clause.counts) and clause.counts[0] < at
 
     def _owners(self, name: Piece, cut: Piece | None) -> tuple[ExerciseName, ...]:
         """ "incline bench, bench on hole 3, 4x8": the word may speak of the lift just named, which had no sets yet."""
@@ -305,7 +308,9 @@ class Segmenter:
     def _cuts(self, clause: Clause) -> list[int]:
         first_count = clause.counts[0] if clause.counts else len(clause.pieces)
         if clause.names[0] < first_count:
-            return clause.names[1:]
+            last = clause.names[-1]
+            led = counts_a_lift_of_the_body(clause, last)
+            return [*clause.names[1:-1], last - 1] if led else clause.names[1:]
         if clause.names[-1] > clause.counts[-1]:
             return [at + 1 for at in clause.names[:-1]]
         return []

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.entries.entry import Entry
+from engine.reading.entries.reps_ahead_of_a_name import may_count_the_next
 from engine.reading.entries.shared_sets import SAID_TOGETHER, ends_with_each, shared_clause, shares
 from engine.reading.words.clauses import Clause
 from engine.reading.words.cues import is_cued
@@ -108,6 +109,8 @@ def ends_before_a_name(clause: Clause, part: Clause, end: int) -> bool:
     """ "bench 3x8 80 after 3x10 12 flies", "squat 3x5 100 - 3 sets of 10 on pulldowns": two groups, and the second may
     be that of the name behind them.
     """
+    if may_count_the_next(clause, end):
+        return True  # "bench 80x8 10 dips x3"
     last_name = clause.names[-1]
     bare = end == last_name and bool(clause.counts) and clause.counts[-1] < last_name
     if not bare:

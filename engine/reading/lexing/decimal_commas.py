@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.lexing.spelled_numbers import SpelledNumbers
+from engine.reading.lexing.spelled_times import SpelledTimes
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece
 from engine.reading.words.token_shapes import Shape
@@ -26,7 +26,7 @@ BEHIND_A_WEIGHT = frozenset((K.FILLER, K.AT, K.WITH, K.TODAY))
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 
 
-class DecimalCommas(SpelledNumbers):
+class DecimalCommas(SpelledTimes):
     """The part of the walk over tokens that joins the digits of one number."""
 
     comma_in_doubt: bool = False

@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping
 from decimal import Decimal
 
 from engine.reading.lexing.marked_words import MarkedWords
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import Meaning, plain_word
 from engine.reading.words.pieces import (
@@ -247,7 +247,14 @@ class Lexer(MarkedWords):
             role = Role.BARE if whole.is_clear else Role.UNREADABLE
             end = whole.end
             piece = self._spelled(whole.value, token, self.tokens[end - 1].end)._replace(role=role)
-        if piece.kind is K.NUMBER and piece.spelled and (after := self._token(end)) is not None and not after.glued:
+        if meaning.kind is K.MINUTES and piece.kind is K.NUMBER and not meaning.value:
+            piece, end = self._with_seconds(piece, end)  # "a minute ten"
+        elif (
+            piece.kind is K.NUMBER
+            and (piece.spelled or meaning.kind is K.HALF)
+            and (after := self._token(end)) is not None
+            and not after.glued
+        ):
             piece, end = self._with_suffix(piece, end, after)
         self.out.append(piece)
         return end
@@ -265,8 +272,9 @@ class Lexer(MarkedWords):
                 return before._replace(value=before.value + half, end=end)
             return before._replace(value=before.value + HALF, end=end, text=f"{before.text}½")
         text = token.text
-        if meaning.kind is K.MINUTES and self._counts_one_time():
-            return Piece(K.NUMBER, token.start, end, token.glued, text, SIXTY, Role.SECONDS, spelled=True)
+        if meaning.kind is K.MINUTES and (value or self._counts_one_time(text)):
+            time = Decimal(value) if value else SIXTY
+            return Piece(K.NUMBER, token.start, end, token.glued, text, time, Role.SECONDS, spelled=True)
         if meaning.kind is K.LAST:
             value = self._last_of_what(at, behind)
         kind = meaning.kind
@@ -281,15 +289,6 @@ class Lexer(MarkedWords):
         if any(self._unit_of(one) is K.SETS for one in self.tokens[at:behind]):
             return LAST_OF_THE_SETS
         return LAST_ALONE if self._unit_of(self.tokens[behind - 1]) is K.LAST else 0
-
-    def _counts_one_time(self) -> bool:
-        """ "a minute", "plank for a minute": one, where no number stands before it."""
-        if not self.out:
-            return False
-        of_each = (
-            self.out[-1].kind is K.OF and len(self.out) > 1 and self.out[-2].kind is K.ONCE
-        )  # "два раза по минуте"
-        return "an" in CUES_OF[self.out[-1].text] or of_each
 
     def _counts_one(self, at: int) -> bool:
         """Whether "one" counts: "one rep", "100 for one", "left one in"; and not "the last one", "that one"."""

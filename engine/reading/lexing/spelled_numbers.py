@@ -1,7 +1,7 @@
 """Numbers spelled in several words: "one hundred five", "ochenta y cinco", "one forty".
 
 number = HUNDREDS [ "and" ] BELOW_A_HUNDRED | TENS [ "and" ] ONES     where no other number follows: "sixty eight eight"
-       | ( "one" | "two" ) TENS        a hundred or two and the tens, where "for", a unit or an x follows
+       | ( "one" | "two" ) TENS        a hundred or two and the tens, where "for", a unit, an x or reps follow
 decimals = "point" DIGIT | "point" ( "two" | "seven" ) "five"     behind the whole number: "forty two point five"
 Where "one forty" is followed by none of these, nobody can say what it counts.
 """
@@ -79,8 +79,19 @@ class SpelledNumbers(TokenWalk):
         linking = self._decimals(behind)[1]
         found = self._longest_phrase(linking) if linking < len(self.tokens) else None
         linked = self._times_at(linking) or (found is not None and found[0].kind in BEHIND_A_LOAD)
+        linked = linked or self._reps_follow(linking)
         joined = self.tokens[end].text in JOINED_BY
         return Spelled(Decimal(value * HUNDRED + tens), behind, linked and not joined)
+
+    def _reps_follow(self, at: int) -> bool:
+        """ "one eighty, twelve reps", "one eighty 12 reps": a number that is told to be of reps."""
+        at += at < len(self.tokens) and self.tokens[at].text == ","
+        if at >= len(self.tokens):
+            return False
+        said = self._number_word(at)
+        behind = said[1] if said is not None else at + 1 if self._is_number(at) else len(self.tokens)
+        found = self._longest_phrase(behind) if behind < len(self.tokens) else None
+        return found is not None and found[0].kind is K.REPS
 
     def _with_ones(self, tens: int, behind: int) -> tuple[int, int]:
         ones = self._number_word(behind) if tens >= 2 * TEN and tens % TEN == 0 else None

@@ -130,18 +130,6 @@ class NumberSuffixes(DecimalCommas):
         meaning = KNOWN[token.text].meaning
         return meaning is None or meaning.kind is K.OF or meaning.kind is K.UNRELATED
 
-    def _with_seconds(self, minutes: Piece, at: int) -> tuple[Piece, int]:
-        """ "1 min 20 s", "1min 30": one time in two units."""
-        number, after = self._token(at), self._token(at + 1)
-        if number is None or number.shape is not Shape.NUMBER or number.value is None or number.value >= SIXTY:
-            return minutes, at
-        whole = minutes._replace(value=minutes.value + number.value, end=number.end)
-        if after is None or after.shape is Shape.LINE or after.text in ",;":
-            return whole, at + 1
-        if after.text in ("s", '"') or self._unit_of(after) is K.SECONDS:
-            return whole._replace(end=after.end), at + 2
-        return minutes, at
-
     def _is_of_no_set(self, piece: Piece, kind: K | None, at: int) -> bool:
         """ "took 1 hr", "5 g creatine": units that are another word elsewhere."""
         text = self.tokens[at].text

@@ -29,13 +29,15 @@ MAY_END = ENDS | {K.AND}
 USED = frozenset((K.BAR, K.BAND, K.UNRELATED))
 DONE_WITH = USED | {K.WITH, K.NOTE}
 DENIED = frozenset((K.DENY, K.NEVER, K.NOT))
+TO_GET_WARM = 1
+"""What a WARMUP piece's `told` says of "to get warm": it speaks of the sets before it, and heads none."""
 LEAST_WITH_A_LOAD = 3
 """Sets, reps and a load."""
 
 
 def tells_what_was_done(piece: Piece) -> bool:
     """Whether the word says that somebody has warmed up, and so heads nothing."""
-    return piece.kind is K.WARMUP and "warmed" in CUES_OF[piece.text]
+    return piece.kind is K.WARMUP and (piece.told == TO_GET_WARM or "warmed" in CUES_OF[piece.text])
 
 
 def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.chunks.choices import (
@@ -18,6 +19,7 @@ from engine.reading.chunks.chunks import Chunk
 from engine.reading.shapes.one_factor import OneFactor
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
+from engine.values.sets import SetKind
 
 LOAD_ROLES = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))
 COUNTS = frozenset((Role.BARE, Role.REPS, Role.SETS))
@@ -28,6 +30,10 @@ LEAST_HELD = 16
 """A pair of implements this heavy counts no reps in front of sets and reps. Common practice, no source."""
 FEWEST_RUNGS = 3
 """Two numbers at a slash may be a scale or two sides: "140 4/10 x 5". Common practice, no source."""
+
+
+LEAST_LEFT = Decimal("0.3")
+"""A drop leaves at least so much of the load. Common practice, no source."""
 
 
 class TwoFactors(OneFactor):
@@ -185,6 +191,9 @@ class TwoFactors(OneFactor):
         if chunk.at_same:
             self._counts(first, second, sure=True)
             return
+        if self._is_dropped_to(first, chunk):
+            self._load_reps(first, second)
+            return
         match settled_pair(first, second, self.traits, chunk.spoken_for) or self._pair_as(chunk):
             case PairAs.COUNTS:
                 self._counts(first, second)
@@ -192,6 +201,15 @@ class TwoFactors(OneFactor):
                 self._load_reps(first, second)
             case PairAs.REPS_LOAD:
                 self._load_reps(second, first)
+
+    def _is_dropped_to(self, first: Piece, chunk: Chunk) -> bool:
+        """ "50 3x12, drop 30x15": lighter than the load before it, and of the same size."""
+        drops = SetKind.DROP in (chunk.kind, self.kind_ahead) or self.dropping
+        before = self.last_load or self.load
+        if not drops or before is None or not self.drafts or first.role is not Role.BARE or self.traits.body:
+            return False
+        near = before.value * LEAST_LEFT <= first.value < before.value
+        return near and not self.traits.timed and not counts_by_itself(self.chunks.found, chunk)
 
     def _pair_as(self, chunk: Chunk) -> PairAs:
         counts = self.choice.pair is not PairAs.COUNTS and counts_by_itself(self.chunks.found, chunk)

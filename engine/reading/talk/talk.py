@@ -271,13 +271,17 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
     ahead, behind = kinds[:first_number], kinds[first_number:]
     if cued and not AHEAD.isdisjoint(ahead) and not had_me_do(clause[:first_number]):
         return True
-    if K.NAME not in kinds and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
+    if SETS_ALONE.isdisjoint(kinds) and K.UNRELATED in (kinds if K.TIMES not in kinds else ahead):
         return not _is_the_reason(clause[:first_number])
     if ahead and _tells_of_none(clause[:first_number], ahead, clause[first_number]):
         return True
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
     return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
+
+
+SETS_ALONE = frozenset((K.NAME, K.DROP))
+"""What a word of something else makes no talk of: "last one ran into a drop, 20 for 15"."""
 
 
 def _tells_of_none(ahead: list[Piece], kinds: list[K], number: Piece) -> bool:

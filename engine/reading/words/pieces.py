@@ -169,6 +169,9 @@ BEHIND_THE_LEAD = 1
 """What a separator tells where sets stood in front of it that go with the name behind it."""
 TOLD_IN_FIGURES = 2
 """What a STORY piece tells where its time was counted: "ten years ago", "in 2015"."""
+NAME_BEHIND_THE_LEAD = 3
+"""The same, where the name stands behind numbers of its clause: "60x8, 70x5 on bench"."""
+BEHIND_A_LEAD = frozenset((BEHIND_THE_LEAD, NAME_BEHIND_THE_LEAD))
 LIST_IN_DOUBT = 2
 """What a separator tells where the numbers in front of it may go with the name behind it."""
 WAY_IN_DOUBT = 2
