@@ -11,11 +11,8 @@ Nothing is added but sets of a larger count. What cannot be worked out changes n
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
-from datetime import date
-from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back, takes_from_long_ago
@@ -27,6 +24,7 @@ from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted, counts_what_stands
 from engine.reading.corrections.days import OF_A_DAY, moved
 from engine.reading.corrections.days_apart import moved_apart
+from engine.reading.corrections.days_named import ON_A_DAY, Named, day_named, days_named
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
 from engine.reading.corrections.done_so_often import done_so_often, says_as_many, tells_how_often, tells_reps_apart
 from engine.reading.corrections.halved import halved
@@ -55,10 +53,9 @@ from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.restated import is_of_one_of_several
 from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
-from engine.reading.days.dates import with_dates
-from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.marks.roughly import tells_roughly
@@ -103,6 +100,15 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
     None where the message is no correction.
     """
+    typed = with_what_was_typed(prepared, context, catalogue) if context.recent else None
+    found = _corrected(typed or prepared, context, catalogue)
+    if typed is None or isinstance(found, Correction):
+        return found
+    plain = _corrected(prepared, context, catalogue)
+    return unclear(prepared) if isinstance(plain, Correction) else plain
+
+
+def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
@@ -148,7 +154,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         found = _worked_out(told)
     if found is None and other is not None:
         told = other
-    if found is not None and _is_of_another_day(found, _days_named(prepared, context)):
+    if found is not None and _is_of_another_day(found, days_named(prepared, context)):
         return unclear(prepared, NONE_THAT_DAY)
     if found is not None and tells_roughly(told.pieces):
         return nothing_changed(prepared, TOLD_ROUGHLY)
@@ -177,7 +183,7 @@ def _tells_what_stands(told: Told) -> bool:
         return False
 
 
-def _is_of_another_day(found: Correction, named: Sequence[_Named]) -> bool:
+def _is_of_another_day(found: Correction, named: Sequence[Named]) -> bool:
     """Whether a day is named and the sets reached are of others: "the squat on monday was 101" is no word on Friday's.
 
     A set that moves to the day named is of another, as it should be.
@@ -191,7 +197,7 @@ def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogu
     """ "yesterday's bench was 85", "delete monday's squat": one new number for the sets that stand on that day, or
     those sets away; NoSets that says so where none stand on it, so that a correction never makes a new set.
     """
-    day = _day_named(prepared, context)
+    day = day_named(prepared, context)
     told = _without_day(prepared, day, context, catalogue) if day is not None else None
     if day is None or told is None or not (_tells_what_was(told, prepared) or _asks_away(told)):
         return None
@@ -212,7 +218,7 @@ def _reached_then(told: Told) -> Correction | None:
 
 def _tells_new_sets(prepared: Prepared, context: Context) -> bool:
     """ "squat on monday was 100 for 5", where no squat stands on Monday: the whole of a set, and nothing to correct."""
-    day = _day_named(prepared, context)
+    day = day_named(prepared, context)
     kinds = [piece.kind for piece in prepared.pieces]
     names = {name for piece in prepared.pieces if piece.kind is K.NAME for name in piece.names}
     if day is None or K.NOT in kinds or not names or kinds.count(K.NUMBER) < 2:
@@ -220,14 +226,7 @@ def _tells_new_sets(prepared: Prepared, context: Context) -> bool:
     return not any(one.on == day.day and one.done.exercise in names for one in context.recent)
 
 
-def _day_named(prepared: Prepared, context: Context) -> _Named | None:
-    """The only day that the message names, if it is none to come."""
-    days = _days_named(prepared, context)
-    past = len(days) == 1 and context.now is not None and days[0].day <= context.now.date()
-    return days[0] if past else None
-
-
-def _without_day(prepared: Prepared, day: _Named, context: Context, catalogue: Catalogue) -> Told | None:
+def _without_day(prepared: Prepared, day: Named, context: Context, catalogue: Catalogue) -> Told | None:
     """The message as a correction is told, with blanks in place of the day."""
     before = ON_A_DAY.sub("", prepared.cleaned[: day.start])
     text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
@@ -261,28 +260,6 @@ def _is_whole(piece: Piece) -> bool:
     if piece.kind is K.SETS:
         return len(piece.text) > len("set") and piece.text != "satz"
     return piece.kind in (K.FILLER, K.OF, K.BOTH) or says_all(piece) or piece.text in OF_A_DAY
-
-
-class _Named(NamedTuple):
-    day: date
-    start: int
-    end: int
-
-
-def _days_named(prepared: Prepared, context: Context) -> list[_Named]:
-    """The days that the words name, wherever they stand."""
-    found = []
-    for piece in prepared.pieces:
-        day = piece.day
-        if day is None and piece.kind in DATE_KINDS:
-            day = with_dates([piece], context.now, context.unit)[0].day
-        if day is not None:
-            found.append(_Named(day, piece.start, piece.end))
-    return found
-
-
-ON_A_DAY = re.compile(r"(?<!\w)(?:on|from|of|am|vom|el|del|le|du|il|di|op|på)\s+(?:the\s+)?$", re.IGNORECASE)
-"""The word that ties a day to its sets: it goes with the day."""
 
 
 LATEST_CHANGE = frozenset(("undo last", "undo the last", "undo last one", "undo the last one", "undo last change"))

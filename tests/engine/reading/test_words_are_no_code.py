@@ -8,7 +8,7 @@ from pathlib import Path
 
 READING = Path(__file__).parents[3] / "engine" / "reading"
 ALLOWED = {
-    ("corrections", "ON_A_DAY"),
+    ("days_named", "ON_A_DAY"),
     ("said_apart", "CUT"),
     ("tokens", "SIGNS"),
     ("tokens", "POINT"),
