@@ -15,14 +15,16 @@ from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import EQUIPMENT
-from engine.reading.entries.ways import FREE, lifts_with, tells_sets
+from engine.reading.entries.ways import lifts_with, tells_sets
+from engine.reading.lexing.name_words import tells_a_pause
+from engine.reading.marks.grips import GRIPS
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import TOLD, WAY_IN_DOUBT, Piece, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import TOLD, WAY_IN_DOUBT, WAY_OR_KIT, Piece, kinds_in_order, places_of
 
-REMARKS = frozenset((K.NOTE, K.DENY))
-TELLING = REMARKS | {K.VARIANT, K.JOINT, K.NAME, *EQUIPMENT}
+REMARKS = frozenset((K.NOTE, K.PLAIN, K.DENY))
+TELLING = frozenset((K.VARIANT, K.JOINT, K.NAME, *EQUIPMENT))
 PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BESIDE = frozenset((K.OPEN, K.CLOSE, K.EFFORT, K.AT, K.COMMA))
 
@@ -33,13 +35,12 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
     Shape: `lift` is that of the line above, which a line without a name goes on with.
     """
     kinds = kinds_in_order(line)
-    names = [at for at in places_in(TELLING, kinds) if kinds[at] not in REMARKS or is_cued(line[at].text, FREE)]
-    if not names or K.TIMES not in kinds or not _ends_the_sets(line, names[-1]):
+    at = _way_behind(line) if K.TIMES in kinds else 0
+    if not at:
         return None
-    at = names[-1]
     lifts = [place for place in places_of(K.NAME, kinds) if place < at]
     head = line[lifts[-1]] if lifts else lift
-    if head is None or any(lifts and lifts[-1] < place < at for place in names):
+    if head is None or not TELLING.isdisjoint(kinds[lifts[-1] + 1 if lifts else 0 : at]):
         return None
     meant = lifts_with(line[at], head, catalogue)
     if not meant or set(meant) <= set(head.names):
@@ -59,9 +60,12 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
     return [*line[:start], *cut, *line[start:at], named._replace(told=WAY_IN_DOUBT), *line[at + 1 :]]
 
 
+IN_DOUBT = frozenset((WAY_IN_DOUBT, WAY_OR_KIT))
+
+
 def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
-    """The pieces, with each way in doubt put to all sets of its lift; None where none is in doubt."""
-    if WAY_IN_DOUBT not in map(TOLD, pieces):
+    """The pieces, with each way in doubt put to all sets of its lift, or to what was worn; None where there is none."""
+    if IN_DOUBT.isdisjoint(map(TOLD, pieces)):
         return None
     out = list(pieces)
     lift, found = None, False
@@ -70,23 +74,32 @@ def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
             out[lift] = pieces[lift]._replace(names=piece.names)
             out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
             found = True
+        elif piece.kind is K.NAME and piece.told == WAY_OR_KIT:
+            out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
+            found = True
         elif piece.kind is K.NAME:
             lift = at
     return out if found else None
 
 
-def _ends_the_sets(line: Sequence[Piece], at: int) -> bool:
-    """Whether the way stands right behind sets, and nothing but how hard they were behind it: "80x5 front @7"."""
-    ahead = kind_at(line, at - 1) if at else None
-    if ahead not in (K.NUMBER, K.EFFORT, K.OPEN, K.KG, K.LB) or (
-        ahead is K.OPEN and kind_at(line, at + 1) is not K.CLOSE
-    ):
-        return False
-    behind = line[at + 1 :]
-    return all(
-        piece.kind in BESIDE or (piece.kind is K.NUMBER and kind_at(line, place - 1) is K.AT)
-        for place, piece in enumerate(behind, at + 1)
-    )
+def _way_behind(line: Sequence[Piece]) -> int:
+    """The place of the way right behind sets, with only how hard they were behind it, "80x5 front @7"; 0 for none.
+
+    A remark is one where a lift is known by it; a pause or a grip that is told in passing stays a remark.
+    """
+    at = len(line) - 1
+    while at > 0 and (line[at].kind in BESIDE or (line[at].kind is K.NUMBER and line[at - 1].kind is K.AT)):
+        at -= 1
+    if at < 1 or line[at].kind not in TELLING | REMARKS:
+        return 0
+    if line[at].kind in REMARKS and (tells_a_pause(line[at].text) or is_cued(line[at].text, GRIPS)):
+        return 0
+    ahead = line[at - 1].kind
+    bracketed = ahead is K.OPEN and kind_at(line, at + 1) is K.CLOSE
+    return at if bracketed or ahead in ENDS_OF_SETS else 0
+
+
+ENDS_OF_SETS = frozenset((K.NUMBER, K.EFFORT, K.KG, K.LB))
 
 
 def _groups(line: Sequence[Piece], start: int, end: int) -> list[int]:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment, of_the_lift
+from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.grips import GRIP, GRIPS, is_a_grip
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -13,12 +14,13 @@ from engine.reading.words.pieces import Piece
 from engine.values.exercise import Equipment
 from engine.values.ids import ExerciseName
 
-WAYS = frozenset((K.VARIANT, K.JOINT, K.NOTE, K.PAUSE, K.BAR, K.EACH, K.DENY, *EQUIPMENT))
+WAYS = frozenset((K.VARIANT, K.JOINT, K.NOTE, K.PLAIN, K.PAUSE, K.BAR, K.EACH, K.DENY, *EQUIPMENT))
 USUAL = frozenset(("usualway",))
 FREE = frozenset(("freeweight",))
 SIDEWAYS = frozenset(("sideways",))
 WIDE = frozenset(("gripwide",))
-CUED = USUAL | FREE | GRIPS
+NO_PAUSE = frozenset(("nopause",))
+CUED = USUAL | FREE | GRIPS | NO_PAUSE
 OF_ONE_SENSE = frozenset((K.EACH, K.DENY))
 """Kinds of words that hardly ever tell a way: "side", "free"."""
 MAY_BE_FREE = frozenset((Equipment.MACHINE, Equipment.SMITH_MACHINE, Equipment.BARBELL))
@@ -50,8 +52,18 @@ def lifts_with(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseN
         return _sideways_or_free(way, lift, catalogue)
     if way.kind is K.NOTE and (is_cued(way.text, CUED) or is_a_grip(way.text)):
         return _as_noted(way, lift, catalogue)
-    owners = of_the_lift(way.text, lift.names[0], catalogue)
+    owners = of_the_lift(way.text, lift.names[0], catalogue) or _told_together(way, lift, catalogue)
     return owners if ALL_WORDS.isdisjoint(lift.text.split()) or _held_alike(owners, lift, catalogue) else ()
+
+
+def _told_together(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lifts known by both words in the writer's language: "sentadilla 100x5, 80x5 frontal"."""
+    words = lift.text.split()
+    heads = [" ".join(words[:end]) for end in range(len(words), 0, -1)]
+    for said in heads:
+        if owners := catalogue.owners(f"{said} {way.text}") or catalogue.owners(f"{way.text} {said}"):
+            return tuple(name for name in owners if _held_alike((name,), lift, catalogue)) or owners
+    return ()
 
 
 def _named_more_closely(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
@@ -66,18 +78,27 @@ def _as_noted(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseNa
     """ "normal", "free weights", "wide grip"; a grip that was made a remark of another movement stays one."""
     if is_cued(way.text, USUAL):
         return _bare(lift, catalogue)
+    if is_cued(way.text, NO_PAUSE):
+        return _without_a_pause(lift, catalogue)
     if is_cued(way.text, FREE):
         return _with_a_free_bar(lift, catalogue)
     return _with_a_grip(way, lift, catalogue) if is_cued(way.text, GRIPS) else ()
 
 
 def _sideways_or_free(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """ "plank 3x60s, side 3x30s"; "bench smith 60x8, free 70x5"."""
+    """ "plank 3x60s, side 3x30s"; "bench smith 60x8, free 70x5"; "squat pause 80x5, no pause 100x5"."""
+    if way.kind is K.DENY and is_cued(way.text, NO_PAUSE):
+        return _without_a_pause(lift, catalogue)
     if way.kind is K.DENY:
         return _with_a_free_bar(lift, catalogue) if is_cued(way.text, FREE) else ()
     if not is_cued(way.text, SIDEWAYS):
         return ()
     return catalogue.owners(f"{way.text} {lift.text}") or catalogue.owners(f"{lift.text} {way.text}")
+
+
+def _without_a_pause(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lift, which was told with a pause, without it."""
+    return _bare(lift, catalogue) if any(map(tells_a_pause, lift.text.split())) else lift.names
 
 
 def _with_a_free_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

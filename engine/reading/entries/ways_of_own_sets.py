@@ -14,14 +14,16 @@ from engine.reading.entries.ways import SIDEWAYS, WAYS, lifts_with, tells_sets
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import WAY_OR_KIT, Piece, Role, kinds_in_order, places_of
 from engine.values.exercise import Measure
 from engine.values.ids import ExerciseName
 
 AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.NUMBER, K.KG, K.LB))
-REMARKS = frozenset((K.NOTE, K.PAUSE, K.EACH, K.DENY))
+REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
+UNPAUSED = "unpaused"
+WORN = frozenset(("worn",))
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
 ENDS = WAYS | {K.NAME, K.CLOSE}
 
@@ -71,6 +73,8 @@ class Heads:
             elif piece.kind in WAYS and self.lift is not None:
                 parting = AHEAD_OF_A_REMARK if piece.kind in REMARKS else AHEAD
                 heads = _heads_sets(line, at) or (piece.kind is K.EACH and _heads_a_time(line, at))
+                if piece.kind is K.DENY and kind_at(line, at + 1) is K.PAUSE:
+                    piece, heads = piece._replace(text=UNPAUSED), _heads_sets(line, at + 1)
                 heads = heads and (at == 0 or line[at - 1].kind in parting)
                 out[at] = self._way(piece, self.lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
         return out
@@ -88,7 +92,7 @@ class Heads:
         return line
 
     def _way(self, way: Piece, lift: Piece, *, heads: bool) -> Piece:
-        if self.told and not heads:
+        if (self.told or way.kind is K.PLAIN) and not heads:
             return way
         names = lifts_with(way, lift, self.catalogue)
         if not names and self.told and way.kind is K.EACH and is_cued(way.text, SIDEWAYS):
@@ -99,7 +103,8 @@ class Heads:
         if not self.told:
             return way  # "squat: front 3x5 70, back 3x5 100"
         self.told = False
-        return way._replace(kind=K.NAME, names=names)
+        worn = is_cued(way.text, WORN)  # "squat 100x5, belt 120x3": a belt squat, or with a belt on
+        return way._replace(kind=K.NAME, names=names, told=WAY_OR_KIT if worn else 0)
 
 
 def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] | None:

@@ -176,6 +176,8 @@ LIST_IN_DOUBT = 2
 """What a separator tells where the numbers in front of it may go with the name behind it."""
 WAY_IN_DOUBT = 2
 """What the name of a way tells where all sets in front of it may have been done so, and not the last alone."""
+WAY_OR_KIT = 3
+"""What the name of a lift tells where it may be something worn, too: "belt"."""
 SPACED_LETTERS = frozenset("sm")
 DECIMAL_ENDINGS = frozenset(("5", "25", "75"))
 SIXTY = Decimal(60)

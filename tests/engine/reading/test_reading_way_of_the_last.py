@@ -40,6 +40,30 @@ bench wide grip 70x5, close grip 60x8 => barbell bench press 5 at 70 kg; close-g
 bench 60x8 wide, 70x5 close => barbell bench press 8 at 60 kg; close-grip bench press 5 at 70 kg
 curl bb 3x10 30, reverse 3x12 20 => barbell curl 3×10 at 30 kg; reverse curl 3×12 at 20 kg
 """
+IN_THE_WRITERS_LANGUAGE = """
+bänkpress 80x5, lutande 60x8 => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+bänkpress 80x5, 60x8 lutande => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+bankdrukken 80x5, schuin 60x8 => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+panca piana 80x5, inclinata 60x8 => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+wyciskanie leżąc 80x5, skos 60x8 => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+bankdrücken 80x5, eng 60x8 => barbell bench press 5 at 80 kg; close-grip bench press 8 at 60 kg
+bankdrücken 80x8, 60x8 multipresse => barbell bench press 8 at 80 kg; smith machine bench press 8 at 60 kg
+bankdrücken 3x8 60 multipresse => smith machine bench press 3×8 at 60 kg
+press banca 80x5, multipower 60x8 => barbell bench press 5 at 80 kg; smith machine bench press 8 at 60 kg
+sentadilla 100x5, 80x5 frontal => barbell back squat 5 at 100 kg; barbell front squat 5 at 80 kg
+agachamento 100x5, frontal 80x5 => barbell back squat 5 at 100 kg; barbell front squat 5 at 80 kg
+присед 100x5, 80x5 фронтальный => barbell back squat 5 at 100 kg; barbell front squat 5 at 80 kg
+przysiad 100x5, przedni 80x5 => barbell back squat 5 at 100 kg; barbell front squat 5 at 80 kg
+dominadas 3x8, supinas 2x6 => pull-up 3×8; chin-up 2×6
+ohp 50x5, 40x8 seated => barbell overhead press 5 at 50 kg; seated barbell overhead press 8 at 40 kg
+squat pause 80x5, no pause 100x5 => pause squat 5 at 80 kg; barbell back squat 5 at 100 kg
+bench paused 80x5, touch and go 85x5 => paused bench press 5 at 80 kg; barbell bench press 5 at 85 kg
+deadlift 140x5, belt 150x3 => conventional deadlift 5 at 140 kg, 3 at 150 kg
+squat 100x5, belt 120x3 => ask: barbell back squat 5 at 100 kg, 3 at 120 kg \
+| barbell back squat 5 at 100 kg; belt squat 3 at 120 kg
+bench 80x5, 75x5 tired => barbell bench press 5 at 80 kg, 5 at 75 kg
+bench 80x5, 70x5 paused => barbell bench press 5 at 80 kg, 5 at 70 kg
+"""
 OF_ALL = """
 squat 100x5, 5, 5 front => barbell front squat 3×5 at 100 kg
 squat 3x5 100, front => barbell front squat 3×5 at 100 kg
@@ -61,7 +85,11 @@ conventional deadlift 5 at 90 kg, 5 at 120 kg; sumo deadlift 5 at 140 kg \
 
 @pytest.mark.parametrize(
     ("text", "known", "meant"),
-    [row for table in (OF_THE_LAST, OF_ITS_OWN_SETS, OF_ALL, IN_DOUBT) for row in readings(table)],
+    [
+        row
+        for table in (OF_THE_LAST, OF_ITS_OWN_SETS, IN_THE_WRITERS_LANGUAGE, OF_ALL, IN_DOUBT)
+        for row in readings(table)
+    ],
 )
 def test_a_way_is_of_the_sets_that_it_stands_with(text: str, known: Context, meant: str) -> None:
     assert said(text, known) == meant
