@@ -18,6 +18,11 @@ REACH_OF_PLATES = 5
 
 BETWEEN = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.COMMA, K.LINE, K.THEN, K.STOP))
 MOST_PLATES = 12
+MOST_IN_ALL = 40
+"""More plates than this are on no machine. Common practice, no source."""
+BEHIND_PLATES = frozenset((None, K.TIMES, K.FOR, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.NUMBER))
+COUNTS_REPS = frozenset((Role.BARE, Role.REPS, Role.SETS))
+HEADING_SETS = frozenset((K.COLON, K.FILLER, K.FOR))
 PAIR = 2
 """On one side of a bar. Common practice, no source."""
 
@@ -36,7 +41,8 @@ class AidedChunks(BracketedChunks):
         last = self._last()
         if last is not None and self._is_help_ahead_of_reps(last):
             last.factors[0] = (last.factors[0][0]._replace(role=Role.CHANGE),)
-        self.out.dangling = self.out.dangling or (helps and self._helps_the_last())
+        elif helps:
+            self._aid()
         self.at += 1
 
     def _adds_a_load(self) -> bool:
@@ -46,8 +52,31 @@ class AidedChunks(BracketedChunks):
     def band_told(self, piece: Piece) -> None:
         """ "with the red band"."""
         self.out.band = True
-        self.out.dangling = self.out.dangling or self._helps_the_last()
+        self._aid()
         self.at += 1
+
+    def _aid(self) -> None:
+        """Which sets the help or the band is of: those that the word heads, or the group that it is behind."""
+        last, ahead = self._last(), 1 + (self._kind() in HEADING_SETS)
+        if last is None or self.out.unaided or self._heads_with_a_load(last):
+            return
+        if self._kind(ahead) is K.NUMBER and self.pieces[self.at + ahead].role in COUNTS_REPS:
+            self.out.unaided = len(self.out.found)
+            self.out.dangling = self.out.dangling or self.separator is None  # "8 7 6 band 5"
+        elif self._helps_the_last() or self._is_of_the_last_group(last):
+            self.out.unaided = len(self.out.found) - 1
+            self.out.dangling = self.out.dangling or self._helps_the_last()
+
+    def _heads_with_a_load(self, last: Chunk) -> bool:
+        """ "20kg assist 10, 9": what stands ahead is how much help it was, and no set."""
+        number = last.factors[0][0] if last.size == 1 and last.factors[0] else None
+        alone = number is not None and number.start == self.pieces[self.at - 1].start and not last.at
+        return alone and number is not None and (number.role is not Role.BARE or len(self.out.found) == 1)
+
+    def _is_of_the_last_group(self, last: Chunk) -> bool:
+        """ "3x8, 3x5 with a band": behind sets that were counted together and parted from those before them."""
+        counted = last.size == PAIR and all(len(factor) == 1 for factor in last.factors)
+        return counted and len(self.out.found) > 1 and last.before is not None
 
     def _helps_the_last(self) -> bool:
         """ "8 and 7, then 4 with the band", "8, 3 assisted": help that only the last set may have had."""
@@ -125,7 +154,13 @@ class AidedChunks(BracketedChunks):
         apart = piece.kind is K.PLATE and last is not None and (number is None or number.kind in BETWEEN)
         meant = KNOWN[number.text].meaning if apart and number is not None else None
         self.out.dangling = self.out.dangling or (meant is not None and meant.kind is K.WITH)
-        return apart or (number is not None and number.role is Role.BARE and number.value > MOST_PLATES)
+        return apart or (number is not None and self._are_spoken_of(piece, number))
+
+    def _are_spoken_of(self, piece: Piece, number: Piece) -> bool:
+        """ "85 plates were cold": too many, and words behind them; "20 plates a side" tells what was lifted."""
+        many = number.role is Role.BARE and number.value > MOST_PLATES
+        told = piece.kind is K.SIDE_PLATES or (number.value <= MOST_IN_ALL and self._kind() in BEHIND_PLATES)
+        return many and not told
 
     def _hangs_on_the_set_before(self, piece: Piece, last: Chunk | None) -> bool:
         """ "3x5 with two plates", "3x5 a plate a side": what the sets in front were done with."""

@@ -159,6 +159,8 @@ class Chunks:
     """Whether only the plates count, on what is no plain bar, or the load is not known; None: not asked yet."""
     pins: bool = False
     band: bool = False
+    unaided: int = 0
+    """So many chunks stand in front of those that were done with help or a band: "dips 3x8, band 3x5"."""
     placed_reps: tuple[tuple[int, int], ...] = ()
     """(place, reps) of sets of a group that differ: "3x8 70, last set 6"."""
     last_effort: Effort | None = None

@@ -21,7 +21,7 @@ from engine.reading.chunks.beside_sets import (
 from engine.reading.chunks.chunks import CARRIED, GAPS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.partials import PLAIN_ROLES, PartialChunks
 from engine.reading.chunks.steps import loads_told, tells_a_step
-from engine.reading.chunks.sums import AMOUNTS
+from engine.reading.chunks.sums import MAY_BE_AMOUNTS
 from engine.reading.chunks.times import PLAIN_ENDS
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
@@ -249,7 +249,7 @@ class NumberChunks(PartialChunks):
         if self.depth:
             chunk.in_brackets = True
             chunk.alone_in_brackets = self._stands_alone(opened)
-        if chunk.factors[0][0].role in AMOUNTS:
+        if chunk.factors[0][0].role in MAY_BE_AMOUNTS:
             chunk.in_passing = self.at > 1 and "within" in CUES_OF[self.pieces[self.at - 2].text]
         if self._counts_reps_behind(chunk):
             chunk.factors.append(self.factor(chunk))

@@ -7,6 +7,7 @@ remark = "left leg" WORD+          where the other side has no reps of its own
 from __future__ import annotations
 
 from engine.reading.chunks.announced_sets import AnnouncedChunks
+from engine.reading.chunks.chunks import Chunk
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
@@ -41,8 +42,22 @@ class SidedChunks(AnnouncedChunks):
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
         last = self._last()
         if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
-            last.side = self.side
+            self._put_on_the_run(last)
         self.at += 1
+
+    def _put_on_the_run(self, last: Chunk) -> None:
+        """ "24x10 10 8 left, 10 9 right": behind reps that nothing parts, of all of them; "30s 30s left" is asked."""
+        last.side = self.side
+        other = K.RIGHT if self.side is Side.LEFT else K.LEFT
+        loaded = last.size == 1 and bool(last.factors[0]) and last.factors[0][-1].role is Role.LOAD
+        for chunk in reversed(self.out.found[:-1] if not loaded else ()):
+            if last.size != 1 or last.before is not None or chunk.side is not None or len(chunk.factors[0]) != 1:
+                break
+            last = chunk
+            if chunk.size == 1 and chunk.factors[0][0].role is Role.LOAD:
+                break
+            chunk.side = self.side
+            self.out.dangling = self.out.dangling or other not in self.kinds
 
     def _tells_both(self) -> bool:
         """ "3x30s L/R": each side."""

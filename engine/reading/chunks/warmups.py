@@ -103,11 +103,19 @@ class WarmUpChunks(MarkedChunks):
     def _bracketed_warm_up(self) -> None:
         """ "60x5 (w)", or "(w) 60x5" ahead of the first."""
         last = self._last()
-        if last is not None:
+        if last is not None and self.depth and self._runs_up_to(last):  # "60x5 80x3 (w), 100x5"
+            self.out.warm_either = frozenset(self._places([last])), frozenset(self._places(self._run(several=False)))
+        elif last is not None:
             last.kind = SetKind.WARMUP
         else:
             self.next_kind = SetKind.WARMUP
         self.at += 1
+
+    def _runs_up_to(self, last: Chunk) -> bool:
+        """Whether nothing parts the set from one before it, which is no warm-up yet."""
+        before = self.out.found[-2] if len(self.out.found) > 1 else None
+        paired = before is not None and before.size > 1 and last.size > 1
+        return before is not None and paired and last.before is None and before.kind is None
 
     def filler(self, piece: Piece) -> None:
         """ "wu 60x5, top set 110x3, back-offs 90x6": a word for work that tells nothing of the sets before it."""

@@ -147,7 +147,10 @@ def _by_hands(names: tuple[ExerciseName, ...], entry: Entry, catalogue: Catalogu
     if not any("handword" in CUES_OF[word] for words in each for word in words):
         return names
     if len(names) == 1 and catalogue.exercises[names[0]].equipment is Equipment.BARBELL:
-        return of_equipment(names, K.DUMBBELL, entry.phrase, catalogue) or names
+        held = of_equipment(names, K.DUMBBELL, entry.phrase, catalogue)
+        if not held:  # "deadlift 3x5 40 per hand"
+            entry.doubtful, entry.modified_by = True, entry.modified_by or " ".join(each[0])
+        return held or names
     held = tuple(name for name in names if catalogue.exercises[name].loading is Loading.PER_HAND)
     return held or names
 

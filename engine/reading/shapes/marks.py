@@ -131,7 +131,10 @@ class Marked(ThreeFactors):
     def _drops_nothing(self) -> bool:
         """A drop at the load of the set before it."""
         before = self.drafts[-len(self.touched) - 1] if 0 < len(self.touched) < len(self.drafts) else None
-        return before is not None and before.load is not None and before.load is self.touched[0].load
+        now = self.touched[0].load if self.touched else None
+        if before is None or before.load is None or now is None:
+            return False
+        return before.load is now or (before.load.value == now.value and before.load.role is now.role)
 
     def _check_loads(self, chunk: Chunk) -> None:
         """Two loads for one set: neither may be dropped."""

@@ -17,7 +17,7 @@ from engine.reading.chunks.choices import (
     whole,
 )
 from engine.reading.chunks.chunks import Chunk
-from engine.reading.shapes.adding import Adding
+from engine.reading.shapes.loads_behind import LoadedBehind
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.values.effort import TOP_OF_SCALE
@@ -42,7 +42,7 @@ def rises_behind_a_plural(found: Sequence[Chunk], head: Piece) -> bool:
 FEWEST_RISING = 4
 
 
-class OneFactor(Adding):
+class OneFactor(LoadedBehind):
     """Chunks of one factor."""
 
     def _one(self, chunk: Chunk, place: int) -> None:
@@ -165,7 +165,9 @@ class OneFactor(Adding):
             self.shared = int(number.value)
         elif self.traits.timed and self.announced is not None and not self.drafts:
             self._timed_single(number._replace(role=Role.SECONDS))  # "3 sets plank 60s"
-        elif self.traits.timed or (self.traits.carried and (self.last_load is not None or not self._distance_told())):
+        elif self.traits.carried and self._heads_a_way(number):
+            self._set_load(number)
+        elif self.traits.timed or (self.traits.carried and self._times_a_way()):
             self._add_typed(number._replace(role=Role.SECONDS), None)
         else:
             self._set_load(number)
@@ -187,9 +189,6 @@ class OneFactor(Adding):
         bare = not self.traits.body and all(n.role is Role.BARE for n in rest)
         halves = any(n.value % 1 for n in rest)  # "10s: 20 22.5 25"
         return bare and (halves or all(n.value > MOST_LOADED_REPS for n in rest))
-
-    def _distance_told(self) -> bool:
-        return any(n.role is Role.METRES for c in self.chunks.found for factor in c.factors for n in factor)
 
     def _is_reps(self, number: Piece, chunk: Chunk, place: int) -> bool:
         """Whether a bare number on its own is reps here and not a load."""
@@ -287,30 +286,6 @@ class OneFactor(Adding):
             for draft in self.drafts:
                 draft.load = before if draft.load is None else draft.load
         self._set_load(number, forward)
-
-    def _stands_behind(self, number: Piece) -> bool:
-        """ "8 +10, 6 +15", "8, 8, 5 +10": no sign between the load and the reps ahead of it, but one behind it."""
-        at = self._place_of(number)
-        found = self.chunks.found
-        waits = self.drafts[-1].load is None and found[at - 1].size == 1 and not found[at - 1].at
-        return waits and found[at].before is None and (at + 1 == len(found) or found[at + 1].before is not None)
-
-    def _load_those_before(self, number: Piece) -> None:
-        """The load of the set ahead of it; of several since the latest load it may be that of all."""
-        waiting = [draft for draft in self.drafts[self.closed :] if draft.load is None]
-        run = max(self.run_from, len(self.drafts) - len(waiting))
-        if len(waiting) > 1 and not self.chunks.of_all:
-            self.unplaced = self.unplaced or run == len(self.drafts) - len(waiting)  # "8 8 5 +10"
-            self.saw_load_behind = True
-            waiting = waiting if self.choice.load_for_all else self.drafts[run:]
-        for draft in waiting:
-            draft.load = number
-        self.last_load, self.touched, self.filled = number, waiting, True
-        self.loaded_behind = True
-
-    def _place_of(self, number: Piece) -> int:
-        found = self.chunks.found
-        return next(at for at, chunk in enumerate(found) if any(number in factor for factor in chunk.factors))
 
     def _changes_behind(self, number: Piece) -> bool:
         """ "5 5 5 then +10kg 3 3": the sets before were done at what is known, and those behind at more."""

@@ -202,14 +202,12 @@ class PlainShaper:
 
     def _set_load(self, load: Piece) -> None:
         waiting = [group for group in self.groups if group.load is None or group.carried]
-        if len(waiting) > 1 and self.traits.body:
+        if (len(waiting) > 1 and self.traits.body) or (self.pending and not waiting):
             raise NotPlain  # "3x8, 2x5 +10"
         if waiting:
             for group in waiting:
                 group.load, group.carried = load, False
             self.touched, self.load = waiting, None
-        elif self.pending:
-            raise NotPlain
         else:
             self.load, self.pending = load, True
 

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from itertools import chain, groupby
 
 from engine.reading.chunks.choices import MOST_OUT, MOST_SETS, DoesNotFit, Draft, copy_of, may_be_reps
-from engine.reading.chunks.chunks import LAST_SET, Chunk
+from engine.reading.chunks.chunks import LAST_SET, Chunk, numbers_in
 from engine.reading.shapes.marks import Marked
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
@@ -36,6 +36,8 @@ class Shaper(Marked):
     """The sets that results ("got 8") took the place of."""
     singles_before: frozenset[int] = frozenset()
     """`singles_at`, as it stood before the results."""
+    unaided: int = 0
+    """So many sets were done before those with help or a band."""
     meant_last: Draft | None = None
     """The set that was told as the last one, where lighter or other ones follow: "3x8 70 last set @9, then 50x12"."""
 
@@ -50,6 +52,8 @@ class Shaper(Marked):
             if place == self.chunks.result_from or place == self.chunks.work_from:
                 self._turn(place)
             self.touched, self.filled = [], False
+            if place == self.chunks.unaided:
+                self.unaided = len(self.drafts)
             if chunk.before is not None:
                 self.run_from = len(self.drafts)
             self._read(chunk, place)
@@ -188,9 +192,15 @@ class Shaper(Marked):
         counted = chunk.alone_in_brackets and len(self.drafts) == 1 and 1 < sets.value <= MOST_SETS
         return alike and ((len(self.drafts) > 1 and len(self.drafts) == sets.value) or (worded and counted))
 
+    def _without_aid(self) -> None:
+        """ "dips 3x8, band 3x5": the sets ahead of those with a band were done with the body alone."""
+        for draft in self.drafts[: self.unaided] if self.traits.body else ():
+            draft.load = draft.load or numbers_in(self.chunks)[0]._replace(role=Role.BODY)
+
     def _finish(self) -> None:
         out = self.chunks
         self._check_complete()
+        self._without_aid()
         self._carry_on()
         self.weak = self.weak or True in [draft.carried for draft in self.drafts]
         self.unplaced = self.unplaced or self._has_stray()

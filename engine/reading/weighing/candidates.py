@@ -19,6 +19,7 @@ from decimal import Decimal
 from itertools import pairwise
 from typing import NamedTuple
 
+from engine.reading.chunks.aids import MOST_PLATES
 from engine.reading.chunks.choices import (
     ON_THE_BODY,
     Choice,
@@ -166,6 +167,9 @@ def _plates_either_way(
     chunks: Chunks, exercise: Exercise, known: Known, context: Context
 ) -> tuple[list[Candidate], str]:
     """ "leg press 3 plates a side": what they weigh alone, or no load, as nobody knows what the sled weighs."""
+    many = any(
+        one.text == "plates" and one.value > MOST_PLATES for one in (*numbers_in(chunks), *_loads_behind(chunks))
+    )
     out: list[Candidate] = []
     why = ""
     for counted in (True, False):
@@ -173,8 +177,12 @@ def _plates_either_way(
         other.sled_is_nothing = counted
         ways, misfit = candidates(other, exercise, known, context)
         why = why or misfit
-        out += [one._replace(weight=one.weight * UNSETTLED) for one in ways]
+        out += [one._replace(weight=one.weight * UNSETTLED, unplaced=one.unplaced or many) for one in ways]
     return out, why
+
+
+def _loads_behind(chunks: Chunks) -> list[Piece]:
+    return [load for chunk in chunks.found for load in chunk.at]
 
 
 def _last_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:

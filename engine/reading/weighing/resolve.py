@@ -169,11 +169,15 @@ def _untold(chunks: Chunks, known: Known, context: Context, exercise: Exercise) 
         return _body_alone(exercise, context)
     if BASES.get(exercise.loading) is not Basis.BODY:
         return known.load
+    if chunks.unaided:
+        return known.load if known.load is not None and known.load.amount < 0 else None  # those with help or a band
     changed = Role.CHANGE in chunks.roles and K.DROP not in chunks.kinds  # "dips 15 12 9 then +10kg 8 6"
     if changed or (chunks.added and tells_a_load(chunks.found)):
         return _no_load(context.unit)  # "pull ups 14 11 8, then with 5 kg on the belt 7 5"
     if chunks.assisted or chunks.band or chunks.added:
-        return None if known.load is None or known.load.amount == 0 else known.load
+        helped = chunks.assisted or chunks.band
+        other = known.load is None or known.load.amount == 0 or (helped and known.load.amount > 0)
+        return None if other else known.load
     if chunks.body or known.load is None:
         return _no_load(context.unit)
     return known.load
