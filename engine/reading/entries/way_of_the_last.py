@@ -15,9 +15,9 @@ from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import EQUIPMENT
-from engine.reading.entries.ways import lifts_with, tells_sets
+from engine.reading.entries.ways import is_a_remark, lifts_with, tells_sets
 from engine.reading.lexing.name_words import tells_a_pause
-from engine.reading.marks.grips import GRIPS
+from engine.reading.marks.grips import GRIPS, is_a_grip
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -43,6 +43,8 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
     if head is None or not TELLING.isdisjoint(kinds[lifts[-1] + 1 if lifts else 0 : at]):
         return None
     meant = lifts_with(line[at], head, catalogue)
+    if not meant and line[at].kind is K.NAME and is_a_remark(line[at], head, catalogue):
+        return [*line[:at], line[at]._replace(kind=K.NOTE, names=()), *line[at + 1 :]]  # "push ups 3x20, 2x12 decline"
     if not meant or set(meant) <= set(head.names):
         return None
     groups = _groups(line, lifts[-1] + 1 if lifts else 0, at)
@@ -92,7 +94,8 @@ def _way_behind(line: Sequence[Piece]) -> int:
         at -= 1
     if at < 1 or line[at].kind not in TELLING | REMARKS:
         return 0
-    if line[at].kind in REMARKS and (tells_a_pause(line[at].text) or is_cued(line[at].text, GRIPS)):
+    word = line[at].text
+    if line[at].kind in REMARKS and (tells_a_pause(word) or is_cued(word, GRIPS) or is_a_grip(word)):
         return 0
     ahead = line[at - 1].kind
     bracketed = ahead is K.OPEN and kind_at(line, at + 1) is K.CLOSE

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.entries.equipment_told import TELLS_HOW
 from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment, of_the_lift
 from engine.reading.lexing.name_words import tells_a_pause
-from engine.reading.marks.grips import GRIP, GRIPS, is_a_grip
+from engine.reading.marks.grips import GRIP, GRIPS, is_a_grip, moved_alike
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
-from engine.values.exercise import Equipment
+from engine.reading.words.pieces import Piece, is_one_word
+from engine.values.exercise import Equipment, Loading, Pattern
 from engine.values.ids import ExerciseName
 
 WAYS = frozenset((K.VARIANT, K.JOINT, K.NOTE, K.PLAIN, K.PAUSE, K.BAR, K.EACH, K.DENY, *EQUIPMENT))
@@ -23,6 +24,7 @@ NO_PAUSE = frozenset(("nopause",))
 CUED = USUAL | FREE | GRIPS | NO_PAUSE
 OF_ONE_SENSE = frozenset((K.EACH, K.DENY))
 """Kinds of words that hardly ever tell a way: "side", "free"."""
+PULLS = frozenset((Pattern.VERTICAL_PULL, Pattern.HORIZONTAL_PULL))
 MAY_BE_FREE = frozenset((Equipment.MACHINE, Equipment.SMITH_MACHINE, Equipment.BARBELL))
 BARS = frozenset((Equipment.BARBELL, Equipment.EZ_BAR))
 
@@ -52,6 +54,8 @@ def lifts_with(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseN
         return _sideways_or_free(way, lift, catalogue)
     if way.kind is K.NOTE and (is_cued(way.text, CUED) or is_a_grip(way.text)):
         return _as_noted(way, lift, catalogue)
+    if way.kind is K.NOTE and not is_one_word(way):
+        return ()  # "back to back"
     owners = of_the_lift(way.text, lift.names[0], catalogue) or _told_together(way, lift, catalogue)
     return owners if ALL_WORDS.isdisjoint(lift.text.split()) or _held_alike(owners, lift, catalogue) else ()
 
@@ -66,23 +70,41 @@ def _told_together(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[Exerc
     return ()
 
 
+def tells_a_way(name: Piece, lift: Piece, catalogue: Catalogue) -> bool:
+    """Whether a name may only say how the lift is done, although it names one or several by itself: "incline"."""
+    if not lift.names or name.text in lift.names[0].split():
+        return False  # "bench 80x5, press 40x8"
+    alike = len(name.names) > 1 and moved_alike(lift.names, name.names, catalogue)
+    return alike or name.text in TELLS_HOW or is_a_grip(name.text)
+
+
+def unlike_lifts_with(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lifts that are known by that way and held otherwise: "barbell row 60x8, seated 50x12"."""
+    if way.kind not in (K.VARIANT, K.NOTE, K.JOINT) or not lift.names or is_cued(way.text, CUED):
+        return ()
+    return of_the_lift(way.text, lift.names[0], catalogue)
+
+
 def _named_more_closely(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """ "deadlift 140x5, 120x5 sumo"; of those that are named so, the ones with the same in the hands."""
     plain, movement = set(lift.text.split()), lift.text.split()[-1]
     closer = tuple(name for name in way.names if plain <= set(name.replace("-", " ").split()))
+    if not closer and tells_a_way(way, lift, catalogue):
+        closer = of_the_lift(way.text, lift.names[0], catalogue)
+        closer = closer or _told_together(way, lift, catalogue)
     alike = tuple(name for name in closer if _held_alike((name,), lift, catalogue))
     return (alike or closer) if movement not in way.text.split() else ()
 
 
 def _as_noted(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """ "normal", "free weights", "wide grip"; a grip that was made a remark of another movement stays one."""
+    """ "normal", "free weights", "wide grip", "close grip"."""
     if is_cued(way.text, USUAL):
         return _bare(lift, catalogue)
     if is_cued(way.text, NO_PAUSE):
         return _without_a_pause(lift, catalogue)
     if is_cued(way.text, FREE):
         return _with_a_free_bar(lift, catalogue)
-    return _with_a_grip(way, lift, catalogue) if is_cued(way.text, GRIPS) else ()
+    return _with_a_grip(way, lift, catalogue)
 
 
 def _sideways_or_free(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
@@ -109,7 +131,8 @@ def _with_a_free_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, .
 
 def _with_a_grip(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The lift that is known by that grip; a wide one makes no other lift of it where none is known."""
-    owners = of_the_lift(f"{way.text} {GRIP}", lift.names[0], catalogue)
+    grip = way.text if is_a_grip(way.text) else f"{way.text} {GRIP}"
+    owners = of_the_lift(grip, lift.names[0], catalogue)
     return owners or (_bare(lift, catalogue) if is_cued(way.text, WIDE) else ())
 
 
@@ -120,12 +143,34 @@ def _held_alike(some: Sequence[ExerciseName], lift: Piece, catalogue: Catalogue)
     return all(catalogue.exercises[name].equipment in held for name in some)
 
 
+def is_a_pull(lift: Piece, catalogue: Catalogue) -> bool:
+    """Whether a grip may well be one of it."""
+    known = [catalogue.exercises[name].pattern for name in lift.names if name in catalogue.exercises]
+    return bool(known) and set(known) <= PULLS
+
+
+def is_of_the_body(lift: Piece, catalogue: Catalogue) -> bool:
+    """Whether the lift is done with the body alone, or with weight added to it."""
+    known = [catalogue.exercises[name].loading for name in lift.names if name in catalogue.exercises]
+    return bool(known) and set(known) == {Loading.BODY}
+
+
+def is_a_remark(name: Piece, lift: Piece, catalogue: Catalogue) -> bool:
+    """Whether a grip or a slope names no lift of its own beside this one: of a pull, or of a lift of the body."""
+    if is_a_grip(name.text):
+        return is_a_pull(lift, catalogue)
+    return name.text in TELLS_HOW and is_of_the_body(lift, catalogue)
+
+
 def _with_a_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The bar of a cable is no load, "pushdown 25 12 12 10, bar 30 10 10"; behind dumbbells it is another lift."""
     held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
     if held == {Equipment.CABLE}:
         return _bare(lift, catalogue)
-    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if held == {Equipment.DUMBBELL} else ()
+    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if held in OTHER_THAN_A_BAR else ()
+
+
+OTHER_THAN_A_BAR = ({Equipment.DUMBBELL}, {Equipment.EZ_BAR})
 
 
 def _bare(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

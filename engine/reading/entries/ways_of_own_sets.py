@@ -10,7 +10,17 @@ from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.way_of_the_last import of_the_last_group
-from engine.reading.entries.ways import SIDEWAYS, WAYS, lifts_with, tells_sets
+from engine.reading.entries.ways import (
+    SIDEWAYS,
+    WAYS,
+    is_a_remark,
+    is_of_the_body,
+    lifts_with,
+    tells_a_way,
+    tells_sets,
+    unlike_lifts_with,
+)
+from engine.reading.marks.grips import is_a_grip
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -62,22 +72,47 @@ class Heads:
         Shape: `below` are the first pieces of the next line, whose sets a way alone on its line heads.
         """
         kinds = kinds_in_order(line)
-        if WAYS.isdisjoint(kinds):
+        if WAYS.isdisjoint(kinds) and kinds.count(K.NAME) < 1 + (self.lift is None):
             return self.without_ways(line, kinds)
         out = list(line)
         for at, piece in enumerate(line):
+            if piece.kind is K.NAME and self._heads(line, at):
+                out[at] = piece = self._named_way(piece)
             if piece.kind is K.NAME:
                 self.lift, self.names, self.told = piece, piece.names, False
-            elif piece.kind is K.NUMBER:
-                self.told = self.told or tells_sets(line, at) or (piece.role in TIMES and self._is_held())
-            elif piece.kind in WAYS and self.lift is not None:
+            elif kinds[at] is K.NUMBER:
+                self.told = self.told or tells_sets(line, at) or self._is_a_set(piece)
+            elif kinds[at] in WAYS and self.lift is not None:
                 parting = AHEAD_OF_A_REMARK if piece.kind in REMARKS else AHEAD
                 heads = _heads_sets(line, at) or (piece.kind is K.EACH and _heads_a_time(line, at))
                 if piece.kind is K.DENY and kind_at(line, at + 1) is K.PAUSE:
                     piece, heads = piece._replace(text=UNPAUSED), _heads_sets(line, at + 1)
-                heads = heads and (at == 0 or line[at - 1].kind in parting)
+                ahead = at - 1 - (piece.kind is K.BAR and kind_at(line, at - 1) is K.FILLER)  # "straight bar 35x8"
+                heads = heads and (at == 0 or kind_at(line, ahead) in parting)
                 out[at] = self._way(piece, self.lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
         return out
+
+    def _heads(self, line: list[Piece], at: int) -> bool:
+        """Whether a name that says how a lift is done heads sets behind those of a lift."""
+        ahead = at == 0 or line[at - 1].kind in AHEAD_OF_A_REMARK
+        if not (self.told and self.lift is not None and ahead):
+            return False
+        return tells_a_way(line[at], self.lift, self.catalogue) and kind_at(line, at + 1) is K.NUMBER
+
+    def _named_way(self, name: Piece) -> Piece:
+        """ "db bench 24x10, incline 20x10", "pulldown 50x10, close grip 60x8": that lift done so; where no such lift is
+        known, the grip of a pull and the slope of a lift of the body are remarks.
+        """
+        lift = self.lift or name
+        if names := lifts_with(name, lift, self.catalogue):
+            return name._replace(names=names)
+        return name._replace(kind=K.NOTE, names=()) if is_a_remark(name, lift, self.catalogue) else name
+
+    def _is_a_set(self, number: Piece) -> bool:
+        """Whether a number alone is a set of the lift: "plank 60s", "push ups 20"."""
+        if number.role in TIMES:
+            return self._is_held()
+        return number.role is Role.BARE and self.lift is not None and is_of_the_body(self.lift, self.catalogue)
 
     def _is_held(self) -> bool:
         """Whether the lift is held for a time."""
@@ -97,6 +132,10 @@ class Heads:
         names = lifts_with(way, lift, self.catalogue)
         if not names and self.told and way.kind is K.EACH and is_cued(way.text, SIDEWAYS):
             return way._replace(kind=K.PLAIN)  # "lunge 3x10 20, side 3x10 15": a lift that is not known
+        if not names and self.told and (unlike := unlike_lifts_with(way, lift, self.catalogue)):
+            self.told = False
+            self.names = unlike
+            return way._replace(kind=K.NAME, names=unlike, told=WAY_OR_KIT)
         if not names or (self.told and names == self.names and way.kind is not K.BAR):
             return way
         self.names = names
@@ -119,7 +158,10 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     for at in range(first + 1, len(line)):
         piece, follows = line[at], kind_at(line, at + 1)
         told = told or tells_sets(line, at)
-        names = lifts_with(piece, lift, catalogue)
+        gripped = piece.kind is K.NOTE and is_a_grip(
+            piece.text
+        )  # "pulldown 60 3x10, then 50 3x12 close grip": a remark
+        names = () if gripped else lifts_with(piece, lift, catalogue)
         if names and not (told and line[at - 1].kind is K.NUMBER and follows in BEHIND):
             return None
         if not names and piece.kind is K.NAME:

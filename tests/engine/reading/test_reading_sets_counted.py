@@ -223,7 +223,7 @@ close grip 60x8, wide 70x6 => ask: close-grip bench press 8 at 60 kg, 6 at 70 kg
 bench close grip 60x8, wide grip 70x6 => close-grip bench press 8 at 60 kg; barbell bench press 6 at 70 kg
 close grip 60x8, 70x6 => close-grip bench press 8 at 60 kg, 6 at 70 kg
 bench 60x8, 70x6 close grip => barbell bench press 8 at 60 kg; close-grip bench press 6 at 70 kg
-wide grip pulldown 60x8, close grip 65x8 => lat pulldown 8 at 60 kg, 8 at 65 kg
+wide grip pulldown 60x8, close grip 65x8 => lat pulldown 8 at 60 kg; close-grip lat pulldown 8 at 65 kg
 """
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import said
+from engine.reading.values import Context
+from tests.engine.reading.saying import readings, said
 
 AHEAD_OF_THEIR_SETS = """
 squat 3x5 100, front 3x5 70 => barbell back squat 3×5 at 100 kg; barbell front squat 3×5 at 70 kg
@@ -78,3 +79,30 @@ def test_a_way_on_a_line_below_renames_no_sets_above(text: str) -> None:
 )
 def test_where_the_first_lift_is_open_it_is_asked_about(text: str) -> None:
     assert said(text).startswith("ask: ")
+
+
+OF_ANOTHER_MOVEMENT = """
+lat pulldown 50x10, close grip 60x8 => lat pulldown 10 at 50 kg; close-grip lat pulldown 8 at 60 kg
+pull ups 3x8, close grip 2x6 => pull-up 3×8, 2×6
+bench 80x5, close grip 60x8 => barbell bench press 5 at 80 kg; close-grip bench press 8 at 60 kg
+squat 100x5, close grip 60x8 => barbell back squat 5 at 100 kg; close-grip bench press 8 at 60 kg
+push ups 3x20, decline 2x12 => push-up 3×20, 2×12
+push ups 3x20, 2x12 decline => push-up 3×20, 2×12
+db bench 24x8, incline 22x8 => dumbbell bench press 8 at 24 kg each; incline dumbbell bench press 8 at 22 kg each
+db bench 24x8, 22x8 incline => dumbbell bench press 8 at 24 kg each; incline dumbbell bench press 8 at 22 kg each
+press banca 80x5, inclinado 60x8 => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+supino 80x5, 60x8 inclinado => barbell bench press 5 at 80 kg; incline barbell bench press 8 at 60 kg
+ez curl 30x10, bar 35x8 => ez-bar curl 10 at 30 kg; barbell curl 8 at 35 kg
+curl ez 30x10, straight bar 35x8 => ez-bar curl 10 at 30 kg; barbell curl 8 at 35 kg
+barbell row 60x8, seated 50x12 => ask: barbell row 8 at 60 kg, 12 at 50 kg \
+| barbell row 8 at 60 kg; seated cable row 12 at 50 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "known", "meant"), readings(OF_ANOTHER_MOVEMENT))
+def test_a_grip_or_a_slope_is_one_of_the_lift_before_it(text: str, known: Context, meant: str) -> None:
+    assert said(text, known) == meant
+
+
+def test_a_name_of_several_lifts_behind_another_lift_is_asked_about() -> None:
+    assert said("bench 80x5, press 40x8").startswith("ask: ")
