@@ -44,23 +44,39 @@ def _reading(logged: Logged) -> Reading:
 
 def without_a_day_ahead(logged: Logged, prepared: Prepared, context: Context) -> Logged:
     """The sets, without those at the end of the message whose day of the week is rather the next than the last one."""
-    if context.now is None or not logged.days or K.WEEKDAY not in prepared.told:
-        return logged
-    today = context.now.date()
-    kept = next((at for at, day in enumerate(logged.days) if day not in (None, today)), 0)
-    others = set(logged.days[kept:])
-    at = _day_of_the_week(prepared)
-    if not kept or len(others) > 1 or not at or not _comes_sooner(others.pop(), today):
-        return logged
-    if logged.days[0] == today and _heads_a_line(prepared.spoken, at):
-        return logged  # "today: squat 3x5 100", and on the next line "wed: bench 3x5 80"
+    at = _day_of_the_week(prepared) if K.WEEKDAY in prepared.told else 0
     start = at
     while start and prepared.spoken[start - 1].kind not in CLAUSE_ENDS:
         start -= 1
+    if not start:
+        return logged
+    today = context.now.date() if context.now else None
+    kept = (
+        _before_that_day(logged, prepared, at, today) if today else _before_its_lifts(logged, prepared.spoken[start:])
+    )
+    if not kept:
+        return logged
     told = prepared.cleaned[prepared.spoken[start].start :].strip()
     left = Unread(told, f"{prepared.cleaned[prepared.spoken[at].start : prepared.spoken[at].end]} {STILL_TO_COME}")
-    on = today if logged.days[0] == today else None
+    on = today if today is not None and logged.days[0] == today else None
     return replace(logged, sets=logged.sets[:kept], days=(), on=on, unread=(*logged.unread, left))
+
+
+def _before_that_day(logged: Logged, prepared: Prepared, at: int, today: date) -> int:
+    """How many sets stand before those of a day that comes sooner than it was; 0 where none are of such a day."""
+    kept = next((place for place, day in enumerate(logged.days) if day not in (None, today)), 0)
+    others = set(logged.days[kept:])
+    if not kept or len(others) > 1 or not _comes_sooner(others.pop(), today):
+        return 0
+    # "today: squat 3x5 100", and on the next line "wed: bench 3x5 80"
+    return 0 if logged.days[0] == today and _heads_a_line(prepared.spoken, at) else kept
+
+
+def _before_its_lifts(logged: Logged, told: list[Piece]) -> int:
+    """How many sets stand before those of the lifts that are told with a day, where no clock tells which day it is."""
+    names = {name for piece in told if piece.kind is K.NAME for name in piece.names}
+    kept = next((place for place, one in enumerate(logged.sets) if one.exercise in names), 0)
+    return kept if kept and all(one.exercise in names for one in logged.sets[kept:]) else 0
 
 
 OVER = frozenset((K.LAST, K.LAST_WEEKDAY, K.LAST_TIME, K.EARLIER))

@@ -15,7 +15,7 @@ TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINA
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
 AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
 BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
-OPENING_ANOTHER = frozenset((K.FILLER, K.OTHERS, K.SAYING, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
+OPENING_ANOTHER = frozenset((K.FILLER, K.PLAIN, K.MORE, K.OTHERS, K.SAYING, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
 LEAVING_OUT = TOLD_OF | {K.NEVER}
 MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE}
 """Kinds that may open a clause, or close a remark."""
@@ -343,7 +343,11 @@ ABOUT_OTHERS = frozenset((K.OTHERS, K.NEVER, K.FILLER, K.PLAIN, K.NOTE, K.UNRELA
 
 
 def turns(piece: Piece) -> bool:
-    return piece.kind is K.FILLER and piece.text in phrasebook().cues["but"]
+    return piece.kind in TURNING and piece.text in phrasebook().cues["but"]
+
+
+TURNING = frozenset((K.FILLER, K.PLAIN, K.MORE))
+"""Kinds of the word for "but": in French it is the Portuguese "more"."""
 
 
 def _tells_what_was_done(clause: list[Piece]) -> bool:

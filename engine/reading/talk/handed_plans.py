@@ -18,6 +18,7 @@ from engine.reading.words.pieces import COUNTED, Piece
 LONGEST_HEAD = 14
 """Words of a line that heads others. Common practice, no source."""
 ENDS = frozenset((K.COLON, K.LINE))
+HEADED = COUNTED | {K.COLON, K.NAME}
 HANDED, DONE = frozenset(("handed",)), frozenset(("did", "didso", "finished"))
 PLANS = frozenset(("planhead",))
 OF_A_WEEK = frozenset(("week",))
@@ -26,7 +27,7 @@ OF_A_WEEK = frozenset(("week",))
 def may_head_a_plan(pieces: Sequence[Piece]) -> bool:
     """Whether what stands below the first line, or behind its colon, may be a plan: it is asked."""
     head = _head(pieces)
-    if not head or any_cued([piece.text for piece in head], DONE):
+    if not head or any_cued([piece.text for piece in head], DONE) or _heads_what_was_done(pieces):
         return False
     listed = any(piece.kind is K.LINE for piece in pieces)
     return (listed and any_cued([piece.text for piece in head], PLANS)) or _is_handed(head)
@@ -39,6 +40,13 @@ def is_handed_for_later(pieces: Sequence[Piece]) -> bool:
         return False
     asked = any(piece.kind is K.QUESTION for piece in pieces[len(head) :])
     return asked or any_cued([piece.text for piece in head], OF_A_WEEK)
+
+
+def _heads_what_was_done(pieces: Sequence[Piece]) -> bool:
+    """ "plan: squat 5x5 100", and below "done: squat 5x4 100": what was planned is told apart."""
+    lines = [at for at, piece in enumerate(pieces[:-2]) if piece.kind in (K.LINE, K.STOP)]
+    heads = [at + 1 for at in lines if pieces[at + 2].kind in HEADED and pieces[at + 1].kind is not K.NAME]
+    return any(is_cued(pieces[at].text, DONE) for at in heads)
 
 
 def _head(pieces: Sequence[Piece]) -> Sequence[Piece]:

@@ -19,6 +19,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.lexing.name_words import ANGLES
+from engine.reading.talk.clauses_of_talk import counted
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody
@@ -79,6 +80,21 @@ def sets_a_machine(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:
         return False
     names = [piece.text for piece in clause if piece.kind is K.NAME]
     return bool(names) and ANGLES.issuperset(names)
+
+
+def is_marked_planned(behind: Sequence[Piece]) -> bool:
+    """ "deadlift 3x5 140 (planned)": the last word, in brackets or right behind the numbers; "140 was planned but"."""
+    planned = phrasebook().cues["markedplanned"]
+    for at in range(2, len(behind)):
+        if is_cued(behind[at - 1].text, WAS) and spoken(behind[at].text) in planned and not counted(list(behind[at:])):
+            return behind[at - 2].kind in ENDS_OF_SETS
+    told = behind[:-1] if behind[-1].kind is K.CLOSE else behind
+    if len(told) <= 1 or spoken(told[-1].text) not in planned:
+        return False
+    return told[-2].kind in (K.OPEN, *ENDS_OF_SETS)
+
+
+WAS = frozenset(("was", "were"))
 
 
 def speaks_of_several(pieces: Sequence[Piece]) -> bool:

@@ -26,8 +26,8 @@ from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_something
 from engine.reading.talk.secrets_told import tells_a_secret
 from engine.reading.talk.somebody import had_me_do, somebody_did
-from engine.reading.talk.statements import is_an_opinion, sets_a_machine
-from engine.reading.talk.targets import is_result_of, target_of, tells_reps_alone, with_target
+from engine.reading.talk.statements import is_an_opinion, is_marked_planned, sets_a_machine
+from engine.reading.talk.targets import result_in, target_of, tells_reps_alone
 from engine.reading.talk.these_days import LONG_DONE, may_be_of_now, turns_to_now, turns_to_today
 from engine.reading.talk.times_ahead import is_a_time_ahead, may_be_for_then, may_be_on
 from engine.reading.words.ahead import kind_at
@@ -115,9 +115,10 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     for place, clause in enumerate(clauses):
         last = place == len(clauses) - 1
         heard = clauses[place - 1] if place and tells_something(clauses[place - 1]) else heard
-        if target and is_result_of(target, clause):
-            kept += with_target(target, clause)
-            plans, target = False, []
+        told = result_in(target, clause) if target else None
+        if told is not None:
+            kept += told
+            plans, target = (False, []) if told else (plans, target)
             continue
         if place and clause and _tells_again(clause):
             plans, clause = False, _with_name(clause, named)
@@ -277,7 +278,7 @@ def _is_talk(clause: list[Piece], asked: bool) -> bool:
         return True
     if not BEHIND.isdisjoint(behind) or (K.STORY in behind and _was_long_ago(clause[first_number:])):
         return True
-    return K.PLAIN in behind and _is_marked_planned(clause[first_number:])
+    return K.PLAIN in behind and is_marked_planned(clause[first_number:])
 
 
 SETS_ALONE = frozenset((K.NAME, K.DROP))
@@ -295,14 +296,6 @@ def _is_the_reason(ahead: list[Piece]) -> bool:
     """ "slept badly so 3x8 60": what the sets were like for."""
     so = phrasebook().cues["so"]
     return any(piece.text in so for piece in ahead) and AHEAD.isdisjoint([piece.kind for piece in ahead])
-
-
-def _is_marked_planned(behind: list[Piece]) -> bool:
-    """ "deadlift 3x5 140 (planned)": the last word, in brackets or right behind the numbers."""
-    told = behind[:-1] if behind[-1].kind is K.CLOSE else behind
-    if len(told) <= 1 or spoken(told[-1].text) not in phrasebook().cues["markedplanned"]:
-        return False
-    return told[-2].kind in (K.OPEN, K.NUMBER, K.KG, K.LB)
 
 
 def _was_long_ago(behind: list[Piece]) -> bool:

@@ -21,8 +21,10 @@ PLANNED_THEN = frozenset(("plan", "the"))
 DID = frozenset(("did", "didso"))
 OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.AND, K.PLAIN))
 LEADS = frozenset((K.GOT, K.ONLY))
+IN_THE_END = 7
+"""What a THEN piece's `told` says of "finally": behind a wish it tells what came of it."""
 PAIRED = frozenset((K.TIMES, K.FOR))
-RESULTS = PAIRED | frozenset((K.KG, K.LB, K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.FILLER, K.GOT))
+RESULTS = PAIRED | frozenset((K.AT, K.WITH, K.KG, K.LB, K.NUMBER, K.COMMA, K.AND, K.REPS, K.ONLY, K.FILLER, K.GOT))
 MOST_SETS = 12
 
 
@@ -41,6 +43,13 @@ def is_result_of(target: Sequence[Piece], clause: Sequence[Piece]) -> bool:
     """ ", got 4", "but only 4", of a wish of one number only a pair: "wanted 100 on squat, got 95 for 3"."""
     whole = sum(piece.kind in COUNTED for piece in target) > 1 or _tells_its_load(clause)
     return whole and _is_result(clause)
+
+
+def result_in(target: Sequence[Piece], clause: Sequence[Piece]) -> list[Piece] | None:
+    """What a clause behind a wish tells to have come of it: none yet, where it is a comma; None where it tells else."""
+    if len(clause) == 1 and clause[0].kind in (K.COMMA, K.DASH, K.THEN):
+        return []  # ", but"
+    return with_target(target, clause) if is_result_of(target, clause) else None
 
 
 def _is_result(clause: Sequence[Piece]) -> bool:
@@ -84,11 +93,21 @@ def _tells_its_load(result: Sequence[Piece]) -> bool:
     numbers = [piece for piece in result if piece.kind is K.NUMBER]
     if not numbers:
         return False
-    pair = any(piece.kind in PAIRED for piece in result) and numbers[0].value > MOST_SETS
+    paired = sum(piece.kind in PAIRED for piece in result)
+    pair = paired > 0 and (numbers[0].value > MOST_SETS or _is_whole(numbers))
     return pair or any(piece.role is Role.LOAD for piece in numbers)
 
 
+def _is_whole(numbers: Sequence[Piece]) -> bool:
+    """ "3x8 at 70": sets, reps and their load."""
+    return len(numbers) == LEAST_OF_A_WHOLE and numbers[-1].value > MOST_SETS
+
+
+LEAST_OF_A_WHOLE = 3
+
+
 def _as_result(piece: Piece) -> Piece:
-    """ "did 3x8 instead" tells what came of it as "got 3x8" does."""
+    """ "did 3x8 instead", "in the end 3x8" tell what came of it as "got 3x8" does."""
     did = piece.kind is K.FILLER and is_cued(piece.text, DID)
+    did = did or (piece.kind is K.THEN and piece.told == IN_THE_END)
     return piece._replace(kind=K.GOT) if did else piece

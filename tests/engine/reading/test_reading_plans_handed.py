@@ -22,6 +22,7 @@ found this routine online: // squat 3x5 100 => ask: barbell back squat 3×5 at 1
 coach sent me this for the week: // squat 3x5 100 // did it all => ask: barbell back squat 3×5 at 100 kg
 coach gave me this and i did it: // squat 3x5 100 => barbell back squat 3×5 at 100 kg
 did my program today: // bench 3x5 80 => barbell bench press 3×5 at 80 kg
+plan: squat 5x5 100 // done: squat 5x4 100 => barbell back squat 5×4 at 100 kg
 coach's workout: // bench 3x5 80 => barbell bench press 3×5 at 80 kg
 for coach: // bench 3x5 80 => barbell bench press 3×5 at 80 kg
 the wifi password here is bench5x5 haha => no sets
