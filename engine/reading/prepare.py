@@ -41,6 +41,7 @@ from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_tak
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hours_beside import with_hours_beside
+from engine.reading.marks.loads_lowered import with_loads_lowered
 from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of
 from engine.reading.marks.loads_to_failure import AS_OFTEN, with_loads_to_failure
 from engine.reading.marks.made_of_tries import with_tries_in_doubt
@@ -331,6 +332,8 @@ def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
+    if K.DROP in kinds:
+        pieces = with_loads_lowered(pieces)
     if K.NOTE in kinds:
         pieces = with_drops_told(pieces)
     if not kinds.isdisjoint(AS_OFTEN):

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.remaining import with_remaining
 from engine.reading.days.dated import dated
+from engine.reading.marks.loads_lowered import without_loads_lowered
 from engine.reading.marks.marks import without_asides
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
@@ -132,7 +133,8 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     starred = _is_starred(prepared.cleaned)
     slipped = first > begin or last < end or starred
     between = _between(prepared, spoken, first, last, context)
-    pieces = _in_full(list(_with_second_places(between, prepared.cleaned)), prepared.cleaned)
+    placed = without_loads_lowered(list(_with_second_places(between, prepared.cleaned)))
+    pieces = _in_full(placed, prepared.cleaned)
     if not pieces:
         return None
     judged = _without_misjudging(pieces, book)

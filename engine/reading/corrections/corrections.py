@@ -31,13 +31,14 @@ from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.lift_and_numbers import lift_and_numbers
-from engine.reading.corrections.load_moved import without_move
+from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
 from engine.reading.corrections.loaded import added_later, loaded
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
 from engine.reading.corrections.nothing_changed import (
     CONFIRMED,
+    LOAD_OR_REPS,
     NO_SUCH_LIFT,
     NONE_THAT_DAY,
     OF_WHICH_LIFT,
@@ -134,6 +135,8 @@ def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correc
     again = _told_plainly(bare, context, catalogue) if bare is not None else None
     if isinstance(again, Correction):
         return replace(again, pain=tells_pain(prepared.pieces))
+    if not isinstance(found, Correction) and is_by_an_open_amount(prepared, context):
+        return nothing_changed(prepared, LOAD_OR_REPS)
     moved_load = None if isinstance(found, Correction) else without_move(prepared, context, catalogue)
     placed = _told_plainly(moved_load, context, catalogue) if moved_load is not None else None
     return placed if isinstance(placed, Correction) else found or again

@@ -65,9 +65,10 @@ HEAVIER = frozenset(("heavier", "up"))
 LIGHTER = frozenset(("lighter", "off", "down"))
 ADDED = frozenset(("add", "plus"))
 POINTING = frozenset(("those", "that", "all"))
+PLACES = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST))
 POINTING_KINDS = frozenset((K.BOTH, K.LAST))
 BE = frozenset(("was", "were", "is", "are"))
-KNOWN = ADDED | TAKING | HEAVIER | LIGHTER | POINTING | BE
+KNOWN = ADDED | FEWER | TAKING | HEAVIER | LIGHTER | POINTING | BE
 LINKS = frozenset(("to", "from", "of", "on"))
 BESIDE_A_LOAD = ABOUT | {K.KG, K.LB, K.AT, K.WITH}
 MOST_OF_A_LOAD = 2
@@ -80,9 +81,9 @@ def _heavier(told: Told) -> Correction | None:
     if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].unit is None:
         return None
     first = told.words[0]
-    be = any_cued(words, BE)
-    up = is_cued(first, ADDED) or (be and any_cued(words, HEAVIER))
-    down = is_cued(first, TAKING) or (be and any_cued(words, LIGHTER))
+    be = any_cued(words, BE) or told.pieces[0].kind in PLACES  # "last one 10kg lighter"
+    up = is_cued(first, ADDED) or (be and any_cued(words, HEAVIER | ADDED))
+    down = is_cued(first, TAKING) or (be and any_cued(words, LIGHTER | FEWER))
     plain = all(piece.kind in BESIDE_A_LOAD or _is_known(piece.text) for piece in told.pieces)
     if up is down or not plain:
         return None
