@@ -48,7 +48,8 @@ def _labelled(pieces: Sequence[Piece]) -> Piece | None:
     if at and pieces[at - 1].kind is not K.FOR and not is_cued(pieces[at - 1].text, LOGGING):
         return None  # "to failrue: curls 11 9"
     sign = at + 1
-    while sign <= at + 2 and kind_at(pieces, sign) in BEHIND_A_NAME:
+    owned = at < len(pieces) and possessor(pieces[at].text) != pieces[at].text
+    while sign <= at + 2 and (kind_at(pieces, sign) in BEHIND_A_NAME or (owned and kind_at(pieces, sign) is K.PLAIN)):
         sign += 1
     parted = kind_at(pieces, sign) is K.COLON or (kind_at(pieces, sign) is K.DASH and not pieces[sign].glued)
     headed = parted and kind_at(pieces, sign + 1) is K.NAME and pieces[at].kind in PEOPLE

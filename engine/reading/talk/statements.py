@@ -151,11 +151,30 @@ def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
     ahead = [word for word, _ in spoken_words(tokenize(cleaned[: pieces[counts[0]].start]))]
     unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
     parted = any(piece.kind is K.COMMA for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
-    if unsure or (not parted and _opens_elsewhere(ahead)):
+    if unsure or (not parted and (_opens_elsewhere(ahead) or _opens_elsewhere(_opening(pieces, cleaned)))):
         return True
     habit = any(" ".join(behind[:length]) in phrasebook().cues["daily"] for length in (1, 2, 3))
-    wished = words in phrasebook().cues["someday"] and all(piece.kind is not K.FUTURE for piece in pieces)
+    wished = (words in phrasebook().cues["someday"] or _ends_some_day(cleaned)) and all(
+        piece.kind is not K.FUTURE for piece in pieces
+    )
     return wished or habit or _is_headed(pieces) or _is_imagined(pieces[: counts[0]])
+
+
+def _ends_some_day(cleaned: str) -> bool:
+    """ "bench 100x2 in two weeks": the words that count the time to come stand right behind the numbers."""
+    words = [word for word, _ in spoken_words(tokenize(cleaned))][-LONGEST_TIME:]
+    someday = phrasebook().cues["someday"]
+    return any(" ".join(words[at:]) in someday and words[at - 1].isdigit() for at in range(1, len(words) - 1))
+
+
+LONGEST_TIME = 4
+""" "100x2 in two weeks". Common practice, no source."""
+
+
+def _opening(pieces: Sequence[Piece], cleaned: str) -> list[str]:
+    """The first words of a message up to its lift, where a number stands among them: "in two weeks bench 100x2"."""
+    name = next((piece for piece in pieces[: REACH + 1] if piece.kind is K.NAME), None)
+    return [word for word, _ in spoken_words(tokenize(cleaned[: name.start]))] if name is not None else []
 
 
 def _opens_elsewhere(ahead: Sequence[str]) -> bool:
