@@ -12,6 +12,7 @@ from datetime import date
 from engine.reading.asking import SAY_IT_AGAIN
 from engine.reading.days.day_pieces import PERHAPS
 from engine.reading.prepare import Prepared
+from engine.reading.talk.on_for_a_day import may_be_on_for_a_day
 from engine.reading.values import Asked, Context, Doubt, Logged, Outcome, Reading, Unread
 from engine.reading.wording import label_of
 from engine.reading.words.ahead import kind_at
@@ -22,6 +23,8 @@ from engine.reading.words.pieces import Piece
 
 def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
     """The outcome, or the question whether the sets are of the day that is told beside them."""
+    if isinstance(outcome, Logged) and outcome.days and may_be_on_for_a_day(prepared.spoken):
+        return _asked_which(outcome, prepared)
     days = [piece for piece in prepared.pieces if piece.kind is K.DATE]
     told = next((one for one in days if one.told == PERHAPS), None)
     if told is None or not isinstance(outcome, Logged | Asked):
@@ -36,6 +39,12 @@ def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
         return Asked(question, (), Doubt.NUMBERS, "", None, outcome.note, outcome.pain, typed=day)
     question = f"Are these sets of {day}? {readings[0].label}. Nothing is saved yet."
     return Asked(question, readings, Doubt.DAY, "", outcome.on, outcome.note, outcome.pain, typed=day)
+
+
+def _asked_which(logged: Logged, prepared: Prepared) -> Asked:
+    """ "squat 3x5 100, saturday i'm benching 100x2": which of the sets were done."""
+    question = f"Which of these sets did you do? Nothing is saved yet. {SAY_IT_AGAIN}"
+    return Asked(question, (), Doubt.NUMBERS, "", None, logged.note, logged.pain, typed=prepared.cleaned.strip())
 
 
 def _reading(logged: Logged) -> Reading:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.marks.effort_lists import listed_ahead
 from engine.reading.marks.effort_spans import with_effort_spans
 from engine.reading.words.ahead import aside, is_amount
 from engine.reading.words.cues import is_cued
@@ -83,7 +84,13 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.pop()
     values, end = _effort_list(pieces, after)
     told = pieces[after].told if values else 0
-    if not values and out and _is_small(out[-1]) and not _counts_reps(out):
+    if not values and out and (listed := listed_ahead(out, scale.kind)) is not None:
+        if not listed.plain:
+            out.append(scale._replace(kind=K.UNCLEAR))
+            return at + 1
+        values, end, scale = listed.values, at + 1, scale._replace(start=out[listed.start].start)
+        del out[listed.start :]
+    elif not values and out and _is_small(out[-1]) and not _counts_reps(out):
         told = out[-1].told
         scale = scale._replace(start=out[-1].start)
         values, end = [out.pop().value], at + 1

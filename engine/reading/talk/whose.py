@@ -8,7 +8,6 @@ line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer
 
 from __future__ import annotations
 
-from engine.reading.asking import SAY_IT_AGAIN
 from engine.reading.prepare import Prepared
 from engine.reading.talk.handed_plans import may_head_a_plan
 from engine.reading.talk.on_for_a_day import may_be_on_for_a_day
@@ -34,8 +33,8 @@ SHORTEST, LONGEST = 3, 14
 
 def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
-    if logged.days:  # a question holds one day
-        return _asked_which(logged, prepared) if may_be_on_for_a_day(prepared.spoken) else logged
+    if logged.days:
+        return logged  # a question holds one day
     if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
     name = _named(prepared, context) or _told_of_others(prepared) or _told_as_theirs(prepared, context)
@@ -46,12 +45,6 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
     said = f"Whose sets are these, yours or {other}’s? {label}. Nothing is saved yet."
     mine = (Reading(logged.sets, 1.0, label),)
     return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
-
-
-def _asked_which(logged: Logged, prepared: Prepared) -> Asked:
-    """ "squat 3x5 100, saturday i'm benching 100x2": which of the sets were done."""
-    said = f"Which of these sets did you do? Nothing is saved yet. {SAY_IT_AGAIN}"
-    return Asked(said, (), Doubt.NUMBERS, "", None, logged.note, logged.pain, typed=prepared.cleaned.strip())
 
 
 def _is_a_habit(prepared: Prepared) -> bool:

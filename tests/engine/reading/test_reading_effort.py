@@ -151,3 +151,41 @@ def test_a_rep_told_by_its_place_is_no_set_of_its_own(told: str) -> None:
     readings = [outcome.sets] if isinstance(outcome, Logged) else [one.sets for one in getattr(outcome, "readings", ())]
 
     assert [[one.reps for one in sets] for sets in readings] == [[3]]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "squat 100x5, 100x5, 100x5, 7, 8, 9 rpe",
+        "squat 100x5 100x5 100x5 7 8 9 rpe",
+        "squat 100x5, 100x5, 100x5 (7, 8, 9 rpe)",
+        "squat 100x5, 100x5, 100x5 - 7/8/9 rpe",
+        "squat 3x5 100, 7 8 9 rpe",
+        "squat 100 5 5 5, 7, 8, 9 rpe",
+        "squat 100x5,5,5, 7, 8, 9 rpe",
+        "kniebeuge 100x5, 100x5, 100x5, 7, 8 und 9 rpe",
+    ],
+)
+def test_as_many_efforts_as_sets_ahead_of_their_scale_are_one_each(text: str) -> None:
+    meant = ", ".join(f"5 at 100 kg RPE {effort}" for effort in (7, 8, 9))
+
+    assert said(text) == f"barbell back squat {meant}"
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("bench 80x8, 8, 7, 9 rpe", "barbell bench press 2×8 at 80 kg RPE 9, 7 at 80 kg RPE 9"),
+        ("bench 80x8, 80x8, 80x7, 9 rpe", "barbell bench press 2×8 at 80 kg, 7 at 80 kg RPE 9"),
+        ("pull ups 10, 8, 8, 9 rpe", "pull-up 10 RPE 9, 2×8 RPE 9"),
+        ("bench 60 8 8 8, 9 rpe", "barbell bench press 3×8 at 60 kg RPE 9"),
+        ("squat 100x5, 102x5, 7, 8 rpe", "barbell back squat 5 at 100 kg RPE 7, 5 at 102 kg RPE 8"),
+    ],
+)
+def test_reps_ahead_of_one_effort_stay_reps(text: str, meant: str) -> None:
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize("text", ["bench 80x8, 80x8, 7, 9 rpe", "squat 100x8, 100x8, 100x8, 8, 7, 9 rpe"])
+def test_numbers_that_may_be_reps_or_efforts_of_the_sets_are_asked(text: str) -> None:
+    assert said(text).startswith("ask: ")
