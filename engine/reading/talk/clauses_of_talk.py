@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 from engine.reading.talk.counts import counts_other_things
+from engine.reading.talk.other_lifts_planned import may_be_of_both, plan_of_another_lift
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
@@ -17,7 +18,7 @@ AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
 BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 OPENING_ANOTHER = frozenset((K.FILLER, K.PLAIN, K.MORE, K.OTHERS, K.SAYING, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
 LEAVING_OUT = TOLD_OF | {K.NEVER}
-MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE}
+MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE, K.TOMORROW}
 """Kinds that may open a clause, or close a remark."""
 NEAR = 3
 LONGEST_REMARK = 20
@@ -34,6 +35,10 @@ def clauses_of(sentence: list[Piece]) -> list[list[Piece]]:
     step = _step_of_a_wish(sentence)
     if step:
         return [*clauses_of(sentence[:step]), sentence[step:]]
+    plan = plan_of_another_lift(sentence)
+    if plan and tells_a_whole_set(sentence[:plan]):
+        doubt = [sentence[plan - 1]._replace(kind=K.UNCLEAR)] if may_be_of_both(sentence[plan:]) else []
+        return [*clauses_of([*sentence[:plan], *doubt]), sentence[plan:]]
     turning = len(sentence) <= LONGEST_SENTENCE
     in_remark = False
     for at, piece in enumerate(sentence):
@@ -117,16 +122,19 @@ def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
         paired = [piece.kind for piece in sentence[at + 1 :] if piece.kind is not K.FILLER][:2] == [K.NUMBER, K.TIMES]
         would = "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0
         return (would or paired) and tells_a_whole_set(sentence[:at])
-    if word.kind is not K.FUTURE:
+    if word.kind not in TIMES_AHEAD:
         return False
     behind = [piece.kind for piece in sentence[at + 1 :]]
     if K.TIMES in behind and K.NAME not in behind and tells_a_whole_set(sentence[:at]):
         return True  # "100x5 should be good for 110x5"
+    if word.kind is K.TOMORROW:
+        return False
     told = [kind for kind in behind if kind not in LEADING_TO_A_GOAL]
     led = behind[:1] == [K.NUMBER] or (told[:1] == [K.NUMBER] and K.TIMES not in told)
     return led and tells_a_whole_set(sentence[:at])
 
 
+TIMES_AHEAD = frozenset((K.FUTURE, K.TOMORROW))
 LEADING_TO_A_GOAL = frozenset((K.FILLER, K.FOR, K.GOT))
 """ "bench 80x5 will go for 82.5 on friday"."""
 

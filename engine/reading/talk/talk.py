@@ -29,7 +29,7 @@ from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import is_an_opinion, is_marked_planned, sets_a_machine
 from engine.reading.talk.targets import result_in, target_of, tells_reps_alone
 from engine.reading.talk.these_days import LONG_DONE, may_be_of_now, turns_to_now, turns_to_today
-from engine.reading.talk.times_ahead import is_a_time_ahead, may_be_for_then, may_be_on
+from engine.reading.talk.times_ahead import done_before_a_plan, is_a_time_ahead, may_be_for_then, may_be_on
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
@@ -225,7 +225,7 @@ def _left_out(talk: list[Piece]) -> list[Piece]:
 def _left_by(talk: list[Piece], kept: list[Piece], asked: bool) -> list[Piece]:
     """What was kept before a clause that is talk, so far as it does not speak of that, too."""
     if not kept or (_reaches_back(talk, asked) and not turns(talk[0]) and not _is_whole(kept, talk)):
-        return []
+        return [] if asked or not kept else done_before_a_plan(kept, talk)
     return [*kept, *talk[:2], talk[1]._replace(kind=K.UNCLEAR)] if may_end_a_list(kept, talk) else kept
 
 

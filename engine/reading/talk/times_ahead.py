@@ -8,10 +8,10 @@ A muscle or a day of one is on for then, and another lift with its load was done
 from __future__ import annotations
 
 from engine.catalogue.catalogue import catalogue
-from engine.reading.talk.clauses_of_talk import counted, tells_a_whole_set
+from engine.reading.talk.clauses_of_talk import BEHIND, counted, tells_a_whole_set
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, kinds_of
 from engine.values.exercise import Pattern
 
 LINKS = frozenset((K.FILLER, K.COMMA, K.DASH))
@@ -77,3 +77,21 @@ def _is_later(piece: Piece) -> bool:
 
 
 OF_TRAINING = frozenset(("workout",))
+
+
+def done_before_a_plan(kept: list[Piece], talk: list[Piece]) -> list[Piece]:
+    """ "squat 100x5 today, 105x5 tomorrow": the sets of today; "squat 100x5, 105x5 tomorrow" may be a plan of both."""
+    kinds = kinds_of(talk)
+    if K.TIMES not in kinds or BEHIND.isdisjoint(kinds) or not tells_a_whole_set(kept) or _repeats(kept, talk):
+        return []
+    told = any(piece.kind in OF_A_DAY for piece in kept)
+    return kept if told else [*kept, kept[-1]._replace(kind=K.UNCLEAR)]
+
+
+def _repeats(kept: list[Piece], talk: list[Piece]) -> bool:
+    """ "80x5, 80x5 tomorrow": a plan of equal sets."""
+    planned = [piece.value for piece in talk if piece.kind is K.NUMBER]
+    return [piece.value for piece in kept if piece.kind is K.NUMBER][-len(planned) :] == planned
+
+
+OF_A_DAY = frozenset((K.DATE, K.TODAY))

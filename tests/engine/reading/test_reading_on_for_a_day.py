@@ -58,7 +58,7 @@ def test_what_was_done_on_a_day_is_recorded(text: str) -> None:
 
 
 def test_which_of_the_sets_were_done_is_asked_where_some_may_be_on_for_a_day() -> None:
-    assert said("squat 3x5 100, saturday i'm benching 100x2") == "ask: "
+    assert said("squat 3x5 100, tuesday i'm benching 100x2") == "ask: "
 
 
 def test_a_time_since_the_last_session_leaves_the_sets() -> None:
