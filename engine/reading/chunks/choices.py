@@ -115,6 +115,8 @@ class Traits(NamedTuple):
     barbell: bool
     explosive: bool
     one_sided: bool
+    travels: bool
+    """Metres may be told of it."""
 
     @classmethod
     def of(cls, exercise: Exercise) -> Traits:
@@ -132,6 +134,7 @@ def _traits(loading: Loading, measure: Measure, equipment: Equipment, pattern: P
         barbell=equipment is Equipment.BARBELL,
         explosive=pattern is Pattern.EXPLOSIVE,
         one_sided=one_sided,
+        travels=measure is Measure.DISTANCE or pattern is Pattern.LUNGE,
     )
 
 

@@ -19,6 +19,9 @@ from engine.reading.words.tokens import HALF
 from engine.values.effort import Effort
 from engine.values.sets import MOST_REPS, SetKind
 
+TYPED = frozenset((Role.SECONDS, Role.METRES))
+"""Amounts that tell their unit and are no reps."""
+
 
 @lru_cache(maxsize=4_096)
 def full_reps(count: Decimal) -> int | None:
@@ -95,6 +98,9 @@ class Adding:
         if self.traits.timed and reps.role in (Role.BARE, Role.SECONDS, Role.PLURAL):
             self._add_timed(reps.value, load)
             return
+        if reps.role in TYPED:
+            self._add_typed(reps, load)  # "farmers 40 20m/20m"
+            return
         self._append(Draft(done, load, missed=done == 0))
 
     def _as_reps(self, number: Piece) -> Piece:
@@ -120,6 +126,8 @@ class Adding:
         last = self.drafts[-1] if self.drafts else None
         if amount.role is not Role.METRES and not (self.traits.timed or self.traits.carried or self.traits.body):
             raise DoesNotFit("a time for a lift that is counted in reps")
+        if amount.role is Role.METRES and not self.traits.travels:
+            raise DoesNotFit("a distance for a lift that is counted in reps")
         if amount.role is Role.METRES:
             self._append(Draft(1, load, metres=amount.value))
             self.way.append(self.drafts[-1])

@@ -30,7 +30,7 @@ from engine.reading.chunks.choices import (
 )
 from engine.reading.chunks.chunks import LAST_SET, Chunk, Chunks, numbers_in
 from engine.reading.shapes.adding import full_reps
-from engine.reading.shapes.one_factor import is_load
+from engine.reading.shapes.listed_numbers import is_load
 from engine.reading.shapes.three_factors import settled_three
 from engine.reading.shapes.two_factors import counts_by_itself, settled_pair
 from engine.reading.words.kinds import K
@@ -310,8 +310,6 @@ class PlainShaper:
         self._repeat(reps, int(sets.value), load)
         self.load, self.pending = load, False
 
-    # ---- marks
-
     def _mark(self, chunk: Chunk) -> None:
         if not self.touched and not chunk.marks() <= SILENT_MARKS:
             raise NotPlain
@@ -362,8 +360,6 @@ class PlainShaper:
             raise NotPlain
         for group in self.touched[-1:] if self.listed else self.touched:
             group.failure = True
-
-    # ---- the end
 
     def _finish(self) -> None:
         groups = self.groups

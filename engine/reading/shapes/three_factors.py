@@ -13,7 +13,7 @@ from engine.reading.chunks.choices import (
     whole,
 )
 from engine.reading.chunks.chunks import Chunk
-from engine.reading.shapes.one_factor import is_load
+from engine.reading.shapes.listed_numbers import is_load
 from engine.reading.shapes.two_factors import TwoFactors
 from engine.reading.words.pieces import Piece, Role
 
