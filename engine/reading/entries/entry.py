@@ -32,6 +32,8 @@ class Entry:
     """The numbers stood behind the next name, and no word says whose they are: "squat and bench 3x5 100"."""
     led: bool = False
     """Its number stood in front of its name: "10 push ups"."""
+    led_up_to: bool = False
+    """Whole sets stood in front of its name whose loads rise to its own: "60x5 80x3 squat 100x5"."""
     bare: bool = False
     """A name that stands alone on its line, and no number with it."""
     no_reps: bool = False

@@ -50,6 +50,47 @@ def _is_heavy(piece: Piece) -> bool:
     return piece.role is Role.LOAD or piece.value > MOST_LOADED_REPS
 
 
+def stands_between_sets(clause: Sequence[Piece], at: int) -> bool:
+    """ "3x6 85 row 3x10 60", "85x6 row 60x10": whole sets in front of the name, and whole sets behind it.
+
+    Those in front are of the lift before; in "60 row 3x10", "3x10 row 60" each side tells a part.
+    """
+    ahead, behind = clause[:at], clause[at + 1 :]
+    if not ahead or not FIGURES.issuperset([piece.kind for piece in ahead]):
+        return False
+    return _are_whole(ahead) and _are_whole(behind) and not rises_to_the_lift(clause, at)
+
+
+def rises_to_the_lift(clause: Sequence[Piece], at: int) -> bool:
+    """ "60x5 80x3 squat 100x5": pairs in front of the name whose loads rise to those behind it, as its own do."""
+    heads = [
+        piece.value
+        for place, piece in enumerate(clause)
+        if piece.kind is K.NUMBER and [one.kind for one in clause[place + 1 : place + 3]] == [K.TIMES, K.NUMBER]
+    ]
+    crossed = [piece.kind for piece in clause[:at]].count(K.TIMES)
+    loads = 0 < crossed < len(heads) and all(head > MOST_LOADED_REPS for head in heads)
+    return loads and heads == sorted(heads) and heads[crossed - 1] < heads[crossed]
+
+
+def _are_whole(pieces: Sequence[Piece]) -> bool:
+    """Whether a pair, or several bare numbers of which the last can be reps, are told, and no implements: "2x24kg"."""
+    kinds = [piece.kind for piece in pieces]
+    numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if len(numbers) < PAIR or numbers[0].role is Role.SETS or any(one.role in NO_REPS for one in numbers):
+        return False
+    if K.TIMES in kinds:
+        at = kinds.index(K.TIMES)
+        crossed = kinds[at - 1 : at + 2 : PAIR] == [K.NUMBER, K.NUMBER] if at else False
+        return crossed and pieces[at + 1].role not in OF_LOADS
+    return numbers[-1].role in (Role.BARE, Role.REPS) and numbers[-1].value <= MOST_LOADED_REPS
+
+
+PAIR = 2
+OF_LOADS = frozenset((Role.LOAD, Role.PLURAL))
+FIGURES = frozenset((K.NUMBER, K.TIMES, K.AT, K.KG, K.LB, K.REPS, K.SLASH, K.EFFORT, K.WITH, K.FOR))
+
+
 def is_aside(lead: Sequence[Piece]) -> bool:
     """Words with a number in them ahead of the first exercise ("lifted with 2 friends"), and no shape of a set."""
     kinds = [piece.kind for piece in lead]

@@ -51,7 +51,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if context.doing is not None and is_a_grip(entry.phrase):
         return _with_grip(entry, context.doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
-    entry.doubtful = entry.doubtful or (len(chunks.found) > 1 and _changes_grip(entry, catalogue))
+    _doubt_its_sets(entry, chunks, context, catalogue)
     names = _with_one_in_hand(_narrowed(said, context), context, catalogue)
     if chunks.body:
         names = _of_the_body(names, entry, chunks, catalogue)
@@ -64,6 +64,13 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if len(names) > 1:
         names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)
     return names
+
+
+def _doubt_its_sets(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> None:
+    """Marks sets that may be of another lift: with another grip, or in front of the name and of the lift in hand."""
+    entry.doubtful = entry.doubtful or (len(chunks.found) > 1 and _changes_grip(entry, catalogue))
+    of_another = entry.led_up_to and context.doing not in (None, *entry.names)
+    entry.shared_in_doubt = entry.shared_in_doubt or of_another
 
 
 def _changes_grip(entry: Entry, catalogue: Catalogue) -> bool:

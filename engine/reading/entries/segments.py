@@ -15,7 +15,7 @@ from itertools import pairwise
 from engine.reading.days.day_pieces import WHY_NOT
 from engine.reading.days.headings import CLOCKED_KINDS, is_against_the_clock, without_headings
 from engine.reading.entries.entry import Entry
-from engine.reading.entries.leads import is_aside, leads_to, warms_up
+from engine.reading.entries.leads import is_aside, leads_to, rises_to_the_lift, stands_between_sets, warms_up
 from engine.reading.entries.names_behind import with_names_behind
 from engine.reading.entries.reps_ahead_of_a_name import counts_a_lift_of_the_body
 from engine.reading.entries.rounds import TAKEN_IN_TURN, without_rounds
@@ -187,6 +187,11 @@ class Segmenter:
 
     def _named(self, clause: Clause) -> None:
         at = clause.names[0]
+        if stands_between_sets(clause.pieces, at):
+            self._nameless(clause_of(clause.cut, clause.pieces[:at]))
+            name = clause.pieces[at]
+            parted = Piece(K.COMMA, name.start, name.start, True, ",")
+            clause, at = clause_of(parted, clause.pieces[at:]), 0
         if self._goes_on_before(clause, at):
             clause = clause_of(None, clause.pieces[at:])
             at = 0
@@ -214,6 +219,7 @@ class Segmenter:
             entry.pieces += self.lead.pieces
             self.lead = Entry()
         entry.led = bool(clause.counts) and clause.counts[0] < at
+        entry.led_up_to = entry.led and rises_to_the_lift(clause.pieces, at)
         if clause.cut is not None:
             told = NAME_BEHIND_THE_LEAD if entry.led else BEHIND_THE_LEAD
             entry.pieces.append(clause.cut._replace(told=told) if takes_lead else clause.cut)

@@ -14,6 +14,7 @@ from tests.engine.reading.saying import readings, said, situation, standing_afte
 
 KNOWN = catalogue()
 NO_SETS = """
+the pull up bar is 2.3 m high
 3 benches for 40 lifters
 3 of us share it
 the deadlift platform costs 6 extra
@@ -59,7 +60,6 @@ squat 3x5 75 percent
 squat 3x5 75 %
 next up: bench 72x8
 leg press 3x11 150 is what the card says
-the pull up bar is 2.3 m high
 back when i was 22, bench 92x4
 {doing: leg press; last: leg press 150} added 20, got 11
 squat 4x5 92 can't feel my legs
