@@ -18,7 +18,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody, possessor, verb_behind
 from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_of
 
-COMPARING = frozenset(("compared", "beats", "meanwhile"))
+COMPARING = frozenset(("compared", "beats", "meanwhile", "andalso"))
 LEADING = frozenset((K.NOT_DATE, K.EARLIER))
 SIGNS = frozenset((K.OPEN, K.PLUS))
 ADDING = frozenset((K.AND, K.THEN))

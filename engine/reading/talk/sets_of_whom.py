@@ -80,6 +80,7 @@ def _at_the_end(pieces: Sequence[Piece]) -> Piece | None:
         return last if ahead in APART else None
     if last.kind is not K.PLAIN or not _is_whom(last):
         return None
-    owned = possessor(last.text) != last.text and before in APART
+    article = len(pieces) > REACH and "article" in CUES_OF[pieces[-2].text]  # "my brother's"
+    owned = possessor(last.text) != last.text and (ahead if article else before) in APART
     told = before in (K.FOR, K.BY) or is_cued(pieces[len(pieces) - 2].text, FOR_WHOM)
     return last if owned or (told and ahead in ENDS_OF_SETS) else None

@@ -151,7 +151,9 @@ def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
     ahead = [word for word, _ in spoken_words(tokenize(cleaned[: pieces[counts[0]].start]))]
     unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
     parted = any(piece.kind is K.COMMA for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
-    if unsure or (not parted and (_opens_elsewhere(ahead) or _opens_elsewhere(_opening(pieces, cleaned)))):
+    said = last + 1 < len(pieces) and pieces[last + 1].kind is K.SAYING  # "bench 140x1 says the app"
+    said = said and "shown" not in CUES_OF[pieces[last + 1].text]
+    if unsure or said or (not parted and (_opens_elsewhere(ahead) or _opens_elsewhere(_opening(pieces, cleaned)))):
         return True
     habit = any(" ".join(behind[:length]) in phrasebook().cues["daily"] for length in (1, 2, 3))
     wished = (words in phrasebook().cues["someday"] or _ends_some_day(cleaned)) and all(
@@ -237,7 +239,7 @@ def done_by(pieces: Sequence[Piece]) -> Piece | None:
                 return who
             continue
         several = not is_one_word(who) or "him" in CUES_OF[who.text]
-        before = pieces[at - 1 - (pieces[at - 1].kind in BY_WHOM)]
+        before = pieces[at - 1 - (pieces[at - 1].kind in BY_WHOM or pieces[at - 1].kind is K.OF)]
         if several and before.kind in COUNTED:
             return who
     return None

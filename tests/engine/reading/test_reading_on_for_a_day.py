@@ -77,3 +77,33 @@ def test_a_time_since_the_last_session_leaves_the_sets() -> None:
 )
 def test_records_of_others_and_what_is_to_come_are_no_sets(text: str) -> None:
     assert said(text) == "no sets"
+
+
+@pytest.mark.parametrize(
+    "behind",
+    [
+        "in my dreams",
+        "if only",
+        "next year",
+        "lol no",
+        "jk",
+        "(not really)",
+        "pre covid",
+        "says the app",
+        "according to the app",
+    ],
+)
+def test_a_set_that_is_said_to_be_none_is_asked_about(behind: str) -> None:
+    assert said(f"bench 140x1 {behind}") == "ask: barbell bench press 1 at 140 kg"
+
+
+@pytest.mark.parametrize("text", ["almost bench 140x1", "so close to squat 140x1", "close to bench 140x1"])
+def test_what_was_nearly_done_is_no_set(text: str) -> None:
+    assert said(text) == "no sets"
+
+
+@pytest.mark.parametrize(
+    "text", ["almost forgot: squat 3x5 100", "nearly there, squat 3x5 100", "squat 3x5 100 almost died"]
+)
+def test_other_words_for_nearly_leave_the_sets(text: str) -> None:
+    assert said(text) == "barbell back squat 3×5 at 100 kg"

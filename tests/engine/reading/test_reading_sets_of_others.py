@@ -385,3 +385,15 @@ def test_sets_told_as_those_of_somebody_are_asked(text: str, whose: str) -> None
     assert isinstance(outcome, Asked)
     assert outcome.doubt is Doubt.WHOSE
     assert f"{whose}’s" in outcome.question
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat 100x5 en joris 140x5", "barbell back squat 5 at 100 kg"),
+        ("przysiad 100x5 i kuba 140x5", "barbell back squat 5 at 100 kg"),
+        ("sentadilla 60x5 de mi cliente", "barbell back squat 5 at 60 kg"),
+    ],
+)
+def test_somebody_told_with_little_words_of_other_languages_is_asked_about(text: str, meant: str) -> None:
+    assert said(text) == f"ask: {meant}"
