@@ -62,10 +62,12 @@ from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
+from engine.reading.marks.rests_between import with_rests_between
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.sets_of_a_lift import without_of_a_lift
 from engine.reading.marks.sets_of_another_time import without_sets_of_another_time
+from engine.reading.marks.sets_shared_out import MAY_SHARE, with_sets_shared_out
 from engine.reading.marks.somebodys_sets import with_somebody_parted
 from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
 from engine.reading.marks.things_held import with_things_held
@@ -347,7 +349,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     pieces = without_sessions_counted(with_failed_single(pieces, context), kinds)
     if K.MORE in kinds or K.ANOTHER in kinds:
         pieces = with_more_sets(pieces, context)
-    pieces = with_parted_numbers(pieces, kinds)
+    pieces = with_parted_numbers(with_rests_between(pieces), kinds)
     if not kinds.isdisjoint(SETS_NAMED):
         pieces = with_named_sets(pieces, kinds)
         kinds = kinds_of(pieces)
@@ -361,6 +363,8 @@ def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> l
     if K.COUNT in kinds:
         pieces = with_counted_runs(pieces, context)
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)
+    if not kinds.isdisjoint(MAY_SHARE):
+        pieces = with_sets_shared_out(pieces)
     if worded and K.OF in kinds and K.NAME in kinds:
         pieces = without_of_a_lift(pieces)
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces

@@ -54,7 +54,7 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
     ahead, behind = _clause(pieces, at)
     if kind_at(pieces, at + len(behind) + 1) is K.COLON:
         return False
-    if not behind and (_is_compared(pieces, at) or _is_counted(ahead)):
+    if not behind and (_is_compared(pieces, at) or _is_counted(ahead) or _is_how_a_body_is(pieces, at, ahead)):
         return True
     if opens_with_sleep(pieces, at):
         return False
@@ -75,6 +75,24 @@ def _is_counted(ahead: list[Piece]) -> bool:
     return (
         len(counted) == 1 and counted[0] is ahead[-1] and counted[0].role is Role.NOT_A_SET and counted[0].text != "%"
     )
+
+
+def _is_how_a_body_is(pieces: list[Piece], at: int, ahead: list[Piece]) -> bool:
+    """ "quads still wrecked from tuesday, squat 3x5 95": since when a part of the body feels so."""
+    if kind_at(pieces, at - 1) is K.THEN and is_cued(pieces[at - 1].text, AFTER):
+        return True  # "ноги убиты после вторника"
+    body = any(piece.kind in PARTS_OF_A_BODY or is_cued(piece.text, BODY) for piece in ahead[:-1])
+    if not body or not is_cued(ahead[-1].text, SINCE) or not SAID.isdisjoint([piece.kind for piece in ahead]):
+        return False
+    felt = any(piece.kind in FELT for piece in ahead[:-1])
+    return felt and not any_cued([piece.text for piece in ahead], OF_AN_ENTRY)
+
+
+AFTER = frozenset(("after",))
+SINCE = AFTER | {"since", "fromwhen"}
+BODY = frozenset(("bodyday",))
+PARTS_OF_A_BODY = frozenset((K.MUSCLE, K.JOINT))
+FELT = HOW_ONE_WAS | {K.PLAIN, K.NOTE}
 
 
 def _has_slept(clause: Sequence[Piece]) -> bool:

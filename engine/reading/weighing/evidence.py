@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 from functools import lru_cache
+from itertools import pairwise
 
 from engine.reading.chunks.choices import (
     MOST_SETS,
@@ -168,3 +169,12 @@ def _tells_a_pair(chunks: Chunks, loads: Sequence[tuple[Load, SetKind]]) -> bool
         return chunks.dumbbells
     plural = [number.value for number in numbers_in(chunks) if number.role is Role.PLURAL]
     return any(load.amount in plural for load, _ in loads)
+
+
+def falls_as_reps_do(numbers: Sequence[Decimal]) -> bool:
+    """ "10 10 9": reps at the load of before, where the first is not that load itself. Common practice, no source."""
+    steps = [high - low for high, low in pairwise(numbers)]
+    return len(steps) > 1 and all(0 <= step <= MOST_REPS_LOST for step in steps)
+
+
+MOST_REPS_LOST = 2

@@ -23,7 +23,7 @@ from engine.reading.chunks.list_heads import heads_a_list, is_ladder
 from engine.reading.shapes.one_factor import rises_behind_a_plural
 from engine.reading.shapes.two_factors import counts_by_itself
 from engine.reading.values import Context, Doubt
-from engine.reading.weighing.evidence import LIGHTEST_BAR_KG, NEAR
+from engine.reading.weighing.evidence import LIGHTEST_BAR_KG, NEAR, falls_as_reps_do
 from engine.reading.weighing.history import Known
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind
@@ -347,7 +347,9 @@ def _first_ways(chunks: Chunks, traits: Traits, known: Known, context: Context) 
         return [(1.0, FirstAs.LOAD), (0.1, FirstAs.REPS)]
     slashed = len(numbers) == 2 and len(chunks.found) == 1
     load, reps = (UNSETTLED, UNSETTLED) if slashed and not traits.barbell else _list_priors(first, rest, traits)
-    if known.load is not None:
+    if known.load is not None and falls_as_reps_do(numbers):
+        load, reps = (reps, reps) if first == known.load.amount else (load * NEAR_NOTHING, reps)
+    elif known.load is not None:
         load *= _nearness([first], known.load.amount)
         reps *= 2.0
     return [(load, FirstAs.LOAD), (reps, FirstAs.REPS)]
