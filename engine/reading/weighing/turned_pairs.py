@@ -58,8 +58,12 @@ def with_pairs_turned(chunks: Chunks, exercise: Exercise, known: Known) -> Chunk
 
 
 def _is_behind_its_load(before: Chunk | None, chunk: Chunk) -> bool:
-    """ "bench 60 8 x3": eight reps three times, where the x stands apart from the number behind a load."""
-    if before is None or before.size != 1 or before.at or chunk.before is not None or not chunk.x_apart:
+    """ "bench 60 8 x3", "8 x3" of the lift in hand: eight reps three times, as the x stands apart from them."""
+    if not chunk.x_apart or chunk.of_each or chunk.of_sides:
+        return False
+    if before is not None and (before.size != 1 or before.at):
+        return False
+    if before is not None and chunk.before is not None:
         return False
     if [len(factor) for factor in chunk.factors] != [1, 1]:
         return False

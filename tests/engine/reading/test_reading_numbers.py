@@ -138,6 +138,24 @@ def test_reps_before_sets_and_lists_of_reps(text: str, context: Context, meant: 
             "back for round 2. ghr 3x8", situation(), "glute-ham raise 3×8", id="which round it is, ahead of the lifts"
         ),
         pytest.param(
+            "9 x2",
+            situation(doing="barbell bench press", last={"barbell bench press": "82"}),
+            "ask: barbell bench press 2×9 at 82 kg | barbell bench press 9×2 at 82 kg",
+            id="9 x2 of the lift in hand",
+        ),
+        pytest.param(
+            "squat 9 x3 at 62",
+            situation(),
+            "ask: barbell back squat 3×9 at 62 kg | barbell back squat 9×3 at 62 kg",
+            id="squat 9 x3 at 62",
+        ),
+        pytest.param(
+            "3 x9",
+            situation(doing="barbell bench press", last={"barbell bench press": "82"}),
+            "barbell bench press 3×9 at 82 kg",
+            id="3 x9 of the lift in hand",
+        ),
+        pytest.param(
             "bench 60 8 x3",
             situation(),
             "ask: barbell bench press 3×8 at 60 kg | barbell bench press 8×3 at 60 kg",
