@@ -35,14 +35,15 @@ def with_reasons(pieces: list[Piece]) -> list[Piece]:
 
 
 def _behind_a_whole(kinds: list[K]) -> range:
-    """The places ahead of which one lift stands with its sets, reps and load, and with nothing more of them."""
+    """The places ahead of which sets, reps and a load stand, with their lift or of the one in hand, and no more."""
     told = {K.NAME: 0, K.TIMES: 0, K.NUMBER: 0}
     first = 0
     for at, kind in enumerate(kinds):
         if kind not in told:
             continue
         told[kind] += 1
-        if told == WHOLE:
+        named = kind is K.NAME and told[K.NAME] == 1
+        if told in (WHOLE, UNNAMED) or (first and named):
             first = at + 1
         elif first or told[kind] > WHOLE[kind]:
             return range(first, min(at + 1, len(kinds) - 1)) if first else range(0)
@@ -50,6 +51,7 @@ def _behind_a_whole(kinds: list[K]) -> range:
 
 
 WHOLE = {K.NAME: 1, K.TIMES: 1, K.NUMBER: LEAST_OF_A_WHOLE}
+UNNAMED = {**WHOLE, K.NAME: 0}
 
 
 def _tells_another(remark: list[Piece]) -> bool:

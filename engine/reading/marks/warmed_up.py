@@ -2,6 +2,7 @@
 
 told   = [ name ] ... WARM-UP ... END    no number in it; "warmed up", or what it was done with or was like beside it
 denied = NO WARM-UP                      "bench 3x8 60 no warm-up"
+loads  = WARM-UP LOAD+ END LOAD      without reps, and a heavier load behind them: "warmed up to 100, then 110 5 5 5"
 beside = sets at a load, BAR ... WARM-UP     no number between them: "bench 3x8 60 bar only for warm-up"
 A word alone ("warm-up, squat 60x5") and one with a colon head what stands behind them and are left so. Those that tell
 what was done are cues of the language files ("warmed"), and so are the words for how ("warmedhow").
@@ -11,6 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.words.ahead import aside
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
@@ -55,9 +57,32 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
         while end < len(pieces) and not _ends_a_clause(pieces, kinds, end):
             end += 1
         clause = pieces[start:end]
-        out += [*pieces[behind:start], *(_told(clause) if end < len(pieces) else _beside_sets(clause))]
+        if _tells_loads_alone(clause, pieces[end:]):
+            told = [aside(piece) if piece.kind in (K.NUMBER, K.WARMUP) else piece for piece in clause]
+        else:
+            told = _told(clause) if end < len(pieces) else _beside_sets(clause)
+        out += [*pieces[behind:start], *told]
         behind = end
     return out + pieces[behind:]
+
+
+def _tells_loads_alone(clause: Sequence[Piece], behind: Sequence[Piece]) -> bool:
+    """ "warmed up to 100, then 110 5 5 5", "wu: 60 80 100. work: 110 5 5": no reps, and a heavier load behind them."""
+    kinds = kinds_of(clause)
+    loads = [piece for piece in clause if piece.kind is K.NUMBER]
+    if not loads or not REPS_TOLD.isdisjoint(kinds) or not all(map(_is_a_load, loads)):
+        return False
+    first = next((at for at, piece in enumerate(behind) if piece.kind is K.NUMBER), len(behind))
+    work = next((piece for piece in behind[first:] if piece.kind is K.NUMBER and _is_a_load(piece)), loads[0])
+    leads = work in behind[first : first + 1] or [piece.kind for piece in behind[first + 1 : first + 2]] == [K.TIMES]
+    return leads and work.value > max(load.value for load in loads)
+
+
+REPS_TOLD = frozenset((K.TIMES, K.COUNT, K.FOR, K.REPS, K.SLASH, K.AT))
+
+
+def _is_a_load(number: Piece) -> bool:
+    return number.value > MOST_LOADED_REPS and number.role in (Role.BARE, Role.LOAD)
 
 
 def _ends_a_clause(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> bool:

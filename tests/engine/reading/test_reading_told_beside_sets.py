@@ -56,6 +56,11 @@ squat 3x5 95, une répétition en réserve => barbell back squat 3×5 at 95 kg 1
 """
 WARMED_UP = """
 warmed up with the bar, squat 3x5 95 => barbell back squat 3×5 at 95 kg
+warmed up to 85, then squat 95 5 5 4 => barbell back squat 2×5 at 95 kg, 4 at 95 kg
+squat wu: 55 75 85. work: 95 5 5 4 => barbell back squat 2×5 at 95 kg, 4 at 95 kg
+squat warm-up 65 then 3x5 95 => barbell back squat 3×5 at 95 kg
+kniebeuge aufgewärmt bis 85, dann 95 5 5 4 => barbell back squat 2×5 at 95 kg, 4 at 95 kg
+squat warm up 65, 5 5 5 => barbell back squat 3×5 at 65 kg warmup
 squat, warmed up with the empty bar, 3x5 95 => barbell back squat 3×5 at 95 kg
 warm-up with the bar // squat 3x5 95 => barbell back squat 3×5 at 95 kg
 short warm-up, squat 3x5 95 => barbell back squat 3×5 at 95 kg
