@@ -10,7 +10,7 @@ from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.days.headed_days import heads_a_lift
 from engine.reading.days.headings import without_days_counted, without_sessions_headed
 from engine.reading.days.week_headings import with_weeks
-from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment
+from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment, with_headed_equipment
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.entries.way_of_the_last import with_ways_of_all
@@ -241,6 +241,8 @@ def _with_equipment_told(pieces: list[Piece], kinds: set[K], catalogue: Catalogu
     """The pieces, which were of these kinds, with equipment put to the names that it belongs to."""
     if not kinds.isdisjoint(SPOKEN_OF):
         pieces = without_equipment_taken(pieces)
+    if K.LINE in kinds and pieces[0].kind in SPOKEN_OF:
+        pieces = with_headed_equipment(pieces, catalogue)
     return with_equipment(pieces, catalogue) if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds else pieces
 
 

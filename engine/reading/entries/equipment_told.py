@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
+from engine.values.ids import ExerciseName
 
 EACH_DUMBBELL = frozenset(("each dumbbell", "per dumbbell", "per db"))
 
@@ -25,6 +27,31 @@ def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
                 piece = piece._replace(names=names, start=before.start, text=f"{before.text} {piece.text}")
         out.append(piece)
     return out
+
+
+def with_headed_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
+    """The pieces, with equipment on a line of its own put to the lifts on the lines below it: "smith machine", then
+    "squat 3x8 80" and "bench 3x8 60"; up to an empty line, or to a lift that is not known with it.
+    """
+    head, at = pieces[0], 1 + (kind_at(pieces, 1) is K.COLON)
+    if kind_at(pieces, at) is not K.LINE or not (head.kind in EQUIPMENT or head.text in BARS):
+        return pieces
+    out = [head._replace(kind=K.NOTE), *pieces[1:]]
+    for place in range(at + 1, len(pieces)):
+        before, piece = pieces[place - 1].kind, pieces[place]
+        if before is not K.LINE:
+            continue
+        names = _so_equipped(head, piece, catalogue) if piece.kind is K.NAME else ()
+        if piece.kind is K.LINE or (piece.kind is K.NAME and not names):
+            break
+        out[place] = piece._replace(names=names) if names else piece
+    return out if out[at + 1] is not pieces[at + 1] else pieces
+
+
+def _so_equipped(head: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    if head.kind in EQUIPMENT:
+        return of_equipment(lift.names, head.kind, lift.text, catalogue)
+    return catalogue.owners(f"{head.text} {lift.text}")
 
 
 def with_bars(pieces: list[Piece]) -> list[Piece]:

@@ -21,7 +21,16 @@ from engine.reading.marks.grips import GRIPS, is_a_grip
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import TOLD, WAY_IN_DOUBT, WAY_OR_KIT, Piece, kinds_in_order, places_of
+from engine.reading.words.pieces import (
+    AGAIN_OR_SO,
+    BEHIND_OR_AHEAD,
+    TOLD,
+    WAY_IN_DOUBT,
+    WAY_OR_KIT,
+    Piece,
+    kinds_in_order,
+    places_of,
+)
 
 REMARKS = frozenset((K.NOTE, K.PLAIN, K.DENY))
 TELLING = frozenset((K.VARIANT, K.JOINT, K.NAME, *EQUIPMENT))
@@ -45,9 +54,9 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
     meant = lifts_with(line[at], head, catalogue)
     if not meant and line[at].kind is K.NAME and is_a_remark(line[at], head, catalogue):
         return [*line[:at], line[at]._replace(kind=K.NOTE, names=()), *line[at + 1 :]]  # "push ups 3x20, 2x12 decline"
-    if not meant or set(meant) <= set(head.names):
+    if not meant or set(meant) == set(head.names) or (lifts and set(meant) <= set(head.names)):
         return None
-    groups = _groups(line, lifts[-1] + 1 if lifts else 0, at)
+    groups = groups_of_sets(line, lifts[-1] + 1 if lifts else 0, at)
     if not groups or (lifts and len(groups) < 2):
         return None
     named = line[at]._replace(kind=K.NAME, names=meant)
@@ -62,7 +71,7 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
     return [*line[:start], *cut, *line[start:at], named._replace(told=WAY_IN_DOUBT), *line[at + 1 :]]
 
 
-IN_DOUBT = frozenset((WAY_IN_DOUBT, WAY_OR_KIT))
+IN_DOUBT = frozenset((WAY_IN_DOUBT, WAY_OR_KIT, AGAIN_OR_SO, BEHIND_OR_AHEAD))
 
 
 def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
@@ -78,6 +87,12 @@ def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
             found = True
         elif piece.kind is K.NAME and piece.told == WAY_OR_KIT:
             out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
+            found = True
+        elif piece.kind is K.NAME and piece.told == AGAIN_OR_SO:
+            out[at] = piece._replace(kind=K.FILLER, names=(), told=0)
+            found = True
+        elif piece.kind is K.NAME and piece.told == BEHIND_OR_AHEAD and lift is not None:
+            out[lift], out[at] = pieces[lift]._replace(names=piece.names), piece._replace(names=pieces[lift].names)
             found = True
         elif piece.kind is K.NAME:
             lift = at
@@ -105,7 +120,7 @@ def _way_behind(line: Sequence[Piece]) -> int:
 ENDS_OF_SETS = frozenset((K.NUMBER, K.EFFORT, K.KG, K.LB))
 
 
-def _groups(line: Sequence[Piece], start: int, end: int) -> list[int]:
+def groups_of_sets(line: Sequence[Piece], start: int, end: int) -> list[int]:
     """The places where groups of whole sets begin, with the load that may stand ahead of them: "80x5", "70 3x5"."""
     found: list[int] = []
     for at in range(start, end):

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.entries.way_of_the_last import of_the_last_group
+from engine.reading.entries.way_of_the_last import groups_of_sets, of_the_last_group
 from engine.reading.entries.ways import (
     SIDEWAYS,
     WAYS,
@@ -20,15 +20,16 @@ from engine.reading.entries.ways import (
     tells_sets,
     unlike_lifts_with,
 )
+from engine.reading.entries.ways_amid import of_some_groups
 from engine.reading.marks.grips import is_a_grip
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import WAY_OR_KIT, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import AGAIN_OR_SO, BEHIND_OR_AHEAD, WAY_OR_KIT, Piece, Role, kinds_in_order, places_of
 from engine.values.exercise import Measure
 from engine.values.ids import ExerciseName
 
-AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.NUMBER, K.KG, K.LB))
+AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.DASH, K.NUMBER, K.KG, K.LB))
 REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
@@ -45,7 +46,9 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     walk = Heads(catalogue)
     for end in (*places_of(K.LINE, kinds_in_order(pieces)), len(pieces)):
         line = pieces[start:end]
-        named = _behind_their_sets(line, catalogue) or of_the_last_group(line, walk.lift, catalogue)
+        named = _behind_their_sets(line, catalogue) or of_some_groups(line, catalogue)
+        named = named or of_the_last_group(line, walk.lift, catalogue)
+        out += walk.again(line) if walk.way_above and not named else ()
         out += walk.past(line, named) if named else walk.through(line, pieces[end + 1 : end + 4])
         out += pieces[end : end + 1]
         start = end + 1
@@ -60,11 +63,21 @@ class Heads:
         self.lift: Piece | None = None
         self.names: tuple[ExerciseName, ...] = ()
         self.told = False
+        self.way_above = False
 
     def past(self, line: list[Piece], named: list[Piece]) -> list[Piece]:
         """The line, whose ways stand behind their sets and were named; it goes on with its lift."""
-        self.without_ways(line, kinds_in_order(line))
+        kinds = kinds_in_order(line)
+        self.without_ways(line, kinds)
+        self.way_above = K.NAME not in kinds
         return named
+
+    def again(self, line: list[Piece]) -> list[Piece]:
+        """The lift, named again ahead of a line of sets below one that told its way: "squat // 80x5 front // 100x5"."""
+        ends, self.way_above = self.way_above, False
+        if not ends or self.lift is None or not tells_sets(line, 0):
+            return []
+        return [self.lift._replace(start=line[0].start, end=line[0].start, told=AGAIN_OR_SO)]
 
     def through(self, line: list[Piece], below: Sequence[Piece]) -> list[Piece]:
         """The line, with each way that heads sets of another lift than those before it made a name.
@@ -83,14 +96,23 @@ class Heads:
             elif kinds[at] is K.NUMBER:
                 self.told = self.told or tells_sets(line, at) or self._is_a_set(piece)
             elif kinds[at] in WAYS and self.lift is not None:
-                parting = AHEAD_OF_A_REMARK if piece.kind in REMARKS else AHEAD
-                heads = _heads_sets(line, at) or (piece.kind is K.EACH and _heads_a_time(line, at))
-                if piece.kind is K.DENY and kind_at(line, at + 1) is K.PAUSE:
-                    piece, heads = piece._replace(text=UNPAUSED), _heads_sets(line, at + 1)
-                ahead = at - 1 - (piece.kind is K.BAR and kind_at(line, at - 1) is K.FILLER)  # "straight bar 35x8"
-                heads = heads and (at == 0 or kind_at(line, ahead) in parting)
-                out[at] = self._way(piece, self.lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
+                out[at] = self._told_at(line, at, self.lift, below)
         return out
+
+    def _told_at(self, line: list[Piece], at: int, lift: Piece, below: Sequence[Piece]) -> Piece:
+        """The way there, made a name where it heads sets."""
+        way = line[at]
+        parting = AHEAD_OF_A_REMARK if way.kind in REMARKS else AHEAD
+        heads = _heads_sets(line, at) or (way.kind is K.EACH and _heads_a_time(line, at))
+        if way.kind is K.DENY and kind_at(line, at + 1) is K.PAUSE:
+            way, heads = way._replace(text=UNPAUSED), _heads_sets(line, at + 1)
+        ahead = at - 1 - (way.kind is K.BAR and kind_at(line, at - 1) is K.FILLER)  # "straight bar 35x8"
+        heads = heads and (at == 0 or kind_at(line, ahead) in parting)
+        told = self._way(way, lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
+        if told is way:
+            return line[at]
+        either = told.kind is K.NAME and way.kind is K.VARIANT and _may_stand_behind(line, at)
+        return told._replace(told=BEHIND_OR_AHEAD) if either else told
 
     def _heads(self, line: list[Piece], at: int) -> bool:
         """Whether a name that says how a lift is done heads sets behind those of a lift."""
@@ -124,6 +146,7 @@ class Heads:
         if names := places_of(K.NAME, kinds):
             self.lift, self.names, self.told = line[names[-1]], line[names[-1]].names, False
         self.told = self.told or not SETS_TOLD.isdisjoint(kinds) or kinds.count(K.NUMBER) > 2
+        self.told = self.told or (kinds == [K.NUMBER] and self.lift is not None and self._is_a_set(line[0]))
         return line
 
     def _way(self, way: Piece, lift: Piece, *, heads: bool) -> Piece:
@@ -151,9 +174,11 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     first = next((at for at, piece in enumerate(line) if piece.kind is K.NAME), None)
     if first is None or line[-1].kind not in ENDS:
         return None
+    line = _without_brackets(line)
     lift = line[first]
     out: list[Piece] = line[: first + 1]
     lifts: list[tuple[ExerciseName, ...]] = []
+    ways: list[int] = []
     told = False
     for at in range(first + 1, len(line)):
         piece, follows = line[at], kind_at(line, at + 1)
@@ -169,12 +194,31 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
         out.append(piece._replace(kind=K.NAME, names=names) if names else piece)
         if names:
             lifts.append(names)
+            ways.append(at)
         if names and follows is K.NUMBER:
             out.append(Piece(K.COMMA, piece.end, piece.end, True, ","))
-    if len(set(lifts)) < 2:
-        return None
+    if len(set(lifts)) < 2 or len(groups_of_sets(line, first + 1, ways[0])) > 1:
+        return None  # "squat 100x5, 80x5 front, 60x8 goblet": the first is of the lift itself
     out[first] = lift._replace(names=lifts[0])
     return out
+
+
+def _without_brackets(line: list[Piece]) -> list[Piece]:
+    """The line, without brackets that hold one word: "60x8 (close), 70x5 (wide)"."""
+    kinds = kinds_in_order(line)
+    around = [at for at in places_of(K.OPEN, kinds) if kinds[at + 2 : at + 3] == [K.CLOSE] and kinds[at + 1] in ENDS]
+    gone = {place for at in around for place in (at, at + 2)}
+    return [piece for at, piece in enumerate(line) if at not in gone] if gone else line
+
+
+def _may_stand_behind(line: Sequence[Piece], at: int) -> bool:
+    """ "squat 80x5 front 100x5": between two sets with no sign, of which the second is heavier."""
+    kinds = kinds_in_order(line[max(0, at - 4) : at + 4])
+    between = kinds[:4] == [K.NAME, *PAIR] and kinds[5:] == PAIR
+    return between and line[at - 3].value < line[at + 1].value
+
+
+PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
 
 
 def _heads_a_time(line: Sequence[Piece], at: int) -> bool:

@@ -176,6 +176,10 @@ LIST_IN_DOUBT = 2
 """What a separator tells where the numbers in front of it may go with the name behind it."""
 WAY_IN_DOUBT = 2
 """What the name of a way tells where all sets in front of it may have been done so, and not the last alone."""
+AGAIN_OR_SO = 4
+"""What the name of a lift tells that was put in behind a way, where the sets may go on that way."""
+BEHIND_OR_AHEAD = 5
+"""What the name of a way tells between sets with no sign, which may be that of those before it or behind it."""
 WAY_OR_KIT = 3
 """What the name of a lift tells where it may be something worn, too: "belt"."""
 SPACED_LETTERS = frozenset("sm")
