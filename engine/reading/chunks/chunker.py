@@ -253,7 +253,7 @@ class Chunker(SidedChunks):
 
     def first_of_them(self, piece: Piece) -> None:
         """ "5 reps on the first two and 4 on the last": so many sets of a group, which numbers cannot tell here."""
-        if self._several_ahead() or self._warmed_up_with_several():
+        if self._several_ahead() or self._warmed_up_with_several() or self._loaded_by_place():
             return
         if self._remarks_on_several():
             self.at += 2

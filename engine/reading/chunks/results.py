@@ -49,7 +49,7 @@ class ResultChunks(SeveralChunks):
 
     def last_set(self, piece: Piece) -> None:
         """ "3x8 70, last set only 6", "last set @9": the reps or the effort of the group's last set."""
-        if self._several_ahead() or self._last_by_place():
+        if self._several_ahead() or self._last_by_place() or self._loaded_by_place():
             return
         if self._remarks_on_several():
             self.at += 2

@@ -13,11 +13,12 @@ from engine.reading.chunks.numbers import SAID_OF_A_SET, NumberChunks
 from engine.reading.chunks.passed_over import COMPARED
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind
 
 BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))
 REMARK_ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
+ADDED = frozenset((Role.CHANGE, Role.LOAD))
 FELT_OF_SEVERAL = frozenset((K.NOTE, K.PLAIN))
 ENDS_OF_REPS = REMARK_ENDS | {K.REPS, K.THEN, K.AND, K.LAST}
 ENDS_OF_A_FEEL = REMARK_ENDS | {K.LAST, K.THEN, K.DASH}
@@ -44,6 +45,38 @@ class SeveralChunks(NumberChunks):
         chunk.times = int(count.value)
         self._place(chunk)
         self.at += 3
+        return True
+
+    def _loaded_by_place(self) -> bool:
+        """ "dips 3x10, last set +10", "4x6, first two with 5kg": a load of some of the sets counted together."""
+        told = self._kind() is K.NUMBER and self.pieces[self.at + 1].role in (Role.BARE, Role.SETS)
+        ahead = 1 + told
+        while self._kind(ahead) in BEHIND_A_PLACE:
+            ahead += 1
+        number = self.pieces[self.at + ahead] if self._kind(ahead) is K.NUMBER else None
+        if number is None or number.role not in ADDED or self._kind(ahead + 1) not in REMARK_ENDS:
+            return False
+        some = int(self.pieces[self.at + 1].value) if told else 1
+        if not self._part_the_last(some, number, first=self.kinds[self.at] is K.FIRST):
+            return False
+        self.at += ahead + 1
+        return True
+
+    def _part_the_last(self, some: int, load: Piece, *, first: bool) -> bool:
+        """Parts the group told last into so many sets at that load, and the others."""
+        last = self._last()
+        if last is None or last.size != 2 or last.at or any(len(factor) != 1 for factor in last.factors):
+            return False
+        count = last.factors[0][0]
+        if count.role not in (Role.BARE, Role.SETS) or not 1 <= some < count.value <= MOST_SETS:
+            return False
+        others = count._replace(value=count.value - some)
+        loaded = Chunk([(count._replace(value=count.value - others.value),), last.factors[1]], before=K.COMMA)
+        loaded.at, loaded.at_own = (load,), True
+        last.factors[0] = (others,)
+        if first:
+            loaded.before, last.before = last.before, K.COMMA
+        self.out.found.insert(len(self.out.found) - first, loaded)
         return True
 
     def _behind_a_place(self, at: int) -> int:

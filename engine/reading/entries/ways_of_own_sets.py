@@ -21,6 +21,7 @@ from engine.reading.entries.ways import (
     unlike_lifts_with,
 )
 from engine.reading.entries.ways_amid import of_some_groups
+from engine.reading.entries.ways_of_placed_sets import of_placed_sets
 from engine.reading.marks.grips import is_a_grip
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
@@ -46,7 +47,8 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     walk = Heads(catalogue)
     for end in (*places_of(K.LINE, kinds_in_order(pieces)), len(pieces)):
         line = pieces[start:end]
-        named = _behind_their_sets(line, catalogue) or of_some_groups(line, catalogue)
+        named = of_placed_sets(line, catalogue) or _behind_their_sets(line, catalogue)
+        named = named or of_some_groups(line, catalogue)
         named = named or of_the_last_group(line, walk.lift, catalogue)
         out += walk.again(line) if walk.way_above and not named else ()
         out += walk.past(line, named) if named else walk.through(line, pieces[end + 1 : end + 4])

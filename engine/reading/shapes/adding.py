@@ -192,6 +192,7 @@ class Adding:
 
     def _set_load(self, load: Piece, forward: bool = False) -> None:
         self.last_load = load
+        self.unplaced = self.unplaced or (self.traits.body and bool(self.chunks.placed_reps))  # "3x10, last set 6 +10"
         if self.shared is not None:
             self._append(Draft(self.shared, load))
             return

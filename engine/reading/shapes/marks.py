@@ -88,6 +88,7 @@ class Marked(ThreeFactors):
         self.unplaced = self.unplaced or (self.closed_list and self._may_be_of_the_closed())
         waiting = [draft for draft in self.drafts[self.closed :] if draft.load is None or draft.carried]
         still_open = [] if chunk.at_own and self.traits.body else self._of_the_run(waiting, chunk)
+        self.unplaced = self.unplaced or (chunk.at_own and len(still_open) > len(self.touched))  # "4x8, last set 70kg"
         for draft in (*still_open, *self.touched):
             draft.load, draft.carried = chunk.at[0], False
         self.last_load = chunk.at[0]
