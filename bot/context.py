@@ -6,11 +6,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 
+from bot.messages import InboundKind
 from bot.sessions import session_of, session_on
 from bot.turn import Turn
+from bot.words import WORD
 from engine.reading.announced_lift import lift_announced, load_announced
 from engine.reading.values import Context, Planned
 from engine.reading.weighing.resolve import BASES
+from engine.reading.words.cues import any_cued
+from engine.reading.words.phrasebook import spoken
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.prescription import Prescription
@@ -36,6 +40,7 @@ def context_of(turn: Turn) -> Context:
         best=turn.store.sets.best_loads(turn.athlete),
         recent=recent,
         amended=bool(recent) and was_changed(recent[-1]),
+        undone=_was_just_undone(turn),
         taught=_taught(turn),
         load_first=turn.preferences.load_first,
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
@@ -43,6 +48,22 @@ def context_of(turn: Turn) -> Context:
         told=_on_its_basis(turn, announced or ((doing,) if doing else ()), load) if load is not None else {},
         called=turn.me.name,
     )
+
+
+def _was_just_undone(turn: Turn) -> bool:
+    """Whether a step was undone a short while ago, and nothing was changed since; looked up where it may matter."""
+    if turn.inbound.kind is not InboundKind.MESSAGE or len(turn.inbound.text) > LONGEST_UNDO:
+        return False
+    if not any_cued([spoken(word) for word in WORD.findall(turn.inbound.text.casefold())], UNDOING_FURTHER):
+        return False
+    step = turn.store.changes.to_redo(turn.athlete)
+    return step is not None and step.undone_at is not None and turn.at - step.undone_at < JUST_UNDONE
+
+
+LONGEST_UNDO = 60
+JUST_UNDONE = timedelta(minutes=10)
+"""How long "that one too" goes on with an undo. Common practice, no source."""
+UNDOING_FURTHER = frozenset(("undofurther", "undoforegoing"))
 
 
 def _taught(turn: Turn) -> Mapping[str, ExerciseName]:

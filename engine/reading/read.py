@@ -34,6 +34,7 @@ from engine.reading.requests.begun import begun_request
 from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.requests.requests import request_of
 from engine.reading.requests.spelt import forgets
+from engine.reading.requests.undone_further import undone_further
 from engine.reading.retold import asked_if_more, asked_if_sets
 from engine.reading.tables import Misfit, told_in_lines
 from engine.reading.talk.left_out import sets_left_out
@@ -63,6 +64,9 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     prepared = prepare(text, context, catalogue)
     if prepared.is_too_much:
         return NoSets(False, (_too_much(prepared),), TOO_MUCH)
+    further = undone_further(prepared, context)
+    if further is not None:
+        return _done(further, prepared, context, catalogue) if further.name == UNCLEAR else further
     meant = _about_what_stands(prepared, context, catalogue)
     if isinstance(meant, Correction | Act):
         return meant

@@ -51,6 +51,8 @@ class Context:
     """The writer's settled habit for light pairs such as 12x10; None: not known."""
     amended: bool = False
     """Whether the latest set of `recent` was changed since it was told."""
+    undone: bool = False
+    """Whether her latest step was an undo, so that "that one too" is one more."""
     named: bool = False
     """Whether she named the exercise in hand herself since the latest set, so that it is not just the plan's next."""
     announced: tuple[ExerciseName, ...] = ()
