@@ -90,8 +90,16 @@ def _is_slip(piece: Piece) -> bool:
 SLIPS = frozenset(("slip", "mean"))
 ENDS_OF_CLAUSES = frozenset((K.COMMA, K.STOP, K.COLON, K.DASH, K.LINE))
 DOUBTING = frozenset(("or", "perhaps"))
-IN_A_REMARK = SIGNS | {K.PLAIN, K.FILLER, K.NOTE, K.MORE, K.EXTRA, K.UNRELATED, K.ONCE, K.BAR}
-"""What may stand beside a load put right. An effort, reps or another lift would be lost, and "or" leaves it open."""
+NO_REMARK = frozenset(
+    (K.COUNT, K.EFFORT, K.RPE, K.RIR, K.RESERVE, K.FAILURE, K.MISS, K.DROP, K.REST_PAUSE, K.WARMUP, K.NAME, K.TIMES,
+     K.SETS, K.REPS, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.DATE, K.YESTERDAY, K.WEEKDAY, K.AGO,
+     K.QUESTION, K.PAIN, K.EACH, K.BOTH, K.BODY, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.OTHERS,
+     K.LEFT, K.RIGHT, K.PLATE, K.PIN, K.BAND, K.ASSISTED, K.FOR, K.SECONDS, K.MINUTES, K.METRES,
+     K.FUTURE, K.TOMORROW, K.SAYING, K.ASKS, K.STORY)
+)  # fmt: skip
+"""What stands beside no load put right: an effort, reps or another lift would be lost, and "or" leaves it open."""
+COMPARING = frozenset((K.NOT, K.MORE, K.ADDED, K.LAST_TIME, K.NOT_DATE))
+COMPARED = frozenset(("like", "than", "over", "under"))
 
 
 def load_alone(told: Answering) -> Piece | None:
@@ -100,23 +108,45 @@ def load_alone(told: Answering) -> Piece | None:
     if len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.LOAD):
         return None
     number = numbers[0]
+    if _is_somebodys(number, told.prepared.spoken):
+        return None
     if all(_says_a_load(piece, number) for piece in told.prepared.pieces):
         return number
     return number if _is_the_load_put_right(told, number) else None
 
 
+def _is_somebodys(number: Piece, pieces: Sequence[Piece]) -> bool:
+    """ "my mate did 100", "coach says 100"; "mate, 100" is said to him."""
+    whose = False
+    for piece in pieces:
+        whose = piece.kind is K.OTHERS or (whose and piece.kind not in ENDS_OF_CLAUSES)
+        if piece.start >= number.start:
+            return whose
+    return False
+
+
 def _is_the_load_put_right(told: Answering, number: Piece) -> bool:
-    """ "160, too many zeros" to 1600: a slip of one digit away, and a clause of its own, whatever is said beside it."""
+    """ "160, too many zeros" to 1600, "100 lol one zero too many": one digit away, whatever is said beside it."""
     pieces = told.prepared.pieces
-    if not IN_A_REMARK.issuperset([piece.kind for piece in pieces]) or told.heads_a_request():
+    if not NO_REMARK.isdisjoint(told.prepared.told) or told.heads_a_request():
         return False
     if any(is_cued(piece.text, DOUBTING) for piece in pieces):
         return False
-    apart = (pieces[0] is number and pieces[1].kind in ENDS_OF_CLAUSES) or (
-        pieces[-1] is number and pieces[-2].kind in ENDS_OF_CLAUSES
-    )
+    own = _clause_of(pieces, pieces.index(number))
+    if any(piece.kind in COMPARING or is_cued(piece.text, COMPARED) for piece in own):
+        return False
     doubtful = [one.load for one in told.asked.readings[0].sets if one.load is not None]
-    return apart and bool(doubtful) and _is_digit_away(str(number.value), str(doubtful[0].amount))
+    return bool(doubtful) and _is_digit_away(str(number.value), str(doubtful[0].amount))
+
+
+def _clause_of(pieces: Sequence[Piece], at: int) -> Sequence[Piece]:
+    """The pieces between the signs around this one."""
+    start, end = at, at + 1
+    while start and pieces[start - 1].kind not in ENDS_OF_CLAUSES:
+        start -= 1
+    while end < len(pieces) and pieces[end].kind not in ENDS_OF_CLAUSES:
+        end += 1
+    return pieces[start:end]
 
 
 def _is_digit_away(told: str, before: str) -> bool:
@@ -144,12 +174,16 @@ def _words_of_a_load() -> frozenset[str]:
 
 
 def _at(told: Answering, number: Piece) -> tuple[SetDone, ...]:
-    """The sets asked about, at the load that was meant instead."""
+    """The sets asked about, at the load that was meant instead and with the effort told beside it."""
     sets = []
+    efforts = [effort for piece in told.prepared.pieces for effort in piece.efforts]
+    if len(efforts) > 1:
+        return ()
     for one in told.asked.readings[0].sets:
         if one.load is None:
             return ()
-        sets.append(replace(one, load=Load(number.value, number.unit or one.load.unit, one.load.basis)))
+        load = Load(number.value, number.unit or one.load.unit, one.load.basis)
+        sets.append(replace(one, load=load, effort=efforts[0] if efforts else one.effort))
     return tuple(sets)
 
 
