@@ -30,6 +30,7 @@ from engine.reading.corrections.done_so_often import done_so_often, says_as_many
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
+from engine.reading.corrections.left_undone import left_undone
 from engine.reading.corrections.lift_and_numbers import lift_and_numbers
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
 from engine.reading.corrections.loaded import added_later, loaded
@@ -74,6 +75,7 @@ MOST_TURNED = 7
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     doubled,
     reps_taken,
+    left_undone,
     deleted,
     pointed_away,
     moved_apart,
