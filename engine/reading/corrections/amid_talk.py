@@ -66,6 +66,8 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
         return True
     if kinds & TOLD == {K.NOT} and not kinds.isdisjoint(SAID):
         return False  # "knees weren't having it"
+    if kinds & TOLD == {K.RESERVE_LEFT}:
+        return False  # "had smaller plates on"
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
 
 

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from decimal import Decimal
 
 from engine.reading.marks.felt import is_effort, with_felt
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
-from engine.values.effort import Effort
+from engine.values.effort import TOP_OF_SCALE, Effort
+from engine.values.sets import SetDone
 
 CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
 POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME, K.REMAINING))
 PLACES = POINTERS - {K.NAME, K.REMAINING}
 TOLD = frozenset((K.NUMBER, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS))
 NEAR = 3
+NEAR_THE_REPS = 1
 
 
 def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
@@ -29,6 +33,18 @@ def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
         else:
             out[-1].append(piece)
     return [_counted(_signed(with_felt(clause))) for clause in out]
+
+
+def rated(clause: list[Piece], done: SetDone) -> list[Piece]:
+    """ "last was a 9" of a set of five with an effort: an effort too, where it is no number of reps near those."""
+    for at, piece in enumerate(clause[1:], start=1):
+        article = "an" in CUES_OF[clause[at - 1].text.split()[-1]] if clause[at - 1].text else False
+        if done.effort is None or not article or not is_effort(piece) or piece.value <= done.reps + NEAR_THE_REPS:
+            continue
+        rir = TOP_OF_SCALE - piece.value if done.effort.as_rpe else piece.value
+        effort = replace(done.effort, rir=rir)
+        return [*clause[:at], piece._replace(kind=K.EFFORT, efforts=(effort,)), *clause[at + 1 :]]
+    return clause
 
 
 def _points(pieces: Sequence[Piece]) -> bool:

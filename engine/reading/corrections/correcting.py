@@ -126,7 +126,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     begin += _chatter(words[begin:end], book)
     first, last = _without_slips(words[begin:end], book)
     first, last = first + begin, last + begin
-    first += _taken_back(words[first:], spoken[first:], book)
+    first += _taken_back(words[first:], spoken[first:], prepared.cleaned, book)
     if any(piece.kind is K.MISS and piece.start < spoken[first][1].start < piece.end for piece in prepared.spoken):
         first = begin  # "no lift" is a phrase of its own
     prepared = _without_a_no(prepared, spoken[first][1].start, words, context, catalogue)
@@ -230,10 +230,18 @@ def _only_some_count(told: Told) -> bool:
     return told.has("only") and not told.book.cues["counted"].isdisjoint(told.words)
 
 
-def _taken_back(words: list[str], spoken: list[tuple[str, Token]], book: Phrasebook) -> int:
-    """How many words of "scratch that, 145" stand in front of the number that is told instead."""
+def _taken_back(words: list[str], spoken: list[tuple[str, Token]], cleaned: str, book: Phrasebook) -> int:
+    """How many words of "scratch that, 145", "ignore that, it was 4 sets" stand in front of what is told instead."""
     length = cue_at(words, 0, book.cues["retake"])
-    return length if 0 < length < len(spoken) and spoken[length][1].shape is Shape.NUMBER else 0
+    if 0 < length < len(spoken) and spoken[length][1].shape is Shape.NUMBER:
+        return length
+    length = cue_at(words, 0, book.cues["takenback"])
+    behind = [token.shape for _, token in spoken[length:]]
+    if not 0 < length < len(spoken) or Shape.NUMBER not in behind or not book.cues["wrongly"].isdisjoint(words):
+        return 0
+    parted = bool(cleaned[spoken[length - 1][1].end : spoken[length][1].start].strip())
+    told = any(cue_at(words, length, book.cues[cue]) for cue in ("be", "make", "only", "mean"))
+    return length if parted or told else 0
 
 
 def _is_starred(cleaned: str) -> bool:

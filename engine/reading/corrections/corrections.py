@@ -55,6 +55,7 @@ from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.restated import is_of_one_of_several
 from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
@@ -284,6 +285,8 @@ def _is_request(told: Told) -> bool:
 
 
 def _worked_out(told: Told) -> Correction | None:
+    if reps_by_parts(told):
+        return told_by_parts(replace(told, changes={}, removed=[], added=[], pointed=[]))
     other_lift = is_of_another_lift(told)
     for way in WAYS:
         if other_lift and way is new_values:
@@ -313,7 +316,7 @@ def _is_correcting(told: Told) -> bool:
     if not counts:
         turned = told.has("swapped") and len(told.words) <= MOST_TURNED
         return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
-    if counts_too_many(told.pieces, told.context):
+    if counts_too_many(told.pieces, told.context) or reps_by_parts(told):
         return True
     longest = WHOLE if told.retracted else SHORT
     if told.slipped and K.TIMES in kinds and len(told.pieces) <= longest and _is_of_no_lift_done(told):

@@ -14,6 +14,7 @@ from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE
+from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
 LINKS = frozenset((K.FOR, K.WITH, K.BY))
@@ -105,6 +106,7 @@ def _replaced(told: Told, reached: Sequence[SetRecord], new: Piece, old: Piece) 
     reps = [r for r in reached if r.done.reps == old.value and r.done.seconds is None and r.done.metres is None]
     typed_load = Role.LOAD in (new.role, old.role) or new.value != int(new.value) or old.value != int(old.value)
     typed_load = typed_load or (bool(loads) and new.role is old.role is Role.PLURAL)  # "12s not 10s"
+    typed_load = typed_load or (new.role is Role.PLURAL and any(_is_in_hands(r.done) for r in loads))  # "14s not 12"
     typed_reps = Role.REPS in (new.role, old.role)
     chosen = loads if loads and not typed_reps and (typed_load or not reps) else [] if typed_load else reps
     if len({record.done.exercise for record in chosen}) > 1 and len({record.message for record in chosen}) > 1:
@@ -116,6 +118,10 @@ def _replaced(told: Told, reached: Sequence[SetRecord], new: Piece, old: Piece) 
         for record in reached:
             told.set_to(record, _rare(told.now(record), new, old))
     return any(record.done != told.now(record) for record in reached)
+
+
+def _is_in_hands(done: SetDone) -> bool:
+    return done.load is not None and done.load.basis is Basis.PER_HAND
 
 
 def _rare(done: SetDone, new: Piece, old: Piece) -> SetDone:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.corrections.clauses import clauses
+from engine.reading.corrections.clauses import clauses, rated
 from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
@@ -227,6 +227,8 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     part = part_of(clause, told.context, told.pointed)
     if part.missing:
         return False
+    reached = part.reached(told.context, told.plural)
+    clause = rated(clause, reached[-1].done) if reached else clause
     numbers = _numbers_of(told, clause, part)
     marks = marks_of(clause)
     if not numbers:

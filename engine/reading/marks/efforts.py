@@ -79,7 +79,7 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     scale = pieces[at]
     after = at + 1
     while after < len(pieces) and (pieces[after].kind in SCALE_LINKS or _is_said_of_it(pieces[after])):
-        after += 1
+        after = _past_hedges(pieces, after + 1)
     if out and out[-1].kind is K.AT:
         out.pop()
     values, end = _effort_list(pieces, after)
@@ -108,6 +108,17 @@ def _scaled(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 def _counts_reps(out: list[Piece]) -> bool:
     """ "80x8 rpe easy": the number in front is the reps of a pair, and no effort."""
     return len(out) > 1 and out[-2].kind is K.TIMES
+
+
+def _past_hedges(pieces: list[Piece], at: int) -> int:
+    """The place behind the words of "rpe was more like 9", "rpe was closer to 9"; the same where no number follows."""
+    end = at
+    while end < len(pieces) and is_cued(pieces[end].text, RATED_AS):
+        end += 1
+    return end if is_amount(pieces, end) else at
+
+
+RATED_AS = frozenset(("ratedas",))
 
 
 def _is_said_of_it(piece: Piece) -> bool:

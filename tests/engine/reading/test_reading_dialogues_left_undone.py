@@ -35,7 +35,7 @@ def test_what_was_left_out_otherwise_takes_no_set(told: str) -> None:
         lat pulldown 55 10 10 9 8 | skipped the third one => lat pulldown 2×10 at 55 kg, 8 at 55 kg
         lat pulldown 55x10 | 10 | 10 | skipped the last one => lat pulldown 3×10 at 55 kg
         lat pulldown 55x10 | 10 | 10 | skipped the third one => lat pulldown 2×10 at 55 kg
-        lat pulldown 4x10 55 | bench 3x8 60 | skipped the 4th pulldown set => lat pulldown 3×10 at 55 kg; barbell bench press 3×8 at 60 kg
+        lat pulldown 4x10 55 | dips 8 | skipped the 4th pulldown set => lat pulldown 3×10 at 55 kg; dip 8
     """),
 )
 def test_the_sets_pointed_at_alone_go(told: str, standing: str) -> None:
