@@ -63,6 +63,7 @@ from engine.reading.marks.relative_loads import with_relative_loads, with_steps_
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.rests_between import with_rests_between
+from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
 from engine.reading.marks.sets_of_a_lift import without_of_a_lift
@@ -135,8 +136,9 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         other = gathered(*_named(again, cleaned, catalogue, context.called), context)
     elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
         other = gathered(of_all, told | {K.NOTE}, context)
-    if K.NUMBER in told and not told <= PLAINLY_SETS and may_take_back(tokens):
-        listed = without_sets_taken_back(listed, cleaned)
+    if K.NUMBER in told and not told <= PLAINLY_SETS:
+        listed = with_results_relisted(listed, cleaned) if K.TIMES in told else listed
+        listed = without_sets_taken_back(listed, cleaned) if may_take_back(tokens) else listed
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 
 

@@ -20,16 +20,19 @@ PLANNED, DID = frozenset(("markedplanned",)), frozenset(("did", "didso"))
 PARTING = frozenset((K.COMMA, K.DASH, K.THEN))
 DOING = frozenset((K.GOT, K.ONLY))
 OF_A_PLAN = frozenset((K.NUMBER, K.COUNT, K.TIMES, K.KG, K.LB, K.AT, K.FOR, K.SETS, K.REPS, K.OF, K.FILLER, K.EFFORT))
+MOST_PLANNED = 12
+"""Plans of one message. Common practice, no source."""
 REACH = 24
 """Pieces that what was planned takes, or what was done of it. Common practice, no source."""
 
 
 def with_planned_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with each word for a plan that has what was done beside it made a word of a wish."""
+    plain = places_of(K.PLAIN, kinds_in_order(pieces))
+    places = [at for at in plain if is_cued(pieces[at].text, PLANNED)] if plain else []
     out = pieces
-    for at in reversed(places_of(K.PLAIN, kinds_in_order(pieces))):
-        if is_cued(pieces[at].text, PLANNED):
-            out = _told_apart(out, at)
+    for at in reversed(places[:MOST_PLANNED]):
+        out = _told_apart(out, at)
     return out
 
 

@@ -21,6 +21,7 @@ from engine.reading.talk.statements import (
     may_be_ahead,
     may_count_others,
 )
+from engine.reading.talk.supposed import may_be_supposed
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
@@ -59,7 +60,8 @@ def _may_be_ahead(prepared: Prepared) -> bool:
         return True
     if prepared.told <= NUMBERS_AND_SIGNS:
         return False
-    if may_be_on_for_a_day(prepared.spoken) or may_head_a_plan(prepared.spoken):
+    pieces = prepared.spoken
+    if may_be_on_for_a_day(pieces) or may_head_a_plan(pieces) or may_be_supposed(pieces):
         return True
     return may_be_ahead(prepared.spoken, prepared.cleaned)
 

@@ -1,0 +1,30 @@
+"""Reps that tell a group before them once more, and what others did ahead of one's own. Common practice, no source."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import readings, said
+
+TOLD = """
+ohp 3x8 40, well, 8 8 5 if i'm honest => barbell overhead press 2×8 at 40 kg, 5 at 40 kg
+ohp 3x8 40, actually 8 8 5 => barbell overhead press 2×8 at 40 kg, 5 at 40 kg
+ohp 3x8 40 or rather 8 8 5 => barbell overhead press 2×8 at 40 kg, 5 at 40 kg
+ohp 40 3x8, well, 8 7 6 => barbell overhead press 8 at 40 kg, 7 at 40 kg, 6 at 40 kg
+bankdrücken 3x8 40, na ja, 8 8 5 => barbell bench press 2×8 at 40 kg, 5 at 40 kg
+panca 3x8 40, insomma 8 8 5 => barbell bench press 2×8 at 40 kg, 5 at 40 kg
+press banca 3x8 40, bueno, 8 8 5 => barbell bench press 2×8 at 40 kg, 5 at 40 kg
+développé couché 3x8 40, enfin 8 8 5 => barbell bench press 2×8 at 40 kg, 5 at 40 kg
+жим лежа 3х8 40, ну, 8 8 5 => barbell bench press 2×8 at 40 kg, 5 at 40 kg
+ohp 3x8 40, really 9 8 7 => ask: barbell overhead press 3×8 at 40 kg
+mein kumpel hat 130 gedrückt, bei mir bankdrücken 90 kg, 4 wdh => barbell bench press 4 at 90 kg
+mon pote a fait 130x5, moi développé couché 90x4 => barbell bench press 4 at 90 kg
+il mio amico ha fatto 130x5, io panca piana 90x4 => barbell bench press 4 at 90 kg
+meu amigo fez 130x5, eu supino 90x4 => barbell bench press 4 at 90 kg
+друг сделал 130х5, у меня жим лежа 90х4 => barbell bench press 4 at 90 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD))
+def test_reps_that_tell_a_group_once_more_are_its_results(text, context, meant) -> None:
+    assert said(text, context) == meant
