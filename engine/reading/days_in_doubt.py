@@ -29,8 +29,8 @@ def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
     told = next((one for one in days if one.told == PERHAPS), None)
     if told is None or not isinstance(outcome, Logged | Asked):
         return outcome
-    if isinstance(outcome, Asked) and outcome.on is None:
-        return outcome
+    if outcome.on is None and (isinstance(outcome, Asked) or (not outcome.days and told.day is not None)):
+        return outcome  # of today, whatever else is told of that day
     day = prepared.cleaned[told.start : told.end]
     readings = outcome.readings if isinstance(outcome, Asked) else (_reading(outcome),)
     lifts = {done.exercise for one in readings for done in one.sets}

@@ -60,7 +60,7 @@ def _said_of(pieces: list[Piece], at: int) -> list[Piece]:
 def _is_named(word: Piece, own: Sequence[str]) -> bool:
     name = word._replace(text=possessor(word.text))
     cues = CUES_OF[name.text]  # "3x10 oder 4x8"
-    known = (cues and "alsoaname" not in cues) or name.text in own
+    known = (cues and "alsoaname" not in cues and name.text == word.text) or name.text in own
     return not known and is_somebody(name) and len(name.text) > 1
 
 
@@ -71,6 +71,8 @@ def _commas(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> dict[int, b
     end = _end_of_set(kinds, set_at) if not _did(pieces, verb) else _end_of_what_was_done(kinds, set_at)
     if end == set_at:
         return {}
+    owned = possessor(pieces[at].text) != pieces[at].text
+    at -= at > 0 and kinds[at - 1] is K.FILLER and "article" in CUES_OF[pieces[at - 1].text]  # "the neighbour's 60x5"
     leading = at > 0 and (kinds[at - 1] in LEADING or is_cued(pieces[at - 1].text, COMPARING))
     start = at - leading
     start -= leading and start > 0 and is_cued(pieces[start - 1].text, COMPARING)  # French "pendant que"
@@ -81,7 +83,6 @@ def _commas(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> dict[int, b
     if before >= 0 and kinds[before] in ENDS_OF_SETS and (paired or _did(pieces, verb)):
         closed = _closing(kinds, end) if signed and kinds[start - 1] is K.OPEN else {}
         return {start - 1: True, **closed} if signed else {start: False}
-    owned = possessor(pieces[at].text) != pieces[at].text
     heads = kind_at(pieces, start - 1) in (None, K.LINE)
     hers = _past_her_turn(pieces, end)
     told = heads and (owned or (verb and (leading or hers > end + 1)))

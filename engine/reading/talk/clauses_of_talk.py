@@ -269,14 +269,15 @@ def _somebody_else_did(sentence: list[Piece], at: int) -> bool:
     ahead, behind = sentence[:at], sentence[at + 1 :]
     if not counted(ahead) or not counted(behind):
         return False
-    if sentence[at - 1].kind in (*ENDS_OF_A_SET, K.NAME) and behind[0].kind in COUNTED:
+    if sentence[at - 1].kind in BEFORE_THEIRS and behind[0].kind in COUNTED:
         return True  # "bench 60x8 my brother 70x8"
     if behind[0].text in phrasebook().cues["didso"] or (behind[0].kind is K.NAME and behind[0].text.endswith("ed")):
         return True
     told = _up_to_the_numbers(behind)
     if any(not {"me", "tome", "doneto"}.isdisjoint(CUES_OF[piece.text]) for piece in told):
         return False  # "bench 80x5 my mate spotted me for 85x5"
-    return tells_a_whole_set(ahead) and any(is_cued(piece.text, DOING_OR_WANTING) for piece in told)
+    was = bool(told) and is_cued(told[-1].text, WAS)  # "100x5 hers was 60x5"
+    return tells_a_whole_set(ahead) and (was or any(is_cued(piece.text, DOING_OR_WANTING) for piece in told))
 
 
 def _up_to_the_numbers(behind: list[Piece]) -> list[Piece]:
@@ -293,6 +294,7 @@ def _says_so(sentence: list[Piece], at: int) -> bool:
     return behind[:2] == [K.NUMBER, K.TIMES]
 
 
+WAS = frozenset(("was", "were"))
 DOING_OR_WANTING = frozenset(("theydo", "atit", "theywant"))
 
 
@@ -317,6 +319,8 @@ def _goes_on_with_me(sentence: list[Piece], at: int) -> bool:
 
 
 ENDS_OF_A_SET = frozenset((K.NUMBER, K.COUNT, K.KG, K.LB, K.REPS, K.SETS))
+BEFORE_THEIRS = ENDS_OF_A_SET | {K.NAME, K.NOTE, K.EARLIER, K.NOT_DATE}
+""" "60x8 my brother 70x8", "60x8 vs his 70x8"."""
 
 
 def _goes_on_behind_things(sentence: list[Piece], at: int) -> bool:

@@ -32,12 +32,13 @@ REACH = 4
 
 def told_as_theirs(pieces: Sequence[Piece]) -> Piece | None:
     """The one whose sets they are told to be, or the words that say "not mine"; None where nobody is told."""
-    return _labelled(pieces) or _helped(pieces) or _at_the_end(pieces)
+    return _labelled(pieces) or _owned(pieces) or _helped(pieces) or _at_the_end(pieces)
 
 
 def _is_whom(piece: Piece) -> bool:
     named = piece._replace(text=possessor(piece.text))
-    return piece.kind is K.OTHERS or (is_somebody(named) and not CUES_OF[named.text] and len(named.text) > 1)
+    known = bool(CUES_OF[named.text]) and named.text == piece.text  # "mate's" is of somebody, whatever "mate" is
+    return piece.kind is K.OTHERS or (is_somebody(named) and not known and len(named.text) > 1)
 
 
 def _labelled(pieces: Sequence[Piece]) -> Piece | None:
@@ -54,6 +55,17 @@ def _labelled(pieces: Sequence[Piece]) -> Piece | None:
     parted = kind_at(pieces, sign) is K.COLON or (kind_at(pieces, sign) is K.DASH and not pieces[sign].glued)
     headed = parted and kind_at(pieces, sign + 1) is K.NAME and pieces[at].kind in PEOPLE
     return pieces[at] if headed and _is_whom(pieces[at]) else None
+
+
+def _owned(pieces: Sequence[Piece]) -> Piece | None:
+    """ "my daughter's first squat: 20x5"."""
+    for at, piece in enumerate(pieces[:REACH]):
+        if piece.kind in COUNTED or piece.kind is K.NAME:
+            return None
+        if piece.kind is K.PLAIN and possessor(piece.text) != piece.text:
+            behind = [one.kind for one in pieces[at + 1 : at + 1 + REACH]]
+            return piece if K.NAME in behind and K.COMMA not in behind[: behind.index(K.NAME)] else None
+    return None
 
 
 def _helped(pieces: Sequence[Piece]) -> Piece | None:

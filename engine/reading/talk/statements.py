@@ -150,7 +150,7 @@ def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
     behind = words.split()
     ahead = [word for word, _ in spoken_words(tokenize(cleaned[: pieces[counts[0]].start]))]
     unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
-    parted = any(piece.kind is K.COMMA for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
+    parted = any(piece.kind in PARTED_OFF for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
     said = last + 1 < len(pieces) and pieces[last + 1].kind is K.SAYING  # "bench 140x1 says the app"
     said = said and "shown" not in CUES_OF[pieces[last + 1].text]
     if unsure or said or (not parted and (_opens_elsewhere(ahead) or _opens_elsewhere(_opening(pieces, cleaned)))):
@@ -171,6 +171,9 @@ def _ends_some_day(cleaned: str) -> bool:
 
 LONGEST_TIME = 4
 """ "100x2 in two weeks". Common practice, no source."""
+
+
+PARTED_OFF = frozenset((K.COMMA, K.STOP))
 
 
 def _opening(pieces: Sequence[Piece], cleaned: str) -> list[str]:

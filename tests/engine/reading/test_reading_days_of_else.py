@@ -89,3 +89,10 @@ def test_what_another_day_came_to_is_no_set_beside_those_that_beat_it(text: str)
 )  # fmt: skip
 def test_words_beside_a_day_leave_the_sets_what_they_are(text: str, meant: str) -> None:
     assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    "text", ["squat 3x5 100 back on friday", "squat 3x5 100, exam friday", "party friday, squat 3x5 100"]
+)
+def test_a_day_that_is_today_is_not_asked_about(text: str) -> None:
+    assert said(text) == SQUATS

@@ -107,3 +107,17 @@ def test_what_was_nearly_done_is_no_set(text: str) -> None:
 )
 def test_other_words_for_nearly_leave_the_sets(text: str) -> None:
     assert said(text) == "barbell back squat 3×5 at 100 kg"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "old log: bench 140x1",
+        "e1rm bench 140x1",
+        "old max bench 140x1",
+        "on the whiteboard: bench 140x1",
+        "todays wod: bench 140x1",
+    ],
+)
+def test_sets_that_stand_elsewhere_are_asked_about(text: str) -> None:
+    assert said(text) == "ask: barbell bench press 1 at 140 kg"
