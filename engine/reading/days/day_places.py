@@ -219,8 +219,18 @@ def closes_the_sets(pieces: list[Piece], at: int) -> bool:
     if after.kind in RATING:
         return True  # "3x5 100 yesterday @8"
     ends = after.kind in CLOSING or (after.kind is K.DASH and not after.glued)
-    remarked = _is_remark(pieces, at + 1)
+    remarked = _is_remark(pieces, at + 1) and not _opens_a_remark(pieces, at)
     return (ends and _no_more_sets(pieces, at + 2)) or remarked
+
+
+def _opens_a_remark(pieces: list[Piece], at: int) -> bool:
+    """ "squat 3x5 100, yesterday sick": the day of what its own clause tells, or that of the sets."""
+    link = at - 1 - is_cued(pieces[at - 1].text, ON_A_DAY)
+    return kind_at(pieces, link) in PARTED and pieces[at + 1].kind in TELLING_OF_A_DAY
+
+
+PARTED = frozenset((K.COMMA, K.STOP))
+TELLING_OF_A_DAY = frozenset((K.PLAIN, K.PAIN, K.SORE, K.UNRELATED))
 
 
 def _is_remark(pieces: list[Piece], at: int) -> bool:

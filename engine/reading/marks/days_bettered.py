@@ -1,6 +1,7 @@
 """What another day came to, told to compare: "beat yesterday's 100x5 with bench 105x5", "up from monday's 100x5".
 
 compared = THAN [ word ] [ "last" ] DAY sets [ "with" ]      and other sets beside it: a remark, and no day of theirs
+         | sets ( THAN | "was" ) sets [ "on" ] DAY           105x5, up from 100x5 on monday; 105x5 (was 100x5 monday)
 THAN: "up from", "vs", "than", or a word for doing better.
 """
 
@@ -9,11 +10,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, places_in
+from engine.reading.words.pieces import Piece, is_one_word, kinds_in_order, places_in
 
 DAYS = frozenset((K.YESTERDAY, K.WEEKDAY, K.LAST_WEEKDAY, K.DAYS_AGO))
+WAS = frozenset(("was", "were"))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
 BETTERING = frozenset(("beats", "compared", "betters"))
 COMPARES = 2
 """What an EARLIER piece's `told` says of "up from" and "vs"."""
@@ -28,6 +31,9 @@ def without_days_bettered(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         return pieces
     out = pieces
     for at in reversed(places_in(DAYS, kinds_in_order(pieces))):
+        if (start := _told_with_its_day(pieces, at)) > 0:
+            out = [*out[:start], aside(pieces[start])._replace(end=pieces[at].end), *out[at + 1 :]]
+            continue
         start = _compared_from(pieces, at)
         end = at + 1
         while end < len(pieces) and pieces[end].kind in OF_SETS:
@@ -46,8 +52,29 @@ def _compared_from(pieces: Sequence[Piece], day: int) -> int:
         at -= 1
     if at < 0:
         return -1
-    than = pieces[at].kind is K.EARLIER and pieces[at].told == COMPARES
-    return at if than or is_cued(pieces[at].text, BETTERING) else -1
+    return at if _says_than(pieces[at]) else -1
+
+
+def _says_than(word: Piece) -> bool:
+    """ "up from", "vs", "than", "better than", "beat"."""
+    if word.kind is K.EARLIER:
+        return word.told == COMPARES
+    better = "better" in CUES_OF[word.text] and not is_one_word(word)
+    return better or is_cued(word.text, BETTERING)
+
+
+def _told_with_its_day(pieces: Sequence[Piece], day: int) -> int:
+    """The place of the word that compares the sets in front of that day with others before it; 0 for none."""
+    end = day - 1
+    while end > 0 and pieces[end].kind is K.FILLER:
+        end -= 1
+    start = end
+    while start > 0 and pieces[start].kind in OF_SETS:
+        start -= 1
+    told = K.TIMES in [piece.kind for piece in pieces[start : end + 1]] and kind_at(pieces, day + 1) in ENDS
+    word = pieces[start]
+    than = _says_than(word) or (word.kind is K.FILLER and is_cued(word.text, WAS))
+    return start if told and than and any(piece.kind is K.TIMES for piece in pieces[:start]) else 0
 
 
 def _other_sets(pieces: Sequence[Piece], start: int, end: int) -> bool:
