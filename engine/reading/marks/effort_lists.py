@@ -19,6 +19,8 @@ from engine.values.effort import TOP_OF_SCALE
 
 LINKS = frozenset((K.COMMA, K.SLASH, K.AND, K.OPEN, K.STOP, K.DASH))
 MOST_SETS = 10
+REACH = 80
+"""Pieces of sets that have efforts listed behind them. Common practice, no source."""
 FEW = 2
 
 
@@ -66,7 +68,8 @@ def _how_many(pieces: Sequence[Piece], run: Sequence[int]) -> int:
     """How many of those numbers are efforts, where as many sets stand in front of them; 0 where they do not."""
     if len(run) < FEW:
         return 0
-    start = next((at + 1 for at in range(run[0] - 1, -1, -1) if pieces[at].kind is K.LINE), 0)
+    furthest = max(run[0] - REACH, 0)
+    start = next((at + 1 for at in range(run[0] - 1, furthest - 1, -1) if pieces[at].kind is K.LINE), furthest)
     crosses = [at for at in range(start, run[0]) if pieces[at].kind is K.TIMES]
     firsts = [pieces[at - 1].value for at in crosses if at and pieces[at - 1].kind is K.NUMBER]
     if len(firsts) < len(crosses) or any(b - a == FEW for a, b in pairwise(crosses)):

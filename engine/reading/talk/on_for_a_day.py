@@ -41,7 +41,8 @@ def _is_of_now(pieces: Sequence[Piece], at: int) -> bool:
     if "iam" in cues:
         doing = "atit" in CUES_OF[behind.text] or (behind.kind is K.NAME and behind.text.endswith(NOW))
         return doing and _counts_near(pieces, at + 2)
-    lifting = behind.kind is K.NAME and not behind.text.endswith(DONE) and is_one_word(pieces[at])
+    lifting = "idonow" in CUES_OF[behind.text] or (behind.kind is K.NAME and not behind.text.endswith(DONE))
+    lifting = lifting and is_one_word(pieces[at])
     return lifting and kind_at(pieces, at - 1) in AHEAD_OF_ME and kind_at(pieces, at + 2) in COUNTED
 
 

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order
+from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_in
 
 CUES = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH, K.STOP, K.LINE, K.OPEN))
@@ -26,7 +26,9 @@ LONGEST = 10
 def plan_of_another_lift(sentence: Sequence[Piece]) -> int:
     """The place behind the sets of a sentence where one lift more is told of that was not done; 0 where none is."""
     kinds = kinds_in_order(sentence)
-    last = max((at for at, kind in enumerate(kinds) if kind in COUNTED), default=-1)
+    if CUES.isdisjoint(kinds) or K.NAME not in kinds:
+        return 0
+    last = max(places_in(COUNTED, kinds), default=-1)
     behind = last + 1
     while kind_at(sentence, behind) in OF_A_SET:
         behind += 1

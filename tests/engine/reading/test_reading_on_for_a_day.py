@@ -17,6 +17,7 @@ from tests.engine.reading.saying import KNOWN, said, situation
         "im benching 100x2 on saturday",
         "today i'm benching 100x2",
         "saturday i bench 100x2",
+        "saturday i do bench 100x2",
         "on friday we bench 100x2",
         "samstag drücke ich bank 100x2",
         "el sábado hago press banca 100x2",
