@@ -66,7 +66,7 @@ from engine.reading.marks.rests_between import with_rests_between
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
-from engine.reading.marks.sets_of_a_lift import without_of_a_lift
+from engine.reading.marks.sets_of_a_lift import with_counts_in_doubt, without_of_a_lift
 from engine.reading.marks.sets_of_another_time import without_sets_of_another_time
 from engine.reading.marks.sets_shared_out import MAY_SHARE, with_sets_shared_out
 from engine.reading.marks.somebodys_sets import with_somebody_parted
@@ -369,6 +369,7 @@ def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> l
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)
     if not kinds.isdisjoint(MAY_SHARE):
         pieces = with_sets_shared_out(pieces)
+    pieces = with_counts_in_doubt(pieces, kinds)
     if worded and K.OF in kinds and K.NAME in kinds:
         pieces = without_of_a_lift(pieces)
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces

@@ -81,7 +81,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = _told(prepared, context, catalogue)
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
-    outcome = asked_if_sets(outcome, prepared) if isinstance(outcome, Logged) else outcome
+    outcome = asked_if_sets(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = without_a_day_ahead(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_later(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     return asked_if_that_day(outcome, prepared) if K.DATE in kinds_of(prepared.pieces) else outcome

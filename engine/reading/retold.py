@@ -2,7 +2,9 @@
 
 retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets more, five more, or five in all
        | ( DID | GOT ) reps reps ...      behind 3x8 "got 8 7 7", as many as there were sets
-share  = NUMBER "/" NUMBER DONE | NUMBER "/10"         alone in a message: so many of those to do, or out of ten
+       | ONLY DID NUMBER                              "only did 2": of the sets before, or the reps of one more
+share  = NUMBER "/" NUMBER DONE | NUMBER "/10" | NUMBER ( "of" | "/" ) FEW
+                                                      alone in a message: so many of those to do, or out of ten
 step   = ( UP | DOWN | "or" ) NUMBER                   alone in a message: of the load, or of what stands
 A word for more ("another", "then") or a load of its own makes them new ones. Parts in capitals are cues.
 """
@@ -23,21 +25,34 @@ from engine.values.effort import TOP_OF_SCALE
 PLAIN = frozenset((K.FILLER, K.NUMBER, K.TIMES, K.GOT, K.STOP, K.TODAY, K.DATE, K.KG, K.LB))
 
 
-LISTED = PLAIN | {K.COMMA, K.SLASH, K.AND}
+COUNTED = PLAIN | {K.COMMA, K.SLASH, K.AND, K.ONLY}
 
 
 def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whether they are more than those that stand."""
-    if not context.recent or len(logged.sets) < 2 or not prepared.told <= LISTED:
+    if not context.recent or not prepared.told <= COUNTED:
+        return logged
+    if K.ONLY in prepared.told:
+        return _asked(logged, prepared) if _only_did(logged, prepared, context) else logged
+    if len(logged.sets) < 2:
         return logged
     crossed = K.TIMES in prepared.told and prepared.told <= PLAIN
     told = _says_did(prepared) or (not crossed and K.GOT in prepared.told and K.THEN not in prepared.told)
-    if not told or not (_are_of_the_group(logged, context) if crossed else _are_its_reps(logged, prepared, context)):
-        return logged
+    same = told and (_are_of_the_group(logged, context) if crossed else _are_its_reps(logged, prepared, context))
+    return _asked(logged, prepared) if same else logged
+
+
+def _asked(logged: Logged, prepared: Prepared) -> Asked:
     label = label_of(logged.sets)
     said = f"Are these more sets? {label}. If they are the ones before, say “it was” in front. Nothing is saved yet."
     more = (Reading(logged.sets, 1.0, label),)
     return Asked(said, more, Doubt.MORE, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
+
+
+def _only_did(logged: Logged, prepared: Prepared, context: Context) -> bool:
+    """ "only did 2", "i just did 4": a number alone; "only got 4" tells the reps of one more."""
+    alone = sum(piece.kind is K.NUMBER for piece in prepared.spoken) == len(logged.sets) == 1
+    return alone and _says_did(prepared) and logged.sets[0].exercise == context.recent[-1].done.exercise
 
 
 def _says_did(prepared: Prepared) -> bool:
@@ -72,9 +87,9 @@ def _are_its_reps(logged: Logged, prepared: Prepared, context: Context) -> bool:
     return today and alone and len(group) == 1 and first.exercise == latest[-1].done.exercise
 
 
-def asked_if_sets(logged: Logged, prepared: Prepared) -> Logged | Asked:
+def asked_if_sets(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whether a number or two alone are any: "2/5 done", "8/10", "up 5", "or 6"."""
-    if len(prepared.spoken) > LONGEST_ALONE or not (_is_a_share(prepared) or _is_a_step(prepared)):
+    if len(prepared.spoken) > LONGEST_ALONE or not (_is_a_share(prepared, context) or _is_a_step(prepared)):
         return logged
     reading = (Reading(logged.sets, 1.0, label_of(logged.sets)),)
     asked = question_of(Doubt.WHETHER, "", reading)
@@ -84,13 +99,22 @@ def asked_if_sets(logged: Logged, prepared: Prepared) -> Logged | Asked:
 LONGEST_ALONE = 4
 
 
-def _is_a_share(prepared: Prepared) -> bool:
+def _is_a_share(prepared: Prepared, context: Context) -> bool:
     pieces = prepared.spoken
-    if kinds_in_order(pieces[:3]) != [K.NUMBER, K.SLASH, K.NUMBER] or pieces[0].value >= pieces[2].value:
+    first, link, last = (*kinds_in_order(pieces[:3]), None, None, None)[:3]
+    if first is not K.NUMBER or link not in SHARING or last is not K.NUMBER or pieces[0].value > pieces[2].value:
+        return False
+    if pieces[0].value == pieces[2].value and link is K.SLASH:
         return False
     if len(pieces) > 3:
         return is_cued(pieces[3].text, DONE)
-    return pieces[2].value == TOP_OF_SCALE
+    few = bool(context.recent) and pieces[2].value <= FEW and pieces[0].role is pieces[2].role is Role.BARE
+    return few or (link is K.SLASH and pieces[2].value == TOP_OF_SCALE)
+
+
+SHARING = frozenset((K.SLASH, K.OF, K.OUT_OF))
+FEW = 6
+"""Of more sets than these nobody says how many are done. Common practice, no source."""
 
 
 DONE = frozenset(("did", "finished"))

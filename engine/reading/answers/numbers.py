@@ -195,6 +195,8 @@ def restated(told: Answering) -> Answer | None:
     """The whole set told again: the exercise asked about, or without a name."""
     if not told.numbers() or not told.asked.readings or _names_a_place(told):
         return None
+    if _settles_nothing(told):
+        return StillOpen(told.asked, again=True)
     asked_about = list(dict.fromkeys(name for reading in told.asked.readings for name in exercises(reading)))
     named = told.names()
     if named and not named & set(asked_about):
@@ -209,6 +211,13 @@ def restated(told: Answering) -> Answer | None:
         return None
     chosen = [reading for reading in told.asked.readings if _same_numbers(reading.sets, outcome.sets)]
     return settled(told, chosen[0].sets) if len(chosen) == 1 else settled(told, with_known_load(outcome.sets, told))
+
+
+def _settles_nothing(told: Answering) -> bool:
+    """ "12", "15", "make it 15" to leg press 12x10: a load or reps, put right or not, or the next set."""
+    numbers = told.numbers()
+    alone = len(numbers) == 1 and numbers[0].role is Role.BARE and not told.names() and not told.tells_sets()
+    return alone and told.asked.doubt is Doubt.NUMBERS
 
 
 def _names_a_place(told: Answering) -> bool:

@@ -17,7 +17,7 @@ from engine.reading.values import Context
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, Role
 from engine.reading.words.spoken_clauses import clauses_of
 
 POINTS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.NOT, K.SETS, K.ONLY, K.BOTH, K.DENY, K.FILLER))
@@ -69,6 +69,38 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     if kinds & TOLD == {K.RESERVE_LEFT}:
         return False  # "had smaller plates on"
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
+
+
+def without_gear(prepared: Prepared, context: Context, catalogue: Catalogue) -> Prepared:
+    """The message without a clause that only tells what was on the bar, or what it weighs, beside the one new load."""
+    if prepared.told.isdisjoint(GEAR) and not any(piece.role is Role.PLURAL for piece in prepared.spoken):
+        return prepared
+    clauses = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
+    inside = [[piece for piece in prepared.spoken if start <= piece.start < end] for start, end in clauses]
+    told = [span for span, clause in zip(clauses, inside, strict=True) if not _is_of_gear(clause, inside)]
+    if len(told) != 1 or len(clauses) == 1:
+        return prepared
+    return prepare(prepared.cleaned[told[0][0] : told[0][1]].strip(), context, catalogue)
+
+
+def _is_of_gear(clause: Sequence[Piece], clauses: Sequence[Sequence[Piece]]) -> bool:
+    """ "used the short bar which is 15" beside one new load; "saw i had 1.25s on" beside "the press was 42.5"."""
+    numbers = [piece for piece in clause if piece.kind is K.NUMBER]
+    kinds = {piece.kind for piece in clause}
+    others = [piece for other in clauses if other is not clause for piece in other]
+    if not numbers or kinds & TELLING_SETS or sum(piece.kind is K.NUMBER for piece in others) != 1:
+        return False
+    if K.BAR in kinds:
+        return True
+    if K.NOT in kinds:
+        return False
+    named = any(piece.kind is K.NAME for piece in others) and any(map(is_be, others))
+    on_it = K.PLATE in kinds or all(piece.role is Role.PLURAL for piece in numbers)
+    return named and on_it and not any(map(is_be, clause))
+
+
+GEAR = frozenset((K.BAR, K.PLATE))
+TELLING_SETS = frozenset((K.NAME, K.TIMES, K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.REPS, K.SETS))
 
 
 def renames(clause: Sequence[Piece]) -> bool:

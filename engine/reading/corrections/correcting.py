@@ -13,6 +13,7 @@ from engine.reading.corrections.remaining import with_remaining
 from engine.reading.days.dated import dated
 from engine.reading.marks.loads_lowered import without_loads_lowered
 from engine.reading.marks.marks import without_asides
+from engine.reading.marks.places_counted import with_places_alone
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
 from engine.reading.weighing.resolve import BASES
@@ -134,7 +135,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     slipped = first > begin or last < end or starred
     between = _between(prepared, spoken, first, last, context)
     placed = without_loads_lowered(list(_with_second_places(between, prepared.cleaned)))
-    pieces = _in_full(placed, prepared.cleaned)
+    pieces = with_places_alone(_in_full(placed, prepared.cleaned))
     if not pieces:
         return None
     judged = _without_misjudging(pieces, book)

@@ -18,7 +18,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back, takes_from_long_ago
 from engine.reading.corrections.after_all import was_like
 from engine.reading.corrections.all_lifts import all_otherwise, leaves_open_which
-from engine.reading.corrections.amid_talk import amid_talk
+from engine.reading.corrections.amid_talk import amid_talk, without_gear
 from engine.reading.corrections.confirmed import confirms
 from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted, counts_what_stands
@@ -131,6 +131,7 @@ def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
 
 def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     """What is put right, told plainly, amid talk, or with how a load was moved."""
+    prepared = without_gear(prepared, context, catalogue)
     found = lift_and_numbers(prepared, context, catalogue, _told_plainly) or _told_plainly(prepared, context, catalogue)
     if isinstance(found, NoSets) and found.why == TOLD_ROUGHLY:
         return found

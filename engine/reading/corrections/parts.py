@@ -146,9 +146,11 @@ def _counted_whole(part: Part, behind: Sequence[Piece], group: list[SetRecord]) 
 
 
 def counts_too_many(pieces: Sequence[Piece], context: Context) -> bool:
-    """ "all three were", where only two stand."""
-    told = any(is_all(a) and b.kind is K.NUMBER for a, b in pairwise(pieces))
-    return told and any(map(is_be, pieces)) and part_told(pieces, context).missing
+    """ "all three were", where only two stand, and "first 2 at 90" where one does."""
+    numbered = [(at, a, b) for at, (a, b) in enumerate(pairwise(pieces)) if b.kind is K.NUMBER]
+    told = any(is_all(a) for _, a, _ in numbered) and any(map(is_be, pieces))
+    first = any(_are_first(a, b, pieces[at + 2 :]) for at, a, b in numbered)
+    return (told or first) and part_told(pieces, context).missing
 
 
 MOST_BETWEEN = 3
@@ -189,7 +191,8 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
     count = next((COUNTED_IN_WORDS[word] for word in piece.text.split() if word in COUNTED_IN_WORDS), 1)
     after = pieces[at + 1] if at + 1 < len(pieces) else None
     behind = pieces[at + 2].kind if at + 2 < len(pieces) else None
-    if after is not None and after.kind is K.NUMBER and _counts_sets(after, behind) and _is_so_many(after, group):
+    counts = after is not None and after.kind is K.NUMBER and _counts_sets(after, behind)
+    if after is not None and counts and (_is_so_many(after, group) or _are_first(piece, after, pieces[at + 2 :])):
         count = int(after.value)
         part.used.append(after)
     part.used.append(piece)
@@ -197,6 +200,16 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
         part.missing = True
     found = group[-count:] if piece.kind is K.LAST else group[:count]
     part.places = [*part.places, *(record for record in found if record not in part.places)]
+
+
+def _are_first(piece: Piece, number: Piece, behind: Sequence[Piece]) -> bool:
+    """ "first 2 at 90": so many sets, where fewer stand; "first set 8 at 90" tells reps."""
+    tied = bool(behind) and (behind[0].kind in (K.AT, K.WITH) or is_be(behind[0]))
+    several = piece.kind is K.FIRST and len(piece.text.split()) == 1 and number.value <= MOST_FIRST
+    return several and tied and any(one.kind is K.NUMBER for one in behind)
+
+
+MOST_FIRST = 5
 
 
 def _is_so_many(number: Piece, group: list[SetRecord]) -> bool:

@@ -1,7 +1,8 @@
 """Which of the sets one was, told behind it: "60x8 3rd of 3", "100x5, last of 5", "60x8 2/3".
 
 place = ( ORDINAL | "first" | "last" ) [ SET ] ( "of" | "out of" ) [ words ] NUMBER     a remark, and no set of three;
-                                                             with a number behind it asked: "3rd of 3 at 55"
+                                                             with a number behind it asked: "3rd of 3 at 55";
+                                                             with none ahead only the place: "2nd of 3 was 4"
       | PAIR NUMBER ( "of" | "/" ) NUMBER END     asked: the place of the set, or more sets, or a day; "8/7" are reps
 """
 
@@ -15,6 +16,8 @@ from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
 
 LINKS = frozenset((K.OF, K.OUT_OF, K.SLASH))
 PLACES = frozenset((K.ORDINAL, K.FIRST, K.LAST))
+NUMBERED = frozenset((K.SETS, K.FIRST, K.LAST))
+"""What a number may stand behind that tells which sets: "set 2 of 3", "first two of three"."""
 LITTLE = frozenset((K.FILLER, K.SETS))
 COUNTING = frozenset((Role.BARE, Role.SETS))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH, K.NOTE, K.FILLER, K.NAME))
@@ -34,11 +37,26 @@ def with_places_counted(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         if not _is_count(pieces, count):
             continue
         place = _past(pieces, at - 1, LITTLE, -1)
+        if _is_counted_alone(pieces, place, at, count):
+            out = list(pieces) if out is None else out
+            alone = kind_at(pieces, place) is K.NUMBER and kind_at(pieces, count + 1) in ENDS
+            out[place if alone else at : count + 1] = [aside(pieces[place])] if alone else []
+            continue
         meant = _place_of(pieces, place, at, count)
         if meant is not None:
             out = list(pieces) if out is None else out
             out[place : count + 1] = [meant._replace(end=pieces[count].end)]
     return pieces if out is None else out
+
+
+def with_places_alone(pieces: list[Piece]) -> list[Piece]:
+    """The pieces of a correction without the number of sets that each place is one of."""
+    links = [at for at, piece in enumerate(pieces) if piece.kind in LINKS]
+    for at in reversed(links):
+        count, place = _past(pieces, at + 1, LITTLE, 1), _past(pieces, at - 1, LITTLE, -1)
+        if _is_count(pieces, count) and _is_counted_alone(pieces, place, at, count):
+            pieces = [*pieces[:at], *pieces[count + 1 :]]
+    return pieces
 
 
 def _place_of(pieces: Sequence[Piece], place: int, link: int, count: int) -> Piece | None:
@@ -52,6 +70,19 @@ def _place_of(pieces: Sequence[Piece], place: int, link: int, count: int) -> Pie
     if ended or kind_at(pieces, count + 2) is K.TIMES:  # "60x8 60x8, last of 3 60x7"
         return aside(pieces[place])
     return pieces[place]._replace(kind=unclear) if kind_at(pieces, count + 1) in TELLING else None
+
+
+def _is_counted_alone(pieces: Sequence[Piece], place: int, link: int, count: int) -> bool:
+    """ "2nd of 3 was 4", "first of three at 90", "set 2 of 3": of how many it is one, with no sets told ahead."""
+    if pieces[link].kind is K.SLASH or place < 0:
+        return False
+    kind, before = pieces[place].kind, kind_at(pieces, place - 1)
+    numbered = kind is K.NUMBER and before in NUMBERED
+    seconds = kind is K.SECONDS and before is not K.NUMBER  # "second of three"
+    if kind not in PLACES and not numbered and not seconds:
+        return False
+    which = pieces[place].value if numbered else pieces[place].told
+    return which <= pieces[count].value and not _is_told_behind_sets(pieces, place)
 
 
 def _past(pieces: Sequence[Piece], at: int, kinds: frozenset[K], step: int) -> int:

@@ -120,3 +120,9 @@ def test_talk_that_names_another_lift_answers_nothing(open_, words):
 @pytest.mark.parametrize("open_", ["3x12 60", "row 3x12 60"], ids=["no lift named", "one of many"])
 def test_another_lift_named_as_answers_are_is_the_answer(open_, words):
     assert log_after(open_, words) == "leg press 3×12 at 60 kg"
+
+
+@pytest.mark.parametrize("text", ["12", "10", "15", "make it 15", "make that 14"])
+def test_a_number_that_settles_nothing_is_no_set_of_its_own(text):
+    assert log_after("leg press 12x10", text) == ""
+    assert log_after("leg press 12x10", text, "12 kg") == "leg press 10 at 12 kg"

@@ -56,3 +56,17 @@ def test_a_count_ahead_of_a_lift_adds_no_set(text: str, context: Context, meant:
 )
 def test_another_number_of_sets_than_was_counted_is_asked_about(text: str) -> None:
     assert said(text).startswith("ask:")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "3 sets squats 100x5 2 sets of 90x5",
+        "4 sets bench 60x8, 3 sets of 55x8",
+        "squats 100x5 and 2 at 90x5",
+        "bench 60x8, 3 at 55x8",
+        "squat 100x5 then 2 with 90x5",
+    ],
+)
+def test_a_count_behind_a_set_that_may_be_of_reps_or_part_of_the_sum_is_asked_about(text: str) -> None:
+    assert said(text).startswith("ask:")
