@@ -23,6 +23,8 @@ def with_days_back(pieces: list[Piece]) -> list[Piece]:
         if number is not None and number.kind is K.NUMBER and number.role is Role.BARE:
             days = min(int(number.value) * BACK[pieces[at].kind], MOST_DAYS)
             start = at - 1 - (at > 1 and "agoahead" in CUES_OF[pieces[at - 2].text])  # Spanish "hace 3 días"
-            day = pieces[at]._replace(kind=K.DAYS_AGO, start=pieces[start].start, glued=pieces[start].glued, told=days)
+            day = number._replace(  # its text is that of the number: "6, 4 4 days ago" counts no four days
+                kind=K.DAYS_AGO, start=pieces[start].start, end=pieces[at].end, glued=pieces[start].glued, told=days
+            )
             out = [*out[:start], day, *out[at + 1 :]]
     return out

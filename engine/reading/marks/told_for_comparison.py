@@ -1,6 +1,7 @@
 """Sets that were planned, are usual or are the best, told right behind hers: no more of them, or perhaps none.
 
 behind   = set NOT-DONE sets                 "100x5 planned 105x5", "100x5 usually 105x5": asked
+         | set [ word ] TOWARDS [ word ] sets                "100x5 on the way to 140x1", "100x5 ready for 105x5": asked
 bracket  = set "(" PLANNED sets ")"          "100x5 (planned 105x5)", "100x5 (usual 105x5)": a remark
          | set "(" BEST sets ")"             "100x5 (best 110x5)", "100x5 (pb 110x5)": asked
 A comma or a word between makes a clause of its own, for which the rules of talk hold.
@@ -16,31 +17,58 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, kinds_in_order, places_in
 
 ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS))
-LINKS = frozenset((K.COLON, K.EQUALS, K.FILLER))
-CUES = ("notdone", "thebest")
-WORDS = frozenset((K.PLAIN, K.FILLER, K.NOTE, K.PLANNED, K.FUTURE, K.STORY, K.HEADING))
+LINKS = frozenset((K.COLON, K.EQUALS, K.FILLER, K.FOR, K.OF))
+CUES = ("notdone", "thebest", "towards")
+WORDS = frozenset(
+    (K.PLAIN, K.FILLER, K.NOTE, K.PLANNED, K.FUTURE, K.STORY, K.HEADING, K.ASKS, K.DENY, K.SAYING, K.SETTING)
+)
+FEW = 2
+"""Little words in front of such a word, or behind it. Common practice, no source."""
 
 
 def with_what_is_compared(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words as those of another time."""
     out = pieces
-    for at in places_in(WORDS, kinds_in_order(pieces)):
+    for at in reversed(places_in(WORDS, kinds_in_order(pieces))):
         cues = CUES_OF[pieces[at].text]
-        if at == 0 or cues.isdisjoint(CUES) or not _leads_to_sets(pieces, at + 1):
-            continue
-        out = list(pieces) if out is pieces else out
-        bracketed = kind_at(pieces, at - 1) is K.OPEN
-        if kind_at(pieces, at - 1 - bracketed) not in ENDS_OF_SETS:
-            continue
-        if bracketed and "notdone" in cues:
-            out[at] = pieces[at]._replace(kind=K.EARLIER, told=0)
-        elif bracketed:
-            out[at - 1] = pieces[at - 1]._replace(kind=K.UNCLEAR)
-        elif "notdone" in cues or pieces[at].kind in (K.PLAIN, K.FILLER):
-            out[at] = pieces[at]._replace(kind=K.STORY, told=0)
+        numbers = _numbers_behind(pieces, at) if at and not cues.isdisjoint(CUES) else 0
+        if numbers:
+            out = _told_apart(out, at, numbers, cues)
     return out
 
 
-def _leads_to_sets(pieces: Sequence[Piece], at: int) -> bool:
-    at += kind_at(pieces, at) in LINKS
-    return kind_at(pieces, at) is K.NUMBER and K.TIMES in (kind_at(pieces, at + 1), kind_at(pieces, at + 2))
+def _told_apart(pieces: list[Piece], at: int, numbers: int, cues: frozenset[str]) -> list[Piece]:
+    """The pieces, with the word there and those around it as one of another time; as they are where no set is ahead."""
+    start = _behind_the_set(pieces, at) if "towards" in cues else at
+    bracketed = start == at and kind_at(pieces, at - 1) is K.OPEN
+    if start < 1 or kind_at(pieces, start - 1 - bracketed) not in ENDS_OF_SETS:
+        return pieces
+    word = pieces[at]
+    if bracketed and "towards" not in cues:
+        if "notdone" in cues:
+            return [*pieces[:at], word._replace(kind=K.EARLIER, told=0), *pieces[at + 1 :]]
+        return [*pieces[: at - 1], pieces[at - 1]._replace(kind=K.UNCLEAR), *pieces[at:]]
+    if bracketed or (cues.isdisjoint(("notdone", "towards")) and word.kind not in NO_MARK):
+        return pieces
+    story = pieces[start]._replace(kind=K.STORY, end=pieces[numbers - 1].end, told=0)
+    return [*pieces[:start], story, *pieces[numbers:]]
+
+
+NO_MARK = frozenset((K.PLAIN, K.FILLER))
+
+
+def _numbers_behind(pieces: Sequence[Piece], at: int) -> int:
+    """The place of the pair behind the word there, with little words between; 0 where none stands."""
+    end = at + 1
+    while end <= at + FEW and kind_at(pieces, end) in LINKS:
+        end += 1
+    paired = kind_at(pieces, end) is K.NUMBER and K.TIMES in (kind_at(pieces, end + 1), kind_at(pieces, end + 2))
+    return end if paired else 0
+
+
+def _behind_the_set(pieces: Sequence[Piece], at: int) -> int:
+    """The place of the first word behind the set in front, "on" of "100x5 on the way"; 0 where none stands there."""
+    start = at
+    while start > max(at - FEW, 0) and kind_at(pieces, start - 1) is K.FILLER:
+        start -= 1
+    return start if start > 1 else 0

@@ -276,7 +276,7 @@ def _somebody_else_did(sentence: list[Piece], at: int) -> bool:
     told = _up_to_the_numbers(behind)
     if any(not {"me", "tome", "doneto"}.isdisjoint(CUES_OF[piece.text]) for piece in told):
         return False  # "bench 80x5 my mate spotted me for 85x5"
-    was = bool(told) and is_cued(told[-1].text, WAS)  # "100x5 hers was 60x5"
+    was = bool(told) and (is_cued(told[-1].text, WAS) or told[-1].kind is K.STORY)  # "hers was 60x5", "her pr is 60x5"
     return tells_a_whole_set(ahead) and (was or any(is_cued(piece.text, DOING_OR_WANTING) for piece in told))
 
 

@@ -96,6 +96,7 @@ def test_what_another_day_came_to_is_no_set_beside_those_that_beat_it(text: str)
         ("squat 3x5 100 2 min rest on tuesday", f"{SQUATS} on 2025-03-11"),
         ("squat 3x5 100, yesterday felt good", f"{SQUATS} on 2025-03-13"),
         ("squat 3x5 100 yesterday, wobbly", f"{SQUATS} on 2025-03-13"),
+        ("dl: 60 kg*7,6,4 4 days ago", "conventional deadlift 7 at 60 kg, 6 at 60 kg, 4 at 60 kg on 2025-03-10"),
         ("squat 3x5 100, legs still dead from 2 days ago", SQUATS),
     ],
 )  # fmt: skip

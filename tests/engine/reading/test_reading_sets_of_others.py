@@ -404,3 +404,24 @@ def test_sets_told_as_those_of_somebody_are_asked(text: str, whose: str) -> None
 )
 def test_somebody_told_with_little_words_of_other_languages_is_asked_about(text: str, meant: str) -> None:
     assert said(text) == f"ask: {meant}"
+
+
+@pytest.mark.parametrize(
+    "behind",
+    [
+        "building to 140x1",
+        "on the way to 140x1",
+        "ready for 105x5",
+        "should do 105x5",
+        "couldn't 105x5",
+        "tried 105x5",
+        "equals 115x1",
+    ],
+)
+def test_what_a_set_is_on_the_way_to_is_asked(behind: str) -> None:
+    assert said(f"squat 100x5 {behind}") == "ask: barbell back squat 5 at 100 kg"
+
+
+@pytest.mark.parametrize("between", ["close grip", "without belt", "tried a belt"])
+def test_ways_between_two_sets_leave_both(between: str) -> None:
+    assert said(f"bench 80x5 {between} 75x5").endswith("5 at 75 kg")
