@@ -1,6 +1,7 @@
 """How often the set that stands was done: "did that 3 times", "3 sets of that", "for 3 sets", "that x3".
 
 often = [ DID ] THAT ( NUMBER "times" | "x" NUMBER | NUMBER "x" ) | NUMBER "times" | NUMBER "sets" [ "of" THAT ]
+      | DID NUMBER "of those"
 The number counts all of them, the one that stands too: more of the same are added. Where it is no count that can be,
 nothing is changed, and no set of so few reps is made of it. So with "one rep less", of which nobody can say whether it
 is of the set before or of one more.
@@ -74,10 +75,20 @@ def _count(told: Told) -> int:
     number, kinds = numbers[0], told.kinds()
     fillers = [piece for piece in told.pieces if piece.kind is K.FILLER]
     points = any(is_be(piece) or is_cued(piece.text.split()[0], THAT) for piece in fillers)
-    crossed = K.TIMES in kinds and points
+    crossed = (K.TIMES in kinds and points) or _did_of_those(told)
     in_hand = told.context.doing in (None, told.context.recent[-1].done.exercise)
     counted = number.role is Role.TIMES or (number.role is Role.SETS and (points or in_hand))
     return int(number.value) if crossed or counted else 0
+
+
+def _did_of_those(told: Told) -> bool:
+    """ "did 4 of those", "i did 5 of em"."""
+    words = [piece.text for piece in told.pieces]
+    ended = any_cued(words, OF_THOSE) or any_cued([" ".join(words[-2:])], OF_THOSE)
+    return ended and any_cued(told.words, DID) and told.numbers()[0].role is Role.BARE
+
+
+DID = frozenset(("did",))
 
 
 def _may_stand(piece: Piece) -> bool:

@@ -15,6 +15,7 @@ from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.token_walk import KNOWN
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 MARKS = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP))
@@ -74,6 +75,12 @@ def _of_a_pair(told: Told) -> Correction | None:
 def _of_one_rep(told: Told) -> Correction | None:
     """ "missed the 5th on that": the rep behind those that were made, of one set of so many."""
     reps = [piece.told for piece in told.pieces if piece.kind is K.ORDINAL]
+    if not reps and _is_of_the_last_rep(told):
+        latest = told.context.recent[-1]
+        if latest.done.missed or latest.done.seconds is not None or latest.done.reps < 1:
+            return None
+        told.set_to(latest, replace(latest.done, reps=latest.done.reps - 1, missed=True))
+        return told.correction()
     if len(reps) != 1 or K.MISS not in told.kinds() or not told.kinds() <= ABOUT_A_MISS:
         return None
     latest = told.context.recent[-1]
@@ -85,6 +92,22 @@ def _of_one_rep(told: Told) -> Correction | None:
         return None
     told.set_to(latest, replace(latest.done, reps=made, missed=True))
     return told.correction()
+
+
+def _is_of_the_last_rep(told: Told) -> bool:
+    """ "missed the last rep": the last of those that were told; "last set, missed a rep" is of one behind them."""
+    if K.MISS not in told.kinds() or not told.kinds() <= ABOUT_A_MISS:
+        return False
+    at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.LAST), None)
+    if at is None:
+        return False
+    behind = told.pieces[at + 1 : at + 2]
+    return any(map(_says_reps, told.pieces[at].text.split())) or any(piece.kind is K.REPS for piece in behind)
+
+
+def _says_reps(word: str) -> bool:
+    meaning = KNOWN[word].meaning
+    return meaning is not None and meaning.kind is K.REPS
 
 
 ABOUT_A_MISS = frozenset((K.MISS, K.ORDINAL, K.FILLER, K.REPS, K.LAST, K.SETS, K.COMMA, K.STOP, K.OF))

@@ -235,7 +235,7 @@ def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecor
     numbers = _listed(pieces[at + 1 :], plural)
     if len(numbers) < (2 if plural else 1):
         return
-    if not plural and any(is_be(piece) for piece in pieces[at + 1 :]):
+    if not plural:
         numbers += _joined(pieces, pieces.index(numbers[-1]) + 1)
     part.used += [pieces[at], *numbers]
     for number in numbers:
@@ -265,12 +265,12 @@ def _listed(pieces: Sequence[Piece], several: bool) -> list[Piece]:
 
 
 def _joined(pieces: Sequence[Piece], at: int) -> list[Piece]:
-    """ "set 1 and 2 were 6": the second place."""
-    if at + 2 >= len(pieces) or pieces[at].kind not in (K.AND, K.COMMA):
+    """ "set 1 and 2 were 6", "delete set 2 and 3": the second place."""
+    if at + 1 >= len(pieces) or pieces[at].kind not in (K.AND, K.COMMA):
         return []
-    number = pieces[at + 1]
-    points = number.kind is K.NUMBER and number.role is Role.BARE and is_be(pieces[at + 2])
-    return [number] if points else []
+    number, behind = pieces[at + 1], pieces[at + 2 : at + 3]
+    ends = is_be(behind[0]) if behind else at > 2 and pieces[at].kind is K.AND
+    return [number] if number.kind is K.NUMBER and number.role is Role.BARE and ends else []
 
 
 def _point(part: Part, place: int, group: list[SetRecord]) -> None:
