@@ -33,7 +33,7 @@ from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.left_undone import left_undone
 from engine.reading.corrections.lift_and_numbers import lift_and_numbers
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
-from engine.reading.corrections.loaded import added_later, loaded
+from engine.reading.corrections.loaded import added_later, loaded, told_behind
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
@@ -58,7 +58,7 @@ from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.value_first import with_value_behind
-from engine.reading.corrections.values import TALK, new_values, says_after, tells_what_stands
+from engine.reading.corrections.values import TALK, new_values, says_after, tells_how_some_were, tells_what_stands
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.marks.roughly import tells_roughly
@@ -90,6 +90,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     done_so_often,
     loaded,
     added_later,
+    told_behind,
     halved,
     marked_later,
     renamed_and_restated,
@@ -150,7 +151,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
-    if confirms(told) or counts_what_stands(told) or says_as_many(told):
+    if confirms(told) or counts_what_stands(told) or says_as_many(told) or tells_how_some_were(told):
         return NoSets(why=CONFIRMED)
     like = was_like(told)
     if like:

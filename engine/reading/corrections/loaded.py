@@ -11,11 +11,12 @@ from dataclasses import replace
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import part_told
+from engine.reading.latest_sets import last_message
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone
 
@@ -67,6 +68,21 @@ def added_later(told: Told) -> Correction | None:
     return told.correction()
 
 
+def told_behind(told: Told) -> Correction | None:
+    """ "80", "at 80", "80kg" behind "squat 5x5": the load of the sets of the latest message, which told none."""
+    numbers, kinds = told.numbers(), told.kinds()
+    if len(numbers) != 1 or not kinds <= ABOUT_A_LOAD or numbers[0].role not in (Role.LOAD, Role.BARE):
+        return None
+    weighs = numbers[0].role is Role.LOAD or kinds & {K.AT, K.WITH} or numbers[0].value > MOST_LOADED_REPS
+    latest = last_message(told.context)
+    if not weighs or any(one.done.load is not None or one.done.seconds is not None for one in latest):
+        return None
+    for record in latest if len({one.done.exercise for one in latest}) == 1 else ():
+        told.set_to(record, told.at_load(told.now(record), numbers[0]))
+    return told.correction()
+
+
+ABOUT_A_LOAD = frozenset((K.NUMBER, K.KG, K.LB, K.AT, K.WITH, K.STOP, K.FILLER))
 MOST_ADDED = {Unit.KG: 60, Unit.LB: 135}
 """More than that is hung on by few, and may be the load of the next lift. Common practice, no source."""
 ABOUT_ADDED = frozenset((K.WITH, K.NUMBER, K.ADDED, K.FILLER, K.PLATE, K.ASSISTED, K.KG, K.LB, K.STOP, K.EXTRA))

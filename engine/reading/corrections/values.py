@@ -139,6 +139,17 @@ def says_after(told: Told) -> bool:
     return number >= 0 and CLAUSE_ENDS.isdisjoint(between[felt:])  # "that was hard, 6" is one more set
 
 
+def tells_how_some_were(told: Told) -> bool:
+    """ "bar speed was good on 2", "form was off on the 3": how some of the sets were, and no number of theirs."""
+    numbers, verb = told.numbers(), next((at for at, piece in enumerate(told.pieces) if is_be(piece)), None)
+    if verb is None or len(numbers) != 1 or numbers[0].role not in (Role.BARE, Role.SETS):
+        return False
+    at = told.pieces.index(numbers[0])
+    ahead = [piece for piece in told.pieces[verb:at] if "the" not in CUES_OF[piece.text]]
+    felt = K.NOTE in [piece.kind for piece in ahead[:-1]]
+    return felt and first_word(ahead[-1]) in ("on", "for", "in") and numbers[0].value <= len(run_of_it(told.context))
+
+
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.DASH))
 
 

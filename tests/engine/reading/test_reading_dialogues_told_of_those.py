@@ -44,3 +44,25 @@ def test_two_sets_are_named_by_one_word(told, standing):
 @pytest.mark.parametrize(("told", "standing"), dialogues(MISSED))
 def test_the_last_rep_that_was_missed_was_not_made(told, standing):
     assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(
+    "told", ["bar speed was good on 2", "form was bad on 3", "depth was good on 2 of them", "speed was good on the 3"]
+)
+def test_how_some_of_the_sets_were_is_no_load_and_no_reps(told):
+    assert standing_after(f"squat 3x5 100 | {told}") == "barbell back squat 3×5 at 100 kg"
+
+
+LOAD_BEHIND = """
+squat 5x5 | 80 => barbell back squat 5×5 at 80 kg
+squat 5x5 | at 80 => barbell back squat 5×5 at 80 kg
+dumbbell curl 3x10 | 12kg => dumbbell curl 3×10 at 12 kg each
+dumbbell curl 3x10 | 9 => dumbbell curl 3×10, 9
+squat 5x5 | 80x5 => barbell back squat 5×5, 5 at 80 kg
+squat 5x5 100 | 110 => barbell back squat 5×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(LOAD_BEHIND))
+def test_a_load_told_behind_sets_without_one_is_theirs(told, standing):
+    assert standing_after(told) == standing
