@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
+from itertools import pairwise
 
 from engine.reading.marks.felt import is_effort, with_felt
 from engine.reading.words.cues import CUES_OF
@@ -88,3 +89,18 @@ def _counted(clause: list[Piece]) -> list[Piece]:
         piece._replace(kind=K.NUMBER, value=Decimal(piece.told), role=Role.REPS) if piece.kind is K.COUNT else piece
         for piece in clause
     ]
+
+
+def is_of_all_reps(clause: Sequence[Piece]) -> bool:
+    """ "wrong reps, 12", "the reps are wrong, 12": of all the sets that were told alike."""
+    kinds = [piece.kind for piece in clause]
+    at = kinds.index(K.REPS) if K.REPS in kinds else len(kinds)
+    return K.COMMA in kinds[at:] and clause[at].text.endswith("s") and K.NUMBER not in kinds[:at]
+
+
+def speaks_of_the_last_reps(pieces: Sequence[Piece]) -> bool:
+    """ "cheated the last 2 reps of the last set": how some reps were done, and no number of them."""
+    return any(a.text == THE_LAST and b.role is Role.REPS for a, b in pairwise(pieces) if a.kind is K.LAST)
+
+
+THE_LAST = "the last"

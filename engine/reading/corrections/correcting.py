@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.remaining import with_remaining
@@ -191,8 +192,14 @@ TELLING = frozenset((K.NUMBER, K.COUNT, K.NAME, K.EFFORT, K.LAST, K.FIRST, K.ORD
 
 
 def mended_words(words: list[str], pieces: Iterable[Piece], book: Phrasebook) -> list[str]:
-    unknown = {piece.text for piece in pieces if piece.kind is K.PLAIN}
+    unknown = {piece.text for piece in pieces if piece.kind is K.PLAIN} - _words_of_slips()
     return [book.slips.near(word)[0] if word in unknown else word for word in words]
+
+
+@lru_cache(maxsize=1)
+def _words_of_slips() -> frozenset[str]:
+    """The words of the clauses that blame herself: no slips of others."""
+    return frozenset(word for clause in phrasebook().cues["slipclause"] for word in clause.split())
 
 
 def _politeness(words: list[str], book: Phrasebook) -> tuple[int, int]:
@@ -217,11 +224,13 @@ def _chatter(words: list[str], book: Phrasebook) -> int:
 
 def _without_slips(words: list[str], book: Phrasebook) -> tuple[int, int]:
     first, last = 0, len(words)
+    clauses = book.cues["slipclause"]
     for _ in range(MOST_SLIPS):
-        length = cue_at(words, first, book.cues["slip"])
+        length = max(cue_at(words, first, cues) for cues in (book.cues["slip"], clauses))
         first += length if first + length < last else 0
-    for length in (2, 1):
-        if first < last - length and " ".join(words[last - length : last]) in book.cues["tail"]:
+    for length in (4, 3, 2, 1):
+        tail = " ".join(words[last - length : last])
+        if first < last - length and (tail in book.cues["tail"] or tail in clauses):
             return first, last - length
     return first, last
 

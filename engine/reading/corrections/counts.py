@@ -68,11 +68,17 @@ ASKED_OR_AHEAD = frozenset((K.ASKS, K.QUESTION, K.FUTURE, K.TOMORROW, K.REPS))
 
 
 def _sets_changed_to(told: Told, number: Piece) -> bool:
-    """ "change sets to 4"."""
-    before = [piece for piece in told.pieces[: told.pieces.index(number)] if piece.kind is not K.FILLER]
-    last = before[-1] if before else None
+    """ "change sets to 4", "wrong number of sets, 4", "got the sets wrong, it was 4"."""
+    ahead = told.pieces[: told.pieces.index(number)]
+    before = [piece for piece in ahead if piece.kind not in BESIDE_A_COUNT and not is_be(piece)]
+    wrong = [piece for piece in before if piece.text in told.book.cues["wrongly"]]
+    last = next((piece for piece in reversed(before) if piece not in wrong), None)
     several = last is not None and last.kind is K.SETS and last.text.endswith("s") and number.role is Role.BARE
-    return several and told.starts("make") > 0
+    blamed = told.slipped and (bool(wrong) or K.COMMA in [piece.kind for piece in ahead])
+    return several and (told.starts("make") > 0 or blamed)
+
+
+BESIDE_A_COUNT = frozenset((K.FILLER, K.COMMA, K.STOP, K.DASH, K.COLON))
 
 
 def _only_the_first(told: Told) -> Correction | None:

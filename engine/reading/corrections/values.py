@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.corrections.clauses import clauses, rated
+from engine.reading.corrections.clauses import clauses, is_of_all_reps, rated, speaks_of_the_last_reps
 from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
@@ -71,7 +71,7 @@ def _may_correct(told: Told) -> bool:
 def _tells_a_difference(pieces: Sequence[Piece]) -> bool:
     """ "5 kg too much", "2.5 kg under": how far off a load was, and not what it was."""
     far = (a.kind is K.NUMBER and a.unit is not None and is_cued(b.text, APART) for a, b in pairwise(pieces))
-    return any(far)
+    return any(far) or speaks_of_the_last_reps(pieces)
 
 
 APART = frozenset(("apart",))
@@ -306,6 +306,7 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
         return []
     alike = len({record.done for record in group}) == 1
     several = part.places or part.whole or part.both or (told.plural and (alike or not part.named))
+    several = several or (alike and told.slipped and is_of_all_reps(clause))
     whole = group if several else group[-1:]
     if not all(_may_take(record.done, number) for record in whole):
         return []
