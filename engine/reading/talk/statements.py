@@ -98,22 +98,24 @@ WAS = frozenset(("was", "were"))
 
 
 def speaks_of_several(pieces: Sequence[Piece]) -> bool:
-    """ "the first two were easy", "last two felt heavy": sets that stand, and what they were like; "last 8 easy" is a
-    set.
+    """ "the first two were easy", "last two felt better", "first 2 had straps": sets that stand, and what they were
+    like; "last 8 easy" is a set.
     """
     told = [piece for piece in pieces if piece.kind not in CLAUSE_ENDS]
     if len(told) < LEAST_OF_A_REMARK or told[0].kind not in (K.FIRST, K.LAST) or told[1].kind is not K.NUMBER:
         return False
     count, said = told[1], told[2:]
     several = count.role is Role.BARE and 1 < count.value <= MOST_SPOKEN_OF
-    plainly = count.spelled or any(piece.text in PLURAL for piece in said)
-    return several and plainly and {piece.kind for piece in said} <= OF_A_REMARK and said[-1].kind is K.NOTE
+    had = K.RESERVE_LEFT in [piece.kind for piece in said] or told[0].kind is K.FIRST
+    plainly = count.spelled or had or any(piece.text in PLURAL for piece in said)
+    return several and plainly and {piece.kind for piece in said} <= OF_A_REMARK and said[-1].kind in ENDS_OF_A_REMARK
 
 
 LEAST_OF_A_REMARK = 3
 MOST_SPOKEN_OF = 6
 PLURAL = frozenset(("were", "are", "felt"))
-OF_A_REMARK = frozenset((K.FILLER, K.NOTE))
+ENDS_OF_A_REMARK = frozenset((K.NOTE, K.PAUSE, K.PLAIN))
+OF_A_REMARK = ENDS_OF_A_REMARK | {K.FILLER, K.RESERVE_LEFT, K.WITH, K.NEVER, K.DENY, K.NOT}
 
 
 def _seems(piece: Piece) -> bool:

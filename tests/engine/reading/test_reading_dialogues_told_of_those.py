@@ -53,6 +53,17 @@ def test_how_some_of_the_sets_were_is_no_load_and_no_reps(told):
     assert standing_after(f"squat 3x5 100 | {told}") == "barbell back squat 3×5 at 100 kg"
 
 
+@pytest.mark.parametrize(
+    "told",
+    [
+        "first two had a belt", "first 2 had straps", "last two had a pause", "first two without belt",
+        "last two felt better", "first 2 no belt", "the first two were beltless",
+    ],
+)  # fmt: skip
+def test_what_several_sets_were_like_adds_no_set_of_two(told):
+    assert standing_after(f"squat 3x5 100 | {told}") == "barbell back squat 3×5 at 100 kg"
+
+
 LOAD_BEHIND = """
 squat 5x5 | 80 => barbell back squat 5×5 at 80 kg
 squat 5x5 | at 80 => barbell back squat 5×5 at 80 kg
