@@ -34,7 +34,7 @@ def with_headed_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     "squat 3x8 80" and "bench 3x8 60"; up to an empty line, or to a lift that is not known with it.
     """
     head, at = pieces[0], 1 + (kind_at(pieces, 1) is K.COLON)
-    if kind_at(pieces, at) is not K.LINE or not (head.kind in EQUIPMENT or head.text in BARS):
+    if kind_at(pieces, at) is not K.LINE or at + 1 >= len(pieces) or not (head.kind in EQUIPMENT or head.text in BARS):
         return pieces
     out = [head._replace(kind=K.NOTE), *pieces[1:]]
     for place in range(at + 1, len(pieces)):

@@ -173,10 +173,10 @@ class Heads:
 
 def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] | None:
     """The line, where it ends with a way, and two and more stand behind sets, not all of them of one lift."""
+    line = _without_brackets(line) if line and line[-1].kind in ENDS else []
     first = next((at for at, piece in enumerate(line) if piece.kind is K.NAME), None)
-    if first is None or line[-1].kind not in ENDS:
+    if first is None:
         return None
-    line = _without_brackets(line)
     lift = line[first]
     out: list[Piece] = line[: first + 1]
     lifts: list[tuple[ExerciseName, ...]] = []

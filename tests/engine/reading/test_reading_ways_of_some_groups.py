@@ -47,3 +47,10 @@ squat 80x5 front 100x5 => ask: barbell back squat 5 at 80 kg; barbell front squa
 @pytest.mark.parametrize(("text", "known", "meant"), [row for table in (CLEAR, EITHER) for row in readings(table)])
 def test_a_way_behind_one_group_is_no_other_groups_unasked(text: str, known: Context, meant: str) -> None:
     assert said(text, known) == meant
+
+
+@pytest.mark.parametrize(
+    "text", ["(db) x (squat) (front)", "(db) squat (front)", "(smith) bench (close)", "smith machine\n"]
+)
+def test_words_in_brackets_without_sets_break_nothing(text: str) -> None:
+    assert said(text) == "no sets"
