@@ -131,6 +131,9 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first += _taken_back(words[first:], spoken[first:], prepared.cleaned, book)
     if any(piece.kind is K.MISS and piece.start < spoken[first][1].start < piece.end for piece in prepared.spoken):
         first = begin  # "no lift" is a phrase of its own
+    stated = first + 1 < len(words) and words[first + 1] in book.cues["be"]  # "no weight was 85"
+    if first > begin and not stated and _does_without(spoken[first - 1], spoken[first], prepared.cleaned):
+        first = begin
     prepared = _without_a_no(prepared, spoken[first][1].start, words, context, catalogue)
     starred = _is_starred(prepared.cleaned)
     slipped = first > begin or last < end or starred
@@ -147,6 +150,12 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     told.retracted = first > begin and words[begin] in book.cues["retracts"]
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
+
+
+def _does_without(slip: tuple[str, Token], word: tuple[str, Token], cleaned: str) -> bool:
+    """ "no belt 110x3": right in front of what somebody may do without, the no is no slip."""
+    glued = not cleaned[slip[1].end : word[1].start].strip()
+    return glued and "retracts" in CUES_OF[slip[0]] and "donewithout" in CUES_OF[word[0]]
 
 
 def _is_blaming(slip: tuple[str, Token], first: Token, cleaned: str) -> bool:
