@@ -55,7 +55,7 @@ from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
 from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
 from engine.reading.marks.places_counted import with_places_counted
-from engine.reading.marks.planned_told import with_planned_told
+from engine.reading.marks.planned_told import PLANNING, with_planned_told
 from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reasons_behind import with_reasons
@@ -317,7 +317,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
-    pieces = with_results_of_one(with_planned_told(pieces) if K.PLAIN in kinds else pieces, kinds)
+    pieces = with_results_of_one(pieces if kinds.isdisjoint(PLANNING) else with_planned_told(pieces), kinds)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)
     pieces = _without_days_and_hours(pieces, kinds)

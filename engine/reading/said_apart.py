@@ -45,11 +45,13 @@ def said_apart(text: str, outcome: Outcome, context: Context, catalogue: Catalog
     by_plan = (
         isinstance(outcome, Asked) and not outcome.readings and K.PLANNED in prepare(text, context, catalogue).told
     )
-    for head, tail in _halves(text):
+    for head, tail, is_heading in _halves(text):
         behind = _asked(tail, context, catalogue, SAID_BESIDE)
         if behind is not None and (told := _told(head, context, catalogue)):
             return (*told, behind)
         ahead = _asked(head, context, catalogue, SAID_AHEAD)
+        if is_heading and isinstance(ahead, Act) and ahead.name in ASKED_BESIDE:
+            continue  # "today's plan:", and a list below it
         if (
             isinstance(ahead, Act)
             and (ahead.name != "undo" or _is_undone(head, tail, context, catalogue))
@@ -104,10 +106,13 @@ def _cuts(text: str) -> list[tuple[int, int]]:
     return [(start, end) for start, end in zip(starts, ends, strict=True) if start < end]
 
 
-def _halves(text: str) -> Iterator[tuple[str, str]]:
+def _halves(text: str) -> Iterator[tuple[str, str, bool]]:
+    """The message before and behind each cut, and whether the first part heads the second as a line of its own does."""
     cuts = _cuts(text)
     for (_, end), (start, _) in pairwise(cuts):
-        yield text[:end].strip(" ,.;(-\n"), text[start:].strip(" ,;)-\n")
+        head = text[:end].strip(" ,.;(-\n")
+        is_heading = "?" not in text[:start] and ("\n" in text[end:start] or head.endswith(":"))
+        yield head, text[start:].strip(" ,;)-\n"), is_heading
 
 
 def _asked(text: str, context: Context, catalogue: Catalogue, among: frozenset[str]) -> Act | NoSets | None:

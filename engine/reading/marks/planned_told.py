@@ -11,12 +11,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.marks.plan_sections import without_planned_sections
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_of
 
 PLANNED, DID = frozenset(("markedplanned",)), frozenset(("did", "didso"))
+PLANNING = frozenset((K.PLAIN, K.FUTURE, K.HEADING))
+"""Kinds of the words for a plan, or for what was wanted."""
 PARTING = frozenset((K.COMMA, K.DASH, K.THEN))
 DOING = frozenset((K.GOT, K.ONLY))
 OF_A_PLAN = frozenset((K.NUMBER, K.COUNT, K.TIMES, K.KG, K.LB, K.AT, K.FOR, K.SETS, K.REPS, K.OF, K.FILLER, K.EFFORT))
@@ -28,6 +31,7 @@ REACH = 24
 
 def with_planned_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with each word for a plan that has what was done beside it made a word of a wish."""
+    pieces = without_planned_sections(pieces)
     plain = places_of(K.PLAIN, kinds_in_order(pieces))
     places = [at for at in plain if is_cued(pieces[at].text, PLANNED)] if plain else []
     out = pieces

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.marks.plan_sections import without_planned_sections
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import COUNTED, Piece
@@ -24,13 +25,17 @@ PLANS = frozenset(("planhead",))
 OF_A_WEEK = frozenset(("week",))
 
 
-def may_head_a_plan(pieces: Sequence[Piece]) -> bool:
+def may_head_a_plan(pieces: list[Piece]) -> bool:
     """Whether what stands below the first line, or behind its colon, may be a plan: it is asked."""
     head = _head(pieces)
     if not head or any_cued([piece.text for piece in head], DONE) or _heads_what_was_done(pieces):
         return False
     listed = any(piece.kind is K.LINE for piece in pieces)
-    return (listed and any_cued([piece.text for piece in head], PLANS)) or _is_handed(head)
+    if listed and without_planned_sections(pieces) is not pieces:
+        return False
+    alone = len(head) == 1 and head[0].kind is K.FUTURE and K.LINE in [piece.kind for piece in pieces[1:3]]
+    planned = alone or any_cued([piece.text for piece in head], PLANS)  # "todays plan" is one word of a wish
+    return (listed and planned) or _is_handed(head)
 
 
 def is_handed_for_later(pieces: Sequence[Piece]) -> bool:
