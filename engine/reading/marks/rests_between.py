@@ -12,7 +12,7 @@ from decimal import Decimal
 from engine.catalogue.catalogue import catalogue
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, ROLE, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, ROLE, Piece, Role, places_in
 from engine.values.exercise import Measure
 
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
@@ -25,8 +25,7 @@ STEP = 5
 
 def with_rests_between(pieces: list[Piece]) -> list[Piece]:
     """The pieces without the times between two sets, and the sign in front of each."""
-    roles = list(map(ROLE, pieces))
-    places = [at for at, role in enumerate(roles) if role in TIMED]
+    places = places_in(TIMED, list(map(ROLE, pieces)))
     if not places or not _is_counted(pieces):
         return pieces
     named = any(piece.kind is K.NAME for piece in pieces)

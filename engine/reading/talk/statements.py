@@ -16,6 +16,7 @@ done_by   = sets [ "by" | "for" ] PERSON                bench 60x8, 70x8 my sist
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import pairwise
 
 from engine.reading.lexing.name_words import ANGLES
@@ -24,8 +25,8 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
-from engine.reading.words.pieces import COUNTED, Piece, Role, is_one_word
-from engine.reading.words.tokens import tokenize
+from engine.reading.words.pieces import COUNTED, Piece, Role, is_one_word, kinds_of
+from engine.reading.words.tokens import Token
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
 CLAUSE_ENDS = SENTENCE_ENDS | {K.COMMA, K.DASH, K.THEN}
@@ -142,31 +143,44 @@ LINKING = frozenset((K.FILLER, K.WITH, K.PLAIN, K.FOR))
 REACH = 5
 
 
-def may_be_ahead(pieces: Sequence[Piece], cleaned: str) -> bool:
+def may_be_ahead(pieces: Sequence[Piece], tokens: list[Token]) -> bool:
     """ "bench 100x5 soon", "today's menu: squat 5x5 100", "younger me would squat 150x5": a wish as much as a set."""
     counts = [at for at, piece in enumerate(pieces) if piece.kind in COUNTED]
     if not counts:
         return False
     last = counts[-1] + (pieces[counts[-1] + 1 : counts[-1] + 2] != [] and pieces[counts[-1] + 1].kind is K.NAME)
-    words = " ".join(word for word, _ in spoken_words(tokenize(cleaned[pieces[last].end :])))
-    behind = words.split()
-    ahead = [word for word, _ in spoken_words(tokenize(cleaned[: pieces[counts[0]].start]))]
+    said_of_all = spoken_words(tokens)
+    if K.SAYING not in kinds_of(pieces) and _words_of_other_times().isdisjoint([word for word, _ in said_of_all]):
+        return _is_headed(pieces) or _is_imagined(pieces[: counts[0]])
+    behind = [word for word, token in said_of_all if token.start >= pieces[last].end]
+    words = " ".join(behind)
+    ahead = [word for word, token in said_of_all if token.start < pieces[counts[0]].start]
     unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
     parted = any(piece.kind in PARTED_OFF for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
     said = last + 1 < len(pieces) and pieces[last + 1].kind is K.SAYING  # "bench 140x1 says the app"
     said = said and "shown" not in CUES_OF[pieces[last + 1].text]
-    if unsure or said or (not parted and (_opens_elsewhere(ahead) or _opens_elsewhere(_opening(pieces, cleaned)))):
+    if unsure or said or (not parted and (_opens_elsewhere(ahead) or _opens_elsewhere(_opening(pieces, said_of_all)))):
         return True
     habit = any(" ".join(behind[:length]) in phrasebook().cues["daily"] for length in (1, 2, 3))
-    wished = (words in phrasebook().cues["someday"] or _ends_some_day(cleaned)) and all(
+    wished = (words in phrasebook().cues["someday"] or _ends_some_day(said_of_all)) and all(
         piece.kind is not K.FUTURE for piece in pieces
     )
     return wished or habit or _is_headed(pieces) or _is_imagined(pieces[: counts[0]])
 
 
-def _ends_some_day(cleaned: str) -> bool:
+@lru_cache(maxsize=1)
+def _words_of_other_times() -> frozenset[str]:
+    """The words of the phrases for what is in doubt, done daily, to come, or done as a habit."""
+    cues = phrasebook().cues
+    return frozenset(word for cue in OF_OTHER_TIMES for phrase in cues[cue] for word in phrase.split())
+
+
+OF_OTHER_TIMES = ("unsure", "daily", "someday", "later", "habitual")
+
+
+def _ends_some_day(said: Sequence[tuple[str, Token]]) -> bool:
     """ "bench 100x2 in two weeks": the words that count the time to come stand right behind the numbers."""
-    words = [word for word, _ in spoken_words(tokenize(cleaned))][-LONGEST_TIME:]
+    words = [word for word, _ in said[-LONGEST_TIME:]]
     someday = phrasebook().cues["someday"]
     return any(" ".join(words[at:]) in someday and words[at - 1].isdigit() for at in range(1, len(words) - 1))
 
@@ -178,10 +192,10 @@ LONGEST_TIME = 4
 PARTED_OFF = frozenset((K.COMMA, K.STOP))
 
 
-def _opening(pieces: Sequence[Piece], cleaned: str) -> list[str]:
+def _opening(pieces: Sequence[Piece], said: Sequence[tuple[str, Token]]) -> list[str]:
     """The first words of a message up to its lift, where a number stands among them: "in two weeks bench 100x2"."""
     name = next((piece for piece in pieces[: REACH + 1] if piece.kind is K.NAME), None)
-    return [word for word, _ in spoken_words(tokenize(cleaned[: name.start]))] if name is not None else []
+    return [word for word, token in said if token.start < name.start] if name is not None else []
 
 
 def _opens_elsewhere(ahead: Sequence[str]) -> bool:

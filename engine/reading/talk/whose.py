@@ -63,7 +63,7 @@ def _may_be_ahead(prepared: Prepared) -> bool:
     pieces = prepared.spoken
     if may_be_on_for_a_day(pieces) or may_head_a_plan(pieces) or may_be_supposed(pieces):
         return True
-    return may_be_ahead(prepared.spoken, prepared.cleaned)
+    return may_be_ahead(prepared.spoken, prepared.tokens)
 
 
 def _is_stated(prepared: Prepared) -> bool:
