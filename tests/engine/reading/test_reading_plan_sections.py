@@ -6,7 +6,7 @@ import pytest
 
 from engine.reading import read
 from engine.reading.said_apart import said_apart
-from engine.reading.values import Context, Logged
+from engine.reading.values import Context, Logged, Outcome
 from tests.engine.reading.saying import KNOWN, readings, said, situation
 
 SECTIONS = """
@@ -38,5 +38,11 @@ def test_a_heading_asks_for_nothing(head: str) -> None:
 
     meant = said_apart(text, read(text, situation(), KNOWN), situation(), KNOWN)
 
-    assert [type(one) for one in meant] == [Logged]
-    assert [one.reps for one in meant[0].sets] == [5, 5, 4]
+    assert [one.reps for one in only(meant).sets] == [5, 5, 4]
+
+
+def only(meant: tuple[Outcome, ...]) -> Logged:
+    """The one thing that was meant, which is sets."""
+    (told,) = meant
+    assert isinstance(told, Logged)
+    return told
