@@ -41,11 +41,23 @@ def _place_of_reps(pieces: Sequence[Piece], at: int) -> int:
     while kind_at(pieces, place) in PARTING or kind_at(pieces, place) is K.GOT:
         told = told or pieces[place].kind in (K.GOT, K.COLON)
         place += 1
-    if kind_at(pieces, place) is not K.NUMBER or kind_at(pieces, place + 1) in BEHIND:
+    if kind_at(pieces, place) is not K.NUMBER or kind_at(pieces, place + 1) in BEHIND or _lists_more(pieces, place):
         return 0
     reps = pieces[place]
     told = told or reps.role is Role.REPS
     return place if told and reps.role in (Role.BARE, Role.REPS) and reps.value % 1 == 0 else 0
+
+
+def _lists_more(pieces: Sequence[Piece], at: int) -> bool:
+    """ "40kg to failure: 20, 17, 14": all to failure; in "40 to failure: 20, 30x15" a load."""
+    if kind_at(pieces, at + 1) not in (K.COMMA, K.AND) or kind_at(pieces, at + 2) is not K.NUMBER:
+        return False
+    more = pieces[at + 2]
+    reps = more.role in (Role.BARE, Role.REPS) and more.value <= MOST_LOADED_REPS
+    return reps and kind_at(pieces, at + 3) not in AS_OFTEN | PAIRED
+
+
+PAIRED = frozenset((K.TIMES, K.FOR))
 
 
 def _is_load(pieces: Sequence[Piece], at: int, reps: Piece) -> bool:
