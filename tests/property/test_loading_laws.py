@@ -13,7 +13,7 @@ from engine.loading.exercises import _loadable
 from engine.loading.gym import default_gym
 from engine.loading.mass import counts
 from engine.loading.masses import Masses
-from engine.loading.plates import bar_totals
+from engine.loading.plates import HEAVIEST_SIDE, bar_totals
 from engine.values.exercise import Equipment, Loading
 from engine.values.load import Basis, Load, Unit
 
@@ -30,9 +30,10 @@ def stocks(draw: st.DrawFn) -> Plates:
 
 
 def every_way(plates: Plates) -> list[tuple[Load, ...]]:
-    """All choices of plates for one side, by exhaustion."""
+    """All choices of plates that fit on one side, by exhaustion."""
     takes = product(*(range(held + 1) for _, held in plates.pairs))
-    return [tuple(size for (size, _), n in zip(plates.pairs, take, strict=True) for _ in range(n)) for take in takes]
+    ways = [tuple(size for (size, _), n in zip(plates.pairs, take, strict=True) for _ in range(n)) for take in takes]
+    return [way for way in ways if sum(map(counts, way)) <= HEAVIEST_SIDE]
 
 
 def total(side: tuple[Load, ...]) -> int:
