@@ -51,7 +51,8 @@ class SidedChunks(AnnouncedChunks):
         other = K.RIGHT if self.side is Side.LEFT else K.LEFT
         loaded = last.size == 1 and bool(last.factors[0]) and last.factors[0][-1].role is Role.LOAD
         for chunk in reversed(self.out.found[:-1] if not loaded else ()):
-            if last.size != 1 or last.before is not None or chunk.side is not None or len(chunk.factors[0]) != 1:
+            alone = [len(factor) for factor in chunk.factors[:1]] == [1]  # a set missed may have no number at all
+            if last.size != 1 or last.before is not None or chunk.side is not None or not alone:
                 break
             last = chunk
             if chunk.size == 1 and chunk.factors[0][0].role is Role.LOAD:

@@ -77,3 +77,8 @@ def test_talk_names_no_exercise_and_a_no_corrects(told: str, standing: str) -> N
 @pytest.mark.parametrize("text", ["next time ,7.5", "tomorrow,7", ", ,7.5 next time", "next time 7,5", "planned: ,5"])
 def test_a_plan_with_commas_and_nothing_else_is_read_without_an_error(text: str) -> None:
     assert said(text, situation(doing="barbell bench press"))
+
+
+@pytest.mark.parametrize("text", ["hip thrust rpe 8 missed +5 @8 left last set", "squat missed +5 right, missed left"])
+def test_a_side_behind_a_miss_without_a_number_is_read_without_an_error(text: str) -> None:
+    assert said(text)
