@@ -36,7 +36,7 @@ from engine.reading.corrections.load_moved import is_by_an_open_amount, without_
 from engine.reading.corrections.loaded import added_later, loaded, told_behind
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
-from engine.reading.corrections.names import new_exercise, new_unit, renamed_and_restated, swapped
+from engine.reading.corrections.names import new_exercise, renamed_and_restated, swapped
 from engine.reading.corrections.nothing_changed import (
     CONFIRMED,
     LOAD_OR_REPS,
@@ -57,6 +57,7 @@ from engine.reading.corrections.restated import is_of_one_of_several
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
+from engine.reading.corrections.units import counts_in_a_unit, new_unit
 from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import TALK, new_values, says_after, tells_how_some_were, tells_what_stands
 from engine.reading.latest_sets import latest_of_it, run_of_it
@@ -173,7 +174,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     """What is said where the words are of a correction, and nothing comes of it."""
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
-    if tells_how_often(told):
+    if tells_how_often(told) or counts_in_a_unit(told):
         return unclear(prepared)
     if tells_reps_apart(told):
         return nothing_changed(prepared, REPS_APART)
@@ -289,7 +290,7 @@ def _is_request(told: Told) -> bool:
 def _worked_out(told: Told) -> Correction | None:
     if reps_by_parts(told):
         return told_by_parts(replace(told, changes={}, removed=[], added=[], pointed=[]))
-    other_lift = is_of_another_lift(told)
+    other_lift = is_of_another_lift(told) or counts_in_a_unit(told)
     for way in WAYS:
         if other_lift and way is new_values:
             return None

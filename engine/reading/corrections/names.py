@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from engine.reading.corrections.correcting import UNITS, Told
+from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
 from engine.reading.corrections.renaming import NewName, renamed
 from engine.reading.corrections.restated import sets_read
 from engine.reading.corrections.whole_names import is_all_it_was, without_denied
 from engine.reading.entries.names import EQUIPMENT
-from engine.reading.latest_sets import last_message, latest_of_it, run_of_it, two_latest
+from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -167,49 +167,6 @@ def _are_alike(old: SetDone, new: SetDone) -> bool:
     """Whether the reps and the load are the same, or the new load was not told."""
     loads = old.load is None or new.load is None or (old.load.amount, old.load.unit) == (new.load.amount, new.load.unit)
     return loads and (old.reps, old.seconds, old.metres) == (new.reps, new.seconds, new.metres)
-
-
-def new_unit(told: Told) -> Correction | None:
-    """ "lbs not kg", "that was in pounds": the numbers stay."""
-    units = [piece.kind for piece in told.pieces if piece.kind in UNITS]
-    about = all(piece.kind in ABOUT_UNITS or (piece.kind is K.NEVER and is_be(piece)) for piece in told.pieces)
-    if not units or told.numbers() or not about or told.pieces[0].kind is K.ASKS:
-        return None
-    turned = K.NOT in told.kinds()
-    short = len(told.pieces) == 2 and told.pieces[0].text in ("in", "en", "i", "w", "em", "в", "as")
-    if not (len(told.pieces) == 1 or turned or told.slipped or short or _is_said(told)):
-        return None
-    place = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NOT), -1)
-    kept = [piece.kind for at, piece in enumerate(told.pieces) if piece.kind in UNITS and not (0 <= place < at)]
-    unit = UNITS[kept[0]] if kept else next(one for kind, one in UNITS.items() if kind is not units[0])
-    part = part_told(told.pieces, told.context)
-    if part.missing or part.named_unknown:
-        return None
-    for record in _of_unit(told, part):
-        if record.done.load is not None and record.done.load.amount:
-            told.set_to(record, replace(told.now(record), load=replace(record.done.load, unit=unit)))
-    return told.correction()
-
-
-def _of_unit(told: Told, part: Part) -> list[SetRecord]:
-    """The sets whose unit is put right: those that the part points at, the latest message's, or with "those" the row of
-    single sets that it ends.
-    """
-    if part.points and not part.whole:
-        return part.reached(told.context, told.plural)
-    latest = last_message(told.context)
-    return run_of_it(told.context) if len(latest) == 1 and told.plural else latest
-
-
-ABOUT_UNITS = frozenset(
-    (K.KG, K.LB, K.FILLER, K.NOT, K.NAME, K.LAST, K.FIRST, K.ORDINAL, K.BOTH, K.SETS, K.WITH, K.COMMA, K.STOP, K.ASKS,
-     K.FUTURE, K.MIDDLE, K.FOR, K.OTHERS, K.ONLY, K.HEADING, K.DENY, K.PLAIN, K.NOTE)
-)  # fmt: skip
-
-
-def _is_said(told: Told) -> bool:
-    said = any(is_be(piece) for piece in told.pieces) or told.has("mean") or told.starts("make")
-    return bool(said) and told.unknown() == 0
 
 
 def swapped(told: Told) -> Correction | None:
