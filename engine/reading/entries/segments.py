@@ -88,7 +88,7 @@ class Segmenter:
         dated = K.DATE in self.told
         cut = clauses(pieces)
         for clause in cut if self.told.isdisjoint(PARTING_LINES) else with_names_behind(cut):
-            if dated:
+            if dated and not _tells_days_apart(clause):
                 self._days(clause)
             if not clause.names:
                 self._nameless(clause)
@@ -255,10 +255,12 @@ class Segmenter:
     def _several(self, clause: Clause) -> None:
         """More than one name between two separators: cut before each, or behind each where the names stand last."""
         cuts = self._cuts(clause)
-        doubtful = not cuts
+        doubtful, days_apart = not cuts, _tells_days_apart(clause)
         bounds = [0, *cuts, len(clause.pieces)] if cuts else [0, *clause.names[1:], len(clause.pieces)]
         for start, end in pairwise(bounds):
             part = clause_of(clause.cut, clause.pieces[start:end])
+            if days_apart:
+                self._days(part)
             if len(part.names) == 1 and self._specified(clause, start):
                 continue
             if len(part.names) == 1:
@@ -381,3 +383,9 @@ def _one_exercise(pieces: list[Piece], told: set[K]) -> Entry | None:
 
 
 NEEDS_CUTTING = frozenset((K.PLAIN, K.UNRELATED, K.DATE, K.ROUNDS, K.BOTH, K.VARIANT, K.HEADING))
+
+
+def _tells_days_apart(clause: Clause) -> bool:
+    """ "squat 3x5 100 bench yesterday 3x5 80": a day right behind another name than the first is of that lift alone."""
+    days = [at for at, kind in enumerate(kinds_in_order(clause.pieces)) if kind is K.DATE]
+    return any(at - 1 in clause.names[1:] and at + 1 < len(clause.pieces) for at in days)

@@ -94,6 +94,8 @@ def test_words_that_open_a_message_leave_it_its_day(text, day, on):
         "bench 3x8 60. from {day} squat 3x5 100",
         "bench 3x8 60. for {day}: squat 3x5 100",
         "bench 3x8 60 and also {day} squat 3x5 100",
+        "bench 3x8 60 squat {day} 3x5 100",
+        "bench 3x8 60, squat {day} 3x5 100",
     ],
 )
 def test_a_day_ahead_of_the_second_lift_is_that_of_it_alone(text):
