@@ -12,6 +12,7 @@ from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answers.amended import amended, is_of_the_open_sets
 from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
+from engine.reading.answers.extent import by_extent
 from engine.reading.answers.loads import load_in_doubt, may_be_of_the_open_set, puts_no_load_right
 from engine.reading.answers.numbers import by_effort_or_load, by_number, in_the_gap, restated
 from engine.reading.answers.one_by_one import one_by_one
@@ -211,6 +212,7 @@ def _yes_or_no(told: Answering) -> Answer | None:
 WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     in_the_gap,
     completed,
+    by_extent,
     _yes_or_no,
     _denied,
     by_exercise,

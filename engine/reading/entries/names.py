@@ -15,7 +15,7 @@ from engine.reading.entries.entry import Entry
 from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
 from engine.reading.marks.grips import GRIPS, PARTING, is_a_grip, moved_alike
 from engine.reading.values import Context
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
 from engine.values.exercise import Equipment, Loading
@@ -109,12 +109,30 @@ def _in_hand_with(
     """ "then dumbbells 3x10 20" behind a bench press: the lift in hand, or the same with what is named now; "front
     80x5" behind a squat heads its sets, and is the front squat.
     """
-    if K.VARIANT in chunks.kinds and len(names) == 1 and entry.pieces[0].kind is K.VARIANT:
-        owners = of_the_lift(entry.pieces[0].text, names[0], catalogue)
-        return owners if len(owners) == 1 else (*names, *owners)
+    if len(names) == 1 and (way := _way_in_hand(entry)) is not None:
+        owners = _so_in_hand(way, names, catalogue)
+        alone = len(owners) == 1 and (way is entry.pieces[0] or len(chunks.found) == 1)
+        return owners if alone else tuple(dict.fromkeys((*names, *owners)))
     if chunks.equipment is None or len(names) != 1:
         return names
     return tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, names[0], catalogue))))
+
+
+def _way_in_hand(entry: Entry) -> Piece | None:
+    """The way that heads the sets or stands behind them: "front 80x5", "80x5 front", "side 30s", "free 70x5"."""
+    head, tail = entry.pieces[0], entry.pieces[-1]
+    if head.kind is K.VARIANT or (head.kind in WAYS_AHEAD and is_cued(head.text, WAYS_AHEAD[head.kind])):
+        return head
+    return tail if tail.kind is K.VARIANT else None
+
+
+def _so_in_hand(way: Piece, names: tuple[ExerciseName, ...], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    if way.kind is K.DENY:
+        return of_equipment(names, K.BARBELL, names[0], catalogue)
+    return of_the_lift(way.text, names[0], catalogue)
+
+
+WAYS_AHEAD = {K.EACH: frozenset(("sideways",)), K.DENY: frozenset(("freeweight",))}
 
 
 def of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -113,6 +113,10 @@ class Heads:
         told = self._way(way, lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
         if told is way:
             return line[at]
+        if told.told == WAY_OR_KIT and is_cued(way.text, WORN) and _is_heavier(line, at):
+            self.told = True
+            self.names = lift.names
+            return way._replace(kind=K.NOTE)  # with a belt on
         either = told.kind is K.NAME and way.kind is K.VARIANT and _may_stand_behind(line, at)
         return told._replace(told=BEHIND_OR_AHEAD) if either else told
 
@@ -221,6 +225,27 @@ def _may_stand_behind(line: Sequence[Piece], at: int) -> bool:
 
 
 PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
+
+
+def _is_heavier(line: Sequence[Piece], at: int) -> bool:
+    """ "squat 100x5, belt 120x3": the next set has no less load, and no more reps."""
+    ahead, behind = _pair(line[:at][-PIECES_OF_A_SET:][::-1]), _pair(line[at + 1 : at + 1 + PIECES_OF_A_SET])
+    if ahead is None or behind is None:
+        return False
+    return behind[0].value >= ahead[1].value and behind[1].value <= ahead[0].value
+
+
+def _pair(pieces: Sequence[Piece]) -> list[Piece] | None:
+    """The numbers of the first set, where they are two."""
+    numbers: list[Piece] = []
+    for piece in pieces:
+        if numbers and piece.kind in AHEAD_OF_A_REMARK:
+            break
+        numbers += [piece] if piece.kind is K.NUMBER else []
+    return numbers if len(numbers) == len(PAIR) - 1 else None
+
+
+PIECES_OF_A_SET = 6
 
 
 def _heads_a_time(line: Sequence[Piece], at: int) -> bool:

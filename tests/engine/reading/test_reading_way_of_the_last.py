@@ -59,8 +59,11 @@ ohp 50x5, 40x8 seated => barbell overhead press 5 at 50 kg; seated barbell overh
 squat pause 80x5, no pause 100x5 => pause squat 5 at 80 kg; barbell back squat 5 at 100 kg
 bench paused 80x5, touch and go 85x5 => paused bench press 5 at 80 kg; barbell bench press 5 at 85 kg
 deadlift 140x5, belt 150x3 => conventional deadlift 5 at 140 kg, 3 at 150 kg
-squat 100x5, belt 120x3 => ask: barbell back squat 5 at 100 kg, 3 at 120 kg \
-| barbell back squat 5 at 100 kg; belt squat 3 at 120 kg
+squat 80x5, 100x5, belt 120x3 => barbell back squat 5 at 80 kg, 5 at 100 kg, 3 at 120 kg
+squat 100x5, belt 120x10 => ask: barbell back squat 5 at 100 kg, 10 at 120 kg \
+| barbell back squat 5 at 100 kg; belt squat 10 at 120 kg
+squat 100x5, belt 60x9 => ask: barbell back squat 5 at 100 kg, 9 at 60 kg \
+| barbell back squat 5 at 100 kg; belt squat 9 at 60 kg
 bench 80x5, 75x5 tired => barbell bench press 5 at 80 kg, 5 at 75 kg
 bench 80x5, 70x5 paused => barbell bench press 5 at 80 kg, 5 at 70 kg
 """
