@@ -21,7 +21,7 @@ from itertools import pairwise
 
 from engine.reading.lexing.name_words import ANGLES
 from engine.reading.talk.clauses_of_talk import counted
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
@@ -216,13 +216,16 @@ OF_SETS = frozenset((K.NAME, K.NUMBER, K.COUNT, K.TIMES, K.KG, K.LB, K.SETS, K.R
 """ "3x8 60 @8 maybe" doubts the effort alone, and "could do 7 maybe" tells of none that were done."""
 
 
+PLANS = frozenset(("planhead", "markedplanned"))
+
+
 def _is_headed(pieces: Sequence[Piece]) -> bool:
     """ "program for monday - squat 5x5 100"."""
     name = next((at for at, piece in enumerate(pieces) if piece.kind is K.NAME), 0)
     ahead = pieces[:name]
     if not ahead or ahead[-1].kind not in (K.COLON, K.DASH) or any(piece.kind is K.LINE for piece in pieces):
         return False
-    return not phrasebook().cues["planhead"].isdisjoint([spoken(piece.text) for piece in ahead])
+    return any_cued([piece.text for piece in ahead], PLANS)
 
 
 def _is_imagined(ahead: Sequence[Piece]) -> bool:

@@ -6,7 +6,7 @@ import pytest
 
 from engine.reading import read
 from engine.reading.said_apart import said_apart
-from engine.reading.values import Context, Logged, Outcome
+from engine.reading.values import Asked, Context, Logged, Outcome
 from tests.engine.reading.saying import KNOWN, readings, said, situation
 
 SECTIONS = """
@@ -24,6 +24,7 @@ plan: // squat 3x5 102 // bench 3x8 72 // done: // 3x5 97 // 3x8 67 => \
 ask: barbell back squat 3×5 at 102 kg; barbell bench press 3×8 at 72 kg, 3×5 at 97 kg, 3×8 at 67 kg
 todays plan // squat 3x5 102                             => ask: barbell back squat 3×5 at 102 kg
 todays workout: // squat 3x5 102                         => barbell back squat 3×5 at 102 kg
+planned: bench 3x8 72                                     => ask: barbell bench press 3×8 at 72 kg
 """
 
 
@@ -46,3 +47,10 @@ def only(meant: tuple[Outcome, ...]) -> Logged:
     (told,) = meant
     assert isinstance(told, Logged)
     return told
+
+
+def test_a_plan_is_nobody() -> None:
+    outcome = read("planned: bench 3x8 72", situation(), KNOWN)
+
+    assert isinstance(outcome, Asked)
+    assert outcome.question.startswith("Did you do that?")
