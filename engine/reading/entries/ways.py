@@ -92,6 +92,8 @@ def _named_more_closely(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[
     if not closer and tells_a_way(way, lift, catalogue):
         closer = of_the_lift(way.text, lift.names[0], catalogue)
         closer = closer or _told_together(way, lift, catalogue)
+        if is_a_grip(way.text) and not moved_alike(lift.names, closer, catalogue):
+            return ()  # "barbell close grip" is no row
     alike = tuple(name for name in closer if _held_alike((name,), lift, catalogue))
     return (alike or closer) if movement not in way.text.split() else ()
 

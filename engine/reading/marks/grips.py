@@ -21,6 +21,8 @@ def with_grips(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
     before: Piece | None = None
     for at, piece in enumerate(pieces):
         if before is not None and _is_of_another_movement(pieces, at, before, catalogue):
+            if owners := catalogue.owners(f"{piece.text} {before.text}") if _is_headed(pieces, at, before) else ():
+                out[at - 2] = before._replace(names=owners)  # "pulldown, close grip 50x8"
             out.append(piece._replace(kind=K.NOTE, names=()))
             continue
         before = piece if piece.kind is K.NAME else before
@@ -46,12 +48,18 @@ def _movements(names: Sequence[ExerciseName], catalogue: Catalogue) -> set[tuple
 
 
 def _goes_on(pieces: list[Piece], at: int, before: Piece) -> bool:
-    """Whether the grip stands right behind numbers, or the lift before it was told with a grip of its own."""
+    """Whether the grip stands right behind numbers or the lift, or that was told with a grip of its own."""
     told = is_cued(before.text.split()[0], GRIPS) and pieces[at - 1].kind in PARTING
     alone = pieces[at - 1].kind in BEFORE_A_REMARK and kind_at(pieces, at + 1) in ENDS
-    return at > 0 and (pieces[at - 1].kind is K.NUMBER or told or alone)
+    return at > 0 and (pieces[at - 1].kind is K.NUMBER or told or alone or _is_headed(pieces, at, before))
 
 
+def _is_headed(pieces: list[Piece], at: int, before: Piece) -> bool:
+    """ "barbell row, close grip 50x8": the lift stands right in front, with a sign between."""
+    return at > 1 and pieces[at - 2] is before and pieces[at - 1].kind in BEHIND_A_LIFT
+
+
+BEHIND_A_LIFT = frozenset((K.COMMA, K.COLON, K.DASH))
 BEFORE_A_REMARK = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
 ENDS = frozenset((None, K.COMMA, K.CLOSE, K.STOP, K.LINE))
 PARTING = frozenset((K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.SLASH))
