@@ -104,6 +104,8 @@ class Chunker(SidedChunks):
         self.out.dangling = self.out.dangling or self.warm_left > 0 or one_sided
         if self.warm_lead:
             self._doubt_warm_ups_behind_the_name()
+        if self.warm_headed is not None:
+            self._doubt_sets_behind_the_first(self.warm_headed)
         if self.pins_told and (self.pins_told > 1 or not tells_a_load(self.out.found)):
             self.out.pins = True
         if 0 < self.last_at < len(self.out.found):

@@ -45,6 +45,8 @@ class WarmUpChunks(MarkedChunks):
     """The word stood at the head of brackets: it speaks of what they hold."""
     warm_lead: int = 0
     """How many sets were warm-ups where a comma and the name of their lift came; 0 where none did."""
+    warm_headed: int | None = None
+    """Behind how many sets the last word stood that headed one: "wu 60x5, 100x5"; None where none did, or work came."""
     warm_led: bool = False
     """The name stood behind the sets of its clause: "60x8, 70x5 on bench"."""
 
@@ -62,6 +64,8 @@ class WarmUpChunks(MarkedChunks):
             self.out.dangling = True  # "3x5 100 with warm up": some of them, or besides
         if self._last() is None or self._heads_brackets() or self._heads_with_after():
             self.kind = SetKind.WARMUP
+            alone = piece.told != SEVERAL and self._kind() is K.NUMBER and not self.depth
+            self.warm_headed = 0 if alone else None
             self.warm_in_brackets = self.depth > 0 and self._kind() is not K.CLOSE  # "3x5 80 (warm-up 60x5)"
         elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
             self._mark_run(piece)
@@ -71,6 +75,7 @@ class WarmUpChunks(MarkedChunks):
             self._mark_either_way(piece)
         else:
             self.kind = SetKind.WARMUP
+            self.warm_headed = len(self.out.found) if self.warm_headed is not None else None
         self.at += 1
 
     def _says_what_for(self) -> bool:
@@ -235,6 +240,21 @@ class WarmUpChunks(MarkedChunks):
             return  # "warmed up with 60x5, squat 3x5 100"
         self.out.warm_either = frozenset(at for at in warm if at < self.warm_lead), warm
 
+    def _doubt_sets_behind_the_first(self, headed: int) -> None:
+        """ "wu 60x5, 100x5, 110x5": where the reps do not fall as they do in warming up, the others may be the work."""
+        found = self.out.found
+        last = found[-2:]
+        if headed >= len(found) - 1 or any(chunk.kind is not SetKind.WARMUP for chunk in found) or self.out.warm_either:
+            return
+        if self.warm_lead or any(chunk.size != len(last) or chunk.at for chunk in last) or not _keeps_its_reps(*last):
+            return
+        work = len(found) - 1
+        while work > headed + 1 and min(_values(found[work - 1])) == min(_values(found[work])):
+            work -= 1
+        for chunk in found[work:]:
+            chunk.kind = None
+        self.out.warm_either = frozenset(range(work)), frozenset(range(len(found)))
+
     def _places(self, run: list[Chunk]) -> range:
         return range(len(self.out.found) - len(run), len(self.out.found))
 
@@ -256,6 +276,12 @@ class WarmUpChunks(MarkedChunks):
         while start and found[start].before not in parting and found[start - 1].kind is None:
             start -= 1
         return start
+
+
+def _keeps_its_reps(one: Chunk, other: Chunk) -> bool:
+    """Whether the second of two sets has no fewer reps than the first, nor less load."""
+    before, behind = _values(one), _values(other)
+    return min(before) <= min(behind) and max(before) <= max(behind)
 
 
 def _warm(run: list[Chunk]) -> None:
@@ -286,6 +312,10 @@ def _runs_on(run: list[Chunk]) -> bool:
 def _ends_with_a_load(run: Sequence[Chunk]) -> bool:
     """Whether the last of these is a number right behind a pair: the load of "3x5 60"."""
     return len(run) > 1 and run[-1].size == 1 and run[-1].before is None and run[-2].size > 1
+
+
+def _values(chunk: Chunk) -> list[Decimal]:
+    return [number.value for factor in chunk.factors for number in factor]
 
 
 def _heaviest(chunk: Chunk) -> Decimal:
