@@ -12,9 +12,11 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
+from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
 from engine.reading.marks.grips import GRIPS, PARTING, is_a_grip, moved_alike
 from engine.reading.values import Context
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
@@ -48,8 +50,8 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     """The exercises that an entry may be about: one where that is settled, none where nothing tells."""
     if not entry.names:
         return _in_hand_with(_unnamed(entry, context), entry, chunks, catalogue)
-    if context.doing is not None and is_a_grip(entry.phrase):
-        return _with_grip(entry, context.doing, catalogue)
+    if is_a_grip(entry.phrase) and (doing := context.doing or _announced_alone(context)) is not None:
+        return _with_grip(entry, doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
     _doubt_its_sets(entry, chunks, context, catalogue)
     names = _with_one_in_hand(_narrowed(said, context), context, catalogue)
@@ -96,6 +98,10 @@ def _heads_sets(pieces: Sequence[Piece], at: int) -> bool:
 GRIP = "grip"
 
 
+def _announced_alone(context: Context) -> ExerciseName | None:
+    return context.announced[0] if len(context.announced) == 1 else None
+
+
 def _with_grip(entry: Entry, doing: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """ "close grip 50x10" behind a pulldown: the lift in hand with that grip, or the one that is named by it."""
     if moved_alike((doing,), entry.names, catalogue):
@@ -109,6 +115,8 @@ def _in_hand_with(
     """ "then dumbbells 3x10 20" behind a bench press: the lift in hand, or the same with what is named now; "front
     80x5" behind a squat heads its sets, and is the front squat.
     """
+    if len(names) == 1 and (unpaused := _unpaused(names[0], entry, chunks, catalogue)):
+        return unpaused
     if len(names) == 1 and (way := _way_in_hand(entry)) is not None:
         owners = _so_in_hand(way, names, catalogue)
         alone = len(owners) == 1 and (way is entry.pieces[0] or len(chunks.found) == 1)
@@ -132,6 +140,33 @@ def _so_in_hand(way: Piece, names: tuple[ExerciseName, ...], catalogue: Catalogu
     return of_the_lift(way.text, names[0], catalogue)
 
 
+def _unpaused(
+    doing: ExerciseName, entry: Entry, chunks: Chunks, catalogue: Catalogue
+) -> tuple[ExerciseName, ...] | None:
+    """ "no pause 90x5" behind a paused bench press: the lift without its pause, or either where more sets are told;
+    None where nothing denies the pause.
+    """
+    words = doing.split()
+    bare = [word for word in words if not tells_a_pause(word)]
+    if len(bare) in (0, len(words)):
+        return None
+    denied = [at for at in range(len(entry.pieces)) if _denies_a_pause(entry.pieces, at)]
+    owners = catalogue.owners(" ".join(bare)) if denied else ()
+    if not owners:
+        return None
+    alone = (denied[0] == 0 or len(chunks.found) == 1) and len(numbers_in(chunks)) > 1  # "5 no pause" has a load
+    return owners if alone else tuple(dict.fromkeys((doing, *owners)))
+
+
+def _denies_a_pause(pieces: Sequence[Piece], at: int) -> bool:
+    """ "no pause", "unpaused", "touch and go", at the head of numbers or at the end of them."""
+    alone = pieces[at].kind is K.NOTE and is_cued(pieces[at].text, UNPAUSED)
+    denied = pieces[at].kind is K.DENY and kind_at(pieces, at + 1) is K.NOTE and tells_a_pause(pieces[at + 1].text)
+    return alone or (denied and kind_at(pieces, at + 2) in BESIDE_A_WAY)
+
+
+UNPAUSED = frozenset(("nopause", "usualway"))
+BESIDE_A_WAY = frozenset((None, K.NUMBER, K.COMMA, K.COLON, K.STOP, K.LINE, K.CLOSE))
 WAYS_AHEAD = {K.EACH: frozenset(("sideways",)), K.DENY: frozenset(("freeweight",))}
 
 

@@ -26,6 +26,17 @@ plank 60s | side 30s => plank 60 s; side plank 30 s
 bench smith 60x8 | free 70x5 => smith machine bench press 8 at 60 kg; barbell bench press 5 at 70 kg
 squat 100x5, belt 120x3 => barbell back squat 5 at 100 kg, 3 at 120 kg
 """
+NO_PAUSE_LATER = """
+bench paused 90x5 | no pause 90x5 => paused bench press 5 at 90 kg; barbell bench press 5 at 90 kg
+bench paused 90x5 | 95x5 no pause => paused bench press 5 at 90 kg; barbell bench press 5 at 95 kg
+bench paused 90x5 | touch and go 100x5 => paused bench press 5 at 90 kg; barbell bench press 5 at 100 kg
+bench paused 90x5 | unpaused 90x5 => paused bench press 5 at 90 kg; barbell bench press 5 at 90 kg
+bench paused 90x5 | sin pausa 95x5 => paused bench press 5 at 90 kg; barbell bench press 5 at 95 kg
+squat pause 90x5 | no pause 3x5 100 => pause squat 5 at 90 kg; barbell back squat 3×5 at 100 kg
+bench paused 90x5 | 80x5, 85x5 no pause => paused bench press 5 at 90 kg
+bench paused 90x5 | no pause between 90x5 => paused bench press 2×5 at 90 kg
+bench paused 90x5 | 90x5 => paused bench press 2×5 at 90 kg
+"""
 ANSWERED = """
 squat 80x5 front, 100x5 | both front => barbell front squat 5 at 80 kg, 5 at 100 kg
 squat 80x5 front, 100x5 | only the first => barbell front squat 5 at 80 kg; barbell back squat 5 at 100 kg
@@ -50,7 +61,8 @@ pull ups 8, 8, 5 +10 | just the 5 => pull-up 2×8, 5 at +10 kg
 
 
 @pytest.mark.parametrize(
-    ("messages", "standing"), [row for table in (DONE_WITHOUT, A_MESSAGE_LATER, ANSWERED) for row in dialogues(table)]
+    ("messages", "standing"),
+    [row for table in (DONE_WITHOUT, A_MESSAGE_LATER, NO_PAUSE_LATER, ANSWERED) for row in dialogues(table)],
 )
 def test_a_way_told_later_changes_no_set_that_stands(messages: str, standing: str) -> None:
     assert log_after(*messages.split(" | ")) == standing
