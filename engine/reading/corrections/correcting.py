@@ -145,7 +145,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
     told = Told(words[first:last], judged, context, catalogue, book)
-    told.joined = prepared.spoken[0].kind is K.AND
+    told.joined = prepared.spoken[0].kind is K.AND or "andword" in CUES_OF[prepared.spoken[0].text]
     told.blamed = first > begin and _is_blaming(spoken[first - 1], spoken[first][1], prepared.cleaned)
     told.retracted = first > begin and words[begin] in book.cues["retracts"]
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
@@ -326,10 +326,12 @@ PLACED = frozenset((K.ORDINAL, K.FIRST, K.LAST, K.MIDDLE, K.FROM_LAST))
 
 
 def _denies_a_number(pieces: list[Piece], at: int) -> bool:
-    """ "eran 4 reps, no 5": between what was told and the number that it was not."""
-    ahead = pieces[at - 2].kind if pieces[at - 1].kind is K.COMMA and at > 1 else pieces[at - 1].kind
+    """ "eran 4 reps, no 5", "eran 87,5 y no 90": between what was told and the number that it was not."""
+    told = [piece.kind for piece in pieces[max(0, at - 3) : at]]
+    while told and told[-1] in (K.COMMA, K.AND):
+        told.pop()
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
-    return behind is K.NUMBER and ahead in (*ENDS_OF_A_NUMBER, K.REPS)
+    return behind is K.NUMBER and bool(told) and told[-1] in (*ENDS_OF_A_NUMBER, K.REPS)
 
 
 ENDS_OF_A_NUMBER = (K.NUMBER, K.KG, K.LB)

@@ -27,6 +27,7 @@ from engine.reading.corrections.days_apart import moved_apart
 from engine.reading.corrections.days_named import ON_A_DAY, Named, day_named, days_named
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
 from engine.reading.corrections.done_so_often import done_so_often, says_as_many, tells_how_often, tells_reps_apart
+from engine.reading.corrections.going_on import goes_on
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
@@ -59,7 +60,13 @@ from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_part
 from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.units import counts_in_a_unit, new_unit
 from engine.reading.corrections.value_first import with_value_behind
-from engine.reading.corrections.values import TALK, new_values, says_after, tells_how_some_were, tells_what_stands
+from engine.reading.corrections.values import (
+    TALK,
+    new_values,
+    says_after,
+    tells_how_some_were,
+    tells_what_stands,
+)
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.marks.roughly import tells_roughly
@@ -174,7 +181,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     """What is said where the words are of a correction, and nothing comes of it."""
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
-    if tells_how_often(told) or counts_in_a_unit(told):
+    if tells_how_often(told) or counts_in_a_unit(told) or goes_on(told):
         return unclear(prepared)
     if tells_reps_apart(told):
         return nothing_changed(prepared, REPS_APART)

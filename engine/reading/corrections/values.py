@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from engine.reading.corrections.clauses import clauses, is_of_all_reps, rated, speaks_of_the_last_reps
 from engine.reading.corrections.correcting import Told, cue_at
+from engine.reading.corrections.going_on import goes_on_with_it
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.parts import Part, first_word, is_be, part_told
@@ -78,16 +79,7 @@ APART = frozenset(("apart",))
 
 
 def _is_told_anew(told: Told) -> bool:
-    return _puts_at(told) or is_retyped_alone(told) or _goes_on_correcting(told) or tells_the_whole(told)
-
-
-def _goes_on_correcting(told: Told) -> bool:
-    """ "make that 45", then "and only 9 reps": the same set again, as long as it is the latest and has been changed."""
-    kinds = told.kinds()
-    return told.joined and told.context.amended and K.ONLY in kinds and kinds <= GOING_ON and len(told.numbers()) == 1
-
-
-GOING_ON = frozenset((K.ONLY, K.NUMBER, K.REPS, K.FILLER, K.GOT, K.FOR, K.AT, K.KG, K.LB))
+    return _puts_at(told) or is_retyped_alone(told) or goes_on_with_it(told) or tells_the_whole(told)
 
 
 def _puts_at(told: Told) -> bool:
