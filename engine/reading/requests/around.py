@@ -93,14 +93,17 @@ def among_reasons(
     clauses = clauses_of(prepared.cleaned, words, book)
     if not 1 < len(clauses) <= MOST_CLAUSES:
         return None
-    bent = None
+    bent = back = None
     for first, last in _stretches(len(clauses)):
         start, end = clauses[first][0], clauses[last][1]
         found = _asked_between(prepared, words, start, end, context, book, recognise)
-        if found is not None and found.name not in BENDING:
+        if found is not None and found.name == "redo" and not context.undone:
+            back = back or found  # "undo that, it did count": nothing was undone that could come back
+        elif found is not None and found.name not in BENDING and (back is None or found.name == "undo"):
             return found
-        bent = bent or found
-    return bent
+        else:
+            bent = bent or found
+    return back or bent
 
 
 def _stretches(count: int) -> Iterator[tuple[int, int]]:
