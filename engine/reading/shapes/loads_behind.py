@@ -36,7 +36,8 @@ class LoadedBehind(Adding):
     def _heads_a_way(self, number: Piece) -> bool:
         """ "32s 40m, 24s 60m": behind a sign and ahead of a distance, as the pair of implements before it stood."""
         found, place = self.chunks.found, self._place_of(number)
-        first, ahead = found[0].factors[0][:1], found[place + 1 : place + 2]
+        heads = found[0].factors[:1]  # none where the first set is told as the one before it
+        first, ahead = heads[0][:1] if heads else (), found[place + 1 : place + 2]
         alike = bool(first) and first[0].role is Role.PLURAL and found[place].before is not None and place != 0
         far = bool(ahead) and ahead[0].before is None and ahead[0].size == 1
         return alike and far and ahead[0].factors[0][0].role is Role.METRES

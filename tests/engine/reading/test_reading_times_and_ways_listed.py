@@ -29,3 +29,8 @@ squat 102 20m/20m                   => ask:
 @pytest.mark.parametrize(("text", "context", "meant"), readings(LISTED))
 def test_times_and_distances_are_no_reps(text: str, context: Context, meant: str) -> None:
     assert said(text, context).strip() == meant
+
+
+@pytest.mark.parametrize("text", ["farmers walk same again (8) in 30s last in 30s", "farmers walk same in 30s 30s"])
+def test_times_behind_the_same_again_are_read_without_an_error(text: str) -> None:
+    assert said(text)
