@@ -46,6 +46,7 @@ from engine.reading.corrections.nothing_changed import (
     OF_WHICH_LIFT,
     REPS_APART,
     TOLD_ROUGHLY,
+    WEIGHT_OF_THE_BAR,
     WHICH_DAY,
     nothing_changed,
     unclear,
@@ -70,6 +71,7 @@ from engine.reading.corrections.values import (
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.marks.roughly import tells_roughly
+from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
 from engine.reading.values import Context, Correction, NoSets
@@ -121,10 +123,20 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     return unclear(prepared) if isinstance(plain, Correction) else plain
 
 
+def _weighs_the_bar(prepared: Prepared) -> bool:
+    """ "the bar was 15": what was lifted with it, nobody can say."""
+    if K.BAR not in prepared.told or K.TIMES in prepared.told:
+        return False
+    bars = [at for at, piece in enumerate(prepared.spoken) if piece.kind is K.BAR]
+    return any(tells_its_weight(prepared.spoken, at + 1) for at in bars)
+
+
 def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
+    if context.recent and _weighs_the_bar(prepared):
+        return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
     earlier = _of_an_earlier_day(prepared, context, catalogue)
     if earlier is not None or _tells_new_sets(prepared, context):
         return earlier

@@ -2,7 +2,7 @@
 
 together = day ( "and" | "/" | "," ) day         tue and thu bench 3x8 70
 inside   = day sets name day sets                 mon 100x5 squat wed 105x5
-nameless = day sets day sets, of the lift in hand  monday 3x5 100, wednesday 3x5 105
+nameless = day sets day sets, of the lift in hand  monday 3x5 100, wednesday 3x5 105; squat today 105x5 monday 100x5
 """
 
 from __future__ import annotations
@@ -55,8 +55,12 @@ def _clashes(pieces: list[Piece], one: int, other: int) -> bool:
         return False
     if K.NAME in between:
         named = between.index(K.NAME)
+        if named == 0 and between.count(K.NAME) == 1 and pieces[other - 1].kind in ENDS_OF_SETS:
+            return not _is_named(pieces, other)  # "today squat 105x5 monday 100x5"
         return named == len(between) - 1 and between[max(0, named - 1)] is K.NUMBER and not _is_named(pieces, other)
-    return K.NUMBER in between and K.NAME not in [piece.kind for piece in pieces[:one]] and not _is_named(pieces, other)
+    ahead = [piece.kind for piece in pieces[:one]]
+    first = K.NUMBER not in ahead and pieces[other - 1].kind in ENDS_OF_SETS  # "squat today 105x5 monday 100x5"
+    return K.NUMBER in between and (K.NAME not in ahead or first) and not _is_named(pieces, other)
 
 
 def _both_have_the_sets(pieces: list[Piece], one: int, other: int, between: list[K]) -> bool:

@@ -190,11 +190,16 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)
 
 
+OF_A_SET = COUNTED | {K.KG, K.LB, K.REPS}
+
+
 def _is_another_lift(pieces: list[Piece], name: int) -> bool:
     """Whether the lift there has no numbers of its own, and another one in its clause has those in front of it."""
     ahead, _ = _clause(pieces, name)
     kinds = [piece.kind for piece in ahead]
     grip = pieces[name].text.endswith(GRIP)
+    if kind_at(pieces, name - 1) in (K.COMMA, K.STOP, K.AND) and kind_at(pieces, name - 2) in OF_A_SET:
+        return not grip and K.NAME not in [piece.kind for piece in pieces[max(0, name - REACH_OF_A_CLAUSE) : name]]
     return not grip and K.NAME in kinds and not COUNTED.isdisjoint(kinds[kinds.index(K.NAME) :])
 
 

@@ -14,7 +14,8 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, is_one_word, kinds_in_order, places_in
 
-DAYS = frozenset((K.YESTERDAY, K.WEEKDAY, K.LAST_WEEKDAY, K.DAYS_AGO))
+DAYS = frozenset((K.YESTERDAY, K.WEEKDAY, K.LAST_WEEKDAY, K.DAYS_AGO, K.ORDINAL))
+"""The Portuguese "segunda" is Monday, and the second."""
 WAS = frozenset(("was", "were"))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.CLOSE, K.LINE))
 BETTERING = frozenset(("beats", "compared", "betters"))

@@ -126,10 +126,18 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     after = past_links(pieces, at + 1)
     out.append(aside(pieces[at]))
     roles = (Role.BARE, Role.LOAD) if pieces[at].text in SUMS else (Role.BARE,)
+    if kind_at(pieces, after + 1) is K.TIMES and pieces[at].text in RECKONED and _counts(out):
+        return after + 3  # "110x1 e1rm 115x1"
     numbered = is_amount(pieces, after) and pieces[after].role in roles
     return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
 
 
+def _counts(out: list[Piece]) -> bool:
+    return any(piece.kind is K.TIMES for piece in out[-REACH_OF_A_PAIR:])
+
+
+RECKONED = frozenset(("e", "e1rm", "est", "estimated", "calculated", "projected"))
+REACH_OF_A_PAIR = 6
 MEASURE = frozenset(("measure",))
 SUMS = frozenset(
     ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",

@@ -45,6 +45,8 @@ def may_hold_turns(pieces: Sequence[Piece], kinds: set[K]) -> bool:
 def with_turns(pieces: list[Piece], called: str) -> list[Piece]:
     """The pieces without the turns of other people; where nobody's turn is hers, those people as others."""
     kinds = kinds_in_order(pieces)
+    if (shared := _shared(pieces, kinds)) > 0:
+        return [*pieces[:shared], pieces[shared]._replace(kind=K.UNCLEAR), *pieces[shared + 1 :]]
     own = called.casefold().split()
     turns = [turn for at in places_in(WORDS, kinds) if (turn := _turn(pieces, kinds, at, own)) is not None]
     if len(turns) < LEAST_TURNS:
@@ -64,6 +66,21 @@ def with_turns(pieces: list[Piece], called: str) -> list[Piece]:
 
 
 LEAST_TURNS = 2
+
+
+def _shared(pieces: Sequence[Piece], kinds: Sequence[K]) -> int:
+    """The place of the sign of "me/anna 100x5/60x5", behind which nobody can say whose is which; 0 for none."""
+    for at in places_in(BOTH, kinds):
+        sides = (pieces[at - 1], pieces[at + 1]) if 0 < at < len(pieces) - 1 else ()
+        mine = [is_cued(word.text, ME) for word in sides]
+        named = [word.kind in WHO and _may_be_a_name(word, True) for word in sides]
+        if (mine in ([True, False], [False, True])) and named[mine.index(False)] and K.SLASH in kinds[at + 2 :]:
+            return at
+    return 0
+
+
+BOTH = frozenset((K.SLASH, K.AND, K.PLUS))
+WHO = frozenset((K.PLAIN, K.OTHERS))
 
 
 def _turn(pieces: Sequence[Piece], kinds: Sequence[K], at: int, own: Sequence[str]) -> Turn | None:

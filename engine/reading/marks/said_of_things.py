@@ -23,7 +23,8 @@ ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.CLOSE, K.DASH))
 SETS_GO_ON = frozenset((K.NUMBER, K.TIMES, K.COUNT, K.FOR, K.AT, K.WITH, K.PLUS, K.AND, K.EACH, K.BAR, K.PLATE, K.NAME))
 LINKS = frozenset((K.WITH, K.AT, K.PLUS, K.ONLY, K.TIMES))
 PARTS = frozenset((K.COMMA, K.STOP, K.LINE, K.DASH, K.OPEN))
-MOST_PLATES = 8
+MOST_PLATES, HEAVIEST_BAR = 8, 25
+"""Plates on a bar, and its kilograms. Common practice, no source."""
 WAS, SHAPED = frozenset(("was", "were", "is")), frozenset(("barshape",))
 
 
@@ -39,6 +40,9 @@ def said_of_the_bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if any(piece.kind is K.ASKS for piece in out[-REACH_OF_A_QUESTION:]):
         out.append(aside(bar))  # "no idea what was on the bar"
         return at + 1
+    if tells_its_weight(pieces, at + 1):
+        out.append(bar._replace(kind=K.UNCLEAR))
+        return at + 1
     said = kind_at(pieces, at + 1) in SAID_OF_A_BAR and kind_at(pieces, at + 2) not in COUNTING
     parted = _parts_a_set(out)
     if parted is not None and _load_told(out):
@@ -49,6 +53,15 @@ def said_of_the_bar(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         bar = aside(bar)
     out.append(bar)
     return at + 1
+
+
+def tells_its_weight(pieces: list[Piece], at: int) -> bool:
+    """ "the bar was 15, 35 then": what it weighed, and no reps with it; "bar was 5x5" are sets."""
+    near = range(at + 1, at + REACH_OF_A_QUESTION)
+    number = next((place for place in near if kind_at(pieces, place) is K.NUMBER), 0)
+    if not number or not any(is_cued(piece.text, WAS) for piece in pieces[at:number]):
+        return False
+    return kind_at(pieces, number + 1) not in SETS_GO_ON and MOST_PLATES < pieces[number].value <= HEAVIEST_BAR
 
 
 def _parts_a_set(out: list[Piece]) -> K | None:

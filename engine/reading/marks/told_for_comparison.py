@@ -4,6 +4,7 @@ behind   = set NOT-DONE sets                 "100x5 planned 105x5", "100x5 usual
          | set [ word ] TOWARDS [ word ] sets                "100x5 on the way to 140x1", "100x5 ready for 105x5": asked
 bracket  = set "(" PLANNED sets ")"          "100x5 (planned 105x5)", "100x5 (usual 105x5)": a remark
          | set "(" BEST sets ")"             "100x5 (best 110x5)", "100x5 (pb 110x5)": asked
+reckoned = set RECKONED set | set "(" set RECKONED ")"         "110x1 e1rm 115x1", "110x1 (115x1 est)": a remark
 A comma or a word between makes a clause of its own, for which the rules of talk hold.
 """
 
@@ -11,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.words.ahead import kind_at
+from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, kinds_in_order, places_in
@@ -31,10 +32,36 @@ def with_what_is_compared(pieces: list[Piece]) -> list[Piece]:
     out = pieces
     for at in reversed(places_in(WORDS, kinds_in_order(pieces))):
         cues = CUES_OF[pieces[at].text]
+        if "reckoned" in cues:
+            out = _without_what_is_reckoned(out, at)
+            continue
         numbers = _numbers_behind(pieces, at) if at and not cues.isdisjoint(CUES) else 0
         if numbers:
             out = _told_apart(out, at, numbers, cues)
     return out
+
+
+def _without_what_is_reckoned(pieces: list[Piece], at: int) -> list[Piece]:
+    """ "110x1 (115x1 est)", "110x1 e1rm 115x1": a remark; behind a comma, "110x1, 115x1 est", asked."""
+    numbers = _numbers_behind(pieces, at)
+    if numbers:
+        parted = kind_at(pieces, at - 1) in SIGNS
+        if kind_at(pieces, at - 1 - parted) not in ENDS_OF_SETS:
+            return pieces
+        return [*pieces[:at], aside(pieces[at])._replace(end=pieces[numbers + 2].end), *pieces[numbers + 3 :]]
+    start = at - PAIR
+    if kind_at(pieces, at + 1) not in ENDS or [piece.kind for piece in pieces[max(0, start) : at]] != PAIRED:
+        return pieces
+    if start < 2 or pieces[start - 1].kind not in SIGNS or pieces[start - 2].kind not in ENDS_OF_SETS:
+        return pieces
+    told = aside(pieces[start]) if pieces[start - 1].kind is K.OPEN else pieces[start]._replace(kind=K.UNCLEAR)
+    return [*pieces[:start], told, *pieces[at + 1 :]]
+
+
+PAIR = 3
+PAIRED = [K.NUMBER, K.TIMES, K.NUMBER]
+SIGNS = frozenset((K.OPEN, K.COMMA, K.DASH, K.EQUALS, K.COLON, K.DROP, K.STOP))
+ENDS = frozenset((None, K.CLOSE, K.COMMA, K.STOP, K.LINE, K.SETTING))
 
 
 def _told_apart(pieces: list[Piece], at: int, numbers: int, cues: frozenset[str]) -> list[Piece]:

@@ -108,12 +108,17 @@ def speaks_of_several(pieces: Sequence[Piece]) -> bool:
     count, said = told[1], told[2:]
     several = count.role is Role.BARE and 1 < count.value <= MOST_SPOKEN_OF
     had = K.RESERVE_LEFT in [piece.kind for piece in said] or told[0].kind is K.FIRST
+    had = had or ((said[0].kind in HAVING or is_cued(said[0].text.split()[0], KIT)) and count.value <= MOST_HAVING)
     plainly = count.spelled or had or any(piece.text in PLURAL for piece in said)
     return several and plainly and {piece.kind for piece in said} <= OF_A_REMARK and said[-1].kind in ENDS_OF_A_REMARK
 
 
 LEAST_OF_A_REMARK = 3
 MOST_SPOKEN_OF = 6
+HAVING = frozenset((K.WITH, K.PAUSE))
+KIT = frozenset(("withkit",))
+MOST_HAVING = 3
+""" "last 2 with a belt" are sets; "last 5 with a belt" may be five reps. Common practice, no source."""
 PLURAL = frozenset(("were", "are", "felt"))
 ENDS_OF_A_REMARK = frozenset((K.NOTE, K.PAUSE, K.PLAIN))
 OF_A_REMARK = ENDS_OF_A_REMARK | {K.FILLER, K.RESERVE_LEFT, K.WITH, K.NEVER, K.DENY, K.NOT}
