@@ -74,6 +74,7 @@ from engine.reading.marks.roughly import tells_roughly
 from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
+from engine.reading.talk.statements import names_sets_alone
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -135,6 +136,8 @@ def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
     prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
+    if context.recent and K.SETS in prepared.told and names_sets_alone(prepared.spoken):
+        return unclear(prepared)
     if context.recent and _weighs_the_bar(prepared):
         return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
     earlier = _of_an_earlier_day(prepared, context, catalogue)

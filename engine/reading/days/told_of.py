@@ -169,6 +169,8 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
         return True  # "squat 3x5 100 2 beers last night"
     ahead, _ = _clause(pieces, at, SAID)
     kinds = {piece.kind for piece in ahead}
+    if [piece.kind for piece in ahead[:2]] == HOW_A_DAY_WAS:
+        return True  # "3x5 100 long day yesterday"
     before = kind_at(pieces, at - len(ahead) - 1)
     if before is K.NAME and _is_another_lift(pieces, at - len(ahead) - 1):
         return True  # "squat 3x5 100 bench on tuesday"
@@ -190,6 +192,7 @@ def is_hardly_theirs(pieces: list[Piece], at: int) -> bool:
     return hurt or any_cued([piece.text for piece in ahead], OF_ANOTHER_DAY)
 
 
+HOW_A_DAY_WAS = [K.NOTE, K.HEADING]
 OF_A_SET = COUNTED | {K.KG, K.LB, K.REPS}
 
 

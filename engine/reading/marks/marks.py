@@ -28,6 +28,7 @@ from engine.reading.marks.scales import (
     tells_tempo,
     tempo,
 )
+from engine.reading.marks.sets_of_a_lift import counts_at_a_set
 from engine.reading.marks.spans import may_hold_spans, past_a_span
 from engine.reading.marks.times_beside import past_a_time
 from engine.reading.marks.weights_told import ENDS, body_told, weight_told
@@ -76,6 +77,8 @@ def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
     """Whether a number here is told in words, or may tell a time, a tempo or a pair by its spelling or an "am" behind
     it.
     """
+    if K.AT in kinds and K.TIMES in kinds and counts_at_a_set(pieces):
+        return True
     for at in places_of(K.NUMBER, kinds_in_order(pieces)):
         number = pieces[at]
         if number.spelled or number.role in ODD_ROLES or (len(number.text) == TEMPO_DIGITS and number.text.isdigit()):

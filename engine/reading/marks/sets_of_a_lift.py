@@ -69,6 +69,11 @@ def with_counts_in_doubt(pieces: list[Piece], told: set[K]) -> list[Piece]:
     return pieces
 
 
+def counts_at_a_set(pieces: Sequence[Piece]) -> bool:
+    """Whether "2 @ 105x5" stands behind other sets."""
+    return any(at > 1 and _counts_at(pieces, at) for at in places_of(K.AT, kinds_in_order(pieces)))
+
+
 def _counts_at(pieces: Sequence[Piece], at: int) -> bool:
     """ "2 at 90x5": a small number ahead of a load and its reps."""
     number = pieces[at - 1]

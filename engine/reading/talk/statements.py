@@ -98,6 +98,19 @@ def is_marked_planned(behind: Sequence[Piece]) -> bool:
 WAS = frozenset(("was", "were"))
 
 
+def names_sets_alone(pieces: Sequence[Piece]) -> bool:
+    """ "set 2 and 3", "sets 1, 2": which sets, and nothing told of them."""
+    if len(pieces) < LEAST_NAMED or pieces[0].kind is not K.SETS or pieces[2].kind is not K.AND:
+        return False
+    numbers = pieces[1::2]
+    rising = all(one.value + 1 == other.value for one, other in pairwise(numbers))
+    plain = all(piece.kind is K.NUMBER and piece.role is Role.BARE for piece in numbers)
+    return plain and rising and all(piece.kind in (K.AND, K.COMMA) for piece in pieces[2::2]) and len(pieces) % 2 == 0
+
+
+LEAST_NAMED = 4
+
+
 def speaks_of_several(pieces: Sequence[Piece]) -> bool:
     """ "the first two were easy", "last two felt better", "first 2 had straps": sets that stand, and what they were
     like; "last 8 easy" is a set.
