@@ -128,8 +128,8 @@ def _weighs_the_bar(prepared: Prepared) -> bool:
     """ "the bar was 15": what was lifted with it, nobody can say."""
     if K.BAR not in prepared.told or K.TIMES in prepared.told:
         return False
-    bars = [at for at, piece in enumerate(prepared.spoken) if piece.kind is K.BAR]
-    return any(tells_its_weight(prepared.spoken, at + 1) for at in bars)
+    bar = next(at for at, piece in enumerate(prepared.spoken) if piece.kind in (K.BAR, K.NUMBER))
+    return prepared.spoken[bar].kind is K.BAR and tells_its_weight(prepared.spoken, bar + 1)
 
 
 def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:

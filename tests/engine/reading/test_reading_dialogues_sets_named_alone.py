@@ -18,7 +18,7 @@ squat 4x6 80 | delete set 2 and 3 => barbell back squat 2×6 at 80 kg
 ASKED = """
 barbell row 3x12 55 | bench 100x5, 2 @ 105x5 => barbell row 3×12 at 55 kg
 barbell row 3x12 55 | squat 120x5, 3@125x4 => barbell row 3×12 at 55 kg
-barbell row 3x12 55 | bench 3x5@100, 2x5@105 => barbell row 3×12 at 55 kg; barbell bench press 3×5 at 100 kg, 2×5 at 105 kg
+pull ups 8 | bench 3x5@100, 2x5@105 => pull-up 8; barbell bench press 3×5 at 100 kg, 2×5 at 105 kg
 barbell row 3x12 55 | squat 3x8 60 long day yesterday => barbell row 3×12 at 55 kg
 barbell row 3x12 55 | squat 3x8 60, rough day yesterday => barbell row 3×12 at 55 kg
 """
