@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in, tells_a_side
 from engine.reading.chunks.loads import LoadedChunks
-from engine.reading.chunks.steps import tells_a_load
+from engine.reading.chunks.steps import is_a_load_and_its_reps, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.marks.effort_spans import BETWEEN_TWO
@@ -285,7 +285,7 @@ class MarkedChunks(LoadedChunks):
             return
         told = [one for one in self.out.found if one.size > 1 or (last is not None and last.size == 1 and not last.at)]
         work = [one for one in told if one.kind is not SetKind.WARMUP]  # "60x8 warm-up, then 85x6, twice"
-        work = work[1:] if _is_a_load_and_its_reps(work) else work
+        work = work[1:] if is_a_load_and_its_reps(work) else work
         several = self.separator is not None and len(work) > 1
         self.out.dangling = self.out.dangling or several  # "80x5, 85x5, twice": both of them, or the last
         if last is not None:
@@ -391,11 +391,3 @@ class MarkedChunks(LoadedChunks):
         if self.out.found and self.out.work_from is None:
             self.out.work_from = len(self.out.found)
         self.at += 1
-
-
-def _is_a_load_and_its_reps(told: list[Chunk]) -> bool:
-    """ "45 kg, five reps, twice": two numbers that tell one set."""
-    numbers = [one.factors[0][0] for one in told if one.size == 1 and len(one.factors[0]) == 1 and not one.at]
-    if len(told) != len(numbers) or len(numbers) != 2:
-        return False
-    return numbers[0].role in (Role.LOAD, Role.BARE) and numbers[1].role is Role.REPS

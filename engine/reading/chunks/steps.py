@@ -42,3 +42,11 @@ def _loads_of(chunk: Chunk) -> list[Piece]:
 
 def _is_heavy(number: Piece) -> bool:
     return number.role in (Role.BARE, Role.BAR) and number.value > MOST_LOADED_REPS
+
+
+def is_a_load_and_its_reps(told: Sequence[Chunk]) -> bool:
+    """ "45 kg, five reps, twice": two numbers that tell one set."""
+    numbers = [one.factors[0][0] for one in told if one.size == 1 and len(one.factors[0]) == 1 and not one.at]
+    if len(told) != len(numbers) or len(numbers) != 2:
+        return False
+    return numbers[0].role in (Role.LOAD, Role.BARE) and numbers[1].role is Role.REPS
