@@ -185,13 +185,18 @@ class Segmenter:
                 words = []
         return " ".join(words)
 
-    def _named(self, clause: Clause) -> None:
+    def _behind_other_sets(self, clause: Clause) -> Clause:
+        """The clause from its name on, where whole sets in front of it are of the lift before; else as it is."""
         at = clause.names[0]
-        if stands_between_sets(clause.pieces, at):
-            self._nameless(clause_of(clause.cut, clause.pieces[:at]))
-            name = clause.pieces[at]
-            parted = Piece(K.COMMA, name.start, name.start, True, ",")
-            clause, at = clause_of(parted, clause.pieces[at:]), 0
+        if not stands_between_sets(clause.pieces, at):
+            return clause
+        self._nameless(clause_of(clause.cut, clause.pieces[:at]))
+        start = clause.pieces[at].start
+        return clause_of(Piece(K.COMMA, start, start, True, ","), clause.pieces[at:])
+
+    def _named(self, clause: Clause) -> None:
+        clause = self._behind_other_sets(clause)
+        at = clause.names[0]
         if self._goes_on_before(clause, at):
             clause = clause_of(None, clause.pieces[at:])
             at = 0

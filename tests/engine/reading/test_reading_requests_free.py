@@ -24,6 +24,7 @@ IN_OTHER_WORDS = (
     ("bench is taken, can i use the chest press instead", "swap barbell bench press machine chest press"),
     ("leg press has a queue, do front squats instead", "swap leg press barbell front squat"),
     ("queue at the leg press, front squats instead", "swap leg press barbell front squat"),
+    ("scrap it", "undo"),
     ("statt kniebeugen mache ich beinpresse", "swap barbell back squat leg press"),
     ("presse à cuisses au lieu de squat", "swap barbell back squat leg press"),
     ("plan as text", "plan"),
