@@ -243,7 +243,7 @@ def _with_equipment_told(pieces: list[Piece], kinds: set[K], catalogue: Catalogu
     """The pieces, which were of these kinds, with equipment put to the names that it belongs to."""
     if not kinds.isdisjoint(SPOKEN_OF):
         pieces = without_equipment_taken(pieces)
-    if K.LINE in kinds and pieces[0].kind in SPOKEN_OF:
+    if K.LINE in kinds and pieces and pieces[0].kind in SPOKEN_OF:
         pieces = with_headed_equipment(pieces, catalogue)
     return with_equipment(pieces, catalogue) if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds else pieces
 

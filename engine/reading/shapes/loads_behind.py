@@ -11,6 +11,8 @@ class LoadedBehind(Adding):
 
     def _stands_behind(self, number: Piece) -> bool:
         """ "8 +10, 6 +15", "8, 8, 5 +10": no sign between the load and the reps ahead of it, but one behind it."""
+        if not self.drafts:
+            return False
         at = self._place_of(number)
         found = self.chunks.found
         waits = self.drafts[-1].load is None and found[at - 1].size == 1 and not found[at - 1].at

@@ -34,3 +34,16 @@ def test_times_and_distances_are_no_reps(text: str, context: Context, meant: str
 @pytest.mark.parametrize("text", ["farmers walk same again (8) in 30s last in 30s", "farmers walk same in 30s 30s"])
 def test_times_behind_the_same_again_are_read_without_an_error(text: str) -> None:
     assert said(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "deads; plank then 100 by max -> +20: skip x my mate 15; 20+80kg,",
+        "righ\r\nt*2 platesx12@delete-+20>12/03+seat 4 with left: 100 with delete=delete) ",
+        "smith\n",
+        "dips +20: 8, 7 +10",
+    ],
+)
+def test_loads_and_lines_with_nothing_ahead_of_them_are_read_without_an_error(text: str) -> None:
+    assert said(text)
