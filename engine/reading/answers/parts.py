@@ -81,4 +81,4 @@ def _sets_of(pieces: Sequence[Piece], at: int) -> int:
 def _on_it(pieces: Sequence[Piece], at: int) -> bool:
     """ "8 on the first two": the part belongs to the reps in front of it."""
     linked = pieces[at].text.startswith(("on", "for", "in"))
-    return linked or (at > 0 and pieces[at - 1].text.split()[0] in ("on", "for", "in"))
+    return linked or (at > 0 and pieces[at - 1].text.split()[:1] in (["on"], ["for"], ["in"]))

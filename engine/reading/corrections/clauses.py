@@ -39,7 +39,7 @@ def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
 def rated(clause: list[Piece], done: SetDone) -> list[Piece]:
     """ "last was a 9" of a set of five with an effort: an effort too, where it is no number of reps near those."""
     for at, piece in enumerate(clause[1:], start=1):
-        article = "an" in CUES_OF[clause[at - 1].text.split()[-1]] if clause[at - 1].text else False
+        article = any("an" in CUES_OF[word] for word in clause[at - 1].text.split()[-1:])
         if done.effort is None or not article or not is_effort(piece) or piece.value <= done.reps + NEAR_THE_REPS:
             continue
         rir = TOP_OF_SCALE - piece.value if done.effort.as_rpe else piece.value

@@ -10,7 +10,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.parts import is_be
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Role
 
@@ -40,7 +40,7 @@ def _of_a_load(prepared: Prepared, context: Context, catalogue: Catalogue) -> Pr
     numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if len(numbers) != TWO or not OF_A_LOAD.issuperset([piece.kind for piece in pieces]) or not context.recent:
         return prepared
-    pointed = [at for at in numbers if at and is_cued(pieces[at - 1].text.split()[-1], THE)]
+    pointed = [at for at in numbers if at and any_cued(pieces[at - 1].text.split()[-1:], THE)]
     if len(pointed) != 1:
         return prepared
     load, reps = pieces[pointed[0]], pieces[next(at for at in numbers if at not in pointed)]
