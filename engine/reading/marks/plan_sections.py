@@ -26,12 +26,12 @@ LONGEST_HEAD = 6
 def without_planned_sections(pieces: list[Piece]) -> list[Piece]:
     """The pieces without the lines of a plan that stand above those of what was done."""
     starts = [0, *[at + 1 for at in places_of(K.LINE, kinds_in_order(pieces))]]
-    heads = [(start, _head(pieces, start)) for start in starts]
+    heads = [(start, head_of(pieces, start, LONGEST_HEAD)) for start in starts]
     done = next((start for start, head in heads if head and _heads_done(head)), 0)
     plan = next((start for start, head in heads if start < done and head and _heads_a_plan(head)), done)
     if plan == done or not any(piece.kind in COUNTED for piece in pieces[done:]):
         return pieces
-    head = _head(pieces, done)
+    head = head_of(pieces, done, LONGEST_HEAD)
     told = pieces[done + len(head) + 1 :]
     if all(piece.kind is not K.NAME for piece in told):
         names = [piece for piece in pieces[plan:done] if piece.kind is K.NAME]
@@ -41,12 +41,12 @@ def without_planned_sections(pieces: list[Piece]) -> list[Piece]:
     return [*pieces[:plan], *told]
 
 
-def _head(pieces: Sequence[Piece], start: int) -> Sequence[Piece]:
-    """The words from here to a colon, or that are a line alone; none where a lift or a set stands among them."""
-    for at in range(start, min(start + LONGEST_HEAD + 1, len(pieces))):
+def head_of(pieces: Sequence[Piece], start: int, longest: int) -> Sequence[Piece]:
+    """The words from here to a colon, or that are a line alone; none where a lift or a number stands among them."""
+    for at in range(start, min(start + longest + 1, len(pieces))):
         if pieces[at].kind in ENDS:
             return pieces[start:at]
-        if pieces[at].kind in TOLD:
+        if pieces[at].kind in TOLD and not pieces[at].spelled:
             return ()
     return ()
 

@@ -11,14 +11,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.marks.plan_sections import without_planned_sections
+from engine.reading.marks.plan_sections import head_of, without_planned_sections
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import COUNTED, Piece
 
 LONGEST_HEAD = 14
 """Words of a line that heads others. Common practice, no source."""
-ENDS = frozenset((K.COLON, K.LINE))
 HEADED = COUNTED | {K.COLON, K.NAME}
 HANDED, DONE = frozenset(("handed",)), frozenset(("did", "didso", "finished"))
 PLANS = frozenset(("planhead",))
@@ -27,7 +26,7 @@ OF_A_WEEK = frozenset(("week",))
 
 def may_head_a_plan(pieces: list[Piece]) -> bool:
     """Whether what stands below the first line, or behind its colon, may be a plan: it is asked."""
-    head = _head(pieces)
+    head = head_of(pieces, 0, LONGEST_HEAD)
     if not head or any_cued([piece.text for piece in head], DONE) or _heads_what_was_done(pieces):
         return False
     listed = any(piece.kind is K.LINE for piece in pieces)
@@ -40,7 +39,7 @@ def may_head_a_plan(pieces: list[Piece]) -> bool:
 
 def is_handed_for_later(pieces: Sequence[Piece]) -> bool:
     """Whether somebody handed a week of sets, or sets that are asked about, and nothing says that they are done."""
-    head = _head(pieces)
+    head = head_of(pieces, 0, LONGEST_HEAD)
     if not head or not _is_handed(head) or any_cued([piece.text for piece in pieces if piece.kind is not K.NAME], DONE):
         return False
     asked = any(piece.kind is K.QUESTION for piece in pieces[len(head) :])
@@ -52,16 +51,6 @@ def _heads_what_was_done(pieces: Sequence[Piece]) -> bool:
     lines = [at for at, piece in enumerate(pieces[:-2]) if piece.kind in (K.LINE, K.STOP)]
     heads = [at + 1 for at in lines if pieces[at + 2].kind in HEADED and pieces[at + 1].kind is not K.NAME]
     return any(is_cued(pieces[at].text, DONE) for at in heads)
-
-
-def _head(pieces: Sequence[Piece]) -> Sequence[Piece]:
-    """The words that head the message; none where a lift or a number stands among them."""
-    for at, piece in enumerate(pieces[: LONGEST_HEAD + 1]):
-        if piece.kind in ENDS:
-            return pieces[:at]
-        if piece.kind is K.NAME or (piece.kind in COUNTED and not piece.spelled):
-            return ()
-    return ()
 
 
 def _is_handed(head: Sequence[Piece]) -> bool:

@@ -20,6 +20,7 @@ from functools import lru_cache
 from itertools import pairwise
 
 from engine.reading.lexing.name_words import ANGLES
+from engine.reading.marks.plan_sections import PLANS
 from engine.reading.talk.clauses_of_talk import counted
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
@@ -232,9 +233,6 @@ def _clause_up_to(pieces: Sequence[Piece], at: int) -> set[K]:
 
 OF_SETS = frozenset((K.NAME, K.NUMBER, K.COUNT, K.TIMES, K.KG, K.LB, K.SETS, K.REPS, K.FOR, K.FILLER, K.OF, K.WITH))
 """ "3x8 60 @8 maybe" doubts the effort alone, and "could do 7 maybe" tells of none that were done."""
-
-
-PLANS = frozenset(("planhead", "markedplanned"))
 
 
 def _is_headed(pieces: Sequence[Piece]) -> bool:
