@@ -78,23 +78,27 @@ def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
     """The pieces, with each way in doubt put to all sets of its lift, or to what was worn; None where there is none."""
     if IN_DOUBT.isdisjoint(map(TOLD, pieces)):
         return None
+    named = places_of(K.NAME, kinds_in_order(pieces))
+    if IN_DOUBT.isdisjoint([pieces[at].told for at in named]):
+        return None  # the number told was that of another word
     out = list(pieces)
     lift, found = None, False
-    for at, piece in enumerate(pieces):
-        if piece.kind is K.NAME and piece.told == WAY_IN_DOUBT and lift is not None:
+    for at in named:
+        piece = pieces[at]
+        if piece.told == WAY_IN_DOUBT and lift is not None:
             out[lift] = pieces[lift]._replace(names=piece.names)
             out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
             found = True
-        elif piece.kind is K.NAME and piece.told == WAY_OR_KIT:
+        elif piece.told == WAY_OR_KIT:
             out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
             found = True
-        elif piece.kind is K.NAME and piece.told == AGAIN_OR_SO:
+        elif piece.told == AGAIN_OR_SO:
             out[at] = piece._replace(kind=K.FILLER, names=(), told=0)
             found = True
-        elif piece.kind is K.NAME and piece.told == BEHIND_OR_AHEAD and lift is not None:
+        elif piece.told == BEHIND_OR_AHEAD and lift is not None:
             out[lift], out[at] = pieces[lift]._replace(names=piece.names), piece._replace(names=pieces[lift].names)
             found = True
-        elif piece.kind is K.NAME:
+        else:
             lift = at
     return out if found else None
 

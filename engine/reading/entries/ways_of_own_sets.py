@@ -26,7 +26,16 @@ from engine.reading.marks.grips import is_a_grip
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import AGAIN_OR_SO, BEHIND_OR_AHEAD, WAY_OR_KIT, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import (
+    AGAIN_OR_SO,
+    BEHIND_OR_AHEAD,
+    WAY_OR_KIT,
+    Piece,
+    Role,
+    kinds_in_order,
+    places_in,
+    places_of,
+)
 from engine.values.exercise import Measure
 from engine.values.ids import ExerciseName
 
@@ -38,6 +47,7 @@ UNPAUSED = "unpaused"
 WORN = frozenset(("worn",))
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
 ENDS = WAYS | {K.NAME, K.CLOSE}
+HEADING = WAYS | {K.NAME, K.NUMBER}
 
 
 def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
@@ -90,14 +100,15 @@ class Heads:
         if WAYS.isdisjoint(kinds) and kinds.count(K.NAME) < 1 + (self.lift is None):
             return self.without_ways(line, kinds)
         out = list(line)
-        for at, piece in enumerate(line):
-            if piece.kind is K.NAME and self._heads(line, at):
+        for at in places_in(HEADING, kinds):
+            piece, kind = line[at], kinds[at]
+            if kind is K.NAME and self._heads(line, at):
                 out[at] = piece = self._named_way(piece)
             if piece.kind is K.NAME:
                 self.lift, self.names, self.told = piece, piece.names, False
-            elif kinds[at] is K.NUMBER:
+            elif kind is K.NUMBER:
                 self.told = self.told or tells_sets(line, at) or self._is_a_set(piece)
-            elif kinds[at] in WAYS and self.lift is not None:
+            elif kind in WAYS and self.lift is not None:
                 out[at] = self._told_at(line, at, self.lift, below)
         return out
 

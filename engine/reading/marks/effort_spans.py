@@ -12,9 +12,9 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from engine.reading.words.ahead import kind_at
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, texts_in_order
 from engine.values.effort import TOP_OF_SCALE
 
 BETWEEN_TWO = 9
@@ -24,6 +24,7 @@ BEHIND_A_SPAN = frozenset((K.RPE, K.RIR, K.RESERVE))
 BEHIND_WORDS_FOR_LEFT = frozenset((K.MORE, K.LEFT))
 AHEAD_OF_A_SPAN = frozenset((K.RESERVE, K.RESERVE_LEFT))
 LINKS = frozenset(("or", "upto", "spanlink"))
+LINKED = frozenset((K.DASH, K.AND))
 SPAN = 3
 NEIGHBOURS = 1
 COUNTING = frozenset((K.TIMES, K.KG, K.LB, K.SETS, K.REPS, K.NUMBER, K.DASH, K.SLASH))
@@ -31,6 +32,8 @@ COUNTING = frozenset((K.TIMES, K.KG, K.LB, K.SETS, K.REPS, K.NUMBER, K.DASH, K.S
 
 def with_effort_spans(pieces: list[Piece]) -> list[Piece]:
     """The pieces with each effort that lies between two neighbours made one number."""
+    if LINKED.isdisjoint(kinds_in_order(pieces)) and not any_cued(texts_in_order(pieces), LINKS):
+        return pieces
     out: list[Piece] = []
     at = 0
     while at < len(pieces):

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of, texts_in_order
+from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, places_of, texts_in_order
 
 SO_FAR, COMES_TO, TO_GO = frozenset(("sofar",)), frozenset(("comesto",)), frozenset(("togo",))
 YET_TO_COME = frozenset(("yettocome",))
@@ -48,7 +48,9 @@ def with_progress_told(pieces: list[Piece]) -> list[Piece]:
 
 def _may_tell_progress(pieces: Sequence[Piece], kinds: Sequence[K]) -> bool:
     """Whether a word that tells how far the sets have come stands among the pieces."""
-    if not CUES.isdisjoint(cues_told(texts_in_order(pieces))) or not LEFT.isdisjoint(kinds):
+    if not CUES.isdisjoint(cues_told(texts_in_order(pieces))):
+        return True
+    if not LEFT.isdisjoint(kinds) and Role.SETS in map(ROLE, pieces):
         return True
     return LABEL in [pieces[at].told for at in places_of(K.NOTE, kinds)]
 

@@ -12,9 +12,9 @@ TIME is a word for a span of time or for a session: cues of the language files. 
 from __future__ import annotations
 
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, places_in
+from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, places_in, texts_in_order
 
 TIME = frozenset(("span", "workout", "sessions"))
 TRAINED = frozenset(("trains", "workout"))
@@ -24,8 +24,11 @@ LEFT = frozenset((K.RESERVE, K.RESERVE_LEFT, K.LEFT))
 SAYING_SO = frozenset((K.ANOTHER, K.ONCE, K.UNRELATED)) | LEFT
 THINGS = frozenset(("things",))
 AHEAD_OF_A_COUNT = frozenset((K.NUMBER, K.FILLER))
+DONE = frozenset(("bound",))
+SAID_BESIDE = TIME | TRAINED | THINGS | DONE
 FEW = 4
 PLURAL = "s"
+BRACKETED = frozenset((K.OPEN, K.PLAIN, K.CLOSE))
 NO_LINK = frozenset(("an",))
 MOST = 14
 """So many sessions or days somebody may have ahead. Common practice, no source."""
@@ -34,6 +37,8 @@ MOST = 14
 def without_sessions_counted(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with what counts sessions made part of remarks."""
     if kinds.isdisjoint(SAYING_SO) and K.OF not in kinds and Role.TIMES not in map(ROLE, pieces):
+        return pieces
+    if SAID_BESIDE.isdisjoint(cues_told(texts_in_order(pieces))) and not kinds >= BRACKETED:
         return pieces
     out = list(pieces)
     for at in places_in(SAYING_SO | {K.NUMBER}, kinds_in_order(pieces)):
@@ -69,7 +74,7 @@ def _is_placed(pieces: list[Piece], at: int) -> bool:
     return done and pieces[at].value <= pieces[at + 2].value and kind_at(pieces, at - 1) not in AMONG_SETS
 
 
-DONE, ENDS = frozenset(("bound",)), frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH))
 
 
 def _is_of_a_word_in_brackets(pieces: list[Piece], at: int) -> bool:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from engine.reading.prepare import Prepared
 from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.values import Act, Context
+from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 
 LONGEST = 9
@@ -22,6 +23,8 @@ AGAIN = "again may be one more undo or one more set: send undo, or same"
 
 def undone_further(prepared: Prepared, context: Context) -> Act | None:
     """The request to take one step more back, or to bring one more back; None where the message makes none."""
+    if not OF_SETS.isdisjoint(prepared.told):
+        return None
     words = [word for word, _ in spoken_words(prepared.tokens[: LONGEST + 1])]
     if not words or len(words) > LONGEST or len(prepared.tokens) > LONGEST + 1:
         return None
@@ -40,6 +43,8 @@ def undone_further(prepared: Prepared, context: Context) -> Act | None:
     return Act(UNCLEAR, text=AGAIN) if told == {FURTHER} else None
 
 
+OF_SETS = frozenset((K.NAME, K.TIMES))
+"""Kinds that no such request holds; most messages do."""
 KNOWN = (UNDO, ERASE, REDO, FURTHER, FOREGOING, POINTING, LEADS, BESIDE)
 
 

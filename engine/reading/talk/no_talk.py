@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, places_in, places_of
 
 SET_KINDS = frozenset(
     (K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT, K.SLASH, K.COLON, K.THEN, K.AND, K.KG, K.LB, K.EFFORT, K.WARMUP,
@@ -39,7 +39,8 @@ def _may_tell_how_often(sentence: list[Piece], kinds: list[K], words: list[str])
     """ "3x a week": a word, and no number, behind the "x"."""
     if phrasebook().cues["often"].isdisjoint(words):
         return False
-    crossed = [at for at, piece in enumerate(sentence) if piece.kind is K.TIMES or piece.role is Role.TIMES]
+    told_so = places_of(Role.TIMES, list(map(ROLE, sentence)))
+    crossed = [*places_of(K.TIMES, kinds), *told_so]
     return not SIGNED.issuperset([kind for at in crossed for kind in kinds[at + 1 : at + 2]])
 
 

@@ -189,9 +189,11 @@ def may_be_ahead(pieces: Sequence[Piece], tokens: list[Token]) -> bool:
 
 @lru_cache(maxsize=1)
 def _words_of_other_times() -> frozenset[str]:
-    """The words of the phrases for what is in doubt, done daily, to come, or done as a habit."""
+    """The longest word of each phrase for what is in doubt, done daily, to come, or done as a habit: without it the
+    phrase cannot stand.
+    """
     cues = phrasebook().cues
-    return frozenset(word for cue in OF_OTHER_TIMES for phrase in cues[cue] for word in phrase.split())
+    return frozenset(max(phrase.split(), key=len) for cue in OF_OTHER_TIMES for phrase in cues[cue])
 
 
 OF_OTHER_TIMES = ("unsure", "daily", "someday", "later", "habitual")
