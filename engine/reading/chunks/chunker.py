@@ -23,6 +23,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import (
     BEHIND_A_LEAD,
+    BEHIND_A_WARM_UP_NAMED,
     HEADING,
     MOST_LOADED_REPS,
     NAME_BEHIND_THE_LEAD,
@@ -104,7 +105,11 @@ class Chunker(SidedChunks):
         self.out.dangling = self.out.dangling or self.warm_left > 0 or one_sided
         if self.warm_lead:
             self._doubt_warm_ups_behind_the_name()
-        if self.warm_headed is not None:
+        if self.warm_letters:
+            self._doubt_letters()
+        if self.warm_named:
+            self._doubt_sets_behind_the_named()
+        elif self.warm_headed is not None:
             self._doubt_sets_behind_the_first(self.warm_headed)
         if self.pins_told and (self.pins_told > 1 or not tells_a_load(self.out.found)):
             self.out.pins = True
@@ -141,6 +146,8 @@ class Chunker(SidedChunks):
     def separator_piece(self, piece: Piece) -> None:
         if self.kind is SetKind.WARMUP and self._ends_warm_up(piece):
             self.kind = None
+        if piece.told == BEHIND_A_WARM_UP_NAMED:
+            self._warm_up_named()
         if self.warm_left and piece.kind in (K.THEN, K.STOP):
             self.out.dangling, self.warm_left = True, 0  # "2 warm-ups 60x5, then 100x5": two of them, or two kinds
         if self.kind is SetKind.WARMUP and (piece.told in BEHIND_A_LEAD or self._work_follows_the_bar(piece)):

@@ -10,16 +10,23 @@ Between two sets with nothing to part them it may be either's: asked. So are the
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from decimal import Decimal
-
 from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.chunks.set_marks import MarkedChunks
+from engine.reading.chunks.warm_up_runs import (
+    ends_with_a_load,
+    fewest,
+    heaviest,
+    keeps_its_reps,
+    mark_warm,
+    rising_to_the_last,
+    runs_on,
+    values,
+)
 from engine.reading.marks.warmed_up import TO_GET_WARM, tells_what_was_done
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import COUNTED, NOTHING, Piece, Role
+from engine.reading.words.pieces import COUNTED, Piece, Role, places_of, texts_in_order
 from engine.values.sets import SetKind
 
 SEVERAL = 2
@@ -27,8 +34,12 @@ SEVERAL = 2
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
+BEHIND_THE_WORD = frozenset((K.WITH, K.FILLER))
+AHEAD_OF_A_LETTER = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.COLON))
+A_LOAD = frozenset((K.NUMBER, K.BAR))
+FEW_REPS = 3
+"""What a set to get warm may come down to, right before the work. Common practice, no source."""
 PARTS_RUNS = frozenset((K.STOP, K.THEN, K.LINE))
-RUNS_ON = frozenset((None, K.COMMA))
 MOST_WARM_UPS = 6
 """Common practice, no source."""
 BESIDE_A_POINTER = frozenset((K.FILLER, K.OF, K.BOTH, K.ONLY, K.PLAIN))
@@ -47,6 +58,12 @@ class WarmUpChunks(MarkedChunks):
     """How many sets were warm-ups where a comma and the name of their lift came; 0 where none did."""
     warm_headed: int | None = None
     """Behind how many sets the last word stood that headed one: "wu 60x5, 100x5"; None where none did, or work came."""
+    warm_named: int = 0
+    """How many sets stood in front of the name that the word speaks of: "warmed up with 60x8 on bench, 85x6"."""
+    lettered: frozenset[int] | None = None
+    """The places of the letters that head a set; None: not looked for yet."""
+    warm_letters: tuple[int, ...] = ()
+    """The places of sets with a "w" in front of them that may say "with", too."""
     warm_led: bool = False
     """The name stood behind the sets of its clause: "60x8, 70x5 on bench"."""
 
@@ -64,7 +81,7 @@ class WarmUpChunks(MarkedChunks):
             self.out.dangling = True  # "3x5 100 with warm up": some of them, or besides
         if self._last() is None or self._heads_brackets() or self._heads_with_after():
             self.kind = SetKind.WARMUP
-            alone = piece.told != SEVERAL and self._kind() is K.NUMBER and not self.depth
+            alone = piece.told != SEVERAL and self._heads_a_set(piece) and not self.depth
             self.warm_headed = 0 if alone else None
             self.warm_in_brackets = self.depth > 0 and self._kind() is not K.CLOSE  # "3x5 80 (warm-up 60x5)"
         elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
@@ -77,6 +94,13 @@ class WarmUpChunks(MarkedChunks):
             self.kind = SetKind.WARMUP
             self.warm_headed = len(self.out.found) if self.warm_headed is not None else None
         self.at += 1
+
+    def _heads_a_set(self, piece: Piece) -> bool:
+        """ "wu 60x5", "wu bar x10", "warmed up with 60x8"."""
+        ahead = 1
+        while self._kind(ahead) in BEHIND_THE_WORD:
+            ahead += 1
+        return self._kind(ahead) in A_LOAD and (ahead == 1 or self._kind() is K.WITH or tells_what_was_done(piece))
 
     def _says_what_for(self) -> bool:
         """ "50x5, 80x3 just to get warm", right behind the sets; "3x5 100 took ages to get warm" is a remark."""
@@ -96,7 +120,34 @@ class WarmUpChunks(MarkedChunks):
             self.kind = SetKind.WARMUP  # "W: 60x5, 80x3"
             self.at += 2
             return True
-        return False
+        return self._letter_ahead()
+
+    def _letter_ahead(self) -> bool:
+        """ "w 60x5, w 80x3, 100x5": a letter in front of some sets and not of the others; it may say "with", too."""
+        self.lettered = self._pairs_behind_a_letter() if self.lettered is None else self.lettered
+        pairs = self.kinds.count(K.TIMES)
+        if self.at not in self.lettered or pairs < SEVERAL:
+            return False
+        if len(self.lettered) < SEVERAL or len(self.lettered) == pairs:
+            self.warm_letters = (*self.warm_letters, len(self.out.found))
+        else:
+            self.next_kind = SetKind.WARMUP
+        self.at += 1
+        return True
+
+    def _pairs_behind_a_letter(self) -> frozenset[int]:
+        """The places of the letters that stand right ahead of a set, and behind no other without a sign between."""
+        return frozenset(
+            at
+            for at in places_of("w", texts_in_order(self.pieces))
+            if self.kinds[at + 1 : at + 4] == [K.NUMBER, K.TIMES, K.NUMBER]
+            and (self.kinds[at - 1] in AHEAD_OF_A_LETTER or not at or self.pieces[at + 1].glued)
+        )
+
+    def _doubt_letters(self) -> None:
+        """ "w 60x5, 80x3": with 60, or to warm up."""
+        if not self.out.warm_either:
+            self.out.warm_either = frozenset(), frozenset(self.warm_letters)
 
     def _is_warm_letter(self, piece: Piece) -> bool:
         """ "40x10 (w)", "40x10w, 60x5w 80x5": in brackets, or glued behind the set with no load behind the letter."""
@@ -166,21 +217,21 @@ class WarmUpChunks(MarkedChunks):
 
     def _mark_run(self, piece: Piece) -> None:
         if self.depth and self.opened < len(self.out.found) and self._kind() is K.CLOSE:
-            _warm(self.out.found[self.opened :])  # "140x5x3 (plus 60x10 100x5 warming up)"
+            mark_warm(self.out.found[self.opened :])  # "140x5x3 (plus 60x10 100x5 warming up)"
             return
         run = self._run(piece.told == SEVERAL)
         run = self._risen_to(run) if self._work_follows() else run
         said = self.pieces[max(0, self.at - REACH) : self.at]
         if any(one.kind is K.BOTH for one in said):
-            _warm(run[-SEVERAL:])
+            mark_warm(run[-SEVERAL:])
         elif run[-1].before is K.AND:
-            _warm(_rising_to_the_last(run))
+            mark_warm(rising_to_the_last(run))
         elif piece.told == SEVERAL or any(one.text in phrasebook().cues["all"] for one in said):
-            _warm(run)
-        elif _runs_on(run) and not self._work_follows():
+            mark_warm(run)
+        elif runs_on(run) and not self._work_follows():
             self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
         else:
-            _warm(run if _runs_on(run) else run[-1:])
+            mark_warm(run if runs_on(run) else run[-1:])
 
     def _risen_to(self, run: list[Chunk]) -> list[Chunk]:
         """ "40x8 then 60x8 to warm up, then 90x8": the lighter ones that "then" parts from it, too."""
@@ -207,7 +258,7 @@ class WarmUpChunks(MarkedChunks):
         run = self._run(several=True)
         both = any(one.kind is K.BOTH for one in self.pieces[max(0, self.at - REACH) : self.at])
         self.out.dangling = self.out.dangling or (both and len(run) != SEVERAL)
-        _warm(run)
+        mark_warm(run)
 
     def _work_follows(self) -> bool:
         """ "60x5, 80x3 to warm up, then 100x5": what "then" parts from the work is the warm-up."""
@@ -231,14 +282,39 @@ class WarmUpChunks(MarkedChunks):
         warm = frozenset(at for at, chunk in enumerate(found) if chunk.kind is SetKind.WARMUP)
         if not warm or max(warm) < self.warm_lead:
             return
-        led = self.warm_led and any(chunk.before is K.THEN for chunk in found[self.warm_lead :])
+        parted = self.warm_named or any(chunk.before is K.THEN for chunk in found[self.warm_lead :])
+        led = self.warm_led and bool(parted)
         if led and found[self.warm_lead].before is K.AND:
             return  # "warmed up with 60x8 and 70x5 on bench then 85x6"
         for chunk in found[self.warm_lead :]:
             chunk.kind = None if chunk.kind is SetKind.WARMUP else chunk.kind
         if not led and any(map(tells_what_was_done, self.pieces)):
             return  # "warmed up with 60x5, squat 3x5 100"
-        self.out.warm_either = frozenset(at for at in warm if at < self.warm_lead), warm
+        up_to_the_name = [frozenset(range(self.warm_named))] if 0 < self.warm_named < len(found) else []
+        lead = frozenset(at for at in warm if at < self.warm_lead)
+        self.out.warm_either = tuple(dict.fromkeys((lead, *up_to_the_name, warm)))
+
+    def _warm_up_named(self) -> None:
+        """ "warmed up with 60x8 on bench, 85x6": what was done to get warm ends with the name."""
+        warmed = any(map(tells_what_was_done, self.pieces))
+        loaded = any(values(chunk)[1:] for chunk in self.out.found)  # "wu bar x10 bench, 50x6" goes on
+        if self.kind is SetKind.WARMUP and (warmed or loaded):
+            self.warm_named = len(self.out.found)
+            self.kind = None if warmed else self.kind
+
+    def _doubt_sets_behind_the_named(self) -> None:
+        """ "warm up 60x8 on bench, 85x6", "warmed up with 60x8 on bench, 70x5, 85x6": those between may be either."""
+        found = self.out.found
+        behind = found[self.warm_named :]
+        if self.out.warm_either or not behind or any(chunk.kind not in (None, SetKind.WARMUP) for chunk in behind):
+            return
+        work, ends = self._start_of_the_work(self.warm_named), {self.warm_named}
+        if behind[-1].kind is SetKind.WARMUP:
+            ends |= {work, len(found)}
+        elif heaviest(found[self.warm_named - 1]) < heaviest(behind[0]) < heaviest(behind[-1]):
+            ends.add(work)
+        if len(ends) > 1:
+            self._doubt_where_it_ends(ends)
 
     def _doubt_sets_behind_the_first(self, headed: int) -> None:
         """ "wu 60x5, 100x5, 110x5": where the reps do not fall as they do in warming up, the others may be the work."""
@@ -246,14 +322,30 @@ class WarmUpChunks(MarkedChunks):
         last = found[-2:]
         if headed >= len(found) - 1 or any(chunk.kind is not SetKind.WARMUP for chunk in found) or self.out.warm_either:
             return
-        if self.warm_lead or any(chunk.size != len(last) or chunk.at for chunk in last) or not _keeps_its_reps(*last):
+        if self.warm_lead or any(chunk.size != len(last) or chunk.at for chunk in last):
             return
+        warmed = any(map(tells_what_was_done, self.pieces))
+        falls = len(found) - headed > SEVERAL and fewest(found[-1]) <= FEW_REPS
+        if not keeps_its_reps(*last) and (falls or not warmed):
+            return
+        work = self._start_of_the_work(headed + 1)
+        joined = next((at for at in range(headed + 1, work) if found[at].before is not K.AND), work)
+        ends = {work, len(found), *([joined] if warmed else []), *([len(found) - 1] if self.out.barred else [])}
+        self._doubt_where_it_ends(ends)
+
+    def _start_of_the_work(self, first: int) -> int:
+        """The place of the last set, or of the first of those of as many reps that end the sets, from `first` on."""
+        found = self.out.found
         work = len(found) - 1
-        while work > headed + 1 and min(_values(found[work - 1])) == min(_values(found[work])):
+        while work > first and fewest(found[work - 1]) == fewest(found[work]):
             work -= 1
-        for chunk in found[work:]:
+        return work
+
+    def _doubt_where_it_ends(self, ends: set[int]) -> None:
+        """All sets up to one of these places are warm-ups."""
+        for chunk in self.out.found[min(ends) :]:
             chunk.kind = None
-        self.out.warm_either = frozenset(range(work)), frozenset(range(len(found)))
+        self.out.warm_either = tuple(frozenset(range(end)) for end in sorted(ends))
 
     def _places(self, run: list[Chunk]) -> range:
         return range(len(self.out.found) - len(run), len(self.out.found))
@@ -264,8 +356,8 @@ class WarmUpChunks(MarkedChunks):
         """
         found = self.out.found
         start = self._start_of_run(PARTS_RUNS)
-        heavier = start and self._kind() is None and _heaviest(found[-1]) > max(map(_heaviest, found[:start]))
-        apart = start == len(found) - 1 or (_ends_with_a_load(found) and start == len(found) - 2)
+        heavier = start and self._kind() is None and heaviest(found[-1]) > max(map(heaviest, found[:start]))
+        apart = start == len(found) - 1 or (ends_with_a_load(found) and start == len(found) - 2)
         if apart and (several or heavier):
             start = self._start_of_run(frozenset())
         return found[start:]
@@ -276,48 +368,3 @@ class WarmUpChunks(MarkedChunks):
         while start and found[start].before not in parting and found[start - 1].kind is None:
             start -= 1
         return start
-
-
-def _keeps_its_reps(one: Chunk, other: Chunk) -> bool:
-    """Whether the second of two sets has no fewer reps than the first, nor less load."""
-    before, behind = _values(one), _values(other)
-    return min(before) <= min(behind) and max(before) <= max(behind)
-
-
-def _warm(run: list[Chunk]) -> None:
-    for chunk in run:
-        chunk.kind = SetKind.WARMUP
-
-
-def _rising_to_the_last(run: list[Chunk]) -> list[Chunk]:
-    """ "60x5, 80x3 and 100x2 were warm ups": the two that "and" joins, and those before them that they rise from."""
-    loads = list(map(load_of_one_set, run))
-    start = max(0, len(run) - SEVERAL)
-    while start and 0 < loads[start - 1] < loads[start]:
-        start -= 1
-    return run[start:]
-
-
-def _runs_on(run: list[Chunk]) -> bool:
-    """ "60x5 80x5 (warm-up)", "40x8, 60x5, 80x3 warm up": the lighter ones may well be warm-ups, too."""
-    behind = 2 if _ends_with_a_load(run) else 1
-    ahead = run[:-behind]
-    if ahead and run[-behind].size > 1 and _heaviest(run[-1]) > max(map(_heaviest, ahead)):
-        return True  # "3x5 60, 80x3 warm up"
-    paired = len(run) > 1 and run[-1].before in RUNS_ON and run[-1].size == run[-2].size == 2
-    heads = [chunk.factors[0] for chunk in run[-2:]] if paired else []
-    return bool(heads) and all(heads) and heads[0][0].value < heads[1][0].value
-
-
-def _ends_with_a_load(run: Sequence[Chunk]) -> bool:
-    """Whether the last of these is a number right behind a pair: the load of "3x5 60"."""
-    return len(run) > 1 and run[-1].size == 1 and run[-1].before is None and run[-2].size > 1
-
-
-def _values(chunk: Chunk) -> list[Decimal]:
-    return [number.value for factor in chunk.factors for number in factor]
-
-
-def _heaviest(chunk: Chunk) -> Decimal:
-    """The largest number of a chunk: its load, where it tells one."""
-    return max([number.value for factor in (*chunk.factors, chunk.at) for number in factor], default=NOTHING)

@@ -34,6 +34,8 @@ class Entry:
     """Its number stood in front of its name: "10 push ups"."""
     led_up_to: bool = False
     """Whole sets stood in front of its name whose loads rise to its own: "60x5 80x3 squat 100x5"."""
+    warm_up_led: bool = False
+    """Sets stood in front of its name, and nothing behind it yet: "warmed up with 60x8 on bench"."""
     bare: bool = False
     """A name that stands alone on its line, and no number with it."""
     no_reps: bool = False

@@ -33,6 +33,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.modifiers import COUNTS, MODIFYING, is_placing, modifier_of
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import (
+    BEHIND_A_WARM_UP_NAMED,
     BEHIND_THE_LEAD,
     HEADING,
     LIST_IN_DOUBT,
@@ -159,7 +160,9 @@ class Segmenter:
         target = self.current or self.lead
         target.day, target.no_day = target.day or self.day, target.no_day or self.no_day
         if clause.cut is not None:
-            target.pieces.append(clause.cut)
+            led = target.warm_up_led and clause.cut.kind in (K.COMMA, K.AND)
+            target.pieces.append(clause.cut._replace(told=BEHIND_A_WARM_UP_NAMED) if led else clause.cut)
+        target.warm_up_led = False
         target.pieces += clause.pieces
 
     def _is_of_another_day(self) -> bool:
@@ -229,6 +232,7 @@ class Segmenter:
             told = NAME_BEHIND_THE_LEAD if entry.led else BEHIND_THE_LEAD
             entry.pieces.append(clause.cut._replace(told=told) if takes_lead else clause.cut)
         entry.pieces += rest
+        entry.warm_up_led = entry.led and K.WARMUP in self.told and clause.name_last
         entry.both = any(piece.kind is K.BOTH for piece in rest)
         entry.shared_in_doubt |= clause.cut is not None and clause.cut.told == LIST_IN_DOUBT
 

@@ -171,6 +171,8 @@ TOLD_IN_FIGURES = 2
 """What a STORY piece tells where its time was counted: "ten years ago", "in 2015"."""
 NAME_BEHIND_THE_LEAD = 3
 """The same, where the name stands behind numbers of its clause: "60x8, 70x5 on bench"."""
+BEHIND_A_WARM_UP_NAMED = 6
+"""What a separator tells behind a lift that sets stood in front of, with a word for warming up ahead of them."""
 BEHIND_A_LEAD = frozenset((BEHIND_THE_LEAD, NAME_BEHIND_THE_LEAD))
 LIST_IN_DOUBT = 2
 """What a separator tells where the numbers in front of it may go with the name behind it."""
