@@ -16,12 +16,16 @@ TOLD_OF = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINA
 CLAUSE_ENDS = frozenset((K.COMMA, K.THEN, K.DASH))
 AHEAD = frozenset((K.FUTURE, K.TOMORROW, K.OTHERS, K.STORY, K.NEVER, K.SAYING))
 BEHIND = frozenset((K.FUTURE, K.TOMORROW, K.NEVER))
-OPENING_ANOTHER = frozenset((K.FILLER, K.PLAIN, K.MORE, K.OTHERS, K.SAYING, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON))
+OPENING_ANOTHER = frozenset(
+    (K.FILLER, K.PLAIN, K.MORE, K.ONLY, K.OTHERS, K.SAYING, K.AND, K.PLUS, K.SLASH, K.GOT, K.COLON)
+)
 LEAVING_OUT = TOLD_OF | {K.NEVER}
 MAY_PART = CLAUSE_ENDS | LEAVING_OUT | OPENING_ANOTHER | {K.OPEN, K.CLOSE, K.UNRELATED, K.FUTURE, K.TOMORROW}
 """Kinds that may open a clause, or close a remark."""
 NEAR = 3
 LONGEST_REMARK = 20
+BEHIND_ITS_SETS = 1
+"""What a NEVER piece tells where it counts only right behind sets."""
 REMARKING = frozenset((K.UNRELATED, K.OTHERS, K.STORY))
 LONGEST_SENTENCE = 120
 """Pieces; whoever writes more without a stop lists sets, and turns no sentence. Common practice, no source."""
@@ -118,6 +122,8 @@ def _turns_elsewhere(sentence: list[Piece], at: int) -> bool:
 def _turns_to_a_goal(sentence: list[Piece], at: int) -> bool:
     """ "squat 3x5 90 goal is 100", "80x5 could have made 6": a wish with its own number behind sets with their load."""
     word = sentence[at]
+    if word.kind is K.NEVER and word.told == BEHIND_ITS_SETS:
+        return False  # "squat 5x5 100 was on today but did 5x3 90"
     if word.kind is K.NEVER:
         paired = [piece.kind for piece in sentence[at + 1 :] if piece.kind is not K.FILLER][:2] == [K.NUMBER, K.TIMES]
         would = "would" in CUES_OF[word.text] and counted(sentence[at:]) > 0
@@ -358,8 +364,8 @@ def turns(piece: Piece) -> bool:
     return piece.kind in TURNING and piece.text in phrasebook().cues["but"]
 
 
-TURNING = frozenset((K.FILLER, K.PLAIN, K.MORE))
-"""Kinds of the word for "but": in French it is the Portuguese "more"."""
+TURNING = frozenset((K.FILLER, K.PLAIN, K.MORE, K.ONLY))
+"""Kinds of the word for "but": in French it is the Portuguese "more", in Dutch "only", too."""
 
 
 def _tells_what_was_done(clause: list[Piece]) -> bool:

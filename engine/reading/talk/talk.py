@@ -24,6 +24,7 @@ from engine.reading.talk.handed_plans import is_handed_for_later
 from engine.reading.talk.list_ends import ends_a_list, may_end_a_list
 from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_something
+from engine.reading.talk.only_meant import with_what_was_meant
 from engine.reading.talk.secrets_told import tells_a_secret
 from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import is_an_opinion, is_marked_planned, sets_a_machine
@@ -106,6 +107,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
     kinds = kinds_of(sentence)
     if not asked and (CUES.isdisjoint(kinds) or holds_no_talk(sentence, kinds)):
         return sentence
+    sentence = with_what_was_meant(sentence)
     clauses = clauses_of(sentence) if asked else parted_from_remarks(clauses_of(sentence))
     kept: list[Piece] = []
     plans = _names_a_past_time(clauses[0])
@@ -122,6 +124,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             plans, target = (False, []) if told else (plans, target)
             continue
         if place and clause and _tells_again(clause):
+            clause = [clause[0]._replace(kind=K.FILLER), *clause[1:]] if turns(clause[0]) else clause
             plans, clause = False, _with_name(clause, named)
         elif place and counted(clause):
             plans = _goes_on_planning(plans, clauses[place - 1], clause)

@@ -1,0 +1,92 @@
+"""Sets that were to be done and were not, told by words apart from each other: "ging squat 5x5 100 doen".
+
+meant  = [ day | word ] MEANT sets TO_BE_DONE        had squat 5x5 100 planned
+       | [ day | word ] WOULD lift ...               skulle knäböj 5x5 100 idag
+missed = sets [ day ] NEVER                          squat 5x5 100 was on today, squat 5x5 100 fell through
+       | sets "was" ON ( "but" | "," )               squat 5x5 100 was on but no time
+Behind anything else such a NEVER is a remark: "squat 5x5 100, the heating was on today". Parts in capitals are cues of
+the language files; what is behind "but" is told by the rules of talk.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.talk.clauses_of_talk import BEHIND_ITS_SETS, CLAUSE_ENDS, turns
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Piece, kinds_of
+
+ENDS_OF_SETS = COUNTED | {K.KG, K.LB, K.REPS, K.NAME}
+SETS = ENDS_OF_SETS | {K.TIMES, K.AT, K.FOR, K.OF, K.SETS, K.WITH, K.EFFORT}
+DAYS = frozenset((K.DATE, K.TODAY, K.FILLER))
+MEANT, TO_BE_DONE, WOULD = frozenset(("meantto",)), frozenset(("tobedone",)), frozenset(("wouldhave",))
+DONE = frozenset(("did", "finished", "nailed"))
+DENYING = frozenset((K.DENY, K.NEVER, K.NOT, K.FUTURE, K.TOMORROW))
+WAS, ON = frozenset(("was", "were")), frozenset(("wason",))
+
+
+def with_what_was_meant(sentence: list[Piece]) -> list[Piece]:
+    """The sentence, with what tells that its sets were only meant made a word of a wish, or of something left out."""
+    told = _settled(sentence)
+    lead = next((at for at, piece in enumerate(told) if piece.kind not in DAYS or _may_lead(piece)), len(told))
+    if lead < len(told) and _tells_what_was_meant(told, lead):
+        return [*told[:lead], told[lead]._replace(kind=K.FUTURE), *told[lead + 1 :]]
+    at = _still_on(told)
+    return [*told[:at], told[at]._replace(kind=K.NEVER, told=BEHIND_ITS_SETS), *told[at + 1 :]] if at else told
+
+
+def _settled(sentence: list[Piece]) -> list[Piece]:
+    """The sentence, with words that tell of sets right ahead of them made a remark behind anything else, or where they
+    were done after all.
+    """
+    places = [at for at, piece in enumerate(sentence) if piece.kind is K.NEVER and piece.told == BEHIND_ITS_SETS]
+    out = list(sentence)
+    for at in places:
+        if not _ends_sets(sentence[:at]):
+            out[at] = sentence[at]._replace(kind=K.NOTE)
+        elif _are_done(sentence[at + 1 :]):
+            out[at] = sentence[at]._replace(kind=K.FILLER)
+    return out if places else sentence
+
+
+def _are_done(behind: Sequence[Piece]) -> bool:
+    """ "squat 5x5 100 was the plan and done", "..., did it"."""
+    kinds = kinds_of(behind)
+    turned = any(map(turns, behind)) or not DENYING.isdisjoint(kinds) or not COUNTED.isdisjoint(kinds)
+    return not turned and any(is_cued(piece.text, DONE) for piece in behind)
+
+
+def _ends_sets(ahead: Sequence[Piece]) -> bool:
+    """Whether sets, and at most their day, stand right ahead."""
+    last = len(ahead) - 1
+    while last > 0 and ahead[last].kind is K.DATE:
+        last -= 1
+    return last >= 0 and ahead[last].kind in ENDS_OF_SETS and not COUNTED.isdisjoint(kinds_of(ahead))
+
+
+def _may_lead(piece: Piece) -> bool:
+    return is_cued(piece.text, MEANT | WOULD)
+
+
+def _tells_what_was_meant(told: Sequence[Piece], lead: int) -> bool:
+    """Whether the word leads sets that end in one for what is to be done, or is enough by itself ahead of a lift."""
+    cues = CUES_OF[told[lead].text]
+    if not WOULD.isdisjoint(cues) and kind_at(told, lead + 1) is K.NAME:
+        return True
+    if MEANT.isdisjoint(cues):
+        return False
+    end = lead + 1
+    while end < len(told) and told[end].kind in SETS | DAYS and not is_cued(told[end].text, TO_BE_DONE):
+        end += 1
+    kinds = kinds_of(told[lead + 1 : end])
+    return end < len(told) and is_cued(told[end].text, TO_BE_DONE) and {K.NAME, K.NUMBER} <= kinds
+
+
+def _still_on(told: Sequence[Piece]) -> int:
+    """The place of "on" in "squat 5x5 100 was on but"; 0 for none."""
+    for at in range(2, len(told) - 1):
+        if is_cued(told[at].text, ON) and is_cued(told[at - 1].text, WAS) and _ends_sets(told[: at - 1]):
+            return at if turns(told[at + 1]) or told[at + 1].kind in CLAUSE_ENDS else 0
+    return 0
