@@ -54,7 +54,9 @@ def _was_just_undone(turn: Turn) -> bool:
     """Whether a step was undone a short while ago, and nothing was changed since; looked up where it may matter."""
     if turn.inbound.kind is not InboundKind.MESSAGE or len(turn.inbound.text) > LONGEST_UNDO:
         return False
-    if not any_cued([spoken(word) for word in WORD.findall(turn.inbound.text.casefold())], UNDOING_FURTHER):
+    words = [spoken(word) for word in WORD.findall(turn.inbound.text.casefold())]
+    told_over = len(words) > 1 and len(set(words)) == 1  # "undo undo"
+    if not told_over and not any_cued(words, UNDOING_FURTHER):
         return False
     step = turn.store.changes.to_redo(turn.athlete)
     return step is not None and step.undone_at is not None and turn.at - step.undone_at < JUST_UNDONE

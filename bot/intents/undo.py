@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot import pain, steps, zones
 from bot.corrections import refresh_day
 from bot.messages import InboundKind
 from bot.open_question import waiting
 from bot.replies.correction import (
     already_undone,
+    days_of,
     difference,
     not_the_latest,
     nothing_to_undo,
@@ -19,7 +22,8 @@ from bot.sets_back import gone_already
 from bot.turn import LEFT_OUT, TOLD, Turn
 from engine.reading.values import Act
 from engine.values.ids import AthleteId
-from storage.records import ChangeId, QuestionState
+from engine.values.sets import SetRecord
+from storage.records import Change, ChangeId, QuestionState
 
 
 def undo_own(turn: Turn, athlete: AthleteId, wanted: ChangeId) -> None:
@@ -86,9 +90,15 @@ def _undo_one(turn: Turn) -> bool:
     steps.settled(turn, change)
     touched = turn.store.changes.touched(change)
     lines = difference((), touched.removed, turn.today)
-    turn.say(undone(change.label, lines, _waits(turn)))
+    turn.say(undone(change.label, lines, _waits(turn), "" if lines else _days(turn, change, touched.added)))
     refresh_day(turn, (*touched.added, *touched.removed))
     return True
+
+
+def _days(turn: Turn, change: Change, added: Sequence[SetRecord]) -> str:
+    """The days of the sets, or when the step was taken; what stands again says its own."""
+    taken = zones.local(change.at, turn.preferences.zone).date()
+    return days_of([one.on for one in added] or [taken], turn.today)
 
 
 def _waits(turn: Turn) -> str:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from bot.replies.dates import near
-from bot.replies.names import title
+from bot.replies.names import listed, title
 from bot.replies.receipt import Following, following_text
 from bot.replies.reply import UNDO, Reply, row
 from bot.replies.sets import sets_text
@@ -61,9 +61,18 @@ def _by_lift(records: Sequence[SetRecord]) -> dict[tuple[ExerciseName, date], li
     return found
 
 
-def undone(label: str, lines: Sequence[str], waits: str = "") -> Reply:
-    """Undone: what was taken back, and what stands now. Typing redo brings it back. `waits`: what is still asked."""
-    return Reply("\n".join([f"Undone: {label}.", *lines, "redo brings it back.", *filter(None, (waits,))]))
+def undone(label: str, lines: Sequence[str], waits: str = "", of: str = "") -> Reply:
+    """Undone: what was taken back, and what stands now. Typing redo brings it back. `waits`: what is still asked;
+    `of`: the days it was of, where it is not today's.
+    """
+    what = f"{label} ({of})" if of else label
+    return Reply("\n".join([f"Undone: {what}.", *lines, "redo brings it back.", *filter(None, (waits,))]))
+
+
+def days_of(days: Iterable[date], today: date) -> str:
+    """The days in words, the earliest first; empty where there is only today."""
+    told = sorted(set(days))
+    return "" if told in ([], [today]) else listed([near(one, today) for one in told])
 
 
 def undo_again(label: str) -> str:

@@ -39,7 +39,7 @@ from engine.reading.retold import asked_if_more, asked_if_sets
 from engine.reading.tables import Misfit, told_in_lines
 from engine.reading.talk.left_out import sets_left_out
 from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
-from engine.reading.talk.statements import speaks_of_several
+from engine.reading.talk.statements import may_speak_of_several, speaks_of_several
 from engine.reading.talk.talk import CUES, without_talk
 from engine.reading.talk.whose import asked_whose
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
@@ -226,7 +226,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
         lacks_reps = K.SAME in kinds and (K.NAME in kinds or K.VARIANT in kinds)
         unread = (Unread(prepared.cleaned.strip(), NO_REPS),) if lacks_reps and _says_same_weight(pieces) else ()
         return NoSets(pain, unread, "no numbers that could be sets")
-    if pieces[0].kind in (K.FIRST, K.LAST) and speaks_of_several(pieces):
+    if may_speak_of_several(pieces[0]) and speaks_of_several(pieces):
         return NoSets(pain=pain, why="talk: what sets that stand were like")
     pieces = pieces if kinds.isdisjoint(MAY_LEAVE_OUT) else with_left_out(pieces)
     spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)

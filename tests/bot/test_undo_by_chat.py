@@ -276,3 +276,24 @@ def test_where_no_set_stands_none_is_scrapped_and_nothing_else_is_taken_back(cha
 
     assert "Nothing of the last message is left" in out
     assert chats.standing("ana")["weights"] == ["82 kg"]
+
+
+def test_undo_on_another_day_names_the_day_of_what_it_takes_back(chats):
+    chats.says("ana", "/start", "London", "kg", "squat 90x5")
+    chats.at += timedelta(days=1)
+
+    assert said(chats.says("ana", "done", "undo")).startswith("Undone: barbell back squat 5 at 90 kg (yesterday).")
+    chats.says("ana", "squat on friday 80x5")
+    assert said(chats.says("ana", "undo")).startswith("Undone: barbell back squat 5 at 80 kg (Fri 27 Feb).")
+
+
+@pytest.mark.parametrize("words", ["undo undo", "undo, undo", "annule annule"])
+def test_undo_told_over_takes_back_one_step(chats, words):
+    chats.says("ana", "/start", "squat 90x5", "90x4", words)
+    assert chats.log("ana") == [("barbell back squat", 5, "90 kg")]
+
+
+def test_undo_told_over_behind_an_undo_is_the_undo_undone(chats):
+    chats.says("ana", "/start", "squat 90x5", "90x4", "undo", "undo undo")
+
+    assert [reps for _, reps, _ in chats.log("ana")] == [5, 4]

@@ -26,40 +26,40 @@ THOSE = frozenset(("those",))
 LITTLE = frozenset(("those", "that", "tookup", "did", "objects"))
 
 
-class OfWhichLift(ValueError):
-    """The words may be of one of the lifts or of all."""
-
-
 def all_otherwise(told: Told) -> Correction | None:
-    """All lifts of the latest message, or of the latest two for "both", with the equipment told.
-
-    Errors: OfWhichLift where "those" may be one lift's or all, and where one of all is not known so.
+    """All lifts of the latest message, or of the latest two for "both", with the equipment told; None where one of them
+    is not known so, or where "those" may be one lift's.
     """
     manner = _equipment(told)
-    group = _group(told) if manner else []
-    lifts = list(dict.fromkeys(record.done.exercise for record in group))
-    if len(lifts) < 2:
-        return None
-    new = {lift: _named_so(lift, manner, told) for lift in lifts}
-    if not _says_all(told):
-        if sum(one is not None for one in new.values()) > 1:
-            raise OfWhichLift
-        return None
-    if any(one is None and not _is_so(lift, manner, told) for lift, one in new.items()):
-        raise OfWhichLift
-    return _renamed(told, group, new)
+    group = _group(told) if manner and _says_all(told) else []
+    new = _lifts_so(group, manner, told)
+    return _renamed(told, group, new) if len(new) > 1 and _is_known(manner, new, told) else None
 
 
 def leaves_open_which(told: Told) -> bool:
-    """Whether the words are of other equipment, and do not say of which of the lifts told together."""
-    try:
-        all_otherwise(told)
-    except OfWhichLift:
-        return True
-    return False
+    """Whether the words are of other equipment, and it is open which of the lifts told together are done so."""
+    manner = _equipment(told)
+    new = _lifts_so(_group(told), manner, told) if manner else {}
+    if len(new) < 2:
+        return False
+    return not _is_known(manner, new, told) if _says_all(told) else sum(one is not None for one in new.values()) > 1
 
 
-def _renamed(told: Told, group: Sequence[SetRecord], new: Mapping[ExerciseName, NewName | None]) -> Correction | None:
+Lifts = Mapping[ExerciseName, NewName | None]
+"""What each lift is called with the equipment; None for one that is not known so."""
+
+
+def _lifts_so(group: Sequence[SetRecord], manner: Sequence[Piece], told: Told) -> Lifts:
+    lifts = dict.fromkeys(record.done.exercise for record in group)
+    return {lift: _named_so(lift, manner, told) for lift in lifts}
+
+
+def _is_known(manner: Sequence[Piece], new: Lifts, told: Told) -> bool:
+    """Whether each of the lifts is known with that equipment, or is done with it."""
+    return all(one is not None or _is_so(lift, manner, told) for lift, one in new.items())
+
+
+def _renamed(told: Told, group: Sequence[SetRecord], new: Lifts) -> Correction | None:
     for record in group:
         name = new[record.done.exercise]
         if name is not None:

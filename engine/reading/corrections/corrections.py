@@ -31,9 +31,12 @@ from engine.reading.corrections.going_on import goes_on
 from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
+from engine.reading.corrections.kinds_of_sets import is_of_one_of_its_kind, were_of_a_kind
+from engine.reading.corrections.left_open import left_open
 from engine.reading.corrections.left_undone import left_undone
 from engine.reading.corrections.lift_and_numbers import lift_and_numbers
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
+from engine.reading.corrections.load_or_reps import may_be_load_or_reps
 from engine.reading.corrections.loaded import added_later, loaded, told_behind
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
@@ -46,7 +49,6 @@ from engine.reading.corrections.nothing_changed import (
     OF_WHICH_LIFT,
     REPS_APART,
     TOLD_ROUGHLY,
-    WEIGHT_OF_THE_BAR,
     WHICH_DAY,
     nothing_changed,
     unclear,
@@ -71,10 +73,8 @@ from engine.reading.corrections.values import (
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.marks.roughly import tells_roughly
-from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
-from engine.reading.talk.statements import names_sets_alone
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -103,6 +103,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     added_later,
     told_behind,
     halved,
+    were_of_a_kind,
     marked_later,
     renamed_and_restated,
     new_exercise,
@@ -124,22 +125,12 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     return unclear(prepared) if isinstance(plain, Correction) else plain
 
 
-def _weighs_the_bar(prepared: Prepared) -> bool:
-    """ "the bar was 15": what was lifted with it, nobody can say."""
-    if K.BAR not in prepared.told or K.TIMES in prepared.told:
-        return False
-    bar = next(at for at, piece in enumerate(prepared.spoken) if piece.kind in (K.BAR, K.NUMBER))
-    return prepared.spoken[bar].kind is K.BAR and tells_its_weight(prepared.spoken, bar + 1)
-
-
 def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
-    if context.recent and K.SETS in prepared.told and names_sets_alone(prepared.spoken):
-        return unclear(prepared)
-    if context.recent and _weighs_the_bar(prepared):
-        return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
+    if (nothing := left_open(prepared, context)) is not None:
+        return nothing
     earlier = _of_an_earlier_day(prepared, context, catalogue)
     if earlier is not None or _tells_new_sets(prepared, context):
         return earlier
@@ -202,6 +193,8 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
         return nothing_changed(prepared, REPS_APART)
     if leaves_open_which(told):
         return nothing_changed(prepared, OF_WHICH_LIFT)
+    if may_be_load_or_reps(told) and any(map(is_be, told.pieces)):
+        return nothing_changed(prepared, LOAD_OR_REPS)
     if has_no_such_lift(told):
         return nothing_changed(prepared, NO_SUCH_LIFT)
     return unclear(prepared) if _is_correcting(told) else None
@@ -312,6 +305,8 @@ def _is_request(told: Told) -> bool:
 def _worked_out(told: Told) -> Correction | None:
     if reps_by_parts(told):
         return told_by_parts(replace(told, changes={}, removed=[], added=[], pointed=[]))
+    if leaves_open_which(told):
+        return None
     other_lift = is_of_another_lift(told) or counts_in_a_unit(told)
     for way in WAYS:
         if other_lift and way is new_values:
@@ -351,7 +346,12 @@ def _is_correcting(told: Told) -> bool:
     short = K.NAME not in kinds and len(told.pieces) <= SHORT
     if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
         return True
-    return is_of_one_of_several(told) or is_of_which_lift(told) or (K.TIMES not in kinds and _says_what_was(told))
+    return (
+        is_of_one_of_several(told)
+        or is_of_one_of_its_kind(told)
+        or is_of_which_lift(told)
+        or (K.TIMES not in kinds and _says_what_was(told))
+    )
 
 
 def _tells_the_next(told: Told) -> bool:

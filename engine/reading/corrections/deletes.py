@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from engine.reading.corrections.correcting import Told, cue_at
-from engine.reading.corrections.parts import MOST_PARTS, Part, part_told, sets_of
+from engine.reading.corrections.parts import MOST_PARTS, SPANS, Part, part_told, sets_of
 from engine.reading.corrections.remaining import PLACES
 from engine.reading.corrections.reps_away import reps_asked_away
 from engine.reading.latest_sets import run_of_it
 from engine.reading.values import Correction
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.pieces import Piece, Role
@@ -38,7 +40,7 @@ def deleted(told: Told) -> Correction | None:
     named = [piece for piece in told.pieces if piece.kind is K.NAME]
     if len(named) > 1 and {piece.kind for piece in told.pieces if not is_cue(piece, told)} <= SEVERAL_LIFTS:
         return _of_several(named, told)
-    counts, pieces = _counts(told.pieces)
+    counts, pieces = _counts(_with_places_listed(told.pieces))
     part = part_told(pieces, told.context, by_value=True)
     _warm_ups(part, pieces, told)
     if part.missing or part.named_unknown or not (part.points or counts) or _one_of_many(part, counts, pieces, told):
@@ -140,6 +142,21 @@ def is_cue(piece: Piece, told: Told) -> bool:
     cues = told.book.cues["delete"] | told.book.cues["undone"]
     known = {word for phrase in cues for word in phrase.split()} | AWAY | (AGAIN if _taken_out(told) else set())
     return all(plain_word(word).replace("'", "") in known for word in piece.text.split())
+
+
+def _with_places_listed(pieces: list[Piece]) -> list[Piece]:
+    """ "sets 2 and 3", "sets 1, 2": which sets, and no number of them."""
+    at = next(
+        (at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER and piece.role is Role.SETS), len(pieces)
+    )
+    listed = pieces[at::2]
+    joined = all(piece.kind in (K.AND, K.COMMA, K.DASH) or is_cued(piece.text, SPANS) for piece in pieces[at + 1 :: 2])
+    if len(listed) < 2 or not joined or any(piece.kind is not K.NUMBER for piece in listed):
+        return pieces
+    if any(one.value >= other.value or other.role is not Role.BARE for one, other in pairwise(listed)):
+        return pieces
+    sets = pieces[at]._replace(kind=K.SETS, text="sets", role=Role.BARE)
+    return [*pieces[:at], sets, pieces[at]._replace(role=Role.BARE), *pieces[at + 1 :]]
 
 
 def _counts(pieces: list[Piece]) -> tuple[int, list[Piece]]:

@@ -69,11 +69,13 @@ def added_later(told: Told) -> Correction | None:
 
 
 def told_behind(told: Told) -> Correction | None:
-    """ "80", "at 80", "80kg" behind "squat 5x5": the load of the sets of the latest message, which told none."""
-    numbers, kinds = told.numbers(), told.kinds()
-    if len(numbers) != 1 or not kinds <= ABOUT_A_LOAD or numbers[0].role not in (Role.LOAD, Role.BARE):
+    """ "80", "at 80", "used the 24s" behind "squat 5x5": the load of the latest message's sets, which told none."""
+    held = [piece for piece in told.pieces if piece.kind is K.PLAIN and _is_held(piece, told)]
+    numbers, kinds = told.numbers(), {piece.kind for piece in told.pieces if piece not in held}
+    if len(numbers) != 1 or not kinds <= ABOUT_A_LOAD or numbers[0].role not in (*LOADS, Role.BARE):
         return None
-    weighs = numbers[0].role is Role.LOAD or kinds & {K.AT, K.WITH} or numbers[0].value > MOST_LOADED_REPS
+    weighs = numbers[0].role in LOADS or kinds & {K.AT, K.WITH} or numbers[0].value > MOST_LOADED_REPS
+    weighs = weighs or (bool(held) and is_cued(told.pieces[told.pieces.index(numbers[0]) - 1].text, THE))
     latest = last_message(told.context)
     if not weighs or any(one.done.load is not None or one.done.seconds is not None for one in latest):
         return None
@@ -87,6 +89,7 @@ MOST_ADDED = {Unit.KG: 60, Unit.LB: 135}
 """More than that is hung on by few, and may be the load of the next lift. Common practice, no source."""
 ABOUT_ADDED = frozenset((K.WITH, K.NUMBER, K.ADDED, K.FILLER, K.PLATE, K.ASSISTED, K.KG, K.LB, K.STOP, K.EXTRA))
 POINTING = frozenset(("that", "those", "all"))
+THE = frozenset(("the",))
 
 
 def _points(told: Told) -> bool:

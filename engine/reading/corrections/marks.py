@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from engine.reading.corrections.clauses import clauses
 from engine.reading.corrections.correcting import Told
+from engine.reading.corrections.kinds_of_sets import kind_told
 from engine.reading.corrections.parts import Part, first_word, having, is_be, part_told, sets_of
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import run_of_it
@@ -37,7 +38,11 @@ def marked_later(told: Told) -> Correction | None:
         part = part_of(clause, told.context, told.pointed, by_value=_may_point(clause))
         if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
             return None
-        if _asks_for_a_ramp(told, clause, part) or not mark(told, marks_of(clause), part):
+        if (
+            _asks_for_a_ramp(told, clause, part)
+            or _tells_how_it_was(clause, part)
+            or not mark(told, marks_of(clause), part)
+        ):
             return None
     return told.correction()
 
@@ -118,6 +123,11 @@ def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
     if any(piece.kind is not K.WARMUP for piece in marks_of(clause)) or told.slipped or part.places or part.whole:
         return False
     return not any(is_be(piece) or piece.text in POINTING for piece in clause)
+
+
+def _tells_how_it_was(clause: Sequence[Piece], part: Part) -> bool:
+    """ "the warmup was easy", "warm up was 10 min on the bike": of one that was not told, and no set was it."""
+    return kind_told(clause) is not None and not part.places
 
 
 POINTING = frozenset(("that", "those", "these", "this", "it", "they", "just", "only"))

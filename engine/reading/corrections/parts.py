@@ -101,6 +101,8 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
         if is_all(piece):
             part.whole = True
             _counted_whole(part, pieces[at + 1 :], group)
+        elif is_cued(piece.text, THOSE):
+            _those_counted(part, pieces[at + 1 :], group)
         elif piece.kind is K.BOTH:
             part.both = True
         elif piece.text in SINGLE:
@@ -143,6 +145,21 @@ def _counted_whole(part: Part, behind: Sequence[Piece], group: list[SetRecord]) 
     part.used.append(number)
     part.missing = part.missing or number.value > len(group)
     part.places = group[-int(number.value) :]
+
+
+def _those_counted(part: Part, behind: Sequence[Piece], group: list[SetRecord]) -> None:
+    """ "those two were": so many sets, and no reps."""
+    number = behind[0] if behind and behind[0].kind is K.NUMBER else None
+    if number is None or not 1 < number.value <= MOST_PARTS or number.role not in (Role.BARE, Role.SETS):
+        return
+    told = len(behind) > 1 and is_be(behind[1])
+    if number.spelled or number.role is Role.SETS or (told and number.value <= len(group)):
+        part.used.append(number)
+        part.missing = part.missing or number.value > len(group)
+        part.places = group[-int(number.value) :]
+
+
+THOSE = frozenset(("those",))
 
 
 def counts_too_many(pieces: Sequence[Piece], context: Context) -> bool:

@@ -10,9 +10,11 @@ from itertools import pairwise
 from engine.reading.corrections.clauses import clauses, is_of_all_reps, rated, speaks_of_the_last_reps
 from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.going_on import goes_on_with_it
+from engine.reading.corrections.kinds_of_sets import kind_told, with_sets_of_its_kind
+from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_load, is_rather_the_load
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
-from engine.reading.corrections.parts import Part, first_word, is_be, part_told
+from engine.reading.corrections.parts import THOSE, Part, first_word, is_be, part_told
 from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.what_remains import part_of
@@ -23,6 +25,7 @@ from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.reading.words.token_walk import KNOWN
 from engine.reading.words.tokens import HALF
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
@@ -158,6 +161,7 @@ def _is_pointed(told: Told) -> bool:
     part = part_told([first], told.context)
     pointed = first.kind in (K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST) and bool(part.places)
     whole = part_told(told.pieces, told.context)
+    pointed = pointed or (is_cued(first.text, THOSE) and bool(whole.places))  # "those two at 80"
     numbered = first.kind is K.SETS and bool(whole.places)
     several = first.kind is K.LAST and len(whole.places) > 1
     weighed = any(number.role is Role.LOAD or number.value > MOST_LOADED_REPS for number in told.numbers())
@@ -182,11 +186,16 @@ def _is_pointed(told: Told) -> bool:
 
 
 def _is_of_the_end(told: Told, first: Piece, *, several: bool) -> bool:
-    """ "last one 4": the last of several sets. "Last set 4" behind single sets announces one more."""
-    announces = first.text.split()[-1:] != ["one"] and not several
+    """ "last one 4", "last 4": the last of several sets. "Last set 4" behind single sets announces one more."""
+    announces = not several and (K.SETS in told.kinds() or any(map(_says_sets, first.text.split())))
     if first.kind is not K.LAST or announces or "rep" in first.text or K.GOT in told.kinds():
         return False
     return len(told.numbers()) == 1 and len(run_of_it(told.context)) > 1
+
+
+def _says_sets(word: str) -> bool:
+    meaning = KNOWN[word].meaning
+    return meaning is not None and meaning.kind is K.SETS
 
 
 AHEAD_OF_A_PLACE = frozenset((K.AND, K.NAME, K.COMMA, K.COLON))
@@ -228,12 +237,13 @@ POINTED = frozenset((K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.LAST, K.NUMBER
 def _apply(told: Told, clause: list[Piece]) -> bool:
     """Whether the clause's values were put where it says."""
     part = part_of(clause, told.context, told.pointed)
+    with_sets_of_its_kind(part, clause, told.context)
     if part.missing:
         return False
     reached = part.reached(told.context, told.plural)
     clause = rated(clause, reached[-1].done) if reached else clause
     numbers = _numbers_of(told, clause, part)
-    marks = marks_of(clause)
+    marks = [piece for piece in marks_of(clause) if piece is not kind_told(clause)]
     if not numbers:
         return bool(marks) and not part.named_unknown and mark(told, marks, part)
     if any(piece.kind is K.NOT for piece in clause):
@@ -284,7 +294,7 @@ def _numbers_of(told: Told, clause: Sequence[Piece], part: Part) -> list[Piece]:
 def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> list[SetRecord]:
     """The sets that the one number changed."""
     group = part.reached(told.context, told.plural)
-    if not group or number.role is Role.SETS:
+    if not group or number.role is Role.SETS or is_far_below_the_load(clause, number, group[-1].done):
         return []
     done = group[-1].done
     if _is_far_from_load(number, clause, done):
@@ -294,7 +304,7 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
         for record in group:
             told.set_to(record, told.at_load(told.now(record), number))
         return group
-    if number.value != int(number.value) or number.value < 1:
+    if number.value != int(number.value) or number.value < 1 or is_either(told, number, done):
         return []
     alike = len({record.done for record in group}) == 1
     several = part.places or part.whole or part.both or (told.plural and (alike or not part.named))
@@ -358,6 +368,7 @@ def _weighs(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -
         _is_load(number, clause, done)
         or _is_of_a_stack(told, number, done)
         or (K.REPS not in told.kinds() and is_load_retyped(number, done))
+        or is_rather_the_load(told, number, done)
     )
 
 

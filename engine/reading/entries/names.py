@@ -119,7 +119,8 @@ def _in_hand_with(
         return unpaused
     if len(names) == 1 and (way := _way_in_hand(entry)) is not None:
         owners = _so_in_hand(way, names, catalogue)
-        alone = len(owners) == 1 and (way is entry.pieces[0] or len(chunks.found) == 1)
+        apart = len(chunks.found) == 1 and way.kind is not K.EACH
+        alone = len(owners) == 1 and (way is entry.pieces[0] or apart)
         return owners if alone else tuple(dict.fromkeys((*names, *owners)))
     if chunks.equipment is None or len(names) != 1:
         return names
@@ -129,9 +130,15 @@ def _in_hand_with(
 def _way_in_hand(entry: Entry) -> Piece | None:
     """The way that heads the sets or stands behind them: "front 80x5", "80x5 front", "side 30s", "free 70x5"."""
     head, tail = entry.pieces[0], entry.pieces[-1]
-    if head.kind is K.VARIANT or (head.kind in WAYS_AHEAD and is_cued(head.text, WAYS_AHEAD[head.kind])):
+    if head.kind is K.VARIANT or _is_a_way_ahead(head):
         return head
+    if tail.kind is K.EACH:  # "30s side", "30s side each" may be of a side plank
+        return next((piece for piece in entry.pieces[-2:] if piece.kind is K.EACH and _is_a_way_ahead(piece)), None)
     return tail if tail.kind is K.VARIANT else None
+
+
+def _is_a_way_ahead(piece: Piece) -> bool:
+    return piece.kind in WAYS_AHEAD and is_cued(piece.text, WAYS_AHEAD[piece.kind])
 
 
 def _so_in_hand(way: Piece, names: tuple[ExerciseName, ...], catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -2,6 +2,8 @@
 
 further = ( UNDO | ERASE ) POINTING ... FURTHER | POINTING ... "too" | "and" POINTING ... FOREGOING
 
+"Undo undo" is one step back, told over; behind an undo it is the undo undone.
+
 Without a word for undoing, and with one that deletes, it must come behind an undo: else it is of some set, or of none.
 "Again" alone may be one more set there: it is asked.
 """
@@ -14,7 +16,8 @@ from engine.reading.values import Act, Context
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 
-LONGEST = 9
+LONGEST, MOST_TOLD_OVER = 9, 3
+STEPS = frozenset(("undo", "redo"))
 UNDO, ERASE, REDO = "undoverb", "erasing", "redoverb"
 FURTHER, FOREGOING, POINTING, BESIDE = "undofurther", "undoforegoing", "undopointing", "undobeside"
 LEADS, TOO = "undoleads", "undotoo"
@@ -28,6 +31,9 @@ def undone_further(prepared: Prepared, context: Context) -> Act | None:
     words = [word for word, _ in spoken_words(prepared.tokens[: LONGEST + 1])]
     if not words or len(words) > LONGEST or len(prepared.tokens) > LONGEST + 1:
         return None
+    if 1 < len(words) <= MOST_TOLD_OVER and len(set(words)) == 1 and not context.undone:
+        name = phrasebook().said.get(words[0], "")
+        return Act(name) if name in STEPS else None
     cues = phrasebook().cues
     told = {
         name for name in (UNDO, ERASE, REDO, FURTHER, FOREGOING, POINTING, LEADS) if not cues[name].isdisjoint(words)

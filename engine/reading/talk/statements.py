@@ -113,11 +113,11 @@ LEAST_NAMED = 4
 
 
 def speaks_of_several(pieces: Sequence[Piece]) -> bool:
-    """ "the first two were easy", "last two felt better", "first 2 had straps": sets that stand, and what they were
+    """ "the first two were easy", "those two felt better", "first 2 had straps": sets that stand, and what they were
     like; "last 8 easy" is a set.
     """
     told = [piece for piece in pieces if piece.kind not in CLAUSE_ENDS]
-    if len(told) < LEAST_OF_A_REMARK or told[0].kind not in (K.FIRST, K.LAST) or told[1].kind is not K.NUMBER:
+    if len(told) < LEAST_OF_A_REMARK or not may_speak_of_several(told[0]) or told[1].kind is not K.NUMBER:
         return False
     count, said = told[1], told[2:]
     several = count.role is Role.BARE and 1 < count.value <= MOST_SPOKEN_OF
@@ -127,6 +127,12 @@ def speaks_of_several(pieces: Sequence[Piece]) -> bool:
     return several and plainly and {piece.kind for piece in said} <= OF_A_REMARK and said[-1].kind in ENDS_OF_A_REMARK
 
 
+def may_speak_of_several(first: Piece) -> bool:
+    """Whether the word may point at sets that stand: "first", "last", "those"."""
+    return first.kind in (K.FIRST, K.LAST) or is_cued(first.text, THOSE)
+
+
+THOSE = frozenset(("those",))
 LEAST_OF_A_REMARK = 3
 MOST_SPOKEN_OF = 6
 HAVING = frozenset((K.WITH, K.PAUSE))
