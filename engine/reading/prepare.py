@@ -40,6 +40,7 @@ from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
+from engine.reading.marks.hers_behind_theirs import may_be_hers_behind_theirs, with_hers_behind_theirs
 from engine.reading.marks.hours_beside import with_hours_beside
 from engine.reading.marks.loads_lowered import with_loads_lowered
 from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of
@@ -77,6 +78,7 @@ from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
 from engine.reading.marks.told_of_one import with_results_of_one
 from engine.reading.marks.tries import with_tries, with_tries_failed
 from engine.reading.marks.warmed_up import without_warm_ups_told
+from engine.reading.marks.weights_apart import MAY_WEIGH, with_weight_apart
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -164,22 +166,24 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
     pieces = _as_said(pieces, kinds, catalogue)
     if K.FILLER in kinds and K.TIMES in kinds:
         pieces = with_announced(pieces)
-    pieces = _with_whole_names(_with_people(pieces, kinds, called), kinds, cleaned, catalogue)
+    pieces = _with_whole_names(_with_people(pieces, kinds, called, cleaned), kinds, cleaned, catalogue)
     if not kinds.isdisjoint(OF_TWO_SENSES):
         pieces = with_words_settled(pieces, catalogue)
     pieces = _with_tries_and_labels(pieces, kinds)
     return pieces, kinds if pieces is walked else kinds_of(pieces)
 
 
-def _with_people(pieces: list[Piece], kinds: set[K], called: str) -> list[Piece]:
+def _with_people(pieces: list[Piece], kinds: set[K], called: str, cleaned: str) -> list[Piece]:
     """The pieces, which were of these kinds, with others told of by what they do, and with company."""
     if K.NUMBER in kinds and not kinds <= PLAINLY_SETS and may_name_somebody(pieces):
         pieces = with_names_as_words(pieces)
         kinds = kinds_of(pieces)
     if K.PLAIN in kinds and K.NUMBER in kinds:
-        pieces = with_somebody_parted(pieces, called)
+        pieces = with_somebody_parted(pieces, called, cleaned)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_TAKE_TURNS) and may_hold_turns(pieces, kinds):
         pieces = with_turns(pieces, called)
+    if may_be_hers_behind_theirs(pieces, kinds):
+        pieces = with_hers_behind_theirs(pieces, called)
     if K.NUMBER in kinds and not kinds.isdisjoint(MAY_BE_PEOPLE):
         pieces = with_others_doing(pieces)
     if not kinds.isdisjoint(OF_TWO_LANGUAGES):
@@ -191,6 +195,8 @@ def _as_said(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[P
     """The pieces, which were of these kinds, with words that are spelt or said freely put to what they mean."""
     if not kinds.isdisjoint(SPELT_FREELY):
         pieces = spelt_freely(pieces)
+    if {K.NAME, K.NUMBER} <= kinds and not kinds.isdisjoint(MAY_WEIGH):
+        pieces = with_weight_apart(pieces, kinds, catalogue)
     return with_rows(pieces, catalogue) if K.UNRELATED in kinds else pieces
 
 

@@ -10,8 +10,9 @@ from decimal import Decimal
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.lexing.spelled_times import SpelledTimes
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece
+from engine.reading.words.pieces import DECIMAL_ENDINGS, MOST_LOADED_REPS, NOTHING, Piece, kinds_of
 from engine.reading.words.token_shapes import Shape
 from engine.reading.words.tokens import MONEY, Token
 from engine.values.exercise import Loading
@@ -23,6 +24,10 @@ GOES_ON = frozenset((",", "/", "x", "-", "+"))
 """Signs behind a number that make it one of a list, or of a set."""
 PARTING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE))
 BEHIND_A_WEIGHT = frozenset((K.FILLER, K.AT, K.WITH, K.TODAY))
+AHEAD_OF_A_WEIGHT = (BEHIND_A_WEIGHT - {K.WITH}) | {K.COLON}
+ENDS_OF_A_CLAUSE = frozenset((",", ".", ";", "-", "!"))
+MOST_AHEAD = 4
+"""Words around the one for the weight. Common practice, no source."""
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 
 
@@ -80,7 +85,10 @@ class DecimalCommas(SpelledTimes):
             return True  # "12,50€"
         if len(digits.text) > 1:
             return False
-        if self._speaks_of_no_set(value) and not (unit and unit.glued and unit.text in GOES_ON):
+        listed = unit is not None and unit.glued and unit.text in GOES_ON
+        if self._speaks_of_no_set(value) and not (listed and self._is_number(at + 4)):
+            return True
+        if self._heads_with_her_weight(value) and self._ends_a_clause(at + 3):
             return True
         if unit is None:
             return False
@@ -95,6 +103,28 @@ class DecimalCommas(SpelledTimes):
         kinds = [piece.kind for piece in self.out[max(0, at - 2) : at + 1]]
         behind_sets = len(kinds) == 3 and kinds[0] is K.NUMBER and kinds[1] in PARTING
         return kinds[-1:] == [K.UNRELATED] or (kinds[-1:] == [K.BODY] and behind_sets and value > MOST_LOADED_REPS)
+
+    def _heads_with_her_weight(self, value: Decimal) -> bool:
+        """ "peso 77,2, ...", "my weight today: 77,2": what heads the clause speaks of a weight above any reps."""
+        weighing = False
+        for piece in reversed(self.out[-MOST_AHEAD:]):
+            if piece.kind in PARTING:
+                return weighing and value > MOST_LOADED_REPS
+            weighs = piece.kind is K.BODY or "loadword" in CUES_OF[piece.text]
+            if not weighs and piece.kind not in AHEAD_OF_A_WEIGHT:
+                return False
+            weighing = weighing or weighs
+        return weighing and value > MOST_LOADED_REPS and len(self.out) <= MOST_AHEAD
+
+    def _ends_a_clause(self, at: int) -> bool:
+        """Whether the message, a separator with words behind it, or a day stands there; a list goes on with numbers."""
+        token = self._token(at)
+        if token is None:
+            return bool({K.COMMA, K.STOP, K.LINE} & kinds_of(self.out))  # alone it is told as a request is
+        if token.shape is Shape.WORD:
+            found = self._longest_phrase(at)
+            return found is not None and found[0].kind in BEHIND_A_WEIGHT
+        return (token.shape is Shape.LINE or token.text in ENDS_OF_A_CLAUSE) and not self._is_number(at + 1)
 
     def _comma_joins(self, at: int, value: Decimal, whole: Decimal) -> bool:
         """Whether "52,5" is one number: a unit, a link or a size that only a load has says so; else it is in doubt."""

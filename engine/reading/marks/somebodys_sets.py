@@ -31,7 +31,7 @@ REACH = 6
 """Pieces of a set and what is told beside it. Common practice, no source."""
 
 
-def with_somebody_parted(pieces: list[Piece], called: str) -> list[Piece]:
+def with_somebody_parted(pieces: list[Piece], called: str, cleaned: str) -> list[Piece]:
     """The pieces, with a comma between her sets and those of somebody named beside them."""
     kinds = kinds_in_order(pieces)
     own = called.casefold().split()
@@ -39,7 +39,7 @@ def with_somebody_parted(pieces: list[Piece], called: str) -> list[Piece]:
     out = pieces
     for at in places_of(K.PLAIN, kinds):
         if _is_named(pieces[at], own):
-            out = _said_of(out, at)
+            out = _as_who_did_it(_said_of(out, at), at, cleaned)
             commas |= _commas(pieces, kinds, at)
     return _parted(out, commas) if commas else out
 
@@ -55,6 +55,42 @@ def _said_of(pieces: list[Piece], at: int) -> list[Piece]:
     if said and kind_at(pieces, at - 1) in HEADS_A_CLAUSE and kind_at(pieces, same + 1) in ENDS_A_CLAUSE:
         return [*pieces[:at], pieces[at]._replace(kind=K.OTHERS), *pieces[at + 1 :]]
     return pieces
+
+
+def _as_who_did_it(pieces: list[Piece], at: int, cleaned: str) -> list[Piece]:
+    """ "next to tom who did 100x5", "80x5, Tom got 100x5": the word there, or the one behind it, made another's."""
+    who = at + 1 + (kind_at(pieces, at + 1) is K.COMMA)
+    if who < len(pieces) and is_cued(pieces[who].text, RELATIVE):
+        return (
+            [*pieces[:who], pieces[who]._replace(kind=K.OTHERS), *pieces[who + 1 :]]
+            if _who_did(pieces, who)
+            else pieces
+        )
+    if kind_at(pieces, at - 1) not in AMID_A_SENTENCE or not _is_spelt_as_a_name(
+        cleaned[pieces[at].start : pieces[at].end]
+    ):
+        return pieces
+    verb = verb_behind(pieces, at)
+    theirs = kinds_in_order(pieces[verb + 1 : verb + 1 + REACH]) if verb else []
+    return [*pieces[:at], pieces[at]._replace(kind=K.OTHERS), *pieces[at + 1 :]] if theirs[:2] == A_PAIR else pieces
+
+
+def _who_did(pieces: Sequence[Piece], who: int) -> bool:
+    """ "who did 100x5", "die 100x5 gemacht hat"."""
+    kinds = kinds_in_order(pieces)
+    verb = verb_behind(pieces, who)
+    start = (verb or who) + 1
+    end = _end_of_what_was_done(kinds, start)
+    return end > start and (verb > 0 or any(is_cued(piece.text, DONE) for piece in pieces[end : end + 2]))
+
+
+def _is_spelt_as_a_name(typed: str) -> bool:
+    return typed.istitle() and typed.isalpha()
+
+
+RELATIVE, DONE = frozenset(("relative",)), frozenset(("did", "theydo"))
+AMID_A_SENTENCE = frozenset((K.COMMA, K.AND, K.DASH, K.OPEN))
+A_PAIR = [K.NUMBER, K.TIMES]
 
 
 def _is_named(word: Piece, own: Sequence[str]) -> bool:

@@ -301,7 +301,7 @@ def _says_so(sentence: list[Piece], at: int) -> bool:
 
 
 WAS = frozenset(("was", "were"))
-DOING_OR_WANTING = frozenset(("theydo", "atit", "theywant"))
+DOING_OR_WANTING = frozenset(("theydo", "did", "atit", "theywant"))
 
 
 OF_OTHERS = frozenset((K.OTHERS, K.SAYING))

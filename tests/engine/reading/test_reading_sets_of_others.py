@@ -292,7 +292,6 @@ def test_what_somebody_did_meanwhile_or_whose_name_is_a_word_is_left_out(text: s
     [
         ("squat 100x5 mia 70x5", "barbell back squat 5 at 100 kg"),
         ("after tom did 140x5 i did squat 100x5", "barbell back squat 5 at 100 kg"),
-        ("tom did 140x5 so i did squat 100x5", "barbell back squat 5 at 100 kg"),
         ("squat 100x5 terwijl joris 140x5 deed", "barbell back squat 5 at 100 kg"),
         ("squat 100x5 vs my mate's 60x5", "barbell back squat 5 at 100 kg"),
         ("squat 100x5 the neighbour's 60x5", "barbell back squat 5 at 100 kg"),

@@ -121,3 +121,39 @@ def test_a_number_counts_what_stands_with_it(text: str, context: Context, meant:
 @pytest.mark.parametrize("name", ["extension", "extensions", "ext", "extensiones", "beuger"])
 def test_a_name_of_several_lifts_is_asked_about(name: str) -> None:
     assert said(f"{name} 3x15 45").startswith("ask: ")
+
+
+WEIGHED = """
+squat 100x5 100x5, weight 82 => barbell back squat 2×5 at 100 kg
+182 lbs on the scale today, squat 100x5 => barbell back squat 5 at 100 kg
+bodyweight this morning 82.4, squat 100x5 => barbell back squat 5 at 100 kg
+morning weight 82 - dips 8 8 7 => dip 2×8, 7
+gewicht heute 81,2, kniebeuge 100x5 => barbell back squat 5 at 100 kg
+kniebeuge 100x5 100x5, gewicht 81,2 => barbell back squat 2×5 at 100 kg
+mi peso 77, sentadilla 100x5 => barbell back squat 5 at 100 kg
+hoy peso 77,2, sentadilla 100x5 => barbell back squat 5 at 100 kg
+sentadilla 100x5 100x5, peso 77 kg => barbell back squat 2×5 at 100 kg
+poids 72,4, squat 100x5 => barbell back squat 5 at 100 kg
+squat 3x5 100 (poids 72) => barbell back squat 3×5 at 100 kg
+peso 80 kg, trazioni 8 8 7 => pull-up 2×8, 7
+gewicht 75,6. squat 100x5 => barbell back squat 5 at 100 kg
+waga 79, przysiad 100x5 => barbell back squat 5 at 100 kg
+przysiad 100x5, dziś waga 79,4 => barbell back squat 5 at 100 kg
+peso 68,3 kg hoje, barra fixa +5 kg 5 5 => pull-up 2×5 at +5 kg
+мой вес 83,6. присед 100х5 => barbell back squat 5 at 100 kg
+вес тела 84,2 кг // присед 100х5 => barbell back squat 5 at 100 kg
+vikt 70,2 i morse, knäböj 100x5 => barbell back squat 5 at 100 kg
+peso 110, sentadilla 3x5 => ask: barbell back squat 3×5
+weight 80, bench 3x5 => barbell bench press 3×5 at 80 kg
+bench 80x5, weight 85 x 3 => barbell bench press 5 at 80 kg, 3 at 85 kg
+bench 80x5, then weight 85 for 3 => barbell bench press 5 at 80 kg, 3 at 85 kg
+sentadilla 100x5, peso 110, 3 reps => ask: barbell back squat 5 at 100 kg
+pull ups 5 5, weight 40kg => pull-up 2×5 at +40 kg
+chin ups, weight 40: 5 5 5 => chin-up 3×5 at +40 kg
+gewicht 40, dips 8 8 8 => ask: dip 3×8
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(WEIGHED))
+def test_what_she_weighs_told_with_sets_is_no_load_of_theirs(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
