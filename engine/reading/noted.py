@@ -53,7 +53,35 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     start = spoken[ahead - 1].start if ahead and _is_measured(spoken[ahead - 1]) else first.start
     reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
     end = behind[reach - 1].end if reach else last.end
-    return prepared.cleaned[start:end].strip() or None
+    told = prepared.cleaned[start:end].strip()
+    within = kinds_in_order([piece for piece in spoken[ahead:] if piece.start < last.start])
+    parted = K.TIMES in within and K.NAME not in within
+    return (_around_the_sets(noted, prepared, start, end) if parted else told) or None
+
+
+def _around_the_sets(noted: Sequence[Piece], prepared: Prepared, start: int, end: int) -> str:
+    """ "140x5 felt easy, 160x3 grindy" notes "felt easy, grindy": the sets between two remarks are no part of them."""
+    spoken = prepared.spoken
+    cuts: list[tuple[int, int]] = []
+    for at in places_of(K.TIMES, kinds_in_order(spoken)):
+        first, behind = at, at + 1
+        while first and spoken[first - 1].kind in FIGURES:
+            first -= 1
+        while behind < len(spoken) and spoken[behind].kind in FIGURES:
+            behind += 1
+        held = [one for one in noted if spoken[first].start <= one.start < spoken[behind - 1].end]
+        if start < spoken[at].start < end and not held:
+            cuts.append((spoken[first].start, spoken[behind - 1].end))
+    parts, began = [], start
+    for first_start, last_end in dict.fromkeys(cuts):
+        parts.append(prepared.cleaned[began:first_start])
+        began = last_end
+    bare = [part.strip(BESIDE_A_NOTE) for part in (*parts, prepared.cleaned[began:end])]
+    return ", ".join([part for part in bare if part])
+
+
+BESIDE_A_NOTE = " \n,;.:-()"
+FIGURES = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.SLASH, K.LINE, K.OPEN, K.AT, K.AND, K.THEN))
 
 
 def _is_noted(piece: Piece) -> bool:

@@ -179,6 +179,10 @@ class Chunks:
     """The places of the chunks that are warm-ups, in each way that a word for them may be meant; empty where it is
     settled.
     """
+    at_pairs: tuple[int, ...] = ()
+    """The places of chunks with "@" and a pair behind them, whose number may be an effort, or the x a count of sets:
+    "80@8x5", "5@70x3".
+    """
     miss_ahead: int | None = None
     """A missed rep told in front of its set: "missed the last rep of squat 80x5"."""
     of_all: bool = False

@@ -7,6 +7,7 @@ Behind several bare reps a load is that of all since the comma: "100x3, 5 5 5 wi
 
 from __future__ import annotations
 
+from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import CARRIED, MOST_REPEATS, Chunk
 from engine.reading.chunks.misses import MissedChunks
 from engine.reading.chunks.steps import tells_a_load
@@ -48,6 +49,7 @@ class LoadedChunks(MissedChunks):
             return
         role = self.pieces[self.at].role
         paired = self._kind() is K.TIMES and not self._rates_ahead_of_reps(sign)
+        self._note_pair(last if paired and sign else None)
         if role in (Role.REPS, Role.SETS, Role.TIMES, Role.SECONDS, Role.METRES) or paired:
             return
         if role is Role.LOAD and self._kind() is K.BAR and tells_a_load(self.out.found):
@@ -64,7 +66,24 @@ class LoadedChunks(MissedChunks):
         """ "160x12 @7 x12 @8": an effort, and then reps at the load of before."""
         times, reps = self.pieces[self.at + 1 : self.at + 3] if self._kind(2) is K.NUMBER else (None, None)
         apart = times is not None and reps is not None and not times.glued and reps.glued
-        return sign and apart and _is_effort((self.pieces[self.at],)) and tells_a_load(self.out.found)
+        rated = sign and apart and _is_effort((self.pieces[self.at],)) and tells_a_load(self.out.found)
+        last = self._last()
+        return rated and last is not None and not (last.size == 1 and not last.at and _is_heavy(last.factors[0][0]))
+
+    def _note_pair(self, last: Chunk | None) -> None:
+        if last is not None and self._may_be_rated_or_repeated(last):
+            self.out.at_pairs = (*self.out.at_pairs, len(self.out.found) - 1)
+
+    def _may_be_rated_or_repeated(self, last: Chunk) -> bool:
+        """ "80@8x5": sets, or an effort and reps; "5@70x3": sets of three, or a set of five three times."""
+        number, reps = self.pieces[self.at], self.pieces[self.at + 2] if self._kind(2) is K.NUMBER else None
+        alone = last.size == 1 and len(last.factors[0]) == 1 and not last.at and self.separator is None
+        if reps is None or not alone or self._kind(3) is K.TIMES or reps.value > MOST_LOADED_REPS:
+            return False
+        if _is_heavy(last.factors[0][0]):
+            return _is_effort((number,)) and number.value >= LEAST_OF_SEVERAL
+        counts = last.factors[0][0].role is Role.BARE and reps.value <= MOST_SETS
+        return counts and _is_heavy(number) and reps.role is Role.BARE
 
     def _put_behind(self, last: Chunk | None, sign: bool) -> None:
         """The load or the effort that stands here is the last chunk's, or else opens one."""
@@ -170,6 +189,10 @@ class LoadedChunks(MissedChunks):
         self.out.found.pop()
         sets.factors.append(self.factor(None))
         self._rest_of_chunk(sets)
+
+
+def _is_heavy(number: Piece) -> bool:
+    return number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
 
 
 def _is_effort(numbers: tuple[Piece, ...]) -> bool:

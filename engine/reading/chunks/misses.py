@@ -12,8 +12,10 @@ from decimal import Decimal
 from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import LAST_REP, Chunk
 from engine.reading.chunks.results import PAIRED, ResultChunks
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role, is_one_word
+from engine.reading.words.tokens import CROSS
 
 SECOND = "second"
 PAIR = 2
@@ -23,6 +25,9 @@ PARTING_TRIES = frozenset((K.COMMA, K.STOP, K.THEN, K.AND, K.LINE))
 BEHIND_A_TRY = PARTING_TRIES | {K.FILLER, K.NOTE}
 REACH_OF_A_TRY = 8
 """Pieces between a try and the set behind it. Common practice, no source."""
+ENDS_OF_A_CROSSED_SET = frozenset(
+    (K.NUMBER, K.KG, K.LB, K.REPS, K.EFFORT, K.NOTE, K.MISS, K.FAILURE, K.CLOSE, K.OPEN, K.COUNT)
+)
 AHEAD_OF_ITS_SET = frozenset((K.OF, K.WITH, K.AT))
 
 
@@ -30,10 +35,13 @@ class MissedChunks(ResultChunks):
     """The part of the walk that reads what was missed."""
 
     def miss(self, piece: Piece) -> None:
+        if piece.text == CROSS:
+            self._crossed()
+            return
         behind_a_plus = self.kinds[self.at - 1] is K.PLUS and self.at > 0
         self.at += 1
         self._skip(frozenset((K.FILLER,)))
-        if self._singles_missed():
+        if self._singles_missed() or self._missed_try():
             return
         rep = None
         of_a_rep = True
@@ -57,6 +65,23 @@ class MissedChunks(ResultChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _crossed(self) -> None:
+        """ "100x5 ✅ 110x5 ❌": the set right before it; anywhere else nobody can say what was missed."""
+        last = self._last()
+        if last is None or self._kind(-1) not in ENDS_OF_A_CROSSED_SET:
+            self.out.dangling = True
+        else:
+            last.missed = True
+        self.at += 1
+
+    def _missed_try(self) -> bool:
+        """ "80x5 twice, missed the third set": how many were made of it, if it was begun at all, nobody can say."""
+        if self._kind(0) is not K.ORDINAL or not _names_a_try(self.pieces[self.at]):
+            return False
+        self.out.dangling = True
+        self.at += 1
+        return True
 
     def _singles_missed(self) -> bool:
         """ "5 singles at 150, missed two": so many of them, or as many more: asked."""
@@ -82,6 +107,8 @@ class MissedChunks(ResultChunks):
         if self._kind(0) is K.ORDINAL or (self._kind(0) is K.NUMBER and self._kind(1) is K.REPS):
             ordinal = self.pieces[self.at]
             self.at += 1
+            alone = self._kind(0) in ENDS_OF_A_REP and self.kinds[self.at - 1] is K.ORDINAL
+            self.out.dangling = self.out.dangling or (alone and 1 < self._sets_told() == ordinal.told - 1)
             self._skip(frozenset((K.REPS, K.FILLER, K.COUNT)))
             self._of_the_last_set_told()
             return ordinal.told or int(ordinal.value)
@@ -148,7 +175,8 @@ class MissedChunks(ResultChunks):
         behind = 1 + (self._kind(1) is K.FILLER)
         if self.out.found and self._kind(0) in AHEAD_OF_ITS_SET and self._kind(behind) is K.NUMBER:
             self.out.dangling = True
-        elif self._kind(0) in (K.SETS, K.ORDINAL):
+        elif self._kind(0) in (K.SETS, K.ORDINAL) or self._kind(behind) is K.ORDINAL:
+            self.at += behind if self._kind(0) in AHEAD_OF_ITS_SET else 0
             self._missed_in_the_next(rep)
 
     def _missed_in_the_next(self, rep: int) -> None:
@@ -210,6 +238,12 @@ class MissedChunks(ResultChunks):
         parted = not PARTING_TRIES.isdisjoint(self.kinds[self.at + 1 : at])
         paired = self.kinds[at] is K.NUMBER and self.kinds[at + 1] in (K.TIMES, K.FOR)
         return parted and paired and self.pieces[at].value > MOST_LOADED_REPS
+
+
+def _names_a_try(ordinal: Piece) -> bool:
+    """ "third set", "third try", and no "third" or "the third", which may be a rep."""
+    alone = is_one_word(ordinal) or CUES_OF[ordinal.text].intersection(("the", "me"))
+    return ordinal.kind is K.ORDINAL and not ordinal.text[:1].isdigit() and not alone
 
 
 def _is_a_place(number: Piece) -> bool:

@@ -127,6 +127,8 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out[-1] = aside(out[-1])
         return at + 1
     after = past_links(pieces, at + 1)
+    if out and out[-1].kind in POINTING_ON and pieces[at].text in RECKONED:
+        out.pop()  # "110x1 -> e1rm 115"
     out.append(aside(pieces[at]))
     roles = (Role.BARE, Role.LOAD) if pieces[at].text in SUMS else (Role.BARE,)
     if kind_at(pieces, after + 1) is K.TIMES and pieces[at].text in RECKONED and _counts(out):
@@ -139,6 +141,7 @@ def _counts(out: list[Piece]) -> bool:
     return any(piece.kind is K.TIMES for piece in out[-REACH_OF_A_PAIR:])
 
 
+POINTING_ON = frozenset((K.ARROW, K.EQUALS))
 RECKONED = frozenset(("e", "e1rm", "est", "estimated", "calculated", "projected"))
 REACH_OF_A_PAIR = 6
 MEASURE = frozenset(("measure",))
@@ -206,7 +209,7 @@ def _x_tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     linked = bool(out) and out[-1].kind in (K.TIMES, K.AT, K.WITH, K.SLASH, K.DASH, K.COLON)
     behind = at if linked or pieces[at].role is not Role.BARE else behind_dashed_tempo(pieces, at)
     if behind > at:
-        out.append(aside(pieces[at]))
+        out.append(aside(pieces[at])._replace(end=pieces[behind - 1].end))
         return behind
     beside = [*out[-2:], *pieces[at + 3 : at + 4]]
     told = is_x_tempo(pieces, at) and any([tells_tempo(piece) for piece in beside])

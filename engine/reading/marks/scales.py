@@ -11,13 +11,14 @@ from itertools import islice
 
 from engine.reading.words.ahead import HOLDS_A_NUMBER, aside, is_amount, kind_at, past_links
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
 TEMPO_DIGITS = 4
 ENDS_OF_A_TEMPO = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE))
 LONGEST_CHAIN = 2 * TEMPO_DIGITS
 """Pieces; numbers joined by more signs are no tempo, however they end."""
 PHASES_OF_A_TEMPO = (3, 4)
+FEWEST_PHASES = 3
 FASTEST_TEMPO, SLOWEST_TEMPO = 2, 6
 """The seconds of a lowering that four digits on their own may tell: 4010. Common practice, no source."""
 YEARS = range(1990, 2100)
@@ -116,9 +117,14 @@ def is_bare_tempo(piece: Piece) -> bool:
 
 def tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "tempo 3-1-0", "tempo 4010", "tempo 3 1 0": up to four counts of a few seconds, and no number behind them."""
+    told = bool(out) and out[-1].kind is K.NOTE and out[-1].text[:1].isdigit()  # "3-1-1 tempo 70 3x5"
     out.append(aside(pieces[at]))
+    if told:
+        return at + 1
     at = past_links(pieces, at + 1)
     joined, before = True, None
+    if _is_the_load(pieces, at):
+        return at
     for _ in range(TEMPO_DIGITS):
         if not is_amount(pieces, at) or not (joined or _is_one_count(before, pieces[at])):
             break
@@ -128,6 +134,18 @@ def tempo(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         joined = kind_at(pieces, at) in TEMPO_SIGNS and is_amount(pieces, at + 1)
         at += joined
     return at
+
+
+def _is_the_load(pieces: list[Piece], at: int) -> bool:
+    """ "tempo 70 3x5": no counts of a tempo, and no other load behind the sets and reps."""
+    if not is_amount(pieces, at) or [piece.kind for piece in pieces[at + 1 : at + 3]] != [K.NUMBER, K.TIMES]:
+        return False
+    digits = pieces[at].text
+    counted = len(digits) == FEWEST_PHASES and digits.isdigit() and int(digits[0]) >= FASTEST_TEMPO
+    counted = counted and all(int(digit) <= SLOWEST_TEMPO for digit in digits)
+    behind = [piece for piece in pieces[at + 4 : at + 4 + TEMPO_DIGITS] if piece.kind is K.NUMBER]
+    loaded = any(piece.role is Role.LOAD or piece.value > MOST_LOADED_REPS for piece in behind)
+    return pieces[at].value >= SLOWEST_COUNT and not counted and not loaded
 
 
 def _is_one_count(before: Piece | None, piece: Piece) -> bool:
@@ -140,7 +158,8 @@ def behind_dashed_tempo(pieces: list[Piece], at: int) -> int:
     end = _behind_dashes(pieces, at)
     counts = [piece.value for piece in pieces[at:end:2]]
     phases = len(counts) in PHASES_OF_A_TEMPO and max(counts) < SLOWEST_COUNT
-    ahead_of_sets = kind_at(pieces, end) is K.NUMBER and kind_at(pieces, end + 1) is K.TIMES
+    loaded = kind_at(pieces, end) is K.NUMBER and kind_at(pieces, end + 1) is K.NUMBER  # "3-1-1 70 3x5"
+    ahead_of_sets = kind_at(pieces, end) is K.NUMBER and kind_at(pieces, end + 1 + loaded) is K.TIMES
     ends = kind_at(pieces, end) in (None, K.COMMA, K.LINE, K.STOP, K.CLOSE)
     rises = counts != sorted(counts, reverse=True)  # reps of one set after another seldom do
     return end if phases and (ahead_of_sets or (ends and rises)) else at

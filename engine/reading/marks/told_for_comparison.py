@@ -48,7 +48,8 @@ def _without_what_is_reckoned(pieces: list[Piece], at: int) -> list[Piece]:
         parted = kind_at(pieces, at - 1) in SIGNS
         if kind_at(pieces, at - 1 - parted) not in ENDS_OF_SETS:
             return pieces
-        return [*pieces[:at], aside(pieces[at])._replace(end=pieces[numbers + 2].end), *pieces[numbers + 3 :]]
+        ahead = at - (kind_at(pieces, at - 1) is K.ARROW)
+        return [*pieces[:ahead], aside(pieces[at])._replace(end=pieces[numbers + 2].end), *pieces[numbers + 3 :]]
     start = at - PAIR
     if kind_at(pieces, at + 1) not in ENDS or [piece.kind for piece in pieces[max(0, start) : at]] != PAIRED:
         return pieces
@@ -60,7 +61,7 @@ def _without_what_is_reckoned(pieces: list[Piece], at: int) -> list[Piece]:
 
 PAIR = 3
 PAIRED = [K.NUMBER, K.TIMES, K.NUMBER]
-SIGNS = frozenset((K.OPEN, K.COMMA, K.DASH, K.EQUALS, K.COLON, K.DROP, K.STOP))
+SIGNS = frozenset((K.OPEN, K.COMMA, K.DASH, K.EQUALS, K.COLON, K.DROP, K.STOP, K.ARROW))
 ENDS = frozenset((None, K.CLOSE, K.COMMA, K.STOP, K.LINE, K.SETTING))
 
 

@@ -25,7 +25,7 @@ def body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     told = (
         is_amount(pieces, after)
         and pieces[after].value >= LEAST_BODY_WEIGHT
-        and (end >= len(pieces) or pieces[end].kind in ENDS or pieces[after].role is Role.LOAD)
+        and (end >= len(pieces) or pieces[end].kind in ENDS or pieces[after].role is Role.LOAD or _heads(pieces, end))
         and (pieces[after].value % 1 != 0 or pieces[after].role is Role.LOAD or _stands_apart(pieces[after], out))
     )
     if told:
@@ -41,6 +41,11 @@ def body_told(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 1
     out.append(pieces[at])
     return at + 1
+
+
+def _heads(pieces: list[Piece], at: int) -> bool:
+    """Whether a lift begins here with its sets behind it: "bodyweight 82.4 squat 85x5"."""
+    return kind_at(pieces, at) is K.NAME and kind_at(pieces, at + 1) is K.NUMBER
 
 
 def _stands_apart(weight: Piece, out: list[Piece]) -> bool:

@@ -25,7 +25,7 @@ class ThreeFactors(TwoFactors):
     many_sets: bool = False
 
     def _triple(self, chunk: Chunk) -> None:
-        first, second, third = chunk.factors
+        first, second, third = self._with_the_unit_ahead(chunk.factors)
         if not first:
             self._carry((*second, *third))
             return

@@ -18,7 +18,7 @@ from engine.reading.chunks.choices import (
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.shapes.one_factor import OneFactor
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 from engine.values.sets import SetKind
 
 LOAD_ROLES = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))
@@ -40,7 +40,7 @@ class TwoFactors(OneFactor):
     """Chunks of two factors."""
 
     def _pair(self, chunk: Chunk) -> None:
-        first, second = chunk.factors
+        first, second = self._with_the_unit_ahead(chunk.factors)
         sides_of_nothing = chunk.of_sides and not first  # "80x5, x3 per side x3": of which load, nobody says
         self.unplaced = self.unplaced or sides_of_nothing or (chunk.alone_in_brackets and bool(self.groups))
         if self.traits.one_sided:
@@ -58,6 +58,17 @@ class TwoFactors(OneFactor):
             self._listed_second(first[0], second, chunk)
         else:
             self._two(first[0], second[0], chunk)
+
+    def _with_the_unit_ahead(self, factors: list[tuple[Piece, ...]]) -> list[tuple[Piece, ...]]:
+        """ "225x5 lb", "225x5x3 lb": the unit at the end is that of the load in front, which nobody does for reps."""
+        head, tail = factors[0], factors[-1]
+        if self.traits.body or len(head) != 1 or len(tail) != 1 or tail[0].role is not Role.LOAD:
+            return factors
+        load, last = head[0], tail[0]
+        if load.role is not Role.BARE or load.value <= MOST_LOADED_REPS or last.value > MOST_LOADED_REPS:
+            return factors
+        bare = last._replace(role=Role.BARE, unit=None)
+        return [(load._replace(role=Role.LOAD, unit=last.unit),), *factors[1:-1], (bare,)]
 
     def _tells_reps_of_sides(self, chunk: Chunk) -> bool:
         """Whether the reps of each side stand in front of the count of sets, with a word for it between them."""
@@ -330,6 +341,8 @@ class TwoFactors(OneFactor):
         sets, reps = (first, second) if first.value <= MOST_SETS else (second, first)
         if not (whole(sets) and 1 <= sets.value <= MOST_SETS):
             raise DoesNotFit(f"neither {first.text} nor {second.text} counts sets")
+        if sets.value > 1 and not reps.value:
+            raise DoesNotFit(f"{sets.text} sets of 0 reps")
         carried = self.load is not None and not self.pending
         if sets.value == 1 and self.traits.two_implements and len(self.chunks.found) > 1 and not self._load_told():
             self.unplaced = True  # "1x24 3x12": a set of its own, or what was held

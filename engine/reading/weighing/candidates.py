@@ -32,6 +32,7 @@ from engine.reading.shapes.plain import NotPlain, plain_groups
 from engine.reading.shapes.plain_entries import PlainNumbers
 from engine.reading.shapes.shapes import Shaper
 from engine.reading.values import Context, Doubt
+from engine.reading.weighing.at_pairs import ways_of_at_pairs
 from engine.reading.weighing.evidence import evidence
 from engine.reading.weighing.history import Known
 from engine.reading.weighing.mixed_units import loads_in_mixed_units, with_units
@@ -70,8 +71,9 @@ def candidates(chunks: Chunks, exercise: Exercise, known: Known, context: Contex
         return _times_either_way(chunks, *chunks.maybe_times, exercise, known, context)
     if chunks.how_many is not None:
         return _so_many(chunks, chunks.how_many, exercise, known, context)
-    if chunks.warm_either:
-        return _warm_either_way(chunks, exercise, known, context)
+    if chunks.at_pairs or chunks.warm_either:
+        either_way = _at_pairs_either_way if chunks.at_pairs else _warm_either_way
+        return either_way(chunks, exercise, known, context)
     if chunks.plates and chunks.sled_is_nothing is None and exercise.equipment is not Equipment.BARBELL:
         return _plates_either_way(chunks, exercise, known, context)
     if chunks.mixed_units and exercise.loading not in ON_THE_BODY and (loads := loads_in_mixed_units(chunks)):
@@ -235,6 +237,16 @@ def _so_many(
 
 USUAL_COUNTS = (2, 3, 5)
 """Common practice, no source."""
+
+
+def _at_pairs_either_way(
+    chunks: Chunks, exercise: Exercise, known: Known, context: Context
+) -> tuple[list[Candidate], str]:
+    """ "80@8x5" as sets or as an effort, "5@70x3" as five sets or as three."""
+    ways = [candidates(other, exercise, known, context) for other in ways_of_at_pairs(chunks)]
+    out = [one for found, _ in ways for one in found]
+    why = next((why for _, why in ways if why), "")
+    return [one._replace(weight=one.weight * UNSETTLED, unplaced=True) for one in out] if len(out) > 1 else out, why
 
 
 def _warm_either_way(chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> tuple[list[Candidate], str]:

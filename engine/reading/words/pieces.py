@@ -16,7 +16,7 @@ from typing import NamedTuple, TypeVar
 
 from engine.reading.words.kinds import K
 from engine.reading.words.roles import Role as Role
-from engine.reading.words.tokens import Token
+from engine.reading.words.tokens import CROSS, Token
 from engine.values.effort import Effort
 from engine.values.ids import ExerciseName
 from engine.values.load import Unit
@@ -138,6 +138,7 @@ SIGN_KINDS = {
     "!": K.STOP,
     "?": K.QUESTION,
     "&": K.AND,
+    CROSS: K.MISS,
 }
 UNIT_ROLES: Mapping[K, tuple[Role, Unit | None]] = {
     K.KG: (Role.LOAD, Unit.KG),

@@ -44,6 +44,8 @@ class Token(NamedTuple):
 FULL_WIDTH = range(0xFF01, 0xFF5F)
 """Letters, digits and signs as wide as those of East Asian writing; the plain ones follow in the same order."""
 
+CROSS = "❌"
+"""Behind a set it says that it was missed; a tick says nothing more than the set does."""
 # One character each way.
 SIGNS = {
     **{chr(wide): chr(wide - FULL_WIDTH.start + ord("!")) for wide in FULL_WIDTH},
@@ -57,6 +59,7 @@ SIGNS = {
     **dict.fromkeys("\r\u2028\u2029\v\f\x85", "\n"),
     **dict.fromkeys("\u200b\u200c\u200d\u2060\ufeff\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u00ad", " "),
     "、": ",",
+    **dict.fromkeys("✗✘☒", CROSS),
     "⁄": "/",
 }
 NOT_SEEN = "\u00ad\u200b\u200c\u200d\u2060\ufeff"
@@ -81,7 +84,7 @@ PATTERN = re.compile(
     (?P<plainnumber>\d++(?:\.\d++)?(?:(?=[x,@/)+;kl\n]|-(?![йяюг])|\Z|\ (?!\ ?[h½]))
       |(?![ho'"½\ \-ªº]|[.:]\d|st|nd|rd|th|i?[èe]me|[èe]re|ste|de|:[ea](?!{LETTER})|[ea](?!{LETTER}))))
   | (?P<plaintimes>(?<=\d)x(?=\d)|(?<=\d\ )x(?=\ \d))
-  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°>"'$€£]|[-=](?!>))
+  | (?P<plainsign>[,@/+():;|?!.#%&~\[\]°>"'$€£❌]|[-=](?!>))
   | (?P<plainword>(?![xх]){LETTER}++(?![\d'&]))
   | (?P<line>\n)
   | (?P<hours>\d{{1,2}}h[0-5]\d(?!\d)(?:\ ?min(?!{LETTER}))?|\d{{1,2}}\ ?h\ [0-5]?\d\ ?min(?!{LETTER}))
@@ -103,7 +106,7 @@ PATTERN = re.compile(
 
 MONEY = "$"
 ONE_SIGN = {
-    **{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°"},
+    **{sign: sign for sign in ">@,/-+():;|=?!.#%&~\"'°❌"},
     **dict.fromkeys("$€£", MONEY),
     "->": ">",
     "=>": ">",

@@ -22,6 +22,8 @@ from tests.engine.reading.saying import KNOWN, situation
         ("squat 3x5 100 after 12 hour shift", 3, "12 hour shift"),
         ("bench 80x8 felt easy 85x5", 2, "felt easy"),
         ("deadlift 140x5, grip went at rep 4", 1, "grip went at rep 4"),
+        ("deadlift 140x5 felt easy, 160x3 grindy", 2, "felt easy, grindy"),
+        ("deadlift 140 x 5 (belt) 160 x 3 (straps)", 2, "belt, straps"),
     ],
 )
 def test_a_note_keeps_the_numbers_of_its_words(text: str, sets: int, note: str) -> None:

@@ -108,3 +108,51 @@ def test_what_is_plain_is_read(text: str, known: Context, meant: str) -> None:
 )
 def test_signs_that_nobody_sees_or_that_are_wide_change_nothing(text: str) -> None:
     assert said(text) == "barbell back squat 3×4 at 95 kg"
+
+
+BEHIND_AN_AT = """
+bench 80@8x5 => ask: barbell bench press 5 at 80 kg RPE 8 | barbell bench press 8×5 at 80 kg
+squat 100kg @9x3 => ask: barbell back squat 3 at 100 kg RPE 9 | barbell back squat 9×3 at 100 kg
+bench 80@7.5x5 => barbell bench press 5 at 80 kg RPE 7.5
+bench 60x5, 5@70x3 => ask: barbell bench press 5 at 60 kg, 3×5 at 70 kg | barbell bench press 5 at 60 kg, 5×3 at 70 kg
+bench 5@70x3 => ask: barbell bench press 3×5 at 70 kg | barbell bench press 5×3 at 70 kg
+bench 100@3x5 => barbell bench press 3×5 at 100 kg
+bench 80 @ 3x8 => barbell bench press 3×8 at 80 kg
+bench 5@70, 5@75, 3@80 => barbell bench press 5 at 70 kg, 5 at 75 kg, 3 at 80 kg
+bench 160x12 @7 x12 @8 => barbell bench press 12 at 160 kg RPE 7, 12 at 160 kg RPE 8
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(BEHIND_AN_AT))
+def test_a_pair_behind_an_at_may_tell_an_effort_or_sets(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+OF_NOTHING = """
+bench 8x0 => ask:
+pull ups 8x0 => ask:
+squat 3x0 100 => ask:
+squat 100 5x0 => ask:
+bench 80x8, 80x0 => barbell bench press 8 at 80 kg, 0 at 80 kg missed
+bench 100x0 => barbell bench press 0 at 100 kg missed
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(OF_NOTHING))
+def test_sets_of_no_reps_are_no_sets(text: str, context: Context, meant: str) -> None:
+    assert said(text, context).strip() == meant
+
+
+UNIT_LAST = """
+squat 225x5 lb => barbell back squat 5 at 225 lb
+squat 225x5, 245x3 lbs => barbell back squat 5 at 225 lb, 3 at 245 lb
+squat 225x5x3 lb => barbell back squat 3×5 at 225 lb
+{unit: lb} bench 60x5 kg, 65x5 kg => barbell bench press 5 at 60 kg, 5 at 65 kg
+bench 12x20 kg => barbell bench press 12 at 20 kg
+dips 8x10 kg => dip 8 at +10 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(UNIT_LAST))
+def test_a_unit_behind_the_reps_is_of_the_load_ahead(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.reading.values import Context
-from tests.engine.reading.saying import said, situation
+from tests.engine.reading.saying import readings, said, situation
 
 BENCHED = situation(doing="barbell bench press")
 BENCH_KNOWN = situation(doing="barbell bench press", last={"barbell bench press": "80"})
@@ -108,4 +108,34 @@ BENCH_KNOWN = situation(doing="barbell bench press", last={"barbell bench press"
     ],
 )
 def test_what_is_told(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+CROSSED = """
+squat 100x5 ✅ 105x5 ✅ 110x5 ❌ => barbell back squat 5 at 100 kg, 5 at 105 kg, 5 at 110 kg missed
+squat 100x5 ✓, 110x5 ✗, 110x3 ✗ => barbell back squat 5 at 100 kg, 5 at 110 kg missed, 3 at 110 kg missed
+bench // 100x5 ✔️ // 105x5 ❌ // 105x3 ✔️ => barbell bench press 5 at 100 kg, 5 at 105 kg missed, 3 at 105 kg
+squat 180x1 (❌) => barbell back squat 0 at 180 kg missed
+squat 100: 5 ✅ 5 ✅ 4 ❌ => barbell back squat 2×5 at 100 kg, 4 at 100 kg missed
+✅ squat 3x5 100 ✅ bench 3x8 60 => barbell back squat 3×5 at 100 kg; barbell bench press 3×8 at 60 kg
+squat 3x5 100 ❌ => ask:
+❌ squat 100x5 => ask: barbell back squat 5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(CROSSED))
+def test_a_cross_behind_a_set_says_that_it_was_missed(text: str, context: Context, meant: str) -> None:
+    assert said(text, context).strip() == meant
+
+
+SET_MISSED = """
+missed the third set of squats, 85x5 twice => ask: barbell back squat 2×5 at 85 kg
+squats 85x5 twice, failed the third set => ask: barbell back squat 2×5 at 85 kg
+bench 80 5 5 missed the second rep of the third set => barbell bench press 2×5 at 80 kg, 1 at 80 kg missed
+bench 80x5, missed the third rep => barbell bench press 2 at 80 kg missed
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(SET_MISSED))
+def test_a_missed_set_named_by_its_place_is_no_rep(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
