@@ -117,7 +117,7 @@ def _asked_between(
     prepared: Prepared, words: Words, start: int, end: int, context: Context, book: Phrasebook, recognise: Recognise
 ) -> Act | None:
     inside = [(word, token) for word, token in words if start <= token.start < end]
-    if not inside:
+    if not inside or not _tells_no_sets(prepared, start, end):
         return None
     # The clause keeps its place in the text, so that the pieces still fit it.
     clause = " " * start + prepared.cleaned[start:end]
@@ -125,7 +125,7 @@ def _asked_between(
     around = [piece for piece in prepared.spoken if not start <= piece.start < end]
     pointed = _pointed_at(inside, around, context)
     found = recognise(inside, clause, spoken, pointed)
-    if found is None or not _tells_no_sets(prepared, start, end):
+    if found is None:
         return None
     behind = any(piece.start >= end for piece in around)
     if found.name not in (BEFORE_A_REASON if behind else BEHIND_A_REASON):

@@ -7,6 +7,7 @@ taught = [ chatter ] [ lasting ] short [ lasting ] link name [ "not" name ] [ la
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
@@ -24,25 +25,38 @@ EQUALS = "="
 def taught_of(text: str, catalogue: Catalogue, plainly: bool = False) -> Act | None:
     """The shorthand and its exercise; None where the message teaches none. `plainly`: its beginning has said so."""
     words = text.lower().split()
-    if not plainly and True not in [OPENS_TEACHING[word.strip(",:.!")] for word in words]:
+    if not plainly and not _may_teach(words):
         return None
     said = " ".join(words).replace("'", "").strip(" .!")
     alike = len(plain_word(said)) == len(said)
     return _taught(said if alike else plain_word(said), catalogue, plainly)
 
 
-def _opens_teaching(word: str) -> bool:
-    return spoken(word) in _first_words()
+def _may_teach(words: Sequence[str]) -> bool:
+    """Whether a word links a shorthand and a name, or may link them beside one that makes it last or denies."""
+    told: frozenset[str] = frozenset().union(*[TEACHING[word.strip(",:.!")] for word in words])
+    return LINKS in told or (MAY_LINK in told and OPENS in told)
 
 
-OPENS_TEACHING = Kept(_opens_teaching)
-"""Whether a message that has this word may teach."""
+def _teaching(word: str) -> frozenset[str]:
+    said = spoken(word)
+    return frozenset(use for use, words in _telling_words().items() if said in words)
+
+
+TEACHING = Kept(_teaching)
+"""What a word may do where a message teaches: link, perhaps link, or make it last, open it or deny."""
+LINKS, MAY_LINK, OPENS = "links", "may link", "opens"
 
 
 @lru_cache(maxsize=1)
-def _first_words() -> frozenset[str]:
-    phrases = (*CALLED, *_phrases("lasting"), *_phrases("teaches"), *_phrases("means"))
-    return frozenset(phrase.split()[0] for phrase in phrases) | {EQUALS, DENYING[0].strip()}
+def _telling_words() -> Mapping[str, frozenset[str]]:
+    """The longest word of each phrase of each use: without it the phrase cannot stand."""
+    uses = {
+        LINKS: (*CALLED, *_phrases("means"), EQUALS),
+        MAY_LINK: _phrases("maymean"),
+        OPENS: (*_phrases("lasting"), *_phrases("teaches"), *[denying.strip() for denying in DENYING]),
+    }
+    return {use: frozenset(max(phrase.split(), key=len) for phrase in phrases) for use, phrases in uses.items()}
 
 
 @lru_cache(maxsize=8)
