@@ -12,6 +12,7 @@ from itertools import pairwise
 from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.parts import MOST_PARTS, first_word, is_be
 from engine.reading.latest_sets import run_of_it
+from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
@@ -19,7 +20,7 @@ from engine.reading.words.pieces import Piece, Role
 
 WAS_FINE = "says that a set was right after all"
 WAS_LIKE = "talk: what sets that stand were like"
-FINE = frozenset(("fine",))
+FINE, FELT = frozenset(("fine",)), frozenset(("felt",))
 PLACES = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.ORDINAL))
 ABOUT = PLACES | {K.SETS, K.NUMBER, K.FILLER, K.NOTE, K.NAME, K.OF, K.STOP, K.COMMA}
 
@@ -47,8 +48,10 @@ def _asks_back(told: Told) -> bool:
 
 def _tells_how(pieces: list[Piece]) -> bool:
     kinds = [piece.kind for piece in pieces]
-    verb = next((at for at, piece in enumerate(pieces) if is_be(piece)), None)
+    verb = next((at for at, piece in enumerate(pieces) if is_be(piece) or is_cued(first_word(piece), FELT)), None)
     if verb is None or not ABOUT.issuperset(kinds) or K.NOTE not in kinds[verb:]:
+        return False
+    if any(map(mark_denied, pieces[verb:])):
         return False
     return K.NUMBER not in kinds[verb:] and not {K.NUMBER, *PLACES}.isdisjoint(kinds[:verb])
 

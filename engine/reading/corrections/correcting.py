@@ -10,15 +10,17 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.named_by_numbers import with_named_by_numbers
 from engine.reading.corrections.remaining import with_remaining
 from engine.reading.days.dated import dated
 from engine.reading.marks.loads_lowered import without_loads_lowered
 from engine.reading.marks.marks import without_asides
+from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.marks.places_counted import with_places_alone
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
 from engine.reading.weighing.resolve import BASES
-from engine.reading.words.cues import CUES_OF, any_cued
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.phrasebook import Phrasebook, phrasebook, spoken_words
@@ -129,8 +131,10 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first, last = _without_slips(words[begin:end], book)
     first, last = first + begin, last + begin
     first += _taken_back(words[first:], spoken[first:], prepared.cleaned, book)
-    if any(piece.kind is K.MISS and piece.start < spoken[first][1].start < piece.end for piece in prepared.spoken):
-        first = begin  # "no lift" is a phrase of its own
+    if _denies_a_mark(prepared, spoken[first - 1][1], spoken[first][1]) or _denies_what_was(
+        prepared, words, spoken, begin, first
+    ):
+        first = begin
     stated = first + 1 < len(words) and words[first + 1] in book.cues["be"]  # "no weight was 85"
     if first > begin and not stated and _does_without(spoken[first - 1], spoken[first], prepared.cleaned):
         first = begin
@@ -144,12 +148,49 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
         return None
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
+    if K.TIMES in prepared.told:
+        judged = with_named_by_numbers(judged, context, asked=_asks(words, first, book))
     told = Told(words[first:last], judged, context, catalogue, book)
     told.joined = prepared.spoken[0].kind is K.AND or "andword" in CUES_OF[prepared.spoken[0].text]
     told.blamed = first > begin and _is_blaming(spoken[first - 1], spoken[first][1], prepared.cleaned)
     told.retracted = first > begin and words[begin] in book.cues["retracts"]
     told.slipped = slipped or _only_some_count(told) or told.has("wrongly") or told.has("swapped")
     return told
+
+
+def _asks(words: list[str], first: int, book: Phrasebook) -> bool:
+    """Whether something is asked for at the beginning, or a set is said not to count."""
+    if cue_at(words, first, book.cues["delete"]) or cue_at(words, first, book.cues["make"]):
+        return True
+    return any(cue_at(words, at, book.cues["undone"]) for at in range(first, len(words)))
+
+
+def _denies_a_mark(prepared: Prepared, slip: Token, first: Token) -> bool:
+    """ "no lift" is a phrase of its own, and "no failure on the last", "no proper warm up" deny a mark."""
+    over = [piece for piece in prepared.spoken if piece.start < first.start < piece.end]
+    said = [piece._replace(text=prepared.cleaned[piece.start : piece.end].lower()) for piece in over]
+    if any(piece.kind is K.MISS or mark_denied(piece) is not None for piece in said):
+        return True
+    behind = [piece.kind for piece in prepared.spoken if piece.start >= first.start]
+    glued = not prepared.cleaned[slip.end : first.start].strip()
+    return glued and K.WARMUP in behind and set(behind[: behind.index(K.WARMUP)]) == {K.NOTE}
+
+
+def _denies_what_was(
+    prepared: Prepared, words: list[str], spoken: list[tuple[str, Token]], begin: int, first: int
+) -> bool:
+    """ "no era calentamiento", "no eran kilos, eran libras": the no in front of such a verb denies it, where no new
+    number is told.
+    """
+    if first != begin + 1 or K.NUMBER in prepared.told or not is_cued(words[first], DENIED_BEHIND):
+        return False
+    return (
+        "retracts" in CUES_OF[words[begin]]
+        and not prepared.cleaned[spoken[begin][1].end : spoken[first][1].start].strip()
+    )
+
+
+DENIED_BEHIND = frozenset(("bedenied",))
 
 
 def _does_without(slip: tuple[str, Token], word: tuple[str, Token], cleaned: str) -> bool:

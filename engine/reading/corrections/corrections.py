@@ -40,6 +40,7 @@ from engine.reading.corrections.load_or_reps import may_be_load_or_reps
 from engine.reading.corrections.loaded import added_later, loaded, told_behind
 from engine.reading.corrections.marks import MARKS, marked_later
 from engine.reading.corrections.misspelt import respelt
+from engine.reading.corrections.named_by_numbers import names_none
 from engine.reading.corrections.names import new_exercise, renamed_and_restated, swapped
 from engine.reading.corrections.nothing_changed import (
     CONFIRMED,
@@ -62,6 +63,7 @@ from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.units import counts_in_a_unit, new_unit
+from engine.reading.corrections.unmarked import unmarked
 from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import (
     TALK,
@@ -86,6 +88,7 @@ MOST_TURNED = 7
 
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     doubled,
+    unmarked,
     reps_taken,
     left_undone,
     deleted,
@@ -336,7 +339,7 @@ def _is_correcting(told: Told) -> bool:
     if not counts:
         turned = told.has("swapped") and len(told.words) <= MOST_TURNED
         return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
-    if counts_too_many(told.pieces, told.context) or reps_by_parts(told):
+    if counts_too_many(told.pieces, told.context) or reps_by_parts(told) or names_none(told.pieces):
         return True
     longest = WHOLE if told.retracted else SHORT
     if told.slipped and K.TIMES in kinds and len(told.pieces) <= longest and _is_of_no_lift_done(told):

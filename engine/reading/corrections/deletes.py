@@ -11,6 +11,7 @@ from engine.reading.corrections.parts import MOST_PARTS, SPANS, Part, part_told,
 from engine.reading.corrections.remaining import PLACES
 from engine.reading.corrections.reps_away import reps_asked_away
 from engine.reading.latest_sets import run_of_it
+from engine.reading.marks.marks_in_remarks import is_effort_alone
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -118,7 +119,7 @@ def _taken_out(told: Told) -> bool:
 
 def _means_something_else(told: Told, undone: bool) -> bool:
     kinds = told.kinds()
-    if kinds & (NOT_DELETED - {K.NEVER} if undone else NOT_DELETED):
+    if kinds & (NOT_DELETED - {K.NEVER} if undone else NOT_DELETED) or any(map(is_effort_alone, told.pieces)):
         return True
     weak = told.words[0] in WEAK and not undone and AWAY.isdisjoint(told.words[1:2])
     pointed = told.words[1:2] in (["the"], ["that"], ["my"])  # "drop the 60", and not "drop to 60"

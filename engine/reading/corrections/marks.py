@@ -8,7 +8,8 @@ from dataclasses import replace
 from engine.reading.corrections.clauses import clauses
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.kinds_of_sets import kind_told
-from engine.reading.corrections.parts import Part, first_word, having, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, first_word, is_be, part_told, sets_of
+from engine.reading.corrections.sets_having import having
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import run_of_it
 from engine.reading.values import Correction
@@ -31,9 +32,11 @@ def marked_later(told: Told) -> Correction | None:
     if kinds & NO_MARKS or told.of_others() or (K.ASKS in kinds and not _asserts(told.pieces)):
         return None
     for clause in clauses(told.pieces):
-        if not all(
-            piece.kind in ABOUT_MARKS or is_be(piece) or _hedges(piece, told) for piece in clause
-        ) or not marks_of(clause):
+        if (
+            not all(piece.kind in ABOUT_MARKS or is_be(piece) or _hedges(piece, told) for piece in clause)
+            or not marks_of(clause)
+            or is_spoken_of(clause)
+        ):
             return None
         part = part_of(clause, told.context, told.pointed, by_value=_may_point(clause))
         if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
@@ -45,6 +48,21 @@ def marked_later(told: Told) -> Correction | None:
         ):
             return None
     return told.correction()
+
+
+def is_spoken_of(clause: Sequence[Piece]) -> bool:
+    """Whether the clause tells what the warm-up was like, or denies it: "warm up was easy", "the drop wasn't hard"."""
+    if any(piece.kind in DENYING for piece in clause):
+        return True
+    verb = next((at for at, piece in enumerate(clause) if is_be(piece) or piece.kind is K.NOTE), 0)
+    ahead, behind = clause[:verb], clause[verb:]
+    says_how = len(behind) > 1 or (bool(behind) and behind[0].kind is K.NOTE)
+    subject = says_how and any(piece.kind is K.WARMUP for piece in ahead) and not marks_of(behind)
+    return subject and all(piece.kind not in POINTERS for piece in clause)
+
+
+POINTERS = frozenset((K.NUMBER, K.FIRST, K.LAST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.BOTH, K.REMAINING))
+DENYING = frozenset((K.NOT, K.DENY))
 
 
 def _hedges(piece: Piece, told: Told) -> bool:
@@ -120,7 +138,7 @@ ABOUT_A_MISS = frozenset((K.MISS, K.ORDINAL, K.FILLER, K.REPS, K.LAST, K.SETS, K
 
 def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
     """ "warm up", "warm up squat": no set is said to have been one."""
-    if any(piece.kind is not K.WARMUP for piece in marks_of(clause)) or told.slipped or part.places or part.whole:
+    if any(piece.kind is not K.WARMUP for piece in marks_of(clause)) or told.slipped or _is_pointed(part):
         return False
     return not any(is_be(piece) or piece.text in POINTING for piece in clause)
 
@@ -128,6 +146,10 @@ def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
 def _tells_how_it_was(clause: Sequence[Piece], part: Part) -> bool:
     """ "the warmup was easy", "warm up was 10 min on the bike": of one that was not told, and no set was it."""
     return kind_told(clause) is not None and not part.places
+
+
+def _is_pointed(part: Part) -> bool:
+    return bool(part.places or part.whole or part.both)
 
 
 POINTING = frozenset(("that", "those", "these", "this", "it", "they", "just", "only"))
@@ -171,7 +193,7 @@ def _marked_sets(told: Told, part: Part, piece: Piece) -> list[SetRecord]:
     group = part.reached(told.context, told.plural)
     if len(piece.efforts) > 1 and not part.points and len(run := run_of_it(told.context)) == len(piece.efforts):
         return run  # "rpe 7 8 9" behind three single sets
-    alone = piece.kind in (K.FAILURE, K.MISS) and not (part.places or part.whole or part.both)
+    alone = piece.kind in (K.FAILURE, K.MISS) and not _is_pointed(part)
     return group[-1:] if alone else group
 
 

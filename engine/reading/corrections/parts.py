@@ -8,11 +8,22 @@ number points where it stands in front of "was", or beside effort, and a set has
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.reading.corrections.sets_by_mark import MARKED_SO, by_mark
+from engine.reading.corrections.sets_having import at_the_extreme, having
+from engine.reading.corrections.so_many import (
+    ALL_OF_THEM,
+    MARKING,
+    THE_OR_THOSE,
+    counted_and_marked,
+    counted_behind_all,
+    marks_follow,
+    so_many_stand,
+)
 from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -20,18 +31,13 @@ from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.token_walk import KNOWN
 from engine.values.ids import ExerciseName
-from engine.values.sets import SetDone, SetKind, SetRecord
+from engine.values.sets import SetRecord
 
 MOST_PARTS = 12
 COUNTED_IN_WORDS = {"two": 2, "2": 2, "three": 3, "3": 3}
-ALL_OF_THEM = frozenset(("all", "each", "every", "allofit"))
 SINGLE = frozenset(("that one", "this one"))
-MARKED_SO: Mapping[K, Callable[[SetDone], bool]] = {
-    K.MISS: lambda done: done.missed,
-    K.DROP: lambda done: done.kind is SetKind.DROP,
-}
-"""What "the miss was 187.5" and "the drop was 40" point at, where such a set stands."""
 
 
 @dataclass(slots=True)
@@ -100,15 +106,15 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
         _place(part, pieces, at, group)
         if is_all(piece):
             part.whole = True
-            _counted_whole(part, pieces[at + 1 :], group)
-        elif is_cued(piece.text, THOSE):
-            _those_counted(part, pieces[at + 1 :], group)
-        elif piece.kind is K.BOTH:
+            _counted_whole(part, pieces[at + 1 :], group, context)
+        elif is_cued(piece.text, THE_OR_THOSE):
+            _those_counted(part, pieces[at:], group, context)
+        elif _is_both(piece):
             part.both = True
         elif piece.text in SINGLE:
             part.single = True
-        elif piece.kind in MARKED_SO and at + 1 < len(pieces) and is_be(pieces[at + 1]):
-            part.places += [record for record in group if MARKED_SO[piece.kind](record.done)]
+        elif piece.kind in MARKED_SO:
+            _marked(part, pieces, at, group)
     if part.both and part.places and part.places == group[-1:]:
         part.places = group[-2:]  # "both last sets"
     _by_value(part, pieces, group, by_value)
@@ -133,22 +139,51 @@ def _place(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord])
         _extreme(part, piece, group)
 
 
-def _counted_whole(part: Part, behind: Sequence[Piece], group: list[SetRecord]) -> None:
-    """ "all three were": so many sets, and no reps."""
-    number = behind[0] if behind and behind[0].kind is K.NUMBER else None
-    verb = next((at for at, piece in enumerate(behind) if is_be(piece)), 0)
-    if number is None or number.role not in (Role.BARE, Role.SETS):
+def _marked(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:
+    """ "the miss was 187.5", "the last drop was 40": the sets with the mark, in place of what the place alone is."""
+    tied = at + 1 < len(pieces) and is_be(pieces[at + 1])
+    if not (tied or (at and pieces[at - 1].kind in PLACES)):
         return
-    another = 1 < number.value <= len(group) and any(piece.kind is K.NUMBER for piece in behind[1:])
-    if not 1 <= verb <= 1 + MOST_BETWEEN and not another:
+    found = by_mark(pieces, at, group)
+    if found is None:
+        return
+    if found.place is not None:
+        part.places = [record for record in part.places if record not in _placed(found.place, group)]
+    part.places += found.sets
+    part.missing = part.missing or found.missing
+
+
+def _placed(place: Piece, group: list[SetRecord]) -> list[SetRecord]:
+    """The sets that the place alone points at."""
+    alone = Part()
+    _place(alone, [place], 0, group)
+    return alone.places
+
+
+def _counted_whole(part: Part, pieces: Sequence[Piece], group: list[SetRecord], context: Context) -> None:
+    """ "all three were", "all 3 to failure": so many sets, and no reps."""
+    number, behind = counted_behind_all(pieces)
+    verb = next((at for at, piece in enumerate(behind) if is_be(piece)), -1)
+    if number is None:
+        return
+    marked = marks_follow(behind)
+    another = 1 < number.value <= len(group) and any(piece.kind is K.NUMBER for piece in behind)
+    if not (0 <= verb <= MOST_BETWEEN or another or marked):
         return  # "all three at 37.5" tells of so many sets; "all 8" of reps
     part.used.append(number)
     part.missing = part.missing or number.value > len(group)
+    part.missing = part.missing or (marked and number.value not in (len(group), *so_many_stand(context)))
     part.places = group[-int(number.value) :]
 
 
-def _those_counted(part: Part, behind: Sequence[Piece], group: list[SetRecord]) -> None:
-    """ "those two were": so many sets, and no reps."""
+def _those_counted(part: Part, pieces: Sequence[Piece], group: list[SetRecord], context: Context) -> None:
+    """ "those two were", "las tres al fallo": so many sets, and no reps."""
+    behind = pieces[1:]
+    number = counted_and_marked(behind, context)
+    if number is not None or not is_cued(pieces[0].text, THOSE):
+        part.used += [] if number is None else [number]
+        part.places += [] if number is None else group[-int(number.value) :]
+        return
     number = behind[0] if behind and behind[0].kind is K.NUMBER else None
     if number is None or not 1 < number.value <= MOST_PARTS or number.role not in (Role.BARE, Role.SETS):
         return
@@ -165,7 +200,8 @@ THOSE = frozenset(("those",))
 def counts_too_many(pieces: Sequence[Piece], context: Context) -> bool:
     """ "all three were", where only two stand, and "first 2 at 90" where one does."""
     numbered = [(at, a, b) for at, (a, b) in enumerate(pairwise(pieces)) if b.kind is K.NUMBER]
-    told = any(is_all(a) for _, a, _ in numbered) and any(map(is_be, pieces))
+    said = any(map(is_be, pieces)) or not MARKING.isdisjoint([piece.kind for piece in pieces])
+    told = said and any(is_all(a) for _, a, _ in numbered)
     first = any(_are_first(a, b, pieces[at + 2 :]) for at, a, b in numbered)
     return (told or first) and part_told(pieces, context).missing
 
@@ -177,6 +213,14 @@ MOST_BETWEEN = 3
 def is_all(piece: Piece) -> bool:
     """Whether the word says "all"."""
     return piece.kind is not K.LAST and says_all(piece)
+
+
+def _is_both(piece: Piece) -> bool:
+    """ "both", "both of them"; of others is "both my brothers"."""
+    words = piece.text.split() if piece.kind is K.OTHERS else []
+    meaning = KNOWN[words[0]].meaning if len(words) > 1 else None
+    of_those = meaning is not None and meaning.kind is K.BOTH and is_cued(words[-1], THE_OR_THOSE)
+    return piece.kind is K.BOTH or of_those
 
 
 def says_all(piece: Piece) -> bool:
@@ -299,9 +343,7 @@ def _point(part: Part, place: int, group: list[SetRecord]) -> None:
 
 def _extreme(part: Part, piece: Piece, group: list[SetRecord]) -> None:
     """ "the heaviest", "the lightest one"; none where two are as heavy."""
-    loads = [record.done.load.kilograms() for record in group if record.done.load is not None]
-    wanted = (max(loads) if piece.told else min(loads)) if len(loads) == len(group) and loads else None
-    found = [record for record in group if record.done.load is not None and record.done.load.kilograms() == wanted]
+    found = at_the_extreme(group, heaviest=bool(piece.told))
     part.missing = part.missing or len(found) != 1
     part.places = [*part.places, *found]
 
@@ -341,21 +383,6 @@ def _spans(piece: Piece) -> bool:
 
 TOLD_BEHIND = frozenset((K.NUMBER, K.COUNT, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS, K.DROP, K.NAME, K.VARIANT,
                          K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.KG, K.LB))  # fmt: skip
-
-
-def having(number: Piece, group: Sequence[SetRecord]) -> list[SetRecord]:
-    """The sets at this load, or the only one with these reps."""
-    at_load = [
-        record
-        for record in group
-        if record.done.load is not None
-        and abs(record.done.load.amount) == number.value != 0
-        and number.unit in (None, record.done.load.unit)
-    ]
-    if at_load or number.role in (Role.LOAD, Role.SETS):
-        return at_load
-    alike = [record for record in group if number.value in (record.done.reps, record.done.seconds, record.done.metres)]
-    return alike if len(alike) == 1 or number.role is Role.PLURAL else []
 
 
 def _excepted(part: Part, pieces: Sequence[Piece], context: Context) -> None:

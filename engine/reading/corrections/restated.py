@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
@@ -89,8 +89,17 @@ def sets_read(
             return ()
         part = part_of(told[0], bare, catalogue)
         if part.readings and part.doubt is None:
-            return part.readings[0].sets
+            return _with_loads_told(part.readings[0].sets, kept, last)
     return ()
+
+
+def _with_loads_told(
+    sets: tuple[SetDone, ...], pieces: Sequence[Piece], known: Mapping[ExerciseName, Load]
+) -> tuple[SetDone, ...]:
+    """The sets without the load that was only taken from the latest one: each set that stands keeps its own."""
+    told = {piece.value for piece in pieces if piece.kind is K.NUMBER}
+    taken = [load for load in known.values() if abs(load.amount) not in told]
+    return tuple(replace(one, load=None) if one.load in taken else one for one in sets)
 
 
 def _group(told: Told, part: Part, count: int) -> list[SetRecord]:

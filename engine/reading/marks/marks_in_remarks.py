@@ -1,0 +1,32 @@
+"""Marks inside what was read as a remark: the one that "wasn't to failure" denies, and "the rpe" without its number."""
+
+from __future__ import annotations
+
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import lexicon, plain_word
+from engine.reading.words.pieces import Piece
+
+DENIABLE = frozenset((K.FAILURE, K.MISS, K.DROP, K.WARMUP))
+DENYING = frozenset((K.DENY, K.NOT))
+RATED = frozenset((K.RPE, K.RIR))
+ALL = frozenset(("all", "each", "every"))
+MOST_DENYING = 3
+
+
+def mark_denied(piece: Piece) -> K | None:
+    """The mark that ends a remark which begins by denying it; "not all to failure" denies it of nobody knows which."""
+    words, phrases = [plain_word(word) for word in piece.text.split()], lexicon().phrases
+    if piece.kind is not K.NOTE or len(words) < 2 or any(is_cued(word, ALL) for word in words):
+        return None
+    heads = (phrases.get(" ".join(words[:end])) for end in range(1, min(MOST_DENYING, len(words)) + 1))
+    if not any(head is not None and head.kind in DENYING for head in heads):
+        return None
+    tails = (phrases.get(" ".join(words[start:])) for start in range(1, len(words)))
+    return next((tail.kind for tail in tails if tail is not None and tail.kind in DENIABLE), None)
+
+
+def is_effort_alone(piece: Piece) -> bool:
+    """Whether it is a word for an effort that has no number: "remove the rpe"."""
+    meaning = lexicon().phrases.get(plain_word(piece.text)) if piece.kind is K.NOTE else None
+    return piece.kind in RATED or (meaning is not None and meaning.kind in RATED)
