@@ -19,16 +19,16 @@ from engine.reading.corrections.additions import adds_a_set, is_long_ago, reache
 from engine.reading.corrections.after_all import was_like
 from engine.reading.corrections.all_lifts import all_otherwise, leaves_open_which
 from engine.reading.corrections.amid_talk import amid_talk, without_gear
-from engine.reading.corrections.confirmed import confirms
+from engine.reading.corrections.confirming import tells_what_stands_already
 from engine.reading.corrections.correcting import Told, told_of
-from engine.reading.corrections.counts import counted, counts_what_stands
+from engine.reading.corrections.counts import counted
 from engine.reading.corrections.days import OF_A_DAY, moved
 from engine.reading.corrections.days_apart import moved_apart
 from engine.reading.corrections.days_named import ON_A_DAY, Named, day_named, days_named
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
-from engine.reading.corrections.done_so_often import done_so_often, says_as_many, tells_how_often, tells_reps_apart
+from engine.reading.corrections.done_so_often import done_so_often, tells_how_often, tells_reps_apart
+from engine.reading.corrections.each_hand import halved, held_otherwise, may_be_held
 from engine.reading.corrections.going_on import goes_on
-from engine.reading.corrections.halved import halved
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.kinds_of_sets import is_of_one_of_its_kind, were_of_a_kind
@@ -69,7 +69,6 @@ from engine.reading.corrections.values import (
     TALK,
     new_values,
     says_after,
-    tells_how_some_were,
     tells_what_stands,
 )
 from engine.reading.latest_sets import latest_of_it, run_of_it
@@ -106,6 +105,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     added_later,
     told_behind,
     halved,
+    held_otherwise,
     were_of_a_kind,
     marked_later,
     renamed_and_restated,
@@ -168,7 +168,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
-    if confirms(told) or counts_what_stands(told) or says_as_many(told) or tells_how_some_were(told):
+    if tells_what_stands_already(told):
         return NoSets(why=CONFIRMED)
     like = was_like(told)
     if like:
@@ -196,7 +196,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
         return nothing_changed(prepared, REPS_APART)
     if leaves_open_which(told):
         return nothing_changed(prepared, OF_WHICH_LIFT)
-    if may_be_load_or_reps(told) and any(map(is_be, told.pieces)):
+    if may_be_held(told) or (may_be_load_or_reps(told) and any(map(is_be, told.pieces))):
         return nothing_changed(prepared, LOAD_OR_REPS)
     if has_no_such_lift(told):
         return nothing_changed(prepared, NO_SUCH_LIFT)
