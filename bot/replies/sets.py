@@ -70,6 +70,8 @@ def _group(sets: Sequence[SetDone]) -> str:
     load = load_text(first.load)
     if load:
         words += f" with {load}" if first.load and first.load.basis is Basis.BODY else f" at {load}"
+    if first.side is not None:
+        words += " left" if first.side is Side.LEFT else " right"
     return words + _behind(sets, same)
 
 
@@ -136,8 +138,6 @@ def _behind(sets: Sequence[SetDone], same: bool) -> str:
             words.append("rest-pause")
         case _:
             assert_never(first.kind)
-    if first.side is not None:
-        words.append("left" if first.side is Side.LEFT else "right")
     return "".join(f", {word}" for word in words)
 
 

@@ -315,7 +315,6 @@ LEAST_SHARE = 40
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 POINTING = frozenset(("that", "those"))
 FLAGS = {
-    K.REST_PAUSE: "rest_pause",
     K.ADDED: "added",
     K.EXTRA: "added",
     K.MAX: "maximum",
@@ -360,6 +359,7 @@ HANDLERS: dict[K, Callable[[Chunker, Piece], None]] = {
     K.COLON: Chunker.colon,
     K.ORDINAL: Chunker.ordinal_set,
     K.WARMUP: Chunker.warm_up,
+    K.REST_PAUSE: Chunker.rest_pause,
     K.FILLER: Chunker.filler,
     K.WORKING: Chunker.working,
     K.LEFT: Chunker.sided,

@@ -77,6 +77,8 @@ class Chunk:
     """A side stood between its two numbers: "10 each side x2"."""
     of_each: bool = False
     """ "Each" stood between its two numbers, and no side: "8 each x3"."""
+    placed: tuple[tuple[int, Piece], ...] = ()
+    """Marks of some of its sets, each with the place of its set, from 1: "3x8 60, set 3 rpe 9"."""
     again: int = 0
     """How many more sets like the one before it: "another two sets like that"."""
     whole_again: bool = False

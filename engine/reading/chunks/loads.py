@@ -129,6 +129,8 @@ class LoadedChunks(MissedChunks):
 
     def _load_of_the_run(self, last: Chunk) -> None:
         """ "100x3, 5 5 5 with 80": the load of all the reps since the comma, where those before had another."""
+        if last.before is K.THEN and last.at[0].role is Role.CHANGE:
+            last.at_own = True  # "2x10, then 10 with +10 kg"
         run: list[Chunk] = []
         for chunk in reversed(self.out.found):
             bare = chunk.size == 1 and len(chunk.factors[0]) == 1 and chunk.factors[0][0].role in (Role.BARE, Role.REPS)

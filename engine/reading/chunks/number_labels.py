@@ -8,6 +8,9 @@ from engine.reading.chunks.repeats import RepeatedChunks
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 
+MARKS_OF_A_SET = frozenset((K.EFFORT, K.FAILURE, K.MISS))
+ENDS_OF_A_MARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.CLOSE))
+
 
 class LabelledChunks(RepeatedChunks):
     """The part of the walk that reads labels of numbers inside a line."""
@@ -19,8 +22,27 @@ class LabelledChunks(RepeatedChunks):
         if self._kind() is K.OF:
             self._sets_of(piece)
         if self._kind() is K.NUMBER and not piece.text.endswith("s"):
+            if self._marks_some_of_a_group():
+                return
             self.out.dangling = True
         self.at += 1
+
+    def _marks_some_of_a_group(self) -> bool:
+        """ "3x8 at 60, set 3 rpe 9", "3x8 60, set 1 and 2 missed": which sets of the group before it a mark is of."""
+        group = next((chunk for chunk in reversed(self.out.found[-2:]) if chunk.size > 1), None)
+        at, places = self.at + 1, [self.pieces[self.at + 1]]
+        while self.kinds[at + 1] is K.AND and self.kinds[at + 2] is K.NUMBER:
+            at += 2
+            places.append(self.pieces[at])
+        plain = all(place.role is Role.BARE and place.value % 1 == 0 for place in places)
+        mark = self.pieces[at + 1] if self.kinds[at + 1] in MARKS_OF_A_SET else None
+        if group is None or mark is None or not plain or self.kinds[at + 2] not in ENDS_OF_A_MARK:
+            return False
+        if len(mark.efforts) > 1 or self.separator not in (None, K.COMMA):
+            return False
+        group.placed = (*group.placed, *[(int(place.value), mark) for place in places])
+        self.at = at + 2
+        return True
 
     def _told_whole(self) -> bool:
         """Whether one number stands before it, or a load and one number: "24kg, 100 in sets of 20"."""

@@ -50,6 +50,9 @@ class SidedChunks(AnnouncedChunks):
         last.side = self.side
         other = K.RIGHT if self.side is Side.LEFT else K.LEFT
         loaded = last.size == 1 and bool(last.factors[0]) and last.factors[0][-1].role is Role.LOAD
+        if last.at and last.size == 1:
+            self._put_on_those_at_its_load(last)
+            return
         for chunk in reversed(self.out.found[:-1] if not loaded else ()):
             alone = [len(factor) for factor in chunk.factors[:1]] == [1]  # a set missed may have no number at all
             if last.size != 1 or last.before is not None or chunk.side is not None or not alone:
@@ -59,6 +62,14 @@ class SidedChunks(AnnouncedChunks):
                 break
             chunk.side = self.side
             self.out.dangling = self.out.dangling or other not in self.kinds
+
+    def _put_on_those_at_its_load(self, last: Chunk) -> None:
+        """ "9, 8, 7 at 20 kg left"."""
+        for chunk in reversed(self.out.found[:-1]):
+            listed = chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at and chunk.side is None
+            if not listed or last.before is not K.COMMA or chunk.factors[0][0].role is not Role.BARE:
+                return
+            chunk.side, last = self.side, chunk
 
     def _tells_both(self) -> bool:
         """ "3x30s L/R": each side."""

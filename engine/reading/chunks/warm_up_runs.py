@@ -7,7 +7,7 @@ from decimal import Decimal
 
 from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import NOTHING, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Role
 from engine.values.sets import SetKind
 
 SEVERAL = 2
@@ -61,6 +61,16 @@ def values(chunk: Chunk) -> list[Decimal]:
 def fewest(chunk: Chunk) -> Decimal:
     """The smallest number of a chunk: its reps, where it tells a load, too."""
     return min(values(chunk), default=NOTHING)
+
+
+def loads_told(run: Sequence[Chunk]) -> int:
+    """How many loads these tell: with their reps, behind them, or as a number on its own that can be nothing else."""
+    alone = [one.factors[0][-1] for one in run if one.size == 1 and one.factors[0] and not one.at]
+    heavy = [one for one in alone if one.role is Role.LOAD or one.value > MOST_LOADED_REPS]
+    behind = [one for one in run if one.at and not one.at_sign]
+    return (
+        len(heavy) + len(behind) + len([one for one in run if not one.at and load_of_one_set(one) > MOST_LOADED_REPS])
+    )
 
 
 def heaviest(chunk: Chunk) -> Decimal:

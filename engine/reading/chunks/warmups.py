@@ -11,12 +11,13 @@ Between two sets with nothing to part them it may be either's: asked. So are the
 from __future__ import annotations
 
 from engine.reading.chunks.chunks import Chunk, load_of_one_set
-from engine.reading.chunks.set_marks import MarkedChunks
+from engine.reading.chunks.warm_up_letters import SEVERAL, LetteredChunks
 from engine.reading.chunks.warm_up_runs import (
     ends_with_a_load,
     fewest,
     heaviest,
     keeps_its_reps,
+    loads_told,
     mark_warm,
     rising_to_the_last,
     runs_on,
@@ -26,16 +27,17 @@ from engine.reading.marks.warmed_up import TO_GET_WARM, tells_what_was_done
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import COUNTED, Piece, Role, places_of, texts_in_order
+from engine.reading.words.pieces import COUNTED, Piece, Role
 from engine.values.sets import SetKind
 
-SEVERAL = 2
-"""What a WARMUP piece's `told` says of "warm-ups"."""
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
+ENDS_OF_SETS = frozenset(
+    (K.NUMBER, K.KG, K.LB, K.REPS, K.EFFORT, K.FAILURE, K.MISS, K.EACH, K.ASSISTED, K.LEFT, K.RIGHT, K.CLOSE, K.COUNT)
+)
+ENDS_OF_A_LINE = frozenset((None, K.STOP, K.LINE, K.THEN))
 BEHIND_THE_WORD = frozenset((K.WITH, K.FILLER))
-AHEAD_OF_A_LETTER = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.COLON))
 A_LOAD = frozenset((K.NUMBER, K.BAR))
 FEW_REPS = 3
 """What a set to get warm may come down to, right before the work. Common practice, no source."""
@@ -49,7 +51,7 @@ REACH = 3
 """How many pieces before the word may hold "both" or "all"."""
 
 
-class WarmUpChunks(MarkedChunks):
+class WarmUpChunks(LetteredChunks):
     """The part of the walk that says what a word for warming up is about."""
 
     warm_in_brackets: bool = False
@@ -60,10 +62,6 @@ class WarmUpChunks(MarkedChunks):
     """Behind how many sets the last word stood that headed one: "wu 60x5, 100x5"; None where none did, or work came."""
     warm_named: int = 0
     """How many sets stood in front of the name that the word speaks of: "warmed up with 60x8 on bench, 85x6"."""
-    lettered: frozenset[int] | None = None
-    """The places of the letters that head a set; None: not looked for yet."""
-    warm_letters: tuple[int, ...] = ()
-    """The places of sets with a "w" in front of them that may say "with", too."""
     warm_led: bool = False
     """The name stood behind the sets of its clause: "60x8, 70x5 on bench"."""
 
@@ -86,13 +84,47 @@ class WarmUpChunks(MarkedChunks):
             self.warm_in_brackets = self.depth > 0 and self._kind() is not K.CLOSE  # "3x5 80 (warm-up 60x5)"
         elif self.separator is None and (self._kind() in BEHIND or self._is_glued(piece) or self._stands_behind_each()):
             self._mark_run(piece)
-        elif self._points_back():
-            self._mark_all_of_it()
+        elif self._told_behind_a_comma(piece):
+            pass
         elif self._stands_between() and self.kind is not SetKind.WARMUP:
             self._mark_either_way(piece)
         else:
             self.kind = SetKind.WARMUP
             self.warm_headed = len(self.out.found) if self.warm_headed is not None else None
+        self.at += 1
+
+    def _told_behind_a_comma(self, piece: Piece) -> bool:
+        """Whether the word speaks of the sets in front of a comma, and so heads none; they are marked."""
+        if self._points_back():
+            self._mark_all_of_it()
+        elif self._ends_behind_a_comma() and self.kind is not SetKind.WARMUP:
+            self._mark_behind_a_comma(piece)
+        else:
+            return False
+        return True
+
+    def _ends_behind_a_comma(self) -> bool:
+        """ "60x8, warm-up", "8, 7 at 60 kg, rpe 7, warm-up, then 85x6": right behind sets, and it heads none."""
+        beside = self.kinds[self.at - 1] is K.COMMA and self.kinds[self.at - 2] in ENDS_OF_SETS
+        return beside and (self._kind() in ENDS_OF_A_LINE or self._work_follows())
+
+    def _mark_behind_a_comma(self, piece: Piece) -> None:
+        """Marks the sets at one load; where several were told it may be the last of them, or all."""
+        run = self.out.found[self._start_of_run(PARTS_RUNS) :]
+        if piece.told == SEVERAL or loads_told(run) < SEVERAL:
+            mark_warm(run)
+        else:
+            self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
+
+    def rest_pause(self, piece: Piece) -> None:
+        """ "2×4 at 62.5 kg, then 9 at 42.5 kg, rest-pause": of the sets behind "then" alone, where they have a load."""
+        start = self._start_of_run(PARTS_RUNS) if self.kinds[self.at - 1] is K.COMMA and self.out.found else 0
+        run = self.out.found[start:]
+        if start and loads_told(run):
+            for chunk in run:
+                chunk.kind = SetKind.REST_PAUSE
+        else:
+            self.out.rest_pause = True
         self.at += 1
 
     def _heads_a_set(self, piece: Piece) -> bool:
@@ -121,33 +153,6 @@ class WarmUpChunks(MarkedChunks):
             self.at += 2
             return True
         return self._letter_ahead()
-
-    def _letter_ahead(self) -> bool:
-        """ "w 60x5, w 80x3, 100x5": a letter in front of some sets and not of the others; it may say "with", too."""
-        self.lettered = self._pairs_behind_a_letter() if self.lettered is None else self.lettered
-        pairs = self.kinds.count(K.TIMES)
-        if self.at not in self.lettered or pairs < SEVERAL:
-            return False
-        if len(self.lettered) < SEVERAL or len(self.lettered) == pairs:
-            self.warm_letters = (*self.warm_letters, len(self.out.found))
-        else:
-            self.next_kind = SetKind.WARMUP
-        self.at += 1
-        return True
-
-    def _pairs_behind_a_letter(self) -> frozenset[int]:
-        """The places of the letters that stand right ahead of a set, and behind no other without a sign between."""
-        return frozenset(
-            at
-            for at in places_of("w", texts_in_order(self.pieces))
-            if self.kinds[at + 1 : at + 4] == [K.NUMBER, K.TIMES, K.NUMBER]
-            and (self.kinds[at - 1] in AHEAD_OF_A_LETTER or not at or self.pieces[at + 1].glued)
-        )
-
-    def _doubt_letters(self) -> None:
-        """ "w 60x5, 80x3": with 60, or to warm up."""
-        if not self.out.warm_either:
-            self.out.warm_either = frozenset(), frozenset(self.warm_letters)
 
     def _is_warm_letter(self, piece: Piece) -> bool:
         """ "40x10 (w)", "40x10w, 60x5w 80x5": in brackets, or glued behind the set with no load behind the letter."""

@@ -11,7 +11,7 @@ from decimal import Decimal
 
 from engine.reading.marks.effort_lists import listed_ahead
 from engine.reading.marks.effort_spans import with_effort_spans
-from engine.reading.words.ahead import aside, is_amount
+from engine.reading.words.ahead import aside, is_amount, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -127,20 +127,39 @@ def _is_said_of_it(piece: Piece) -> bool:
 
 def _effort_list(pieces: list[Piece], at: int) -> tuple[list[Decimal], int]:
     values: list[Decimal] = []
-    end = at
+    end, first, scaled = at, 0, max(0, at - 1)
     while at < len(pieces) and _is_small(pieces[at]):
         after = pieces[at + 1].kind if at + 1 < len(pieces) else None
         if values and after is K.CLOSE and not _opened_before(pieces, at):
             break  # "rpe 9, 2) 80x5": the number of the next set
+        if values and after in ENDS_OF_REPS and pieces[at].value < values[0]:
+            return values[:1], first  # "8 rpe 9, 7 missed, 6 missed"
         if (after is K.TIMES and (values or pieces[at + 1].glued or not is_amount(pieces, at + 2))) or (
             values and after in NOT_LAST_EFFORT and not (after is K.SLASH and pieces[at + 1].glued)
         ):
             break
         values.append(pieces[at].value)
         at = end = at + 1
+        first = first or end
         if at < len(pieces) and (pieces[at].kind in (K.COMMA, K.SLASH) or _goes_on(pieces, at)):
             at += 1
+    many_left = bool(values) and pieces[scaled].kind is K.RIR and max(values) > MOST_LEFT
+    if len(values) > 1 and (values[-1] < values[0] or many_left) and _goes_on_to_a_load(pieces, end):
+        return values[:1], first
     return values, end
+
+
+def _goes_on_to_a_load(pieces: list[Piece], at: int) -> bool:
+    """ "7, 6 rpe 9, 5, 4 at 62.5": what falls to the reps of a load are reps."""
+    if kind_at(pieces, at) is K.COMMA and at + 1 < len(pieces) and _is_small(pieces[at + 1]):
+        at += 2
+    return kind_at(pieces, at) in AHEAD_OF_A_LOAD and is_amount(pieces, at + 1)
+
+
+MOST_LEFT = 5
+"""More reps in reserve than anybody rates one set after another. Common practice, no source."""
+ENDS_OF_REPS = frozenset((K.FAILURE, K.MISS))
+AHEAD_OF_A_LOAD = frozenset((K.AT, K.WITH))
 
 
 def _opened_before(pieces: list[Piece], at: int) -> bool:

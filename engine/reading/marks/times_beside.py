@@ -23,6 +23,7 @@ practice, no source.
 """
 AWAY, AROUND, WITHIN = frozenset(("timeaway",)), frozenset(("timearound",)), frozenset(("within",))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
+PARTS = frozenset((K.FIRST, K.LAST))
 OFF_WHAT = frozenset((K.STORY, K.FILLER, K.PLAIN))
 HAPPENED = frozenset((K.PLAIN, K.FOR, K.NOTE))
 FAR_ABOVE = 3
@@ -58,13 +59,14 @@ def _behind_holds(pieces: list[Piece], at: int, out: list[Piece], told: list[Pie
             return 0
         out.append(number._replace(kind=K.UNCLEAR))
         return at + 1
-    if _tells_how_far(pieces, at + 1):
+    own = word.kind is K.FAILURE and out[-1].kind not in PARTS  # "60s, 45s to failure"
+    if not own and _tells_how_far(pieces, at + 1):
         out.append(aside(number)._replace(end=word.end))
         return at + 2
     amid = is_cued(word.text, WITHIN) and kind_at(pieces, at + 2) is not K.NUMBER  # "30s in was hard"
     if word.kind is K.LEFT or amid or (number.value >= LONG and is_cued(word.text, AROUND)):
         return _around(pieces, at, out)
-    if out[-1].kind in (K.FIRST, K.LAST) and len(told) == 1 and number.value < told[0].value and _is_felt(pieces, at):
+    if out[-1].kind in PARTS and len(told) == 1 and number.value < told[0].value and _is_felt(pieces, at):
         out[-1] = aside(out[-1])._replace(end=number.end)
         return at + 1
     return 0

@@ -28,11 +28,21 @@ class Marked(ThreeFactors):
             self._mark_kind(chunk)
         if chunk.side is not None:
             self._mark_side(chunk.side, chunk.times or 1)
-        if chunk.failure or chunk.missed:
+        if chunk.failure or chunk.missed or chunk.placed:
             self._mark_end(chunk)
         if chunk.plus:
             self._mark_plus(chunk)
             self._mark_cluster_again(chunk)
+
+    def _mark_some(self, chunk: Chunk) -> None:
+        """ "3x8 60, set 3 rpe 9": a mark of one of the sets told."""
+        for place, mark in chunk.placed:
+            if not 1 <= place <= len(self.touched):
+                raise DoesNotFit(f"no set {place}")
+            draft = self.touched[place - 1]
+            draft.effort = mark.efforts[0] if mark.efforts else draft.effort
+            draft.failure = draft.failure or mark.kind is K.FAILURE
+            draft.missed = draft.missed or mark.kind is K.MISS
 
     def _mark_side(self, side: Side, times: int) -> None:
         before = self.drafts[: len(self.drafts) - len(self.touched)]
@@ -42,7 +52,9 @@ class Marked(ThreeFactors):
             draft.side = side
 
     def _mark_end(self, chunk: Chunk) -> None:
-        """How the sets ended: at failure, or with a rep missed."""
+        """How the sets, or some of them, ended: at failure, or with a rep missed."""
+        if chunk.placed:
+            self._mark_some(chunk)
         if not self.touched:
             if chunk.failure and self.pending:
                 self.failing = self.load  # "14s to failure 12 9 7": all of the reps that follow

@@ -199,7 +199,7 @@ class OneFactor(ListedNumbers):
         if not may_be_reps(number, self.traits) or self.shared is not None:
             return False
         if chunk.at or self.load is not None or self.traits.body:
-            return not (self.traits.body and self._open_group())
+            return not (self.traits.body and self._open_group()) or chunk.at_own
         if self._open_group():
             return False
         return place > 0 or self.choice.first is FirstAs.REPS

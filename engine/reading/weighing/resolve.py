@@ -11,7 +11,7 @@ from decimal import Decimal
 from operator import attrgetter
 
 from engine.reading.chunks.choices import DoesNotFit, Draft
-from engine.reading.chunks.chunks import Chunks
+from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.chunks.steps import tells_a_load
 from engine.reading.marks.relative_loads import AGAINST_LAST
 from engine.reading.shapes.plain import Group
@@ -136,12 +136,19 @@ def _load(piece: Piece | None, chunks: Chunks, exercise: Exercise, known: Known,
     if chunks.per_side and piece.role in ON_THE_BAR:
         bar = EMPTY_BAR[piece.unit or chunks.unit or context.unit] if exercise.loading is Loading.BAR else 0
         piece = piece._replace(value=bar + 2 * piece.value)
-    amount = -piece.value if body and chunks.assisted and piece.value > 0 else piece.value
+    amount = -piece.value if body and chunks.assisted and piece.value > 0 and _is_help(piece, chunks) else piece.value
     if piece.role is Role.CHANGE and (not body or piece.told == AGAINST_LAST):
         if not chunks.body or body or amount < 0 or not goes_with_the_body(exercise):
             return _change_of_known(piece, amount, known, body)
         basis = Basis.BODY  # "calf raises bw+20"
     return _told(amount, piece.unit or chunks.unit or context.unit, basis)
+
+
+def _is_help(piece: Piece, chunks: Chunks) -> bool:
+    """Whether a weight beside help is help, too; "4 with 15 kg help, then 3 with +5 kg" adds the five."""
+    told = [*numbers_in(chunks), *[number for chunk in chunks.found for number in chunk.at]]
+    helped = any(one.value < 0 or (one.role is Role.LOAD and one.value > 0) for one in told)
+    return piece.role is not Role.CHANGE or not helped
 
 
 def _no_load(unit: Unit) -> Load:

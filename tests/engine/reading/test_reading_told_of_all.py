@@ -79,3 +79,41 @@ def test_what_a_set_came_to_is_never_lost_among_talk() -> None:
 def test_a_count_ahead_of_rounds_is_no_number_of_one() -> None:
     meant = "chin-up 3×6; dip 3×11"
     assert said("3 rounds of 6 chins / 11 dips") == said("3 rounds 6 chins 11 dips") == meant
+
+
+PLACED = """
+bench 3x8 at 60 kg, set 3 rpe 9 => barbell bench press 2×8 at 60 kg, 8 at 60 kg RPE 9
+bench 3x8 60, set 2 missed => barbell bench press 8 at 60 kg, 8 at 60 kg missed, 8 at 60 kg
+bench 3x8 60 (set 3 to failure) => barbell bench press 2×8 at 60 kg, 8 at 60 kg to failure
+bench 2x8 60, set 1 rpe 8, then 2x5 at 70 kg, set 2 missed => \
+barbell bench press 8 at 60 kg RPE 8, 8 at 60 kg, 5 at 70 kg, 5 at 70 kg missed
+bench 3x8 60, set 4 rpe 9 => ask:
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(PLACED))
+def test_a_mark_of_one_set_of_a_group_is_of_that_one(text, context, meant) -> None:
+    assert said(text, context).strip() == meant
+
+
+OF_A_LIST = """
+plank 60s, 45s to failure, 60s => plank 60 s, 45 s to failure, 60 s
+dead hang 40s, 30s to failure => dead hang 40 s, 30 s to failure
+plank 3x45s last 30s to failure => plank 3×45 s
+bench 8 at 80, rpe 9, then 7, 6 rpe 8, 5 at 62.5 kg => ask: \
+barbell bench press 8 at 80 kg RPE 9, 7 at 62.5 kg RPE 8, 6 at 62.5 kg RPE 8, 5 at 62.5 kg \
+| barbell bench press 8 at 80 kg RPE 9, 7 at 62.5 kg, 6 at 62.5 kg RPE 8, 5 at 62.5 kg
+bench 5 5 5 rpe 7, 8, 9 at 100kg => barbell bench press 5 at 100 kg RPE 7, 5 at 100 kg RPE 8, 5 at 100 kg RPE 9
+deadlift 2x4 at 60 kg, then 9 at 40 kg, rest-pause => conventional deadlift 2×4 at 60 kg, 9 at 40 kg rest-pause
+bench 60x8, 3, 2, rest-pause => barbell bench press 8 at 60 kg, 3 at 60 kg rest-pause, 2 at 60 kg rest-pause
+pull ups 4 with 15 kg help, then 3 with +5 kg => pull-up 4 at −15 kg, 3 at +5 kg
+assisted pull ups +20 8 8 => pull-up 2×8 at −20 kg
+dip 2x10, then 10 with +10 kg => ask: dip 2×10, 10 at +10 kg
+bulgarian split squat 9, 8 at 20 kg left, then 7 at 20 kg right => \
+bulgarian split squat 9 at 20 kg each left, 8 at 20 kg each left, 7 at 20 kg each right
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(OF_A_LIST))
+def test_what_is_told_of_some_sets_of_a_list_is_of_those(text, context, meant) -> None:
+    assert said(text, context) == meant

@@ -93,3 +93,25 @@ squat w/ 60x5, w/ 80x3 => barbell back squat 5 at 60 kg, 3 at 80 kg
 @pytest.mark.parametrize(("message", "context", "meant"), readings(LETTERED))
 def test_a_letter_ahead_of_some_sets_marks_warm_ups(message: str, context: Context, meant: str) -> None:
     assert said(message, context) == meant
+
+
+BEHIND_A_COMMA = """
+bench 60x8, warm up => barbell bench press 8 at 60 kg warmup
+bench 8, 7 at 60 kg, rpe 7, warm-up, then 85x6 => \
+barbell bench press 8 at 60 kg RPE 7 warmup, 7 at 60 kg RPE 7 warmup, 6 at 85 kg
+bench 3x8 60, warm up // 3x5 80 => barbell bench press 3×8 at 60 kg warmup, 3×5 at 80 kg
+dips 10 with +5 kg, warm-up => dip 10 at +5 kg warmup
+lateral raise 3x12 at 8 kg each hand, warm-up => dumbbell lateral raise 3×12 at 8 kg each warmup
+жим лежа 60х8, разминка => barbell bench press 8 at 60 kg warmup
+bankdrücken 60x8, aufwärmen => barbell bench press 8 at 60 kg warmup
+squat 3x5 100, hip warm up => barbell back squat 3×5 at 100 kg
+squat 3x5 100, stretching, warm up => barbell back squat 3×5 at 100 kg
+squat 3x5 100, good warm up => barbell back squat 3×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("message", "context", "meant"), readings(BEHIND_A_COMMA))
+def test_a_word_behind_a_comma_that_heads_nothing_marks_the_sets_before_it(
+    message: str, context: Context, meant: str
+) -> None:
+    assert said(message, context) == meant
