@@ -20,12 +20,20 @@ from bot.context import context_of
 from bot.intents import note_to
 from bot.intents.adjust import OF_A_CLIENT, ask_of
 from bot.proposals import BEGINS_A_CHANGE
-from bot.replies.coaching import kept_about, no_request_of, not_yours, to_whom, which_client
+from bot.replies.coaching import (
+    kept_about,
+    no_request_of,
+    not_yours,
+    not_yours_to_change,
+    to_whom,
+    which_client,
+)
 from bot.talk import keep
 from bot.turn import Turn
 from bot.words import behind_name
 from engine.reading import read
-from engine.reading.values import Act, Asked, Doubt, Logged, NoSets, Outcome
+from engine.reading.corrections.nothing_changed import LOAD_OR_REPS, UNCLEAR, WEIGHT_OF_THE_BAR
+from engine.reading.values import Act, Asked, Correction, Doubt, Logged, NoSets, Outcome
 from engine.reading.words.cues import any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
@@ -70,7 +78,13 @@ def about_client(turn: Turn, outcome: Outcome) -> Outcome | None:
     """The outcome where a coach spoke of a client; None where that was answered already."""
     if Role.COACH not in turn.me.roles or not clients_of(turn):
         return outcome
-    if _is_of_her_sets(turn, outcome) or _tells_her(turn) or _changes_hers(turn, outcome) or _of_nobody(turn, outcome):
+    if (
+        _puts_hers_right(turn, outcome)
+        or _is_of_her_sets(turn, outcome)
+        or _tells_her(turn)
+        or _changes_hers(turn, outcome)
+        or _of_nobody(turn, outcome)
+    ):
         return None
     return _with_her_name_in_it(turn, outcome)
 
@@ -160,6 +174,33 @@ def _is_of_her_sets(turn: Turn, outcome: Outcome) -> bool:
         return False
     turn.say(not_yours(client.name))
     return True
+
+
+def _puts_hers_right(turn: Turn, outcome: Outcome) -> bool:
+    """Whether a client's sets are to be put right, "tove's squat was 90 not 85", "change tove's squat to 90"; it is
+    answered, and his own stand. A name behind the numbers, "no, 97.5, tove talked to me", leaves them his own.
+    """
+    text = turn.inbound.text.strip()
+    corrects = isinstance(outcome, Correction) or (isinstance(outcome, NoSets) and bool(outcome.unread))
+    client, words = client_within(turn, text) if corrects and "\n" not in text else (None, "")
+    if client is None or not words:
+        return False
+    if not isinstance(outcome, Correction) and not _is_correction(read(words, context_of(turn), turn.catalogue)):
+        return False
+    named = text.casefold().index(client.name.casefold())
+    number = next((at for at, sign in enumerate(text) if sign.isdigit()), len(text))
+    if named > number:
+        return False
+    turn.say(not_yours_to_change(client.name, words))
+    return True
+
+
+def _is_correction(outcome: Outcome) -> bool:
+    """Whether the words put sets right, or begin to."""
+    return isinstance(outcome, Correction) or (isinstance(outcome, NoSets) and outcome.why in CHANGING_NOTHING)
+
+
+CHANGING_NOTHING = (UNCLEAR, LOAD_OR_REPS, WEIGHT_OF_THE_BAR)
 
 
 def _named_behind_numbers(turn: Turn) -> Person | None:

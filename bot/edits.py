@@ -37,7 +37,7 @@ from engine.reading.lifts_named import speaks_of_lifts
 from engine.reading.values import Act, Asked, Context, Correction, Logged, NoSets, Outcome, Unread
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
-from storage.records import ChangeKind, Question, QuestionState
+from storage.records import Change, ChangeKind, Question, QuestionState
 
 OTHER_SETS = "a correction, but of no sets that this message told"
 
@@ -178,15 +178,17 @@ def _tells_none(turn: Turn, standing: tuple[SetRecord, ...], outcome: NoSets, co
     _note_anew(turn, outcome, kept_before=not standing)
 
 
-def _take_away(turn: Turn, standing: tuple[SetRecord, ...]) -> None:
+def _take_away(turn: Turn, standing: tuple[SetRecord, ...]) -> Change | None:
+    """The change that took the sets away; None where none stood."""
     if not standing:
-        return
+        return None
     change = turn.begin(ChangeKind.EDIT, f"the edit that took {label_of([one.done for one in standing])} away")
     turn.store.sets.remove(change, [one.id for one in standing])
     notes = turn.store.notes.of_message(turn.athlete, turn.inbound.message)
     turn.store.notes.remove(change, [note.id for note in notes])
     forget_plan(turn)
     turn.say(corrected(standing, (), None, turn.today, edited=True))
+    return change
 
 
 def _note_anew(turn: Turn, outcome: NoSets, *, kept_before: bool) -> None:
@@ -217,8 +219,9 @@ def _said_anew(turn: Turn, standing: tuple[SetRecord, ...], outcome: Act | Corre
             turn.heading = still_saved(standing)
             dispatch(turn, outcome)
         case _:
-            _take_away(turn, standing)
+            turn.begun = _take_away(turn, standing)  # what is asked for now is of the same step
             dispatch(turn, outcome)
+            turn.begun = None
 
 
 def _stands_for(asked: Act, standing: Sequence[SetRecord]) -> bool:

@@ -64,6 +64,7 @@ def asked_to_json(asked: Asked) -> dict[str, Any]:
         "text": asked.text,
         "typed": asked.typed,
         "behind": _readings_to_json(asked.behind),
+        "unclear": asked.unclear,
         "learnt": [list(one) for one in asked.learnt],
     }
 
@@ -88,6 +89,7 @@ def asked_from_json(stored: Mapping[str, Any]) -> Asked:
         text=stored.get("text", ""),
         typed=stored.get("typed", ""),
         behind=_readings(stored.get("behind", ())),
+        unclear=stored.get("unclear", ""),
         learnt=tuple((term, ExerciseName(name)) for term, name in stored.get("learnt", ())),
     )
 

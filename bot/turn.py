@@ -45,6 +45,8 @@ class Turn:
         self.said: list[OutboxId] = []
         self.step: Change | None = None
         """The change this turn made last: what the Undo button of its replies takes back, and nothing else."""
+        self.begun: Change | None = None
+        """A change that the next one of hers goes on with, so that both are one step."""
         self.about: AthleteId | None = None
         """A client whose records the replies tell: they are erased with hers."""
         self.kinds: set[ChangeKind] = set()
@@ -94,7 +96,11 @@ class Turn:
     def begin_for(self, athlete: AthleteId, kind: ChangeKind, label: str) -> Change:
         """A change that she makes in somebody's records: her own, or as a coach a client's."""
         by = self.athlete
-        change = self.store.changes.begin(athlete, kind, label, self.at, by=by, inbound=self.event)
+        begun, self.begun = self.begun, None
+        if begun is not None and athlete == self.athlete and kind is not ChangeKind.ASIDE:
+            change = self.store.changes.relabel(begun, label, kind)
+        else:
+            change = self.store.changes.begin(athlete, kind, label, self.at, by=by, inbound=self.event)
         self.kinds.add(kind)
         if kind is not ChangeKind.ASIDE:
             self.step = change

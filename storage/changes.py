@@ -85,10 +85,11 @@ class Changes:
         )
         return change
 
-    def relabel(self, change: Change, label: str) -> Change:
-        """The change with other words for undo to say."""
-        self._update(change, label=label)
-        return replace(change, label=label)
+    def relabel(self, change: Change, label: str, kind: ChangeKind | None = None) -> Change:
+        """The change with other words for undo to say, and of another kind where one is told."""
+        kind = kind or change.kind
+        self._update(change, label=label, kind=kind.value)
+        return replace(change, label=label, kind=kind)
 
     def to_undo(self, athlete: AthleteId, *, by: AthleteId | None = None) -> Change | None:
         """The latest change still in force, which undo would take back; None when there is none."""

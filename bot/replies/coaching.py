@@ -102,6 +102,11 @@ def not_yours(name: str) -> Reply:
     )
 
 
+def not_yours_to_change(name: str, words: str) -> Reply:
+    """Sets are put right by the one who lifted them."""
+    return Reply(f"Nothing changed: {name}'s sets are put right only by {name}.\nTo write: note to {name}: {words}")
+
+
 def no_request_of(name: str, words: str, said: str = "") -> Reply:
     """Words behind a client's name, or around it (`said`), that ask for nothing a coach can have done for her."""
     read = quoted(said or words)

@@ -28,15 +28,18 @@ def asked_of(
     doubt = doubtful.doubt or Doubt.NUMBERS
     day = next((entry.day for entry in told if entry.day is not None), None)
     unknown = doubtful.entry.modified_by if doubtful.entry is not None else ""
-    typed = unknown or _passed(doubtful, prepared) or as_typed(doubtful.term, prepared)
+    passed = _passed(doubtful, prepared) if doubt is Doubt.WORDS else ""
+    typed = unknown or passed or as_typed(doubtful.term, prepared)
     question = question_of(doubt, typed, readings)
     behind = parts[0].behind if len(parts) == 1 else ()
-    return Asked(question, readings, doubt, doubtful.term, day, note, pain, typed=typed, behind=behind)
+    unclear = next((words for part in parts if (words := _passed(part, prepared))), "")
+    unclear = unclear if doubt is Doubt.EXERCISE else ""
+    return Asked(question, readings, doubt, doubtful.term, day, note, pain, typed=typed, behind=behind, unclear=unclear)
 
 
 def _passed(part: Part, prepared: Prepared) -> str:
     """The words in doubt as typed, where it is what they change that is not understood."""
-    if part.doubt is not Doubt.WORDS or part.chunks is None:
+    if part.chunks is None or not part.chunks.passed:
         return ""
     words = part.chunks.passed[0]
     return prepared.cleaned[words.start : words.end]

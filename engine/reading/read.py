@@ -23,6 +23,7 @@ from engine.reading.days_in_doubt import asked_if_that_day, without_a_day_ahead
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.segments import entries
 from engine.reading.later_today import asked_if_later
+from engine.reading.lift_before import asked_if_other_lift
 from engine.reading.marks.efforts import with_efforts
 from engine.reading.marks.left_out_ahead import MAY_LEAVE_OUT, with_left_out
 from engine.reading.marks.pain import SIGNS, tells_pain
@@ -82,6 +83,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    outcome = asked_if_other_lift(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = without_a_day_ahead(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_later(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     return asked_if_that_day(outcome, prepared) if K.DATE in kinds_of(prepared.pieces) else outcome

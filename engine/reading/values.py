@@ -142,6 +142,8 @@ class Asked:
     """`term` as she typed it: "shrugs" where the term is known by its stem."""
     behind: tuple[Reading, ...] = ()
     """Where the exercise is in doubt and its numbers are, too: their other readings, asked about once it is settled."""
+    unclear: str = ""
+    """Words that may change the sets, as typed, where the exercise is in doubt, too: asked about once it is settled."""
     learnt: tuple[tuple[str, ExerciseName], ...] = ()
     """The words that answers have settled so far, each with its exercise: taught once nothing is open any more."""
 

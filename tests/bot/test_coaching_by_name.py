@@ -76,3 +76,22 @@ def test_words_to_somebody_else_are_shared_with_nobody(coaching):
     coaching.says("ann", "tell tom the gym was packed")
 
     assert [shared for _, shared, _ in coaching.standing("ann")["notes"]] == [False]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["ann's squat was 90 not 85", "change ann's squat to 90", "ann only did 2 sets", "delete ann's last set"],
+)
+def test_a_clients_sets_are_put_right_by_nobody_else_and_the_coachs_own_stand(coaching, words):
+    coaching.says("kit", "squat 100x5")
+    before, hers = coaching.log("kit"), coaching.log("ann")
+    out = said(coaching.says("kit", words))
+
+    assert "ann's sets are put right only by ann" in out
+    assert (coaching.log("kit"), coaching.log("ann")) == (before, hers)
+
+
+def test_a_client_who_is_named_behind_the_numbers_leaves_a_correction_the_coachs_own(coaching):
+    coaching.says("kit", "squat 100x5", "97.5 not 100, ann talked to me")
+
+    assert coaching.log("kit")[-1][2] == "97.5 kg"

@@ -185,3 +185,24 @@ def test_the_sets_of_an_edit_are_told_in_the_order_of_the_log(ana):
     out = said(ana.edits("ana", "first one was a warm up"))
 
     assert "Now: barbell back squat 5 at 90 kg, warm-up, then 2×5 at 90 kg" in out
+
+
+@pytest.mark.parametrize("text", ["skip squat", "swap squat for leg press"])
+def test_an_edit_of_sets_to_a_request_of_their_lift_is_one_step_of_undo(ana, text):
+    ana.says("ana", "squat 3x5 90")
+    before = ana.standing("ana")
+    ana.edits("ana", text)
+    assert told(ana) == []
+
+    ana.says("ana", "undo")
+    assert ana.standing("ana") == before
+
+
+def test_sets_edited_to_a_skip_and_back_are_saved_and_nothing_is_skipped(ana):
+    ana.says("ana", "squat 3x5 90")
+    before = ana.standing("ana")
+    ana.edits("ana", "skip squat")
+    ana.edits("ana", "squat 3x5 90")
+
+    assert told(ana) == SQUATS
+    assert ana.standing("ana") == before

@@ -111,7 +111,7 @@ def settle(told: Answering, readings: Sequence[Reading]) -> Answer | None:
 def settled(told: Answering, sets: Sequence[SetDone]) -> Settled | StillOpen:
     """The sets that the answer came to; or the question about their numbers, where only the exercise was settled."""
     asked = told.asked
-    if not told.tells_sets() and (left := numbers_left(asked, sets)) is not None:
+    if not told.tells_sets() and (left := numbers_left(asked, sets) or words_left(told, sets)) is not None:
         return left
     logged = Logged(tuple(sets), asked.on, asked.note, asked.pain, why="answered")
     return Settled(logged, taught_by(asked, sets))
@@ -137,6 +137,18 @@ def numbers_left(asked: Asked, sets: Sequence[SetDone]) -> StillOpen | None:
     question = question_of(Doubt.NUMBERS, "", left)
     learnt = (*asked.learnt, *taught_by(asked, sets).items())
     return StillOpen(replace(asked, readings=left, behind=(), doubt=Doubt.NUMBERS, question=question, learnt=learnt))
+
+
+def words_left(told: Answering, sets: Sequence[SetDone]) -> StillOpen | None:
+    """The question about words that may change the sets, where only the lift was settled; None where all is clear."""
+    asked = told.asked
+    if not asked.unclear or told.numbers():
+        return None
+    left = (Reading(tuple(sets), 1.0, label_of(sets)),)
+    question = question_of(Doubt.WORDS, asked.unclear, left)
+    learnt = (*asked.learnt, *taught_by(asked, sets).items())
+    now = replace(asked, readings=left, behind=(), doubt=Doubt.WORDS, typed=asked.unclear, unclear="")
+    return StillOpen(replace(now, question=question, learnt=learnt))
 
 
 def fixed_lifts(readings: Sequence[Reading]) -> frozenset[ExerciseName]:

@@ -1,7 +1,7 @@
 """How often the set that stands was done: "did that 3 times", "3 sets of that", "for 3 sets", "that x3".
 
 often = [ DID ] THAT ( NUMBER "times" | "x" NUMBER | NUMBER "x" ) | NUMBER "times" | NUMBER "sets" [ "of" THAT ]
-      | DID NUMBER "of those"
+      | ( DID | "there were" ) NUMBER "of those"
 The number counts all of them, the one that stands too: more of the same are added. Where it is no count that can be,
 nothing is changed, and no set of so few reps is made of it. So with "one rep less", of which nobody can say whether it
 is of the set before or of one more.
@@ -21,8 +21,10 @@ MOST = 10
 """So often one does the same set. Common practice, no source."""
 LITTLE = frozenset((K.FILLER, K.FOR, K.OF, K.STOP, K.NUMBER, K.TIMES, K.ALTERED, K.GOT))
 THAT, OF_THOSE = frozenset(("that",)), frozenset(("ofthose",))
-DIFFERENCE = frozenset(("fewer", "more", "lighter"))
-BESIDE_REPS = frozenset((K.FILLER, K.NUMBER, K.REPS, K.MORE, K.ANOTHER, K.STOP, K.PLAIN, K.SAME, K.NOTE))
+DIFFERENCE = frozenset(("fewer", "more", "lighter", "add", "plus"))
+BESIDE_REPS = frozenset(
+    (K.FILLER, K.NUMBER, K.REPS, K.MORE, K.ANOTHER, K.STOP, K.PLAIN, K.SAME, K.NOTE, K.AND, K.ADDED)
+)
 MOST_REPS_APART = 5
 
 
@@ -55,7 +57,7 @@ def _counts_so_far(told: Told) -> bool:
 
 
 def tells_reps_apart(told: Told) -> bool:
-    """ "one rep less", "one more rep": by so many, but of the set before or of one more nobody can say."""
+    """ "one rep less", "one more rep", "add a rep": by so many, but of the set before or of one more nobody can say."""
     if not told.kinds() <= BESIDE_REPS or told.kinds().isdisjoint((K.REPS, K.NUMBER)):
         return False
     numbers = [piece for piece in told.pieces if piece.kind is K.NUMBER]
@@ -69,7 +71,7 @@ def tells_reps_apart(told: Told) -> bool:
 def _count(told: Told) -> int:
     """The number of sets told; 0 where none is."""
     numbers = told.numbers()
-    known = all(piece.kind in LITTLE and _may_stand(piece) for piece in told.pieces)
+    known = all((piece.kind in LITTLE and _may_stand(piece)) or is_be(piece) for piece in told.pieces)
     if len(numbers) != 1 or not known or not 1 < numbers[0].value <= MOST or numbers[0].value % 1:
         return 0
     number, kinds = numbers[0], told.kinds()
@@ -82,10 +84,11 @@ def _count(told: Told) -> int:
 
 
 def _did_of_those(told: Told) -> bool:
-    """ "did 4 of those", "i did 5 of em"."""
+    """ "did 4 of those", "i did 5 of em", "there were 3 of them"."""
     words = [piece.text for piece in told.pieces]
     ended = any_cued(words, OF_THOSE) or any_cued([" ".join(words[-2:])], OF_THOSE)
-    return ended and any_cued(told.words, DID) and told.numbers()[0].role is Role.BARE
+    done = any_cued(told.words, DID) or any(map(is_be, told.pieces))
+    return ended and done and told.numbers()[0].role is Role.BARE
 
 
 DID = frozenset(("did",))

@@ -1,14 +1,18 @@
 """What begins as a correction and leaves open what is to be put right: nothing is changed, and it is asked.
 
 open = "set" NUMBER "and" NUMBER | POINTING NUMBER [ "are" ] | [ "the" ] NUMBER "was" "wrong"
-     | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar"
+     | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar" | "double" THAT
+     | "swap" "sets" NUMBER "and" NUMBER | "the other one" "was" NUMBER
+     | THAT "was" mark cut sets               "that was a warm-up, now 120x5": of the set before, and sets more
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
-from engine.reading.corrections.nothing_changed import WEIGHT_OF_THE_BAR, nothing_changed, unclear
+from engine.reading.corrections.marks import MARKS
+from engine.reading.corrections.nothing_changed import TWO_THINGS, WEIGHT_OF_THE_BAR, nothing_changed, unclear
 from engine.reading.corrections.parts import is_be
 from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared
@@ -19,6 +23,12 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role, texts_in_order
 
 POINTING, WRONGLY, HAD, ONTO = (frozenset((cue,)) for cue in ("those", "wrongly", "had", "onbar"))
+SWAPPING, OTHERS = frozenset(("swapping",)), frozenset(("remaining",))
+MOST_SETS = 12
+MARKED = MARKS | {K.RPE}
+LEAST_OF_SETS = 3
+THAT = frozenset(("that",))
+CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.THEN))
 LINKS = frozenset((K.FILLER, K.WITH, K.OF, K.FOR, K.AT))
 UNITS = frozenset((K.REPS, K.KG, K.LB, K.NUMBER))
 ENDS = frozenset((K.STOP, K.COMMA))
@@ -26,7 +36,13 @@ ENDS = frozenset((K.STOP, K.COMMA))
 
 def left_open(prepared: Prepared, context: Context) -> NoSets | None:
     """Why nothing is changed, where the message leaves open what of the sets that stand it puts right."""
-    if not context.recent or K.TIMES in prepared.told:
+    if not context.recent:
+        return None
+    if not MARKED.isdisjoint(prepared.told) and _goes_on_behind_a_mark(prepared.spoken):
+        return nothing_changed(prepared, TWO_THINGS)
+    if K.COUNT in prepared.told and _doubles_it(prepared.spoken):
+        return unclear(prepared)
+    if K.TIMES in prepared.told:
         return None
     if K.BAR in prepared.told and (_weighs_the_bar(prepared) or _had_on_the_bar(prepared.spoken)):
         return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
@@ -34,7 +50,41 @@ def left_open(prepared: Prepared, context: Context) -> NoSets | None:
         return None
     alone = K.SETS in prepared.told and names_sets_alone(prepared.spoken)
     alone = alone or _points_at_so_many(prepared.spoken) or _blames_a_number(prepared.spoken)
+    alone = alone or _swaps_places(prepared) or _is_of_the_other(prepared)
     return unclear(prepared) if alone else None
+
+
+def _swaps_places(prepared: Prepared) -> bool:
+    """ "swap sets 1 and 3": no new number of either."""
+    numbers = [piece for piece in prepared.spoken if piece.kind is K.NUMBER]
+    placed = K.SETS in prepared.told or numbers[0].role is Role.SETS
+    swaps = is_cued(prepared.spoken[0].text, SWAPPING) and K.NAME not in prepared.told
+    return swaps and placed and len(numbers) == 2 and numbers[0].value < numbers[1].value <= MOST_SETS
+
+
+def _is_of_the_other(prepared: Prepared) -> bool:
+    """ "the other one was 62.5": not the latest, and which of those before it nobody can say."""
+    pieces = prepared.spoken
+    if len(pieces) <= 2 or not is_be(pieces[1]) or pieces[0].kind is not K.FILLER:
+        return False
+    words = prepared.cleaned[pieces[0].start : pieces[0].end].lower().split()
+    return len(words) > 1 and any_cued(words, OTHERS) and pieces[2].kind is K.NUMBER
+
+
+def _goes_on_behind_a_mark(pieces: Sequence[Piece]) -> bool:
+    """ "that was a warm-up, now 120x5": the mark is of the set that stands, and behind it more sets are told."""
+    cut = next((at for at, piece in enumerate(pieces) if piece.kind in CUTS), len(pieces))
+    head, behind = pieces[:cut], [piece.kind for piece in pieces[cut:]]
+    marked = any(piece.kind in MARKED for piece in head) and any(map(is_be, head))
+    bare = [b for a, b in pairwise(head) if b.kind is K.NUMBER and a.kind is not K.RPE]
+    points = bool(head) and any_cued(head[0].text.split()[:1], THAT) and not bare
+    sets = K.TIMES in behind or behind.count(K.NUMBER) >= LEAST_OF_SETS
+    return marked and points and sets and K.NUMBER in behind and K.NOT not in behind
+
+
+def _doubles_it(pieces: Sequence[Piece]) -> bool:
+    """ "double that": twice of what, and no set of two reps."""
+    return len(pieces) == 2 and pieces[0].kind is K.COUNT and is_cued(pieces[1].text, THAT)
 
 
 def _weighs_the_bar(prepared: Prepared) -> bool:

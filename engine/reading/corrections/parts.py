@@ -84,7 +84,7 @@ def sets_of(part: Part, context: Context) -> list[SetRecord]:
 
 def is_be(piece: Piece) -> bool:
     """Whether the word is "was", "were" or "is"."""
-    if piece.kind not in BE_KINDS or is_cued(piece.text, ALL_OF_THEM) or _is_unreal(piece):
+    if piece.kind not in BE_KINDS or is_cued(piece.text, ALL_OF_THEM) or _is_unreal(piece) or _is_to_come(piece):
         return False  # "were all" is one of the phrases that say it; "all" alone says how many
     return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
 
@@ -92,6 +92,11 @@ def is_be(piece: Piece) -> bool:
 def _is_unreal(piece: Piece) -> bool:
     """ "could have been" says what was not."""
     return piece.kind is K.NEVER and "unreal" in CUES_OF[piece.text.split()[0]]
+
+
+def _is_to_come(piece: Piece) -> bool:
+    """ "next is" tells of no set that stands."""
+    return piece.kind is K.FUTURE and "next" in CUES_OF[piece.text.split()[0]]
 
 
 BE_KINDS = frozenset((K.FILLER, K.EACH, K.FUTURE, K.NEVER, K.ASKS, K.PLAIN, K.NOT, K.DENY))

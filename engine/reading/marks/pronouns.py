@@ -1,7 +1,8 @@
 """Words that are "he" in one language and something else in another: Italian "il petto", Dutch "er zat", Spanish "he".
 
 he = "il" VERB | "er", not ahead of a word that only follows the Dutch one | "he", not ahead of a participle
-monday = "mon", not ahead of a lift that only French names so: "mon développé couché" is hers
+monday = "mon", not ahead of a lift that only French names so, "mon développé couché", nor of what hurts: "mon genou",
+         Italian "mi fa male"
 The word itself is a cue of the other language: "article" with what must follow it for a person, and so on.
 """
 
@@ -14,6 +15,7 @@ from engine.reading.words.pieces import Piece, is_one_word, kinds_in_order, plac
 
 OF_TWO_LANGUAGES = frozenset((K.OTHERS, K.WEEKDAY))
 TWO_SENSES = frozenset(("hearticle", "hethere", "hehave", "mymonday"))
+OF_HER_BODY = frozenset((K.JOINT, K.MUSCLE, K.PAIN))
 VERBS = frozenset(("theydo", "auxthey", "hedoes"))
 
 
@@ -29,7 +31,8 @@ def with_pronouns_settled(pieces: list[Piece]) -> list[Piece]:
 
 def _is_nobody(cues: frozenset[str], after: Piece) -> bool:
     if "mymonday" in cues:
-        return after.kind is K.NAME and "mylift" in CUES_OF[after.text.split()[0]]
+        hurts = after.kind in OF_HER_BODY
+        return hurts or (after.kind is K.NAME and "mylift" in CUES_OF[after.text.split()[0]])
     if "hearticle" in cues:
         return after.kind is not K.NUMBER and VERBS.isdisjoint(CUES_OF[after.text])
     if "hethere" in cues:
