@@ -53,7 +53,8 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     if any(is_cued(piece.text, TAKEN) for piece in inside):
         return not PUTTING_RIGHT.isdisjoint([piece.kind for piece in inside])  # "the bench was taken"
     if any(piece.kind is K.PLANNED for piece in inside):
-        return part_told(inside, context).missing  # "first two as planned" changes nothing of those that stand
+        # "first two as planned" changes nothing of those that stand; "as planned apart from the last set" tells which
+        return any(piece.kind is K.EXCEPT for piece in inside) or part_told(inside, context).missing
     kinds = {piece.kind for piece in inside}
     done = {record.done.exercise for record in context.recent}
     if K.PAIN in kinds:

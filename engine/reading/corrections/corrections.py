@@ -24,7 +24,7 @@ from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted
 from engine.reading.corrections.days import OF_A_DAY, moved
 from engine.reading.corrections.days_apart import moved_apart
-from engine.reading.corrections.days_named import ON_A_DAY, Named, day_named, days_named
+from engine.reading.corrections.days_named import Named, day_named, days_named, without_lead
 from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
 from engine.reading.corrections.done_so_often import done_so_often, tells_how_often, tells_reps_apart
 from engine.reading.corrections.each_hand import halved, held_otherwise, may_be_held
@@ -255,7 +255,7 @@ def _tells_new_sets(prepared: Prepared, context: Context) -> bool:
 
 def _without_day(prepared: Prepared, day: Named, context: Context, catalogue: Catalogue) -> Told | None:
     """The message as a correction is told, with blanks in place of the day."""
-    before = ON_A_DAY.sub("", prepared.cleaned[: day.start])
+    before = without_lead(prepared.cleaned[: day.start])
     text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
     return told_of(prepare(text, context, catalogue), context, catalogue)
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from datetime import date
 from typing import NamedTuple
 
@@ -10,6 +9,7 @@ from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context
+from engine.reading.words.cues import is_cued
 
 
 class Named(NamedTuple):
@@ -37,5 +37,20 @@ def day_named(prepared: Prepared, context: Context) -> Named | None:
     return days[0] if past else None
 
 
-ON_A_DAY = re.compile(r"(?<!\w)(?:on|from|of|am|vom|el|del|le|du|il|di|op|på)\s+(?:the\s+)?$", re.IGNORECASE)
-"""The word that ties a day to its sets: it goes with the day."""
+def without_lead(before: str) -> str:
+    """The text ahead of a day without the word that ties it to its sets, "on", "from the", which goes with the day."""
+    kept, last = _last_word(before)
+    if is_cued(last, LEADS):
+        return kept
+    kept, lead = _last_word(kept)
+    return kept if is_cued(last, THE) and is_cued(lead, LEADS) else before
+
+
+LEADS, THE = frozenset(("onday", "fromwhen")), frozenset(("the",))
+
+
+def _last_word(text: str) -> tuple[str, str]:
+    """The text up to its last word, and that word."""
+    told = text.rstrip()
+    at = max(told.rfind(" "), told.rfind("\n")) + 1
+    return told[:at], told[at:]

@@ -395,6 +395,10 @@ def _excepted(part: Part, pieces: Sequence[Piece], context: Context) -> None:
     place = next((at for at, p in enumerate(pieces) if p.kind is K.EXCEPT or "but" in CUES_OF[p.text]), None)
     if place is None or not part.whole or not part.places or not any(map(is_all, pieces[:place])):
         return
+    if pieces[place].kind is K.EXCEPT and any(
+        piece.kind in (K.NOTE, K.PLANNED) and not is_all(piece) for piece in pieces[:place]
+    ):
+        return  # "all good except the last set, only got 3": what stands behind is of that one
     group = run_of_it(context) if part.named is None else sets_of(part, context)
     part.places = [record for record in group if record not in part.places]
     part.missing = part.missing or not part.places

@@ -26,6 +26,7 @@ MOST_COUNTED = 12
 LEAST_FOR_A_COUNT = 4
 """How many times the number the loads that stand must be, so that "those two lbs" tells no load of two."""
 POINTING = frozenset(("those", "that", "the"))
+IN = frozenset(("inunit",))
 ENDS = frozenset((K.LAST, K.FIRST))
 ABOUT_UNITS = frozenset(
     (K.KG, K.LB, K.FILLER, K.NOT, K.NAME, K.LAST, K.FIRST, K.ORDINAL, K.BOTH, K.SETS, K.WITH, K.COMMA, K.STOP, K.ASKS,
@@ -42,7 +43,7 @@ def new_unit(told: Told) -> Correction | None:
         return None
     if not all(_is_about(piece, counted) for piece in told.pieces) or _asks(told.pieces[0]):
         return None
-    short = len(told.pieces) == 2 and told.pieces[0].text in ("in", "en", "i", "w", "em", "в", "as")
+    short = len(told.pieces) == 2 and is_cued(told.pieces[0].text, IN)
     if not (len(told.pieces) == 1 or told.slipped or short or _is_said(told, counted)):
         return None
     for record in _of_unit(told, counted):

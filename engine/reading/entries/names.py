@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
+from engine.reading.entries.way_in_hand import way_in_hand
 from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
 from engine.reading.marks.grips import GRIPS, PARTING, is_a_grip, moved_alike
@@ -117,7 +118,7 @@ def _in_hand_with(
     """
     if len(names) == 1 and (unpaused := _unpaused(names[0], entry, chunks, catalogue)):
         return unpaused
-    if len(names) == 1 and (way := _way_in_hand(entry)) is not None:
+    if len(names) == 1 and (way := way_in_hand(entry)) is not None:
         owners = _so_in_hand(way, names, catalogue)
         apart = len(chunks.found) == 1 and way.kind is not K.EACH
         alone = len(owners) == 1 and (way is entry.pieces[0] or apart)
@@ -125,20 +126,6 @@ def _in_hand_with(
     if chunks.equipment is None or len(names) != 1:
         return names
     return tuple(dict.fromkeys((*names, *of_equipment(names, chunks.equipment, names[0], catalogue))))
-
-
-def _way_in_hand(entry: Entry) -> Piece | None:
-    """The way that heads the sets or stands behind them: "front 80x5", "80x5 front", "side 30s", "free 70x5"."""
-    head, tail = entry.pieces[0], entry.pieces[-1]
-    if head.kind is K.VARIANT or _is_a_way_ahead(head):
-        return head
-    if tail.kind is K.EACH:  # "30s side", "30s side each" may be of a side plank
-        return next((piece for piece in entry.pieces[-2:] if piece.kind is K.EACH and _is_a_way_ahead(piece)), None)
-    return tail if tail.kind is K.VARIANT else None
-
-
-def _is_a_way_ahead(piece: Piece) -> bool:
-    return piece.kind in WAYS_AHEAD and is_cued(piece.text, WAYS_AHEAD[piece.kind])
 
 
 def _so_in_hand(way: Piece, names: tuple[ExerciseName, ...], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
@@ -174,7 +161,6 @@ def _denies_a_pause(pieces: Sequence[Piece], at: int) -> bool:
 
 UNPAUSED = frozenset(("nopause", "usualway"))
 BESIDE_A_WAY = frozenset((None, K.NUMBER, K.COMMA, K.COLON, K.STOP, K.LINE, K.CLOSE))
-WAYS_AHEAD = {K.EACH: frozenset(("sideways",)), K.DENY: frozenset(("freeweight",))}
 
 
 def of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

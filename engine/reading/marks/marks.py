@@ -127,11 +127,11 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out[-1] = aside(out[-1])
         return at + 1
     after = past_links(pieces, at + 1)
-    if out and out[-1].kind in POINTING_ON and pieces[at].text in RECKONED:
+    if out and out[-1].kind in POINTING_ON and is_cued(pieces[at].text, RECKONED):
         out.pop()  # "110x1 -> e1rm 115"
     out.append(aside(pieces[at]))
-    roles = (Role.BARE, Role.LOAD) if pieces[at].text in SUMS else (Role.BARE,)
-    if kind_at(pieces, after + 1) is K.TIMES and pieces[at].text in RECKONED and _counts(out):
+    roles = (Role.BARE, Role.LOAD) if is_cued(pieces[at].text, SUMS) else (Role.BARE,)
+    if kind_at(pieces, after + 1) is K.TIMES and is_cued(pieces[at].text, RECKONED) and _counts(out):
         return after + 3  # "110x1 e1rm 115x1"
     numbered = is_amount(pieces, after) and pieces[after].role in roles
     return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
@@ -142,13 +142,9 @@ def _counts(out: list[Piece]) -> bool:
 
 
 POINTING_ON = frozenset((K.ARROW, K.EQUALS))
-RECKONED = frozenset(("e", "e1rm", "est", "estimated", "calculated", "projected"))
 REACH_OF_A_PAIR = 6
 MEASURE = frozenset(("measure",))
-SUMS = frozenset(
-    ("total", "e1rm", "est", "estimated", "calculated", "projected", "tonnage", "volume", "gesamtvolumen", "volumen",
-     "tonelaje", "tonnellaggio")
-)  # fmt: skip
+SUMS, RECKONED = frozenset(("sumword",)), frozenset(("reckonword",))
 
 
 def _sets_follow(pieces: list[Piece], at: int) -> bool:

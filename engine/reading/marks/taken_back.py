@@ -1,6 +1,7 @@
 """A set that the same message takes back: "80x8, no 82.5x8", "100x5 scratch that 105x5".
 
 taken back = PAIR WORDS PAIR        the second pair stands for the first; one number behind the words is asked about
+lift       = LIFT sets WORDS LIFT   the second lift is meant: "bench 80x5 no wait squat"; "bench 80x5 no squat" is left
 Words are cues of the language files: "takesback" takes a set back, "takesbackwith" only goes with one of them.
 """
 
@@ -34,6 +35,9 @@ def may_take_back(tokens: Iterable[Token]) -> bool:
 def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
     """The pieces without each pair that the next one takes the place of."""
     kinds = kinds_in_order(pieces)
+    if kinds.count(K.NAME) > 1:
+        pieces = _with_the_lift_meant(pieces, kinds, cleaned)
+        kinds = kinds_in_order(pieces)
     for at in places_of(K.NUMBER, kinds[:-1]):
         at += 1
         if at < LEAST_AHEAD or kinds[at] in WORDLESS:
@@ -50,6 +54,47 @@ def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
     return pieces
 
 
+def _with_the_lift_meant(pieces: list[Piece], kinds: list[K], cleaned: str) -> list[Piece]:
+    """ "bench 80x5 no wait squat": the name that ends the message in the place of the one ahead of the sets."""
+    last = len(kinds) - 1
+    while last > 0 and kinds[last] is K.STOP:
+        last -= 1
+    start = last
+    while start > 0 and last - start < LONGEST and kinds[start - 1] not in AHEAD_OF_THE_WORDS:
+        start -= 1
+    if kinds[last] is not K.NAME or not _ends_sets(kinds[:start]) or _is_denial(pieces[last - 1]):
+        return pieces
+    if not _take_back(pieces[start:last], cleaned):
+        return pieces
+    named = start - 1 - kinds[start - 1 :: -1].index(K.NAME)
+    meant = pieces[named]._replace(text=pieces[last].text, names=pieces[last].names)
+    return [*pieces[:named], meant, *pieces[named + 1 : start], *pieces[last + 1 :]]
+
+
+def _ends_sets(ahead: Sequence[K]) -> bool:
+    """Whether a lift and its numbers stand there, in this order or the other."""
+    return bool(ahead) and ahead[-1] in AHEAD_OF_THE_WORDS and {K.NAME, K.NUMBER} <= set(ahead)
+
+
+def _is_denial(piece: Piece) -> bool:
+    """ "no squat" may tell that there was none."""
+    return piece.kind in (K.DENY, K.NOT) or "nottoday" in CUES_OF[piece.text]
+
+
+def _take_back(words: Sequence[Piece], cleaned: str) -> bool:
+    """Whether these are words that take back what stands before them, and nothing else."""
+    told = [CUES_OF[spoken(word)] for piece in words if piece.kind not in SIGNS for word in _typed(piece, cleaned)]
+    return any(TAKES_BACK in cues for cues in told) and all(not WORDS.isdisjoint(cues) for cues in told)
+
+
+def _typed(piece: Piece, cleaned: str) -> list[str]:
+    return cleaned[piece.start : piece.end].split()
+
+
+WORDS = frozenset((TAKES_BACK, "takesbackwith"))
+AHEAD_OF_THE_WORDS = frozenset((K.NUMBER, K.NAME, K.KG, K.LB, K.REPS, K.LINE))
+
+
 def _behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:
     """The place of the number behind words that take back what stands before them; 0 where others stand there."""
     end, takes = at, False
@@ -57,9 +102,8 @@ def _behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:
         if pieces[end].kind is K.FUTURE:
             return 0  # "100x5 was meant to be 105x5"
         if pieces[end].kind not in SIGNS:
-            words = [spoken(word) for word in cleaned[pieces[end].start : pieces[end].end].split()]
-            cues = [CUES_OF[word] for word in words]
-            if not all({"takesback", "takesbackwith"} & cue for cue in cues):
+            cues = [CUES_OF[spoken(word)] for word in _typed(pieces[end], cleaned)]
+            if not all(WORDS & cue for cue in cues):
                 return 0
             takes = takes or any(TAKES_BACK in cue for cue in cues)
         end += 1

@@ -257,8 +257,12 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
         return True
     if piece.kind is K.AND:
         return _goes_on_with_me(sentence, at) or _goes_on_behind_things(sentence, at)
-    if piece.kind is K.GOT:
-        return any(one.kind is K.FUTURE for one in sentence[:at]) and sentence[at - 1].kind in ENDS_OF_A_SET
+    if piece.kind is K.GOT or (piece.kind is K.FILLER and is_cued(piece.text, DID)):
+        wished = any(one.kind is K.FUTURE or tells_a_plan(one) for one in sentence[:at])
+        ends = sentence[at - 1].kind in ENDS_OF_A_SET or (
+            sentence[at - 1].kind is K.NAME and counted(sentence[:at]) > 0
+        )
+        return wished and ends and counted(sentence[at:]) > 0
     if piece.text in phrasebook().cues["thatiswhy"]:
         return _goes_on_with_sets(sentence, at)
     if piece.kind in OF_OTHERS:
@@ -268,6 +272,17 @@ def _opens_another(sentence: list[Piece], at: int) -> bool:
         cued = any(one.kind in AHEAD for one in ahead)
         return _tells_what_was_done(behind) if cued else counted(ahead) > 0 and any(one.kind in AHEAD for one in behind)
     return False
+
+
+DID = frozenset(("did",))
+
+
+def tells_a_plan(piece: Piece) -> bool:
+    """ "plan was", "the plan was"; other stories tell of old lifts."""
+    return piece.kind is K.STORY and piece.text in PLANNED_THEN
+
+
+PLANNED_THEN = frozenset(("plan", "the"))
 
 
 def _somebody_else_did(sentence: list[Piece], at: int) -> bool:

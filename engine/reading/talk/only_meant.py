@@ -4,6 +4,7 @@ meant  = [ day | word ] MEANT sets TO_BE_DONE        had squat 5x5 100 planned
        | [ day | word ] WOULD lift ...               skulle knäböj 5x5 100 idag
 missed = sets [ day ] NEVER                          squat 5x5 100 was on today, squat 5x5 100 fell through
        | sets "was" ON ( "but" | "," )               squat 5x5 100 was on but no time
+       | sets PUT_OFF [ word ] day | PUT_OFF sets [ word ] day      squat 5x5 100 moved to friday
 Behind anything else such a NEVER is a remark: "squat 5x5 100, the heating was on today". Parts in capitals are cues of
 the language files; what is behind "but" is told by the rules of talk.
 """
@@ -24,6 +25,7 @@ DAYS = frozenset((K.DATE, K.TODAY, K.FILLER))
 MEANT, TO_BE_DONE, WOULD = frozenset(("meantto",)), frozenset(("tobedone",)), frozenset(("wouldhave",))
 DONE = frozenset(("did", "finished", "nailed"))
 DENYING = frozenset((K.DENY, K.NEVER, K.NOT, K.FUTURE, K.TOMORROW))
+PUT_OFF = frozenset(("putoff",))
 WAS, ON = frozenset(("was", "were")), frozenset(("wason",))
 
 
@@ -33,7 +35,9 @@ def with_what_was_meant(sentence: list[Piece]) -> list[Piece]:
     lead = next((at for at, piece in enumerate(told) if piece.kind not in DAYS or _may_lead(piece)), len(told))
     if lead < len(told) and _tells_what_was_meant(told, lead):
         return [*told[:lead], told[lead]._replace(kind=K.FUTURE), *told[lead + 1 :]]
-    at = _still_on(told)
+    at = _still_on(told) or _put_off(told)
+    if not at and told and _says_put_off(told[0]) and _last_day(told):
+        return [told[0]._replace(kind=K.FUTURE), *told[1:]]
     return [*told[:at], told[at]._replace(kind=K.NEVER, told=BEHIND_ITS_SETS), *told[at + 1 :]] if at else told
 
 
@@ -90,3 +94,35 @@ def _still_on(told: Sequence[Piece]) -> int:
         if is_cued(told[at].text, ON) and is_cued(told[at - 1].text, WAS) and _ends_sets(told[: at - 1]):
             return at if turns(told[at + 1]) or told[at + 1].kind in CLAUSE_ENDS else 0
     return 0
+
+
+def _put_off(told: Sequence[Piece]) -> int:
+    """The place of "moved" in "squat 5x5 100 moved to friday", of "verschoben" behind its day; 0 for none."""
+    for at in range(2, len(told)):
+        if not _says_put_off(told[at]) or not COUNTED.isdisjoint(kinds_of(told[at:])):
+            continue
+        behind = [piece.kind for piece in told[at + 1 : at + 3]]
+        led = behind[:1] != [] and behind[0] in LEADING and behind[1:] != [] and behind[1] in WHEN
+        if led and _ends_sets(told[:at]):
+            return at
+        day = [piece.kind for piece in told[at - 2 : at]]
+        if day[0] in LEADING and day[1] in WHEN and _ends_sets(told[: at - 2]) and not behind:
+            return at
+    return 0
+
+
+def _says_put_off(piece: Piece) -> bool:
+    """ "moved", and not "moved well"."""
+    return piece.kind in WORDS and is_cued(piece.text, PUT_OFF)
+
+
+WORDS = frozenset((K.FILLER, K.PLAIN))
+LEADING = frozenset((K.FILLER, K.NOT_DATE, K.WITH, K.FOR, K.PLAIN, K.BY))
+WHEN = frozenset((K.DATE, K.WEEKDAY, K.TOMORROW, K.FUTURE))
+
+
+def _last_day(told: Sequence[Piece]) -> bool:
+    """Whether a day ends the clause right behind the word that leads to it, "squat 5x5 100 to friday"."""
+    kinds = [piece.kind for piece in told]
+    led = kinds[-2:-1] == [K.FILLER] and not COUNTED.isdisjoint(kinds)
+    return kinds[-1] is K.DATE and led and kinds.count(K.DATE) == 1

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.talk.clauses_of_talk import tells_a_plan
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import COUNTED, Piece, Role
@@ -16,8 +17,6 @@ from engine.reading.words.pieces import COUNTED, Piece, Role
 WISHED = frozenset((K.FUTURE, K.NEVER))
 WISHING = WISHED | {K.STORY}
 NOT_MINE = frozenset((K.OTHERS, K.SAYING, K.TOMORROW))
-PLANNED_THEN = frozenset(("plan", "the"))
-"""First words of "plan was", "the plan was"; other stories tell of old lifts."""
 DID = frozenset(("did", "didso"))
 OPENERS = frozenset((K.FILLER, K.COMMA, K.THEN, K.DASH, K.AND, K.PLAIN))
 LEADS = frozenset((K.GOT, K.ONLY))
@@ -31,7 +30,7 @@ MOST_SETS = 12
 def target_of(clause: Sequence[Piece]) -> list[Piece]:
     """What was to be done, without the words that say so; empty where it tells no numbers of a set."""
     kinds = [piece.kind for piece in clause]
-    planned = any(piece.kind is K.STORY and piece.text in PLANNED_THEN for piece in clause)
+    planned = any(map(tells_a_plan, clause))
     wished = planned or (K.STORY not in kinds and not WISHED.isdisjoint(kinds))
     told = [piece for piece in clause if piece.kind not in WISHING]
     numbers = sum(kind in COUNTED for kind in kinds)

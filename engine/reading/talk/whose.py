@@ -1,6 +1,7 @@
 """Sets that may be none of today's own, and are asked: behind somebody's name, or told as what one does these days.
 
 line = WORD ":" LIFT ...        WORD: one that no list knows, and not the writer's own name    tom: bench 3x8 60
+     | WORD ":" line end, above lines of lifts                                         tom: / bench 3x8 60
      | WORD DID sets                                          one that may be somebody           tom got 100x3 on bench
      | ... LIFT-ING ...         a lift told as a habit                                 still squatting 100 for 5
      | a statement, or somebody who did better (`statements.py`)                        30 sec plank is boring
@@ -26,7 +27,7 @@ from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.people import possessor
+from engine.reading.words.people import is_somebody, possessor
 
 SHORTEST, LONGEST = 3, 14
 """Letters of a name; shorter words in front of a colon are labels. Common practice, no source."""
@@ -39,13 +40,24 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
     if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
     name = _named(prepared, context) or _told_of_others(prepared) or _told_as_theirs(prepared, context)
-    if not name or "\n" in prepared.cleaned.strip():
+    if not name or ("\n" in prepared.cleaned.strip() and not _heads_all(prepared)):
         return logged
     label = label_of(logged.sets)
     other = "somebody else" if not NOBODY_NAMED.isdisjoint(CUES_OF[name.lower()]) else possessor(name)
     said = f"Whose sets are these, yours or {other}’s? {label}. Nothing is saved yet."
     mine = (Reading(logged.sets, 1.0, label),)
     return Asked(said, mine, Doubt.WHOSE, name, logged.on, logged.note, logged.pain, typed=name)
+
+
+def _heads_all(prepared: Prepared) -> bool:
+    """ "tom:" alone on the first line: the lines below it are of one turn."""
+    if [piece.kind for piece in prepared.spoken[:3]] != A_TURN or not is_somebody(prepared.spoken[0]):
+        return False
+    return CUES_OF[prepared.spoken[0].text] <= MAY_BE_A_NAME  # "planned:" heads a plan
+
+
+A_TURN = [K.PLAIN, K.COLON, K.LINE]
+MAY_BE_A_NAME = frozenset(("alsoaname",))
 
 
 def _is_a_habit(prepared: Prepared) -> bool:
@@ -126,7 +138,7 @@ TODAY = frozenset((K.TODAY, K.YESTERDAY, K.DATE, K.WEEKDAY, K.DAYS_AGO))
 def _named(prepared: Prepared, context: Context) -> str:
     """The name in front; empty where none stands there."""
     kinds = [piece.kind for piece in prepared.spoken[:3]]
-    labelled = kinds == [K.PLAIN, K.COLON, K.NAME]
+    labelled = kinds == [K.PLAIN, K.COLON, K.NAME] or _heads_all(prepared)
     first = prepared.spoken[0] if labelled else may_be_somebody(prepared.spoken)
     if first is None:
         return ""

@@ -98,8 +98,9 @@ def test_sets_done_as_planned_are_sets() -> None:
     assert said("leg press 3x10 120 as planned", TODAY) == "leg press 3×10 at 120 kg"
 
 
-def test_sets_behind_a_name_are_asked_about() -> None:
-    outcome = read("tom: bench 3x8 60", TODAY, KNOWN)
+@pytest.mark.parametrize("text", ["tom: bench 3x8 60", "tom:\nbench 3x8 60", "tom:\nbench 3x8 60\nsquat 5x5 100"])
+def test_sets_behind_a_name_are_asked_about(text: str) -> None:
+    outcome = read(text, TODAY, KNOWN)
 
     assert isinstance(outcome, Asked)
     assert outcome.doubt is Doubt.WHOSE
@@ -107,7 +108,17 @@ def test_sets_behind_a_name_are_asked_about() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["tom: bench 3x8 60", "main: bench 3x8 60", "a: bench 3x8 60", "strength: bench 3x8 60"]
+    "text",
+    [
+        "tom: bench 3x8 60",
+        "main: bench 3x8 60",
+        "a: bench 3x8 60",
+        "strength: bench 3x8 60",
+        "tom:\nbench 3x8 60",
+        "main:\nbench 3x8 60",
+        "compounds:\nbench 3x8 60",
+        "grundübungen:\nbankdrücken 3x8 60",
+    ],
 )
 def test_ones_own_name_and_a_heading_are_not(text: str) -> None:
     assert isinstance(read(text, Context(called="Tom Barr"), KNOWN), Logged)

@@ -8,7 +8,6 @@ from pathlib import Path
 
 READING = Path(__file__).parents[3] / "engine" / "reading"
 ALLOWED = {
-    ("days_named", "ON_A_DAY"),
     ("said_apart", "CUT"),
     ("tokens", "SIGNS"),
     ("tokens", "POINT"),
