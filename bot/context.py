@@ -10,7 +10,8 @@ from bot.messages import InboundKind
 from bot.sessions import session_of, session_on
 from bot.turn import Turn
 from bot.words import WORD
-from engine.reading.announced_lift import lift_announced, load_announced
+from engine.reading.announced_lift import lift_announced
+from engine.reading.announced_load import LoadTold, load_told
 from engine.reading.values import Context, Planned
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import any_cued
@@ -45,7 +46,7 @@ def context_of(turn: Turn) -> Context:
         load_first=turn.preferences.load_first,
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
         announced=announced if len(announced) > 1 else (),
-        told=_on_its_basis(turn, announced or ((doing,) if doing else ()), load) if load is not None else {},
+        told=_loads_told(turn, announced or ((doing,) if doing else ()), load, recent) if load is not None else {},
         called=turn.me.name,
     )
 
@@ -102,26 +103,37 @@ def planned(prescription: Prescription) -> Planned:
     return Planned(prescription.exercise, len(prescription.sets), first.target, first.load)
 
 
+def _loads_told(
+    turn: Turn, lifts: Sequence[ExerciseName], told: LoadTold, recent: Sequence[SetRecord]
+) -> Mapping[ExerciseName, Load]:
+    """The load told alone as that of each of the lifts; a change of it is one of the lift lifted last alone."""
+    if not told.by:
+        return _on_its_basis(turn, lifts, Load(told.amount, told.unit or turn.unit))
+    latest = _latest(recent)
+    changed = told.beside(latest.done.load) if latest is not None and lifts == (latest.done.exercise,) else None
+    return {latest.done.exercise: changed} if latest is not None and changed is not None else {}
+
+
 def _on_its_basis(turn: Turn, lifts: Sequence[ExerciseName], load: Load) -> Mapping[ExerciseName, Load]:
     """The load told alone, as each of the lifts that it may be of is loaded; none for those done with the body."""
     bases = {name: BASES.get(known.loading, Basis.TOTAL) for name in lifts if (known := turn.catalogue.get(name))}
     return {name: replace(load, basis=basis) for name, basis in bases.items() if basis is not Basis.BODY}
 
 
-def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[tuple[ExerciseName, ...], Load | None]:
+def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[tuple[ExerciseName, ...], LoadTold | None]:
     """The lift that her words named since her latest set, with no sets of it: "bench", then "60x8"; several where it
     is open: "row". And the load that they told: "bench 60", then "8".
     """
     latest = max((record.at for record in recent), default=None)
     notes = turn.store.notes.between(turn.athlete, turn.today, turn.today, pain=False)
-    load: Load | None = None
+    load: LoadTold | None = None
     for note in reversed(notes):
         if (latest is not None and note.at <= latest) or turn.at - note.at > IN_HAND_FOR:
             break
         if not note.message:
             continue
         plain = Context(turn.unit, turn.now, taught=_taught(turn))
-        load = load or load_announced(note.text, plain, turn.catalogue)
+        load = load or load_told(note.text, plain, turn.catalogue)
         found = lift_announced(note.text, plain, turn.catalogue)
         if found:
             return found, load

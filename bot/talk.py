@@ -11,7 +11,8 @@ from bot.replies.talk import announced_lift, kept, kept_beside, lost
 from bot.replies.trouble import not_read
 from bot.sets_back import latest_deletion
 from bot.turn import Turn
-from engine.reading.announced_lift import lift_announced, load_announced
+from engine.reading.announced_lift import lift_announced
+from engine.reading.announced_load import load_told
 from engine.reading.corrections.after_all import WAS_FINE
 from engine.reading.values import Context, NoSets
 from engine.values.ids import ExerciseName
@@ -29,7 +30,7 @@ def no_sets(turn: Turn, outcome: NoSets) -> None:
     elif outcome.why == WAS_FINE and (deletion := latest_deletion(turn)):
         turn.say(wanted_back(deletion.label))
     elif outcome.unread:
-        if _announces(turn) or load_announced(turn.inbound.text, Context(turn.unit, turn.now), turn.catalogue):
+        if _announces(turn) or load_told(turn.inbound.text, Context(turn.unit, turn.now), turn.catalogue):
             keep(turn)
         turn.say(not_read(outcome.unread, example_for(turn, outcome.unread[0].text)))
     elif turn.inbound.text.rstrip().endswith("?"):

@@ -257,7 +257,7 @@ def _counts_sets(number: Piece, pieces: Sequence[Piece]) -> bool:
     at = pieces.index(number)
     more = at + 1 < len(pieces) and pieces[at + 1].kind in (K.MORE, K.SETS)
     whole = number.value == int(number.value) and 1 <= number.value <= MOST_SETS
-    return number.role is Role.SETS or (number.role is Role.BARE and more and whole)
+    return (number.role is Role.SETS and number.value % 1 == 0) or (number.role is Role.BARE and more and whole)
 
 
 def _at(done: SetDone, number: Piece) -> SetDone:

@@ -43,6 +43,48 @@ def test_reps_are_done_at_the_load_that_was_told_last(begun, messages, log):
     assert begun.log("ana") == log
 
 
+@pytest.mark.parametrize(
+    "words",
+    ["going up to 65", "up to 65", "moving up to 65", "trying 65", "gonna try 65", "switching to 65", "65 on the bar",
+     "loaded 65", "+5", "+5kg", "adding 5", "added 5kg", "5kg more", "gehe auf 65", "subo a 65", "je passe à 65",
+     "salgo a 65", "иду на 65", "ga naar 65", "idę na 65", "går upp till 65", "5 kg drauf"],
+)  # fmt: skip
+def test_words_that_move_on_to_a_load_tell_that_of_the_reps_behind_them(begun, words):
+    begun.says("ana", "bench 60x8", words, "6")
+
+    assert begun.log("ana") == [(BENCH, 8, "60 kg"), (BENCH, 6, "65 kg")]
+
+
+@pytest.mark.parametrize(
+    "words", ["down to 55", "dropped to 55", "dropping to 55", "-5kg", "taking 5 off", "minus 5kg"]
+)
+def test_a_load_may_be_lowered_in_words(begun, words):
+    begun.says("ana", "bench 60x8", words, "10")
+
+    assert begun.log("ana") == [(BENCH, 8, "60 kg"), (BENCH, 10, "55 kg")]
+
+
+@pytest.mark.parametrize("words", ["gonna try 65 tomorrow", "is 65 ok?", "65 was too much", "tried 65 last week"])
+def test_a_load_of_another_time_is_none_of_the_reps_behind_it(begun, words):
+    begun.says("ana", "bench 60x8", words, "6")
+
+    assert begun.log("ana") == [(BENCH, 8, "60 kg"), (BENCH, 6, "60 kg")]
+
+
+@pytest.mark.parametrize("words", ["2.5 more", "2,5 mehr", "1.5 more", "2.5 more sets"])
+def test_a_half_is_no_count_of_sets(begun, words):
+    begun.says("ana", "bench 60x8", words)
+
+    assert begun.log("ana") == [(BENCH, 8, "60 kg")]
+
+
+def test_a_change_is_of_the_lift_lifted_last_and_no_more_than_half_of_it(begun):
+    begun.says("ana", "bench 60x8", "squat", "+5", "5", "bench 60x8", "+40", "3")
+
+    assert begun.log("ana")[-2:] == [(BENCH, 8, "60 kg"), (BENCH, 3, "60 kg")]
+    assert (SQUAT, 5, "65 kg") not in begun.log("ana")
+
+
 def test_a_load_told_alone_stands_before_the_planned_one(begun):
     begun.says("ana", PLAN, "squat 95", "5", "5")
 

@@ -17,6 +17,8 @@ from engine.reading.words.tokens import Token
 def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context: Context) -> Act | None:
     """ "x2 more", "two more sets", "same x3", "another 2 sets"."""
     numbers = [piece for piece in pieces if piece.kind is K.NUMBER]
+    if len(numbers) == 1 and numbers[0].value % 1 != 0:
+        return None  # "2.5 more" is of the load
     if len(numbers) == 1 and len(words) <= MOST_WORDS and _counts_those(numbers[0], pieces):
         return Act("repeat", count=int(numbers[0].value))
     return _repeat_counted(words, pieces, numbers, context)

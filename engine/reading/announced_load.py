@@ -1,0 +1,98 @@
+"""A load told with no reps, for the sets behind it: "65", "going up to 65", "dropping to 50", "+5kg", "took 5 off".
+
+load   = [ words ] NUMBER [ words ]      the words move on to a load, or say nothing of it
+change = SIGNED NUMBER | ( RAISED | LOWERED ) NUMBER | NUMBER ( RAISED | LOWERED )
+
+A bare number is a load above what anyone does reps with. A change is by half of the load that stands at most; behind a
+word that leads to a load the number is the load itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
+from typing import NamedTuple
+
+from engine.catalogue.catalogue import Catalogue
+from engine.reading.announced_lift import LONGEST, MOVING_ON, may_stand_beside
+from engine.reading.prepare import prepare
+from engine.reading.values import Context
+from engine.reading.words.cues import cues_told
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
+from engine.values.load import HEAVIEST, Basis, Load, Unit
+
+LEADING = frozenset((K.FILLER, K.WITH, K.AT, K.FOR, K.NOT_DATE))
+SAYING_NOTHING = frozenset((K.FUTURE, K.FOR, K.BAR, K.MORE, K.BY, K.PLUS))
+PERHAPS_MOVING = frozenset((K.PLAIN, K.UNRELATED, K.ADDED, K.ASSISTED, K.DROP, K.ALTERED, K.NOTE, K.EACH, K.GOT))
+TO_A_LOAD = MOVING_ON | {"toload"}
+RAISED = frozenset(("up", "add", "raised", "plus", "heavier"))
+LOWERED = frozenset(("down", "minus", "fewer", "lighter", "lowered", "loadoff"))
+MOVES = RAISED | LOWERED | TO_A_LOAD
+SAID = MOVES | {"me"}
+MOST_OF_IT = 2
+"""A change is by one part in so many of the load that stands. Common practice, no source."""
+
+
+class LoadTold(NamedTuple):
+    """Shape: `amount` in `unit`, the writer's own where that is None; `by`: 1 or -1 for a change, 0 for the load."""
+
+    amount: Decimal
+    unit: Unit | None
+    by: int = 0
+
+    def beside(self, standing: Load | None) -> Load | None:
+        """The load that is meant where this one stands; None for a change of none, or for one that is too much."""
+        if standing is None or self.unit not in (None, standing.unit):
+            return None
+        if standing.basis is Basis.BODY and standing.amount != 0:
+            return None  # "+5" behind ten kilos on the belt: five in all, or five more
+        if standing.basis is not Basis.BODY and self.amount * MOST_OF_IT > standing.amount:
+            return None
+        return replace(standing, amount=standing.amount + self.by * self.amount)
+
+
+def load_told(text: str, context: Context, catalogue: Catalogue) -> LoadTold | None:
+    """The load, or the change of it, that a short message tells without any reps; None where it tells none."""
+    if len(text) > LONGEST:
+        return None
+    pieces = prepare(text, context, catalogue).spoken
+    numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or not all(map(_may_stand_beside, pieces)):
+        return None
+    number, by = pieces[numbers[0]], _moved_by(pieces, numbers[0])
+    if by and 0 < abs(number.value) <= HEAVIEST:
+        return LoadTold(abs(number.value), number.unit, by)
+    heavy = number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
+    return LoadTold(number.value, number.unit) if heavy and 0 < number.value < HEAVIEST else None
+
+
+def _moved_by(pieces: Sequence[Piece], at: int) -> int:
+    """1 where the number is put on the load that stands, -1 where it is taken off, 0 where it is a load."""
+    number = pieces[at]
+    kinds = {piece.kind for piece in pieces}
+    if K.NAME in kinds:
+        return 0
+    if number.role is Role.CHANGE:
+        return 1 if number.value > 0 else -1
+    if number.role not in (Role.BARE, Role.LOAD) or (at and _leads_to_a_load(pieces[at - 1])):
+        return 0
+    told = frozenset[str]().union(*map(_cues, pieces))
+    raised = not told.isdisjoint(RAISED) or not kinds.isdisjoint((K.MORE, K.ADDED, K.PLUS))
+    return int(raised) - int(not told.isdisjoint(LOWERED))
+
+
+def _leads_to_a_load(before: Piece) -> bool:
+    """ "going to 65", "down to 55", of which the last is one phrase; "up 5" is a change."""
+    return not is_one_word(before) or (before.kind in LEADING and _cues(before).isdisjoint(MOVES))
+
+
+def _cues(piece: Piece) -> frozenset[str]:
+    return cues_told((piece.text, *piece.text.split()))
+
+
+def _may_stand_beside(piece: Piece) -> bool:
+    if may_stand_beside(piece) or piece.kind in SAYING_NOTHING:
+        return True
+    return piece.kind in PERHAPS_MOVING and not _cues(piece).isdisjoint(SAID)
