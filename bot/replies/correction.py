@@ -65,7 +65,7 @@ def undone(label: str, lines: Sequence[str], waits: str = "", of: str = "") -> R
     """Undone: what was taken back, and what stands now. Typing redo brings it back. `waits`: what is still asked;
     `of`: the days it was of, where it is not today's.
     """
-    what = f"{label} ({of})" if of else label
+    what = f"{label}, {of}" if of else label
     return Reply("\n".join([f"Undone: {what}.", *lines, "redo brings it back.", *filter(None, (waits,))]))
 
 

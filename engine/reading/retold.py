@@ -5,7 +5,7 @@ retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets
        | ONLY DID NUMBER                              "only did 2": of the sets before, or the reps of one more
 share  = NUMBER "/" NUMBER DONE | NUMBER "/10" | NUMBER ( "of" | "/" ) FEW
                                                       alone in a message: so many of those to do, or out of ten
-step   = ( UP | DOWN | "or" ) NUMBER                   alone in a message: of the load, or of what stands
+step   = ( UP | DOWN | "or" | ADD ) NUMBER             alone in a message: of the load, or of what stands
 A word for more ("another", "then") or a load of its own makes them new ones. Parts in capitals are cues.
 """
 
@@ -89,7 +89,7 @@ def _are_its_reps(logged: Logged, prepared: Prepared, context: Context) -> bool:
 
 def asked_if_sets(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whether a number or two alone are any: "2/5 done", "8/10", "up 5", "or 6"."""
-    if len(prepared.spoken) > LONGEST_ALONE or not (_is_a_share(prepared, context) or _is_a_step(prepared)):
+    if len(prepared.spoken) > LONGEST_ALONE or not (_is_a_share(prepared, context) or _is_a_step(prepared, context)):
         return logged
     reading = (Reading(logged.sets, 1.0, label_of(logged.sets)),)
     asked = question_of(Doubt.WHETHER, "", reading)
@@ -120,11 +120,20 @@ FEW = 6
 DONE = frozenset(("did", "finished"))
 
 
-def _is_a_step(prepared: Prepared) -> bool:
+def _is_a_step(prepared: Prepared, context: Context) -> bool:
     pieces = prepared.spoken
     if len(pieces) != 2 or pieces[1].kind is not K.NUMBER or pieces[1].role is not Role.BARE:
         return False
-    return pieces[0].kind is not K.NAME and is_cued(pieces[0].text, STEPS) and pieces[1].value <= MOST_LOADED_REPS
+    if pieces[0].kind is K.NAME or pieces[1].value > MOST_LOADED_REPS:
+        return False
+    if is_cued(pieces[0].text, STEPS):
+        return True
+    as_before = bool(context.recent) and context.recent[-1].done.reps == pieces[1].value
+    return is_cued(pieces[0].text, ADDING) and pieces[1].value % PLATES == 0 and not as_before
 
 
-STEPS = frozenset(("up", "down", "or"))
+STEPS, ADDING = frozenset(("up", "down", "or")), frozenset(("add", "plus"))
+PLATES = 5
+"""What is put on a bar goes up in fives: "add 5" may be of the load, "add 8" is a set of eight. Common practice, no
+source.
+"""

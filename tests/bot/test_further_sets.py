@@ -55,3 +55,17 @@ def test_a_change_of_load_behind_another_name_is_asked_about(done):
 
     assert "Not saved yet" in said(out)
     assert len(done.log("ana")) == 3
+
+
+@pytest.mark.parametrize("words", ["add 5", "added 5", "plus 5", "add 10", "up 5"])
+def test_a_step_of_plates_alone_is_asked_about(chats, words):
+    chats.says("ana", "/start", "skip", "kg", "bench 60x8", words)
+
+    assert chats.log("ana") == [("barbell bench press", 8, "60 kg")]
+
+
+@pytest.mark.parametrize(("sets", "words", "reps"), [("60x8", "add 7", 7), ("60x8", "add 8", 8), ("60x5", "add 5", 5)])
+def test_reps_that_are_no_step_of_plates_are_one_more_set(chats, sets, words, reps):
+    chats.says("ana", "/start", "skip", "kg", f"bench {sets}", words)
+
+    assert chats.log("ana")[1:] == [("barbell bench press", reps, "60 kg")]

@@ -282,9 +282,9 @@ def test_undo_on_another_day_names_the_day_of_what_it_takes_back(chats):
     chats.says("ana", "/start", "London", "kg", "squat 90x5")
     chats.at += timedelta(days=1)
 
-    assert said(chats.says("ana", "done", "undo")).startswith("Undone: barbell back squat 5 at 90 kg (yesterday).")
+    assert said(chats.says("ana", "done", "undo")).startswith("Undone: barbell back squat 5 at 90 kg, yesterday.")
     chats.says("ana", "squat on friday 80x5")
-    assert said(chats.says("ana", "undo")).startswith("Undone: barbell back squat 5 at 80 kg (Fri 27 Feb).")
+    assert said(chats.says("ana", "undo")).startswith("Undone: barbell back squat 5 at 80 kg, Fri 27 Feb.")
 
 
 @pytest.mark.parametrize("words", ["undo undo", "undo, undo", "annule annule"])

@@ -65,9 +65,25 @@ def tells_of_the_pair(pieces: Sequence[Piece], at: int, found: Sequence[Chunk]) 
         return False
     behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
     opened = before is K.OPEN and behind in SAID_IN_BRACKETS
-    return opened or (before in SAID_IN_BRACKETS and at > 1 and pieces[at - PAIR].kind is K.OPEN)
+    if opened or (before in SAID_IN_BRACKETS and at > 1 and pieces[at - PAIR].kind is K.OPEN):
+        return True
+    ahead = [piece.kind for piece in pieces[max(0, at - LONGEST_SAID) : at]]
+    after = [piece.kind for piece in pieces[at + 1 : at + 1 + LONGEST_SAID]]
+    return _are_words_up_to(K.OPEN, ahead[::-1], behind is K.CLOSE) or _are_words_up_to(
+        K.CLOSE, after, before is K.OPEN
+    )
 
 
+def _are_words_up_to(bracket: K, kinds: Sequence[K], alone: bool) -> bool:
+    """ "110x5 (grinder, 9)", "(9, felt hard)": a comma and words between the number and the other bracket."""
+    if not alone or kinds[:1] not in ([K.COMMA], [K.DASH]) or bracket not in kinds:
+        return False
+    words = kinds[1 : kinds.index(bracket)]
+    return bool(words) and all(kind in SAID_IN_BRACKETS or kind is K.FILLER for kind in words)
+
+
+LONGEST_SAID = 8
+"""Pieces of a remark in brackets. Common practice, no source."""
 SAID_IN_BRACKETS = frozenset((K.NOTE, K.PLAIN, K.OF, K.OUT_OF, K.REST))
 COUNTING = frozenset((Role.BARE, Role.REPS))
 

@@ -68,7 +68,8 @@ class LoadedChunks(MissedChunks):
         apart = times is not None and reps is not None and not times.glued and reps.glued
         rated = sign and apart and _is_effort((self.pieces[self.at],)) and tells_a_load(self.out.found)
         last = self._last()
-        return rated and last is not None and not (last.size == 1 and not last.at and _is_heavy(last.factors[0][0]))
+        head = last.factors[0] if last is not None and last.size == 1 and not last.at else ()
+        return rated and last is not None and not (bool(head) and _is_heavy(head[0]))
 
     def _note_pair(self, last: Chunk | None) -> None:
         if last is not None and self._may_be_rated_or_repeated(last):

@@ -59,6 +59,7 @@ class MissedChunks(ResultChunks):
         if last is not None:
             last.missed, last.missed_rep = True, rep
             last.then_missed = last.then_missed or behind_a_plus
+            self._tried_so_often(last)
         elif rep is not None:
             self.out.miss_ahead = rep
             self.out.pins = self.out.pins or not of_a_rep  # "missed the last one": of what, and how many were made?
@@ -74,6 +75,17 @@ class MissedChunks(ResultChunks):
         else:
             last.missed = True
         self.at += 1
+
+    def _tried_so_often(self, last: Chunk) -> None:
+        """ "200 no lift x2", "110x1 missed x3": tries, of which none was made; of several reps it may be a next set."""
+        count = self.pieces[self.at + 1] if self._kind(0) is K.TIMES and self._kind(1) is K.NUMBER else None
+        numbers = last.factors[-1] if last.factors else ()
+        if not numbers or count is None or self._kind(2) not in ENDS_OF_A_REP or not 1 < count.value <= MOST_SETS:
+            return
+        single = last.size == 1 or numbers[-1].value == 1
+        self.out.dangling = self.out.dangling or not single
+        self.out.found += [last.copy() for _ in range(int(count.value) - 1)]
+        self.at += 2
 
     def _missed_try(self) -> bool:
         """ "80x5 twice, missed the third set": how many were made of it, if it was begun at all, nobody can say."""

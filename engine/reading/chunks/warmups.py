@@ -116,6 +116,17 @@ class WarmUpChunks(LetteredChunks):
         else:
             self.out.warm_either = frozenset(self._places(run[-1:])), frozenset(self._places(run))
 
+    def arrow(self, piece: Piece) -> None:
+        """ "wu 40x10 60x5 -> 80x8 85x6": the work stands behind the arrow; of several, nobody can say."""
+        if self.kind is not SetKind.WARMUP or not self.out.found:
+            super().arrow(piece)
+            return
+        several = self.kinds.count(K.ARROW) > 1
+        self.out.dangling = self.out.dangling or several
+        self.kind = self.kind if several else None
+        self.separator = K.THEN
+        self.at += 1
+
     def rest_pause(self, piece: Piece) -> None:
         """ "2×4 at 62.5 kg, then 9 at 42.5 kg, rest-pause": of the sets behind "then" alone, where they have a load."""
         start = self._start_of_run(PARTS_RUNS) if self.kinds[self.at - 1] is K.COMMA and self.out.found else 0

@@ -156,3 +156,16 @@ dips 8x10 kg => dip 8 at +10 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(UNIT_LAST))
 def test_a_unit_behind_the_reps_is_of_the_load_ahead(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+IN_BRACKETS = """
+squat 110x5 (grinder, 9) => ask: barbell back squat 5 at 110 kg, 9 at 110 kg
+squat 110x5 (9, felt hard) => ask: barbell back squat 5 at 110 kg, 9 at 110 kg
+squat 110x5 (rpe 9, hard) => barbell back squat 5 at 110 kg RPE 9
+bench 60x8 (drop, 40x10) => barbell bench press 8 at 60 kg, 10 at 40 kg drop
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(IN_BRACKETS))
+def test_a_number_beside_words_in_brackets_may_be_an_effort(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant

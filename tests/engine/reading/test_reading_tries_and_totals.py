@@ -133,6 +133,10 @@ missed the third set of squats, 85x5 twice => ask: barbell back squat 2×5 at 85
 squats 85x5 twice, failed the third set => ask: barbell back squat 2×5 at 85 kg
 bench 80 5 5 missed the second rep of the third set => barbell bench press 2×5 at 80 kg, 1 at 80 kg missed
 bench 80x5, missed the third rep => barbell bench press 2 at 80 kg missed
+deadlift 200 no lift x2, 190x1 => conventional deadlift 2×0 at 200 kg missed, 1 at 190 kg
+deadlift 200x1 miss x2 => conventional deadlift 2×0 at 200 kg missed
+bench 110x5 miss x3 => ask: barbell bench press 3×5 at 110 kg missed
+жим лежа 100х1 не смог, 95х3 => barbell bench press 0 at 100 kg missed, 3 at 95 kg
 """
 
 

@@ -104,6 +104,10 @@ dips 10 with +5 kg, warm-up => dip 10 at +5 kg warmup
 lateral raise 3x12 at 8 kg each hand, warm-up => dumbbell lateral raise 3×12 at 8 kg each warmup
 жим лежа 60х8, разминка => barbell bench press 8 at 60 kg warmup
 bankdrücken 60x8, aufwärmen => barbell bench press 8 at 60 kg warmup
+bench warmup 40x10 60x5 -> 80x8 85x6 => \
+barbell bench press 10 at 40 kg warmup, 5 at 60 kg warmup, 8 at 80 kg, 6 at 85 kg
+bench wu 40x10 -> 60x5 -> 80x3 => ask: \
+barbell bench press 10 at 40 kg warmup, 5 at 60 kg warmup, 3 at 80 kg warmup
 squat 3x5 100, hip warm up => barbell back squat 3×5 at 100 kg
 squat 3x5 100, stretching, warm up => barbell back squat 3×5 at 100 kg
 squat 3x5 100, good warm up => barbell back squat 3×5 at 100 kg
