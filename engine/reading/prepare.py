@@ -30,8 +30,9 @@ from engine.reading.lexing.names_misspelt import mended
 from engine.reading.lexing.places_in_figures import with_places_in_figures
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.announced_ones import with_ones_announced
+from engine.reading.marks.bar_ahead import with_bar_warmed_up_with
 from engine.reading.marks.breaths import with_breaths
-from engine.reading.marks.company import with_company
+from engine.reading.marks.company import with_company, with_lifts_done_with
 from engine.reading.marks.compared import with_compared, without_more_than
 from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
@@ -43,7 +44,7 @@ from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hers_behind_theirs import may_be_hers_behind_theirs, with_hers_behind_theirs
 from engine.reading.marks.hours_beside import with_hours_beside
 from engine.reading.marks.loads_lowered import with_loads_lowered
-from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of
+from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of, without_loads_told_twice
 from engine.reading.marks.loads_to_failure import AS_OFTEN, with_loads_to_failure
 from engine.reading.marks.made_of_tries import with_tries_in_doubt
 from engine.reading.marks.marks import holds_odd_numbers, without_marks
@@ -188,6 +189,8 @@ def _with_people(pieces: list[Piece], kinds: set[K], called: str, cleaned: str) 
         pieces = with_others_doing(pieces)
     if not kinds.isdisjoint(OF_TWO_LANGUAGES):
         pieces = with_pronouns_settled(pieces)
+    if K.WITH in kinds and K.NAME in kinds:
+        pieces = with_lifts_done_with(pieces)
     return with_company(pieces) if K.OTHERS in kinds and K.WITH in kinds else pieces
 
 
@@ -197,6 +200,8 @@ def _as_said(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[P
         pieces = spelt_freely(pieces)
     if {K.NAME, K.NUMBER} <= kinds and not kinds.isdisjoint(MAY_WEIGH):
         pieces = with_weight_apart(pieces, kinds, catalogue)
+    if K.WARMUP in kinds and K.BARBELL in kinds:
+        pieces = with_bar_warmed_up_with(pieces)
     return with_rows(pieces, catalogue) if K.UNRELATED in kinds else pieces
 
 
@@ -346,7 +351,7 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
     """The pieces, which are of these kinds, with counts of sets put to the reps that the words beside them tell."""
     if K.DROP in kinds:
         pieces = with_loads_lowered(pieces)
-    if K.NOTE in kinds:
+    if K.NOTE in kinds or K.DROP in kinds:
         pieces = with_drops_told(pieces)
     if not kinds.isdisjoint(AS_OFTEN):
         pieces = with_loads_to_failure(pieces)
@@ -391,7 +396,7 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_compared(pieces)
     if K.MORE in kinds and K.NUMBER in kinds:
         pieces = without_more_than(pieces)
-    pieces = with_load_spoken_of(pieces, kinds)
+    pieces = with_load_spoken_of(without_loads_told_twice(pieces) if K.NUMBER in kinds else pieces, kinds)
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 

@@ -71,6 +71,7 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
     return [*line[:start], *cut, *line[start:at], named._replace(told=WAY_IN_DOUBT), *line[at + 1 :]]
 
 
+WORN = frozenset(("worn",))
 IN_DOUBT = frozenset((WAY_IN_DOUBT, WAY_OR_KIT, AGAIN_OR_SO, BEHIND_OR_AHEAD))
 
 
@@ -114,6 +115,8 @@ def _way_behind(line: Sequence[Piece]) -> int:
     if at < 1 or line[at].kind not in TELLING | REMARKS:
         return 0
     word = line[at].text
+    if is_cued(word, WORN) and any(piece is not line[at] and piece.text.startswith(word) for piece in line):
+        return 0  # "80x5 beltless, 90x5 belt, 90x4 belt": worn in some sets
     if line[at].kind in REMARKS and (tells_a_pause(word) or is_cued(word, GRIPS) or is_a_grip(word)):
         return 0
     ahead = line[at - 1].kind

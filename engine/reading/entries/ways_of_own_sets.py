@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.entries.way_of_the_last import groups_of_sets, of_the_last_group
+from engine.reading.entries.way_of_the_last import WORN, groups_of_sets, of_the_last_group
 from engine.reading.entries.ways import (
     SIDEWAYS,
     WAYS,
@@ -44,7 +44,6 @@ REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
 UNPAUSED = "unpaused"
-WORN = frozenset(("worn",))
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
 ENDS = WAYS | {K.NAME, K.CLOSE}
 HEADING = WAYS | {K.NAME, K.NUMBER}

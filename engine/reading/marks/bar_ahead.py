@@ -1,6 +1,7 @@
 """An empty bar told ahead of its sets, with a comma or words between: "bench with just the empty bar, 8 reps, 3 sets".
 
 bar-ahead = [ LIFT ] WORD* BAR ( "," | ":" | WORD )+ COUNTS      up to the next lift, and nothing there tells a load
+warmed    = WARM-UP [ LIFT ] BARBELL COUNTS       "panca riscaldamento bilanciere x10": the bar with nothing on it
 Right in front of its sets the bar is their load already, "bar 3x8"; so what stands between is taken out.
 """
 
@@ -8,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
 
@@ -61,3 +63,31 @@ def _counts(pieces: Sequence[Piece], at: int) -> bool:
     number = pieces[at]
     paired = at + 1 < len(pieces) and pieces[at + 1].kind is K.TIMES
     return number.role in COUNTING and number.value <= (MOST_SETS if paired else MOST_LOADED_REPS)
+
+
+def with_bar_warmed_up_with(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with a barbell right behind a word for warming up and ahead of reps alone as the empty bar."""
+    out = pieces
+    for at in places_of(K.BARBELL, kinds_in_order(pieces)):
+        if _warmed_up_with(pieces, at) and _reps_alone(pieces, at + 1):
+            out = [*out[:at], out[at]._replace(kind=K.BAR), *out[at + 1 :]]
+    return out
+
+
+def _warmed_up_with(pieces: Sequence[Piece], at: int) -> bool:
+    """ "panca riscaldamento bilanciere x10", "riscaldamento panca bilanciere x10"."""
+    start = at - 1
+    while kind_at(pieces, start) in LEADING_TO_THE_BAR:
+        start -= 1
+    return kind_at(pieces, start) is K.WARMUP
+
+
+def _reps_alone(pieces: Sequence[Piece], at: int) -> bool:
+    """ "x10", "10", "2x10", and no load of theirs."""
+    kinds = kinds_in_order(pieces[at : at + 4])
+    end = next((place for place, kind in enumerate(kinds) if kind not in (K.NUMBER, K.TIMES, K.REPS)), len(kinds))
+    return kinds[:end] in COUNTS_ALONE and _loads_nothing(pieces[: at + end], at)
+
+
+LEADING_TO_THE_BAR = frozenset((K.WITH, K.FILLER, K.COLON, K.NAME))
+COUNTS_ALONE = ([K.TIMES, K.NUMBER], [K.NUMBER], [K.NUMBER, K.REPS], [K.NUMBER, K.TIMES, K.NUMBER])

@@ -1,7 +1,7 @@
 """When and how long somebody trained: times beside the sets that are no sets.
 
 hour    = CLOCK behind "at", or ahead of a lift that has numbers of its own; 7am     "at 18:30", "18:30 bench 3x5 80"
-session = TIME ( "total" | "session" ), ( "trained" | "total" ) TIME, or a long one in brackets     "(45 min total)"
+session = TIME ( "total" | "session" | "in the gym" ), ( "trained" | "total" ) TIME, or one in brackets  "(45 min)"
 """
 
 from __future__ import annotations
@@ -36,9 +36,18 @@ def of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return at + 2
     if _is_hour(pieces, at, out) or (piece.value >= SHORTEST_TIME_HAD and _is_time_had(pieces, at, out)):
         return at + 1
+    if piece.value >= SHORTEST_SESSION and _is_at_the_gym(pieces, at + 1):
+        return at + 1
     if piece.value >= SHORTEST_SESSION and _is_session(pieces, at, out):
         return at + 1 + (after is not None and after.kind is K.TOTAL)
     return at
+
+
+def _is_at_the_gym(pieces: list[Piece], at: int) -> bool:
+    """ "55 minutes in the gym and only bench 3x8 60"."""
+    while kind_at(pieces, at) in (K.FILLER, K.WITH, K.SECONDS):
+        at += 1
+    return at < len(pieces) and "venue" in CUES_OF[pieces[at].text]
 
 
 def _past_half_of_the_day(pieces: list[Piece], at: int, out: list[Piece]) -> int:

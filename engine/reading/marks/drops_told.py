@@ -2,15 +2,17 @@
 
 drop = SET ... AT-ONCE [ word ]... LOAD        a lighter load than that of the set before; anything else comes next
      | SET ... LIGHTER-SET [ "," ] AT-ONCE     at the end of a line: "60x12, 45x10 straight away"
+none = "straight into" LIFT                    "no warm up, straight into squat 100x5"
 """
 
 from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_in_order, places_of
 
 AT_ONCE = 7
 """What a NOTE piece's `told` says of words for how soon a set came."""
@@ -24,7 +26,7 @@ PAIRING = frozenset((K.TIMES, K.FOR))
 
 def with_drops_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with words for at once made those of a drop, where a lighter set stands behind them."""
-    return _told_behind(_told(pieces)) if _may_tell_drops(pieces) else pieces
+    return _told_behind(_told(_with_next_lifts(pieces))) if _may_tell_drops(pieces) else pieces
 
 
 def _may_tell_drops(pieces: list[Piece]) -> bool:
@@ -82,6 +84,21 @@ def _latest_loads(pieces: list[Piece], at: int) -> tuple[Decimal, Decimal]:
 def _comes_behind_the_last(pieces: list[Piece], at: int) -> bool:
     """ "after the last one dropped to 10s for 15": the drop itself is another set."""
     return at > 1 and pieces[at - 1].kind is K.LAST and "after" in CUES_OF[pieces[at - 2].text]
+
+
+def _with_next_lifts(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with "straight into" ahead of another lift as a word that parts the two."""
+    leading = [at for at in places_of(K.DROP, kinds_in_order(pieces)) if _leads_to_a_lift(pieces, at)]
+    out = list(pieces) if leading else pieces
+    for at in leading:
+        counted = any(before.kind in COUNTED for before in pieces[:at])
+        out[at] = pieces[at]._replace(kind=K.THEN if counted else K.FILLER)
+    return out
+
+
+def _leads_to_a_lift(pieces: list[Piece], at: int) -> bool:
+    """ "straight into squats 3x5 100": another lift comes next, and no lighter set."""
+    return kind_at(pieces, at + 1) is K.NAME and "straightinto" in CUES_OF[pieces[at].text]
 
 
 def _load(pieces: list[Piece], at: int) -> Decimal:

@@ -3,11 +3,13 @@
 spoken of = [ name ] LOAD ( WAS | FELT | MOVED ) remark END      ahead of all other numbers; sets with an "x" behind it
 of a day  = sets "," LOAD [ "on" ] WEEKDAY | sets "," WEEKDAY LOAD       heavier than those: a plan
 heading   = name RAMP LOAD [ "x" REPS ] sets                     "up to 95: 75x3 85x3 95x3": the last of the sets behind
+both      = LOAD ... the same LOAD in the other unit         "140 kg, that's 308 pounds, for 4": told once more
 failed    = LOAD "fail"                                        alone, near the last load of the lift in hand: a try
 """
 
 from __future__ import annotations
 
+from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.values import Context
@@ -15,6 +17,7 @@ from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.values.load import KG_PER_LB, Unit
 
 TELLING = frozenset(("was", "felt", "moved"))
 REMARK = frozenset((K.NOTE, K.FILLER))
@@ -40,6 +43,38 @@ def with_load_spoken_of(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     if K.NOTE not in remark or not remark <= REMARK:
         return pieces
     return [*pieces[:at], aside(pieces[at]), *pieces[at + 1 :]]
+
+
+def without_loads_told_twice(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with a load that tells in the other unit what one before it did as part of a remark."""
+    united = [at for at in places_of(K.NUMBER, kinds_in_order(pieces)) if pieces[at].unit is not None]
+    if len({pieces[at].unit for at in united}) < BOTH:
+        return pieces
+    for first, second in reversed(list(pairwise(united))):
+        between = kinds_in_order(pieces[first + 1 : second])
+        if not _weigh_the_same(pieces[first], pieces[second]) or not APART.isdisjoint(between):
+            continue
+        if K.NUMBER in between and kind_at(pieces, second + 1) not in ENDS_OF_A_REMARK:
+            continue  # "80 kg for 5, 176 lb for 8"
+        start = first + 1 + (max(places_of(K.NUMBER, between), default=-1) + 1)
+        commas = kind_at(pieces, start) is K.COMMA and kind_at(pieces, second + 1) is K.COMMA
+        closing = commas or (K.OPEN in between and kind_at(pieces, second + 1) is K.CLOSE)
+        told = aside(pieces[second])._replace(start=pieces[start].start)
+        pieces = [*pieces[:start], told, *pieces[second + 1 + closing :]]
+    return pieces
+
+
+def _weigh_the_same(first: Piece, second: Piece) -> bool:
+    if first.unit is second.unit or Role.LOAD is not first.role or Role.LOAD is not second.role:
+        return False
+    kilos = [one.value if one.unit is Unit.KG else one.value * KG_PER_LB for one in (first, second)]
+    return abs(kilos[0] - kilos[1]) <= kilos[0] * ROUNDED
+
+
+BOTH, ROUNDED = 2, Decimal("0.02")
+"""A load told in the other unit is rounded, to the plates or the pound. Common practice, no source."""
+APART = frozenset((K.NAME, K.LINE, K.THEN))
+ENDS_OF_A_REMARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 
 def _without_loads_of_days(pieces: list[Piece]) -> list[Piece]:

@@ -129,6 +129,7 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     after = past_links(pieces, at + 1)
     if out and out[-1].kind in POINTING_ON and is_cued(pieces[at].text, RECKONED):
         out.pop()  # "110x1 -> e1rm 115"
+    after += is_cued(pieces[at].text, RECKONED) and kind_at(pieces, after) in ROUGHLY  # "e1rm about 115"
     out.append(aside(pieces[at]))
     roles = (Role.BARE, Role.LOAD) if is_cued(pieces[at].text, SUMS) else (Role.BARE,)
     if kind_at(pieces, after + 1) is K.TIMES and is_cued(pieces[at].text, RECKONED) and _counts(out):
@@ -142,6 +143,7 @@ def _counts(out: list[Piece]) -> bool:
 
 
 POINTING_ON = frozenset((K.ARROW, K.EQUALS))
+ROUGHLY = frozenset((K.RESERVE_LEFT, K.ALTERED, K.OTHER_SIGN))
 REACH_OF_A_PAIR = 6
 MEASURE = frozenset(("measure",))
 SUMS, RECKONED = frozenset(("sumword",)), frozenset(("reckonword",))

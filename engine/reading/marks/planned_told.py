@@ -15,10 +15,10 @@ from engine.reading.marks.plan_sections import without_planned_sections
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, places_of
+from engine.reading.words.pieces import COUNTED, Piece, Role, kinds_in_order, places_of
 
 PLANNED, DID = frozenset(("markedplanned",)), frozenset(("did", "didso"))
-PLANNING = frozenset((K.PLAIN, K.FUTURE, K.HEADING))
+PLANNING = frozenset((K.PLAIN, K.FUTURE, K.NEVER, K.HEADING))
 """Kinds of the words for a plan, or for what was wanted."""
 PARTING = frozenset((K.COMMA, K.DASH, K.THEN))
 DOING = frozenset((K.GOT, K.ONLY))
@@ -31,13 +31,45 @@ REACH = 24
 
 def with_planned_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with each word for a plan that has what was done beside it made a word of a wish."""
-    pieces = without_planned_sections(pieces)
+    pieces = _with_sets_stopped(without_planned_sections(pieces))
     plain = places_of(K.PLAIN, kinds_in_order(pieces))
     places = [at for at in plain if is_cued(pieces[at].text, PLANNED)] if plain else []
     out = pieces
     for at in reversed(places[:MOST_PLANNED]):
         out = _told_apart(out, at)
     return out
+
+
+def _with_sets_stopped(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with as many sets of a plan as were done of it: "was meant to be 4x5 85, stopped after 3 sets"."""
+    wish = next((at for at, piece in enumerate(pieces) if _is_a_wish(piece)), -1)
+    stop = next((at for at in range(wish + 1, len(pieces)) if is_cued(pieces[at].text, STOPPED)), -1)
+    kinds = kinds_in_order(pieces)
+    if wish < 0 or stop < 0 or kinds.count(K.NAME) > 1:
+        return pieces
+    cut = next((at for at in range(stop, wish, -1) if kinds[at] in ENDS_OF_A_PLAN), -1)
+    end = next((at for at in range(stop, len(pieces)) if kinds[at] in ENDS_OF_A_PLAN), len(pieces))
+    counts = [piece for piece in pieces[cut:end] if piece.kind is K.NUMBER]
+    sets = next((at for at in range(cut) if kinds[at : at + 3] == [K.NUMBER, K.TIMES, K.NUMBER]), -1)
+    if len(counts) != 1 or counts[0].role is not Role.SETS or sets < 0 or kinds[:cut].count(K.NUMBER) > ONE_GROUP:
+        return pieces
+    if not counts[0].value < pieces[sets].value <= MOST_SETS:
+        return pieces
+    done = pieces[sets]._replace(value=counts[0].value, text=counts[0].text)
+    told = [*pieces[:sets], done, *pieces[sets + 1 : cut]]
+    note = pieces[cut + 1]._replace(kind=K.NOTE, end=pieces[end - 1].end, told=0)
+    return [*[one for one in told if one.kind not in SAYING_A_PLAN], pieces[cut], note, *pieces[end:]]
+
+
+def _is_a_wish(piece: Piece) -> bool:
+    return piece.kind in (K.FUTURE, K.NEVER) or (piece.kind is K.PLAIN and is_cued(piece.text, PLANNED))
+
+
+STOPPED = frozenset(("stopped",))
+ENDS_OF_A_PLAN = frozenset((K.COMMA, K.DASH, K.STOP, K.LINE))
+SAYING_A_PLAN = frozenset((K.FUTURE, K.NEVER, K.PLAIN, K.GOT, K.FILLER))
+ONE_GROUP, MOST_SETS = 3, 10
+"""Numbers of one group of sets, and sets of one lift that a plan asks for. Common practice, no source."""
 
 
 def _told_apart(pieces: list[Piece], at: int) -> list[Piece]:

@@ -4,6 +4,7 @@ behind   = set NOT-DONE sets                 "100x5 planned 105x5", "100x5 usual
          | set [ word ] TOWARDS [ word ] sets                "100x5 on the way to 140x1", "100x5 ready for 105x5": asked
 bracket  = set "(" PLANNED sets ")"          "100x5 (planned 105x5)", "100x5 (usual 105x5)": a remark
          | set "(" BEST sets ")"             "100x5 (best 110x5)", "100x5 (pb 110x5)": asked
+estimate = sets "," [ word ]... RECKONED [ word ]... LOAD [ word ]...        "100x5, est. max about 115": a remark
 reckoned = set RECKONED set | set "(" set RECKONED ")"         "110x1 e1rm 115x1", "110x1 (115x1 est)": a remark
 A comma or a word between makes a clause of its own, for which the rules of talk hold.
 """
@@ -15,7 +16,7 @@ from collections.abc import Sequence
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, places_in
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
 
 ENDS_OF_SETS = frozenset((K.NUMBER, K.KG, K.LB, K.REPS))
 LINKS = frozenset((K.COLON, K.EQUALS, K.FILLER, K.FOR, K.OF))
@@ -33,12 +34,36 @@ def with_what_is_compared(pieces: list[Piece]) -> list[Piece]:
     for at in reversed(places_in(WORDS, kinds_in_order(pieces))):
         cues = CUES_OF[pieces[at].text]
         if "reckoned" in cues:
-            out = _without_what_is_reckoned(out, at)
+            estimate = _estimate_around(pieces, at) if out is pieces else (0, 0)
+            told = pieces[estimate[0] : estimate[1]]
+            whole = [aside(pieces[at])._replace(start=told[0].start, end=told[-1].end)] if told else []
+            out = [*out[: estimate[0]], *whole, *out[estimate[1] :]] if whole else _without_what_is_reckoned(out, at)
             continue
         numbers = _numbers_behind(pieces, at) if at and not cues.isdisjoint(CUES) else 0
         if numbers:
             out = _told_apart(out, at, numbers, cues)
     return out
+
+
+def _estimate_around(pieces: Sequence[Piece], at: int) -> tuple[int, int]:
+    """Where a clause behind sets that tells an estimate begins and ends, "estimated max about 97"; 0 and 0 for none."""
+    if "is" in CUES_OF[pieces[at].text] and pieces[at].kind is not K.SETTING:
+        return 0, 0
+    start, end = at, at
+    while start and pieces[start - 1].kind not in CLAUSE_ENDS:
+        start -= 1
+    while kind_at(pieces, end) not in CLAUSE_ENDS:
+        end += 1
+    clause = pieces[start:end]
+    loads = [one for one in clause if one.kind is K.NUMBER and one.role is not Role.UNREADABLE]
+    if len(loads) != 1 or not OF_SETS.isdisjoint([one.kind for one in clause]):
+        return 0, 0
+    heavy = loads[0].role is Role.LOAD or (loads[0].role is Role.BARE and loads[0].value > MOST_LOADED_REPS)
+    return (start, end) if heavy and any(one.kind is K.NUMBER for one in pieces[:start]) else (0, 0)
+
+
+CLAUSE_ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.THEN, K.ARROW))
+OF_SETS = frozenset((K.TIMES, K.NAME, K.REPS, K.SETS, K.COUNT))
 
 
 def _without_what_is_reckoned(pieces: list[Piece], at: int) -> list[Piece]:

@@ -131,7 +131,7 @@ class Shaper(Marked):
             self._leave_to_the_body(chunk)
             heads = True
         if heads or chunk.before is K.THEN:
-            self.closed, self.closed_list = len(self.drafts), self.listed and not heads
+            self.closed, self.closed_list = len(self.drafts), self.listed and not heads and not self.traits.body
 
     def _is_loaded_by_itself(self, chunk: Chunk, place: int) -> bool:
         """ "3x8, 2x5 +10", "3x8, 2x5 with 10 kg": a group that was counted has its own load behind it."""

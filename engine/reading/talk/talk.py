@@ -30,7 +30,13 @@ from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import is_an_opinion, is_marked_planned, sets_a_machine
 from engine.reading.talk.supposed import is_supposed
 from engine.reading.talk.targets import result_in, target_of, tells_reps_alone
-from engine.reading.talk.these_days import LONG_DONE, may_be_of_now, turns_to_now, turns_to_today
+from engine.reading.talk.these_days import (
+    LONG_DONE,
+    may_be_of_now,
+    turns_to_now,
+    turns_to_today,
+    turns_to_what_is_done,
+)
 from engine.reading.talk.times_ahead import done_before_a_plan, is_a_time_ahead, may_be_for_then, may_be_on
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
@@ -201,7 +207,9 @@ def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> 
 
 def _tells_again(clause: list[Piece]) -> bool:
     """Whether a clause behind talk tells what was done: "but did 3x5", "and i did", "today bench 5x3"."""
-    return turns(clause[0]) or _is_my_turn(clause) or turns_to_today(clause) or turns_to_now(clause)
+    if turns(clause[0]) or _is_my_turn(clause) or turns_to_today(clause):
+        return True
+    return turns_to_now(clause) or turns_to_what_is_done(clause)
 
 
 def _tells_a_result(talk: list[Piece], kinds: set[K]) -> bool:

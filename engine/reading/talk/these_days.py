@@ -31,6 +31,20 @@ def turns_to_now(clause: list[Piece]) -> bool:
     return now and AHEAD.isdisjoint([piece.kind for piece in clause]) and counted(clause) > 0
 
 
+def turns_to_what_is_done(clause: list[Piece]) -> bool:
+    """ "thinking of rows after this, just finished bench 3x8 60": what is done by now, behind a plan."""
+    kinds = kinds_of(clause)
+    if K.NAME not in kinds or not AHEAD.isdisjoint(kinds) or not counted(clause):
+        return False
+    words = [piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind not in (K.NAME, K.NUMBER)]
+    cues = [CUES_OF[piece.text] for piece in words]
+    done = any(not DONE.isdisjoint(told) for told in cues)
+    return done and ("finished" in cues[0] or any("justnow" in told for told in cues))
+
+
+DONE = frozenset(("finished", "did"))
+
+
 def may_be_of_now(before: list[Piece], clause: list[Piece]) -> bool:
     """Whether the clause tells of now, behind one of another time, or goes on with that."""
     if turns_to_now(clause):

@@ -51,3 +51,50 @@ def test_what_was_done_by_somebodys_rule_is_hers(text: str, context: Context, ex
 @pytest.mark.parametrize(("text", "context", "expected"), readings(ONE_OF_TWO))
 def test_one_of_two_that_nobody_remembers_is_asked(text: str, context: Context, expected: str) -> None:
     assert said(text, context) == expected
+
+
+AT_ONCE = """
+no warm up today, straight into squat 100 3x5 => barbell back squat 3×5 at 100 kg
+after work straight into squats 100x5 100x5 => barbell back squat 2×5 at 100 kg
+without warming up, right into deadlift 140 3x3 => conventional deadlift 3×3 at 140 kg
+squat 3x5 100 straight into leg press 150x10 => barbell back squat 3×5 at 100 kg; leg press 10 at 150 kg
+bench 80x5, straight into 60x12 => barbell bench press 5 at 80 kg, 12 at 60 kg drop
+ohne aufwärmen direkt kniebeuge 100 3x5 => barbell back squat 3×5 at 100 kg
+pas d'échauffement, direct squat 100 3x5 => barbell back squat 3×5 at 100 kg
+sem aquecimento, direto pro agachamento 100 3x5 => barbell back squat 3×5 at 100 kg
+без разминки, сразу присед 100 3х5 => barbell back squat 3×5 at 100 kg
+done with pull ups 8 8 7 => pull-up 2×8, 7
+"""
+BEHIND_A_PLAN = """
+thinking of 3x15 face pulls at 20 after this, just finished lat pulldown 60 3x10 => lat pulldown 3×10 at 60 kg
+gonna do rows next, just finished bench 80 3x8 => barbell bench press 3×8 at 80 kg
+ich überlege danach 3x15 face pulls 20 zu machen, gerade latzug 60 3x10 fertig => lat pulldown 3×10 at 60 kg
+pienso hacer 3x15 face pulls con 20 después, acabo de terminar jalón 60 3x10 => lat pulldown 3×10 at 60 kg
+je pense faire 3x15 face pulls à 20 après, je viens de finir tirage vertical 60 3x10 => lat pulldown 3×10 at 60 kg
+penso di fare 3x15 face pull a 20 dopo, ho appena finito lat machine 60 3x10 => lat pulldown 3×10 at 60 kg
+ik denk aan 3x15 face pulls op 20 hierna, net klaar met lat pulldown 60 3x10 => lat pulldown 3×10 at 60 kg
+myślę o 3x15 face pull 20 potem, właśnie skończyłem ściąganie drążka 60 3x10 => lat pulldown 3×10 at 60 kg
+penso em fazer 3x15 face pull com 20 depois, acabei de terminar puxada 60 3x10 => lat pulldown 3×10 at 60 kg
+tänker göra 3x15 face pulls på 20 sen, blev just klar med latsdrag 60 3x10 => lat pulldown 3×10 at 60 kg
+tomorrow squat 5x5 100, when done bench 3x5 80 => no sets
+"""
+CUT_SHORT = """
+leg ext was meant to be 4x10 with 55, stopped after 3 sets => leg extension 3×10 at 55 kg
+squat should have been 5x5 100, quit after 4 sets => barbell back squat 4×5 at 100 kg
+beinstrecker sollte 4x10 mit 55 werden, nach 3 sätzen aufgehört => leg extension 3×10 at 55 kg
+sentadilla iba a ser 5x5 con 100, paré tras 3 series => barbell back squat 3×5 at 100 kg
+squat devait être 5x5 à 100, arrêté après 3 séries => barbell back squat 3×5 at 100 kg
+squat doveva essere 5x5 con 100, mi sono fermato dopo 3 serie => barbell back squat 3×5 at 100 kg
+squat zou 5x5 met 100 zijn, gestopt na 3 sets => barbell back squat 3×5 at 100 kg
+przysiad miał być 5x5 100, skończyłem po 3 seriach => barbell back squat 3×5 at 100 kg
+agachamento era para ser 5x5 com 100, parei depois de 3 séries => barbell back squat 3×5 at 100 kg
+присед должен был быть 5х5 100, остановился после 3 подходов => barbell back squat 3×5 at 100 kg
+knäböj skulle vara 5x5 100, slutade efter 3 set => barbell back squat 3×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(
+    ("text", "context", "meant"), readings(AT_ONCE) + readings(BEHIND_A_PLAN) + readings(CUT_SHORT)
+)
+def test_what_was_done_behind_words_for_at_once_a_plan_or_a_stop(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant

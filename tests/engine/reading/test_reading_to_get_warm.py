@@ -34,3 +34,20 @@ bench 60x8, 85x6, twice => ask: barbell bench press 8 at 60 kg, 2×6 at 85 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD))
 def test_words_for_getting_warm_speak_of_the_sets_before_them(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("squat riscaldamento bilanciere x10, 50x5, poi 75x6", "10 at 20 kg warmup, 5 at 50 kg warmup, 6 at 75 kg"),
+        (
+            "squat riscaldamento con bilanciere vuoto x10, 50x5, poi 75x6",
+            "10 at 20 kg warmup, 5 at 50 kg warmup, 6 at 75 kg",
+        ),
+        ("przysiad rozgrzewka sztanga x10, 50x5, potem 75x6", "10 at 20 kg warmup, 5 at 50 kg warmup, 6 at 75 kg"),
+        ("riscaldamento squat bilanciere 40x10, poi 60x8", "10 at 40 kg warmup, 8 at 60 kg"),
+        ("squat bilanciere 60x8", "8 at 60 kg"),
+    ],
+)
+def test_a_barbell_behind_a_word_for_warming_up_is_the_empty_bar(text: str, meant: str) -> None:
+    assert said(text) == f"barbell back squat {meant}"

@@ -157,3 +157,61 @@ gewicht 40, dips 8 8 8 => ask: dip 3×8
 @pytest.mark.parametrize(("text", "context", "meant"), readings(WEIGHED))
 def test_what_she_weighs_told_with_sets_is_no_load_of_theirs(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+TOLD_TWICE = """
+dl 140 kilos, thats 308 pounds, for 4 => conventional deadlift 4 at 140 kg
+squat 100 kilos for 5, thats 220 pounds => barbell back squat 5 at 100 kg
+bench 80 kg, that's 176 lb, 3x5 => barbell bench press 3×5 at 80 kg
+deadlift 315 lb, which is 143 kg, for 3 => conventional deadlift 3 at 315 lb
+kreuzheben 140 kg, das sind 308 pfund, 4 mal => conventional deadlift 4 at 140 kg
+peso muerto 140 kg, o sea 308 libras, 4 repeticiones => conventional deadlift 4 at 140 kg
+soulevé de terre 140 kg, soit 308 livres, pour 4 => conventional deadlift 4 at 140 kg
+stacco 140 kg, cioè 308 libbre, 4 ripetizioni => conventional deadlift 4 at 140 kg
+martwy ciąg 140 kg, czyli 308 funtów, 4 powtórzenia => conventional deadlift 4 at 140 kg
+становая 140 кг, это 308 фунтов, 4 раза => conventional deadlift 4 at 140 kg
+marklyft 140 kg, alltså 308 pund, 4 reps => conventional deadlift 4 at 140 kg
+bench 80 kg for 5, 176 lb for 8 => barbell bench press 5 at 80 kg, 8 at 176 lb
+bench 80 kg 5, 90 lb 8 => barbell bench press 5 at 80 kg, 8 at 90 lb
+"""
+ESTIMATED = """
+bench 80 3x5, estimated max about 97 => barbell bench press 3×5 at 80 kg
+bench 80 3x5, projected 1rm roughly 97 kg => barbell bench press 3×5 at 80 kg
+bench 80 3x5, e1rm about 97 => barbell bench press 3×5 at 80 kg
+bankdrücken 80 3x5, geschätztes maximum etwa 97 => barbell bench press 3×5 at 80 kg
+press banca 80 3x5, 1rm estimado 97 => barbell bench press 3×5 at 80 kg
+développé couché 80 3x5, max estimé environ 97 => barbell bench press 3×5 at 80 kg
+bankdrukken 80 3x5, geschat maximum ongeveer 97 => barbell bench press 3×5 at 80 kg
+wyciskanie 80 3x5, szacowany max około 97 => barbell bench press 3×5 at 80 kg
+supino 80 3x5, máximo estimado uns 97 => barbell bench press 3×5 at 80 kg
+жим лежа 80 3х5, расчетный максимум около 97 => barbell bench press 3×5 at 80 kg
+bänkpress 80 3x5, beräknat max cirka 97 => barbell bench press 3×5 at 80 kg
+"""
+WORN = """
+squat 100x5 beltless, 115x5 belt, 115x4 belt => barbell back squat 5 at 100 kg, 5 at 115 kg, 4 at 115 kg
+squat 100x5, 115x5 belt, 120x3 belt => barbell back squat 5 at 100 kg, 5 at 115 kg, 3 at 120 kg
+squat 100x5 then belt squat 80x12 => barbell back squat 5 at 100 kg; belt squat 12 at 80 kg
+dips 8 8, then 6 with a 10kg vest => dip 2×8, 6 at +10 kg
+fondos 8 8, luego 6 con chaleco de 10 kg => dip 2×8, 6 at +10 kg
+отжимания 15 15, потом 8 с жилетом 10 кг => push-up 2×15, 8 at +10 kg
+bench 8 8, then 6 at 80 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+"""
+IN_THE_GYM = """
+55 minutes in the gym and only squat 3x5 100 => barbell back squat 3×5 at 100 kg
+90 minuten im gym, kniebeuge 3x5 100 => barbell back squat 3×5 at 100 kg
+50 minutos en el gym, sentadilla 3x5 100 => barbell back squat 3×5 at 100 kg
+55 minutes à la salle et juste squat 3x5 100 => barbell back squat 3×5 at 100 kg
+55 minuti in palestra, squat 3x5 100 => barbell back squat 3×5 at 100 kg
+55 минут в зале и только присед 3х5 100 => barbell back squat 3×5 at 100 kg
+55 minuter på gymmet, knäböj 3x5 100 => barbell back squat 3×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD_TWICE) + readings(ESTIMATED))
+def test_a_load_told_in_both_units_or_reckoned_is_no_other_set(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(WORN) + readings(IN_THE_GYM))
+def test_what_is_worn_and_how_long_it_took_change_no_other_set(text: str, context: Context, meant: str) -> None:
+    assert said(text, context) == meant
