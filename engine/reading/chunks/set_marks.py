@@ -224,9 +224,12 @@ class MarkedChunks(LoadedChunks):
 
     def denied(self, piece: Piece) -> None:
         """ "mit 10 kg hilfe 9 8, dann 3 ohne": help that the last set did without; any other no is a note."""
-        if self.out.assisted and self._is_of_the_last_alone():
+        hung = self.out.added or any(number.role is Role.CHANGE for number in numbers_in(self.out))
+        if (self.out.assisted or hung) and self._is_of_the_last_alone():
             self._put_on_the_body()
         else:
+            loaded = self._kind() is K.NUMBER and any(number.role in LOADED for number in numbers_in(self.out))
+            self.out.dangling = self.out.dangling or loaded  # "with 10 kg 15, without 25"
             self.out.notes.append(piece)
             self.at += 1
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from decimal import Decimal
+from operator import or_
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.lexing.spelled_times import SpelledTimes
@@ -26,6 +27,7 @@ PARTING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE))
 BEHIND_A_WEIGHT = frozenset((K.FILLER, K.AT, K.WITH, K.TODAY))
 AHEAD_OF_A_WEIGHT = (BEHIND_A_WEIGHT - {K.WITH}) | {K.COLON}
 ENDS_OF_A_CLAUSE = frozenset((",", ".", ";", "-", "!"))
+OF_SETS = frozenset((K.NUMBER, K.NAME, K.TIMES))
 MOST_AHEAD = 4
 """Words around the one for the weight. Common practice, no source."""
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
@@ -106,15 +108,16 @@ class DecimalCommas(SpelledTimes):
 
     def _heads_with_her_weight(self, value: Decimal) -> bool:
         """ "peso 77,2, ...", "my weight today: 77,2": what heads the clause speaks of a weight above any reps."""
-        weighing = False
-        for piece in reversed(self.out[-MOST_AHEAD:]):
-            if piece.kind in PARTING:
-                return weighing and value > MOST_LOADED_REPS
-            weighs = piece.kind is K.BODY or "loadword" in CUES_OF[piece.text]
-            if not weighs and piece.kind not in AHEAD_OF_A_WEIGHT:
-                return False
-            weighing = weighing or weighs
-        return weighing and value > MOST_LOADED_REPS and len(self.out) <= MOST_AHEAD
+        ahead = self.out[-MOST_AHEAD:]
+        parted = next((at for at in range(len(ahead) - 1, -1, -1) if ahead[at].kind in PARTING), -1)
+        if value <= MOST_LOADED_REPS or (parted < 0 and len(self.out) > MOST_AHEAD):
+            return False
+        clause = ahead[parted + 1 :]
+        if any("scales" in CUES_OF[piece.text] for piece in clause):
+            return all(piece.kind not in OF_SETS for piece in clause)
+        weighing = [piece.kind is K.BODY or "loadword" in CUES_OF[piece.text] for piece in clause]
+        beside = [piece.kind in AHEAD_OF_A_WEIGHT for piece in clause]
+        return any(weighing) and all(map(or_, weighing, beside))
 
     def _ends_a_clause(self, at: int) -> bool:
         """Whether the message, a separator with words behind it, or a day stands there; a list goes on with numbers."""

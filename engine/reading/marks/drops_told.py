@@ -97,8 +97,12 @@ def _with_next_lifts(pieces: list[Piece]) -> list[Piece]:
 
 
 def _leads_to_a_lift(pieces: list[Piece], at: int) -> bool:
-    """ "straight into squats 3x5 100": another lift comes next, and no lighter set."""
-    return kind_at(pieces, at + 1) is K.NAME and "straightinto" in CUES_OF[pieces[at].text]
+    """ "straight into squats 3x5 100", "right into 100 3x5 squats": another lift comes next, and no lighter set."""
+    if "straightinto" not in CUES_OF[pieces[at].text]:
+        return False
+    kinds = kinds_in_order(pieces)
+    first = COUNTED.isdisjoint(kinds[:at]) and K.LINE not in kinds[at:] and K.NAME in kinds[at:]
+    return first or kind_at(pieces, at + 1) is K.NAME
 
 
 def _load(pieces: list[Piece], at: int) -> Decimal:

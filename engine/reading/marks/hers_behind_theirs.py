@@ -20,9 +20,10 @@ from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, Piece, Role, 
 
 ME, MY_TURN, HELPING = frozenset(("myturn", "my")), "myturn", "helping"
 SEPARATORS = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.DASH))
-LEADING = frozenset((K.THEN, K.AND, K.FILLER, K.COMMA))
+LEADING = frozenset((K.THEN, K.AND, K.FILLER, K.COMMA, K.AT, K.WITH))
 BEHIND_ME = frozenset((K.FILLER, K.SETS, K.COLON, K.GOT, K.ONLY, K.PLAIN, K.WORKING, K.WITH))
 PEOPLE = frozenset((K.OTHERS, K.PLAIN))
+OF_TWO_SENSES = frozenset(("of", "relative"))
 OF_ANOTHER_SENSE = DATE_KINDS | {K.SAYING, K.FUTURE, K.STORY, K.NEVER, K.ASKS, K.PAIN}
 """What makes of their clause more than the sets that they did: a day, which may be of hers too, a plan, a story."""
 REACH = 4
@@ -101,7 +102,8 @@ def _is_me(pieces: Sequence[Piece], at: int) -> bool:
 def _hers_alone(pieces: list[Piece], end: int, me: int, numbers: int) -> list[Piece]:
     """Her clause with its lift, without the clause up to `end`; all pieces where it is not clear."""
     theirs, hers = pieces[:end], pieces[numbers:]
-    senses = kinds_of([piece for piece in theirs if "of" not in CUES_OF[piece.text]])  # "di" is a weekday, too
+    # "di" is a weekday, too, and "who" may ask
+    senses = kinds_of([piece for piece in theirs if not is_cued(piece.text, OF_TWO_SENSES)])
     if not OF_ANOTHER_SENSE.isdisjoint(senses) or not _told_as_fully(theirs, hers):
         return pieces
     names = {piece.names: piece for piece in theirs if piece.kind is K.NAME}

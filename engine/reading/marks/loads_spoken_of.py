@@ -59,8 +59,9 @@ def without_loads_told_twice(pieces: list[Piece]) -> list[Piece]:
         start = first + 1 + (max(places_of(K.NUMBER, between), default=-1) + 1)
         commas = kind_at(pieces, start) is K.COMMA and kind_at(pieces, second + 1) is K.COMMA
         closing = commas or (K.OPEN in between and kind_at(pieces, second + 1) is K.CLOSE)
-        told = aside(pieces[second])._replace(start=pieces[start].start)
-        pieces = [*pieces[:start], told, *pieces[second + 1 + closing :]]
+        worded = not SIGNS_ALONE.issuperset(between)
+        told = [aside(pieces[second])._replace(start=pieces[start].start)] if worded else []
+        pieces = [*pieces[:start], *told, *pieces[second + 1 + closing :]]
     return pieces
 
 
@@ -74,6 +75,7 @@ def _weigh_the_same(first: Piece, second: Piece) -> bool:
 BOTH, ROUNDED = 2, Decimal("0.02")
 """A load told in the other unit is rounded, to the plates or the pound. Common practice, no source."""
 APART = frozenset((K.NAME, K.LINE, K.THEN))
+SIGNS_ALONE = frozenset((K.OPEN, K.SLASH, K.EQUALS))
 ENDS_OF_A_REMARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 

@@ -47,7 +47,7 @@ def _with_sets_stopped(pieces: list[Piece]) -> list[Piece]:
     kinds = kinds_in_order(pieces)
     if wish < 0 or stop < 0 or kinds.count(K.NAME) > 1:
         return pieces
-    cut = next((at for at in range(stop, wish, -1) if kinds[at] in ENDS_OF_A_PLAN), -1)
+    cut = next((at for at in range(stop, wish, -1) if kinds[at] in ENDS_OF_A_PLAN or is_cued(pieces[at].text, BUT)), -1)
     end = next((at for at in range(stop, len(pieces)) if kinds[at] in ENDS_OF_A_PLAN), len(pieces))
     counts = [piece for piece in pieces[cut:end] if piece.kind is K.NUMBER]
     sets = next((at for at in range(cut) if kinds[at : at + 3] == [K.NUMBER, K.TIMES, K.NUMBER]), -1)
@@ -58,14 +58,15 @@ def _with_sets_stopped(pieces: list[Piece]) -> list[Piece]:
     done = pieces[sets]._replace(value=counts[0].value, text=counts[0].text)
     told = [*pieces[:sets], done, *pieces[sets + 1 : cut]]
     note = pieces[cut + 1]._replace(kind=K.NOTE, end=pieces[end - 1].end, told=0)
-    return [*[one for one in told if one.kind not in SAYING_A_PLAN], pieces[cut], note, *pieces[end:]]
+    comma = pieces[cut]._replace(kind=K.COMMA, text=",")
+    return [*[one for one in told if one.kind not in SAYING_A_PLAN], comma, note, *pieces[end:]]
 
 
 def _is_a_wish(piece: Piece) -> bool:
     return piece.kind in (K.FUTURE, K.NEVER) or (piece.kind is K.PLAIN and is_cued(piece.text, PLANNED))
 
 
-STOPPED = frozenset(("stopped",))
+STOPPED, BUT = frozenset(("stopped",)), frozenset(("but",))
 ENDS_OF_A_PLAN = frozenset((K.COMMA, K.DASH, K.STOP, K.LINE))
 SAYING_A_PLAN = frozenset((K.FUTURE, K.NEVER, K.PLAIN, K.GOT, K.FILLER))
 ONE_GROUP, MOST_SETS = 3, 10

@@ -62,7 +62,7 @@ def _estimate_around(pieces: Sequence[Piece], at: int) -> tuple[int, int]:
     return (start, end) if heavy and any(one.kind is K.NUMBER for one in pieces[:start]) else (0, 0)
 
 
-CLAUSE_ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.THEN, K.ARROW))
+CLAUSE_ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.THEN))
 OF_SETS = frozenset((K.TIMES, K.NAME, K.REPS, K.SETS, K.COUNT))
 
 

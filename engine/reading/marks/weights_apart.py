@@ -23,6 +23,9 @@ MAY_WEIGH = frozenset((K.PLAIN, K.FILLER, K.WITH, K.BODY, K.UNRELATED))
 BESIDE = MAY_WEIGH | {K.NUMBER, K.KG, K.LB, K.TODAY, K.COLON, K.EQUALS, K.HEADING, K.DASH, K.OF}
 WEIGHING, ON_SCALES = frozenset(("loadword", "scales")), "scales"
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
+BESIDE_SCALES = BESIDE | {K.FOR, K.MONTH, K.AT, K.NOTE, K.WEEKDAY}
+MOST_UNKNOWN = 2
+"""Words that no list knows beside one for the scales: "la báscula marca 77". Common practice, no source."""
 LOADED, PAIRED = 2, 3
 """Numbers of a list with its load, and of sets with theirs."""
 
@@ -59,16 +62,16 @@ def _clauses(pieces: Sequence[Piece]) -> list[tuple[int, int]]:
 
 def _tells_a_weight(clause: Sequence[Piece]) -> bool:
     kinds = kinds_in_order(clause)
-    if kinds.count(K.NUMBER) != 1 or not BESIDE.issuperset(kinds):
+    scales = any(ON_SCALES in CUES_OF[piece.text] for piece in clause)
+    if kinds.count(K.NUMBER) != 1 or not (BESIDE_SCALES if scales else BESIDE).issuperset(kinds):
         return False
     number = kinds.index(K.NUMBER)
     if clause[number].role not in (Role.BARE, Role.LOAD) or clause[number].value < LEAST_BODY_WEIGHT:
         return False
     words = [piece for piece in clause if piece.kind in MAY_WEIGH]
-    weighing = [piece for piece in words if _weighs(piece)]
     ahead = any(_weighs(piece) for piece in clause[:number])
-    known = all(piece.kind is not K.PLAIN or _weighs(piece) for piece in words)
-    return known and (ahead or any(ON_SCALES in CUES_OF[piece.text] for piece in weighing))
+    unknown = sum(piece.kind is K.PLAIN and not _weighs(piece) for piece in words)
+    return (scales and unknown <= MOST_UNKNOWN) or (ahead and not unknown)
 
 
 def _weighs(piece: Piece) -> bool:

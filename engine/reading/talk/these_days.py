@@ -36,13 +36,15 @@ def turns_to_what_is_done(clause: list[Piece]) -> bool:
     kinds = kinds_of(clause)
     if K.NAME not in kinds or not AHEAD.isdisjoint(kinds) or not counted(clause):
         return False
-    words = [piece for piece in clause if piece.kind not in CLAUSE_ENDS and piece.kind not in (K.NAME, K.NUMBER)]
-    cues = [CUES_OF[piece.text] for piece in words]
-    done = any(not DONE.isdisjoint(told) for told in cues)
-    return done and ("finished" in cues[0] or any("justnow" in told for told in cues))
+    words = [piece for piece in clause if piece.kind not in SAYING_NOTHING_OF_WHEN]
+    doing = [CUES_OF[piece.text] for piece in words if piece.kind is not K.ONLY]
+    if not any(not DONE.isdisjoint(told) for told in doing):
+        return False
+    return "finished" in doing[0] or any("justnow" in CUES_OF[piece.text] for piece in words)
 
 
 DONE = frozenset(("finished", "did"))
+SAYING_NOTHING_OF_WHEN = CLAUSE_ENDS | {K.NAME, K.NUMBER, K.TIMES}
 
 
 def may_be_of_now(before: list[Piece], clause: list[Piece]) -> bool:

@@ -63,6 +63,7 @@ ohne aufwärmen direkt kniebeuge 100 3x5 => barbell back squat 3×5 at 100 kg
 pas d'échauffement, direct squat 100 3x5 => barbell back squat 3×5 at 100 kg
 sem aquecimento, direto pro agachamento 100 3x5 => barbell back squat 3×5 at 100 kg
 без разминки, сразу присед 100 3х5 => barbell back squat 3×5 at 100 kg
+skipped the warm up, right into 100 3x5 squats => barbell back squat 3×5 at 100 kg
 done with pull ups 8 8 7 => pull-up 2×8, 7
 """
 BEHIND_A_PLAN = """
@@ -77,10 +78,12 @@ myślę o 3x15 face pull 20 potem, właśnie skończyłem ściąganie drążka 6
 penso em fazer 3x15 face pull com 20 depois, acabei de terminar puxada 60 3x10 => lat pulldown 3×10 at 60 kg
 tänker göra 3x15 face pulls på 20 sen, blev just klar med latsdrag 60 3x10 => lat pulldown 3×10 at 60 kg
 tomorrow squat 5x5 100, when done bench 3x5 80 => no sets
+завтра присед 5х5 100, только жим лежа 3х5 80 => no sets
 """
 CUT_SHORT = """
 leg ext was meant to be 4x10 with 55, stopped after 3 sets => leg extension 3×10 at 55 kg
 squat should have been 5x5 100, quit after 4 sets => barbell back squat 4×5 at 100 kg
+was gonna do 5x5 at 100 on squat but stopped after 2 sets => barbell back squat 2×5 at 100 kg
 beinstrecker sollte 4x10 mit 55 werden, nach 3 sätzen aufgehört => leg extension 3×10 at 55 kg
 sentadilla iba a ser 5x5 con 100, paré tras 3 series => barbell back squat 3×5 at 100 kg
 squat devait être 5x5 à 100, arrêté après 3 séries => barbell back squat 3×5 at 100 kg
