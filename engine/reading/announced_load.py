@@ -16,10 +16,11 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.announced_lift import LONGEST, MOVING_ON, may_stand_beside
-from engine.reading.prepare import prepare
+from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import cues_told
 from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
 from engine.values.load import HEAVIEST, Basis, Load, Unit
 
@@ -57,15 +58,33 @@ def load_told(text: str, context: Context, catalogue: Catalogue) -> LoadTold | N
     """The load, or the change of it, that a short message tells without any reps; None where it tells none."""
     if len(text) > LONGEST:
         return None
-    pieces = prepare(text, context, catalogue).spoken
+    prepared = prepare(text, context, catalogue)
+    pieces = prepared.spoken
     numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if len(numbers) != 1 or not all(map(_may_stand_beside, pieces)):
+        return None
+    if _is_of_another_time(prepared, numbers[0]):
         return None
     number, by = pieces[numbers[0]], _moved_by(pieces, numbers[0])
     if by and 0 < abs(number.value) <= HEAVIEST:
         return LoadTold(abs(number.value), number.unit, by)
     heavy = number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
     return LoadTold(number.value, number.unit) if heavy and 0 < number.value < HEAVIEST else None
+
+
+def _is_of_another_time(prepared: Prepared, number: int) -> bool:
+    """ "110 next week", "next month 110", "110 someday"; "gonna try 65" is of the next set."""
+    for at, piece in enumerate(prepared.spoken):
+        if piece.kind is K.FUTURE and (at > number or not is_one_word(piece) or not _cues(piece).isdisjoint(LATER)):
+            return True
+    words = [word for word, _ in spoken_words(prepared.tokens)]
+    someday = phrasebook().cues["someday"]
+    return any(" ".join(words[at:end]) in someday for at in range(len(words)) for end in range(at + 1, at + 1 + REACH))
+
+
+LATER = frozenset(("next", "someday"))
+REACH = 4
+"""Words of the longest phrase for a time to come that is told without a count. Common practice, no source."""
 
 
 def _moved_by(pieces: Sequence[Piece], at: int) -> int:

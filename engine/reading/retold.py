@@ -122,6 +122,8 @@ DONE = frozenset(("did", "finished"))
 
 def _is_a_step(prepared: Prepared, context: Context) -> bool:
     pieces = prepared.spoken
+    if K.ASSISTED in prepared.told and kinds_in_order(pieces).count(K.NUMBER) == 1:
+        return any(is_cued(piece.text, TAKEN) for piece in pieces)  # "took 10 off"
     if len(pieces) != 2 or pieces[1].kind is not K.NUMBER or pieces[1].role is not Role.BARE:
         return False
     if pieces[0].kind is K.NAME or pieces[1].value > MOST_LOADED_REPS:
@@ -132,6 +134,7 @@ def _is_a_step(prepared: Prepared, context: Context) -> bool:
     return is_cued(pieces[0].text, ADDING) and pieces[1].value % PLATES == 0 and not as_before
 
 
+TAKEN = frozenset(("take",))
 STEPS, ADDING = frozenset(("up", "down", "or")), frozenset(("add", "plus"))
 PLATES = 5
 """What is put on a bar goes up in fives: "add 5" may be of the load, "add 8" is a set of eight. Common practice, no

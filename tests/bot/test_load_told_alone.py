@@ -64,7 +64,20 @@ def test_a_load_may_be_lowered_in_words(begun, words):
     assert begun.log("ana") == [(BENCH, 8, "60 kg"), (BENCH, 10, "55 kg")]
 
 
-@pytest.mark.parametrize("words", ["gonna try 65 tomorrow", "is 65 ok?", "65 was too much", "tried 65 last week"])
+@pytest.mark.parametrize(
+    "words",
+    [
+        "gonna try 65 tomorrow",
+        "is 65 ok?",
+        "65 was too much",
+        "tried 65 last week",
+        "going 65 next week",
+        "65 someday",
+        "next month 65",
+        "65 one day",
+        "took 10 off",
+    ],
+)
 def test_a_load_of_another_time_is_none_of_the_reps_behind_it(begun, words):
     begun.says("ana", "bench 60x8", words, "6")
 

@@ -37,7 +37,8 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
     """The sets, or the question whose they are where a line begins with a name that is not the writer's."""
     if logged.days:
         return logged  # a question holds one day
-    if _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
+    denied = not context.recent and _denies_a_lift(prepared)
+    if denied or _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
     name = _named(prepared, context) or _told_of_others(prepared) or _told_as_theirs(prepared, context)
     if not name or ("\n" in prepared.cleaned.strip() and not _heads_all(prepared)):
@@ -58,6 +59,12 @@ def _heads_all(prepared: Prepared) -> bool:
 
 A_TURN = [K.PLAIN, K.COLON, K.LINE]
 MAY_BE_A_NAME = frozenset(("alsoaname",))
+
+
+def _denies_a_lift(prepared: Prepared) -> bool:
+    """ "no squat 5x5 100 today": told of what was not done; behind other sets it puts their lift right."""
+    ahead = prepared.spoken[:3]
+    return [piece.kind for piece in ahead] == [K.DENY, K.NAME, K.NUMBER] and "denies" in CUES_OF[ahead[0].text]
 
 
 def _is_a_habit(prepared: Prepared) -> bool:

@@ -7,6 +7,9 @@ import pytest
 from tests.engine.reading.saying import readings, said
 
 TOLD = """
+no squat 5x5 100 today, gym closed => ask: barbell back squat 5×5 at 100 kg
+kein squat 5x5 100 heute => ask: barbell back squat 5×5 at 100 kg
+no belt, squat 5x5 100 => barbell back squat 5×5 at 100 kg
 должен был присед 5х5 100, но зал закрыт => no sets
 планировал присед 5х5 100, но спина болела => no sets
 iba a hacer sentadilla 5x5 100 pero el gimnasio estaba cerrado => no sets
