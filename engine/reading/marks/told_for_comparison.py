@@ -59,7 +59,9 @@ def _estimate_around(pieces: Sequence[Piece], at: int) -> tuple[int, int]:
     if len(loads) != 1 or not OF_SETS.isdisjoint([one.kind for one in clause]):
         return 0, 0
     heavy = loads[0].role is Role.LOAD or (loads[0].role is Role.BARE and loads[0].value > MOST_LOADED_REPS)
-    return (start, end) if heavy and any(one.kind is K.NUMBER for one in pieces[:start]) else (0, 0)
+    if not heavy or not any(one.kind is K.NUMBER for one in pieces[:start]):
+        return 0, 0
+    return start - (kind_at(pieces, start - 1) is K.ARROW), end
 
 
 CLAUSE_ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.THEN))
