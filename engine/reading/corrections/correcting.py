@@ -10,8 +10,10 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.denied_first import with_denied_behind
 from engine.reading.corrections.named_by_numbers import with_named_by_numbers
 from engine.reading.corrections.remaining import with_remaining
+from engine.reading.corrections.the_ones import with_ones
 from engine.reading.days.dated import dated
 from engine.reading.marks.loads_lowered import without_loads_lowered
 from engine.reading.marks.marks import without_asides
@@ -131,9 +133,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     first, last = _without_slips(words[begin:end], book)
     first, last = first + begin, last + begin
     first += _taken_back(words[first:], spoken[first:], prepared.cleaned, book)
-    if _denies_a_mark(prepared, spoken[first - 1][1], spoken[first][1]) or _denies_what_was(
-        prepared, words, spoken, begin, first
-    ):
+    if first > begin and _denies(prepared, words, spoken, begin, first):
         first = begin
     stated = first + 1 < len(words) and words[first + 1] in book.cues["be"]  # "no weight was 85"
     if first > begin and not stated and _does_without(spoken[first - 1], spoken[first], prepared.cleaned):
@@ -148,6 +148,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
         return None
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
+    judged = with_denied_behind(with_ones(judged, context))
     if K.TIMES in prepared.told:
         judged = with_named_by_numbers(judged, context, asked=_asks(words, first, book))
     told = Told(words[first:last], judged, context, catalogue, book)
@@ -165,6 +166,21 @@ def _asks(words: list[str], first: int, book: Phrasebook) -> bool:
     return any(cue_at(words, at, book.cues["undone"]) for at in range(first, len(words)))
 
 
+def _denies(prepared: Prepared, words: list[str], spoken: list[tuple[str, Token]], begin: int, first: int) -> bool:
+    """Whether the no in front is no slip, and denies what stands behind it."""
+    if _denies_a_mark(prepared, spoken[first - 1][1], spoken[first][1]):
+        return True
+    if first != begin + 1 or prepared.cleaned[spoken[begin][1].end : spoken[first][1].start].strip():
+        return False
+    return _denies_what_was(prepared, words, begin, first) or _denies_first(prepared, spoken[begin][1])
+
+
+def _denies_first(prepared: Prepared, no: Token) -> bool:
+    """ "no barbell, dumbbells": what it was not, ahead of what it was."""
+    behind = [piece for piece in prepared.spoken if piece.start >= no.start]
+    return with_denied_behind(behind) is not behind
+
+
 def _denies_a_mark(prepared: Prepared, slip: Token, first: Token) -> bool:
     """ "no lift" is a phrase of its own, and "no failure on the last", "no proper warm up" deny a mark."""
     over = [piece for piece in prepared.spoken if piece.start < first.start < piece.end]
@@ -176,18 +192,11 @@ def _denies_a_mark(prepared: Prepared, slip: Token, first: Token) -> bool:
     return glued and K.WARMUP in behind and set(behind[: behind.index(K.WARMUP)]) == {K.NOTE}
 
 
-def _denies_what_was(
-    prepared: Prepared, words: list[str], spoken: list[tuple[str, Token]], begin: int, first: int
-) -> bool:
-    """ "no era calentamiento", "no eran kilos, eran libras": the no in front of such a verb denies it, where no new
-    number is told.
-    """
-    if first != begin + 1 or K.NUMBER in prepared.told or not is_cued(words[first], DENIED_BEHIND):
+def _denies_what_was(prepared: Prepared, words: list[str], begin: int, first: int) -> bool:
+    """ "no era calentamiento", "no eran kilos": such a verb is denied by the no, where no new number is told."""
+    if K.NUMBER in prepared.told or not is_cued(words[first], DENIED_BEHIND):
         return False
-    return (
-        "retracts" in CUES_OF[words[begin]]
-        and not prepared.cleaned[spoken[begin][1].end : spoken[first][1].start].strip()
-    )
+    return "retracts" in CUES_OF[words[begin]]
 
 
 DENIED_BEHIND = frozenset(("bedenied",))
@@ -241,8 +250,13 @@ TELLING = frozenset((K.NUMBER, K.COUNT, K.NAME, K.EFFORT, K.LAST, K.FIRST, K.ORD
                      K.KG, K.LB, K.FAILURE, K.WARMUP))  # fmt: skip
 
 
+USED = frozenset(("had", "tookup", "takenaway"))
+"""Words that corrections go by where they stand, and that are no slips of others."""
+
+
 def mended_words(words: list[str], pieces: Iterable[Piece], book: Phrasebook) -> list[str]:
-    unknown = {piece.text for piece in pieces if piece.kind is K.PLAIN} - _words_of_slips()
+    unknown = {piece.text for piece in pieces if piece.kind is K.PLAIN and not is_cued(piece.text, USED)}
+    unknown -= _words_of_slips()
     return [book.slips.near(word)[0] if word in unknown else word for word in words]
 
 

@@ -129,9 +129,16 @@ def _is_cued(told: Told) -> bool:
     also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
     if told.has("mean") or (_names_a_past_day(told) and (told.pieces[0].kind is K.FOR or any_cued(told.words, ASIDE))):
         return True  # "yesterday i mean", "for yesterday", "yesterday btw"
+    if len(told.pieces) == DENIED and told.pieces[1].kind is K.NOT and told.kinds() <= DAY_DENIED:
+        return True
     if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+DAY_DENIED = frozenset((K.DATE, K.NOT, K.TODAY, K.YESTERDAY))
+"""What "yesterday, not today" holds."""
+DENIED = 3
 
 
 def _asks(told: Told) -> bool:

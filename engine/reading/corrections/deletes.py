@@ -43,6 +43,7 @@ def deleted(told: Told) -> Correction | None:
         return _of_several(named, told)
     counts, pieces = _counts(_with_places_listed(told.pieces))
     part = part_told(pieces, told.context, by_value=True)
+    _named_by_the_end(part, pieces, told)
     _warm_ups(part, pieces, told)
     if part.missing or part.named_unknown or not (part.points or counts) or _one_of_many(part, counts, pieces, told):
         return None
@@ -51,6 +52,18 @@ def deleted(told: Told) -> Correction | None:
     if counts and not part.places:
         reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+def _named_by_the_end(part: Part, pieces: Sequence[Piece], told: Told) -> None:
+    """ "get rid of the pushdowns": the only lift of the day whose name ends so, where none is called just that."""
+    if not part.named_unknown:
+        return
+    last = told.context.recent[-1].on
+    done = dict.fromkeys(record.done.exercise for record in told.context.recent if record.on == last)
+    ends = {piece.text for piece in pieces if piece.kind is K.NAME}
+    alike = [lift for lift in done if any(lift.endswith(f" {end}") for end in ends)]
+    if len(ends) == 1 and len(alike) == 1:
+        part.named, part.named_unknown = alike[0], False
 
 
 SEVERAL_LIFTS = frozenset((K.NAME, K.AND, K.COMMA, K.FILLER, K.BOTH, K.STOP, K.TODAY))
@@ -68,13 +81,36 @@ def _of_several(named: Sequence[Piece], told: Told) -> Correction | None:
 def _without_reason(told: Told) -> Told:
     """ "take out the last set, too many": why the set is to go, behind a comma, tells of no set."""
     kinds = [piece.kind for piece in told.pieces]
-    if not told.starts("delete") or K.COMMA not in kinds:
+    if K.COMMA not in kinds or not (told.starts("delete") or _taken_out(_head(told))):
         return told
     at = kinds.index(K.COMMA)
+    if _counts_what_is_left(told, told.pieces[:at], told.pieces[at + 1 :]):
+        return _head(told)
     reasoned = not PLACES.isdisjoint(kinds[:at]) and not REASONS.isdisjoint(kinds[at:])
     return replace(told, pieces=told.pieces[:at]) if reasoned and TELLING.isdisjoint(kinds[at:]) else told
 
 
+def _head(told: Told) -> Told:
+    """What is told ahead of the first comma."""
+    at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.COMMA), len(told.pieces))
+    text = " ".join(piece.text for piece in told.pieces[:at])
+    return replace(told, pieces=told.pieces[:at], words=told.words[: max(1, len(text.split()))])
+
+
+def _counts_what_is_left(told: Told, ahead: list[Piece], behind: list[Piece]) -> bool:
+    """ "take the last one off, only three happened": as many as stand once that set is gone, and no reps."""
+    numbers = [piece for piece in behind if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or PLACES.isdisjoint([piece.kind for piece in ahead]):
+        return False
+    if not {piece.kind for piece in behind} <= COUNTING or not any(piece.kind in SAYING_SO for piece in behind):
+        return False
+    part = part_told(ahead, told.context)
+    stand = (len(run_of_it(told.context)), len(sets_of(part, told.context)))
+    return any(numbers[0].value == count - len(part.places) for count in stand)
+
+
+SAYING_SO = frozenset((K.ONLY, K.GOT, K.SETS, K.FILLER))
+COUNTING = SAYING_SO | {K.NUMBER, K.PLAIN, K.STOP, K.NOTE, K.OF, K.ALTERED}
 REASONS = frozenset((K.PLAIN, K.NOTE, K.OTHERS, K.UNRELATED))
 TELLING = PLACES | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.QUESTION, K.NEVER, K.EFFORT}
 
@@ -104,6 +140,7 @@ def _one_of_many(part: Part, counts: int, pieces: list[Piece], told: Told) -> bo
 def deletes(told: Told) -> bool:
     """Whether the message wants something away, and says so plainly."""
     asked = (told.starts("delete") > 0 and told.words[0] not in WEAK) or _verb_last(told)
+    asked = asked or (K.COMMA in told.kinds() and _taken_out(_head(told)))
     return asked and K.TIMES not in told.kinds()
 
 
@@ -114,7 +151,8 @@ def _verb_last(told: Told) -> bool:
 
 def _taken_out(told: Told) -> bool:
     words = told.words[:-1] if told.words[-1] in AGAIN and len(told.words) > 1 else told.words
-    return words[0] in ("take", "leave", "throw") and words[-1] in AWAY
+    away = told.book.cues["takenaway"]
+    return words[0] in told.book.cues["takes"] and (words[-1] in AWAY or words[-1] in away)
 
 
 def _means_something_else(told: Told, undone: bool) -> bool:
@@ -141,6 +179,7 @@ def _links_to_a_lift(pieces: Sequence[Piece], at: int) -> bool:
 def is_cue(piece: Piece, told: Told) -> bool:
     """Whether the word asks for something away: "delete", "out"."""
     cues = told.book.cues["delete"] | told.book.cues["undone"]
+    cues |= told.book.cues["takes"] | told.book.cues["takenaway"] if _taken_out(told) else frozenset()
     known = {word for phrase in cues for word in phrase.split()} | AWAY | (AGAIN if _taken_out(told) else set())
     return all(plain_word(word).replace("'", "") in known for word in piece.text.split())
 

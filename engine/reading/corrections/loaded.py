@@ -8,6 +8,7 @@ Whose hands held what is no new set: no reps are told.
 from __future__ import annotations
 
 from dataclasses import replace
+from decimal import Decimal
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import part_told
@@ -39,11 +40,24 @@ def loaded(told: Told) -> Correction | None:
     loads = [number for number in numbers if number not in part.used]
     if len(loads) != 1 or loads[0].role not in LOADS or part.missing or part.named_unknown:
         return None
-    if not (told.slipped or _points(told) or part.places):
+    if not (told.slipped or _points(told) or part.places or _says_what_was_used(told, loads[0])):
         return None
     for record in part.reached(told.context, told.plural or not part.places):
         told.set_to(record, _at(told.now(record), loads[0], told))
     return told.correction()
+
+
+def _says_what_was_used(told: Told, load: Piece) -> bool:
+    """ "used the 24s", "i used 24s": the dumbbells that it was; "grabbed the 24s" may be for what comes next."""
+    done = told.context.recent[-1].done.load
+    if done is None or done.basis is not Basis.PER_HAND or load.role is not Role.PLURAL:
+        return False
+    little = all(piece.kind in SAYING_LITTLE or _is_held(piece, told) for piece in told.pieces)
+    return little and any_cued(told.words[:2], USED) and NEAREST * done.amount <= load.value <= 2 * done.amount
+
+
+USED, SAYING_LITTLE = frozenset(("tookup",)), frozenset((K.FILLER, K.NUMBER, K.STOP, K.ONLY))
+NEAREST = Decimal("0.5")
 
 
 def added_later(told: Told) -> Correction | None:

@@ -15,7 +15,7 @@ from engine.reading.corrections.correcting import UNITS, Told
 from engine.reading.corrections.parts import Part, is_all, is_be, part_told, sets_of
 from engine.reading.latest_sets import last_message, run_of_it, two_latest
 from engine.reading.values import Correction
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role
@@ -28,6 +28,7 @@ LEAST_FOR_A_COUNT = 4
 POINTING = frozenset(("those", "that", "the"))
 IN = frozenset(("inunit",))
 ENDS = frozenset((K.LAST, K.FIRST))
+DENYING = frozenset((K.NOT, K.DENY))
 ABOUT_UNITS = frozenset(
     (K.KG, K.LB, K.FILLER, K.NOT, K.NAME, K.LAST, K.FIRST, K.ORDINAL, K.BOTH, K.SETS, K.WITH, K.COMMA, K.STOP, K.ASKS,
      K.FUTURE, K.MIDDLE, K.FOR, K.OTHERS, K.ONLY, K.HEADING, K.DENY, K.PLAIN, K.NOTE)
@@ -62,7 +63,7 @@ def _units(told: Told, counted: Piece | None) -> Unit | None:
     """The unit that it was; None where none is told."""
     if counted is not None and counted.unit is not None:
         return counted.unit
-    place = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.NOT), len(told.pieces))
+    place = next((at for at, piece in enumerate(told.pieces) if piece.kind in DENYING), len(told.pieces))
     kept = [piece.kind for piece in told.pieces[:place] if piece.kind in UNITS]
     denied = [piece.kind for piece in told.pieces[place:] if piece.kind in UNITS]
     if not kept and not denied:
@@ -94,16 +95,22 @@ def _is_about(piece: Piece, counted: Piece | None) -> bool:
 
 
 def _asks(first: Piece) -> bool:
-    return first.kind is K.ASKS and "those" not in CUES_OF[first.text]
+    return first.kind is K.ASKS and not is_cued(first.text, ASSERTING)
+
+
+ARE, ASSERTING = frozenset(("unitsare",)), frozenset(("those", "unitsare"))
 
 
 def _is_said(told: Told, counted: Piece | None) -> bool:
-    if K.NOT in told.kinds():
+    kinds = told.kinds()
+    if K.NOT in kinds or {K.DENY, *UNITS} <= kinds:
         return True
-    said = any(is_be(piece) for piece in told.pieces) or told.has("mean") or told.starts("make")
+    are = any(is_cued(piece.text, ARE) for piece in told.pieces)
+    said = are or any(is_be(piece) for piece in told.pieces) or told.has("mean") or told.starts("make")
     pointed = K.BOTH in told.kinds() or counted is not None
     plain = sum(piece.kind is K.PLAIN and is_cued(piece.text, POINTING) for piece in told.pieces)
-    return bool(said or pointed) and told.unknown() == (plain if pointed else 0)
+    named = sum(piece.kind is K.PLAIN and is_cued(piece.text, ARE) for piece in told.pieces)
+    return bool(said or pointed) and told.unknown() == (plain if pointed else 0) + named
 
 
 def _of_unit(told: Told, counted: Piece | None) -> Sequence[SetRecord]:

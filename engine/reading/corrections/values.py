@@ -8,9 +8,10 @@ from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.corrections.clauses import clauses, is_of_all_reps, rated, speaks_of_the_last_reps
-from engine.reading.corrections.correcting import Told, cue_at
+from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.going_on import goes_on_with_it
 from engine.reading.corrections.kinds_of_sets import kind_told, with_sets_of_its_kind
+from engine.reading.corrections.listed_again import is_listed_again
 from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_load, is_rather_the_load
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
@@ -18,12 +19,11 @@ from engine.reading.corrections.parts import THOSE, Part, first_word, is_be, par
 from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.what_remains import part_of
-from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
+from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
 from engine.reading.words.token_walk import KNOWN
 from engine.reading.words.tokens import HALF
@@ -61,7 +61,7 @@ def _may_correct(told: Told) -> bool:
     verbs = [piece for piece in told.pieces if is_be(piece)]
     if any(p.kind in (K.FUTURE, K.ASKS, K.NEVER) and p not in verbs for p in told.pieces):
         return False
-    if told.pieces[0].kind is K.ASKS or _is_listed_again(told):
+    if told.pieces[0].kind is K.ASKS or is_listed_again(told):
         return told.pieces[0].kind is not K.ASKS
     swaps = "swapping" in CUES_OF[told.pieces[0].text] and K.NAME not in kinds and len(told.numbers()) == 2
     asks = told.starts("make") or swaps
@@ -97,26 +97,6 @@ def _puts_at(told: Told) -> bool:
 
 
 TOWARDS = (["at"], ["to"])
-
-
-def _is_listed_again(told: Told) -> bool:
-    """ "well, 5 5 4", "5 5 4 in the end", "reps: 5 5 4": as many reps as the latest message had sets."""
-    numbers, latest = told.numbers(), latest_of_it(told.context)
-    cues = told.book.cues["relisted"]
-    heads = [length for at in range(2) if (length := cue_at(told.words, at, cues))]
-    tails = [length for length in (3, 2, 1) if cue_at(told.words, len(told.words) - length, cues) == length]
-    known = {word for said in cues for word in said.split()}
-    plain = all(piece.kind in LISTING or known.issuperset(told_words(piece)) for piece in told.pieces)
-    headed = "repword" in CUES_OF[told.words[0]] and numbers[:1] == told.pieces[:1]
-    counted = all(number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS for number in numbers)
-    return len(numbers) == len(latest) > 1 and plain and counted and bool(headed or heads or tails)
-
-
-LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON))
-
-
-def told_words(piece: Piece) -> list[str]:
-    return [spoken(word) for word in piece.text.split()]
 
 
 def _on_body(told: Told) -> bool:
@@ -262,9 +242,10 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
 
 
 def _apply_several(told: Told, clause: list[Piece], part: Part, numbers: list[Piece]) -> bool:
-    counted = len(numbers) == 2 and numbers[1].role is Role.SETS and all(piece.kind is not K.TIMES for piece in clause)
-    if counted:
-        return _apply_with_count(told, clause, part, numbers)
+    counts = [number for number in numbers if number.role is Role.SETS]
+    counted = len(numbers) == 2 and len(counts) == 1 and all(piece.kind is not K.TIMES for piece in clause)
+    if counted and (numbers[1] is counts[0] or _is_tied(clause, numbers[1])):
+        return _apply_with_count(told, clause, part, sorted(numbers, key=lambda number: number is counts[0]))
     return not part.named_unknown and restated(told, clause, part)
 
 
@@ -272,14 +253,24 @@ def _apply_with_count(told: Told, clause: list[Piece], part: Part, numbers: list
     """ "the leg ext was 50, and only 2 sets": so many of them stand, and with the new number."""
     number, count = numbers[0], int(numbers[1].value)
     group = part.reached(told.context)
-    if part.places or part.named_unknown or number.role is Role.SETS or not 1 <= count <= len(group):
+    alike = len({record.done for record in group}) == 1
+    if part.places or part.named_unknown or number.role is Role.SETS or not 1 <= count <= MOST_SETS:
         return False
-    if not _weighs(told, clause, number, group[-1].done):
+    if not _weighs(told, clause, number, group[-1].done) or not (count <= len(group) or alike):
         return False
     for record in group[:count]:
         told.set_to(record, told.at_load(told.now(record), number))
     told.removed += group[count:]
+    told.added += [told.now(group[-1])] * (count - len(group))
     return True
+
+
+def _is_tied(clause: Sequence[Piece], number: Piece) -> bool:
+    """ "4 sets at 65", "4 sets and 65": the load behind the count."""
+    return number in clause and clause[clause.index(number) - 1].kind in (K.AT, K.WITH, K.AND, K.OF)
+
+
+MOST_SETS = 20
 
 
 def _numbers_of(told: Told, clause: Sequence[Piece], part: Part) -> list[Piece]:

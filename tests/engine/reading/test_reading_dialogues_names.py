@@ -88,3 +88,20 @@ db bench 3x8 30 | barbell not dumbbell => barbell bench press 3×8 at 30 kg
 @pytest.mark.parametrize(("told", "standing"), dialogues(DIALOGUES))
 def test_what_stands_after_names(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+THE_ONES = """
+squat 2x5 100 | bench 2x5 80 | the squat ones were 102.5 => barbell back squat 2×5 at 102.5 kg; barbell bench press 2×5 at 80 kg
+bench 2x8 60 | incline bench 2x8 50 | the incline ones were really decline => barbell bench press 2×8 at 60 kg; decline barbell bench press 2×8 at 50 kg
+chin ups 8 7 | the chin ups ones were pull ups => pull-up 8, 7
+overhead press 40x5 | rope face pull 20x12 | the rope ones were 22.5 => barbell overhead press 5 at 40 kg
+bench 2x8 60 | bench 2x8 70 | the 60 ones were 9 => barbell bench press 2×9 at 60 kg, 2×8 at 70 kg
+bench 2x8 60 | that was really incline => incline barbell bench press 2×8 at 60 kg
+bench 2x8 60 | that was really hard => barbell bench press 2×8 at 60 kg
+bench 2x8 60 | the good ones were hard => barbell bench press 2×8 at 60 kg
+"""  # noqa: E501 — one dialogue a line
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(THE_ONES))
+def test_ones_are_the_lift_whose_word_stands_ahead(told, standing):
+    assert standing_after(told) == standing

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from engine.reading.wording import describe
-from tests.engine.reading.saying import NOW, Conversation
+from tests.engine.reading.saying import NOW, Conversation, dialogues, standing_after
 
 STANDING = {
     "squat 3x5 100 | teh last one was only 4 reps": "barbell back squat 2×5 at 100 kg, 4 at 100 kg",
@@ -73,3 +73,26 @@ def test_a_no_in_front_of_a_lift_that_was_another_day_is_a_slip_and_moves_that_l
         talk.say(text)
 
     assert [one.on.weekday() for one in talk.log] == [0] * 3 + [NOW.weekday()] * 3
+
+
+ZEROS = """
+bench 3x8 7 | 70!! left out a zero => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | 70, forgot the zero => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | missed a 0, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | null vergessen, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | 70, me faltó un cero => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | 70 il manque un zéro => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | ho dimenticato uno zero, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | faltou um zero, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | nul vergeten, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | zapomniałem zera, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | 70, забыл ноль => barbell bench press 3×8 at 70 kg
+bench 3x8 7 | glömde en nolla, 70 => barbell bench press 3×8 at 70 kg
+bench 3x8 70 | missed a zero => barbell bench press 3×8 at 70 kg
+squat 100x5 | missed a rep => barbell back squat 5 at 100 kg missed
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(ZEROS))
+def test_a_zero_that_was_left_out_is_no_missed_set(told, standing):
+    assert standing_after(told) == standing

@@ -67,3 +67,25 @@ def test_what_a_set_was_like_is_no_new_number(told):
 @pytest.mark.parametrize(("told", "standing"), dialogues(VALUES))
 def test_a_number_for_a_set_is_still_taken(told, standing):
     assert standing_after(told) == standing
+
+
+AS_MANY_LEFT = """
+hack squat 4x12 80 | take the last one away, did only three => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | take the last one out, i only did 3 => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | remove the last one, only 3 done => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | delete the last set, only three happened => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | remove the last one, only 5 => hack squat 4×12 at 80 kg
+hack squat 4x12 80 | nimm das letzte raus => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | schmeiß den letzten satz raus => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | haal de laatste weg => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | lass gut sein => hack squat 4×12 at 80 kg
+hack squat 4x12 80 | getting rid of the last one pls => hack squat 3×12 at 80 kg
+hack squat 4x12 80 | do away with the last set => hack squat 3×12 at 80 kg
+barbell curl 3x10 30 | rope pushdown 3x12 20 | remove the pushdowns => barbell curl 3×10 at 30 kg
+rope pushdown 3x12 20 | straight bar pushdown 3x12 20 | remove the pushdowns pls => rope pushdown 3×12 at 20 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(AS_MANY_LEFT))
+def test_a_set_goes_where_the_rest_is_counted_beside_it(told, standing):
+    assert standing_after(told) == standing

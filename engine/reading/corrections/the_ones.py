@@ -1,0 +1,41 @@
+"""Sets called "ones": "the squat ones were 102.5", "the rope ones were pushdowns", and "really", which says no more.
+
+ones = NAME "ones" | word of a lift's name "ones" | NUMBER "ones"      a word that just one lift of the day has
+"""
+
+from __future__ import annotations
+
+from engine.reading.values import Context
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.lexicon import plain_word
+from engine.reading.words.pieces import Piece
+from engine.values.ids import ExerciseName
+
+ONES, TRULY = frozenset(("theones",)), frozenset(("intruth",))
+
+
+def with_ones(pieces: list[Piece], context: Context) -> list[Piece]:
+    """The pieces with the lift in place of the word that tells which ones, and without "really" behind a verb."""
+    pieces = [piece._replace(kind=K.FILLER) if is_cued(piece.text, TRULY) and at else piece
+              for at, piece in enumerate(pieces)]  # fmt: skip
+    at = next((at for at, piece in enumerate(pieces) if at and is_cued(piece.text, ONES)), 0)
+    if not at or not context.recent:
+        return pieces
+    before = pieces[at - 1]
+    if before.kind is K.NUMBER:
+        return [*pieces[:at], *pieces[at + 1 :]]
+    lifts = _lifts(before, context)
+    if len(lifts) != 1:
+        return pieces
+    named = before._replace(kind=K.NAME, names=(lifts[0],))
+    return [*pieces[: at - 1], named, *pieces[at + 1 :]]
+
+
+def _lifts(word: Piece, context: Context) -> list[ExerciseName]:
+    """The lifts of the latest day that are called so, or whose names hold the word."""
+    day = context.recent[-1].on
+    done = list(dict.fromkeys(record.done.exercise for record in context.recent if record.on == day))
+    named = [lift for lift in done if lift in word.names]
+    said = plain_word(word.text).split()
+    return named[:1] if named else [lift for lift in done if set(said) <= {*lift.replace("-", " ").split()}]
