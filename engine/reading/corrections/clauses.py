@@ -7,6 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.reading.corrections.parts import is_be
 from engine.reading.marks.felt import is_effort, with_felt
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -27,7 +28,9 @@ def clauses(pieces: Sequence[Piece]) -> list[list[Piece]]:
     out: list[list[Piece]] = [[]]
     for at, piece in enumerate(pieces):
         told = any(p.kind in TOLD for p in out[-1])
-        if piece.kind in CUTS and told and _points(pieces[at + 1 : at + 1 + NEAR]) and _tells(pieces[at + 1 :]):
+        behind = pieces[at + 1 : at + 1 + NEAR]
+        pointed = piece.kind in CUTS and told and (_points(behind) or _is_another_load(behind, out[-1]))
+        if pointed and _tells(pieces[at + 1 :]):
             out.append([])
         elif told and (piece.kind is K.REMAINING or _is_the_next_place(pieces, at, out[-1])):
             out.append([piece])
@@ -56,6 +59,13 @@ def _points(pieces: Sequence[Piece]) -> bool:
         if piece.kind not in (K.FILLER, K.THEN, K.AND):
             return False
     return False
+
+
+def _is_another_load(behind: Sequence[Piece], before: Sequence[Piece]) -> bool:
+    """ "105 was rpe 8, 110 was rpe 9": a number ahead of a verb of its own."""
+    at = next((at for at, piece in enumerate(behind) if piece.kind is not K.FILLER or is_be(piece)), 0)
+    numbered = at + 1 < len(behind) and behind[at].kind is K.NUMBER and is_be(behind[at + 1])
+    return numbered and any(map(is_be, before))
 
 
 def _is_the_next_place(pieces: Sequence[Piece], at: int, before: Sequence[Piece]) -> bool:

@@ -17,7 +17,7 @@ from engine.reading.corrections.the_ones import with_ones
 from engine.reading.days.dated import dated
 from engine.reading.marks.loads_lowered import without_loads_lowered
 from engine.reading.marks.marks import without_asides
-from engine.reading.marks.marks_in_remarks import mark_denied
+from engine.reading.marks.marks_in_remarks import mark_denied, with_efforts_told
 from engine.reading.marks.places_counted import with_places_alone
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
@@ -148,7 +148,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
         return None
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
-    judged = with_denied_behind(with_ones(judged, context))
+    judged = with_efforts_told(with_denied_behind(with_ones(judged, context)))
     if K.TIMES in prepared.told:
         judged = with_named_by_numbers(judged, context, asked=_asks(words, first, book))
     told = Told(words[first:last], judged, context, catalogue, book)

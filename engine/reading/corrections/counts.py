@@ -32,6 +32,8 @@ def counted(told: Told) -> Correction | None:
     if K.EACH in told.kinds() and number.role in (Role.BARE, Role.SETS) and len(_lifts_told(told)) > 1:
         return _so_many_of_each(told, int(number.value))
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
+    if part.both and number.role is Role.SETS and not part.places:
+        return _so_many_of_both(told, part, int(number.value))
     to_so_many = _sets_changed_to(told, number)
     fewer = only and number.role is Role.BARE and 1 <= number.value < len(group_of(told, part))
     if not fewer and number.role is not Role.SETS and not to_so_many:
@@ -53,6 +55,19 @@ def _so_many_of_each(told: Told, count: int) -> Correction | None:
     if count < 1 or any(len(group) < count for group in lifts):
         return None
     told.removed += [record for group in lifts for record in group[count:]]
+    return told.correction()
+
+
+def _so_many_of_both(told: Told, part: Part, count: int) -> Correction | None:
+    """ "both were 4 sets": of each of the two lifts."""
+    lifts: dict[ExerciseName, list[SetRecord]] = {}
+    for record in part.reached(told.context):
+        lifts.setdefault(record.done.exercise, []).append(record)
+    if len(lifts) != len(("one", "other")) or not 1 <= count <= MOST_SETS:
+        return None
+    for group in lifts.values():
+        told.removed += group[count:]
+        told.added += [group[-1].done] * (count - len(group))
     return told.correction()
 
 

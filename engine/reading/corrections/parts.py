@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.reading.corrections.sets_before import sets_before
 from engine.reading.corrections.sets_by_mark import MARKED_SO, by_mark
 from engine.reading.corrections.sets_having import at_the_extreme, having
 from engine.reading.corrections.so_many import (
@@ -21,6 +22,7 @@ from engine.reading.corrections.so_many import (
     THE_OR_THOSE,
     counted_and_marked,
     counted_behind_all,
+    is_both,
     marks_follow,
     so_many_stand,
 )
@@ -31,7 +33,6 @@ from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role
-from engine.reading.words.token_walk import KNOWN
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
@@ -114,17 +115,25 @@ def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False)
             _counted_whole(part, pieces[at + 1 :], group, context)
         elif is_cued(piece.text, THE_OR_THOSE):
             _those_counted(part, pieces[at:], group, context)
-        elif _is_both(piece):
+        elif is_both(piece):
             part.both = True
         elif piece.text in SINGLE:
             part.single = True
         elif piece.kind in MARKED_SO:
             _marked(part, pieces, at, group)
+    _ended(part, pieces, group)
     if part.both and part.places and part.places == group[-1:]:
         part.places = group[-2:]  # "both last sets"
     _by_value(part, pieces, group, by_value)
     _excepted(part, pieces, context)
     return part
+
+
+def _ended(part: Part, pieces: Sequence[Piece], group: list[SetRecord]) -> None:
+    """ "everything before 100": all sets up to the one that is told."""
+    if part.whole and (ended := sets_before(pieces, group)) is not None:
+        part.used.append(ended[0])
+        part.places, part.missing = ended[1], part.missing or not ended[1]
 
 
 def _place(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:
@@ -218,14 +227,6 @@ MOST_BETWEEN = 3
 def is_all(piece: Piece) -> bool:
     """Whether the word says "all"."""
     return piece.kind is not K.LAST and says_all(piece)
-
-
-def _is_both(piece: Piece) -> bool:
-    """ "both", "both of them"; of others is "both my brothers"."""
-    words = piece.text.split() if piece.kind is K.OTHERS else []
-    meaning = KNOWN[words[0]].meaning if len(words) > 1 else None
-    of_those = meaning is not None and meaning.kind is K.BOTH and is_cued(words[-1], THE_OR_THOSE)
-    return piece.kind is K.BOTH or of_those
 
 
 def says_all(piece: Piece) -> bool:

@@ -9,9 +9,10 @@ from collections.abc import Sequence
 
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.values import Context
-from engine.reading.words.cues import any_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.token_walk import KNOWN
 
 ALL_OF_THEM = frozenset(("all", "each", "every", "allofit"))
 THE_OR_THOSE = frozenset(("the", "those"))
@@ -43,6 +44,14 @@ def marks_follow(pieces: Sequence[Piece]) -> bool:
     """Whether a mark of sets comes next."""
     at = next((at for at, piece in enumerate(pieces) if piece.kind not in BESIDE_A_MARK), len(pieces))
     return at < len(pieces) and pieces[at].kind in MARKING
+
+
+def is_both(piece: Piece) -> bool:
+    """Whether it says both, as "both of them" does; "both my brothers" is of others."""
+    words = piece.text.split() if piece.kind is K.OTHERS else []
+    meaning = KNOWN[words[0]].meaning if len(words) > 1 else None
+    of_those = meaning is not None and meaning.kind is K.BOTH and is_cued(words[-1], THE_OR_THOSE)
+    return piece.kind is K.BOTH or of_those
 
 
 def _counted(pieces: Sequence[Piece]) -> Piece | None:

@@ -15,6 +15,7 @@ from engine.reading.corrections.listed_again import is_listed_again
 from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_load, is_rather_the_load
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
+from engine.reading.corrections.one_of_them import is_of_one_of_them
 from engine.reading.corrections.parts import THOSE, Part, first_word, is_be, part_told
 from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
@@ -54,7 +55,7 @@ def _may_correct(told: Told) -> bool:
     of_the_bar = K.BAR in kinds and len(told.numbers()) > 1  # "wait, the bar is 15, so 72.5" tells what the bar weighs
     if kinds & NO_CORRECTION or told.of_others() or of_the_bar or _tells_a_difference(told.pieces):
         return False
-    if any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told):
+    if is_of_one_of_them(told) or (any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told)):
         return False
     if not any(piece.kind in (K.NUMBER, K.COUNT) for piece in told.pieces):
         return False
@@ -301,7 +302,8 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     several = part.places or part.whole or part.both or (told.plural and (alike or not part.named))
     several = several or (alike and told.slipped and is_of_all_reps(clause))
     whole = group if several else group[-1:]
-    if not all(_may_take(record.done, number) for record in whole):
+    in_total = len(whole) > 1 and any(piece.kind is K.TOTAL for piece in clause)  # "those were 12 in total"
+    if in_total or not all(_may_take(record.done, number) for record in whole):
         return []
     for record in whole:
         told.set_to(record, _with_amount(told.now(record), number))

@@ -5,7 +5,8 @@ from __future__ import annotations
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, Role
+from engine.values.effort import TOP_OF_SCALE, Effort
 
 DENIABLE = frozenset((K.FAILURE, K.MISS, K.DROP, K.WARMUP))
 DENYING = frozenset((K.DENY, K.NOT))
@@ -30,3 +31,21 @@ def is_effort_alone(piece: Piece) -> bool:
     """Whether it is a word for an effort that has no number: "remove the rpe"."""
     meaning = lexicon().phrases.get(plain_word(piece.text)) if piece.kind is K.NOTE else None
     return piece.kind in RATED or (meaning is not None and meaning.kind in RATED)
+
+
+def with_efforts_told(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with the effort told behind its word and a verb: "rpe should be 9"; no reps."""
+    at = next((at for at, piece in enumerate(pieces) if is_effort_alone(piece)), None)
+    if at is None:
+        return pieces
+    end = next((end for end in range(at + 1, len(pieces)) if pieces[end].kind not in TIES), len(pieces))
+    number = pieces[end] if end < len(pieces) and pieces[end].kind is K.NUMBER else None
+    if number is None or number.role is not Role.BARE or number.value > TOP_OF_SCALE:
+        return pieces
+    meaning = lexicon().phrases.get(plain_word(pieces[at].text))
+    as_rpe = meaning is not None and meaning.kind is K.RPE
+    effort = Effort.from_rpe(number.value) if as_rpe else Effort(number.value)
+    return [*pieces[:at], number._replace(kind=K.EFFORT, efforts=(effort,)), *pieces[end + 1 :]]
+
+
+TIES = frozenset((K.FILLER, K.FUTURE, K.PLAIN, K.NEVER))

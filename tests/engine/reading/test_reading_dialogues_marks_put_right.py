@@ -153,3 +153,28 @@ def test_a_place_beside_a_mark_counts_among_the_sets_that_carry_it(told, standin
 @pytest.mark.parametrize(("told", "standing"), dialogues(REMARKS))
 def test_talk_of_warm_ups_and_failure_marks_nothing(told, standing):
     assert standing_after(told) == standing
+
+
+SEVERAL_TOLD = """
+pec deck 40x9 45x8 | 40 was rpe 8, 45 was rpe 9 => pec deck 9 at 40 kg RPE 8, 8 at 45 kg RPE 9
+pec deck 40x9 45x8 | the 40 was 10 and the 45 was 7 => pec deck 10 at 40 kg, 7 at 45 kg
+pec deck 40x9 45x8 | the 40 and 45 were to failure => pec deck 9 at 40 kg to failure, 8 at 45 kg to failure
+pec deck 40x9 45x8 50x7 | everything before 50 was warm up => pec deck 9 at 40 kg warmup, 8 at 45 kg warmup, 7 at 50 kg
+pec deck 40x9 45x8 50x7 | all before the 45 were warm ups => pec deck 9 at 40 kg warmup, 8 at 45 kg, 7 at 50 kg
+pec deck 40x9 45x8 50x7 | all before lunch => pec deck 9 at 40 kg, 8 at 45 kg, 7 at 50 kg
+pec deck 3x8 45 @8 | rpe should be 9 => pec deck 3×8 at 45 kg RPE 9
+pec deck 3x8 45 @8 | rpe shld be 7 => pec deck 3×8 at 45 kg RPE 7
+pec deck 3x8 45 2 rir | rir should be 1 => pec deck 3×8 at 45 kg 1 in reserve
+pec deck 40x9 45x8 | one of them was 7 => pec deck 9 at 40 kg, 8 at 45 kg
+pec deck 40x9 45x8 | one was 7 => pec deck 9 at 40 kg, 8 at 45 kg
+pec deck 40x9 45x8 | eine davon war 7 => pec deck 9 at 40 kg, 8 at 45 kg
+pec deck 40x9 45x8 | una de ellas fue 7 => pec deck 9 at 40 kg, 8 at 45 kg
+pec deck 40x9 45x8 | that one was 7 => pec deck 9 at 40 kg, 7 at 45 kg
+pec deck 3x8 45 | those were 12 in total => pec deck 3×8 at 45 kg
+pec deck 3x8 45 | squat 3x5 100 | both were 2 sets => pec deck 2×8 at 45 kg; barbell back squat 2×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(SEVERAL_TOLD))
+def test_marks_of_several_sets_are_put_on_each_of_them(told, standing):
+    assert standing_after(told) == standing
