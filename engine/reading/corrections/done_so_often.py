@@ -84,7 +84,9 @@ def _count(told: Told) -> int:
 
 
 def _did_of_those(told: Told) -> bool:
-    """ "did 4 of those", "i did 5 of em", "there were 3 of them"."""
+    """ "did 4 of those", "i did 5 of em", "there were 3 of them"; "eine davon war 7" tells of one of them."""
+    if told.pieces[-1] == told.numbers()[0]:
+        return False
     words = [piece.text for piece in told.pieces]
     ended = any_cued(words, OF_THOSE) or any_cued([" ".join(words[-2:])], OF_THOSE)
     done = any_cued(told.words, DID) or any(map(is_be, told.pieces))
