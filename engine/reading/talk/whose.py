@@ -64,7 +64,8 @@ MAY_BE_A_NAME = frozenset(("alsoaname",))
 def _denies_a_lift(prepared: Prepared) -> bool:
     """ "no squat 5x5 100 today": told of what was not done; behind other sets it puts their lift right."""
     ahead = prepared.spoken[:3]
-    return [piece.kind for piece in ahead] == [K.DENY, K.NAME, K.NUMBER] and "denies" in CUES_OF[ahead[0].text]
+    denied = [piece.kind for piece in ahead] == [K.DENY, K.NAME, K.NUMBER] and "nottoday" in CUES_OF[ahead[0].text]
+    return denied and K.TODAY in prepared.told
 
 
 def _is_a_habit(prepared: Prepared) -> bool:
