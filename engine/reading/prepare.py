@@ -6,7 +6,6 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.days.dated import dated
-from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.days.headed_days import heads_a_lift
 from engine.reading.days.headings import without_days_counted, without_sessions_headed
 from engine.reading.days.week_headings import with_weeks
@@ -22,7 +21,7 @@ from engine.reading.lexing.days_misspelt import with_days_mended
 from engine.reading.lexing.furniture import FURNITURE, without_furniture
 from engine.reading.lexing.lexer import Lexer
 from engine.reading.lexing.lift_letters import IMPLEMENTS, with_lift_letters
-from engine.reading.lexing.lifts_as_verbs import with_rows
+from engine.reading.lexing.lifts_as_verbs import LOG, with_rows, without_verb
 from engine.reading.lexing.longer_names import with_longer_names
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
@@ -262,25 +261,9 @@ def _with_equipment_told(pieces: list[Piece], kinds: set[K], catalogue: Catalogu
 def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -> list[Piece]:
     """The pieces, with names that are no lift here made plain words: a verb, or the bench that one lies on."""
     if names[0] == LOG:
-        pieces = _without_verb(pieces)
+        pieces = without_verb(pieces)
     pieces = without_furniture(pieces) if FURNITURE in names[1:] else pieces
     return without_lifts_taken(pieces) if K.NUMBER in kinds and K.FILLER in kinds else pieces
-
-
-def _without_verb(pieces: list[Piece]) -> list[Piece]:
-    """ "log bench 3x5 80", "log yesterday bench 3x5 80" ask to write it down; the log of the strongman is a lift of its
-    own: "log 3x5 80".
-    """
-    at = next(place for place, piece in enumerate(pieces) if piece.kind is K.NAME)
-    behind = at + 1
-    while behind < len(pieces) and pieces[behind].kind in BEHIND_A_VERB:
-        behind += 1
-    is_verb = behind < len(pieces) and pieces[behind].kind is K.NAME
-    return [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]] if is_verb else pieces
-
-
-LOG = "log"
-BEHIND_A_VERB = DATE_KINDS | {K.FILLER, K.COLON, K.LAST}
 
 
 TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))

@@ -22,10 +22,18 @@ from engine.reading.corrections.amid_talk import amid_talk, without_gear
 from engine.reading.corrections.confirming import tells_what_stands_already
 from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted
-from engine.reading.corrections.days import OF_A_DAY, moved
+from engine.reading.corrections.days import moved
 from engine.reading.corrections.days_apart import moved_apart
 from engine.reading.corrections.days_named import Named, day_named, days_named, without_lead
-from engine.reading.corrections.deletes import NOT_DELETED, asks_away, deleted, deletes, doubled, is_cue
+from engine.reading.corrections.deletes import (
+    NOT_DELETED,
+    asks_away,
+    deleted,
+    deletes,
+    doubled,
+    is_cue,
+    names_the_whole_day,
+)
 from engine.reading.corrections.done_so_often import done_so_often, tells_how_often, tells_reps_apart
 from engine.reading.corrections.each_hand import halved, held_otherwise, may_be_held
 from engine.reading.corrections.going_on import goes_on
@@ -54,7 +62,7 @@ from engine.reading.corrections.nothing_changed import (
     nothing_changed,
     unclear,
 )
-from engine.reading.corrections.parts import counts_too_many, is_be, part_told, says_all
+from engine.reading.corrections.parts import counts_too_many, is_be, part_told
 from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of_which_lift, renamed_at_load
 from engine.reading.corrections.reps_away import reps_taken
@@ -238,7 +246,7 @@ def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogu
 def _reached_then(told: Told) -> Correction | None:
     """What the message changes among the sets of the day that it names."""
     if _asks_away(told):
-        return Correction(removed=told.context.recent) if _names_the_whole_day(told) else _worked_out(told)
+        return Correction(removed=told.context.recent) if names_the_whole_day(told) else _worked_out(told)
     named = any(piece.kind is K.NAME for piece in told.pieces)
     return _worked_out(told) if named or part_told(told.pieces, told.context).points else None
 
@@ -274,19 +282,6 @@ def _is_of_sets(told: Told) -> bool:
     """Whether a lift is named, and nothing but what a correction of it is told with: "squat was 4 reps"."""
     kinds = {piece.kind for piece in told.pieces if not is_cue(piece, told)}
     return K.NAME in kinds and not kinds & (TALK | {K.TIMES, K.QUESTION})
-
-
-def _names_the_whole_day(told: Told) -> bool:
-    """ "delete monday's session", "remove all sets of tuesday": the day, and no part of it."""
-    behind = [piece for piece in told.pieces if not is_cue(piece, told)]
-    return bool(behind) and all(_is_whole(piece) for piece in behind)
-
-
-def _is_whole(piece: Piece) -> bool:
-    """Whether the word is of a whole day's sets; "set" is of one."""
-    if piece.kind is K.SETS:
-        return len(piece.text) > len("set") and piece.text != "satz"
-    return piece.kind in (K.FILLER, K.OF, K.BOTH) or says_all(piece) or piece.text in OF_A_DAY
 
 
 LATEST_CHANGE = frozenset(("undo last", "undo the last", "undo last one", "undo the last one", "undo last change"))

@@ -7,7 +7,8 @@ from dataclasses import replace
 from itertools import pairwise
 
 from engine.reading.corrections.correcting import Told, cue_at
-from engine.reading.corrections.parts import MOST_PARTS, SPANS, Part, part_told, sets_of
+from engine.reading.corrections.days import OF_A_DAY
+from engine.reading.corrections.parts import MOST_PARTS, SPANS, Part, part_told, says_all, sets_of
 from engine.reading.corrections.remaining import PLACES
 from engine.reading.corrections.reps_away import reps_asked_away
 from engine.reading.latest_sets import run_of_it
@@ -222,3 +223,16 @@ def _warm_ups(part: Part, pieces: list[Piece], told: Told) -> None:
         group: list[SetRecord] = sets_of(part, told.context)
         part.places = [record for record in group if record.done.kind is SetKind.WARMUP]
         part.missing = part.missing or not part.places
+
+
+def names_the_whole_day(told: Told) -> bool:
+    """ "delete monday's session", "remove all sets of tuesday": the day, and no part of it."""
+    behind = [piece for piece in told.pieces if not is_cue(piece, told)]
+    return bool(behind) and all(_is_whole(piece) for piece in behind)
+
+
+def _is_whole(piece: Piece) -> bool:
+    """Whether the word is of a whole day's sets; "set" is of one."""
+    if piece.kind is K.SETS:
+        return len(piece.text) > len("set") and piece.text != "satz"
+    return piece.kind in (K.FILLER, K.OF, K.BOTH) or says_all(piece) or piece.text in OF_A_DAY

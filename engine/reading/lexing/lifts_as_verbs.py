@@ -1,8 +1,9 @@
-"""A lift told as what somebody did: "rowed 60 for 3x10"; "rowed 2000 m in 8 min" tells no sets."""
+"""Lifts and verbs that are one word: "rowed 60 for 3x10" tells of a lift; "rowed 2000 m", "log bench 3x5" of none."""
 
 from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -21,3 +22,19 @@ def with_rows(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
 
 def _tells_sets(behind: list[K]) -> bool:
     return behind[:1] == [K.NUMBER] and (behind[1:2] == [K.TIMES] or behind[1:3] == [K.FOR, K.NUMBER])
+
+
+def without_verb(pieces: list[Piece]) -> list[Piece]:
+    """ "log bench 3x5 80", "log yesterday bench 3x5 80" ask to write it down; the log of the strongman is a lift of its
+    own: "log 3x5 80".
+    """
+    at = next(place for place, piece in enumerate(pieces) if piece.kind is K.NAME)
+    behind = at + 1
+    while behind < len(pieces) and pieces[behind].kind in BEHIND_A_VERB:
+        behind += 1
+    is_verb = behind < len(pieces) and pieces[behind].kind is K.NAME
+    return [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]] if is_verb else pieces
+
+
+LOG = "log"
+BEHIND_A_VERB = DATE_KINDS | {K.FILLER, K.COLON, K.LAST}

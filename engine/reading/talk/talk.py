@@ -250,6 +250,7 @@ def _is_my_turn(clause: list[Piece]) -> bool:
     return clause[0].kind is K.AND and len(clause) > 1 and "me" in CUES_OF[clause[1].text]
 
 
+HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
 DONE_INSTEAD = frozenset(("did", "instead"))
 
 
@@ -396,6 +397,3 @@ def _heads_a_plan(clause: list[Piece]) -> bool:
     """ "tomorrow is legs, 4x8 with 65": what a day ahead is for, and its numbers, which name no lift."""
     kinds = {piece.kind for piece in clause}
     return K.TOMORROW in kinds and not HEADINGS.isdisjoint(kinds) and K.NAME not in kinds and not counted(clause)
-
-
-HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
