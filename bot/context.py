@@ -16,6 +16,7 @@ from engine.reading.values import Context, Planned
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import any_cued
 from engine.reading.words.phrasebook import spoken
+from engine.values.exercise import Measure
 from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.prescription import Prescription
@@ -108,10 +109,18 @@ def _loads_told(
 ) -> Mapping[ExerciseName, Load]:
     """The load told alone as that of each of the lifts; a change of it is one of the lift lifted last alone."""
     if not told.by:
-        return _on_its_basis(turn, lifts, Load(told.amount, told.unit or turn.unit))
+        loads = _on_its_basis(turn, lifts, Load(told.amount, told.unit or turn.unit))
+        held = {name for name in loads if _is_held_by_hand(turn, name)}
+        return {name: load for name, load in loads.items() if name in held or not told.paired}
     latest = _latest(recent)
     changed = told.beside(latest.done.load) if latest is not None and lifts == (latest.done.exercise,) else None
     return {latest.done.exercise: changed} if latest is not None and changed is not None else {}
+
+
+def _is_held_by_hand(turn: Turn, lift: ExerciseName) -> bool:
+    """Whether reps of the lift are done with something in each hand: elsewhere "30s" may be a time."""
+    known = turn.catalogue.get(lift)
+    return known is not None and known.measure is Measure.REPS and BASES.get(known.loading) is Basis.PER_HAND
 
 
 def _on_its_basis(turn: Turn, lifts: Sequence[ExerciseName], load: Load) -> Mapping[ExerciseName, Load]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection
+from dataclasses import replace
 
 from bot.context import context_of
 from bot.examples import example_for
@@ -28,7 +29,11 @@ def repeat(turn: Turn, act: Act) -> None:
 def repeated(turn: Turn, act: Act, without: Collection[SetRecord] = ()) -> Logged | None:
     """The set once more, or as many times as said; None where there is none to repeat."""
     latest = _last_set(turn, act, without)
-    return Logged((latest.done,) * max(1, min(act.count or 1, MOST))) if latest is not None else None
+    if latest is None:
+        return None
+    load = context_of(turn).told.get(latest.done.exercise)
+    done = latest.done if load is None else replace(latest.done, load=load)  # "+5", then "same"
+    return Logged((done,) * max(1, min(act.count or 1, MOST)))
 
 
 def _last_set(turn: Turn, act: Act, without: Collection[SetRecord]) -> SetRecord | None:

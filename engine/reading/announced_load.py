@@ -37,11 +37,14 @@ MOST_OF_IT = 2
 
 
 class LoadTold(NamedTuple):
-    """Shape: `amount` in `unit`, the writer's own where that is None; `by`: 1 or -1 for a change, 0 for the load."""
+    """Shape: `amount` in `unit`, the writer's own where that is None; `by`: 1 or -1 for a change, 0 for the load.
+    `paired`: told as a pair, "the 26s", which is what each hand holds.
+    """
 
     amount: Decimal
     unit: Unit | None
     by: int = 0
+    paired: bool = False
 
     def beside(self, standing: Load | None) -> Load | None:
         """The load that is meant where this one stands; None for a change of none, or for one that is too much."""
@@ -68,14 +71,16 @@ def load_told(text: str, context: Context, catalogue: Catalogue) -> LoadTold | N
     number, by = pieces[numbers[0]], _moved_by(pieces, numbers[0])
     if by and 0 < abs(number.value) <= HEAVIEST:
         return LoadTold(abs(number.value), number.unit, by)
+    paired = number.role is Role.PLURAL
     heavy = number.role is Role.LOAD or (number.role is Role.BARE and number.value > MOST_LOADED_REPS)
-    return LoadTold(number.value, number.unit) if heavy and 0 < number.value < HEAVIEST else None
+    told = LoadTold(number.value, number.unit, paired=paired)
+    return told if (heavy or paired) and 0 < number.value < HEAVIEST else None
 
 
 def _is_of_another_time(prepared: Prepared, number: int) -> bool:
     """ "110 next week", "next month 110", "110 someday"; "gonna try 65" is of the next set."""
     for at, piece in enumerate(prepared.spoken):
-        if piece.kind is K.FUTURE and (at > number or not is_one_word(piece) or not _cues(piece).isdisjoint(LATER)):
+        if piece.kind is K.FUTURE and (at > number or not _cues(piece).isdisjoint(LATER)):
             return True
     words = [word for word, _ in spoken_words(prepared.tokens)]
     someday = phrasebook().cues["someday"]

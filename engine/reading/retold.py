@@ -121,7 +121,7 @@ DONE = frozenset(("did", "finished"))
 
 
 def _is_a_step(prepared: Prepared, context: Context) -> bool:
-    pieces = prepared.spoken
+    pieces = [piece for piece in prepared.spoken if not is_cued(piece.text, WEIGHT)]  # "weight up 5"
     if K.ASSISTED in prepared.told and kinds_in_order(pieces).count(K.NUMBER) == 1:
         return any(is_cued(piece.text, TAKEN) for piece in pieces)  # "took 10 off"
     if len(pieces) != 2 or pieces[1].kind is not K.NUMBER or pieces[1].role is not Role.BARE:
@@ -134,7 +134,7 @@ def _is_a_step(prepared: Prepared, context: Context) -> bool:
     return is_cued(pieces[0].text, ADDING) and pieces[1].value % PLATES == 0 and not as_before
 
 
-TAKEN = frozenset(("take",))
+TAKEN, WEIGHT = frozenset(("take",)), frozenset(("loadword",))
 STEPS, ADDING = frozenset(("up", "down", "or")), frozenset(("add", "plus"))
 PLATES = 5
 """What is put on a bar goes up in fives: "add 5" may be of the load, "add 8" is a set of eight. Common practice, no

@@ -45,7 +45,8 @@ def test_reps_are_done_at_the_load_that_was_told_last(begun, messages, log):
 
 @pytest.mark.parametrize(
     "words",
-    ["going up to 65", "up to 65", "moving up to 65", "trying 65", "gonna try 65", "switching to 65", "65 on the bar",
+    ["going to 65", "drop to 65", "raise to 65", "testing 65", "going up to 65", "up to 65", "moving up to 65",
+     "trying 65", "gonna try 65", "switching to 65", "65 on the bar",
      "loaded 65", "+5", "+5kg", "adding 5", "added 5kg", "5kg more", "gehe auf 65", "subo a 65", "je passe à 65",
      "salgo a 65", "иду на 65", "ga naar 65", "idę na 65", "går upp till 65", "5 kg drauf"],
 )  # fmt: skip
@@ -126,3 +127,22 @@ def test_a_question_is_answered_on_the_way_home(begun):
     begun.says("ana", "barbell")
 
     assert begun.log("ana") == [(ROW, 10, "60 kg")] * 3
+
+
+def test_as_many_reps_again_are_done_at_the_load_that_was_told(begun):
+    begun.says("ana", "bench 60x8", "+5", "same", "same")
+
+    assert begun.log("ana") == [(BENCH, 8, "60 kg"), (BENCH, 8, "65 kg"), (BENCH, 8, "65 kg")]
+
+
+@pytest.mark.parametrize("words", ["26s", "up to the 26s", "now the 26s"])
+def test_a_pair_told_alone_is_what_each_hand_holds(begun, words):
+    begun.says("ana", "db bench 24 10", words, "8")
+
+    assert [(reps, load) for _, reps, load in begun.log("ana")] == [(10, "24 kg"), (8, "26 kg")]
+
+
+def test_a_time_told_alone_is_no_load(begun):
+    begun.says("ana", "bench 60x8", "rested 40s", "8")
+
+    assert begun.log("ana") == [(BENCH, 8, "60 kg")] * 2
