@@ -53,7 +53,12 @@ def test_trips_alone_are_no_sets(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["didn't write it down last night - squat 3x5 80", "forgot to log this last night: squat 3x5 80"]
+    "text",
+    [
+        "didn't write it down last night - squat 3x5 80",
+        "forgot to log this last night: squat 3x5 80",
+        "didn't get round to logging last night - squat 3x5 80",
+    ],
 )
 def test_a_day_behind_what_was_not_written_down_is_the_day_of_the_sets(text: str) -> None:
     assert said(text) == "barbell back squat 3×5 at 80 kg on 2025-03-13"
