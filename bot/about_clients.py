@@ -181,11 +181,14 @@ def _puts_hers_right(turn: Turn, outcome: Outcome) -> bool:
     answered, and his own stand. A name behind the numbers, "no, 97.5, tove talked to me", leaves them his own.
     """
     text = turn.inbound.text.strip()
+    nothing_read = isinstance(outcome, Asked) and not outcome.readings
     corrects = isinstance(outcome, Correction) or (isinstance(outcome, NoSets) and bool(outcome.unread))
-    client, words = client_within(turn, text) if corrects and "\n" not in text else (None, "")
+    client, words = client_within(turn, text) if (corrects or nothing_read) and "\n" not in text else (None, "")
     if client is None or not words:
         return False
-    if not isinstance(outcome, Correction) and not _is_correction(read(words, context_of(turn), turn.catalogue)):
+    # Where no sets of his own stand, "90 not 85" reads as numbers too many.
+    told = nothing_read or isinstance(outcome, Correction)
+    if not told and not _is_correction(read(words, context_of(turn), turn.catalogue)):
         return False
     named = text.casefold().index(client.name.casefold())
     number = next((at for at, sign in enumerate(text) if sign.isdigit()), len(text))

@@ -91,6 +91,14 @@ def test_a_clients_sets_are_put_right_by_nobody_else_and_the_coachs_own_stand(co
     assert (coaching.log("kit"), coaching.log("ann")) == (before, hers)
 
 
+def test_a_coach_without_sets_of_his_own_is_told_so_too(coaching):
+    hers = coaching.log("ann")
+    out = said(coaching.says("kit", "ann's squat was 90 not 85"))
+
+    assert "ann's sets are put right only by ann" in out
+    assert (coaching.log("kit"), coaching.log("ann")) == ([], hers)
+
+
 def test_a_client_who_is_named_behind_the_numbers_leaves_a_correction_the_coachs_own(coaching):
     coaching.says("kit", "squat 100x5", "97.5 not 100, ann talked to me")
 
