@@ -26,7 +26,7 @@ from engine.reading.later_today import asked_if_later
 from engine.reading.lift_before import asked_if_other_lift
 from engine.reading.marks.efforts import with_efforts
 from engine.reading.marks.left_out_ahead import MAY_LEAVE_OUT, with_left_out
-from engine.reading.marks.pain import SIGNS, tells_pain
+from engine.reading.marks.pain import MAY_TELL_PAIN, tells_pain
 from engine.reading.noted import NOTED, note_of
 from engine.reading.one_named import with_one_named
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
@@ -223,7 +223,7 @@ def _readings(outcome: Logged | Asked) -> tuple[Reading, ...]:
 
 def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
     kinds = kinds_of(pieces)
-    pain = not kinds.isdisjoint(SIGNS) and tells_pain(pieces)
+    pain = not kinds.isdisjoint(MAY_TELL_PAIN) and tells_pain(pieces)
     if kinds.isdisjoint(COUNTED):
         lacks_reps = K.SAME in kinds and (K.NAME in kinds or K.VARIANT in kinds)
         unread = (Unread(prepared.cleaned.strip(), NO_REPS),) if lacks_reps and _says_same_weight(pieces) else ()

@@ -6,21 +6,44 @@ pain", nor a joint that is only tight or stiff where pain is denied beside it: "
 
 from __future__ import annotations
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, is_one_word
 
 NEAR_DENIAL = 4
 NEAR_JOINT = 4
 LONGEST_REMARK = 8
 SIGNS = frozenset((K.PAIN, K.SORE))
+MAY_TELL_PAIN = SIGNS | {K.JOINT}
+INJURED = 1
+"""What a SORE piece tells whose word is of no sore muscle: said of a joint it is pain, however long ago it began."""
 SENTENCE = frozenset((K.LINE, K.STOP, K.COMMA, K.QUESTION))
 EARLIER = frozenset((K.NOT_DATE, K.LAST_TIME, K.SAYING, K.YESTERDAY, K.WEEKDAY))
 
 
 def tells_pain(pieces: list[Piece]) -> bool:
     """Whether the message tells of pain now."""
-    return any(_is_pain(pieces, at) for at, piece in enumerate(pieces) if piece.kind in SIGNS)
+    return any(
+        _gave_way(pieces, at) if piece.kind is K.JOINT else _is_pain(pieces, at)
+        for at, piece in enumerate(pieces)
+        if piece.kind in MAY_TELL_PAIN
+    )
+
+
+def _gave_way(pieces: list[Piece], at: int) -> bool:
+    """ "lower back went", "my back just went on the last rep", "back is out"; and not "back went up", "knee out"."""
+    linked = kind_at(pieces, at + 1) in BEFORE_THE_VERB
+    verb = at + 1 + linked
+    telling = PUT_OUT if linked and pieces[at + 1].kind is K.ASKS else GAVE_WAY
+    if verb >= len(pieces) or not is_cued(pieces[verb].text, telling) or not is_one_word(pieces[verb]):
+        return False
+    behind = pieces[verb + 1] if verb + 1 < len(pieces) else None
+    return behind is None or behind.kind in SENTENCE or is_cued(behind.text, AMID)
+
+
+BEFORE_THE_VERB = frozenset((K.ONLY, K.NOTE, K.ASKS))
+GAVE_WAY, PUT_OUT, AMID = frozenset(("gaveway",)), frozenset(("outofplace",)), frozenset(("amidit",))
 
 
 def _is_pain(pieces: list[Piece], at: int) -> bool:
@@ -30,13 +53,22 @@ def _is_pain(pieces: list[Piece], at: int) -> bool:
         piece.text in ("free", "gone") for piece in after[:2]
     ):
         return False
+    if any(is_cued(piece.text, OVER) for piece in _until_cut(pieces[at + 1 : at + 1 + LONGEST_REMARK])):
+        return False  # "the pain in my lower back is gone"
     if pieces[at].kind is K.PAIN:
         said_of = next((piece.kind for piece in before if piece.kind is not K.NUMBER), None)
         return said_of is not K.UNRELATED and not _is_soreness(pieces[at], before[::-1] + after)  # "locker 14 jammed"
     if _is_denied_of_it(pieces, at):
         return False
     near = (*before, *after)
-    return any(piece.kind is K.JOINT for piece in near) and not _is_of_earlier(before[::-1] + after)
+    if not any(piece.kind is K.JOINT for piece in near):
+        return False
+    if pieces[at].told == INJURED:  # "isn't bothering me", "blockiert nicht mehr"
+        return not any(piece.kind is K.NEVER for piece in before) and kind_at(pieces, at + 1) not in DENYING
+    return not _is_of_earlier(before[::-1] + after)
+
+
+OVER = frozenset(("painover",))
 
 
 def _is_soreness(word: Piece, near: list[Piece]) -> bool:

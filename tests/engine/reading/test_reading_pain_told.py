@@ -12,6 +12,8 @@ quads sore from squats => no sets
 squat 3x6 75, quads still sore from tuesday's class => barbell back squat 3×6 at 75 kg
 squat 3x6 75, legs still aching from monday => barbell back squat 3×6 at 75 kg
 ring dips 6 5 5 4, rings were swinging all over => ring dip 6, 2×5, 4
+squat 100x5, back went up too early => barbell back squat 5 at 100 kg
+the pain in my lower back is gone => no sets
 bench 80x5, bar was swinging => barbell bench press 5 at 80 kg
 squat 100x5, hips swinging => barbell back squat 5 at 100 kg
 """
@@ -21,6 +23,7 @@ ohp 40x5, shoulder tight but no pain => barbell overhead press 5 at 40 kg
 squat 100x5 no pain, just tight knees => barbell back squat 5 at 100 kg
 squat 100x5, knee stiff but not painful => barbell back squat 5 at 100 kg
 kniebeuge 100x5, knie steif, keine schmerzen => barbell back squat 5 at 100 kg
+my shoulder isn't bothering me anymore => no sets
 """
 TOLD = """\
 squat 100x5, knee tight => barbell back squat 5 at 100 kg, pain
@@ -32,6 +35,18 @@ squat 100x5, no pain. knee tight => barbell back squat 5 at 100 kg, pain
 squat 100x5, shoulder tight, no pain in the knee => barbell back squat 5 at 100 kg, pain
 squat 100x5, knee tight and hurting => barbell back squat 5 at 100 kg, pain
 squat 100x5, no pain, bench 80x5 shoulder tight => barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg, pain
+squat 100x5, my lower back went => barbell back squat 5 at 100 kg, pain
+threw my back out => no sets, pain
+twisted my knee yesterday => no sets, pain
+hab mir den rücken verrissen => no sets, pain
+se me fue la espalda => no sets, pain
+je me suis bloqué le dos => no sets, pain
+travei as costas => no sets, pain
+schiena bloccata => no sets, pain
+спину прихватило => no sets, pain
+door mijn rug gegaan => no sets, pain
+ryggen låste sig => no sets, pain
+plecy mi wysiadły => no sets, pain
 """
 
 
