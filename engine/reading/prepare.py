@@ -35,6 +35,7 @@ from engine.reading.marks.company import with_company, with_lifts_done_with
 from engine.reading.marks.compared import with_compared, without_more_than
 from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
+from engine.reading.marks.counts_behind_sets import with_counts_behind_sets
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
@@ -356,6 +357,8 @@ def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -
 
 def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with the names of reps and the counts of sets put to what they count."""
+    if K.COUNT in kinds and K.TIMES in kinds:
+        pieces = with_counts_behind_sets(pieces)
     if K.COUNT in kinds and not kinds.isdisjoint(SAID_OF_A_COUNT):
         pieces = with_counts_joined(pieces)
     if K.COUNT in kinds:

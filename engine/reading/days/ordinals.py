@@ -44,7 +44,15 @@ def is_plainly_a_day(pieces: list[Piece], at: int) -> bool:
         number += 1
     sets = kind_at(pieces, number) is K.NUMBER and K.TIMES in (kind_at(pieces, number + 1), kind_at(pieces, number + 2))
     heads = before.kind is K.LINE or _leads(before)
+    if sets and before.kind in ENDS_OF_SETS and _another_is_ahead(pieces, at):
+        return True
     return (sets and before.kind is K.NAME) or (heads and _behind(pieces, at + 1) in (K.NAME, None))
+
+
+def _another_is_ahead(pieces: list[Piece], at: int) -> bool:
+    """ "squat on the 2nd 100x5, on the 4th 105x5": behind sets of one day the next is as plainly one."""
+    ahead = [place for place in range(at) if pieces[place].kind is K.ORDINAL]
+    return bool(ahead) and is_plainly_a_day(pieces, ahead[-1])
 
 
 def may_be_a_day(pieces: list[Piece], at: int, day: int) -> bool:

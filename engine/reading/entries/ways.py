@@ -151,6 +151,12 @@ def is_a_pull(lift: Piece, catalogue: Catalogue) -> bool:
     return bool(known) and set(known) <= PULLS
 
 
+def is_held_from_the_floor(lift: Piece, catalogue: Catalogue) -> bool:
+    """Whether a grip may be one of it although no lift is known by it: of a deadlift, and of no squat."""
+    known = [catalogue.exercises[name].pattern for name in lift.names if name in catalogue.exercises]
+    return bool(known) and set(known) == {Pattern.HINGE}
+
+
 def is_of_the_body(lift: Piece, catalogue: Catalogue) -> bool:
     """Whether the lift is done with the body alone, or with weight added to it."""
     known = [catalogue.exercises[name].loading for name in lift.names if name in catalogue.exercises]
@@ -169,7 +175,9 @@ def _with_a_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     held = {catalogue.exercises[name].equipment for name in lift.names if name in catalogue.exercises}
     if held == {Equipment.CABLE}:
         return _bare(lift, catalogue)
-    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if held in OTHER_THAN_A_BAR else ()
+    open_name = len(lift.names) > 1 and Equipment.BARBELL in held  # "curl 30x10 ez, 25x10 straight bar"
+    told = open_name or held in OTHER_THAN_A_BAR
+    return of_equipment(lift.names, K.BARBELL, lift.text, catalogue) if told else ()
 
 
 OTHER_THAN_A_BAR = ({Equipment.DUMBBELL}, {Equipment.EZ_BAR})

@@ -2,6 +2,7 @@
 
 heads   = lift sets { parting way sets }        the way heads its sets
 follows = lift sets way { parting sets way }    each way stands behind its sets: "bench 60x8 close grip, 70x5 normal"
+        | lift REPS way { REPS way }              the same of a lift of the body: "pull ups 8 neutral 6 wide"
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from engine.reading.entries.ways import (
     SIDEWAYS,
     WAYS,
     is_a_remark,
+    is_held_from_the_floor,
     is_of_the_body,
     lifts_with,
     tells_a_way,
@@ -144,7 +146,10 @@ class Heads:
         lift = self.lift or name
         if names := lifts_with(name, lift, self.catalogue):
             return name._replace(names=names)
-        return name._replace(kind=K.NOTE, names=()) if is_a_remark(name, lift, self.catalogue) else name
+        if is_a_remark(name, lift, self.catalogue):
+            return name._replace(kind=K.NOTE, names=())
+        either = is_a_grip(name.text) and is_held_from_the_floor(lift, self.catalogue)
+        return name._replace(names=(*lift.names, *name.names)) if either else name  # "deadlift 100x5, close grip 60x8"
 
     def _is_a_set(self, number: Piece) -> bool:
         """Whether a number alone is a set of the lift: "plank 60s", "push ups 20"."""
@@ -175,6 +180,8 @@ class Heads:
             self.told = False
             self.names = unlike
             return way._replace(kind=K.NAME, names=unlike, told=WAY_OR_KIT)
+        if not names and self.told and way.kind is K.VARIANT:
+            return way._replace(kind=K.ALTERED)  # "deadlift 100x5, front 60x8": of which lift the front one is
         if not names or (self.told and names == self.names and way.kind is not K.BAR):
             return way
         self.names = names
@@ -195,7 +202,8 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     out: list[Piece] = line[: first + 1]
     lifts: list[tuple[ExerciseName, ...]] = []
     ways: list[int] = []
-    told = False
+    counted = is_of_the_body(lift, catalogue) and _tells_reps_by_way(line, first + 1)
+    told = counted
     for at in range(first + 1, len(line)):
         piece, follows = line[at], kind_at(line, at + 1)
         told = told or tells_sets(line, at)
@@ -203,7 +211,8 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
             piece.text
         )  # "pulldown 60 3x10, then 50 3x12 close grip": a remark
         names = () if gripped else lifts_with(piece, lift, catalogue)
-        if names and not (told and line[at - 1].kind is K.NUMBER and follows in BEHIND):
+        ahead = at - 1 - (piece.kind is K.BAR and line[at - 1].kind is K.FILLER)  # "25x10 straight bar"
+        if names and not (told and line[ahead].kind is K.NUMBER and follows in BEHIND):
             return None
         if not names and piece.kind is K.NAME:
             return None
@@ -216,7 +225,27 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     if len(set(lifts)) < 2 or len(groups_of_sets(line, first + 1, ways[0])) > 1:
         return None  # "squat 100x5, 80x5 front, 60x8 goblet": the first is of the lift itself
     out[first] = lift._replace(names=lifts[0])
-    return out
+    return [*line[:first], *_each_named(line, first, ways, lifts)] if counted else out
+
+
+def _each_named(
+    line: list[Piece], first: int, ways: Sequence[int], lifts: Sequence[tuple[ExerciseName, ...]]
+) -> list[Piece]:
+    """Each number with its lift ahead of it: "neutral pull ups 8, wide pull ups 6"."""
+    told: list[Piece] = []
+    for way, names in zip(ways, lifts, strict=True):
+        number = line[way - 1]
+        told += [Piece(K.COMMA, number.start, number.start, True, ",")] if told else []
+        told += [line[first]._replace(names=names), number]
+    return told
+
+
+def _tells_reps_by_way(line: Sequence[Piece], start: int) -> bool:
+    """ "pull ups 8 neutral 6 wide": one number in front of each way, from there to the end of the line."""
+    kinds = [piece.kind for piece in line[start:] if piece.kind is not K.COMMA]
+    counts = [piece.role for piece in line[start:] if piece.kind is K.NUMBER]
+    turns = len(kinds) % 2 == 0 and all(kind is K.NUMBER for kind in kinds[::2])
+    return turns and ENDS.issuperset(kinds[1::2]) and all(role is Role.BARE for role in counts)
 
 
 def _without_brackets(line: list[Piece]) -> list[Piece]:

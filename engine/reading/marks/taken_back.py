@@ -2,6 +2,7 @@
 
 taken back = PAIR WORDS PAIR        the second pair stands for the first; one number behind the words is asked about
 lift       = LIFT sets WORDS LIFT   the second lift is meant: "bench 80x5 no wait squat"; "bench 80x5 no squat" is left
+set        = LIFT sets WORDS LIFT sets                                 asked: "bench 80x5 no wait squat 90x5"
 Words are cues of the language files: "takesback" takes a set back, "takesbackwith" only goes with one of them.
 """
 
@@ -43,6 +44,9 @@ def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:
         if at < LEAST_AHEAD or kinds[at] in WORDLESS:
             continue
         end = _behind_the_words(pieces, at, cleaned)
+        lift = 0 if end else _lift_behind_the_words(pieces, at, cleaned)
+        if lift:  # "bench 80x5 no wait squat 90x5": the second set may stand for the first
+            return [*pieces[:at], pieces[at]._replace(kind=K.ALTERED, end=pieces[lift - 1].end), *pieces[lift:]]
         if not end:
             continue
         told = [piece.kind for piece in pieces[end : end + 3]]
@@ -93,6 +97,18 @@ def _typed(piece: Piece, cleaned: str) -> list[str]:
 
 WORDS = frozenset((TAKES_BACK, "takesbackwith"))
 AHEAD_OF_THE_WORDS = frozenset((K.NUMBER, K.NAME, K.KG, K.LB, K.REPS, K.LINE))
+
+
+def _lift_behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:
+    """The place of the lift with numbers of its own behind words that take back the set before them; 0 for none."""
+    end = at
+    while end < len(pieces) and end - at < LONGEST and pieces[end].kind not in AHEAD_OF_THE_WORDS:
+        end += 1
+    if kind_at(pieces, end) is not K.NAME or kind_at(pieces, end + 1) is not K.NUMBER:
+        return 0
+    words = pieces[at:end]
+    remarked = all(piece.kind in SIGNS or "alsoaremark" in CUES_OF[piece.text] for piece in words)
+    return end if not remarked and _take_back(words, cleaned) else 0
 
 
 def _behind_the_words(pieces: Sequence[Piece], at: int, cleaned: str) -> int:

@@ -35,6 +35,13 @@ deadlift a triple at 130 and a double at 140 => conventional deadlift 3 at 130 k
 conventional deadlift 3 at 130 kg, 2 at 130 kg
 {doing: conventional deadlift; last: conventional deadlift 120} a triple and a double => \
 conventional deadlift 3 at 120 kg, 2 at 120 kg
+squat 3x5 100 triple 120 => barbell back squat 3×5 at 100 kg, 3 at 120 kg
+squat 5x3 100 single 120 double 110 => barbell back squat 5×3 at 100 kg, 1 at 120 kg, 2 at 110 kg
+bench 80x5, double 100 => barbell bench press 5 at 80 kg, 2 at 100 kg
+squat 100x5 top single 140 => barbell back squat 5 at 100 kg, 1 at 140 kg
+bench 100x3 triple => barbell bench press 3 at 100 kg
+bench 100x3 doubles => barbell bench press 3×2 at 100 kg
+kettlebell swing 24x10, 32x10 double => ask: kettlebell swing 10 at 24 kg, 10 at 32 kg
 kreuzheben ein Dreier und ein Zweier mit 130 => conventional deadlift 3 at 130 kg, 2 at 130 kg
 peso muerto un triple y un doble con 130 => conventional deadlift 3 at 130 kg, 2 at 130 kg
 soulevé de terre un triple et un double à 130 => conventional deadlift 3 at 130 kg, 2 at 130 kg

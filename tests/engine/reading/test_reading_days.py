@@ -510,3 +510,11 @@ def test_words_for_an_entry_leave_the_sets_their_day():
 @pytest.mark.parametrize("text", ["bench 3x8 60, tuesday was rough", "kniebeuge 3x5 100, montag war hart"])
 def test_a_day_of_which_it_is_said_what_it_was_like_is_asked_about(text: str) -> None:
     assert isinstance(read(text, situation(), KNOWN), Asked)
+
+
+@pytest.mark.parametrize(("first", "second"), [("on the 2nd", "on the 4th"), ("on the 2nd", "on the 12th")])
+def test_each_ordinal_keeps_the_sets_behind_it(first: str, second: str) -> None:
+    read_as = read(f"squat {first} 100x5, {second} 105x5", situation(), KNOWN)
+
+    assert isinstance(read_as, Logged)
+    assert [day.day for day in read_as.days if day] == [2, int(second[7:-2])]

@@ -36,6 +36,10 @@ deadlift 140x3 sumo, 150x3 conv => sumo deadlift 3 at 140 kg; conventional deadl
 deadlift 140x3 sumo 150x3 conv => sumo deadlift 3 at 140 kg; conventional deadlift 3 at 150 kg
 row 60x8 barbell, 30x10 db => barbell row 8 at 60 kg; dumbbell row 10 at 30 kg each
 ohp 40x8 seated, 45x5 standing => seated barbell overhead press 8 at 40 kg; barbell overhead press 5 at 45 kg
+curl 30x10 ez, 25x10 straight bar => ez-bar curl 10 at 30 kg; barbell curl 10 at 25 kg
+row 60x8 bar, 24x10 db => barbell row 8 at 60 kg; dumbbell row 10 at 24 kg each
+pull ups 8 neutral 6 wide => neutral-grip pull-up 8; pull-up 6
+pull ups 8 (wide), 6 (neutral) => pull-up 8; neutral-grip pull-up 6
 """
 THE_BAR_OF_A_CABLE = """
 pushdown 25 12 12 10, bar 30 10 10 => triceps pushdown 2×12 at 25 kg, 10 at 25 kg, 2×10 at 30 kg
@@ -86,6 +90,9 @@ lat pulldown 50x10, close grip 60x8 => lat pulldown 10 at 50 kg; close-grip lat 
 pull ups 3x8, close grip 2x6 => pull-up 3×8, 2×6
 bench 80x5, close grip 60x8 => barbell bench press 5 at 80 kg; close-grip bench press 8 at 60 kg
 squat 100x5, close grip 60x8 => barbell back squat 5 at 100 kg; close-grip bench press 8 at 60 kg
+deadlift 100x5, close grip 60x8 => ask: conventional deadlift 5 at 100 kg, 8 at 60 kg \
+| conventional deadlift 5 at 100 kg; close-grip bench press 8 at 60 kg
+deadlift 100x5, front 60x8 => ask: conventional deadlift 5 at 100 kg, 8 at 60 kg
 push ups 3x20, decline 2x12 => push-up 3×20, 2×12
 push ups 3x20, 2x12 decline => push-up 3×20, 2×12
 db bench 24x8, incline 22x8 => dumbbell bench press 8 at 24 kg each; incline dumbbell bench press 8 at 22 kg each
