@@ -18,14 +18,14 @@ from engine.reading.wording import label_of
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, kinds_in_order, places_of
 
 
 def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
     """The outcome, or the question whether the sets are of the day that is told beside them."""
     if isinstance(outcome, Logged) and outcome.days and may_be_on_for_a_day(prepared.spoken):
         return _asked_which(outcome, prepared)
-    days = [piece for piece in prepared.pieces if piece.kind is K.DATE]
+    days = [prepared.pieces[at] for at in places_of(K.DATE, kinds_in_order(prepared.pieces))]
     told = next((one for one in days if one.told == PERHAPS), None)
     if told is None or not isinstance(outcome, Logged | Asked):
         return outcome

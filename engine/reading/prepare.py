@@ -86,7 +86,7 @@ from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, places_of
 from engine.reading.words.spelt_freely import SPELT_FREELY, spelt_freely
 from engine.reading.words.token_shapes import Shape
-from engine.reading.words.tokens import Token, clean, tokenize
+from engine.reading.words.tokens import SHAPE, Token, clean, tokenize
 
 
 class Prepared(NamedTuple):
@@ -276,7 +276,7 @@ def _says_planned(piece: Piece) -> bool:
 
 
 def _too_many(tokens: list[Token]) -> bool:
-    shapes = [token.shape for token in tokens]
+    shapes = list(map(SHAPE, tokens))
     numbers = shapes.count(Shape.NUMBER) + shapes.count(Shape.CLOCK)
     signs, lines = shapes.count(Shape.SIGN), shapes.count(Shape.LINE)
     words = len(shapes) - numbers - signs - lines

@@ -5,6 +5,8 @@ label = A1 | B) | 1. | 1/ | #1 | 1a) | R1 | "set" 1 | "round" 1 | bullet
 
 from __future__ import annotations
 
+from itertools import compress
+
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kept import Kept
@@ -69,10 +71,10 @@ def _perhaps_labels(pieces: list[Piece], kinds: list[K]) -> list[int]:
     """The places where a label may stand by its kind or its word."""
     found = places_in(MAY_BE_A_LABEL, kinds)
     texts = texts_in_order(pieces)
-    labelling = [LABELLING[text] for text in texts]
+    labelling = list(map(LABELLING.__getitem__, texts))
     if True not in labelling:
         return found
-    return sorted({*found, *[at for at, told in enumerate(labelling) if told]})
+    return sorted({*found, *compress(range(len(labelling)), labelling)})
 
 
 def _starts_a_line(kinds: list[K], at: int, seen: int, started: bool) -> bool:

@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, ROLE, Piece, Role, kinds_in_order, places_in, places_of
 
 BETWEEN = frozenset((K.FILLER, K.NOTE))
 PARTING = frozenset((K.COMMA, K.THEN, K.STOP, K.LINE, K.AND, K.PLUS, K.DASH))
@@ -62,7 +62,7 @@ def with_counts_in_doubt(pieces: list[Piece], told: set[K]) -> list[Piece]:
             pair = pieces[at - 1 : at + 4]
             counted = [pair[0]._replace(role=Role.SETS), *pair[1:], pair[1]._replace(kind=K.UNCLEAR)]
             return [*pieces[: at - 1], *counted, *pieces[at + 4 :]]
-    counts = [at for at, piece in enumerate(pieces) if piece.role is Role.SETS]
+    counts = places_of(Role.SETS, list(map(ROLE, pieces)))
     for first, second in pairwise(counts):
         if _may_be_the_sum(pieces, first, second):
             return [*pieces, pieces[-1]._replace(kind=K.UNCLEAR)]

@@ -15,7 +15,7 @@ from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of
-from engine.reading.words.tokens import Token
+from engine.reading.words.tokens import WRITTEN, Token
 
 TAKES_BACK = "takesback"
 SIGNS = frozenset((K.COMMA, K.STOP, K.DASH))
@@ -30,7 +30,7 @@ GOES_ON = frozenset((K.TIMES, K.SLASH, K.DASH, K.AT))
 
 def may_take_back(tokens: Iterable[Token]) -> bool:
     """Whether a word that takes a set back stands anywhere among the tokens of a message."""
-    return TAKES_BACK in cues_told([token.text for token in tokens])
+    return TAKES_BACK in cues_told(map(WRITTEN, tokens))
 
 
 def without_sets_taken_back(pieces: list[Piece], cleaned: str) -> list[Piece]:

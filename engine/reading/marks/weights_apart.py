@@ -15,7 +15,7 @@ from engine.reading.marks.weights_told import LEAST_BODY_WEIGHT
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, kinds_of, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, kinds_of, places_in, places_of
 from engine.values.exercise import Loading
 
 SEPARATORS = frozenset((K.LINE, K.COMMA, K.STOP, K.OPEN, K.CLOSE, K.THEN, K.AND))
@@ -32,8 +32,10 @@ LOADED, PAIRED = 2, 3
 
 def with_weight_apart(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[Piece]:
     """The pieces, which are of these kinds, with a clause that tells what she weighs as words of something else."""
-    if K.BODY not in kinds and WEIGHING.isdisjoint(cues_told([one.text for one in pieces if one.kind in MAY_WEIGH])):
-        return pieces
+    if K.BODY not in kinds:
+        words = [pieces[at].text for at in places_in(MAY_WEIGH, kinds_in_order(pieces))]
+        if WEIGHING.isdisjoint(cues_told(words)):
+            return pieces
     clauses = _clauses(pieces)
     weights = [at for at, (start, end) in enumerate(clauses) if _tells_a_weight(pieces[start:end])]
     if not weights or not _need_no_load(pieces, clauses, weights, catalogue):

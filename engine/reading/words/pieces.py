@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from datetime import date
 from decimal import Decimal
-from itertools import compress
-from operator import itemgetter
+from itertools import compress, repeat
+from operator import eq, itemgetter
 from typing import NamedTuple, TypeVar
 
 from engine.reading.words.kinds import K
@@ -112,12 +112,7 @@ def places_in(wanted: Container[T], told: Sequence[T]) -> list[int]:
 
 def places_of(one: T, told: Sequence[T]) -> list[int]:
     """The places of one kind, or one text, among those of a message."""
-    found: list[int] = []
-    at = -1
-    for _ in range(told.count(one)):
-        at = told.index(one, at + 1)
-        found.append(at)
-    return found
+    return list(compress(range(len(told)), map(eq, repeat(one), told))) if one in told else []
 
 
 SIGN_KINDS = {
