@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
+from dataclasses import replace
+from typing import TypeVar
 
 from bot import pain
 from bot.recording import lifts_in_order
@@ -11,8 +13,10 @@ from bot.sessions import forget_session, session_of
 from bot.turn import Turn
 from engine.reading.values import Correction, Unread
 from engine.values.ids import ExerciseName, SetId
-from engine.values.sets import SetDone, SetRecord
+from engine.values.sets import SetRecord
 from storage.records import Change, ChangeKind
+
+T = TypeVar("T")
 
 
 def correct(turn: Turn, asked: Correction) -> None:
@@ -61,30 +65,37 @@ def _touches_today(turn: Turn, records: Sequence[SetRecord]) -> bool:
 
 def _reached(asked: Correction) -> tuple[SetRecord, ...]:
     """Every set the correction reaches, as it stood."""
-    reached = [record for record, _ in asked.changed] + list(asked.removed) + list(asked.moved)
-    unique = {record.id: record for record in reached}
-    return tuple(sorted(unique.values(), key=lambda record: record.place))
+    return tuple(sorted(asked.reached, key=lambda record: record.place))
 
 
 def apply(turn: Turn, change: Change, asked: Correction, before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
     """The sets as the correction leaves them, changed, added and moved; deleted ones are gone."""
     after: list[SetRecord] = []
-    if asked.changed:
-        after += turn.store.sets.replace(change, asked.changed)
+    done, days = _by_set(asked.changed), _by_set(asked.moved)
+    staying = [(record, new) for record, new in asked.changed if record.id not in days]
+    if staying:
+        after += turn.store.sets.replace(change, staying)
     if asked.removed:
         turn.store.sets.remove(change, [record.id for record in asked.removed])
     if asked.added:
-        after += _add(turn, change, asked.added, before)
-    if asked.moved and asked.moved_to is not None:
-        after += turn.store.sets.move(change, asked.moved, asked.moved_to)
-    return tuple(after)
+        after += _add(turn, change, asked, before)
+    for day in sorted(set(days.values())):
+        moved = [replace(one, done=done.get(one.id, one.done)) for one, to in asked.moved if to == day]
+        after += turn.store.sets.move(change, moved, day)
+    return in_order((), (), after)
 
 
-def _add(turn: Turn, change: Change, sets: Sequence[SetDone], before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
-    """Sets that a correction adds belong to the message and day of the ones it speaks of."""
-    model = _model(turn, sets[0].exercise, before)
+def _by_set(told: Sequence[tuple[SetRecord, T]]) -> dict[SetId, T]:
+    return {record.id: new for record, new in told}
+
+
+def _add(turn: Turn, change: Change, asked: Correction, before: Sequence[SetRecord]) -> tuple[SetRecord, ...]:
+    """Sets that a correction adds belong to the message and day of the ones it speaks of, as it leaves them."""
+    model = _model(turn, asked.added[0].exercise, before)
     day, message = (model.on, model.message) if model else (turn.today, turn.inbound.message)
-    return turn.store.sets.add(change, sets, on=day, at=turn.at, message=message)
+    if model is not None:
+        day = _by_set(asked.moved).get(model.id, day)
+    return turn.store.sets.add(change, asked.added, on=day, at=turn.at, message=message)
 
 
 def _model(turn: Turn, exercise: ExerciseName, before: Sequence[SetRecord]) -> SetRecord | None:

@@ -63,7 +63,7 @@ def _correction(turn: Turn, mine: Sequence[SetRecord], removed: Sequence[SetReco
     after: Sequence[SetRecord] = tuple(back.values())
     if isinstance(outcome, Correction):
         asked = _translated(outcome, back)
-        reached = {one.id for one, _ in asked.changed} | {one.id for one in (*asked.removed, *asked.moved)}
+        reached = {one.id for one in asked.reached}
         corrected = apply(turn, change, asked, tuple(back.values()))
         after = in_order(tuple(back.values()), reached, corrected)
     forget_session(turn)
@@ -82,7 +82,7 @@ def _translated(asked: Correction, back: Mapping[SetId, SetRecord]) -> Correctio
         asked,
         changed=tuple((back.get(one.id, one), done) for one, done in asked.changed),
         removed=tuple(back.get(one.id, one) for one in asked.removed),
-        moved=tuple(back.get(one.id, one) for one in asked.moved),
+        moved=tuple((back.get(one.id, one), day) for one, day in asked.moved),
     )
 
 

@@ -234,7 +234,7 @@ def _stands_for(asked: Act, standing: Sequence[SetRecord]) -> bool:
 def _corrected(turn: Turn, standing: tuple[SetRecord, ...], asked: Correction) -> None:
     """ "no, 62.5" in place of "bench 3x8 60": the message's own sets are changed, in one step."""
     change = turn.begin(ChangeKind.EDIT, f"the edit to {label_of([one.done for one in standing])}")
-    reached = {one.id for one, _ in asked.changed} | {one.id for one in (*asked.removed, *asked.moved)}
+    reached = {one.id for one in asked.reached}
     after = apply(turn, change, asked, standing)
     forget_session(turn)
     say(turn, standing, in_order(standing, reached, after))

@@ -198,15 +198,20 @@ class Correction:
     """What a correction in words asks for, worked out on the sets of `Context.recent`.
 
     `changed` pairs a standing set with what it should be; `removed` and `added` are sets to take away and to add;
-    `moved_to` is the new day of all of `moved`. `pain`: the message tells of pain, too.
+    `moved` pairs a standing set with its new day. `pain`: the message tells of pain, too.
     """
 
     changed: tuple[tuple[SetRecord, SetDone], ...] = ()
     removed: tuple[SetRecord, ...] = ()
     added: tuple[SetDone, ...] = ()
-    moved: tuple[SetRecord, ...] = ()
-    moved_to: date | None = None
+    moved: tuple[tuple[SetRecord, date], ...] = ()
     pain: bool = False
+
+    @property
+    def reached(self) -> tuple[SetRecord, ...]:
+        """Every standing set that is changed, taken away or moved, each once."""
+        records = (*(one for one, _ in self.changed), *self.removed, *(one for one, _ in self.moved))
+        return tuple({one.id: one for one in records}.values())
 
 
 Outcome = Logged | Asked | NoSets | Act | Correction

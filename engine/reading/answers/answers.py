@@ -185,8 +185,7 @@ def _otherwise(told: Answering) -> Answer:
 
 def _is_of_days_ago(found: Correction, told: Answering) -> bool:
     """Whether a correction reaches no set of today: of a lift that the question holds too, it is rather of that."""
-    reached = [*(record for record, _ in found.changed), *found.removed, *found.moved]
-    return told.context.now is not None and all(record.on < told.context.now.date() for record in reached)
+    return told.context.now is not None and all(record.on < told.context.now.date() for record in found.reached)
 
 
 def _by_place(told: Answering) -> Answer | None:

@@ -55,7 +55,7 @@ def reaches_back(meant: Correction, prepared: Prepared, context: Context) -> boo
     """Whether it changes sets of days ago of which neither the lift nor the day is named, or moves a lift denied to
     today: "no bench today".
     """
-    reached = [*(record for record, _ in meant.changed), *meant.removed, *meant.moved]
+    reached = meant.reached
     if context.now is None or all(_is_fresh(record, context.now) for record in reached):
         return False
     if not prepared.told.isdisjoint(NAMING_A_DAY):

@@ -42,7 +42,6 @@ from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.kinds_of_sets import is_of_one_of_its_kind, were_of_a_kind
 from engine.reading.corrections.left_open import left_open
 from engine.reading.corrections.left_undone import left_undone
-from engine.reading.corrections.lift_and_numbers import lift_and_numbers
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
 from engine.reading.corrections.load_or_reps import may_be_load_or_reps
 from engine.reading.corrections.loaded import added_later, loaded, told_behind
@@ -67,6 +66,7 @@ from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of_which_lift, renamed_at_load
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.restated import is_of_one_of_several
+from engine.reading.corrections.several_told import several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
@@ -142,12 +142,14 @@ def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
         return None
     if (nothing := left_open(prepared, context)) is not None:
         return nothing
-    earlier = _of_an_earlier_day(prepared, context, catalogue)
-    if earlier is not None or _tells_new_sets(prepared, context):
+    bare = without_gear(prepared, context, catalogue)
+    several = several_told(bare, context, catalogue, _told_plainly)
+    earlier = _of_an_earlier_day(prepared, context, catalogue) if several is None else None
+    if earlier is not None or (several is None and _tells_new_sets(prepared, context)):
         return earlier
     if not context.recent:
         return None
-    meant = _meant(prepared, context, catalogue)
+    meant = several or _meant(bare, context, catalogue)
     if not isinstance(meant, Correction):
         return meant
     if reaches_back(meant, prepared, context):
@@ -157,10 +159,11 @@ def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
 
 def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     """What is put right, told plainly, amid talk, or with how a load was moved."""
-    prepared = without_gear(prepared, context, catalogue)
-    found = lift_and_numbers(prepared, context, catalogue, _told_plainly) or _told_plainly(prepared, context, catalogue)
+    found = _told_plainly(prepared, context, catalogue)
     if isinstance(found, NoSets) and found.why == TOLD_ROUGHLY:
         return found
+    if not isinstance(found, Correction):
+        found = with_verb_shared(prepared, context, catalogue, _told_plainly) or found
     bare = None if isinstance(found, Correction) else amid_talk(prepared, context, catalogue)
     again = _told_plainly(bare, context, catalogue) if bare is not None else None
     if isinstance(again, Correction):
@@ -224,8 +227,7 @@ def _is_of_another_day(found: Correction, named: Sequence[Named]) -> bool:
     A set that moves to the day named is of another, as it should be.
     """
     days = {one.day for one in named}
-    reached = [*(record for record, _ in found.changed), *found.removed]
-    return bool(days) and not found.moved and any(record.on not in days for record in reached)
+    return bool(days) and not found.moved and any(record.on not in days for record in found.reached)
 
 
 def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:

@@ -76,7 +76,7 @@ def moved(told: Told) -> Correction | None:
     if found.returns and sets and day == sets[-1].on == context.now.date():
         day -= timedelta(days=DAYS_OF_A_WEEK)
     sets = [record for record in sets if record.on != day]
-    return Correction(moved=tuple(sets), moved_to=day) if sets and day <= context.now.date() else None
+    return Correction(moved=tuple((record, day) for record in sets)) if sets and day <= context.now.date() else None
 
 
 def _leaves_a_lift_out(told: Told) -> bool:

@@ -2,12 +2,13 @@
 
 told = lift [ verb ] day ( "," | "and" | "but" ) lift [ verb ] day
 
-One of them may move; what is told of the others must be so already.
+Each may move; what is told of one that does not is so already.
 """
 
 from __future__ import annotations
 
-from datetime import timedelta
+from collections.abc import Sequence
+from datetime import date, timedelta
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.days import ABOUT_DAYS, day_in_words, is_move_word
@@ -28,13 +29,17 @@ def moved_apart(told: Told) -> Correction | None:
     clauses = _clauses(told.pieces)
     if len(clauses) < 2:
         return None
-    moves: list[Correction] = []
+    moved: list[tuple[SetRecord, date]] = []
     for clause in clauses:
-        move = _move(told, clause)
-        if move is None:
+        moves = _moves(told, clause)
+        if moves is None:
             return None
-        moves += [move] if move.moved else []
-    return moves[0] if len(moves) == 1 else None
+        moved += moves
+    return Correction(moved=tuple(moved)) if moved and not _told_twice(moved) else None
+
+
+def _told_twice(moved: Sequence[tuple[SetRecord, date]]) -> bool:
+    return len({record.id for record, _ in moved}) < len(moved)
 
 
 def _clauses(pieces: list[Piece]) -> list[list[Piece]]:
@@ -47,8 +52,8 @@ def _clauses(pieces: list[Piece]) -> list[list[Piece]]:
     return found if len(found) > 1 else []
 
 
-def _move(told: Told, clause: list[Piece]) -> Correction | None:
-    """What the clause moves, maybe nothing; None where it is no lift that stands with one day."""
+def _moves(told: Told, clause: list[Piece]) -> list[tuple[SetRecord, date]] | None:
+    """What the clause moves and to which day, maybe nothing; None where it is no lift that stands with one day."""
     day = day_in_words(told, clause)
     part = part_told(clause, told.context)
     others = [piece for at, piece in enumerate(clause) if day is None or not day.start <= at < day.end]
@@ -60,4 +65,4 @@ def _move(told: Told, clause: list[Piece]) -> Correction | None:
     on, today = day.day, told.context.now.date()
     if day.returns and on == sets[-1].on == today:
         on -= timedelta(days=DAYS_OF_A_WEEK)
-    return Correction(moved=tuple(one for one in sets if one.on != on), moved_to=on) if on <= today else None
+    return [(one, on) for one in sets if one.on != on] if on <= today else None

@@ -4,6 +4,7 @@ open = "set" NUMBER "and" NUMBER | POINTING NUMBER [ "are" ] | [ "the" ] NUMBER 
      | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar" | "double" THAT
      | "swap" "sets" NUMBER "and" NUMBER | "the other one" "was" NUMBER
      | THAT "was" mark cut sets               "that was a warm-up, now 120x5": of the set before, and sets more
+     | THAT "was" NUMBER ( cut | "and" ) name sets      "that was 7 and squat 100x5"
 """
 
 from __future__ import annotations
@@ -20,7 +21,7 @@ from engine.reading.talk.statements import names_sets_alone
 from engine.reading.values import Context, NoSets
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, texts_in_order
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, texts_in_order
 
 POINTING, WRONGLY, HAD, ONTO = (frozenset((cue,)) for cue in ("those", "wrongly", "had", "onbar"))
 SWAPPING, OTHERS = frozenset(("swapping",)), frozenset(("remaining",))
@@ -29,6 +30,9 @@ MARKED = MARKS | {K.RPE}
 LEAST_OF_SETS = 3
 THAT = frozenset(("that",))
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.THEN))
+JOINTS = CUTS | {K.AND}
+REACH_OF_THAT = 5
+VALUE_TOLD = frozenset((K.FILLER, K.NUMBER, K.REPS, K.KG, K.LB, K.ONLY))
 LINKS = frozenset((K.FILLER, K.WITH, K.OF, K.FOR, K.AT))
 UNITS = frozenset((K.REPS, K.KG, K.LB, K.NUMBER))
 ENDS = frozenset((K.STOP, K.COMMA))
@@ -39,6 +43,8 @@ def left_open(prepared: Prepared, context: Context) -> NoSets | None:
     if not context.recent:
         return None
     if not MARKED.isdisjoint(prepared.told) and _goes_on_behind_a_mark(prepared.spoken):
+        return nothing_changed(prepared, TWO_THINGS)
+    if K.NAME in prepared.told and _goes_on_with_another_lift(prepared.spoken):
         return nothing_changed(prepared, TWO_THINGS)
     if K.COUNT in prepared.told and _doubles_it(prepared.spoken):
         return unclear(prepared)
@@ -80,6 +86,17 @@ def _goes_on_behind_a_mark(pieces: Sequence[Piece]) -> bool:
     points = bool(head) and any_cued(head[0].text.split()[:1], THAT) and not bare
     sets = K.TIMES in behind or behind.count(K.NUMBER) >= LEAST_OF_SETS
     return marked and points and sets and K.NUMBER in behind and K.NOT not in behind
+
+
+def _goes_on_with_another_lift(pieces: Sequence[Piece]) -> bool:
+    """ "that was 7 and squat 100x5": the number is of the set that stands, and sets of a lift are told behind it."""
+    kinds = [piece.kind for piece in pieces[: REACH_OF_THAT + 1]]
+    cut = next((at for at, kind in enumerate(kinds) if kind in JOINTS), 0)
+    head, behind = pieces[:cut], kinds_in_order(pieces[cut + 1 :])
+    if not head or not any_cued(head[0].text.split()[:1], THAT) or not any(map(is_be, head)):
+        return False
+    told = kinds[:cut].count(K.NUMBER) == 1 and set(kinds[:cut]) <= VALUE_TOLD
+    return told and behind[:1] == [K.NAME] and (K.TIMES in behind or behind.count(K.NUMBER) >= LEAST_OF_SETS)
 
 
 def _doubles_it(pieces: Sequence[Piece]) -> bool:

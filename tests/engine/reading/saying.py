@@ -141,12 +141,12 @@ class Conversation:
         changed = {record.id: done for record, done in correction.changed}
         removed = {record.id for record in correction.removed}
         self.amended = bool(changed)
-        moved = {record.id for record in correction.moved}
+        moved = {record.id: day for record, day in correction.moved}
         self.log = [
             replace(
                 record,
                 done=changed.get(record.id, record.done),
-                on=correction.moved_to if record.id in moved and correction.moved_to else record.on,
+                on=moved.get(record.id, record.on),
             )
             for record in self.log
             if record.id not in removed
