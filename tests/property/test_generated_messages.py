@@ -52,6 +52,21 @@ def test_a_line_end_alone_points_at_no_set(text):
     assert not isinstance(read(text, AFTER_SETS, KNOWN), Correction)
 
 
+CORRECTIONS = """
+the 60x8 felt heavy|that 100x5 was a warm up|first one 70 the rest 80|62.5 not 60 and 7 not 8|no not yesterday it was today
+last two of the squats were 4|delete the last rep of the squat|move the squat to tuesday and the row to friday
+squat 5 per leg each|bench with a close grip 60x8 as heavy as last time|it was dumbbells 25 each|set 2 was 7 reps not 8
+"""
+
+
+@pytest.mark.parametrize("text", [text for line in CORRECTIONS.strip().splitlines() for text in line.split("|")])
+def test_a_line_end_at_any_place_of_a_correction_raises_nothing(text):
+    words = text.split()
+    broken = [" ".join(words[:at]) + "\n" + " ".join(words[at:]) for at in range(len(words) + 1)]
+
+    assert all(read(told, AFTER_SETS, KNOWN) is not None for told in broken)
+
+
 def test_the_messages_are_read_against_sets_that_stand_and_against_none():
     known = [context for _, context in islice(messages(2), 50)]
 

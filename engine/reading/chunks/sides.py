@@ -10,7 +10,7 @@ from engine.reading.chunks.announced_sets import AnnouncedChunks
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, last_word
 from engine.values.sets import Side
 
 BODY_PARTS = frozenset((K.JOINT, K.MUSCLE, K.PAIN, K.SORE))
@@ -86,7 +86,7 @@ class SidedChunks(AnnouncedChunks):
         number = found[1].factors[0][-1] if alone else None
         bare = number is not None and number is self.pieces[self.at - 1] and number.role is Role.BARE
         small = bare and number is not None and number.value <= MOST_LOADED_REPS
-        return small and is_cued(piece.text.split()[-1], ONE_LEG)
+        return small and is_cued(last_word(piece), ONE_LEG)
 
     def _of_the_body(self) -> bool:
         """ "right hip pinching": a side of the body that is no side of a set."""

@@ -10,13 +10,13 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.corrections.correcting import Told, cue_at
-from engine.reading.corrections.parts import MOST_PARTS, first_word, is_be
+from engine.reading.corrections.parts import MOST_PARTS, is_be
 from engine.reading.latest_sets import run_of_it
 from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, first_word
 
 WAS_FINE = "says that a set was right after all"
 WAS_LIKE = "talk: what sets that stand were like"

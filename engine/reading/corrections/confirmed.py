@@ -8,11 +8,11 @@ The number is one that stands already: of the sets, of their reps, or of all rep
 from __future__ import annotations
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import first_word, is_all
+from engine.reading.corrections.parts import is_all
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, first_word
 from engine.values.sets import SetRecord
 
 AROUND = frozenset(

@@ -13,7 +13,7 @@ from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.words.cues import any_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, last_word
 from engine.reading.words.token_walk import KNOWN
 
 CLASSES = (
@@ -43,13 +43,13 @@ def _with_today_apart(pieces: list[Piece]) -> list[Piece]:
     first = pieces[0] if pieces else None
     if first is None or first.kind is not K.NEVER or not any(map(_is_past, pieces[1:])):
         return pieces
-    if _meaning(first.text.split()[-1]) is not K.TODAY:
+    if _meaning(last_word(first)) is not K.TODAY:
         return pieces
-    return [first._replace(kind=K.NOT), first._replace(kind=K.TODAY, text=first.text.split()[-1]), *pieces[1:]]
+    return [first._replace(kind=K.NOT), first._replace(kind=K.TODAY, text=last_word(first)), *pieces[1:]]
 
 
 def _is_past(piece: Piece) -> bool:
-    return piece.kind in DATED and _meaning(piece.text.split()[-1]) in PAST
+    return piece.kind in DATED and _meaning(last_word(piece)) in PAST
 
 
 def _as_past(piece: Piece) -> Piece:

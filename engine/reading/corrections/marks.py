@@ -8,7 +8,7 @@ from dataclasses import replace
 from engine.reading.corrections.clauses import clauses
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.kinds_of_sets import kind_told
-from engine.reading.corrections.parts import Part, first_word, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
 from engine.reading.corrections.sets_having import having
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import run_of_it
@@ -16,11 +16,12 @@ from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, first_word
 from engine.reading.words.token_walk import KNOWN
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 MARKS = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP))
+DENYING = frozenset((K.NOT, K.DENY))
 ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "die", "das", "el", "la", "le"))
 
 
@@ -173,7 +174,13 @@ def _leads_to(piece: Piece) -> bool:
 
 
 def marks_of(clause: Sequence[Piece]) -> list[Piece]:
-    return [piece for piece in clause if piece.kind in MARKS]
+    """The marks that the clause tells; "it was 7, no warm up" tells none."""
+    return [piece for at, piece in enumerate(clause) if piece.kind in MARKS and not _is_denied(clause[:at])]
+
+
+def _is_denied(ahead: Sequence[Piece]) -> bool:
+    said = [piece for piece in ahead if piece.kind is not K.FILLER or is_be(piece)]
+    return bool(said) and said[-1].kind in DENYING
 
 
 def mark(told: Told, marks: Sequence[Piece], part: Part) -> bool:

@@ -14,7 +14,7 @@ from engine.reading.corrections.sets_having import having
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, first_word, last_word
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
@@ -51,7 +51,7 @@ def with_named_by_numbers(pieces: list[Piece], context: Context, *, asked: bool)
 def names_none(pieces: Sequence[Piece]) -> bool:
     """ "the 60x8 was a warm-up", where no such set stands: no new set is told so, but one that was to be there."""
     at = _place(pieces, asked=False)
-    if at is None or not at or not is_cued(pieces[at - 1].text.split()[-1], THE):
+    if at is None or not at or not is_cued(last_word(pieces[at - 1]), THE):
         return False
     behind = pieces[at + 3 :]
     return any(piece.kind in MARKED or piece.kind in DENYING for piece in behind) and is_be(behind[0])
@@ -83,9 +83,9 @@ def _names_a_set(pieces: Sequence[Piece], at: int, *, asked: bool) -> bool:
     if not all(piece.kind in AHEAD and not is_be(piece) for piece in pieces[:at]):
         return False
     behind = next((piece for piece in pieces[at + 3 :] if piece.kind not in (K.KG, K.LB)), None)
-    article = at > 0 and is_cued(pieces[at - 1].text.split()[-1], THE)
+    article = at > 0 and is_cued(last_word(pieces[at - 1]), THE)
     if behind is None or (asked and article):
         return asked and article
     denied = behind.kind in DENYING or (behind.kind is K.NOTE and len(behind.text.split()) > 1)
-    felt = article and (behind.kind in MARKED or is_cued(behind.text.split()[0], FELT))
+    felt = article and (behind.kind in MARKED or is_cued(first_word(behind), FELT))
     return is_be(behind) or denied or felt

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import first_word, is_be
+from engine.reading.corrections.parts import is_be
 from engine.reading.latest_sets import run_of_it
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.pieces import first_word
 
 AN = frozenset(("an",))
 SEVERAL = 2

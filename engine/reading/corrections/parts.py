@@ -32,7 +32,7 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.phrasebook import phrasebook
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, first_word
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
@@ -234,11 +234,6 @@ def says_all(piece: Piece) -> bool:
     return is_cued(first_word(piece), ALL_OF_THEM)
 
 
-def first_word(piece: Piece) -> str:
-    """The first word of the piece; empty for a line end, which has none."""
-    return next(iter(piece.text.split()), "")
-
-
 def _name(part: Part, pieces: Sequence[Piece], context: Context) -> None:
     """The exercise named; where several are, the one that was done."""
     named = [piece.names for piece in pieces if piece.kind is K.NAME]
@@ -259,6 +254,7 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
     after = pieces[at + 1] if at + 1 < len(pieces) else None
     behind = pieces[at + 2].kind if at + 2 < len(pieces) else None
     counts = after is not None and after.kind is K.NUMBER and _counts_sets(after, behind)
+    counts = counts and not _is_put_right(after, pieces[at + 2 : at + 4])
     if after is not None and counts and (_is_so_many(after, group) or _are_first(piece, after, pieces[at + 2 :])):
         count = int(after.value)
         part.used.append(after)
@@ -279,6 +275,12 @@ def _are_first(piece: Piece, number: Piece, behind: Sequence[Piece]) -> bool:
 MOST_FIRST = 5
 
 
+def _is_put_right(number: Piece | None, behind: Sequence[Piece]) -> bool:
+    """ "last set 4 not 5": the number is what the set came to; "last two not 5 but 4" counts sets."""
+    bare = number is not None and number.role is Role.BARE and not number.spelled
+    return bare and [piece.kind for piece in behind] in DENYING
+
+
 def _is_so_many(number: Piece, group: list[SetRecord]) -> bool:
     """Whether there are so many sets; "last set 8, not 9" tells reps."""
     return number.spelled or number.role is Role.SETS or number.value <= len(group)
@@ -292,6 +294,7 @@ def _counts_sets(number: Piece, behind: K | None) -> bool:
 
 SPANS = frozenset(("upto", "through"))
 PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME))
+DENYING = ([K.NOT, K.NUMBER], [K.DENY, K.NUMBER])
 
 
 def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:

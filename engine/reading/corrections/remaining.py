@@ -16,7 +16,7 @@ from engine.reading.marks.felt import is_effort
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, last_word
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 PLACES = frozenset((K.FIRST, K.LAST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.SETS))
@@ -61,7 +61,7 @@ def _is_tied(pieces: Sequence[Piece], at: int) -> bool:
     return (
         article
         or several
-        or any(piece.kind in TYING or spoken(piece.text.split()[-1]) in book.copulas for piece in behind if piece.text)
+        or any(piece.kind in TYING or spoken(last_word(piece)) in book.copulas for piece in behind if piece.text)
     )
 
 

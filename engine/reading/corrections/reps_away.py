@@ -18,7 +18,7 @@ from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, last_word
 from engine.values.sets import SetRecord
 
 ONE = frozenset(("an",))
@@ -84,7 +84,7 @@ def _amount(pieces: Sequence[Piece], at: int) -> Amount | None:
     if piece.kind is K.NUMBER and piece.role is Role.REPS:
         several = 1 <= piece.value <= MOST_CHANGED and not (before and is_cued(before.text, THE))
         return Amount(int(piece.value), at, at + 1) if several and piece.value % 1 == 0 else None
-    if piece.kind in ENDS and is_cued(piece.text.split()[-1], REP):
+    if piece.kind in ENDS and is_cued(last_word(piece), REP):
         return Amount(1, at, at + 1, end=True)
     if piece.kind is not K.REPS or before is None:
         return None

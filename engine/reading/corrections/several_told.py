@@ -17,6 +17,7 @@ from engine.reading.corrections.amid_talk import RENAMING, renames
 from engine.reading.corrections.parts import is_be
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
@@ -28,8 +29,7 @@ from engine.values.sets import SetDone, SetRecord
 Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 Span = tuple[int, int]
 ANDS = frozenset(("andword",))
-SAYING_SO = frozenset((K.NOT, K.DENY, K.ONLY))
-"""Words besides "was" that put something right."""
+DENYING, DENIED = frozenset((K.NOT, K.DENY)), frozenset((K.NUMBER, K.COUNT, K.NAME))
 DAYS = frozenset((K.WEEKDAY, K.YESTERDAY, K.DATE, K.AGO, K.TODAY))
 TOLD_BESIDE = DAYS | {K.NUMBER}
 NOTHING = Correction()
@@ -42,7 +42,7 @@ def several_told(prepared: Prepared, context: Context, catalogue: Catalogue, alo
     if not _may_tell_several(prepared):
         return None
     for told in _cut(prepared, context, catalogue):
-        if all(len(one.spoken) > 1 for one in told):  # a number or a name alone puts nothing right
+        if all(_words_that_say_so(one.spoken) for one in told):
             found = _one_by_one(told, context, catalogue, alone)
             if found is not None:
                 return found
@@ -55,7 +55,7 @@ def with_verb_shared(prepared: Prepared, context: Context, catalogue: Catalogue,
         return None
     for first, *others in _cut(prepared, context, catalogue):
         head, of_one = _head(first)
-        if head and not any(_says_so(piece) for one in others for piece in one.spoken):
+        if head and not any(_words_that_say_so(one.spoken) for one in others):
             told = [first, *[prepare(f"{head} {one.cleaned}", context, catalogue) for one in others]]
             found = _one_by_one(told, context, catalogue, alone, of_the_same=not of_one)
             if found is not None:
@@ -63,8 +63,12 @@ def with_verb_shared(prepared: Prepared, context: Context, catalogue: Catalogue,
     return None
 
 
-def _says_so(piece: Piece) -> bool:
-    return piece.kind in SAYING_SO or is_be(piece)
+def _words_that_say_so(pieces: Sequence[Piece]) -> int:
+    """How many words put something right: "was", "only", and "not" between what it was and what it was not."""
+    return sum(
+        piece.kind is K.ONLY or is_be(piece) or (piece.kind in DENYING and at > 0 and kind_at(pieces, at + 1) in DENIED)
+        for at, piece in enumerate(pieces)
+    )
 
 
 def _head(told: Prepared) -> tuple[str, bool]:
@@ -81,9 +85,7 @@ def _head(told: Prepared) -> tuple[str, bool]:
 
 
 def _may_tell_several(prepared: Prepared) -> bool:
-    said = [piece for piece in prepared.spoken if _says_so(piece)]
-    several = not prepared.told.isdisjoint(RENAMING) and not prepared.told.isdisjoint(TOLD_BESIDE)
-    return len(said) >= FEWEST or (several and bool(said))
+    return _words_that_say_so(prepared.spoken) >= FEWEST
 
 
 def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator[Sequence[Prepared]]:

@@ -16,7 +16,7 @@ from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.one_of_them import is_of_one_of_them
-from engine.reading.corrections.parts import THOSE, Part, first_word, is_be, part_told
+from engine.reading.corrections.parts import THOSE, Part, is_be, part_told
 from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.what_remains import part_of
@@ -25,7 +25,7 @@ from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, first_word
 from engine.reading.words.token_walk import KNOWN
 from engine.reading.words.tokens import HALF
 from engine.values.load import Basis

@@ -13,7 +13,7 @@ from __future__ import annotations
 from engine.reading.words.ahead import aside
 from engine.reading.words.cues import CUES_OF, cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, Role, kinds_in_order, texts_in_order
+from engine.reading.words.pieces import COUNTED, Piece, Role, first_word, kinds_in_order, texts_in_order
 from engine.values.effort import TOP_OF_SCALE
 
 JOINED = frozenset((K.TIMES, K.FOR, K.AT))
@@ -80,7 +80,7 @@ def _behind_what_is_compared(pieces: list[Piece], kinds: list[K], at: int, numbe
     if pieces[at].kind is K.NOT_DATE and "compared" not in CUES_OF[pieces[at].text]:
         return at
     said = _said_before(pieces, at)
-    felt = any(is_cued(word.text.split()[0], FEELING) for word in said)
+    felt = any(is_cued(first_word(word), FEELING) for word in said)
     if not felt and (COUNTED.isdisjoint(kinds[:at]) or not _is_of_quality(pieces[at], said)):
         return at
     if kinds[number + 1 : number + 2] and kinds[number + 1] in JOINED and kinds[number + 2 : number + 3] == [K.NUMBER]:

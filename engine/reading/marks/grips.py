@@ -8,7 +8,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, first_word
 from engine.values.exercise import Pattern
 from engine.values.ids import ExerciseName
 
@@ -49,7 +49,7 @@ def _movements(names: Sequence[ExerciseName], catalogue: Catalogue) -> set[tuple
 
 def _goes_on(pieces: list[Piece], at: int, before: Piece) -> bool:
     """Whether the grip stands right behind numbers or the lift, or that was told with a grip of its own."""
-    told = is_cued(before.text.split()[0], GRIPS) and pieces[at - 1].kind in PARTING
+    told = is_cued(first_word(before), GRIPS) and pieces[at - 1].kind in PARTING
     alone = pieces[at - 1].kind in BEFORE_A_REMARK and kind_at(pieces, at + 1) in ENDS
     return at > 0 and (pieces[at - 1].kind is K.NUMBER or told or alone or _is_headed(pieces, at, before))
 

@@ -43,7 +43,7 @@ from engine.reading.values import Act, Context
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, first_word
 from engine.reading.words.spoken_clauses import Words, is_said
 from engine.reading.words.tokens import Token, tokenize
 
@@ -193,7 +193,7 @@ def _asks(piece: Piece, book: Phrasebook) -> bool:
 
 
 def _opens(piece: Piece, book: Phrasebook) -> bool:
-    return piece.text.split()[0] in book.openers
+    return first_word(piece) in book.openers
 
 
 NAMING = frozenset((K.NAME, K.DATE))

@@ -26,7 +26,7 @@ from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
-from engine.reading.words.pieces import COUNTED, Piece, Role, is_one_word, kinds_of
+from engine.reading.words.pieces import COUNTED, Piece, Role, first_word, is_one_word, kinds_of
 from engine.reading.words.tokens import Token
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
@@ -122,7 +122,7 @@ def speaks_of_several(pieces: Sequence[Piece]) -> bool:
     count, said = told[1], told[2:]
     several = count.role is Role.BARE and 1 < count.value <= MOST_SPOKEN_OF
     had = K.RESERVE_LEFT in [piece.kind for piece in said] or told[0].kind is K.FIRST
-    had = had or ((said[0].kind in HAVING or is_cued(said[0].text.split()[0], KIT)) and count.value <= MOST_HAVING)
+    had = had or ((said[0].kind in HAVING or is_cued(first_word(said[0]), KIT)) and count.value <= MOST_HAVING)
     plainly = count.spelled or had or any(piece.text in PLURAL for piece in said)
     return several and plainly and {piece.kind for piece in said} <= OF_A_REMARK and said[-1].kind in ENDS_OF_A_REMARK
 

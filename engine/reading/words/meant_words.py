@@ -24,11 +24,13 @@ class MeantWords:
         }
         self.slips = slips_of(self.named)
 
-    def meant(self, word: str) -> tuple[Meaning, ...]:
+    def meant(self, word: str, *, first_letter_stands: bool = False) -> tuple[Meaning, ...]:
         """What the words that this one is a slip of mean; more than one where they differ."""
         if len(word) < self.shortest:
             return ()
         near = [known for known in self.slips.near(word) if known in self.named and known != word]
+        if first_letter_stands:
+            near = [known for known in near if known[0] == word[0]]
         return tuple(dict.fromkeys(self.named[known] for known in near if _is_slip(word, known)))
 
 

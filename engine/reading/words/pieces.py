@@ -87,6 +87,16 @@ def is_one_word(piece: Piece) -> bool:
     return piece.end - piece.start == len(piece.text)
 
 
+def first_word(piece: Piece) -> str:
+    """The first word of the piece; empty for a line end, which has none."""
+    return next(iter(piece.text.split()), "")
+
+
+def last_word(piece: Piece) -> str:
+    """The last word of the piece; empty for a line end, which has none."""
+    return next(reversed(piece.text.split()), "")
+
+
 def kinds_of(pieces: Iterable[Piece]) -> set[K]:
     """The kinds that these pieces are of."""
     return set(map(KIND, pieces))

@@ -20,6 +20,9 @@ conventional deadlift 5 at 72 kg warmup, 3 at 102 kg warmup, 1 at 132 kg, 3 at 1
 ohp 42x8 | 8 | 7 | all three at 37.5 => barbell overhead press 2×8 at 37.5 kg, 7 at 37.5 kg
 bench 62x8 | bench 62 9 7 all to failure => \
 barbell bench press 8 at 62 kg, 9 at 62 kg to failure, 7 at 62 kg to failure
+bench 4x5 80 | last set 4 not 5 => barbell bench press 3×5 at 80 kg, 4 at 80 kg
+bench 4x5 80 | last 3 not 5 => barbell bench press 3×5 at 80 kg, 3 at 80 kg
+deadlift 160x2x4 | four dobules => conventional deadlift 4×2 at 160 kg
 ohp 3x8 42 | all 8 at 37.5 => barbell overhead press 3×8 at 37.5 kg
 """
 

@@ -22,6 +22,9 @@ to failrue: hammers 12s 11 9 => hammer curl 11 at 12 kg each to failure, 9 at 12
 barbell curl 20kg 11 9 to failur => barbell curl 11 at 20 kg, 9 at 20 kg to failure
 plank 2x1 miunte => plank 2×60 s
 bench 95 x 5, 2 reps in resreve => barbell bench press 5 at 95 kg 2 in reserve
+squat 100 4 tripples => barbell back squat 4×3 at 100 kg
+deadlift 160, four dobules => conventional deadlift 4×2 at 160 kg
+squat 3x5 80, slept 3 nights => barbell back squat 3×5 at 80 kg
 Bankdrücken 80x5 Muskelversgaen => barbell bench press 5 at 80 kg to failure
 """),
 )
