@@ -53,7 +53,8 @@ def test_a_line_end_alone_points_at_no_set(text):
 
 
 CORRECTIONS = """
-the 60x8 felt heavy|that 100x5 was a warm up|first one 70 the rest 80|62.5 not 60 and 7 not 8|no not yesterday it was today
+the 60x8 felt heavy|that 100x5 was a warm up|first one 70 the rest 80|62.5 not 60 and 7 not 8|no not yesterday but today
+in the999999x999999 tank٣x٤ x +20 ①-|the999x999 tank3x4 x 20
 last two of the squats were 4|delete the last rep of the squat|move the squat to tuesday and the row to friday
 squat 5 per leg each|bench with a close grip 60x8 as heavy as last time|it was dumbbells 25 each|set 2 was 7 reps not 8
 """
