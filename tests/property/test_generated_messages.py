@@ -54,7 +54,6 @@ def test_a_line_end_alone_points_at_no_set(text):
 
 CORRECTIONS = """
 the 60x8 felt heavy|that 100x5 was a warm up|first one 70 the rest 80|62.5 not 60 and 7 not 8|no not yesterday but today
-in the999999x999999 tank٣x٤ x +20 ①-|the999x999 tank3x4 x 20
 last two of the squats were 4|delete the last rep of the squat|move the squat to tuesday and the row to friday
 squat 5 per leg each|bench with a close grip 60x8 as heavy as last time|it was dumbbells 25 each|set 2 was 7 reps not 8
 """
@@ -66,6 +65,10 @@ def test_a_line_end_at_any_place_of_a_correction_raises_nothing(text):
     broken = [" ".join(words[:at]) + "\n" + " ".join(words[at:]) for at in range(len(words) + 1)]
 
     assert all(read(told, AFTER_SETS, KNOWN) is not None for told in broken)
+
+
+def test_a_sign_put_in_between_without_letters_raises_nothing():
+    assert read("in the999999x999999 tank٣x٤ \u200bx +20 ①- ", AFTER_SETS, KNOWN) is not None
 
 
 def test_the_messages_are_read_against_sets_that_stand_and_against_none():

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import RENAMING, renames
@@ -21,7 +22,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, kinds_in_order
 from engine.reading.words.spoken_clauses import clauses_of
 from engine.values.ids import SetId
 from engine.values.sets import SetDone, SetRecord
@@ -96,8 +97,18 @@ def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator
     for way in ways:
         spans = [span for one in signs for span in _parted(one, way)]
         clauses = [clause for start, end in spans if (clause := prepared.cleaned[start:end].strip(" .,"))]
-        if FEWEST <= len(clauses) <= MOST:
-            yield [prepare(clause, context, catalogue) for clause in clauses]
+        told = [prepare(clause, context, catalogue) for clause in clauses] if FEWEST <= len(clauses) <= MOST else []
+        if told and not any(_is_in_a_list(one.spoken, after.spoken) for one, after in pairwise(told)):
+            yield told
+
+
+def _is_in_a_list(before: Sequence[Piece], after: Sequence[Piece]) -> bool:
+    """Whether the cut parts a list of numbers: "it was 8, 8 and 7"; "72.5 not 70 and 7 not 8" is none."""
+    if before[-1].kind is not K.NUMBER or after[0].kind is not K.NUMBER:
+        return False
+    kinds = kinds_in_order(before)
+    one = kinds.count(K.NUMBER) == 1 or kinds[-2] in DENYING
+    return not one or kind_at(after, 1) not in DENYING
 
 
 def _joins(piece: Piece) -> bool:
