@@ -14,7 +14,7 @@ from engine.catalogue.typos import LONGEST_MENDED, remainders
 from engine.catalogue.word_order import LITTLE
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
-from engine.reading.words.pieces import COUNTED, Piece
+from engine.reading.words.pieces import COUNTED, Piece, is_one_word
 from engine.values.ids import ExerciseName
 
 MOST_WORDS = 5
@@ -110,18 +110,25 @@ def _windows(out: list[Piece], at: int, catalogue: Catalogue) -> Iterator[tuple[
         high += 1
     for length in range(min(MOST_WORDS, high - low), 0, -1):
         for start in range(max(low, at - length + 1), min(at, high - length) + 1):
-            if is_word_of_names(out[start], catalogue) and is_word_of_names(out[start + length - 1], catalogue):
+            if _may_end(out[start], catalogue) and _may_end(out[start + length - 1], catalogue):
                 yield start, start + length
 
 
 def _goes_on(out: list[Piece], at: int, catalogue: Catalogue) -> bool:
     """Whether a name may go on here: a word, or between two pieces a little one or a hyphen ("kh-bankdruekcen")."""
     piece = out[at]
-    if is_word_of_names(piece, catalogue):
+    if _may_end(piece, catalogue):
         return True
     if not 0 < at < len(out) - 1:
         return False
     return is_hyphen(out, at) or piece.kind is K.AND or plain_word(piece.text) in LITTLE
+
+
+def _may_end(piece: Piece, catalogue: Catalogue) -> bool:
+    """Whether a name may begin or end with it; "face puls" ends with a word of something else, a slip from "pulls"."""
+    if is_word_of_names(piece, catalogue):
+        return True
+    return piece.kind is K.UNRELATED and is_one_word(piece) and _is_near(piece.text, catalogue)
 
 
 def is_hyphen(out: list[Piece], at: int) -> bool:

@@ -36,10 +36,30 @@ def with_named_sets(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with words for their place in a session ahead of the numbers that count
     them, and with names of reps put to their counts and their loads.
     """
+    if K.SETS in kinds and K.NAME in kinds:
+        pieces = _without_places_ahead(pieces)
     if K.FILLER in kinds and K.NUMBER in kinds:
         pieces = _with_all_counted(_with_places_ahead(pieces))
     named = K.COUNT in kinds or (K.SETS in kinds and K.OF in kinds)
     return _with_counts_named(pieces) if named and K.TOTAL not in kinds else pieces
+
+
+def _without_places_ahead(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, without "set 3" ahead of a lift and one set of it: "set 3 bench 80x4" is no three sets."""
+    kinds = kinds_in_order(pieces)
+    gone: set[int] = set()
+    for at in places_of(K.SETS, kinds):
+        heads = at == 0 or kinds[at - 1] in ENDS
+        if not heads or kinds[at + 1 : at + 6] != ONE_SET_OF_A_LIFT or kind_at(pieces, at + 6) is K.TIMES:
+            continue
+        place, load = pieces[at + 1], pieces[at + 3]
+        cues = CUES_OF[pieces[at].text]
+        if "setword" in cues and "alsosets" not in cues and place.value <= MOST_SETS < load.value:
+            gone |= {at, at + 1}
+    return [piece for at, piece in enumerate(pieces) if at not in gone] if gone else pieces
+
+
+ONE_SET_OF_A_LIFT = [K.NUMBER, K.NAME, K.NUMBER, K.TIMES, K.NUMBER]
 
 
 def _with_counts_named(pieces: list[Piece]) -> list[Piece]:

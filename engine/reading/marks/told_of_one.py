@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.marks.reps_retold import with_reps_retold
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -24,8 +25,9 @@ REACH = 3
 
 def with_results_of_one(pieces: list[Piece], told: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with the verb of such a sentence made the word that heads a result, and
-    "but" a separator.
+    "but" a separator; and with reps that are told again (`reps_retold.py`).
     """
+    pieces = with_reps_retold(pieces, told)
     if told.isdisjoint(ONE_OF_THEM):
         return pieces
     out = list(pieces)

@@ -23,11 +23,13 @@ from engine.reading.talk.statements import (
     may_count_others,
 )
 from engine.reading.talk.supposed import may_be_supposed
+from engine.reading.talk.undone_after_all import may_be_undone
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody, possessor
+from engine.reading.words.pieces import kinds_in_order, places_of
 
 SHORTEST, LONGEST = 3, 14
 """Letters of a name; shorter words in front of a colon are labels. Common practice, no source."""
@@ -41,7 +43,9 @@ def asked_whose(logged: Logged, prepared: Prepared, context: Context) -> Logged 
     if denied or _may_be_ahead(prepared) or _is_a_habit(prepared) or _is_stated(prepared):
         return asked_if_done(logged, prepared)
     name = _named(prepared, context) or _told_of_others(prepared) or _told_as_theirs(prepared, context)
-    if not name or ("\n" in prepared.cleaned.strip() and not _heads_all(prepared)):
+    name = name if name and ("\n" not in prepared.cleaned.strip() or _heads_all(prepared)) else ""
+    name = name or _heads_some(prepared, context)
+    if not name:
         return logged
     label = label_of(logged.sets)
     other = "somebody else" if not NOBODY_NAMED.isdisjoint(CUES_OF[name.lower()]) else possessor(name)
@@ -57,6 +61,33 @@ def _heads_all(prepared: Prepared) -> bool:
     return CUES_OF[prepared.spoken[0].text] <= MAY_BE_A_NAME  # "planned:" heads a plan
 
 
+def _heads_some(prepared: Prepared, context: Context) -> str:
+    """ "squat 100x5 // tom: // bench 80x5": who heads a later part, as typed; empty where nobody may."""
+    if not prepared.told >= LABELLED:
+        return ""
+    kinds = kinds_in_order(prepared.spoken)
+    for at in places_of(K.COLON, kinds):
+        heads = at > 1 and kinds[at - 2] in PARTING and kinds[at - 1] is K.PLAIN
+        if heads and kinds[at + 1 : at + 2] in HEADED:
+            word = prepared.spoken[at - 1]
+            typed = prepared.cleaned[word.start : word.end]
+            if is_somebody(word) and CUES_OF[word.text] <= MAY_BE_A_NAME and _is_another(typed, context):
+                return typed
+    return ""
+
+
+def _is_another(typed: str, context: Context) -> bool:
+    """Whether it is as long as a name, and not her own."""
+    return typed.isalpha() and SHORTEST <= len(typed) <= LONGEST and typed.casefold() not in _own_names(context)
+
+
+def _own_names(context: Context) -> list[str]:
+    return context.called.casefold().split()
+
+
+LABELLED = frozenset((K.PLAIN, K.COLON))
+PARTING = frozenset((K.LINE, K.COMMA, K.STOP))
+HEADED = ([K.LINE], [K.NAME])
 A_TURN = [K.PLAIN, K.COLON, K.LINE]
 MAY_BE_A_NAME = frozenset(("alsoaname",))
 
@@ -82,6 +113,8 @@ def _may_be_ahead(prepared: Prepared) -> bool:
         return False
     pieces = prepared.spoken
     if may_be_on_for_a_day(pieces) or may_head_a_plan(pieces) or may_be_supposed(pieces):
+        return True
+    if may_be_undone(pieces, prepared.cleaned):
         return True
     return may_be_ahead(prepared.spoken, prepared.tokens)
 
@@ -151,5 +184,4 @@ def _named(prepared: Prepared, context: Context) -> str:
     if first is None:
         return ""
     typed = prepared.cleaned[first.start : first.end]
-    own = typed.casefold() in context.called.casefold().split()
-    return typed if typed.isalpha() and SHORTEST <= len(typed) <= LONGEST and not own else ""
+    return typed if _is_another(typed, context) else ""

@@ -9,6 +9,14 @@ from tests.engine.reading.saying import readings, said
 TOLD = """
 no squat 5x5 100 today, gym closed => ask: barbell back squat 5×5 at 100 kg
 kein squat 5x5 100 heute => ask: barbell back squat 5×5 at 100 kg
+had squat 5x5 100 today but ran out of time => ask: barbell back squat 5×5 at 100 kg
+hatte heute kniebeuge 5x5 100 aber studio zu => ask: barbell back squat 5×5 at 100 kg
+squat 5x5 100 but gym closed => ask: barbell back squat 5×5 at 100 kg
+присед 5х5 100 но зал закрыт => ask: barbell back squat 5×5 at 100 kg
+squat 5x5 100, skipped it => ask: barbell back squat 5×5 at 100 kg
+kniebeuge 5x5 100, ausgelassen => ask: barbell back squat 5×5 at 100 kg
+had squat 5x5 100 today but it was hard => barbell back squat 5×5 at 100 kg
+squat 5x5 100, skipped warm up => barbell back squat 5×5 at 100 kg
 no belt, squat 5x5 100 => barbell back squat 5×5 at 100 kg
 должен был присед 5х5 100, но зал закрыт => no sets
 планировал присед 5х5 100, но спина болела => no sets

@@ -98,7 +98,16 @@ def test_sets_done_as_planned_are_sets() -> None:
     assert said("leg press 3x10 120 as planned", TODAY) == "leg press 3×10 at 120 kg"
 
 
-@pytest.mark.parametrize("text", ["tom: bench 3x8 60", "tom:\nbench 3x8 60", "tom:\nbench 3x8 60\nsquat 5x5 100"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "tom: bench 3x8 60",
+        "tom:\nbench 3x8 60",
+        "tom:\nbench 3x8 60\nsquat 5x5 100",
+        "squat 5x5 100\n\ntom:\nbench 3x8 60",
+        "squat 5x5 100, tom: bench 3x8 60",
+    ],
+)
 def test_sets_behind_a_name_are_asked_about(text: str) -> None:
     outcome = read(text, TODAY, KNOWN)
 
