@@ -107,9 +107,11 @@ def _model(turn: Turn, exercise: ExerciseName, before: Sequence[SetRecord]) -> S
 
 
 def _kind(asked: Correction) -> ChangeKind:
-    if asked.moved:
+    if asked.changed or asked.added:
+        return ChangeKind.CORRECTION
+    if asked.moved and not asked.removed:
         return ChangeKind.MOVE
-    if asked.removed and not asked.changed and not asked.added:
+    if asked.removed and not asked.moved:
         return ChangeKind.DELETE
     return ChangeKind.CORRECTION
 

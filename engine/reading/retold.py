@@ -1,6 +1,7 @@
 """Sets told behind a group of the same lift with "i did": more of them, or what that group came to.
 
 retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets more, five more, or five in all
+       | FORGOTTEN "," sets "x" reps                  behind 3x5 "forgot one, 4x5" may be one set more, or four
        | ( DID | GOT ) reps reps ...      behind 3x8 "got 8 7 7", as many as there were sets
        | ONLY DID NUMBER                              "only did 2": of the sets before, or the reps of one more
 share  = NUMBER "/" NUMBER DONE | NUMBER "/10" | NUMBER ( "of" | "/" ) FEW
@@ -36,8 +37,10 @@ def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logge
         return _asked(logged, prepared) if _only_did(logged, prepared, context) else logged
     if len(logged.sets) < 2:
         return logged
-    crossed = K.TIMES in prepared.told and prepared.told <= PLAIN
-    told = _says_did(prepared) or (not crossed and K.GOT in prepared.told and K.THEN not in prepared.told)
+    forgot = K.TIMES in prepared.told and _forgot_some(logged, prepared, context)
+    crossed = forgot or (K.TIMES in prepared.told and prepared.told <= PLAIN)
+    listed = not crossed and K.GOT in prepared.told and K.THEN not in prepared.told
+    told = forgot or listed or _says_did(prepared)
     same = told and (_are_of_the_group(logged, context) if crossed else _are_its_reps(logged, prepared, context))
     return _asked(logged, prepared) if same else logged
 
@@ -60,6 +63,12 @@ def _says_did(prepared: Prepared) -> bool:
     told = [KNOWN[word].meaning for piece in prepared.spoken for word in piece.text.split()]
     next_ones = any(meaning is not None and meaning.kind is K.THEN for meaning in told)
     return not next_ones and any(is_cued(piece.text, DONE) for piece in prepared.spoken)
+
+
+def _forgot_some(logged: Logged, prepared: Prepared, context: Context) -> bool:
+    """ "forgot one, 4x5" behind three sets: the one more, or four more."""
+    forgot = any(is_cued(piece.text, FORGOTTEN) for piece in prepared.spoken)
+    return forgot and len(logged.sets) > len(latest_of_it(context))
 
 
 def _are_of_the_group(logged: Logged, context: Context) -> bool:
@@ -118,6 +127,7 @@ FEW = 6
 
 
 DONE = frozenset(("did", "finished"))
+FORGOTTEN = frozenset(("leftbehind",))
 
 
 def _is_a_step(prepared: Prepared, context: Context) -> bool:

@@ -144,3 +144,33 @@ def test_no_set_of_days_ago_goes_where_its_day_is_not_named(friday, words):
 
     assert "Nothing changed" in said(out)
     assert sum("bench" in name for name, *_ in friday.dated("ana")) == 2
+
+
+def test_a_set_more_and_another_day_told_at_once_are_one_step(friday):
+    told = said(friday.says("ana", "squat was 4 sets not 3, and that was yesterday"))
+    thursday = FRIDAY - timedelta(days=1)
+
+    assert [row for row in friday.dated("ana") if row[3] == thursday] == [
+        ("barbell back squat", 5, "100 kg", thursday)
+    ] * 4
+    assert "4×5 at 100 kg yesterday" in told
+
+    assert said(friday.says("ana", "undo")).startswith("Undone: the correction of barbell back squat.")
+    assert squats(friday) == {MONDAY: [(5, "90 kg")] * 3, FRIDAY: [(5, "100 kg")] * 3}
+
+
+def test_two_lifts_moved_to_two_days_at_once_are_one_step(friday):
+    friday.says("ana", "bench 2x8 62.5", "move the squat to tuesday and the bench to wednesday")
+    moved = sorted({(row[0], row[3]) for row in friday.dated("ana") if row[3] > MONDAY})
+
+    assert moved == [("barbell back squat", date(2026, 3, 3)), ("barbell bench press", date(2026, 3, 4))]
+
+    friday.says("ana", "undo")
+
+    assert {row[3] for row in friday.dated("ana")} == {MONDAY, FRIDAY}
+
+
+def test_sets_put_right_are_shown_in_the_order_they_were_done(friday):
+    friday.says("ana", "deadlift 60x8", "60x7")
+
+    assert "9, 6 at 60 kg" in said(friday.says("ana", "that was 6, and the first one 9"))

@@ -129,6 +129,8 @@ def _is_cued(told: Told) -> bool:
     also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
     if told.has("mean") or (_names_a_past_day(told) and (told.pieces[0].kind is K.FOR or any_cued(told.words, ASIDE))):
         return True  # "yesterday i mean", "for yesterday", "yesterday btw"
+    if len(told.pieces) == OF_THAT_DAY and is_cued(told.pieces[0].text, OF_A_DAY_PAST) and _names_a_past_day(told):
+        return True  # "from yesterday"
     if len(told.pieces) == DENIED and told.pieces[1].kind is K.NOT and told.kinds() <= DAY_DENIED:
         return True
     if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
@@ -136,6 +138,7 @@ def _is_cued(told: Told) -> bool:
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
 
 
+OF_A_DAY_PAST, OF_THAT_DAY = frozenset(("ofaday",)), 2
 DAY_DENIED = frozenset((K.DATE, K.NOT, K.TODAY, K.YESTERDAY))
 """What "yesterday, not today" holds."""
 DENIED = 3
