@@ -11,7 +11,7 @@ from bot.sessions import session_of, session_on
 from bot.turn import Turn
 from bot.words import WORD
 from engine.reading.announced_lift import lift_announced
-from engine.reading.announced_load import LoadTold, load_told
+from engine.reading.announced_load import LoadTold, is_near_enough, load_told
 from engine.reading.values import Context, Planned
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import any_cued
@@ -48,6 +48,7 @@ def context_of(turn: Turn) -> Context:
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
         announced=announced if len(announced) > 1 else (),
         told=_loads_told(turn, announced or ((doing,) if doing else ()), load, recent) if load is not None else {},
+        moved=load is not None and load.open,
         called=turn.me.name,
     )
 
@@ -108,10 +109,14 @@ def _loads_told(
     turn: Turn, lifts: Sequence[ExerciseName], told: LoadTold, recent: Sequence[SetRecord]
 ) -> Mapping[ExerciseName, Load]:
     """The load told alone as that of each of the lifts; a change of it is one of the lift lifted last alone."""
+    if told.open:
+        return {}
     if not told.by:
         loads = _on_its_basis(turn, lifts, Load(told.amount, told.unit or turn.unit))
         held = {name for name in loads if _is_held_by_hand(turn, name)}
-        return {name: load for name, load in loads.items() if name in held or not told.paired}
+        latest = _latest(recent)
+        near = latest is not None and is_near_enough(told.amount, latest.done.load)
+        return {name: load for name, load in loads.items() if (near if told.near else name in held or not told.paired)}
     latest = _latest(recent)
     changed = told.beside(latest.done.load) if latest is not None and lifts == (latest.done.exercise,) else None
     return {latest.done.exercise: changed} if latest is not None and changed is not None else {}

@@ -58,8 +58,8 @@ def _head(asked: Asked, text: str) -> str:
     match asked.doubt:
         case Doubt.EXERCISE:
             return f"Which {quoted(asked.typed or asked.term or text, 30)}?"
-        case Doubt.UNLIKELY_LOAD | Doubt.UNUSUAL_LOAD:
-            return f"{quoted(text)} is {asked.doubt.value}. Is it right?"
+        case Doubt.UNLIKELY_LOAD | Doubt.UNUSUAL_LOAD | Doubt.WHICH_LOAD:
+            return _of_the_load(asked, text)
         case Doubt.RANGE | Doubt.HOW_MANY:
             return f"How many {'sets ' if asked.doubt is Doubt.HOW_MANY else ''}did you do in {quoted(text)}?"
         case Doubt.NUMBERS | Doubt.EFFORT_OR_LOAD:
@@ -79,6 +79,12 @@ def _head(asked: Asked, text: str) -> str:
             return f"{asking.partition('? ')[0]}?" if several and "? " in asking else asking
         case _:
             assert_never(asked.doubt)
+
+
+def _of_the_load(asked: Asked, text: str) -> str:
+    if asked.doubt is Doubt.WHICH_LOAD:
+        return f"At which load did you do {quoted(text)}? Send it, as in 82.5, if it is not this one."
+    return f"{quoted(text)} is {asked.doubt.value}. Is it right?"
 
 
 def _whether(asked: Asked, text: str) -> str:

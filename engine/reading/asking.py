@@ -63,6 +63,7 @@ def question_of(doubt: Doubt, term: str, readings: Sequence[Reading]) -> str:
         Doubt.DAY: f"Are these sets of {term}",
         Doubt.MORE: "Are these more sets",
         Doubt.HOW_MANY: "How many sets were that",
+        Doubt.WHICH_LOAD: "At which load was that",
         Doubt.WHOSE: f"Whose sets are these, yours or {term}’s",
         Doubt.WORDS: f"I do not understand “{term}” in it. Is this right without it",
     }

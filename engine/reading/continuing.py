@@ -200,8 +200,8 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
         return None
     if (several := _more_sets_of(pieces, numbers, done)) is not None:
         return several
-    if any(a.kind is K.NUMBER and a.role is Role.LOAD and b.kind is K.MORE for a, b in pairwise(pieces)):
-        return None  # "2kg more" is no load of two kilos
+    if any(_is_put_on(a, b, done) for a, b in pairwise(pieces)):
+        return None
     loads = [number for number in numbers if _is_load(number, pieces, done)]
     counts = [number for number in numbers if number not in loads]
     if len(loads) == len(counts) == 1 and _more_reps(counts[0], pieces):
@@ -218,6 +218,14 @@ def _again(pieces: Sequence[Piece], done: SetDone) -> Logged | Act | None:
     if loads:
         return Logged((_at(done, loads[0]),) * count, why="the latest set at another load")
     return Act("repeat", exercise=done.exercise, count=count if counts else None) if K.NAME in kinds else None
+
+
+def _is_put_on(piece: Piece, after: Piece, done: SetDone) -> bool:
+    """ "2kg more", "another 5kg" and "noch 2,5 kg" behind a hundred: what is put on, and no set at it."""
+    if piece.kind is K.NUMBER:
+        return piece.role is Role.LOAD and after.kind is K.MORE
+    loaded = done.load is not None and done.load.basis is not Basis.BODY and done.load.amount > 4 * after.value
+    return piece.kind is K.ANOTHER and after.role is Role.LOAD and loaded
 
 
 def _is_far_below(number: Piece, done: SetDone) -> bool:

@@ -35,6 +35,7 @@ IN_DOUBT = {
     Doubt.DAY: "of which day is it?",
     Doubt.MORE: "are these more sets?",
     Doubt.HOW_MANY: "how many sets were that?",
+    Doubt.WHICH_LOAD: "at which load?",
     Doubt.NUMBERS: "{ways}?",
     Doubt.WORDS: "there are words in it that may change the sets; send each set with its reps",
 }

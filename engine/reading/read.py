@@ -18,6 +18,7 @@ from engine.reading.bracketed_efforts import with_efforts_in_brackets
 from engine.reading.chunks.repeats import SAYS_WEIGHT
 from engine.reading.continuing import gone_on, in_hand, with_latest_in_hand
 from engine.reading.corrections.corrections import correction_of
+from engine.reading.corrections.nothing_changed import SURELY
 from engine.reading.days.dates import said_freely
 from engine.reading.days_in_doubt import asked_if_that_day, without_a_day_ahead
 from engine.reading.entries.entry import Entry
@@ -27,6 +28,7 @@ from engine.reading.lift_before import asked_if_other_lift
 from engine.reading.marks.efforts import with_efforts
 from engine.reading.marks.left_out_ahead import MAY_LEAVE_OUT, with_left_out
 from engine.reading.marks.pain import MAY_TELL_PAIN, tells_pain
+from engine.reading.moved_load import AT_WHICH_LOAD, asked_at_which_load
 from engine.reading.noted import NOTED, note_of
 from engine.reading.one_named import with_one_named
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
@@ -69,19 +71,22 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     if further is not None:
         return _done(further, prepared, context, catalogue) if further.name == UNCLEAR else further
     meant = _about_what_stands(prepared, context, catalogue)
-    if isinstance(meant, Correction | Act):
+    if isinstance(meant, Correction | Act) or (isinstance(meant, NoSets) and meant.why in SURELY):
         return meant
     again = _by_name(prepared, context, catalogue)
     if again is not None:
         return again
     asked = request_of(prepared, context, catalogue)
     if asked is not None:
+        if asked.name == "repeat" and context.moved:
+            return NoSets(unread=(Unread(prepared.cleaned.strip(), AT_WHICH_LOAD),), why=AT_WHICH_LOAD)
         return _done(asked, prepared, context, catalogue) if asked.name in SAID_WITH_MORE else asked
     if isinstance(meant, NoSets):
         return replace(meant, pain=tells_pain(prepared.pieces))
     outcome = _told(prepared, context, catalogue)
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    outcome = asked_at_which_load(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_other_lift(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = without_a_day_ahead(outcome, prepared, context) if isinstance(outcome, Logged) else outcome

@@ -12,10 +12,11 @@ A word for more ("another", "then") or a load of its own makes them new ones. Pa
 
 from __future__ import annotations
 
+from engine.reading.announced_load import is_held_up
 from engine.reading.asking import question_of
 from engine.reading.latest_sets import latest_of_it
 from engine.reading.prepare import Prepared
-from engine.reading.values import Asked, Context, Doubt, Logged, Reading
+from engine.reading.values import Asked, Context, Doubt, Logged, NoSets, Reading, Unread
 from engine.reading.wording import label_of
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -96,9 +97,14 @@ def _are_its_reps(logged: Logged, prepared: Prepared, context: Context) -> bool:
     return today and alone and len(group) == 1 and first.exercise == latest[-1].done.exercise
 
 
-def asked_if_sets(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
+def asked_if_sets(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked | NoSets:
     """The sets, or the question whether a number or two alone are any: "2/5 done", "8/10", "up 5", "or 6"."""
-    if len(prepared.spoken) > LONGEST_ALONE or not (_is_a_share(prepared, context) or _is_a_step(prepared, context)):
+    if len(prepared.spoken) > LONGEST_ALONE:
+        return logged
+    if K.FILLER in prepared.told and context.recent and is_held_up(prepared.spoken):
+        shown = prepared.cleaned.strip()
+        return NoSets(unread=(Unread(shown, A_LOAD_ALONE),), why=A_LOAD_ALONE)
+    if not (_is_a_share(prepared, context) or _is_a_step(prepared, context) or _is_affirmed(prepared, context)):
         return logged
     reading = (Reading(logged.sets, 1.0, label_of(logged.sets)),)
     asked = question_of(Doubt.WHETHER, "", reading)
@@ -106,6 +112,26 @@ def asked_if_sets(logged: Logged, prepared: Prepared, context: Context) -> Logge
 
 
 LONGEST_ALONE = 4
+A_LOAD_ALONE = "no reps"
+
+
+def _is_affirmed(prepared: Prepared, context: Context) -> bool:
+    """ "8 reps yes", "8, yes", "yes 8 reps": of what stands, where nothing was asked, or one more set."""
+    if not context.recent or not prepared.told <= AFFIRMED:
+        return False
+    first, *others = (piece for piece in prepared.spoken if piece.kind not in (K.COMMA, K.STOP, K.REPS))
+    reps = K.REPS in prepared.told or any(piece.role is Role.REPS for piece in prepared.spoken)
+    if first.kind is not K.NUMBER:
+        return reps and _says_yes(first.text)
+    return len(others) == 1 and _says_yes(others[0].text)
+
+
+def _says_yes(word: str) -> bool:
+    return is_cued(word, YES) and not is_cued(word, CHATTER)
+
+
+AFFIRMED = frozenset((K.NUMBER, K.FILLER, K.REPS, K.COMMA, K.STOP))
+YES, CHATTER = frozenset(("yes",)), frozenset(("chatter",))
 
 
 def _is_a_share(prepared: Prepared, context: Context) -> bool:
@@ -138,7 +164,7 @@ def _is_a_step(prepared: Prepared, context: Context) -> bool:
         return False
     if pieces[0].kind is K.NAME or pieces[1].value > MOST_LOADED_REPS:
         return False
-    if is_cued(pieces[0].text, STEPS):
+    if is_cued(pieces[0].text, STEPS) or pieces[0].kind is K.TIMES_WORD:
         return True
     as_before = bool(context.recent) and context.recent[-1].done.reps == pieces[1].value
     return is_cued(pieces[0].text, ADDING) and pieces[1].value % PLATES == 0 and not as_before

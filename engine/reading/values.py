@@ -59,6 +59,8 @@ class Context:
     """The exercises that a name may mean which was told since the latest set, with no sets of it, where it is open."""
     told: Mapping[ExerciseName, Load] = field(default_factory=dict)
     """A load told alone since the latest set, "bench 60" or "105": what the reps behind it are done at."""
+    moved: bool = False
+    """Whether the load was moved since the latest set, and it was not told to what: "heavier now"."""
     called: str = ""
     """The writer's name: sets behind another one are asked about."""
 
@@ -102,9 +104,10 @@ class Doubt(Enum):
     WORDS = "words that may change the sets"
     MORE = "whether they are more sets"
     HOW_MANY = "how many sets"
+    WHICH_LOAD = "at which load"
 
 
-LOADS_IN_DOUBT = frozenset((Doubt.UNLIKELY_LOAD, Doubt.UNUSUAL_LOAD))
+LOADS_IN_DOUBT = frozenset((Doubt.UNLIKELY_LOAD, Doubt.UNUSUAL_LOAD, Doubt.WHICH_LOAD))
 """Whether the load is right is asked: beside what the lifter lifts or, where that is not known, beside anyone."""
 
 

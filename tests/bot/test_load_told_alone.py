@@ -48,6 +48,7 @@ def test_reps_are_done_at_the_load_that_was_told_last(begun, messages, log):
     ["going to 65", "drop to 65", "raise to 65", "testing 65", "going up to 65", "up to 65", "moving up to 65",
      "trying 65", "gonna try 65", "switching to 65", "65 on the bar",
      "loaded 65", "+5", "+5kg", "adding 5", "added 5kg", "5kg more", "gehe auf 65", "subo a 65", "je passe à 65",
+     "gonna pull 65", "voy a intentar 65",
      "salgo a 65", "иду на 65", "ga naar 65", "idę na 65", "går upp till 65", "5 kg drauf"],
 )  # fmt: skip
 def test_words_that_move_on_to_a_load_tell_that_of_the_reps_behind_them(begun, words):
@@ -57,7 +58,7 @@ def test_words_that_move_on_to_a_load_tell_that_of_the_reps_behind_them(begun, w
 
 
 @pytest.mark.parametrize(
-    "words", ["down to 55", "dropped to 55", "dropping to 55", "-5kg", "taking 5 off", "minus 5kg"]
+    "words", ["lower to 55", "down to 55", "dropped to 55", "dropping to 55", "-5kg", "taking 5 off", "minus 5kg"]
 )
 def test_a_load_may_be_lowered_in_words(begun, words):
     begun.says("ana", "bench 60x8", words, "10")
@@ -135,7 +136,25 @@ def test_as_many_reps_again_are_done_at_the_load_that_was_told(begun):
     assert begun.log("ana") == [(BENCH, 8, "60 kg"), (BENCH, 8, "65 kg"), (BENCH, 8, "65 kg")]
 
 
-@pytest.mark.parametrize("words", ["26s", "up to the 26s", "now the 26s"])
+@pytest.mark.parametrize("words", ["heavier now", "going lighter", "upping the weight", "schwerer jetzt", "más peso"])
+def test_reps_behind_a_load_that_was_moved_are_asked_at_which(begun, words):
+    begun.says("ana", "squat 100x5", words)
+    out = begun.says("ana", "4")
+
+    assert "At which load" in said(out)
+    assert begun.log("ana") == [(SQUAT, 5, "100 kg")]
+    begun.says("ana", "105")
+    assert begun.log("ana") == [(SQUAT, 5, "100 kg"), (SQUAT, 4, "105 kg")]
+
+
+@pytest.mark.parametrize("words", ["felt heavier", "lighter than last week"])
+def test_how_heavy_it_felt_moves_no_load(begun, words):
+    begun.says("ana", "squat 100x5", words, "4")
+
+    assert begun.log("ana") == [(SQUAT, 5, "100 kg"), (SQUAT, 4, "100 kg")]
+
+
+@pytest.mark.parametrize("words", ["26s", "up to the 26s", "now the 26s", "the 26"])
 def test_a_pair_told_alone_is_what_each_hand_holds(begun, words):
     begun.says("ana", "db bench 24 10", words, "8")
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from engine.reading.chunks.announced_sets import AnnouncedChunks
 from engine.reading.chunks.chunks import Chunk
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, last_word
 from engine.values.sets import Side
@@ -41,9 +41,16 @@ class SidedChunks(AnnouncedChunks):
             self.out.dangling = True  # "3x8, last set 6 left": of that side alone, or so many more
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
         last = self._last()
-        if not self.side_before and last is not None and self.pieces[self.at - 1].kind in (K.NUMBER, K.REPS):
+        if not self.side_before and last is not None and self._stands_behind_a_number():
             self._put_on_the_run(last)
         self.at += 1
+
+    def _stands_behind_a_number(self) -> bool:
+        """ "30 left", and "30 kg each hand left", where the hand is only what holds the load."""
+        before = self.at - 1
+        if self.kinds[before] is K.EACH and "handword" in CUES_OF[self.pieces[before].text.split()[-1]]:
+            return self.pieces[before - 1].role is Role.LOAD
+        return self.kinds[before] in (K.NUMBER, K.REPS)
 
     def _put_on_the_run(self, last: Chunk) -> None:
         """ "24x10 10 8 left, 10 9 right": behind reps that nothing parts, of all of them; "30s 30s left" is asked."""

@@ -10,15 +10,16 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.corrections.denied_first import with_denied_behind
+from engine.reading.corrections.denied_first import with_denied_behind, without_denied_effort
 from engine.reading.corrections.named_by_numbers import with_named_by_numbers
 from engine.reading.corrections.remaining import with_remaining
 from engine.reading.corrections.the_ones import with_ones
 from engine.reading.days.dated import dated
+from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.marks.loads_lowered import without_loads_lowered
 from engine.reading.marks.marks import without_asides
 from engine.reading.marks.marks_in_remarks import mark_denied, with_efforts_told
-from engine.reading.marks.places_counted import with_places_alone
+from engine.reading.marks.places_counted import with_numbered_places, with_places_alone
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
 from engine.reading.weighing.resolve import BASES
@@ -132,7 +133,8 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
     begin += _chatter(words[begin:end], book)
     first, last = _without_slips(words[begin:end], book)
     first, last = first + begin, last + begin
-    first += _taken_back(words[first:], spoken[first:], prepared.cleaned, book)
+    dated_behind = not prepared.told.isdisjoint(PAST_DAYS)
+    first += _taken_back(words[first:], spoken[first:], prepared.cleaned, book, dated=dated_behind)
     if first > begin and _denies(prepared, words, spoken, begin, first):
         first = begin
     stated = first + 1 < len(words) and words[first + 1] in book.cues["be"]  # "no weight was 85"
@@ -148,7 +150,7 @@ def told_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told 
         return None
     judged = _without_misjudging(pieces, book)
     slipped = slipped or judged is not pieces
-    judged = with_efforts_told(with_denied_behind(with_ones(judged, context)))
+    judged = without_denied_effort(with_efforts_told(with_denied_behind(with_ones(judged, context))), context)
     if K.TIMES in prepared.told:
         judged = with_named_by_numbers(judged, context, asked=_asks(words, first, book))
     told = Told(words[first:last], judged, context, catalogue, book)
@@ -304,18 +306,25 @@ def _only_some_count(told: Told) -> bool:
     return told.has("only") and not told.book.cues["counted"].isdisjoint(told.words)
 
 
-def _taken_back(words: list[str], spoken: list[tuple[str, Token]], cleaned: str, book: Phrasebook) -> int:
-    """How many words of "scratch that, 145", "ignore that, it was 4 sets" stand in front of what is told instead."""
+PAST_DAYS = DATE_KINDS - {K.TODAY, K.TOMORROW}
+
+
+def _taken_back(
+    words: list[str], spoken: list[tuple[str, Token]], cleaned: str, book: Phrasebook, *, dated: bool
+) -> int:
+    """How many words of "scratch that, 145", "ignore that, it was 4 sets" stand in front of what is told instead;
+    `dated`: a day is told, which may be the one meant, "scratch that, it's for yesterday".
+    """
     length = cue_at(words, 0, book.cues["retake"])
     if 0 < length < len(spoken) and spoken[length][1].shape is Shape.NUMBER:
         return length
     length = cue_at(words, 0, book.cues["takenback"])
-    behind = [token.shape for _, token in spoken[length:]]
-    if not 0 < length < len(spoken) or Shape.NUMBER not in behind or not book.cues["wrongly"].isdisjoint(words):
+    told = dated or Shape.NUMBER in [token.shape for _, token in spoken[length:]]
+    if not (told and 0 < length < len(spoken)) or not book.cues["wrongly"].isdisjoint(words):
         return 0
     parted = bool(cleaned[spoken[length - 1][1].end : spoken[length][1].start].strip())
-    told = any(cue_at(words, length, book.cues[cue]) for cue in ("be", "make", "only", "mean"))
-    return length if parted or told else 0
+    verb = any(cue_at(words, length, book.cues[cue]) for cue in ("be", "make", "only", "mean"))
+    return length if parted or verb else 0
 
 
 def _is_starred(cleaned: str) -> bool:
@@ -329,7 +338,7 @@ def _between(
 ) -> list[Piece]:
     start = spoken[first][1].start if first else 0
     end = spoken[last - 1][1].end if last < len(spoken) else len(prepared.cleaned)
-    kept = [piece for piece in prepared.spoken if start <= piece.start < end]
+    kept = with_numbered_places([piece for piece in prepared.spoken if start <= piece.start < end])
     if _is_starred(prepared.cleaned):
         kept = [piece for piece in kept if prepared.cleaned[piece.start] != STAR]
     while kept and kept[0].kind in LOOSE:

@@ -28,6 +28,7 @@ from engine.reading.corrections.days_named import Named, day_named, days_named, 
 from engine.reading.corrections.deletes import (
     NOT_DELETED,
     asks_away,
+    counts_otherwise,
     deleted,
     deletes,
     doubled,
@@ -51,6 +52,7 @@ from engine.reading.corrections.named_by_numbers import names_none
 from engine.reading.corrections.names import new_exercise, renamed_and_restated, swapped
 from engine.reading.corrections.nothing_changed import (
     CONFIRMED,
+    COUNTED_OTHERWISE,
     LOAD_OR_REPS,
     NO_SUCH_LIFT,
     NONE_THAT_DAY,
@@ -61,11 +63,14 @@ from engine.reading.corrections.nothing_changed import (
     nothing_changed,
     unclear,
 )
+from engine.reading.corrections.open_numbers import denies_a_number, is_of_an_open_number
 from engine.reading.corrections.parts import counts_too_many, is_be, part_told
+from engine.reading.corrections.placed_and_told import placed_and_told
 from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of_which_lift, renamed_at_load
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.restated import is_of_one_of_several
+from engine.reading.corrections.set_or_one_more import set_or_one_more
 from engine.reading.corrections.several_told import several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
@@ -81,7 +86,6 @@ from engine.reading.corrections.values import (
 )
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
-from engine.reading.marks.roughly import tells_roughly
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
 from engine.reading.values import Context, Correction, NoSets
@@ -140,8 +144,9 @@ def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
     prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
-    if (nothing := left_open(prepared, context)) is not None:
-        return nothing
+    sure = left_open(prepared, context) or set_or_one_more(prepared, context) or placed_and_told(prepared, context)
+    if sure is not None:
+        return sure
     bare = without_gear(prepared, context, catalogue)
     several = several_told(bare, context, catalogue, _told_plainly)
     earlier = _of_an_earlier_day(prepared, context, catalogue) if several is None else None
@@ -179,11 +184,8 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
-    if tells_what_stands_already(told):
-        return NoSets(why=CONFIRMED)
-    like = was_like(told)
-    if like:
-        return NoSets(why=like)
+    if (nothing := _is_told_of_what_stands(told, prepared)) is not None:
+        return nothing
     other = _respelt(prepared, context, catalogue)
     found = _worked_out(other) if other is not None else None
     if found is None:
@@ -192,9 +194,19 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         told = other
     if found is not None and _is_of_another_day(found, days_named(prepared, context)):
         return unclear(prepared, NONE_THAT_DAY)
-    if found is not None and tells_roughly(told.pieces):
+    if found is not None and is_of_an_open_number(found, told):
         return nothing_changed(prepared, TOLD_ROUGHLY)
     return found or _that_changes_nothing(told, prepared)
+
+
+def _is_told_of_what_stands(told: Told, prepared: Prepared) -> NoSets | None:
+    """What is said where the words confirm what stands or tell what it was like, or cannot be of it."""
+    if tells_what_stands_already(told):
+        return NoSets(why=CONFIRMED)
+    if counts_otherwise(told):
+        return nothing_changed(prepared, COUNTED_OTHERWISE)
+    like = was_like(told)
+    return NoSets(why=like) if like else None
 
 
 def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
@@ -331,7 +343,7 @@ def _is_correcting(told: Told) -> bool:
     if not told.pieces or kinds & {K.QUESTION, K.TOMORROW} or told.pieces[0].kind is K.ASKS:
         return False
     counts = [piece for piece in told.pieces if piece.kind in (K.NUMBER, K.COUNT)]
-    if len(counts) >= 2 and any(_denies_a_number(told.pieces, at) for at in range(len(told.pieces))):
+    if len(counts) >= 2 and any(denies_a_number(told.pieces, at) for at in range(len(told.pieces))):
         return True
     if not counts:
         turned = told.has("swapped") and len(told.words) <= MOST_TURNED
@@ -363,22 +375,6 @@ def _tells_the_next(told: Told) -> bool:
 
 def _is_of_no_lift_done(told: Told) -> bool:
     return any(_is_new(piece, told) for piece in told.pieces)
-
-
-def _denies_a_number(pieces: Sequence[Piece], at: int) -> bool:
-    """ "62.5 not 60", "not the 60 but"; "62.5 for 6, not bad" denies none."""
-    if pieces[at].kind is not K.NOT:
-        return False
-    for piece in pieces[at + 1 : at + 1 + MOST_BETWEEN]:
-        if piece.kind in (K.NUMBER, K.COUNT, K.NAME):
-            return True
-        if piece.kind in (K.NOTE, K.COMMA, K.STOP):
-            return False
-    return False
-
-
-MOST_BETWEEN = 4
-"""How many words may stand between "not" and the number it denies."""
 
 
 def _is_blamed(told: Told) -> bool:

@@ -12,12 +12,13 @@ from typing import NamedTuple
 
 from engine.reading.corrections.correcting import Told, cue_at
 from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.sets_having import having
 from engine.reading.days.calendar_days import DAYS_OF_A_WEEK, in_year, latest_of_month
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.values import Context, Correction
-from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
 from engine.reading.words.pieces import Piece, Role
@@ -63,12 +64,13 @@ def moved(told: Told) -> Correction | None:
         return None
     ahead = [piece for piece in told.pieces[: found.start] if not _is_also(piece, told)]
     rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
+    pointed = _at_a_load(rest, told)
+    rest = [piece for piece in rest if piece is not pointed]
     if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in rest):
         return None
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY and not _is_a_part_of(piece, told) for piece in rest):
         return None
-    part = part_told([piece for piece in rest if piece.text != "log"], context)
-    part.whole = part.whole or not OF_ALL.isdisjoint(told.words)
+    part = _part_of(rest, pointed, told)
     sets = [] if part.missing or part.named_unknown else _meant(told, part)
     day = found.day
     if sets and found.returns and sets[-1].on != context.now.date() and context.plan and told.starts("move"):
@@ -77,6 +79,27 @@ def moved(told: Told) -> Correction | None:
         day -= timedelta(days=DAYS_OF_A_WEEK)
     sets = [record for record in sets if record.on != day]
     return Correction(moved=tuple((record, day) for record in sets)) if sets and day <= context.now.date() else None
+
+
+def _part_of(rest: Sequence[Piece], pointed: Piece | None, told: Told) -> Part:
+    """What the words around the day point at; `pointed`: the load that does."""
+    part = part_told([piece for piece in rest if piece.text != "log"], told.context)
+    part.whole = part.whole or not OF_ALL.isdisjoint(told.words)
+    if pointed is not None:
+        part.places = having(pointed._replace(role=Role.LOAD), sets_of(part, told.context))
+    return part
+
+
+def _at_a_load(rest: Sequence[Piece], told: Told) -> Piece | None:
+    """The number of "the 100s were yesterday", "the 90 was monday", where sets stand at that load."""
+    numbers = [at for at, piece in enumerate(rest) if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or not 0 < numbers[0] < len(rest) - 1 or not is_be(rest[numbers[0] + 1]):
+        return None
+    number = rest[numbers[0]]
+    article = any("the" in CUES_OF[word] for word in rest[numbers[0] - 1].text.split()[-1:])
+    loads = [record.done.load for record in sets_of(Part(), told.context)]
+    stands = any(load is not None and load.amount == number.value for load in loads)
+    return number if article and stands and number.role in (Role.BARE, Role.PLURAL, Role.LOAD) else None
 
 
 def _leaves_a_lift_out(told: Told) -> bool:
@@ -127,8 +150,8 @@ def _is_cued(told: Told) -> bool:
     if _asks(told) or (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
         return False
     also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
-    if told.has("mean") or (_names_a_past_day(told) and (told.pieces[0].kind is K.FOR or any_cued(told.words, ASIDE))):
-        return True  # "yesterday i mean", "for yesterday", "yesterday btw"
+    if told.has("mean") or (_names_a_past_day(told) and (_is_for_a_day(told.pieces) or any_cued(told.words, ASIDE))):
+        return True  # "yesterday i mean", "for yesterday", "its for yesterday", "yesterday btw"
     if len(told.pieces) == OF_THAT_DAY and is_cued(told.pieces[0].text, OF_A_DAY_PAST) and _names_a_past_day(told):
         return True  # "from yesterday"
     if len(told.pieces) == DENIED and told.pieces[1].kind is K.NOT and told.kinds() <= DAY_DENIED:
@@ -136,6 +159,11 @@ def _is_cued(told: Told) -> bool:
     if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+def _is_for_a_day(pieces: Sequence[Piece]) -> bool:
+    kinds = [piece.kind for piece in pieces[:2]]
+    return kinds[:1] == [K.FOR] or kinds == [K.FILLER, K.FOR]
 
 
 OF_A_DAY_PAST, OF_THAT_DAY = frozenset(("ofaday",)), 2

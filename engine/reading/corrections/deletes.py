@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
+from decimal import Decimal
 from itertools import pairwise
 
 from engine.reading.corrections.correcting import Told, cue_at
@@ -11,6 +12,7 @@ from engine.reading.corrections.days import OF_A_DAY
 from engine.reading.corrections.parts import MOST_PARTS, SPANS, Part, part_told, says_all, sets_of
 from engine.reading.corrections.remaining import PLACES
 from engine.reading.corrections.reps_away import reps_asked_away
+from engine.reading.corrections.sets_by_mark import MARKED_SO, SEVERAL
 from engine.reading.latest_sets import run_of_it
 from engine.reading.marks.marks_in_remarks import is_effort_alone
 from engine.reading.values import Correction
@@ -18,7 +20,7 @@ from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import plain_word
 from engine.reading.words.pieces import Piece, Role
-from engine.values.sets import SetKind, SetRecord
+from engine.values.sets import SetDone, SetKind
 
 WEAK = frozenset(
     ("drop", "strike", "kill", "cut", "lose", "clear", "cancel", "forget", "bin", "undo", "take", "ignore", "throw")
@@ -29,7 +31,7 @@ AGAIN = frozenset(("again", "then"))
 NOT_DELETED = frozenset((K.TIMES, K.EFFORT, K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY, K.NEVER))
 ABOUT_DELETES = frozenset(
     (K.FILLER, K.NAME, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.SETS, K.NUMBER, K.BOTH, K.OF,
-     K.AND, K.WARMUP, K.KG, K.LB, K.COMMA, K.STOP, K.TODAY, K.DATE, K.ONLY, K.WORKING, K.REPS, K.AT, K.NOT_DATE)
+     K.AND, K.WARMUP, K.KG, K.LB, K.COMMA, K.STOP, K.TODAY, K.DATE, K.ONLY, K.WORKING, K.REPS, K.AT, K.DASH, K.NOT_DATE)
 )  # fmt: skip
 
 
@@ -45,7 +47,7 @@ def deleted(told: Told) -> Correction | None:
     counts, pieces = _counts(_with_places_listed(told.pieces))
     part = part_told(pieces, told.context, by_value=True)
     _named_by_the_end(part, pieces, told)
-    _warm_ups(part, pieces, told)
+    _of_a_mark(part, pieces, told)
     if part.missing or part.named_unknown or not (part.points or counts) or _one_of_many(part, counts, pieces, told):
         return None
     run = part.whole and not part.places and not part.named
@@ -89,6 +91,22 @@ def _without_reason(told: Told) -> Told:
         return _head(told)
     reasoned = not PLACES.isdisjoint(kinds[:at]) and not REASONS.isdisjoint(kinds[at:])
     return replace(told, pieces=told.pieces[:at]) if reasoned and TELLING.isdisjoint(kinds[at:]) else told
+
+
+def counts_otherwise(told: Told) -> bool:
+    """ "take the last one off, only one happened" where two would be left: what is to go does not fit what was done."""
+    kinds = [piece.kind for piece in told.pieces]
+    if K.COMMA not in kinds or K.ONLY not in kinds or not (told.starts("delete") or _taken_out(_head(told))):
+        return False
+    ahead, behind = told.pieces[: kinds.index(K.COMMA)], told.pieces[kinds.index(K.COMMA) + 1 :]
+    ones = [piece._replace(kind=K.NUMBER, value=Decimal(1)) if piece.text == ONE else piece for piece in behind]
+    numbers = [piece for piece in ones if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or PLACES.isdisjoint(kinds) or not {piece.kind for piece in ones} <= COUNTING:
+        return False
+    return numbers[0].role is not Role.REPS and not _counts_what_is_left(told, ahead, ones)
+
+
+ONE = "one"
 
 
 def _head(told: Told) -> Told:
@@ -167,7 +185,10 @@ def _means_something_else(told: Told, undone: bool) -> bool:
     others = [
         piece
         for at, piece in enumerate(told.pieces)
-        if piece.kind not in ABOUT_DELETES and not is_cue(piece, told) and not _links_to_a_lift(told.pieces, at)
+        if piece.kind not in ABOUT_DELETES
+        and not (at and piece.kind in CARRIED)
+        and not is_cue(piece, told)
+        and not _links_to_a_lift(told.pieces, at)
     ]
     return bool(others) if weak or undone else any(piece.kind is not K.NOTE for piece in others)
 
@@ -218,11 +239,20 @@ def _counts(pieces: list[Piece]) -> tuple[int, list[Piece]]:
     return 0, pieces
 
 
-def _warm_ups(part: Part, pieces: list[Piece], told: Told) -> None:
-    if any(piece.kind is K.WARMUP for piece in pieces) and not part.places:
-        group: list[SetRecord] = sets_of(part, told.context)
-        part.places = [record for record in group if record.done.kind is SetKind.WARMUP]
-        part.missing = part.missing or not part.places
+def _of_a_mark(part: Part, pieces: list[Piece], told: Told) -> None:
+    """ "the warm-ups", "the drops", "the miss": the sets that carry the mark; of several, "the drop" is none."""
+    mark = next((piece for piece in pieces[1:] if piece.kind in CARRIED), None)
+    if mark is None or part.places:
+        return
+    part.places = [record for record in sets_of(part, told.context) if CARRIED[mark.kind](record.done)]
+    several = mark.kind is K.WARMUP or mark.text.rstrip().endswith("s") or mark.told == SEVERAL or part.both
+    part.missing = part.missing or not part.places or (len(part.places) > 1 and not several)
+
+
+CARRIED: Mapping[K, Callable[[SetDone], bool]] = {
+    **MARKED_SO,
+    K.WARMUP: lambda done: done.kind is SetKind.WARMUP,
+}
 
 
 def names_the_whole_day(told: Told) -> bool:

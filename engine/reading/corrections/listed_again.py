@@ -1,4 +1,4 @@
-"""The reps of all sets listed once more: "well, 5 5 4", "5 5 4 in the end", "reps: 5 5 4"."""
+"""The reps of all sets listed once more: "well, 5 5 4", "more like 5 5 4", "5 5 4 in the end", "reps: 5 5 4"."""
 
 from __future__ import annotations
 
@@ -18,12 +18,13 @@ def is_listed_again(told: Told) -> bool:
     tails = [length for length in (3, 2, 1) if cue_at(told.words, len(told.words) - length, cues) == length]
     known = {word for said in cues for word in said.split()}
     plain = all(piece.kind in LISTING or known.issuperset(told_words(piece)) for piece in told.pieces)
-    headed = "repword" in CUES_OF[told.words[0]] and numbers[:1] == told.pieces[:1]
+    headed = told.pieces[0].kind is K.EQUALS
+    headed = headed or ("repword" in CUES_OF[told.words[0]] and numbers[:1] == told.pieces[:1])
     counted = all(number.role in (Role.BARE, Role.REPS) and number.value <= MOST_LOADED_REPS for number in numbers)
     return len(numbers) == len(latest) > 1 and plain and counted and bool(headed or heads or tails)
 
 
-LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON))
+LISTING = frozenset((K.NUMBER, K.FILLER, K.COMMA, K.STOP, K.NOTE, K.SLASH, K.DASH, K.REPS, K.COLON, K.EQUALS))
 
 
 def told_words(piece: Piece) -> list[str]:

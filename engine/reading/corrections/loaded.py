@@ -1,6 +1,7 @@
 """A load told later of sets that stand: "those had 10 kg on the belt", "sorry, grabbed the 34s", "the last had 5kg on".
 
 told = ( pronoun | part | slip ) HAD load [ "on" | "on the belt" ]      a load has a unit, or is a pair of dumbbells
+     | HAD load "on" [ "the belt" ]                                      behind sets of the body that told no load
 
 Whose hands held what is no new set: no reps are told.
 """
@@ -23,7 +24,7 @@ from engine.values.sets import SetDone
 
 ABOUT_LOADS = frozenset(
     (K.FILLER, K.NUMBER, K.KG, K.LB, K.ADDED, K.ASSISTED, K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST, K.BOTH,
-     K.SETS, K.OF, K.WITH, K.NAME, K.DUMBBELL, K.KETTLEBELL, K.EACH, K.STOP, K.COMMA, K.ONLY, K.PLATE)
+     K.SETS, K.OF, K.WITH, K.NAME, K.DUMBBELL, K.KETTLEBELL, K.EACH, K.STOP, K.COMMA, K.ONLY, K.PLATE, K.RESERVE_LEFT)
 )  # fmt: skip
 LOADS = frozenset((Role.LOAD, Role.PLURAL))
 
@@ -38,13 +39,32 @@ def loaded(told: Told) -> Correction | None:
         return None
     part = part_told(told.pieces, told.context)
     loads = [number for number in numbers if number not in part.used]
-    if len(loads) != 1 or loads[0].role not in LOADS or part.missing or part.named_unknown:
+    if (
+        len(loads) != 1
+        or not (loads[0].role in LOADS or _was_hung_on(told, loads[0]))
+        or part.missing
+        or part.named_unknown
+    ):
         return None
-    if not (told.slipped or _points(told) or part.places or _says_what_was_used(told, loads[0])):
+    hung = _was_hung_on(told, loads[0])
+    if not (told.slipped or _points(told) or part.places or hung or _says_what_was_used(told, loads[0])):
         return None
     for record in part.reached(told.context, told.plural or not part.places):
         told.set_to(record, _at(told.now(record), loads[0], told))
     return told.correction()
+
+
+def _was_hung_on(told: Told, load: Piece) -> bool:
+    """ "had 5kg on", "had 10 on the belt": what was hung on the body in the latest message's sets, which told none."""
+    behind = told.pieces[told.pieces.index(load) + 1 :]
+    onto = bool(behind) and (behind[0].kind is K.ADDED or any_cued(behind[0].text.split()[:1], ONTO))
+    if not onto or load.value > MOST_ADDED[load.unit or told.context.unit]:
+        return False
+    loads = [record.done.load for record in last_message(told.context)]
+    return all(one is not None and one.basis is Basis.BODY and one.amount == 0 for one in loads)
+
+
+ONTO = frozenset(("onbar",))
 
 
 def _says_what_was_used(told: Told, load: Piece) -> bool:

@@ -13,7 +13,7 @@ from engine.reading.corrections.sets_having import having
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import run_of_it
 from engine.reading.values import Correction
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role, first_word
@@ -44,6 +44,7 @@ def marked_later(told: Told) -> Correction | None:
             return None
         if (
             _asks_for_a_ramp(told, clause, part)
+            or _leaves_lighter_work(told, clause, part)
             or _tells_how_it_was(clause, part)
             or not mark(told, marks_of(clause), part)
         ):
@@ -58,6 +59,8 @@ def is_spoken_of(clause: Sequence[Piece]) -> bool:
     verb = next((at for at, piece in enumerate(clause) if is_be(piece) or piece.kind is K.NOTE), 0)
     ahead, behind = clause[:verb], clause[verb:]
     says_how = len(behind) > 1 or (bool(behind) and behind[0].kind is K.NOTE)
+    if any(piece.kind is K.DROP for piece in clause) and any("loadword" in CUES_OF[piece.text] for piece in clause):
+        return True  # "drop the weight" is of what comes next
     subject = says_how and any(piece.kind is K.WARMUP for piece in ahead) and not marks_of(behind)
     return subject and all(piece.kind not in POINTERS for piece in clause)
 
@@ -68,8 +71,14 @@ DENYING = frozenset((K.NOT, K.DENY))
 
 def _hedges(piece: Piece, told: Told) -> bool:
     """ "i'd say", "probably": the mark is hers all the same."""
+    pointing = is_cued(piece.text, THOSE) and not is_cued(piece.text, OBJECTS)  # "drop them" marks nothing
+    if piece.kind is K.ASKS:
+        return pointing  # "quelle due erano riscaldamento"
     hedges = told.book.cues["hedge"]
-    return piece.kind is K.PLAIN and all(spoken(word) in hedges for word in piece.text.split())
+    return piece.kind is K.PLAIN and (pointing or all(spoken(word) in hedges for word in piece.text.split()))
+
+
+THOSE, OBJECTS = frozenset(("those",)), frozenset(("objects",))
 
 
 NO_MARKS = frozenset((K.TIMES, K.QUESTION, K.FUTURE, K.TOMORROW))
@@ -135,6 +144,18 @@ def _says_reps(word: str) -> bool:
 
 
 ABOUT_A_MISS = frozenset((K.MISS, K.ORDINAL, K.FILLER, K.REPS, K.LAST, K.SETS, K.COMMA, K.STOP, K.OF))
+
+
+def _leaves_lighter_work(told: Told, clause: Sequence[Piece], part: Part) -> bool:
+    """ "those two were warm-ups" behind 60, 80 and 100: rather the first two, and nobody can say."""
+    if not any(piece.kind is K.WARMUP for piece in clause) or not any(is_cued(piece.text, THOSE) for piece in clause):
+        return False
+    loads = [record.done.load.kilograms() for record in part.places if record.done.load is not None]
+    others = [record.done for record in sets_of(part, told.context) if record not in part.places]
+    lightest = min(loads, default=None)
+    return lightest is not None and any(
+        done.kind is SetKind.WORK and done.load is not None and done.load.kilograms() < lightest for done in others
+    )
 
 
 def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:

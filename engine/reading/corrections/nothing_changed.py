@@ -9,6 +9,11 @@ UNCLEAR = "a correction, but not clear of what"
 CONFIRMED = "says that what stands was all done"
 WHICH_DAY = "those sets are of an earlier day: name it, as in monday's squat was 2 sets"
 REPS_APART = "of the set before, or of one more? Send “that was 4”, or its reps alone"
+OF_ONE_MORE = (
+    "of a set that stands, or of one more? Send one more by itself, as in 110x1 miss, or what stands: the 100 was 110x1"
+)
+COUNTED_OTHERWISE = "what is to go does not fit how many were done: send how many it was, as in only did 1 set"
+WHICH_SET = "of the last set, or of the one before it? Send “last was 4”, or “set 2 was 4”"
 OF_WHICH_LIFT = (
     "it may be of one lift or of all: send all with dumbbells, or name one, as in the bench was with dumbbells"
 )
@@ -18,6 +23,10 @@ TOLD_ROUGHLY = "a correction, but the number is told roughly: send it as it was,
 WEIGHT_OF_THE_BAR = "what the bar weighed; send all that was lifted with it, as in that was 35kg"
 TWO_THINGS = "of the set before, and sets more: send each by itself, that was a warm-up, then 120x5"
 NONE_THAT_DAY = "a correction, but no such sets stand on that day"
+
+
+SURELY = frozenset((COUNTED_OTHERWISE,))
+"""Reasons that hold also where the words could be taken as a request."""
 
 
 def unclear(prepared: Prepared, why: str = UNCLEAR) -> NoSets:

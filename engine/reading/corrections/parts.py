@@ -22,6 +22,7 @@ from engine.reading.corrections.so_many import (
     THE_OR_THOSE,
     counted_and_marked,
     counted_behind_all,
+    ends_behind_reps,
     is_both,
     marks_follow,
     so_many_stand,
@@ -255,6 +256,7 @@ def _end(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -
     behind = pieces[at + 2].kind if at + 2 < len(pieces) else None
     counts = after is not None and after.kind is K.NUMBER and _counts_sets(after, behind)
     counts = counts and not _is_put_right(after, pieces[at + 2 : at + 4])
+    counts = counts or ends_behind_reps(pieces, at, len(group))
     if after is not None and counts and (_is_so_many(after, group) or _are_first(piece, after, pieces[at + 2 :])):
         count = int(after.value)
         part.used.append(after)

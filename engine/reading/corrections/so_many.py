@@ -63,3 +63,10 @@ def _is_little(piece: Piece) -> bool:
 
 
 SEVERAL = 2
+
+
+def ends_behind_reps(pieces: Sequence[Piece], at: int, stand: int) -> bool:
+    """Whether a number ends the words behind this place and counts sets: "4 on the last 2", the reps ahead of it."""
+    if at + 2 != len(pieces) or pieces[-1].kind is not K.NUMBER or pieces[-1].role is not Role.BARE:
+        return False
+    return 1 < pieces[-1].value <= stand and any(piece.kind is K.NUMBER for piece in pieces[:at])

@@ -40,12 +40,15 @@ def new_unit(told: Told) -> Correction | None:
     """ "lbs not kg", "that was in pounds": the numbers stay."""
     counted = _counted(told)
     unit = _units(told, counted)
-    if unit is None or told.numbers() != ([counted] if counted else []):
+    if unit is None:
         return None
-    if not all(_is_about(piece, counted) for piece in told.pieces) or _asks(told.pieces[0]):
+    placed = part_told(told.pieces, told.context).used if counted is None and K.SETS in told.kinds() else []
+    if [number for number in told.numbers() if number not in placed] != ([counted] if counted else []):
+        return None
+    if not all(piece in placed or _is_about(piece, counted) for piece in told.pieces) or _asks(told.pieces[0]):
         return None
     short = len(told.pieces) == 2 and is_cued(told.pieces[0].text, IN)
-    if not (len(told.pieces) == 1 or told.slipped or short or _is_said(told, counted)):
+    if not (len(told.pieces) == 1 or told.slipped or short or placed or _is_said(told, counted)):
         return None
     for record in _of_unit(told, counted):
         if record.done.load is not None and record.done.load.amount:

@@ -53,7 +53,9 @@ def _are_applied(told: Told) -> bool:
 def _may_correct(told: Told) -> bool:
     kinds = told.kinds()
     of_the_bar = K.BAR in kinds and len(told.numbers()) > 1  # "wait, the bar is 15, so 72.5" tells what the bar weighs
-    if kinds & NO_CORRECTION or told.of_others() or of_the_bar or _tells_a_difference(told.pieces):
+    other = kinds & NO_CORRECTION
+    other = other - {K.MORE} if K.MORE in other and is_listed_again(told) else other  # "more like 6 5 4"
+    if other or told.of_others() or of_the_bar or _tells_a_difference(told.pieces):
         return False
     if is_of_one_of_them(told) or (any(p.role is Role.CHANGE for p in told.numbers()) and not _on_body(told)):
         return False
@@ -153,7 +155,7 @@ def _is_pointed(told: Told) -> bool:
     several = several or K.REMAINING in told.kinds()
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
-    named = result or (whole.named is not None and bool(whole.places) and first.kind in (K.FIRST, K.ORDINAL))
+    named = result or (whole.named is not None and bool(whole.places) and first.kind in (K.FIRST, K.ORDINAL, K.SETS))
     fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and (several_told or result)
     behind = behind or _is_of_the_end(told, first, several=several_told)
     plain = all(

@@ -21,6 +21,9 @@ from engine.values.ids import ExerciseName
 
 STEP = Decimal("1.25")
 """The smallest step of the usual plates. Common practice, no source."""
+SMALL_PLATES = frozenset((("1", "25"), ("2", "5")))
+"""What is put on a bar and is told with a comma; nobody does "noch 2,5" as sets of two and five."""
+MORE_OF_IT = frozenset((K.ANOTHER, K.AND, K.PLUS, K.EXTRA))
 GOES_ON = frozenset((",", "/", "x", "-", "+"))
 """Signs behind a number that make it one of a list, or of a set."""
 PARTING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE))
@@ -179,8 +182,15 @@ class DecimalCommas(SpelledTimes):
         """ "+12,5 5/5/4", "weighted 12,5 3x8": a sign or a word makes the number here a weight added or taken off."""
         if before is not None and before.kind is K.ADDED:
             return True
+        if before is not None and before.kind in MORE_OF_IT and self._token(at + 3) is None:
+            return self._with_small_plates(at)
         sign = self.tokens[at - 1] if at else None
         return sign is not None and sign.text in "+-" and self._signs_a_change(at - 1, sign)
+
+    def _with_small_plates(self, at: int) -> bool:
+        """ "noch 2,5" at the end: what small plates add."""
+        digits = self._token(at + 2)
+        return digits is not None and (self.tokens[at].text, digits.text) in SMALL_PLATES
 
     def _loads_what_follows(self, at: int) -> bool:
         """Right behind a loaded lift, "27,5 3x10", "27,5: 10 9 8" and "27,5 10 9 8": reps told with a comma between two

@@ -11,7 +11,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
 
 LINKS = frozenset((K.OF, K.OUT_OF, K.SLASH))
@@ -59,6 +61,20 @@ def with_places_alone(pieces: list[Piece]) -> list[Piece]:
     return pieces
 
 
+def with_numbered_places(pieces: list[Piece]) -> list[Piece]:
+    """The pieces of a correction with "number 2 was" and "nr 2 war" as "set 2 was"."""
+    kinds = kinds_in_order(pieces)
+    out = pieces
+    for at in range(len(pieces) - 2):
+        numbered = kinds[at : at + 2] == [K.SETTING, K.NUMBER] and is_cued(pieces[at].text, NUMBERED_SO)
+        if numbered and pieces[at + 1].role is Role.BARE and spoken(pieces[at + 2].text) in phrasebook().copulas:
+            out = [*out[:at], pieces[at]._replace(kind=K.SETS, text="set"), *out[at + 1 :]]
+    return out
+
+
+NUMBERED_SO = frozenset(("placenumber",))
+
+
 def _place_of(pieces: Sequence[Piece], place: int, link: int, count: int) -> Piece | None:
     """What such words come to together; None where they tell no place."""
     ended, unclear = kind_at(pieces, count + 1) in ENDS, K.UNCLEAR
@@ -86,8 +102,9 @@ def _is_counted_alone(pieces: Sequence[Piece], place: int, link: int, count: int
 
 
 def _past(pieces: Sequence[Piece], at: int, kinds: frozenset[K], step: int) -> int:
-    """The place behind, or ahead of, a word of these kinds."""
-    return at + step if kind_at(pieces, at) in kinds else at
+    """The place behind, or ahead of, a word of these kinds; "la última fue de 4" tells what the last was."""
+    skipped = kind_at(pieces, at) in kinds and spoken(pieces[at].text) not in phrasebook().copulas
+    return at + step if skipped else at
 
 
 def _is_count(pieces: Sequence[Piece], at: int) -> bool:

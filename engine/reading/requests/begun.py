@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from engine.reading.prepare import Prepared
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, phrasebook, spoken_words
+from engine.reading.words.pieces import is_one_word
 
 NEEDS = {
     "bodyweight": "a body weight needs one number, for instance: bodyweight 80.5",
@@ -46,7 +47,8 @@ def _may_be(intent: str, words: Sequence[str], prepared: Prepared) -> bool:
     numbers = sum(piece.kind is K.NUMBER for piece in prepared.spoken)
     match intent:
         case "pause":
-            return numbers > 0 or len(words) >= LEAST_OF_A_PAUSE
+            of_a_rep = prepared.spoken[0].kind is K.PAUSE and not is_one_word(prepared.spoken[0])
+            return not of_a_rep and (numbers > 0 or len(words) >= LEAST_OF_A_PAUSE)  # "pause at the bottom"
         case "skip":
             return words[0] in phrasebook().cues["leftout"] and not prepared.told.isdisjoint(DAYS)
         case "rest":
