@@ -180,8 +180,8 @@ class Heads:
             self.told = False
             self.names = unlike
             return way._replace(kind=K.NAME, names=unlike, told=WAY_OR_KIT)
-        if not names and self.told and way.kind is K.VARIANT:
-            return way._replace(kind=K.ALTERED)  # "deadlift 100x5, front 60x8": of which lift the front one is
+        if not names and self.told and way.kind is K.VARIANT and " " not in way.text:
+            return way._replace(kind=K.ALTERED)  # "deadlift 100x5, front 60x8": of another lift; no "snatch grip"
         if not names or (self.told and names == self.names and way.kind is not K.BAR):
             return way
         self.names = names

@@ -39,9 +39,10 @@ def _gave_way(pieces: list[Piece], at: int) -> bool:
     if verb >= len(pieces) or not is_cued(pieces[verb].text, telling) or not is_one_word(pieces[verb]):
         return False
     behind = pieces[verb + 1] if verb + 1 < len(pieces) else None
-    return behind is None or behind.kind in SENTENCE or is_cued(behind.text, AMID)
+    return behind is None or behind.kind in BEHIND_THE_VERB or is_cued(behind.text, AMID)
 
 
+BEHIND_THE_VERB = SENTENCE | {K.TODAY, K.DATE, K.NAME}
 BEFORE_THE_VERB = frozenset((K.ONLY, K.NOTE, K.ASKS))
 GAVE_WAY, PUT_OUT, AMID = frozenset(("gaveway",)), frozenset(("outofplace",)), frozenset(("amidit",))
 

@@ -512,7 +512,9 @@ def test_a_day_of_which_it_is_said_what_it_was_like_is_asked_about(text: str) ->
     assert isinstance(read(text, situation(), KNOWN), Asked)
 
 
-@pytest.mark.parametrize(("first", "second"), [("on the 2nd", "on the 4th"), ("on the 2nd", "on the 12th")])
+@pytest.mark.parametrize(
+    ("first", "second"), [("on the 2nd", "on the 4th"), ("on the 2nd", "on the 12th"), ("on the 2nd", "on the 5th")]
+)
 def test_each_ordinal_keeps_the_sets_behind_it(first: str, second: str) -> None:
     read_as = read(f"squat {first} 100x5, {second} 105x5", situation(), KNOWN)
 

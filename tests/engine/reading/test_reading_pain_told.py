@@ -14,6 +14,7 @@ squat 3x6 75, legs still aching from monday => barbell back squat 3×6 at 75 kg
 ring dips 6 5 5 4, rings were swinging all over => ring dip 6, 2×5, 4
 squat 100x5, back went up too early => barbell back squat 5 at 100 kg
 the pain in my lower back is gone => no sets
+went out last night => no sets
 bench 80x5, bar was swinging => barbell bench press 5 at 80 kg
 squat 100x5, hips swinging => barbell back squat 5 at 100 kg
 """
@@ -36,6 +37,7 @@ squat 100x5, shoulder tight, no pain in the knee => barbell back squat 5 at 100 
 squat 100x5, knee tight and hurting => barbell back squat 5 at 100 kg, pain
 squat 100x5, no pain, bench 80x5 shoulder tight => barbell back squat 5 at 100 kg; barbell bench press 5 at 80 kg, pain
 squat 100x5, my lower back went => barbell back squat 5 at 100 kg, pain
+my back is out today => no sets, pain
 threw my back out => no sets, pain
 twisted my knee yesterday => no sets, pain
 hab mir den rücken verrissen => no sets, pain

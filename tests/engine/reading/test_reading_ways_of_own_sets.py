@@ -93,6 +93,7 @@ squat 100x5, close grip 60x8 => barbell back squat 5 at 100 kg; close-grip bench
 deadlift 100x5, close grip 60x8 => ask: conventional deadlift 5 at 100 kg, 8 at 60 kg \
 | conventional deadlift 5 at 100 kg; close-grip bench press 8 at 60 kg
 deadlift 100x5, front 60x8 => ask: conventional deadlift 5 at 100 kg, 8 at 60 kg
+bench 80x5, reverse grip 60x8 => barbell bench press 5 at 80 kg, 8 at 60 kg
 push ups 3x20, decline 2x12 => push-up 3×20, 2×12
 push ups 3x20, 2x12 decline => push-up 3×20, 2×12
 db bench 24x8, incline 22x8 => dumbbell bench press 8 at 24 kg each; incline dumbbell bench press 8 at 22 kg each
