@@ -2,8 +2,9 @@
 
 again  = LOAD "x" REPS [ "," ] [ "i" ] DID [ "all" ] NUMBER [ "reps" ] END    "squat 100x5, i did 5 reps easy"
          the same number says the reps again; another may be what the set came to, or one more: asked
+fewer  = LOAD "x" REPS [ "," ] [ BUT ] ONLY NUMBER [ GOT ] END    "80x5 but only 4" is asked, "nur 4 geschafft" a result
 filmed = set "," VIDEO ( "at" | "of" ) LOAD "x" REPS                         "squat 120x3, video at 100x1": asked
-DID and VIDEO are the cues "did" and "filmedit". "Then", or a load of its own, makes a set of what was done.
+DID, BUT and VIDEO are the cues "did", "but" and "filmedit". "Then", or a load of its own, makes a set of what was done.
 """
 
 from __future__ import annotations
@@ -16,10 +17,12 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
 
 DID, VIDEO = frozenset(("did",)), frozenset(("filmedit",))
-TELLING = frozenset((K.FILLER, K.SAYING))
+BUT = frozenset(("but",))
+TELLING = frozenset((K.FILLER, K.SAYING, K.ONLY))
 SIGNS = frozenset((K.COMMA, K.DASH, K.STOP, K.OPEN))
 LINKS = frozenset((K.WITH, K.OF, K.AT, K.FILLER))
 ENDS = frozenset((None, K.STOP, K.LINE, K.CLOSE, K.NOTE, K.REPS, K.FILLER))
+CLOSING = frozenset((None, K.STOP, K.LINE, K.CLOSE, K.NOTE, K.REPS))
 COUNTS = frozenset((Role.BARE, Role.REPS))
 PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
 
@@ -36,11 +39,28 @@ def with_reps_retold(pieces: list[Piece], told: set[K]) -> list[Piece]:
         if kinds[at] is K.SAYING:
             filmed = is_cued(pieces[at].text, VIDEO) and _is_of_a_set(pieces, kinds, at)
             out[at] = pieces[at]._replace(kind=K.UNCLEAR) if filmed else pieces[at]
+        elif kinds[at] is K.ONLY:
+            _put_fewer(out, pieces, kinds, at)
         elif is_cued(pieces[at].text, DID) and (again := _told_again(pieces, at)):
             reps = _reps_ahead(pieces, kinds, at)
             if reps is not None:
                 out[at] = pieces[at]._replace(kind=K.GOT if reps.value == pieces[again].value else K.UNCLEAR)
     return out
+
+
+def _put_fewer(out: list[Piece], pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> None:
+    """Makes "only" ahead of fewer reps the word for a result, or a question."""
+    got = kind_at(pieces, at + 2) is K.GOT and kind_at(pieces, at + 3) in CLOSING
+    turned = is_cued(pieces[at - 1].text, BUT)
+    alone = kind_at(pieces, at + 1) is K.NUMBER and pieces[at + 1].role in COUNTS
+    if not alone or not (got or (turned and kind_at(pieces, at + 2) in CLOSING)):
+        return
+    reps = _reps_ahead(pieces, kinds, at)
+    if reps is None or pieces[at + 1].value > reps.value:
+        return
+    out[at] = pieces[at]._replace(kind=K.GOT if got else K.UNCLEAR)
+    if got:
+        out[at + 2] = pieces[at + 2]._replace(kind=K.FILLER)
 
 
 def _is_of_a_set(pieces: Sequence[Piece], kinds: Sequence[K], at: int) -> bool:
