@@ -11,13 +11,14 @@ from sqlalchemy import create_engine, make_url, text
 
 from storage.database import Database, open_database
 from tests.bot.chatting import Chats
+from tests.databases import in_memory
 
 POSTGRES = os.environ.get("CHALKWIRE_TEST_POSTGRES", "")
 
 
 @pytest.fixture
 def database() -> Iterator[Database]:
-    opened = open_database("sqlite://")
+    opened = in_memory()
     yield opened
     opened.close()
 
@@ -45,7 +46,6 @@ def postgres_url() -> Iterator[str]:
 @pytest.fixture(params=["sqlite", "postgres"])
 def either(request: pytest.FixtureRequest) -> Iterator[Database]:
     """A fresh database of each kind."""
-    url = "sqlite://" if request.param == "sqlite" else request.getfixturevalue("postgres_url")
-    opened = open_database(url)
+    opened = in_memory() if request.param == "sqlite" else open_database(request.getfixturevalue("postgres_url"))
     yield opened
     opened.close()

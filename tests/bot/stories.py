@@ -7,8 +7,9 @@ from functools import cache
 from pathlib import Path
 
 from bot.story_player import NoSuchButton, StoryPlayer
-from storage.database import Database, open_database
+from storage.database import Database
 from storage.envelopes import Delivery
+from tests.databases import in_memory
 
 FOLDER = Path(__file__).parents[1] / "conversations"
 NAMES = tuple(sorted(path.parent.name for path in FOLDER.glob("*/story.txt")))
@@ -28,7 +29,7 @@ def _playing(database: Database, name: str) -> Iterator[Delivery]:
 @cache
 def outgoing(name: str) -> tuple[Delivery, ...]:
     """The same on a database of its own, played once for all tests."""
-    database = open_database("sqlite://")
+    database = in_memory()
     out: list[Delivery] = []
     try:
         for delivery in _playing(database, name):

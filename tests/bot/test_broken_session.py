@@ -7,7 +7,7 @@ from datetime import UTC, datetime, timedelta
 from bot import session_frames
 from bot.handle import Product
 from bot.messages import Inbound, InboundKind
-from storage.database import open_database
+from tests.databases import in_memory
 
 PLAN = "plan: short, 4 weeks\nday mon: legs\nbarbell back squat 3x5 at 90 kg"
 MONDAY = datetime(2026, 3, 2, 18, tzinfo=UTC)
@@ -17,7 +17,7 @@ def test_sets_are_saved_and_undone_while_the_session_cannot_be_worked_out(monkey
     def fails(*args):
         raise IndexError("a fault in a rule")
 
-    database = open_database("sqlite://")
+    database = in_memory()
     product = Product(database)
     monkeypatch.setattr(session_frames, "session_for", fails)
 

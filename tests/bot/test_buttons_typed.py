@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from bot.taps import TAPS
-from storage.database import open_database
 from storage.envelopes import OutboxId
 from tests.bot.chatting import PLAN, Chats, buttons, said
+from tests.databases import in_memory
 
 BEGUN = ["/start", "skip", "skip", PLAN]
 
@@ -58,7 +58,7 @@ CASES = [
 
 def done(set_up, deed):
     """What stands, what waits and what was answered once the deed is done."""
-    database = open_database("sqlite://")
+    database = in_memory()
     chats = Chats(database)
     set_up(chats)
     with chats.store() as store:

@@ -9,7 +9,7 @@ import pytest
 from bot.replay import as_text
 from bot.replies.screen import fits_card
 from bot.story_player import StoryPlayer
-from storage.database import open_database
+from tests.databases import in_memory
 
 LOG = """Date,Exercise,Sets,Reps,Weight,Notes
 5/3/2024,Bench press,3,8,"82,5",felt good
@@ -36,7 +36,7 @@ class Told:
 
     def __init__(self, *deeds: str, **files: str) -> None:
         content = {name: text.encode() for name, text in (FILES | files).items()}
-        self.player = StoryPlayer(open_database("sqlite://"), content)
+        self.player = StoryPlayer(in_memory(), content)
         lines = [f"2026-03-02 17:{minute:02} ana{deed}" for minute, deed in enumerate(deeds)]
         self.sent = list(self.player.play("\n".join(lines)))
         self.replies = [as_text(one, "ana", self.player.wall_time(one)).split("\n", 1)[1] for one in self.sent]

@@ -8,7 +8,7 @@ import pytest
 
 from bot.handle import Product
 from bot.messages import Inbound, InboundKind
-from storage.database import open_database
+from tests.databases import in_memory
 
 MONDAY = datetime(2026, 3, 2, 18, tzinfo=UTC)
 
@@ -27,7 +27,7 @@ def say(product, number, text):
     ],
 )
 def test_a_change_made_by_another_process_is_seen_by_the_next_message(elsewhere, unit):
-    database = open_database("sqlite://")
+    database = in_memory()
     here, there = Product(database), Product(database)
     say(here, 1, "squat 100x5")
     say(here, 2, "5")

@@ -20,9 +20,9 @@ from engine.reading import read
 from engine.reading.values import Asked, Context, Logged
 from engine.values.ids import AthleteId
 from engine.values.sets import SetDone
-from storage.database import open_database
 from storage.envelopes import Delivery
 from tests.bot.chatting import BEGINNING, MONDAY, Chats, said, texts
+from tests.databases import in_memory
 
 TALKS, TURNS = 18, 25
 KNOWN = catalogue()
@@ -172,7 +172,7 @@ def assert_all_can_be_undone_and_redone(talk: Talk, steps: list[State]) -> None:
 
 @pytest.mark.parametrize("seed", range(TALKS))
 def test_in_a_random_talk_undo_and_redo_are_exact_and_replies_agree_with_the_log(seed: int) -> None:
-    database = open_database("sqlite://")
+    database = in_memory()
     chats = Chats(database)
     chats.says("ana", "/start", "London", "kg")
     talk = Talk(chats, Random(seed), chats.person("ana").id)

@@ -18,10 +18,10 @@ import pytest
 from bot.demo import DEMO_ATHLETE, seed
 from bot.replies.screen import fitting
 from bot.taps import TAPS
-from storage.database import open_database
 from storage.envelopes import Delivery
 from tests.bot.chatting import Chats
 from tests.bot.stories import NAMES, outgoing
+from tests.databases import in_memory
 
 WIDE = 34
 SESSION, QUESTION, CARD = 6, 10, 14
@@ -56,7 +56,7 @@ def most_lines(delivery: Delivery) -> int:
 @cache
 def demo_day() -> tuple[Delivery, ...]:
     """The three weeks of the demo and the conversation that the README gives to copy."""
-    database = open_database("sqlite://")
+    database = in_memory()
     monday = datetime(2026, 3, 2, 17, 0, tzinfo=UTC)
     seed(database, monday, "Europe/London", source="test")
     chats = Chats(database, at=monday, zone="Europe/London")

@@ -12,7 +12,7 @@ from bot.demo import DEMO_ATHLETE, seed
 from bot.handle import Product
 from bot.memory import Memory
 from bot.terminal import Terminal
-from storage.database import open_database
+from tests.databases import in_memory
 
 START = datetime(2026, 3, 2, 17, 0, tzinfo=UTC)
 
@@ -149,7 +149,7 @@ def test_with_standard_input_piped_it_reads_lines_and_prints_replies(monkeypatch
 
 
 def demo_of(monday: datetime):
-    database = open_database("sqlite://")
+    database = in_memory()
     seed(database, monday, "Europe/London")
     return database
 

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from storage.database import open_database
 from tests.bot.chatting import PLAN, Chats, said, texts, to
+from tests.databases import in_memory
 
 ONE_EACH = [
     pytest.param(["squat 3x5 90"], id="sets"),
@@ -175,7 +175,7 @@ DEEDS = st.lists(st.one_of(SET, st.just(("undo",)), st.just(("redo",)), st.just(
 @settings(max_examples=15, deadline=None, derandomize=True)
 @given(DEEDS)
 def test_any_conversation_of_sets_undo_and_redo_leaves_what_a_list_would_hold(deeds):
-    database = open_database("sqlite://")
+    database = in_memory()
     chats = Chats(database)
     chats.says("ana", "hello")
     log: list[tuple[int, str]] = []

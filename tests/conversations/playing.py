@@ -8,7 +8,7 @@ from typing import Any
 
 from bot.replay import as_json, as_text
 from bot.story_player import StoryPlayer
-from storage.database import open_database
+from tests.databases import in_memory
 
 HERE = Path(__file__).parent
 STORIES = tuple(sorted(HERE.glob("*/story.txt")))
@@ -17,8 +17,8 @@ STORIES = tuple(sorted(HERE.glob("*/story.txt")))
 class Played:
     """One story played on a fresh database in memory."""
 
-    def __init__(self, story: Path, url: str = "sqlite://") -> None:
-        database = open_database(url)
+    def __init__(self, story: Path) -> None:
+        database = in_memory()
         files = {path.name: path.read_bytes() for path in story.parent.iterdir() if path.is_file()}
         player = StoryPlayer(database, files)
         self.lines: list[dict[str, Any]] = []

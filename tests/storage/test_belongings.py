@@ -25,6 +25,7 @@ from storage.errors import NotOurs, PersonExists
 from storage.records import ChangeKind, ChoiceKind, Permission
 from storage.store import Store
 from storage.tables import METADATA
+from tests.databases import in_memory
 from tests.property.strategies import days, instants, sets_done
 from tests.storage.stories import AT, BENCH, MONDAY, ROW, all_that_stands, answer, bench, kg, log, row, said
 from tests.storage.test_undo import a_life_before
@@ -84,7 +85,7 @@ def test_undo_and_new_messages_go_on_where_they_were(
 @settings(max_examples=15, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(st.lists(st.tuples(st.lists(sets_done(), min_size=1, max_size=3), days, instants), max_size=4))
 def test_whatever_was_logged_comes_back_equal(told: list[tuple[list[SetDone], object, object]]) -> None:
-    here, there = open_database("sqlite://"), open_database("sqlite://")
+    here, there = in_memory(), in_memory()
     with here.transaction() as store:
         ana = store.people.create("terminal", 1, "Ana", AT).id
         for sets, on, at in told:

@@ -14,9 +14,10 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, ru
 
 from engine.values.ids import AthleteId, ExerciseName
 from engine.values.load import Load, Unit
-from storage.database import Database, open_database
+from storage.database import Database
 from storage.records import Change, ChangeKind, ChoiceKind
 from storage.store import Store
+from tests.databases import in_memory
 from tests.property.strategies import sets_done
 from tests.storage.stories import AT, BENCH, MONDAY, ROW, all_that_stands, bench, log, row
 from tests.storage.test_round_trip import own_exercise
@@ -191,7 +192,7 @@ class LogAgainstAList(RuleBasedStateMachine):
 
     @initialize()
     def start(self) -> None:
-        self.database = open_database("sqlite://")
+        self.database = in_memory()
         with self.database.transaction() as store:
             self.ana = store.people.create("terminal", 1, "Ana", AT).id
         self.states: list[Any] = [()]
