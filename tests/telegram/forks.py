@@ -12,9 +12,10 @@ from pathlib import Path
 from tests.telegram.bot_process import main
 
 FORKS = multiprocessing.get_context("forkserver")
-# What the bot would import on its way.
+# What the bot would import, and build out of its words, on its way.
+WORDS = "tests.telegram.words_known"
 LAZY = ("httpcore", "anyio._backends._asyncio", "sniffio", "sqlite3", "sqlalchemy.dialects.sqlite", "h11", "tzlocal")
-FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", "bot.handle", *LAZY])
+FORKS.set_forkserver_preload(["__main__", "tests.telegram.bot_process", "bot.handle", WORDS, *LAZY])
 
 
 def fork(options: Sequence[str], output: Path) -> BaseProcess:
