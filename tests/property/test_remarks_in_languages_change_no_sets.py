@@ -44,6 +44,7 @@ def test_remarks_of_a_language_change_no_sets_told_in_it(bank: Path) -> None:
     lines = bank.read_text(encoding="utf-8").splitlines()
     sets = [line.removeprefix(HEAD) for line in lines if line.startswith(HEAD)]
     remarks = [line for line in lines if not line.startswith(HEAD)]
+    bare = [fold_accents(remark) for remark in remarks if bank.stem != "ru" and fold_accents(remark) != remark]
 
     assert _other_sets(sets, remarks) == []
-    assert _other_sets(sets[:2], [fold_accents(remark) for remark in remarks if bank.stem != "ru"]) == []
+    assert _other_sets(sets[:2], bare) == []
