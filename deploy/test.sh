@@ -17,6 +17,8 @@ fi
 
 ensure_environment requirements-test.lock
 cd "$root"
+# Where Python may not keep what it compiled, each worker and each process that a test starts compiles everything anew.
+unset PYTHONDONTWRITEBYTECODE
 
 failed=""
 check() { # check NAME COMMAND...

@@ -110,7 +110,7 @@ def tried(folder: Path) -> list[Any]:
 
 @pytest.fixture
 def copied(tmp_path: Path) -> Path:
-    shutil.copytree(ROOT / "engine", tmp_path / "engine", ignore=shutil.ignore_patterns("__pycache__"))
+    shutil.copytree(ROOT / "engine", tmp_path / "engine")  # with what Python keeps compiled of the same sources
     return tmp_path
 
 
