@@ -10,7 +10,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 from engine.reading.corrections.correcting import Told, cue_at
-from engine.reading.corrections.parts import MOST_PARTS, is_be
+from engine.reading.corrections.parts import MOST_PARTS
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import run_of_it
 from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.words.cues import is_cued

@@ -10,8 +10,9 @@ from collections.abc import Mapping, Sequence
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.names import with_name
-from engine.reading.corrections.parts import is_all, is_be
+from engine.reading.corrections.parts import is_all
 from engine.reading.corrections.renaming import NewName, renamed
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.latest_sets import last_message, two_latest
 from engine.reading.values import Correction

@@ -11,7 +11,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.corrections.parts import is_be, part_told
+from engine.reading.corrections.parts import part_told
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued

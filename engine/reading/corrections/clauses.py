@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.marks.felt import is_effort, with_felt
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -18,7 +18,7 @@ from engine.values.sets import SetDone
 CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
 POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME, K.REMAINING))
 PLACES = POINTERS - {K.NAME, K.REMAINING}
-TOLD = frozenset((K.NUMBER, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS))
+TOLD = frozenset((K.NUMBER, K.EFFORT, K.WARMUP, K.FAILURE, K.MISS, K.DROP))
 NEAR = 3
 NEAR_THE_REPS = 1
 

@@ -40,15 +40,14 @@ from engine.reading.corrections.each_hand import halved, held_otherwise, may_be_
 from engine.reading.corrections.going_on import goes_on
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
-from engine.reading.corrections.kinds_of_sets import is_of_one_of_its_kind, were_of_a_kind
+from engine.reading.corrections.kinds_of_sets import were_of_a_kind
 from engine.reading.corrections.left_open import left_open
 from engine.reading.corrections.left_undone import left_undone
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
 from engine.reading.corrections.load_or_reps import may_be_load_or_reps
 from engine.reading.corrections.loaded import added_later, loaded, told_behind
-from engine.reading.corrections.marks import MARKS, marked_later
+from engine.reading.corrections.marks import marked_later
 from engine.reading.corrections.misspelt import respelt
-from engine.reading.corrections.named_by_numbers import names_none
 from engine.reading.corrections.names import new_exercise, renamed_and_restated, swapped
 from engine.reading.corrections.nothing_changed import (
     CONFIRMED,
@@ -63,13 +62,14 @@ from engine.reading.corrections.nothing_changed import (
     nothing_changed,
     unclear,
 )
-from engine.reading.corrections.open_numbers import denies_a_number, is_of_an_open_number
-from engine.reading.corrections.parts import counts_too_many, is_be, part_told
+from engine.reading.corrections.open_numbers import is_of_an_open_number
+from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.placed_and_told import placed_and_told
 from engine.reading.corrections.pointed_away import pointed_away
-from engine.reading.corrections.renamed_at_load import is_of_another_lift, is_of_which_lift, renamed_at_load
+from engine.reading.corrections.reads_as_one import is_correcting
+from engine.reading.corrections.renamed_at_load import is_of_another_lift, renamed_at_load
 from engine.reading.corrections.reps_away import reps_taken
-from engine.reading.corrections.restated import is_of_one_of_several
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
 from engine.reading.corrections.several_told import several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
@@ -81,22 +81,15 @@ from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import (
     TALK,
     new_values,
-    says_after,
     tells_what_stands,
 )
-from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.requests.again import counts_steps, several_steps
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
 
 REQUESTS = frozenset(("redo", "erase", "undo"))
-SHORT, WHOLE = 4, 7
-"""Pieces of a single set, and of a line of sets with its load."""
-MOST_TURNED = 7
-
 WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     doubled,
     unmarked,
@@ -223,7 +216,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
         return nothing_changed(prepared, LOAD_OR_REPS)
     if has_no_such_lift(told):
         return nothing_changed(prepared, NO_SUCH_LIFT)
-    return unclear(prepared) if _is_correcting(told) else None
+    return unclear(prepared) if is_correcting(told) else None
 
 
 def _tells_what_stands(told: Told) -> bool:
@@ -335,68 +328,3 @@ def _worked_out(told: Told) -> Correction | None:
 def _respelt(prepared: Prepared, context: Context, catalogue: Catalogue) -> Told | None:
     text = respelt(prepared, catalogue)
     return told_of(prepare(text, context, catalogue), context, catalogue) if text else None
-
-
-def _is_correcting(told: Told) -> bool:
-    """Whether the message begins or ends as a correction does, so that its numbers are no new sets."""
-    kinds = told.kinds()
-    if not told.pieces or kinds & {K.QUESTION, K.TOMORROW} or told.pieces[0].kind is K.ASKS:
-        return False
-    counts = [piece for piece in told.pieces if piece.kind in (K.NUMBER, K.COUNT)]
-    if len(counts) >= 2 and any(denies_a_number(told.pieces, at) for at in range(len(told.pieces))):
-        return True
-    if not counts:
-        turned = told.has("swapped") and len(told.words) <= MOST_TURNED
-        return turned or _is_blamed(told) or deletes(told) or _marks_what_is_not(told)
-    if counts_too_many(told.pieces, told.context) or reps_by_parts(told) or names_none(told.pieces):
-        return True
-    longest = WHOLE if told.retracted else SHORT
-    if told.slipped and K.TIMES in kinds and len(told.pieces) <= longest and _is_of_no_lift_done(told):
-        return True  # "squat 100x5", then "no, bench 60x8": in its place, or one more
-    if _tells_the_next(told):
-        return False
-    short = K.NAME not in kinds and len(told.pieces) <= SHORT
-    if told.has("mean") or deletes(told) or (told.slipped and short) or (told.starts("make") and K.NAME not in kinds):
-        return True
-    return (
-        is_of_one_of_several(told)
-        or is_of_one_of_its_kind(told)
-        or is_of_which_lift(told)
-        or (K.TIMES not in kinds and _says_what_was(told))
-    )
-
-
-def _tells_the_next(told: Told) -> bool:
-    """ "ugh third one only got 4", where two single sets stand: no correction, but one more."""
-    places = [piece.told for piece in told.pieces if piece.kind is K.ORDINAL]
-    single = len(latest_of_it(told.context)) == 1 and K.NAME not in told.kinds() and not told.retracted
-    return single and not any(map(is_be, told.pieces)) and places == [len(run_of_it(told.context)) + 1]
-
-
-def _is_of_no_lift_done(told: Told) -> bool:
-    return any(_is_new(piece, told) for piece in told.pieces)
-
-
-def _is_blamed(told: Told) -> bool:
-    """ "that was wrong", and no more."""
-    return told.has("wrongly") and len(told.words) <= SHORT and told.kinds() <= {K.FILLER, K.PLAIN, K.LAST, K.SETS}
-
-
-def _marks_what_is_not(told: Told) -> bool:
-    part = part_told(told.pieces, told.context)
-    return part.missing and any(piece.kind in MARKS for piece in told.pieces)
-
-
-def _says_what_was(told: Told) -> bool:
-    """ "set 4 was 7" where there are three: a verb behind a part or a pronoun, and a number behind the verb."""
-    verb = next((at for at, piece in enumerate(told.pieces) if is_be(piece)), None)
-    if verb is None or any(piece.kind in TALK for piece in told.pieces):
-        return False
-    told_behind = says_after(told) or any(piece.kind in MARKS for piece in told.pieces[verb:])
-    return told_behind and not any(_is_new(piece, told) for piece in told.pieces)
-
-
-def _is_new(piece: Piece, told: Told) -> bool:
-    """A lift that has no sets yet: "squat was 100 for 5" tells of new ones."""
-    done = {record.done.exercise for record in told.context.recent}
-    return piece.kind is K.NAME and not done & set(piece.names)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K

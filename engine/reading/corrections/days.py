@@ -11,7 +11,8 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from engine.reading.corrections.correcting import Told, cue_at
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.sets_having import having
 from engine.reading.days.calendar_days import DAYS_OF_A_WEEK, in_year, latest_of_month
 from engine.reading.days.dates import with_dates
@@ -21,7 +22,7 @@ from engine.reading.values import Context, Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_in_order
 from engine.values.load import Unit
 from engine.values.sets import SetRecord
 
@@ -57,7 +58,7 @@ def moved(told: Told) -> Correction | None:
     context = told.context
     if not told.pieces or told.kinds() & NOT_MOVED or told.of_others() or context.now is None or not _is_cued(told):
         return None
-    if _leaves_a_lift_out(told):
+    if _leaves_a_lift_out(told) or _tells_two_days(told):
         return None
     found = day_in_words(told, told.pieces) or _in_numbers(told)
     if found is None or _tells_of_several(told) or _is_rather_a_number(found, told):
@@ -66,7 +67,7 @@ def moved(told: Told) -> Correction | None:
     rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
     pointed = _at_a_load(rest, told)
     rest = [piece for piece in rest if piece is not pointed]
-    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in rest):
+    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in _uncounted(rest)):
         return None
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY and not _is_a_part_of(piece, told) for piece in rest):
         return None
@@ -79,6 +80,25 @@ def moved(told: Told) -> Correction | None:
         day -= timedelta(days=DAYS_OF_A_WEEK)
     sets = [record for record in sets if record.on != day]
     return Correction(moved=tuple((record, day) for record in sets)) if sets and day <= context.now.date() else None
+
+
+def _uncounted(rest: Sequence[Piece]) -> list[Piece]:
+    """The pieces without the number of "the last two", "first 3"."""
+    ahead = [None, *kinds_in_order(rest)]
+    told = zip(rest, ahead, strict=False)
+    return [piece for piece, before in told if piece.kind is not K.NUMBER or before not in ENDS]
+
+
+ENDS = frozenset((K.LAST, K.FIRST))
+
+
+def _tells_two_days(told: Told) -> bool:
+    """ "that was monday or tuesday", "the last to yesterday and the first to monday"; not "tuesday not today"."""
+    kinds = kinds_in_order(told.pieces)
+    stop = kinds.index(K.NOT) if K.NOT in kinds[1:] else len(kinds)
+    days = [found.day for at in range(stop) if (found := day_in_words(told, told.pieces[at : at + 1])) is not None]
+    today = told.context.now.date() if told.context.now else None
+    return len({*days} - {today}) > 1
 
 
 def _part_of(rest: Sequence[Piece], pointed: Piece | None, told: Told) -> Part:

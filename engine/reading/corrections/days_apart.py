@@ -12,7 +12,8 @@ from datetime import date, timedelta
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.days import ABOUT_DAYS, day_in_words, is_move_word
-from engine.reading.corrections.parts import is_be, part_told, sets_of
+from engine.reading.corrections.parts import part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.days.calendar_days import DAYS_OF_A_WEEK
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K

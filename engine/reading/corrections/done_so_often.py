@@ -10,7 +10,7 @@ is of the set before or of one more.
 from __future__ import annotations
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued

@@ -12,8 +12,9 @@ from collections.abc import Sequence
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.names import with_name
-from engine.reading.corrections.parts import is_be, part_told
+from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.renaming import renamed
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.entries.names import EQUIPMENT, HELD
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued

@@ -12,8 +12,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
 from engine.reading.corrections.restated import sets_read
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.values import Context, Correction
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K

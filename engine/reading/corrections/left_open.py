@@ -14,7 +14,7 @@ from itertools import pairwise
 
 from engine.reading.corrections.marks import MARKS
 from engine.reading.corrections.nothing_changed import TWO_THINGS, WEIGHT_OF_THE_BAR, nothing_changed, unclear
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared
 from engine.reading.talk.statements import names_sets_alone

@@ -8,7 +8,8 @@ from dataclasses import replace
 from engine.reading.corrections.clauses import clauses
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.kinds_of_sets import kind_told
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.sets_having import having
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import run_of_it
@@ -21,7 +22,6 @@ from engine.reading.words.token_walk import KNOWN
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 MARKS = frozenset((K.EFFORT, K.FAILURE, K.WARMUP, K.MISS, K.DROP))
-DENYING = frozenset((K.NOT, K.DENY))
 ARTICLES = frozenset(("the", "on", "on the", "for", "for the", "that", "der", "die", "das", "el", "la", "le"))
 
 

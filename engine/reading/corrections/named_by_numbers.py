@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.sets_having import having
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
 from engine.reading.corrections.renaming import NewName, renamed
 from engine.reading.corrections.restated import sets_read
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.whole_names import is_all_it_was, without_denied
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import run_of_it
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K

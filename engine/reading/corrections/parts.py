@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.sets_before import sets_before
 from engine.reading.corrections.sets_by_mark import MARKED_SO, by_mark
 from engine.reading.corrections.sets_having import at_the_extreme, having
@@ -31,8 +32,6 @@ from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.lexicon import plain_word
-from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role, first_word
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
@@ -82,26 +81,6 @@ def sets_of(part: Part, context: Context) -> list[SetRecord]:
     same = [record for record in context.recent if record.done.exercise == exercise]
     day = same[-1].on if same else last.on
     return [record for record in same if record.on == day]
-
-
-def is_be(piece: Piece) -> bool:
-    """Whether the word is "was", "were" or "is"."""
-    if piece.kind not in BE_KINDS or is_cued(piece.text, ALL_OF_THEM) or _is_unreal(piece) or _is_to_come(piece):
-        return False  # "were all" is one of the phrases that say it; "all" alone says how many
-    return plain_word(piece.text.split()[-1]).replace("'", "") in phrasebook().copulas
-
-
-def _is_unreal(piece: Piece) -> bool:
-    """ "could have been" says what was not."""
-    return piece.kind is K.NEVER and "unreal" in CUES_OF[piece.text.split()[0]]
-
-
-def _is_to_come(piece: Piece) -> bool:
-    """ "next is" tells of no set that stands."""
-    return piece.kind is K.FUTURE and "next" in CUES_OF[piece.text.split()[0]]
-
-
-BE_KINDS = frozenset((K.FILLER, K.EACH, K.FUTURE, K.NEVER, K.ASKS, K.PLAIN, K.NOT, K.DENY))
 
 
 def part_told(pieces: Sequence[Piece], context: Context, by_value: bool = False) -> Part:

@@ -15,7 +15,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.corrections.nothing_changed import CONFIRMED, REPS_APART, nothing_changed
-from engine.reading.corrections.parts import is_be, part_told
+from engine.reading.corrections.parts import part_told
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import last_message
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets

@@ -10,7 +10,8 @@ from collections.abc import Sequence
 
 from engine.reading.corrections.correcting import LONGEST_CUE, LOOSE, Told
 from engine.reading.corrections.deletes import WEAK
-from engine.reading.corrections.parts import is_be, says_all
+from engine.reading.corrections.parts import says_all
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued

@@ -11,8 +11,8 @@ from dataclasses import replace
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.names import new_exercise
-from engine.reading.corrections.parts import is_be
 from engine.reading.corrections.renaming import renamed
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued
@@ -29,7 +29,7 @@ def renamed_at_load(told: Told) -> Correction | None:
     if len(numbers) != 1 or K.TIMES in told.kinds() or not (any(map(is_be, told.pieces)) or told.slipped):
         return None
     number = numbers[0]
-    if not _is_load(number, told):
+    if not _is_load(number, told) or any(_is_spoken_of(told, at) for at in range(1, len(told.pieces))):
         return None
     bare = [piece for piece in told.pieces if piece is not number and piece.kind not in COMPANY]
     if new_exercise(replace(told, pieces=bare)) is None:
@@ -37,6 +37,14 @@ def renamed_at_load(told: Told) -> Correction | None:
     for record, done in list(told.changes.values()):
         told.set_to(record, told.at_load(done, number))
     return told.correction()
+
+
+def _is_spoken_of(told: Told, at: int) -> bool:
+    """ "squat was 105 and bench was fine", "it was 105, no bench today": another lift, and no name of this one."""
+    piece, behind = told.pieces[at], told.pieces[at + 1 : at + 2]
+    if piece.kind is not K.NAME or not any(map(is_be, told.pieces[:at])):
+        return False
+    return told.pieces[at - 1].kind is K.DENY or any(is_be(one) or one.kind is K.NOTE for one in behind)
 
 
 def _is_load(number: Piece, told: Told) -> bool:

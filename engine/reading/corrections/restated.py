@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import Part, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.entries.segments import entries
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.values import Context

@@ -15,7 +15,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.corrections.nothing_changed import CONFIRMED, OF_ONE_MORE, REPS_APART, WHICH_SET, nothing_changed
-from engine.reading.corrections.parts import Part, is_be, says_all, sets_of
+from engine.reading.corrections.parts import Part, says_all, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets

@@ -10,29 +10,30 @@ left to the rules for lists of parts, which know what "the 70 was 72.5 and the 7
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
+from dataclasses import fields, replace
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import RENAMING, renames
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
+from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
-from engine.reading.words.pieces import Piece, kinds_in_order
+from engine.reading.words.pieces import Piece, Role, kinds_in_order
 from engine.reading.words.spoken_clauses import clauses_of
 from engine.values.ids import SetId
 from engine.values.sets import SetDone, SetRecord
 
 Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 Span = tuple[int, int]
-ANDS = frozenset(("andword",))
+ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
 DENYING, DENIED = frozenset((K.NOT, K.DENY)), frozenset((K.NUMBER, K.COUNT, K.NAME))
-DAYS = frozenset((K.WEEKDAY, K.YESTERDAY, K.DATE, K.AGO, K.TODAY))
-TOLD_BESIDE = DAYS | {K.NUMBER}
+TOLD_BESIDE = DATE_KINDS | {K.DATE, K.NUMBER}
+PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
 NOTHING = Correction()
 FEWEST, MOST = 2, 3
 """So many things are put right in one message; more are a list, with rules of its own."""
@@ -80,9 +81,8 @@ def _head(told: Prepared) -> tuple[str, bool]:
     if was is not None:
         named = any(piece.kind is K.NAME for piece in told.spoken[:was])
         return "" if named else told.cleaned[: told.spoken[was].end], False
-    moves = {phrase.split()[0] for phrase in phrasebook().cues["move"]}
     first = told.spoken[0]
-    return (told.cleaned[: first.end] if first.text in moves else ""), True
+    return (told.cleaned[: first.end] if is_cued(first.text, MOVES) else ""), True
 
 
 def _may_tell_several(prepared: Prepared) -> bool:
@@ -123,10 +123,18 @@ def _parted(clause: Span, joints: Sequence[Span]) -> list[Span]:
 
 
 def _turn(told: Prepared) -> int:
-    """Which of the clauses comes first: the lift, whose the other changes are; the day last, by which sets are met."""
+    """Which of the clauses comes first: the lift, whose the other changes are; how many sets behind what they were, as
+    one more is like the last; the day at the end, by which sets are met.
+    """
     if renames(told.spoken) and K.NUMBER not in told.told:
         return 0
-    return 1 if told.told.isdisjoint(DAYS) else 2
+    if not told.told.isdisjoint(DATE_KINDS) or K.DATE in told.told:
+        return 3
+    return 2 if _counts_sets(told) else 1
+
+
+def _counts_sets(told: Prepared) -> bool:
+    return any(piece.kind is K.NUMBER and piece.role is Role.SETS for piece in told.spoken)
 
 
 def _one_by_one(
@@ -143,6 +151,8 @@ def _one_by_one(
         if joined is None or (of_the_same and found != NOTHING and _ids(found) != _ids(more)):
             return None
         found = joined
+    if found.added and any(not PLACES.isdisjoint(clause.told) for clause in clauses):
+        return None  # "4 sets not 3 and last was 4": of the last that stood, or of the one more
     return found
 
 
@@ -165,6 +175,8 @@ def _as_left(records: Sequence[SetRecord], found: Correction) -> tuple[SetRecord
 def _together(records: Sequence[SetRecord], first: Correction, then: Correction) -> Correction | None:
     """Both, named by the sets as they stand; None where they say two things of one and the same."""
     days = {record.id for record, _ in first.moved}
+    if first.added and (then.changed or then.removed):
+        return None
     if (first.added and then.added) or any(record.id in days for record, _ in then.moved):
         return None
     before = {record.id: record for record in records}
@@ -191,8 +203,7 @@ def _left_changed(
 
 def _says_otherwise(before: SetDone, first: SetDone, then: SetDone) -> bool:
     """Whether the second change takes back what the first made of the set."""
-    fields = ("reps", "load", "effort", "kind", "failure", "side")
-    changed = [name for name in fields if getattr(first, name) != getattr(before, name)]
-    if first.exercise != before.exercise:
-        changed = [name for name in changed if name not in ("load", "side")]  # as that lift counts them
+    changed = {one.name for one in fields(SetDone) if getattr(first, one.name) != getattr(before, one.name)}
+    if "exercise" in changed:
+        changed -= {"load", "side"}  # as that lift counts them
     return any(getattr(then, name) != getattr(first, name) for name in changed)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import latest_of_it
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K

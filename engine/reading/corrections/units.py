@@ -12,7 +12,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.reading.corrections.correcting import UNITS, Told
-from engine.reading.corrections.parts import Part, is_all, is_be, part_told, sets_of
+from engine.reading.corrections.parts import Part, is_all, part_told, sets_of
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import last_message, run_of_it, two_latest
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued

@@ -16,7 +16,8 @@ from typing import NamedTuple
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.deletes import asks_away, is_cue
 from engine.reading.corrections.marks import is_spoken_of, mark, marks_of
-from engine.reading.corrections.parts import Part, is_be, part_told, says_all
+from engine.reading.corrections.parts import Part, part_told, says_all
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.marks_in_remarks import is_effort_alone, mark_denied
 from engine.reading.values import Correction

@@ -7,7 +7,7 @@ of a load   = "the" NUMBER ... GOT [ "only" ] NUMBER | GOT [ "only" ] NUMBER "on
 from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import any_cued, is_cued

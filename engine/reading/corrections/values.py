@@ -16,9 +16,10 @@ from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.one_of_them import is_of_one_of_them
-from engine.reading.corrections.parts import THOSE, Part, is_be, part_told
+from engine.reading.corrections.parts import THOSE, Part, part_told
 from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import last_message, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY

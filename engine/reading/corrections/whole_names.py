@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from engine.reading.corrections.correcting import LOOSE, Told
-from engine.reading.corrections.parts import is_be
+from engine.reading.corrections.said_to_be import is_be
 from engine.reading.lexing.name_words import ANGLES
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K

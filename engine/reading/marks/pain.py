@@ -6,6 +6,8 @@ pain", nor a joint that is only tight or stiff where pain is denied beside it: "
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -58,18 +60,20 @@ def _is_pain(pieces: list[Piece], at: int) -> bool:
         return False  # "the pain in my lower back is gone"
     if pieces[at].kind is K.PAIN:
         said_of = next((piece.kind for piece in before if piece.kind is not K.NUMBER), None)
-        return said_of is not K.UNRELATED and not _is_soreness(pieces[at], before[::-1] + after)  # "locker 14 jammed"
+        of_kit = any(is_cued(piece.text, WORN) for piece in after[:1])  # "broke my knee sleeve"
+        return said_of is not K.UNRELATED and not of_kit and not _is_soreness(pieces[at], before[::-1] + after)
     if _is_denied_of_it(pieces, at):
         return False
-    near = (*before, *after)
+    worn = [near for near, behind in pairwise(after) if near.kind is K.JOINT and is_cued(behind.text, WORN)]
+    near = (*before, *(piece for piece in after if piece not in worn))
     if not any(piece.kind is K.JOINT for piece in near):
-        return False
+        return False  # "broke my knee sleeve" among them
     if pieces[at].told == INJURED:  # "isn't bothering me", "blockiert nicht mehr"
         return not any(piece.kind is K.NEVER for piece in before) and kind_at(pieces, at + 1) not in DENYING
     return not _is_of_earlier(before[::-1] + after)
 
 
-OVER = frozenset(("painover",))
+OVER, WORN = frozenset(("painover",)), frozenset(("worn",))
 
 
 def _is_soreness(word: Piece, near: list[Piece]) -> bool:

@@ -15,6 +15,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
+from itertools import pairwise
 from math import ceil
 from typing import NamedTuple
 
@@ -58,6 +59,11 @@ def pause_told(pieces: Sequence[Piece], context: Context, book: Phrasebook, ahea
     if not told or None in times or (dated and _is_lone(told, book)):
         return None
     return _put_together(told, context.now.date(), book)
+
+
+def denies_a_pause(pieces: Sequence[Piece]) -> bool:
+    """ "no belt, no pause": how the sets were done, and no pause from training."""
+    return any(one.kind is K.DENY and two.kind is K.PAUSE for one, two in pairwise(pieces))
 
 
 DATED = frozenset((K.NUMBER, K.ORDINAL))

@@ -30,6 +30,7 @@ from engine.reading.requests.lifts import asked_of_a_lift, with_equipment_behind
 from engine.reading.requests.mended import head_mended, is_sure_of_all, without_stress, word_mended
 from engine.reading.requests.of_days import of_another_day
 from engine.reading.requests.part_read import UNCLEAR, in_full
+from engine.reading.requests.pausing import denies_a_pause
 from engine.reading.requests.quiet import quiet_asked
 from engine.reading.requests.rest import rest_asked
 from engine.reading.requests.said import Said
@@ -65,21 +66,21 @@ COMMANDS_ALIKE = {"redo": "redo", "stop": "quiet", "cancel": "undo", "log": "his
 
 
 LED = re.compile(r"^(?:[ :,=-]*(?=-\d)|[ :,=-]+)")
-"""What leads from a request to what it is of; a sign of its number is none of that: "what if i -1 set squat"."""
+"""What leads from a request to what it is of, but the sign of its number: "what if i -1 set squat"."""
 
 
 def request_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
     """The intent that the message states, or None where it states none."""
-    pieces, book = prepared.spoken, phrasebook()
-    if pieces and is_plainly_sets(pieces, prepared.told, book):
+    pieces = prepared.spoken
+    if pieces and is_plainly_sets(pieces, prepared.told, phrasebook()):
         return None
-    return asked_for(prepared, context, catalogue)
+    asked = asked_for(prepared, context, catalogue)
+    return None if asked is not None and asked.name == "pause" and denies_a_pause(pieces) else asked
 
 
 def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act | None:
     """The intent of a message that may tell sets or ask for something; None where it asks for nothing."""
     cleaned, pieces = prepared.cleaned, prepared.spoken
-    book = phrasebook()
     told = spelt(cleaned, context, catalogue)
     if told is not None:
         return told
@@ -92,7 +93,7 @@ def asked_for(prepared: Prepared, context: Context, catalogue: Catalogue) -> Act
     words = spoken_words(prepared.tokens)
     if not words or len(words) > LONGEST_REQUEST or "\n" in cleaned.strip():
         return None
-    return _told(prepared, words, context, catalogue, book)
+    return _told(prepared, words, context, catalogue, phrasebook())
 
 
 def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalogue, book: Phrasebook) -> Act | None:

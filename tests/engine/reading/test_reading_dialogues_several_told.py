@@ -23,6 +23,10 @@ squat 3x5 95 | rdl 3x8 80 | squat was tuesday and rdl was wednesday => romanian 
 bench 80x8 82.5x7 | the 80 was 82.5 and the 82.5 was 85 => barbell bench press 8 at 82.5 kg, 7 at 85 kg
 bench 3x8 70 | it was 72.5 and 7 reps => barbell bench press 3×8 at 70 kg
 bench 80x8 | it was 7 not 8 and tom was 9 => barbell bench press 8 at 80 kg
+squat 3x5 100, bench 3x8 60 | squat was 105 and bench was fine => barbell back squat 3×5 at 105 kg; barbell bench press 3×8 at 60 kg
+squat 3x5 100 | it was 105, no bench today => barbell back squat 3×5 at 100 kg
+squat 3x5 100 | 4 sets not 3 and all were 95 => barbell back squat 4×5 at 95 kg
+squat 3x5 100 | first was a warmup and the last a drop set => barbell back squat 5 at 100 kg warmup, 5 at 100 kg, 5 at 100 kg drop
 bench 80x8 | it was 7, no warm up => barbell bench press 7 at 80 kg
 bench 80x8 | that was 7 and squat 100x5 => barbell bench press 8 at 80 kg
 """  # noqa: E501 — one dialogue a line

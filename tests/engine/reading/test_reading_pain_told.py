@@ -17,6 +17,7 @@ the pain in my lower back is gone => no sets
 went out last night => no sets
 bench 80x5, bar was swinging => barbell bench press 5 at 80 kg
 squat 100x5, hips swinging => barbell back squat 5 at 100 kg
+squat 3x5 100, broke my knee sleeve => barbell back squat 3×5 at 100 kg
 """
 DENIED = """\
 squat 100x5, knee tight, no pain though => barbell back squat 5 at 100 kg

@@ -215,3 +215,8 @@ def test_with_other_equipment_the_first_lift_that_needs_more_is_swapped(text):
     plan = [("dumbbell row", 3, 8, "20"), ("barbell bench press", 3, 8, "60")]
 
     assert said(text, situation(plan=plan)) == "request: swap barbell bench press"
+
+
+@pytest.mark.parametrize("text", ["no pause", "no belt, no pause", "squat 3x5 100, no pause"])
+def test_a_pause_denied_is_none_from_training(text: str) -> None:
+    assert "pause" not in said(text, SQUATTING)
