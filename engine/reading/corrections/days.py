@@ -96,7 +96,8 @@ def _tells_two_days(told: Told) -> bool:
     """ "that was monday or tuesday", "the last to yesterday and the first to monday"; not "tuesday not today"."""
     kinds = kinds_in_order(told.pieces)
     stop = kinds.index(K.NOT) if K.NOT in kinds[1:] else len(kinds)
-    days = [found.day for at in range(stop) if (found := day_in_words(told, told.pieces[at : at + 1])) is not None]
+    places = [at for at in range(stop) if not is_cued(told.pieces[at].text, OF_A_DAY_PAST)]  # "di" is Dienstag, too
+    days = [found.day for at in places if (found := day_in_words(told, told.pieces[at : at + 1])) is not None]
     today = told.context.now.date() if told.context.now else None
     return len({*days} - {today}) > 1
 
