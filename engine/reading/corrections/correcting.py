@@ -33,9 +33,7 @@ from engine.reading.words.tokens import Token
 from engine.values.load import Basis, Load, Unit
 from engine.values.sets import SetDone, SetRecord
 
-MOST_WORDS = 14
-MOST_SLIPS = 3
-LONGEST_CUE = 5
+MOST_WORDS, MOST_SLIPS, LONGEST_CUE = 14, 3, 5
 STAR = "*"
 UNITS = {K.KG: Unit.KG, K.LB: Unit.LB}
 LOOSE = frozenset((K.COMMA, K.STOP, K.DASH, K.COLON))
