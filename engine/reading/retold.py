@@ -119,7 +119,10 @@ def _is_affirmed(prepared: Prepared, context: Context) -> bool:
     """ "8 reps yes", "8, yes", "yes 8 reps": of what stands, where nothing was asked, or one more set."""
     if not context.recent or not prepared.told <= AFFIRMED:
         return False
-    first, *others = (piece for piece in prepared.spoken if piece.kind not in (K.COMMA, K.STOP, K.REPS))
+    told = [piece for piece in prepared.spoken if piece.kind not in (K.COMMA, K.STOP, K.REPS)]
+    if not told:
+        return False
+    first, *others = told
     reps = K.REPS in prepared.told or any(piece.role is Role.REPS for piece in prepared.spoken)
     if first.kind is not K.NUMBER:
         return reps and _says_yes(first.text)

@@ -67,8 +67,17 @@ def test_a_line_end_at_any_place_of_a_correction_raises_nothing(text):
     assert all(read(told, AFTER_SETS, KNOWN) is not None for told in broken)
 
 
-def test_a_sign_put_in_between_without_letters_raises_nothing():
-    assert read("in the999999x999999 tank٣x٤ \u200bx +20 ①- ", AFTER_SETS, KNOWN) is not None
+@pytest.mark.parametrize(
+    "text",
+    [
+        "in the999999x999999 tank٣x٤ \u200bx +20 ①- ",
+        "it was 7 not 8, 💪, and only 2 sets",
+        "it was 7 not 8 (\ufe0f) and it was 80",
+        "that was incline, 💪, yesterday",
+    ],
+)
+def test_signs_and_clauses_without_letters_amid_a_correction_raise_nothing(text):
+    assert read(text, AFTER_SETS, KNOWN) is not None
 
 
 def test_the_messages_are_read_against_sets_that_stand_and_against_none():

@@ -14,7 +14,7 @@ from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.entries.names import EQUIPMENT
 from engine.reading.values import Context
 from engine.reading.words.cues import any_cued, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, last_word
 from engine.reading.words.token_walk import KNOWN
@@ -25,7 +25,6 @@ CLASSES = (
     frozenset((K.KG, K.LB)),
     frozenset((*DATE_KINDS, K.DATE, K.TODAY, K.YESTERDAY)),
 )
-DENYING = frozenset((K.NOT, K.DENY))
 DATED, PAST = CLASSES[-1], frozenset((K.YESTERDAY, K.DAYS_AGO, K.AGO))
 SIGNS, BUT = frozenset((K.COMMA, K.STOP, K.DASH)), frozenset(("but", "typedlink"))
 AHEAD = frozenset((K.FILLER,))

@@ -15,7 +15,7 @@ from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role, first_word
 from engine.reading.words.token_walk import KNOWN
@@ -66,7 +66,6 @@ def is_spoken_of(clause: Sequence[Piece]) -> bool:
 
 
 POINTERS = frozenset((K.NUMBER, K.FIRST, K.LAST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.BOTH, K.REMAINING))
-DENYING = frozenset((K.NOT, K.DENY))
 
 
 def _hedges(piece: Piece, told: Told) -> bool:

@@ -14,14 +14,13 @@ from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.sets_having import having
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.pieces import Piece, Role, first_word, last_word
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
 PAIR = (K.NUMBER, K.TIMES, K.NUMBER)
 AHEAD = frozenset((K.FILLER, K.NAME, K.ONLY, K.OTHERS, K.NOTE, K.PLAIN))
-DENYING = frozenset((K.NOT, K.DENY))
 MARKED = frozenset((K.WARMUP, K.FAILURE, K.DROP, K.MISS))
 THE, FELT = frozenset(("the", "that")), frozenset(("felt",))
 

@@ -259,7 +259,7 @@ MOST_FIRST = 5
 def _is_put_right(number: Piece | None, behind: Sequence[Piece]) -> bool:
     """ "last set 4 not 5": the number is what the set came to; "last two not 5 but 4" counts sets."""
     bare = number is not None and number.role is Role.BARE and not number.spelled
-    return bare and [piece.kind for piece in behind] in DENYING
+    return bare and [piece.kind for piece in behind] in PUT_RIGHT
 
 
 def _is_so_many(number: Piece, group: list[SetRecord]) -> bool:
@@ -275,7 +275,7 @@ def _counts_sets(number: Piece, behind: K | None) -> bool:
 
 SPANS = frozenset(("upto", "through"))
 PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME))
-DENYING = ([K.NOT, K.NUMBER], [K.DENY, K.NUMBER])
+PUT_RIGHT = ([K.NOT, K.NUMBER], [K.DENY, K.NUMBER])
 
 
 def _numbered(part: Part, pieces: Sequence[Piece], at: int, group: list[SetRecord]) -> None:

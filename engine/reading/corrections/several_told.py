@@ -15,13 +15,14 @@ from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import RENAMING, renames
+from engine.reading.corrections.clauses import PLACES
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role, kinds_in_order
 from engine.reading.words.spoken_clauses import clauses_of
@@ -31,17 +32,18 @@ from engine.values.sets import SetDone, SetRecord
 Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 Span = tuple[int, int]
 ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
-DENYING, DENIED = frozenset((K.NOT, K.DENY)), frozenset((K.NUMBER, K.COUNT, K.NAME))
+DENIED = frozenset((K.NUMBER, K.COUNT, K.NAME))
 TOLD_BESIDE = DATE_KINDS | {K.DATE, K.NUMBER}
-PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
 NOTHING = Correction()
 FEWEST, MOST = 2, 3
 """So many things are put right in one message; more are a list, with rules of its own."""
+MOST_CUT = 2 * MOST
+"""So many clauses are looked at, those that tell nothing among them."""
 
 
 def several_told(prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> Correction | None:
     """All the changes in one; None where the message does not tell several. `alone` works one of them out."""
-    if not _may_tell_several(prepared):
+    if _words_that_say_so(prepared.spoken) < FEWEST:
         return None
     for told in _cut(prepared, context, catalogue):
         if all(_words_that_say_so(one.spoken) for one in told):
@@ -85,10 +87,6 @@ def _head(told: Prepared) -> tuple[str, bool]:
     return (told.cleaned[: first.end] if is_cued(first.text, MOVES) else ""), True
 
 
-def _may_tell_several(prepared: Prepared) -> bool:
-    return _words_that_say_so(prepared.spoken) >= FEWEST
-
-
 def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator[Sequence[Prepared]]:
     """The clauses of the message by each way to cut it: at its signs, and at one "and" or all of them."""
     signs = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
@@ -97,8 +95,11 @@ def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator
     for way in ways:
         spans = [span for one in signs for span in _parted(one, way)]
         clauses = [clause for start, end in spans if (clause := prepared.cleaned[start:end].strip(" .,"))]
-        told = [prepare(clause, context, catalogue) for clause in clauses] if FEWEST <= len(clauses) <= MOST else []
-        if told and not any(_is_in_a_list(one.spoken, after.spoken) for one, after in pairwise(told)):
+        if len(clauses) > MOST_CUT:
+            continue
+        told = [one for clause in clauses if (one := prepare(clause, context, catalogue)).spoken]  # "💪" tells nothing
+        in_a_list = any(_is_in_a_list(one.spoken, after.spoken) for one, after in pairwise(told))
+        if FEWEST <= len(told) <= MOST and not in_a_list:
             yield told
 
 

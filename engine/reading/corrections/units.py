@@ -17,7 +17,7 @@ from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import last_message, run_of_it, two_latest
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role
 from engine.values.load import Unit
@@ -29,7 +29,6 @@ LEAST_FOR_A_COUNT = 4
 POINTING = frozenset(("those", "that", "the"))
 IN = frozenset(("inunit",))
 ENDS = frozenset((K.LAST, K.FIRST))
-DENYING = frozenset((K.NOT, K.DENY))
 ABOUT_UNITS = frozenset(
     (K.KG, K.LB, K.FILLER, K.NOT, K.NAME, K.LAST, K.FIRST, K.ORDINAL, K.BOTH, K.SETS, K.WITH, K.COMMA, K.STOP, K.ASKS,
      K.FUTURE, K.MIDDLE, K.FOR, K.OTHERS, K.ONLY, K.HEADING, K.DENY, K.PLAIN, K.NOTE)

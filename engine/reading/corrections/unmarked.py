@@ -22,7 +22,7 @@ from engine.reading.latest_sets import latest_of_it, run_of_it
 from engine.reading.marks.marks_in_remarks import is_effort_alone, mark_denied
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.pieces import Piece, kinds_of
 from engine.values.sets import SetDone, SetKind, SetRecord
 
@@ -31,7 +31,6 @@ RATED = frozenset((K.RPE, K.RIR, K.RESERVE, K.EFFORT))
 SPEAKING = MARKS | RATED | {K.NOTE, K.WORKING}
 ASKED = frozenset((K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY, K.PLANNED))
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN, K.CLOSE))
-DENYING = frozenset((K.DENY, K.NOT))
 BETWEEN = frozenset((K.FILLER, K.OF, K.GOT, K.SETS))
 BESIDE = BETWEEN | frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.ORDINAL, K.NUMBER, K.NAME, K.BOTH,
                               K.AND, K.KG, K.LB, K.EACH, K.FOR, K.AT, K.REMAINING, K.OTHERS, K.NOT_DATE,

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.lexicon import lexicon, plain_word
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 DENIABLE = frozenset((K.FAILURE, K.MISS, K.DROP, K.WARMUP))
-DENYING = frozenset((K.DENY, K.NOT))
 RATED = frozenset((K.RPE, K.RIR))
 ALL = frozenset(("all", "each", "every"))
 MOST_DENYING = 3

@@ -13,7 +13,7 @@ from decimal import Decimal
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word, kinds_in_order, places_in
 from engine.values.effort import Effort
 
@@ -24,7 +24,6 @@ MOST_LEFT, MOST_LEFT_BARE = 5, 3
 """Reps that may be left until failure; without a word for reps, more may be those of a set. Common practice, no
 source.
 """
-DENYING = frozenset((K.DENY, K.NOT))
 NEARLY, QUITE, ONE = frozenset(("nearly", "shortof")), frozenset(("quite",)), frozenset(("an",))
 SHORT_BY = frozenset(("leftby",))
 BETWEEN = frozenset((K.FILLER, K.OF, K.GOT, K.RESERVE_LEFT, K.ONLY, K.COUNT))

@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.pieces import Piece, is_one_word
 
 NEAR_DENIAL = 4
@@ -108,7 +108,6 @@ def _is_denied_of_it(pieces: list[Piece], at: int) -> bool:
     )
 
 
-DENYING = frozenset((K.DENY, K.NOT))
 REMARK_ENDS = frozenset((K.LINE, K.STOP, K.QUESTION, K.NAME))
 
 

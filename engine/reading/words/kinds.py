@@ -146,3 +146,6 @@ if TYPE_CHECKING:
     K = Kind
 else:
     K = members_of(Kind)
+
+DENYING = frozenset((K.NOT, K.DENY))
+"""Kinds of the words that say what was not: "no", "not"."""

@@ -8,6 +8,7 @@ from tests.engine.reading.saying import dialogues, standing_after
 
 DIALOGUES = """
 bench 3x8 70 | 72.5 not 70 and 7 not 8 => barbell bench press 3×7 at 72.5 kg
+bench 3x8 70 | 7 not 8, 💪, and it was 72.5kg => barbell bench press 3×7 at 72.5 kg
 bench 3x8 70 | it was incline and 60 not 70 => incline barbell bench press 3×8 at 60 kg
 bench 3x8 70 | it was 72.5 and incline => incline barbell bench press 3×8 at 72.5 kg
 bench 3x8 70 | last was 7 and it was incline => incline barbell bench press 2×8 at 70 kg, 7 at 70 kg
