@@ -67,12 +67,14 @@ from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.placed_and_told import placed_and_told
 from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.reads_as_one import is_correcting
+from engine.reading.corrections.renamed_apart import renamed_apart, tells_names_apart
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, renamed_at_load
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
 from engine.reading.corrections.several_told import several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.units import counts_in_a_unit, new_unit
@@ -99,6 +101,7 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     pointed_away,
     moved_apart,
     moved,
+    renamed_apart,
     swapped,
     new_unit,
     all_otherwise,
@@ -119,6 +122,8 @@ WAYS: tuple[Callable[[Told], Correction | None], ...] = (
     new_values,
 )
 
+OF_ONE_NAME = (new_exercise, swapped)
+
 
 def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     """The change asked for, worked out on the sets that stand; NoSets that says so where a correction is not clear.
@@ -134,6 +139,18 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
 
 def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    """The change asked for, where lifts that are to stay as they are do not stand in its way."""
+    spared = spared_of(prepared, context, catalogue)
+    if spared is None:
+        return _put_right(prepared, context, catalogue)
+    found = all_besides(spared, catalogue) or _put_right(spared.rest, spared.context, catalogue)
+    if isinstance(found, Correction) and not is_half(found, spared):
+        return found
+    plain = _put_right(prepared, context, catalogue)
+    return unclear(prepared) if isinstance(plain, Correction) and not spared.denied else plain
+
+
+def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
     prepared = with_value_behind(prepared, context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
@@ -312,9 +329,9 @@ def _worked_out(told: Told) -> Correction | None:
         return told_by_parts(replace(told, changes={}, removed=[], added=[], pointed=[]))
     if leaves_open_which(told):
         return None
-    other_lift = is_of_another_lift(told) or counts_in_a_unit(told)
+    other_lift, apart = is_of_another_lift(told) or counts_in_a_unit(told), tells_names_apart(told)
     for way in WAYS:
-        if other_lift and way is new_values:
+        if (other_lift and way is new_values) or (apart and way in OF_ONE_NAME):
             return None
         try:
             found = way(replace(told, changes={}, removed=[], added=[], pointed=[]))

@@ -1,0 +1,77 @@
+"""Lifts that a correction leaves as they are, and lifts that take each other's place."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+LEFT_AS_THEY_ARE = """
+bench 3x8 60 | squat 3x5 100 | move squat to yesterday, keep bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+bench 3x8 60 | squat 3x5 100 | keep bench and move squat to monday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-10
+bench 3x8 60 | squat 3x5 100 | move squat to yesterday, bench is right => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+bench 3x8 60 | squat 3x5 100 | move squat to yesterday but not bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+bench 3x8 60 | squat 3x5 100 | the squat but not the bench was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+bench 3x8 60 | squat 3x5 100 | squat was 105, bench stays => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 105 kg
+bench 3x8 60 | squat 3x5 100 | delete squat, keep bench => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | squat 3x5 100 | delete bench, keep squat => barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | delete squat not bench => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | squat 3x5 100 | move everything to monday but bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-10
+bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | move everything to monday but bench and squat => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg on 2025-03-10
+bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | keep bench and squat, rdl was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg on 2025-03-13
+bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | delete all except the squat => barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | everything but bench was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+bench 3x8 60 | squat 3x5 100 | all but bench were 75 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 75 kg
+bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | all but bench were 75 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg
+bench 3x8 60 | squat 3x5 100 | everything was rpe 8 except the bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg RPE 8
+bench 3x8 60 | squat 3x5 100 | all good except the bench was 75 => barbell bench press 3×8 at 75 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | everything was good but the bench was 75 => barbell bench press 3×8 at 75 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | move the last to yesterday, keep the rest => barbell bench press 3×8 at 60 kg; barbell back squat 2×5 at 100 kg; barbell back squat 5 at 100 kg on 2025-03-13
+bench 3x8 60 | that was incline, not bench => incline barbell bench press 3×8 at 60 kg
+bench 3x8 60 | keep bench => barbell bench press 3×8 at 60 kg
+squat 3x5 100 | bench 3x8 60 | that was 75, bench stays => barbell back squat 3×5 at 100 kg; barbell bench press 3×8 at 60 kg
+kreuzheben 3x5 120 | kniebeuge 3x5 100 | kniebeuge war gestern, kreuzheben bleibt => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+kreuzheben 3x5 120 | kniebeuge 3x5 100 | alles außer kreuzheben war gestern => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+peso muerto 3x5 120 | sentadilla 3x5 100 | la sentadilla fue ayer, deja el peso muerto => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+soulevé de terre 3x5 120 | squat 3x5 100 | le squat c'était hier, garde le soulevé de terre => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+stacco 3x5 120 | squat 3x5 100 | squat era ieri, lascia lo stacco => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+deadlift 3x5 120 | squat 3x5 100 | squat was gisteren, deadlift blijft => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+martwy ciąg 3x5 120 | przysiad 3x5 100 | przysiad był wczoraj, martwy ciąg zostaw => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+levantamento terra 3x5 120 | agachamento 3x5 100 | tudo menos o levantamento terra foi ontem => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+становая 3x5 120 | присед 3x5 100 | присед был вчера, становую оставь => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+marklyft 3x5 120 | knäböj 3x5 100 | knäböj var igår, behåll marklyft => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+"""  # noqa: E501 — one dialogue a line
+
+RENAMED = """
+bench 3x8 60 | squat 3x5 100 | squat was bench and bench was squat => barbell back squat 3×8 at 60 kg; barbell bench press 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | bench was squat, squat was bench => barbell back squat 3×8 at 60 kg; barbell bench press 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | squat should be bench and vice versa => barbell back squat 3×8 at 60 kg; barbell bench press 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | bench and squat are the wrong way round => barbell back squat 3×8 at 60 kg; barbell bench press 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | i mixed up bench and squat => barbell back squat 3×8 at 60 kg; barbell bench press 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | i swapped bench and squat => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60, squat 3x5 100 | bench was squat and squat was front squat => barbell back squat 3×8 at 60 kg; barbell front squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | squat was bench, bench was squat and deadlift was rdl => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | squat was bench => barbell bench press 3×8 at 60 kg, 3×5 at 100 kg
+bench 3x8 60 | squat 5x3 100 | squat was the other way round => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
+curl 3x10 15 | 1 | bench 3x8 60 | curl was bench and bench was curl => barbell bench press 3×10 at 15 kg; barbell curl 3×8 at 60 kg
+kreuzheben 3x5 120 | kniebeuge 3x8 100 | kniebeuge war kreuzheben und kreuzheben war kniebeuge => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+kreuzheben 3x5 120 | kniebeuge 3x8 100 | ich habe kniebeuge und kreuzheben verwechselt => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+peso muerto 3x5 120 | sentadilla 3x8 100 | sentadilla era peso muerto y peso muerto era sentadilla => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+soulevé de terre 3x5 120 | squat 3x8 100 | squat c'était soulevé de terre et soulevé de terre c'était squat => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+stacco 3x5 120 | squat 3x8 100 | squat era stacco e stacco era squat => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+deadlift 3x5 120 | squat 3x8 100 | squat was deadlift en deadlift was squat => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+przysiad 3x5 120 | martwy ciąg 3x8 100 | przysiad to był martwy ciąg, a martwy ciąg to był przysiad => conventional deadlift 3×5 at 120 kg; barbell back squat 3×8 at 100 kg
+levantamento terra 3x5 120 | agachamento 3x8 100 | agachamento era levantamento terra e levantamento terra era agachamento => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+становая 3x5 120 | присед 3x8 100 | присед был становая, а становая была присед => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+marklyft 3x5 120 | knäböj 3x8 100 | knäböj var marklyft och marklyft var knäböj => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
+"""  # noqa: E501 — one dialogue a line
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(LEFT_AS_THEY_ARE))
+def test_lifts_that_are_to_stay_are_never_reached(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(RENAMED))
+def test_lifts_renamed_together_are_each_renamed_once(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
