@@ -15,7 +15,7 @@ from engine.reading.words.ahead import aside, is_amount, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, is_one_word
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LEFT_IN_RESERVE = 5
@@ -28,6 +28,7 @@ TELLS_ITSELF = 10
 """From here on it tells how many were left beside this: 11 for "left a rep in the tank"."""
 LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
 AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
+AHEAD_OF_ALL = frozenset((K.RESERVE_LEFT, K.FILLER, K.PLAIN))
 PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
 COUNTING_ON = frozenset(
     (K.TIMES, K.SLASH, K.NUMBER, K.AT, K.KG, K.LB, K.SETS, K.OF, K.BY, K.PLUS, K.COLON, K.COUNT, K.EACH)
@@ -219,7 +220,10 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     ended = end >= len(pieces) or (pieces[end].kind not in COUNTING_ON and not with_a_load)
     if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
         out.append(pieces[at]._replace(kind=K.NEVER if pieces[at].told == ONLY_POSSIBLE else K.FILLER))
-        return at + 1
+        if number is None or not _is_small(number) or not ended or is_one_word(pieces[at]):
+            return at + 1
+        out.append(aside(number) if pieces[at].told == NUMBER_BEHIND else number)  # "ne avevo ancora 8"
+        return end
     while end < len(pieces) and pieces[end].kind in EFFORT_WORDS:
         end += 1
     _drop_words_ahead(out)
@@ -242,8 +246,8 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
         told, value = out[-1].told, out.pop().value
     else:
-        if len(out) > 1 and _is_small(out[-1]) and out[-2].kind is K.RESERVE_LEFT:
-            out.append(aside(out.pop()))  # "had 10 in me": all that could have been done
+        if len(out) > 1 and _is_small(out[-1]) and out[-2].kind in AHEAD_OF_ALL:
+            out.append(aside(out.pop()))  # "had 10 in me", "hatte 8 drin": all that could have been done
         unclear = bool(out) and _is_small(out[-1]) and len(out) > 1 and out[-2].kind in PARTED
         out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))
         return end

@@ -4,6 +4,7 @@ away     = TIME ( "to" | "till" | "late" | "off" | "better" ) word      of the c
 left     = TIME "left"                     minutes are of the clock; fewer seconds may be a side's: asked
 behind   = TIME ( "after" | "in" ) word | LONG     behind holds far shorter: asked
 part     = ( "first" | "last" ) TIME word     behind one hold: a part of it, and what it was like
+of_reps  = few TIME word* HELD     behind sets that are counted in reps: "3x6, 2 s hold", "3 sec on the way down"
 heading  = MINUTES [ "of" ] [ NAME ] ":" TIMES | LONG [ NAME ] NUMBER "x" NUMBER     how long all of it took
 """
 
@@ -11,10 +12,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.catalogue.catalogue import catalogue
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
+from engine.values.exercise import Measure
 
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 LONG, LONGEST_HOLD = 120, 300
@@ -32,6 +35,12 @@ SAYING = frozenset((K.NOTE, K.PLAIN, K.PAIN, K.SORE, K.MUSCLE, K.JOINT))
 AHEAD_OF_A_LIST = frozenset((K.NAME, K.OF, K.FILLER))
 REACH = 16
 """Pieces around a time that tell what it is of. Common practice, no source."""
+HELD = frozenset(("heldrep",))
+OF_A_HELD_REP = frozenset((K.PLAIN, K.FILLER, K.NOTE, K.WITH, K.OF, K.PARTIAL, K.EACH, K.PAUSE))
+A_WAY = 8
+"""What the languages' files label "on the way down" with."""
+LONGEST_REP, LONGEST_HELD = 10, 5
+"""Seconds that a rep is held or lowered, and pieces that may tell of it. Common practice, no source."""
 NEAR = 4
 """Pieces between a time and the list that it heads. Common practice, no source."""
 
@@ -44,8 +53,42 @@ def past_a_time(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if number.role is Role.SECONDS and number.value >= LONG and _heads_a_list(pieces, at):
         out.append(aside(number))
         return at + 1
+    if behind := _past_a_held_rep(pieces, at, out):
+        told_of_reps = number.value <= LONGEST_REP
+        out.append(
+            (aside(number) if told_of_reps else number._replace(kind=K.UNCLEAR))._replace(end=pieces[behind - 1].end)
+        )
+        return behind
     told = [piece for piece in out[-REACH:] if piece.kind is K.NUMBER]
     return _behind_holds(pieces, at, out, told) if told else 0
+
+
+def _past_a_held_rep(pieces: Sequence[Piece], at: int, out: Sequence[Piece]) -> int:
+    """The place behind "2 s hold" behind "3x6" of a lift that is counted in reps; 0 for anything else. A long one
+    may be a set of its own, and is asked about behind a comma.
+    """
+    if pieces[at].value > LONGEST_REP and kind_at(out, len(out) - 1) is not K.COMMA:
+        return 0
+    behind = at + 1
+    while behind < min(len(pieces), at + LONGEST_HELD) and pieces[behind].kind in OF_A_HELD_REP:
+        behind += 1
+        if is_cued(pieces[behind - 1].text, HELD) or pieces[behind - 1].told == A_WAY:
+            return behind if _counts_reps(out[-REACH:]) else 0
+    return 0
+
+
+def _counts_reps(told: Sequence[Piece]) -> bool:
+    """Whether a pair without a time stands ahead, of a lift that nobody holds."""
+    if any(piece.kind is K.NAME and _is_held(piece) for piece in told):
+        return False
+    pairs = zip(told, told[1:], told[2:], strict=False)
+    counted = [(one, two) for one, sign, two in pairs if sign.kind is K.TIMES and one.kind is two.kind is K.NUMBER]
+    return bool(counted) and not any(piece.role in TIMED for pair in counted for piece in pair)
+
+
+def _is_held(name: Piece) -> bool:
+    lifts = [catalogue().get(known) for known in name.names]
+    return any(lift is not None and lift.measure is not Measure.REPS for lift in lifts)
 
 
 def _behind_holds(pieces: list[Piece], at: int, out: list[Piece], told: list[Piece]) -> int:

@@ -5,8 +5,9 @@ meant  = [ day | word ] MEANT sets TO_BE_DONE        had squat 5x5 100 planned
 missed = sets [ day ] NEVER                          squat 5x5 100 was on today, squat 5x5 100 fell through
        | sets "was" ON ( "but" | "," )               squat 5x5 100 was on but no time
        | sets PUT_OFF [ word ] day | PUT_OFF sets [ word ] day      squat 5x5 100 moved to friday
-Behind anything else such a NEVER is a remark: "squat 5x5 100, the heating was on today". Parts in capitals are cues of
-the language files; what is behind "but" is told by the rules of talk.
+       | lift sets YET | YET [ ":" ] lift ...                       bench 3x8 65 still to go
+Behind anything else such a NEVER or YET is a remark: "squat 5x5 100, the heating was on today", "80x8, 2 to go". Parts
+in capitals are cues or labels of the language files; what is behind "but" is told by the rules of talk.
 """
 
 from __future__ import annotations
@@ -26,12 +27,14 @@ MEANT, TO_BE_DONE, WOULD = frozenset(("meantto",)), frozenset(("tobedone",)), fr
 DONE = frozenset(("did", "finished", "nailed"))
 DENYING = frozenset((K.DENY, K.NEVER, K.NOT, K.FUTURE, K.TOMORROW))
 PUT_OFF = frozenset(("putoff",))
+STILL_TO_DO = 2
+"""What the languages' files label words for what is still to be done with."""
 WAS, ON = frozenset(("was", "were")), frozenset(("wason",))
 
 
 def with_what_was_meant(sentence: list[Piece]) -> list[Piece]:
     """The sentence, with what tells that its sets were only meant made a word of a wish, or of something left out."""
-    told = _settled(sentence)
+    told = _with_what_is_left(_settled(sentence))
     lead = next((at for at, piece in enumerate(told) if piece.kind not in DAYS or _may_lead(piece)), len(told))
     if lead < len(told) and _tells_what_was_meant(told, lead):
         return [*told[:lead], told[lead]._replace(kind=K.FUTURE), *told[lead + 1 :]]
@@ -53,6 +56,30 @@ def _settled(sentence: list[Piece]) -> list[Piece]:
         elif _are_done(sentence[at + 1 :]):
             out[at] = sentence[at]._replace(kind=K.FILLER)
     return out if places else sentence
+
+
+def _with_what_is_left(sentence: list[Piece]) -> list[Piece]:
+    """The sentence, with "still to go" made what was not done behind a lift with its sets, and a wish ahead of one."""
+    places = [at for at, piece in enumerate(sentence) if piece.kind is K.UNRELATED and piece.told == STILL_TO_DO]
+    out = list(sentence) if places else sentence
+    for at in places:
+        ahead = at + 1 + (kind_at(sentence, at + 1) is K.COLON)
+        if kind_at(sentence, ahead) is K.NAME:
+            out[at] = sentence[at]._replace(kind=K.FUTURE, told=0)
+        elif _ends_sets(sentence[:at]) and _tells_a_lift(_clause_ahead(sentence, at)):
+            out[at] = sentence[at]._replace(kind=K.NEVER, told=BEHIND_ITS_SETS)
+    return out
+
+
+def _clause_ahead(sentence: list[Piece], at: int) -> list[Piece]:
+    start = next((place for place in range(at, 0, -1) if sentence[place - 1].kind in CLAUSE_ENDS), 0)
+    return sentence[start:at]
+
+
+def _tells_a_lift(clause: list[Piece]) -> bool:
+    """ "bench 3x8", and neither "2" nor "5 reps"."""
+    kinds = [piece.kind for piece in clause]
+    return K.TIMES in kinds or (K.NAME in kinds and not COUNTED.isdisjoint(kinds))
 
 
 def _are_done(behind: Sequence[Piece]) -> bool:
