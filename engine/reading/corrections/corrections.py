@@ -62,6 +62,7 @@ from engine.reading.corrections.nothing_changed import (
     nothing_changed,
     unclear,
 )
+from engine.reading.corrections.of_each import of_each
 from engine.reading.corrections.open_numbers import is_of_an_open_number
 from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.placed_and_told import placed_and_told
@@ -72,7 +73,7 @@ from engine.reading.corrections.renamed_at_load import is_of_another_lift, renam
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
-from engine.reading.corrections.several_told import several_told, with_verb_shared
+from engine.reading.corrections.several_told import is_half_told, several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
@@ -158,7 +159,7 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
     if sure is not None:
         return sure
     bare = without_gear(prepared, context, catalogue)
-    several = several_told(bare, context, catalogue, _told_plainly)
+    several = of_each(bare, context, catalogue, _told_plainly) or several_told(bare, context, catalogue, _told_plainly)
     earlier = _of_an_earlier_day(prepared, context, catalogue) if several is None else None
     if earlier is not None or (several is None and _tells_new_sets(prepared, context)):
         return earlier
@@ -169,6 +170,8 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
         return meant
     if reaches_back(meant, prepared, context):
         return None
+    if meant is not several and is_half_told(meant, bare, context, catalogue, _told_plainly):
+        return unclear(prepared)
     return nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
 
 

@@ -2,6 +2,7 @@
 
 open = "set" NUMBER "and" NUMBER | POINTING NUMBER [ "are" ] | [ "the" ] NUMBER "was" "wrong"
      | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar" | "double" THAT
+     | FORGOT "a" "set" [ cut value ]           "i missed a set and the reps were 4": none of those that stand
      | "swap" "sets" NUMBER "and" NUMBER | "the other one" "was" NUMBER
      | THAT "was" mark cut sets               "that was a warm-up, now 120x5": of the set before, and sets more
      | THAT "was" NUMBER ( cut | "and" ) name sets      "that was 7 and squat 100x5"
@@ -12,8 +13,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from engine.reading.corrections.correcting import MOST_SLIPS, cue_at
 from engine.reading.corrections.marks import MARKS
-from engine.reading.corrections.nothing_changed import TWO_THINGS, WEIGHT_OF_THE_BAR, nothing_changed, unclear
+from engine.reading.corrections.nothing_changed import (
+    OF_ONE_MORE,
+    TWO_THINGS,
+    WEIGHT_OF_THE_BAR,
+    nothing_changed,
+    unclear,
+)
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared
@@ -21,6 +29,7 @@ from engine.reading.talk.statements import names_sets_alone
 from engine.reading.values import Context, NoSets
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, texts_in_order
 
 POINTING, WRONGLY, HAD, ONTO = (frozenset((cue,)) for cue in ("those", "wrongly", "had", "onbar"))
@@ -48,16 +57,31 @@ def left_open(prepared: Prepared, context: Context) -> NoSets | None:
         return nothing_changed(prepared, TWO_THINGS)
     if K.COUNT in prepared.told and _doubles_it(prepared.spoken):
         return unclear(prepared)
-    if K.TIMES in prepared.told:
-        return None
+    return _leaves_open_without_a_times(prepared) if K.TIMES not in prepared.told else None
+
+
+def _leaves_open_without_a_times(prepared: Prepared) -> NoSets | None:
+    if _forgets_one(prepared):
+        return nothing_changed(prepared, OF_ONE_MORE)
     if K.BAR in prepared.told and (_weighs_the_bar(prepared) or _had_on_the_bar(prepared.spoken)):
         return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
     if K.NUMBER not in prepared.told:
         return None
     alone = K.SETS in prepared.told and names_sets_alone(prepared.spoken)
     alone = alone or _points_at_so_many(prepared.spoken) or _blames_a_number(prepared.spoken)
-    alone = alone or _swaps_places(prepared) or _is_of_the_other(prepared)
+    alone = alone or _swaps_places(prepared) or _is_of_the_other(prepared) or _may_deny_a_place(prepared.spoken)
     return unclear(prepared) if alone else None
+
+
+def _forgets_one(prepared: Prepared) -> bool:
+    """ "i missed a set and the reps were 4", "forgot a set": it is none of those that stand."""
+    if prepared.told.isdisjoint(FORGETTING):
+        return False
+    words, phrases = [word for word, _ in spoken_words(prepared.tokens)], phrasebook().cues["oneforgotten"]
+    return any(cue_at(words, at, phrases) for at in range(min(MOST_SLIPS, len(words))))
+
+
+FORGETTING = frozenset((K.NUMBER, K.MISS))
 
 
 def _swaps_places(prepared: Prepared) -> bool:
@@ -66,6 +90,15 @@ def _swaps_places(prepared: Prepared) -> bool:
     placed = K.SETS in prepared.told or numbers[0].role is Role.SETS
     swaps = is_cued(prepared.spoken[0].text, SWAPPING) and K.NAME not in prepared.told
     return swaps and placed and len(numbers) == 2 and numbers[0].value < numbers[1].value <= MOST_SETS
+
+
+def _may_deny_a_place(pieces: Sequence[Piece]) -> bool:
+    """ "no third set and it was 95": none was done, or the third is meant; "no third was 95" puts it right."""
+    kinds = [piece.kind for piece in pieces if piece.kind is not K.SETS]
+    return kinds[:2] == [K.DENY, K.ORDINAL] and len(kinds) > PAIR and kinds[2] in JOINTS and any(map(is_be, pieces))
+
+
+PAIR = 2
 
 
 def _is_of_the_other(prepared: Prepared) -> bool:

@@ -3,7 +3,7 @@
 message = correction ( cut | "and" ) correction [ ... ]      each of which would be one alone, if need be with the
                                                              words that begin the first: "that was incline, yesterday"
 
-Each is worked out on what the one before it leaves. What two of them say of one number, one lift or one day of a set is
+Each is worked out on what the one before it leaves, sets that it adds among them: "4 sets not 3 and last was 4". What two of them say of one number, one lift or one day of a set is
 left to the rules for lists of parts, which know what "the 70 was 72.5 and the 72.5 was 75" means.
 """
 
@@ -16,12 +16,17 @@ from itertools import pairwise
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import RENAMING, renames
 from engine.reading.corrections.clauses import PLACES
+from engine.reading.corrections.correcting import cue_at
+from engine.reading.corrections.deletes import WEAK
+from engine.reading.corrections.nothing_changed import unclear
+from engine.reading.corrections.parts import MOST_PARTS, is_all
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.corrections.told_instead import taken_back
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.ahead import kind_at
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role, kinds_in_order
@@ -35,22 +40,93 @@ ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
 DENIED = frozenset((K.NUMBER, K.COUNT, K.NAME))
 TOLD_BESIDE = DATE_KINDS | {K.DATE, K.NUMBER}
 NOTHING = Correction()
+CUTS, REST = frozenset((K.COMMA, K.STOP, K.DASH, K.OTHER_SIGN)), frozenset(("remaining",))
 FEWEST, MOST = 2, 3
 """So many things are put right in one message; more are a list, with rules of its own."""
 MOST_CUT = 2 * MOST
 """So many clauses are looked at, those that tell nothing among them."""
 
 
-def several_told(prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> Correction | None:
+def several_told(
+    prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone
+) -> Correction | NoSets | None:
     """All the changes in one; None where the message does not tell several. `alone` works one of them out."""
-    if _words_that_say_so(prepared.spoken) < FEWEST:
+    if _words_that_say_so(prepared.spoken) + _takes_away(prepared) < FEWEST:
         return None
+    signs = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
+    instead = taken_back(_clauses(prepared, signs, context, catalogue), prepared, context, catalogue, alone)
+    if instead is not None:
+        return instead
     for told in _cut(prepared, context, catalogue):
-        if all(_words_that_say_so(one.spoken) for one in told):
+        if _counts_beside_a_bare_number(told):
+            return unclear(prepared)
+        if all(map(_says_so, told)) and not _may_be_the_reason(told):
             found = _one_by_one(told, context, catalogue, alone)
             if found is not None:
                 return found
     return None
+
+
+def is_half_told(found: Correction, prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> bool:
+    """Whether a clause of the message tells more than was found: then none of it is taken."""
+    if not _has_joints(prepared):
+        return False
+    for told in _cut(prepared, context, catalogue):
+        apart = [alone(one, context, catalogue) for one in told]
+        changes = [one for one in apart if isinstance(one, Correction)]
+        others = [one for one, change in zip(told, apart, strict=True) if not isinstance(change, Correction)]
+        if changes and any(map(_tells_more, others)):
+            return True
+        if not others and all(map(_says_so, told)) and any(_lacks(found, one) for one in changes):
+            return True
+    return False
+
+
+def _says_so(told: Prepared) -> bool:
+    return bool(_words_that_say_so(told.spoken)) or _takes_away(told)
+
+
+def _has_joints(prepared: Prepared) -> bool:
+    return not prepared.told.isdisjoint(CUTS) or any(map(_joins, prepared.spoken))
+
+
+def _tells_more(told: Prepared) -> bool:
+    """Whether the clause is of other sets, or of one more: "the rest were 75", "one more bench"."""
+    words = [word for word, _ in spoken_words(told.tokens)]
+    numbered = not told.told.isdisjoint((K.NUMBER, K.EFFORT)) and any_cued(words, REST) and any(map(is_be, told.spoken))
+    return numbered or (K.ANOTHER in told.told and K.NAME in told.told)
+
+
+def _lacks(found: Correction, told: Correction) -> bool:
+    """Whether something of what is told is not in what was found."""
+    changed = {record.id for record, _ in told.changed} - {record.id for record, _ in found.changed}
+    moved = {record.id for record, _ in told.moved} - {record.id for record, _ in found.moved}
+    removed = {record.id for record in told.removed} - {record.id for record in found.removed}
+    return bool(changed or moved or removed or (told.added and not found.added))
+
+
+def _may_be_the_reason(told: Sequence[Prepared]) -> bool:
+    """ "delete the last one, it was yesterday": why it is to go, or what the others were."""
+    away = [_takes_away(one) for one in told]
+    return any(away) and not all(gone or _points(one) for one, gone in zip(told, away, strict=True))
+
+
+def _points(told: Prepared) -> bool:
+    return not told.told.isdisjoint(PLACES | {K.NAME}) or any(map(is_all, told.spoken))
+
+
+def _counts_beside_a_bare_number(told: Sequence[Prepared]) -> bool:
+    """ "bench was 4 sets and squat was 2": two sets, or two reps of the last."""
+    named = [one for one in told if K.NAME in one.told]
+    counted = [_counts_sets(one) for one in named]
+    bare = [_tells_a_bare_number(one) for one in named]
+    return len(named) > 1 and any(counted) and any(bare)
+
+
+def _tells_a_bare_number(told: Prepared) -> bool:
+    numbers = [piece for piece in told.spoken if piece.kind is K.NUMBER]
+    alone = len(numbers) == 1 and PLACES.isdisjoint(told.told)
+    return alone and numbers[0].role is Role.BARE and numbers[0].value <= MOST_PARTS
 
 
 def with_verb_shared(prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> Correction | None:
@@ -91,16 +167,21 @@ def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator
     """The clauses of the message by each way to cut it: at its signs, and at one "and" or all of them."""
     signs = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
     joints = [(piece.start, piece.end) for piece in prepared.spoken if _joins(piece)]
-    ways = [(), *([joint] for joint in joints[: MOST - 1]), joints if len(joints) > 1 else ()]
+    ways: list[Sequence[Span]] = [(), *([joint] for joint in joints[: MOST - 1]), joints if len(joints) > 1 else ()]
     for way in ways:
-        spans = [span for one in signs for span in _parted(one, way)]
-        clauses = [clause for start, end in spans if (clause := prepared.cleaned[start:end].strip(" .,"))]
-        if len(clauses) > MOST_CUT:
-            continue
-        told = [one for clause in clauses if (one := prepare(clause, context, catalogue)).spoken]  # "💪" tells nothing
-        in_a_list = any(_is_in_a_list(one.spoken, after.spoken) for one, after in pairwise(told))
-        if FEWEST <= len(told) <= MOST and not in_a_list:
+        told = _clauses(prepared, [span for one in signs for span in _parted(one, way)], context, catalogue)
+        if told:
             yield told
+
+
+def _clauses(prepared: Prepared, spans: Sequence[Span], context: Context, catalogue: Catalogue) -> Sequence[Prepared]:
+    """The clauses; none where they are too few or too many, or parts of a list."""
+    clauses = [clause for start, end in spans if (clause := prepared.cleaned[start:end].strip(" .,"))]
+    if len(clauses) > MOST_CUT:
+        return ()
+    told = [one for clause in clauses if (one := prepare(clause, context, catalogue)).spoken]  # "💪" tells nothing
+    in_a_list = any(_is_in_a_list(one.spoken, after.spoken) for one, after in pairwise(told))
+    return told if FEWEST <= len(told) <= MOST and not in_a_list else ()
 
 
 def _is_in_a_list(before: Sequence[Piece], after: Sequence[Piece]) -> bool:
@@ -124,14 +205,27 @@ def _parted(clause: Span, joints: Sequence[Span]) -> list[Span]:
 
 
 def _turn(told: Prepared) -> int:
-    """Which of the clauses comes first: the lift, whose the other changes are; how many sets behind what they were, as
-    one more is like the last; the day at the end, by which sets are met.
+    """Which of the clauses comes first: the lift, whose the other changes are; how many sets ahead of places among
+    them; what goes behind what was, as places are those that were told; the day at the end, by which sets are met.
     """
     if renames(told.spoken) and K.NUMBER not in told.told:
         return 0
     if not told.told.isdisjoint(DATE_KINDS) or K.DATE in told.told:
+        return 4
+    if _takes_away(told):
         return 3
-    return 2 if _counts_sets(told) else 1
+    return 1 if _counts_sets(told) else 2
+
+
+def _takes_away(told: Prepared) -> bool:
+    """Whether sets are asked away, or said not to count: "delete the last", "the last didn't count", "no third set"."""
+    words, cues = [word for word, _ in spoken_words(told.tokens)], phrasebook().cues
+    if cue_at(words, 0, cues["delete"]) and words[0] not in WEAK:
+        return True
+    kinds = kinds_in_order(told.spoken)
+    if any(a is K.DENY and b is K.ORDINAL for a, b in pairwise(kinds)):
+        return True
+    return any(cue_at(words, at, cues["undone"] | cues["leftundone"]) for at in range(len(words)))
 
 
 def _counts_sets(told: Prepared) -> bool:
@@ -152,8 +246,6 @@ def _one_by_one(
         if joined is None or (of_the_same and found != NOTHING and _ids(found) != _ids(more)):
             return None
         found = joined
-    if found.added and any(not PLACES.isdisjoint(clause.told) for clause in clauses):
-        return None  # "4 sets not 3 and last was 4": of the last that stood, or of the one more
     return found
 
 
@@ -162,36 +254,47 @@ def _ids(found: Correction) -> set[SetId]:
 
 
 def _as_left(records: Sequence[SetRecord], found: Correction) -> tuple[SetRecord, ...]:
-    """The sets as these changes leave them, those that were added aside."""
+    """The sets as these changes leave them; one more stands behind those of its lift, with a number below zero."""
     done = {record.id: new for record, new in found.changed}
     days = {record.id: day for record, day in found.moved}
     left = set(found.removed)
-    return tuple(
+    standing = [
         replace(record, done=done.get(record.id, record.done), on=days.get(record.id, record.on))
         for record in records
         if record not in left
-    )
+    ]
+    for place, new in enumerate(found.added):
+        alike = [at for at, record in enumerate(standing) if record.done.exercise == new.exercise]
+        if alike:
+            more = replace(standing[alike[-1]], id=SetId(-1 - place), done=new)
+            standing.insert(alike[-1] + 1, more)
+    return tuple(standing)
 
 
 def _together(records: Sequence[SetRecord], first: Correction, then: Correction) -> Correction | None:
     """Both, named by the sets as they stand; None where they say two things of one and the same."""
-    days = {record.id for record, _ in first.moved}
-    if first.added and (then.changed or then.removed):
-        return None
-    if (first.added and then.added) or any(record.id in days for record, _ in then.moved):
-        return None
     before = {record.id: record for record in records}
+    days = {record.id for record, _ in first.moved}
+    moved = [(before[record.id], day) for record, day in then.moved if record.id in before]
+    if (first.added and then.added) or any(record.id in days for record, _ in moved) or (then.moved and not moved):
+        return None
     done = {record.id: new for record, new in first.changed}
+    added = dict(enumerate(first.added))
     for record, new in then.changed:
-        if record.id in done and _says_otherwise(before[record.id].done, done[record.id], new):
+        if record.id not in before:
+            added[-1 - record.id] = new
+        elif record.id in done and _says_otherwise(before[record.id].done, done[record.id], new):
             return None
-    done |= {record.id: new for record, new in then.changed}
-    gone = [before[record.id] for record in (*first.removed, *then.removed)]
+        else:
+            done[record.id] = new
+    gone = {record.id for record in (*first.removed, *then.removed)}
+    if first.changed and gone.issuperset(record.id for record, _ in first.changed):
+        return None  # "the last was 4 and delete the last"
     return Correction(
-        changed=_left_changed(before, done, {record.id for record in gone}),
-        removed=tuple(gone),
-        added=(*first.added, *then.added),
-        moved=tuple((before[record.id], day) for record, day in (*first.moved, *then.moved)),
+        changed=_left_changed(before, done, gone),
+        removed=tuple(before[one] for one in gone if one in before),
+        added=(*(new for place, new in added.items() if SetId(-1 - place) not in gone), *then.added),
+        moved=(*first.moved, *moved),
         pain=first.pain or then.pain,
     )
 

@@ -1,4 +1,4 @@
-"""Lifts that a correction leaves as they are, and lifts that take each other's place."""
+"""Lifts that a correction leaves as they are, lifts that take each other's place, and one thing told of several."""
 
 from __future__ import annotations
 
@@ -7,20 +7,20 @@ import pytest
 from tests.engine.reading.saying import dialogues, standing_after
 
 LEFT_AS_THEY_ARE = """
-bench 3x8 60 | squat 3x5 100 | move squat to yesterday, keep bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-bench 3x8 60 | squat 3x5 100 | keep bench and move squat to monday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-10
-bench 3x8 60 | squat 3x5 100 | move squat to yesterday, bench is right => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-bench 3x8 60 | squat 3x5 100 | move squat to yesterday but not bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-bench 3x8 60 | squat 3x5 100 | the squat but not the bench was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | bench 3x8 60 | move squat to yesterday, keep bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | bench 3x8 60 | keep bench and move squat to monday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-10
+squat 3x5 100 | bench 3x8 60 | move squat to yesterday, bench is right => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | bench 3x8 60 | move squat to yesterday but not bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | bench 3x8 60 | the squat but not the bench was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
 bench 3x8 60 | squat 3x5 100 | squat was 105, bench stays => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 105 kg
 bench 3x8 60 | squat 3x5 100 | delete squat, keep bench => barbell bench press 3×8 at 60 kg
 bench 3x8 60 | squat 3x5 100 | delete bench, keep squat => barbell back squat 3×5 at 100 kg
 bench 3x8 60 | squat 3x5 100 | delete squat not bench => barbell bench press 3×8 at 60 kg
-bench 3x8 60 | squat 3x5 100 | move everything to monday but bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-10
+squat 3x5 100 | bench 3x8 60 | move everything to monday but bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-10
 bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | move everything to monday but bench and squat => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg on 2025-03-10
 bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | keep bench and squat, rdl was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg on 2025-03-13
 bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | delete all except the squat => barbell back squat 3×5 at 100 kg
-bench 3x8 60 | squat 3x5 100 | everything but bench was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | bench 3x8 60 | everything but bench was yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
 bench 3x8 60 | squat 3x5 100 | all but bench were 75 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 75 kg
 bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | all but bench were 75 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg
 bench 3x8 60 | squat 3x5 100 | everything was rpe 8 except the bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg RPE 8
@@ -30,16 +30,16 @@ bench 3x8 60 | squat 3x5 100 | move the last to yesterday, keep the rest => barb
 bench 3x8 60 | that was incline, not bench => incline barbell bench press 3×8 at 60 kg
 bench 3x8 60 | keep bench => barbell bench press 3×8 at 60 kg
 squat 3x5 100 | bench 3x8 60 | that was 75, bench stays => barbell back squat 3×5 at 100 kg; barbell bench press 3×8 at 60 kg
-kreuzheben 3x5 120 | kniebeuge 3x5 100 | kniebeuge war gestern, kreuzheben bleibt => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-kreuzheben 3x5 120 | kniebeuge 3x5 100 | alles außer kreuzheben war gestern => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-peso muerto 3x5 120 | sentadilla 3x5 100 | la sentadilla fue ayer, deja el peso muerto => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-soulevé de terre 3x5 120 | squat 3x5 100 | le squat c'était hier, garde le soulevé de terre => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-stacco 3x5 120 | squat 3x5 100 | squat era ieri, lascia lo stacco => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-deadlift 3x5 120 | squat 3x5 100 | squat was gisteren, deadlift blijft => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-martwy ciąg 3x5 120 | przysiad 3x5 100 | przysiad był wczoraj, martwy ciąg zostaw => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-levantamento terra 3x5 120 | agachamento 3x5 100 | tudo menos o levantamento terra foi ontem => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-становая 3x5 120 | присед 3x5 100 | присед был вчера, становую оставь => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
-marklyft 3x5 120 | knäböj 3x5 100 | knäböj var igår, behåll marklyft => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+kniebeuge 3x5 100 | kreuzheben 3x5 120 | kniebeuge war gestern, kreuzheben bleibt => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+kniebeuge 3x5 100 | kreuzheben 3x5 120 | alles außer kreuzheben war gestern => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+sentadilla 3x5 100 | peso muerto 3x5 120 | la sentadilla fue ayer, deja el peso muerto => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | soulevé de terre 3x5 120 | le squat c'était hier, garde le soulevé de terre => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | stacco 3x5 120 | squat era ieri, lascia lo stacco => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+squat 3x5 100 | deadlift 3x5 120 | squat was gisteren, deadlift blijft => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+przysiad 3x5 100 | martwy ciąg 3x5 120 | przysiad był wczoraj, martwy ciąg zostaw => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+agachamento 3x5 100 | levantamento terra 3x5 120 | tudo menos o levantamento terra foi ontem => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+присед 3x5 100 | становая 3x5 120 | присед был вчера, становую оставь => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+knäböj 3x5 100 | marklyft 3x5 120 | knäböj var igår, behåll marklyft => conventional deadlift 3×5 at 120 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
 """  # noqa: E501 — one dialogue a line
 
 RENAMED = """
@@ -66,6 +66,28 @@ levantamento terra 3x5 120 | agachamento 3x8 100 | agachamento era levantamento 
 marklyft 3x5 120 | knäböj 3x8 100 | knäböj var marklyft och marklyft var knäböj => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
 """  # noqa: E501 — one dialogue a line
 
+OF_EACH = """
+bench 3x8 60 | squat 3x5 100 | the last of each was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+bench 3x8 60 | squat 3x5 100 | the last set of both was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+bench 3x8 60 | squat 3x5 100 | first of both was a warmup => barbell bench press 8 at 60 kg warmup, 2×8 at 60 kg; barbell back squat 5 at 100 kg warmup, 2×5 at 100 kg
+bench 3x8 60, squat 3x5 100 | rdl 3x8 80 | the last of each was 4 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg
+bench 3x8 60 | squat 3x5 100 | rdl 3x8 80 | the last of each was 4 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg; romanian deadlift 3×8 at 80 kg
+bench 3x8 60 | squat 3x5 100 | the last bench and the last squat were 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+bench 3x8 60 | squat 3x5 100 | bench and squat were rpe 8 => barbell bench press 3×8 at 60 kg RPE 8; barbell back squat 3×5 at 100 kg RPE 8
+bench 3x8 60 | squat 3x5 100 | bench and squat were 60 and 110 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | bench and squat were yesterday => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg on 2025-03-13
+bench 3x8 60 | the last of each was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg
+kreuzheben 3x5 120 | kniebeuge 3x5 100 | der letzte von beiden war 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+peso muerto 3x5 120 | sentadilla 3x5 100 | la última de cada uno fue 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+soulevé de terre 3x5 120 | squat 3x5 100 | la dernière des deux était 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+stacco 3x5 120 | squat 3x5 100 | l'ultima di entrambi era 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+deadlift 3x5 120 | squat 3x5 100 | de laatste van beide was 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+martwy ciąg 3x5 120 | przysiad 3x5 100 | ostatnia z obu była 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+levantamento terra 3x5 120 | agachamento 3x5 100 | a última de cada um foi 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+становая 3x5 120 | присед 3x5 100 | последний в обоих был 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+marklyft 3x5 120 | knäböj 3x5 100 | sista på båda var 4 => conventional deadlift 2×5 at 120 kg, 4 at 120 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
+"""  # noqa: E501 — one dialogue a line
+
 
 @pytest.mark.parametrize(("told", "standing"), dialogues(LEFT_AS_THEY_ARE))
 def test_lifts_that_are_to_stay_are_never_reached(told: str, standing: str) -> None:
@@ -74,4 +96,9 @@ def test_lifts_that_are_to_stay_are_never_reached(told: str, standing: str) -> N
 
 @pytest.mark.parametrize(("told", "standing"), dialogues(RENAMED))
 def test_lifts_renamed_together_are_each_renamed_once(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(OF_EACH))
+def test_what_is_told_of_each_reaches_each(told: str, standing: str) -> None:
     assert standing_after(told) == standing

@@ -1,0 +1,76 @@
+"""Corrections of several things are taken in full, or not at all."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.engine.reading.saying import dialogues, standing_after
+
+IN_FULL = """
+bench 3x8 60 | 4 sets not 3 and last was 4 => barbell bench press 3×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | 4 sets not 3, the fourth was 4 => barbell bench press 3×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | 4 sets not 3, last was 4 and it was yesterday => barbell bench press 3×8 at 60 kg, 4 at 60 kg on 2025-03-13
+bench 3x8 60 | 2 sets not 3 and last was 4 => barbell bench press 8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | last was 4 and only 2 sets => barbell bench press 8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | last didn't count and the first was 4 => barbell bench press 4 at 60 kg, 8 at 60 kg
+bench 3x8 60 | last didn't count and last was 4 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | skipped the last one and the first was 4 => barbell bench press 4 at 60 kg, 8 at 60 kg
+bench 3x8 60 | delete the first and the second was 4 => barbell bench press 4 at 60 kg, 8 at 60 kg
+bench 3x8 60 | delete the last one and all were 75 => barbell bench press 2×8 at 75 kg
+bench 3x8 60 | delete the last one and the rest were 75 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | last was a miss and the rest were 75 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | scrap the last one, it was 7 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | squat 3x5 100 | delete the bench and squat was 105 => barbell back squat 3×5 at 105 kg
+bench 3x8 60 | squat 3x5 100 | bench didn't happen and squat was 105 => barbell back squat 3×5 at 105 kg
+bench 3x8 60 | squat 3x5 100 | one less squat and one more bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60 | squat 3x5 100 | bench was 4 sets and squat was 2 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
+bench 3x8 60 | last one was 50, drop set => barbell bench press 2×8 at 60 kg, 8 at 50 kg drop
+kniebeuge 3x5 100 | es waren 4 sätze nicht 3 und der letzte war 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+sentadilla 3x5 100 | eran 4 series no 3 y la última fue 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+squat 3x5 100 | c'était 4 séries pas 3 et la dernière était 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+squat 3x5 100 | erano 4 serie non 3 e l'ultima era 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+squat 3x5 100 | het waren 4 sets niet 3 en de laatste was 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+przysiad 3x5 100 | były 4 serie nie 3 i ostatnia była 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+agachamento 3x5 100 | foram 4 séries não 3 e a última foi 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+присед 3x5 100 | было 4 подхода не 3 и последний был 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+knäböj 3x5 100 | det var 4 set inte 3 och sista var 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
+"""  # noqa: E501 — one dialogue a line
+
+TAKEN_BACK = """
+bench 3x8 60 | last was 4, no, first was 4 => barbell bench press 4 at 60 kg, 2×8 at 60 kg
+bench 3x8 60 | last was 4, no first was 4 => barbell bench press 4 at 60 kg, 2×8 at 60 kg
+bench 3x8 60 | last was 4, i mean first was 4 => barbell bench press 4 at 60 kg, 2×8 at 60 kg
+bench 3x8 60 | last was 4, sorry, first was 4 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | last was 4, sorry => barbell bench press 2×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | last was 4, no drop set => barbell bench press 2×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | i missed a set and the reps were 4 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | i missed a set => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | forgot one set, and the weight was 95 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | i forgot a set, it was 4 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | forgot one, 4 => barbell bench press 3×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | no third set and it was 95 => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | no third was 95 => barbell bench press 2×8 at 60 kg, 8 at 95 kg
+sentadilla 3x6 82.5 | eran 77,5 y no 80 => barbell back squat 3×6 at 82.5 kg
+kniebeuge 3x8 60 | letzter war 4, nein, erster war 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+sentadilla 3x8 60 | la última fue 4, no, la primera fue 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+squat 3x8 60 | la dernière était 4, non, la première était 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+squat 3x8 60 | l'ultima era 4, no, la prima era 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+squat 3x8 60 | laatste was 4, nee, eerste was 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+przysiad 3x8 60 | ostatnia była 4, nie, pierwsza była 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+agachamento 3x8 60 | a última foi 4, não, a primeira foi 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+присед 3x8 60 | последний был 4, нет, первый был 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+knäböj 3x8 60 | sista var 4, nej, första var 4 => barbell back squat 4 at 60 kg, 2×8 at 60 kg
+kniebeuge 3x5 100 | einen satz vergessen und das gewicht war 95 => barbell back squat 3×5 at 100 kg
+sentadilla 3x5 100 | olvidé una serie y fueron 4 => barbell back squat 3×5 at 100 kg
+присед 3x5 100 | забыл подход и было 4 => barbell back squat 3×5 at 100 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(IN_FULL))
+def test_all_of_it_or_nothing(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(TAKEN_BACK))
+def test_what_is_told_instead_or_of_a_set_more_is_not_taken_for_both(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
