@@ -3,8 +3,9 @@
 message = correction ( cut | "and" ) correction [ ... ]      each of which would be one alone, if need be with the
                                                              words that begin the first: "that was incline, yesterday"
 
-Each is worked out on what the one before it leaves, sets that it adds among them: "4 sets not 3 and last was 4". What two of them say of one number, one lift or one day of a set is
-left to the rules for lists of parts, which know what "the 70 was 72.5 and the 72.5 was 75" means.
+Each is worked out on what the one before it leaves, sets that it adds among them: "4 sets not 3 and last was 4". What
+two of them say of one number, one lift or one day of a set is left to the rules for lists of parts, which know what
+"the 70 was 72.5 and the 72.5 was 75" means; where those find less than the clauses tell, nothing is changed.
 """
 
 from __future__ import annotations
