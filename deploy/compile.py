@@ -8,7 +8,7 @@ runs in FOLDER runs compiled (`cd build/compiled && ../../.venv/bin/python -m bo
 `deploy/serve.sh` runs it there as long as `--is-fresh` says that FOLDER was made of the sources as they stand.
 
 The compiler is mypyc, which is part of mypy; it needs the test packages and a C compiler. With `--translate` the C is
-written and not compiled, which shows in seconds whether mypyc takes each module.
+written and not compiled, which shows in less than a minute whether mypyc takes each module.
 """
 
 from __future__ import annotations
@@ -238,16 +238,18 @@ def copy_to(folder: Path) -> None:
         shutil.copytree(TOP / package, folder / package, ignore=shutil.ignore_patterns("__pycache__"))
 
 
-def translate(folder: Path) -> list[Any]:
+def translate(folder: Path, by_place: bool = True) -> list[Any]:
     """The reader in this copy of the product as C, in `build` below the current folder: what a C compiler is to do.
+    `by_place`: fields of named tuples are asked for by their place, for which mypy looks through the reader once more.
 
     Errors: SystemExit where mypyc cannot take a module; it has said why.
     """
     from mypyc.build import mypycify
 
     paths = [path.relative_to(folder) for path in sources(folder)]
-    for path, fields in fields_by_place(paths).items():
-        path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8"), fields), encoding="utf-8")
+    fields = fields_by_place(paths) if by_place else {}
+    for path in paths:
+        path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8"), fields.get(path, ())), encoding="utf-8")
     Path("mypy.ini").write_text("[mypy]\nexplicit_package_bases = True\n", encoding="utf-8")
     options = ["--config-file", "mypy.ini", *map(str, paths)]
     found: list[Any] = mypycify(options, opt_level="2", debug_level="0", multi_file=True, target_dir="build")
@@ -281,7 +283,7 @@ def compile_in(folder: Path, translate_only: bool = False) -> None:
     """The reader in this copy of the product compiled, beside its source."""
     plain = {path: path.read_bytes() for path in sources(folder)}
     with chdir(folder):
-        extensions = translate(folder)
+        extensions = translate(folder, by_place=not translate_only)
         if not translate_only:
             build(extensions)
     for path, source in plain.items():

@@ -5,7 +5,8 @@
 # CHALKWIRE_TEST_POSTGRES   URL of a PostgreSQL database that the tests may fill and empty; without it the tests that
 #                           need PostgreSQL are skipped, and with CI=true that is a failure
 # CHALKWIRE_TEST_WORKERS    how many processes run the tests (default 2)
-# CHALKWIRE_TEST_THOROUGH   set to anything: the bot killed at every step, ten times the examples of a property (slow)
+# CHALKWIRE_TEST_THOROUGH   set to anything: the bot killed at every step, ten times the examples of a property, remarks
+#                           beside all sets in all forms (slow)
 set -eu
 root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 . "$root/deploy/environment.sh"

@@ -5,6 +5,7 @@ A turn is sets, a correction, an answer, an edit, talk, undo or redo; the wordin
 
 from __future__ import annotations
 
+import os
 import re
 from collections import Counter
 from collections.abc import Iterable, Mapping
@@ -24,7 +25,7 @@ from storage.envelopes import Delivery
 from tests.bot.chatting import BEGINNING, MONDAY, Chats, said, texts
 from tests.databases import in_memory
 
-TALKS, TURNS = 18, 25
+TALKS, TURNS = 36 if os.environ.get("CHALKWIRE_TEST_THOROUGH") else 9, 25
 KNOWN = catalogue()
 LIFTS = ("squat", "bench", "deadlift", "ohp", "lat pulldown", "dips", "pull ups", "leg press", "row", "curl", "press")
 SETS = (

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import replace
 from itertools import islice
 from random import Random
@@ -24,6 +25,7 @@ from tests.bench.generated_messages import messages
 
 KNOWN = catalogue()
 LONGEST_LINE = 200
+MESSAGES = 5_000 if os.environ.get("CHALKWIRE_TEST_THOROUGH") else 500
 AFTER_SETS = next(context for _, context in messages(1) if context.recent)
 
 
@@ -124,14 +126,14 @@ def _as_told(chunks: Chunks) -> dict[str, object]:
 
 @pytest.mark.parametrize("seed", range(4))
 def test_sets_taken_for_plain_are_those_of_the_whole_grammar(seed, monkeypatch):
-    lines = [(text, context) for text, context in islice(messages(seed), 1_500) if len(text) < LONGEST_LINE]
+    lines = [(text, context) for text, context in islice(messages(seed), MESSAGES) if len(text) < LONGEST_LINE]
     short = [read(text, context, KNOWN) for text, context in lines]
     taken = []
     monkeypatch.setattr(candidates, "plain_groups", lambda chunks, *others: taken.append(chunks))
     monkeypatch.setattr(deciding, "plain_numbers", lambda pieces: None)
     long = [read(text, context, KNOWN) for text, context in lines]
 
-    assert len(taken) > 500
+    assert len(taken) > MESSAGES // 3
     for (text, _), one, other in zip(lines, short, long, strict=True):
         assert one == other, text
 
@@ -187,11 +189,11 @@ def _told(dice: Random, form: str) -> str:
 
 @pytest.mark.parametrize("seed", range(4))
 def test_sentences_passed_as_no_talk_hold_none(seed, monkeypatch):
-    told = [prepare(text, context, KNOWN).pieces for text, context in islice(messages(seed), 1_500)]
+    told = [prepare(text, context, KNOWN).pieces for text, context in islice(messages(seed), MESSAGES)]
     short = [talk.without_talk(pieces) for pieces in told]
     cut = []
     monkeypatch.setattr(talk, "holds_no_talk", lambda sentence, *others: cut.append(sentence))
     long = [talk.without_talk(pieces) for pieces in told]
 
-    assert len(cut) > 500
+    assert len(cut) > MESSAGES // 3
     assert short == long

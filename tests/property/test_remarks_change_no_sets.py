@@ -5,7 +5,10 @@ That remarks like these change no set is common practice, no source.
 
 from __future__ import annotations
 
+import os
+from collections.abc import Sequence
 from functools import cache
+from zlib import crc32
 
 import pytest
 
@@ -323,19 +326,33 @@ OPEN = ("at last", "no misses", "bus was late", "just as written", "on the old b
 """Remarks that may be of something else: which set was the last, and what was late."""
 
 
+def beside(remark: str, sets: Sequence[str], forms: Sequence[str]) -> list[tuple[str, str]]:
+    """Sets and a message that tells them beside the remark: all in the first form, and in each other form a fifth of
+    them, which are others for each remark and form; with CHALKWIRE_TEST_THOROUGH all in all.
+    """
+    first = 0 if os.environ.get("CHALKWIRE_TEST_THOROUGH") else crc32(remark.encode())
+    return [
+        (told, form.format(sets=told, remark=remark))
+        for place, form in enumerate(forms)
+        for at, told in enumerate(sets)
+        if not place or not first or (at + first + place) % SHARE == 0
+    ]
+
+
+SHARE = 5
+
+
 def read_beside(remark: str) -> tuple[dict[str, Outcome], list[str]]:
     """The messages in which a remark changes the sets beside it, in silence, and those that end in it and are asked
     about."""
     other: dict[str, Outcome] = {}
     asked: list[str] = []
-    for sets in SETS:
-        for form in BESIDE:
-            text = form.format(sets=sets, remark=remark)
-            outcome = read(text, HERE, KNOWN)
-            if not isinstance(outcome, Logged):
-                asked += [text] if form == BEHIND else []
-            elif outcome.sets != _alone(sets):
-                other[text] = outcome
+    for sets, text in beside(remark, SETS, BESIDE):
+        outcome = read(text, HERE, KNOWN)
+        if not isinstance(outcome, Logged):
+            asked += [text] if text == BEHIND.format(sets=sets, remark=remark) else []
+        elif outcome.sets != _alone(sets):
+            other[text] = outcome
     return other, asked
 
 

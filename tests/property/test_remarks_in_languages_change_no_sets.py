@@ -15,6 +15,7 @@ from engine.catalogue.phrases import fold_accents
 from engine.reading import read
 from engine.reading.values import Context, Logged
 from tests.engine.reading.saying import NOW
+from tests.property.test_remarks_change_no_sets import beside
 
 KNOWN = catalogue()
 HERE = Context(now=NOW)
@@ -30,13 +31,10 @@ def _sets(text: str) -> object:
 
 def _other_sets(sets: list[str], remarks: list[str]) -> list[str]:
     """The messages in which a remark changes the sets beside it, in silence."""
-    other = []
-    for told in sets:
-        alone = _sets(told)
-        assert alone is not None, told
-        texts = (form.format(sets=told, remark=remark) for remark in remarks for form in BESIDE)
-        other += [text for text in texts if _sets(text) not in (alone, None)]
-    return other
+    alone = {told: _sets(told) for told in sets}
+    assert None not in alone.values(), alone
+    texts = (pair for remark in remarks for pair in beside(remark, sets, BESIDE))
+    return [text for told, text in texts if _sets(text) not in (alone[told], None)]
 
 
 @pytest.mark.parametrize("bank", BANKS, ids=lambda bank: bank.stem)

@@ -49,7 +49,11 @@ class MortalBot:
         return rows_of(self.database, query)
 
     def is_settled(self) -> bool:
-        """Everything that people did is stored (or else not confirmed), handled, and answered."""
+        """Everything that people did is stored (or else not confirmed), handled, and answered.
+
+        Asked in this order: each is told by the one before it, so that nothing slips past between two questions.
+        """
+        if not self.server.idle:
+            return False
         states = {state for (state,) in self.rows("SELECT state FROM inbound")}
-        waiting = self.rows("SELECT id FROM outbox WHERE state IN ('new', 'sending')")
-        return self.server.idle and states <= {"done", "failed"} and not waiting
+        return states <= {"done", "failed"} and not self.rows("SELECT id FROM outbox WHERE state IN ('new', 'sending')")
