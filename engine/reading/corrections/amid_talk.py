@@ -61,7 +61,8 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     if K.PAIN in kinds:
         latest = context.recent[-1].done.exercise
         others = any(piece.kind is K.NAME and latest not in piece.names for piece in inside)
-        return others or not kinds.isdisjoint(TOLD)
+        days = {piece.kind for piece, ahead in zip(inside, [None, *inside], strict=False) if _is_since(ahead)}
+        return others or not (kinds - days).isdisjoint(TOLD)
     if kinds & TOLD == {K.TODAY} and not kinds.isdisjoint((K.PLAIN, K.NEVER, K.NOTE, K.UNRELATED)):
         return False  # "can't count today"
     if renames(inside):
@@ -71,6 +72,14 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
     if kinds & TOLD == {K.RESERVE_LEFT}:
         return False  # "had smaller plates on"
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
+
+
+def _is_since(piece: Piece | None) -> bool:
+    """Whether the day behind the word is one since which something hurts, and none of sets."""
+    return piece is not None and piece.kind is K.NOT_DATE and is_cued(piece.text, SINCE)
+
+
+SINCE = frozenset(("since",))
 
 
 def without_gear(prepared: Prepared, context: Context, catalogue: Catalogue) -> Prepared:

@@ -41,7 +41,7 @@ from engine.reading.corrections.going_on import goes_on
 from engine.reading.corrections.held import done_otherwise, has_no_such_lift
 from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.kinds_of_sets import were_of_a_kind
-from engine.reading.corrections.left_open import left_open
+from engine.reading.corrections.left_open import left_open, points_and_dates
 from engine.reading.corrections.left_undone import left_undone
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
 from engine.reading.corrections.load_or_reps import may_be_load_or_reps
@@ -78,6 +78,7 @@ from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.typed_wrong import with_what_was_typed
+from engine.reading.corrections.unit_apart import unit_is_open, with_unit_tied
 from engine.reading.corrections.units import counts_in_a_unit, new_unit
 from engine.reading.corrections.unmarked import unmarked
 from engine.reading.corrections.value_first import with_value_behind
@@ -152,10 +153,10 @@ def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
 
 
 def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
-    prepared = with_value_behind(prepared, context, catalogue)
+    prepared = with_unit_tied(with_value_behind(prepared, context, catalogue), context, catalogue)
     if adds_a_set(prepared) or is_long_ago(prepared, context):
         return None
-    sure = left_open(prepared, context) or set_or_one_more(prepared, context) or placed_and_told(prepared, context)
+    sure = _sure(prepared, context)
     if sure is not None:
         return sure
     bare = without_gear(prepared, context, catalogue)
@@ -167,12 +168,19 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
         return None
     meant = several or _meant(bare, context, catalogue)
     if not isinstance(meant, Correction):
-        return meant
+        return unclear(prepared) if meant is None and points_and_dates(prepared, context) else meant
     if reaches_back(meant, prepared, context):
         return None
     if meant is not several and is_half_told(meant, bare, context, catalogue, _told_plainly):
         return unclear(prepared)
     return nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
+
+
+def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:
+    """What a few shapes tell by themselves, or leave open."""
+    if context.recent and unit_is_open(prepared):
+        return nothing_changed(prepared, LOAD_OR_REPS)
+    return left_open(prepared, context) or set_or_one_more(prepared, context) or placed_and_told(prepared, context)
 
 
 def _meant(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:

@@ -4,6 +4,8 @@ open = "set" NUMBER "and" NUMBER | POINTING NUMBER [ "are" ] | [ "the" ] NUMBER 
      | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar" | "double" THAT
      | FORGOT "a" "set" [ cut value ]           "i missed a set and the reps were 4": none of those that stand
      | "swap" "sets" NUMBER "and" NUMBER | "the other one" "was" NUMBER
+     | NOT mark cut NUMBER                     "no drop set, 4 reps"
+     | NUMBER "up from" day                    "5 up from monday"
      | THAT "was" mark cut sets               "that was a warm-up, now 120x5": of the set before, and sets more
      | THAT "was" NUMBER ( cut | "and" ) name sets      "that was 7 and squat 100x5"
 """
@@ -14,21 +16,26 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.reading.corrections.correcting import MOST_SLIPS, cue_at
+from engine.reading.corrections.days_named import day_named
 from engine.reading.corrections.marks import MARKS
 from engine.reading.corrections.nothing_changed import (
+    LOAD_OR_REPS,
     OF_ONE_MORE,
+    REPS_APART,
     TWO_THINGS,
     WEIGHT_OF_THE_BAR,
     nothing_changed,
     unclear,
 )
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared
 from engine.reading.talk.statements import names_sets_alone
 from engine.reading.values import Context, NoSets
 from engine.reading.words.cues import any_cued, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, texts_in_order
 
@@ -60,6 +67,24 @@ def left_open(prepared: Prepared, context: Context) -> NoSets | None:
     return _leaves_open_without_a_times(prepared) if K.TIMES not in prepared.told else None
 
 
+def points_and_dates(prepared: Prepared, context: Context) -> bool:
+    """ "last set was 4 reps, at 95, and it was yesterday": of sets that stand, where no rule has worked it out, and
+    never more of them.
+    """
+    if prepared.told.isdisjoint(DAYS) or K.NUMBER not in prepared.told or not NOT_OF_THOSE.isdisjoint(prepared.told):
+        return False
+    verb = next((at for at, piece in enumerate(prepared.spoken[: PAIR + 1]) if is_be(piece)), None)
+    if verb is None or day_named(prepared, context) is None:
+        return False
+    ahead = prepared.spoken[:verb]
+    return all(piece.kind in POINTERS or is_cued(piece.text, OF_THOSE) for piece in ahead)
+
+
+NOT_OF_THOSE = frozenset((K.TIMES, K.NAME, K.LINE, K.COLON, K.QUESTION, K.TODAY, K.SLASH))
+POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.SETS, K.BOTH))
+OF_THOSE = frozenset(("that", "those"))
+
+
 def _leaves_open_without_a_times(prepared: Prepared) -> NoSets | None:
     if _forgets_one(prepared):
         return nothing_changed(prepared, OF_ONE_MORE)
@@ -67,6 +92,10 @@ def _leaves_open_without_a_times(prepared: Prepared) -> NoSets | None:
         return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
     if K.NUMBER not in prepared.told:
         return None
+    if _denies_a_mark_and_counts(prepared):
+        return nothing_changed(prepared, REPS_APART)
+    if not prepared.told.isdisjoint(COMPARING) and _compares_a_number(prepared.spoken):
+        return nothing_changed(prepared, LOAD_OR_REPS)
     alone = K.SETS in prepared.told and names_sets_alone(prepared.spoken)
     alone = alone or _points_at_so_many(prepared.spoken) or _blames_a_number(prepared.spoken)
     alone = alone or _swaps_places(prepared) or _is_of_the_other(prepared) or _may_deny_a_place(prepared.spoken)
@@ -90,6 +119,37 @@ def _swaps_places(prepared: Prepared) -> bool:
     placed = K.SETS in prepared.told or numbers[0].role is Role.SETS
     swaps = is_cued(prepared.spoken[0].text, SWAPPING) and K.NAME not in prepared.told
     return swaps and placed and len(numbers) == 2 and numbers[0].value < numbers[1].value <= MOST_SETS
+
+
+def _denies_a_mark_and_counts(prepared: Prepared) -> bool:
+    """ "no drop set, 4 reps": of the set before, which was none, or of one more."""
+    pieces = prepared.spoken
+    cut = next((at for at, piece in enumerate(pieces) if piece.kind in CUTS), 0)
+    head, behind = pieces[:cut], [piece.kind for piece in pieces[cut + 1 :]]
+    if behind.count(K.NUMBER) != 1 or not set(behind) <= COUNTED_ALONE:
+        return False
+    if [piece.kind for piece in head] == [K.NOTE]:
+        denied = mark_denied(head[0]._replace(text=prepared.cleaned[head[0].start : head[0].end].lower()))
+        return denied in KINDS_OF_SETS
+    return cut == PAIR and head[0].kind in DENYING and head[1].kind in KINDS_OF_SETS
+
+
+COUNTED_ALONE = frozenset((K.NUMBER, K.REPS, K.STOP, K.FILLER))
+KINDS_OF_SETS = frozenset((K.DROP, K.WARMUP))
+
+
+def _compares_a_number(pieces: Sequence[Piece]) -> bool:
+    """ "5 up from monday", "up 5 from monday": so much more than then, and no set."""
+    kinds = [piece.kind for piece in pieces if piece.kind is not K.STOP]
+    raised = is_cued(pieces[0].text, UP)
+    told, than = (kinds[1:], K.NOT_DATE) if raised else (kinds, K.EARLIER)
+    return len(told) == LEAST_OF_SETS and told[:2] == [K.NUMBER, than] and told[2] in DAYS
+
+
+COMPARING, UP = frozenset((K.EARLIER, K.NOT_DATE)), frozenset(("up",))
+
+
+DAYS = (DATE_KINDS | {K.DATE}) - {K.TODAY}
 
 
 def _may_deny_a_place(pieces: Sequence[Piece]) -> bool:

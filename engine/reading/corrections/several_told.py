@@ -38,6 +38,7 @@ from engine.values.sets import SetDone, SetRecord
 Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 Span = tuple[int, int]
 ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
+SHARING = RENAMING | DATE_KINDS | {K.KG, K.LB, K.DATE}
 DENIED = frozenset((K.NUMBER, K.COUNT, K.NAME))
 TOLD_BESIDE = DATE_KINDS | {K.DATE, K.NUMBER}
 NOTHING = Correction()
@@ -78,7 +79,8 @@ def is_half_told(found: Correction, prepared: Prepared, context: Context, catalo
         others = [one for one, change in zip(told, apart, strict=True) if not isinstance(change, Correction)]
         if changes and any(map(_tells_more, others)):
             return True
-        if not others and all(map(_says_so, told)) and any(_lacks(found, one) for one in changes):
+        whole = not others and all(map(_says_so, told))
+        if any(_lacks(found, one) for one in changes if whole or _is_of_a_unit(one)):
             return True
     return False
 
@@ -96,6 +98,12 @@ def _tells_more(told: Prepared) -> bool:
     words = [word for word, _ in spoken_words(told.tokens)]
     numbered = not told.told.isdisjoint((K.NUMBER, K.EFFORT)) and any_cued(words, REST) and any(map(is_be, told.spoken))
     return numbered or (K.ANOTHER in told.told and K.NAME in told.told)
+
+
+def _is_of_a_unit(told: Correction) -> bool:
+    """ "it was in lbs and 7 reps": the unit of the sets, whatever the other clause is."""
+    loads = [(record.done.load, new.load) for record, new in told.changed]
+    return any(old and new and old.unit is not new.unit and old.amount == new.amount for old, new in loads)
 
 
 def _lacks(found: Correction, told: Correction) -> bool:
@@ -132,7 +140,7 @@ def _tells_a_bare_number(told: Prepared) -> bool:
 
 def with_verb_shared(prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> Correction | None:
     """The same, where the words that put right stand in the first clause alone: "that was incline and yesterday"."""
-    if prepared.told.isdisjoint(RENAMING) or prepared.told.isdisjoint(TOLD_BESIDE):
+    if prepared.told.isdisjoint(SHARING) or prepared.told.isdisjoint(TOLD_BESIDE):
         return None
     for first, *others in _cut(prepared, context, catalogue):
         head, of_one = _head(first)

@@ -74,3 +74,53 @@ def test_all_of_it_or_nothing(told: str, standing: str) -> None:
 @pytest.mark.parametrize(("told", "standing"), dialogues(TAKEN_BACK))
 def test_what_is_told_instead_or_of_a_set_more_is_not_taken_for_both(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+OF_THOSE = """
+bench 3x8 60 | those were 62.5 and 7 and yesterday => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | those were 62.5 and yesterday => barbell bench press 3×8 at 62.5 kg on 2025-03-13
+bench 3x8 60 | that was yesterday and 75kg => barbell bench press 3×8 at 75 kg on 2025-03-13
+bench 3x8 60 | last set was 4 reps, at 95, and it was yesterday => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | it was 4 at 95 yesterday => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | yesterday i did 4 at 95 => barbell bench press 3×8 at 60 kg; barbell bench press 4 at 95 kg on 2025-03-13
+bench 3x8 60 | since monday my knee hurts, last was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | 5 up from monday => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | up 5 from monday => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | 5 from monday => barbell bench press 3×8 at 60 kg; barbell bench press 5 at 60 kg on 2025-03-10
+bench 3x8 60 | no drop set, 4 reps => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | no warm up, 4 reps => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | no belt, 4 reps => barbell bench press 3×8 at 60 kg, 4 at 60 kg
+sentadilla 3x8 60 | la última fue 4 reps, a 95, y fue ayer => barbell back squat 3×8 at 60 kg
+squat 3x8 60 | la dernière était 4 reps, à 95, et c'était hier => barbell back squat 3×8 at 60 kg
+squat 3x8 60 | l'ultima era 4 reps, a 95, ed era ieri => barbell back squat 3×8 at 60 kg
+squat 3x8 60 | laatste set was 4 reps, met 95, en dat was gisteren => barbell back squat 3×8 at 60 kg
+przysiad 3x8 60 | ostatnia była 4 powt, 95, i to było wczoraj => barbell back squat 3×8 at 60 kg
+agachamento 3x8 60 | a última foi 4 reps, com 95, e foi ontem => barbell back squat 3×8 at 60 kg
+присед 3x8 60 | последний был 4 повтора, на 95, и это было вчера => barbell back squat 3×8 at 60 kg
+kniebeuge 3x8 60 | kein dropsatz, 4 wdh => barbell back squat 3×8 at 60 kg
+sentadilla 3x8 60 | sin serie descendente, 4 reps => barbell back squat 3×8 at 60 kg
+присед 3x8 60 | не разминка, 4 повтора => barbell back squat 3×8 at 60 kg
+kniebeuge 3x8 60 | seit montag tut mein knie weh, letzter war 4 => barbell back squat 2×8 at 60 kg, 4 at 60 kg
+squat 3x8 60 | depuis lundi mon genou fait mal, la dernière était 4 => barbell back squat 2×8 at 60 kg, 4 at 60 kg
+sentadilla 3x8 60 | desde el lunes me duele la rodilla, la última fue 4 => barbell back squat 2×8 at 60 kg, 4 at 60 kg
+bench 3x8 60 | last was 4, in pounds => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | last was 95, in pounds => barbell bench press 2×8 at 60 kg, 8 at 95 lb
+bench 3x8 60 | last was 95 in pounds => barbell bench press 2×8 at 60 kg, 8 at 95 lb
+bench 3x8 60 | it was in lbs and 7 reps => barbell bench press 3×8 at 60 kg
+bench 3x8 60 | those were in pounds, and yesterday => barbell bench press 3×8 at 60 lb on 2025-03-13
+bench 3x8 60 | it was in lbs, 7 reps not 8 => barbell bench press 3×7 at 60 lb
+kniebeuge 3x8 60 | letzter war 95, in pfund => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+sentadilla 3x8 60 | la última fue 95, en libras => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+squat 3x8 60 | la dernière était 95, en livres => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+squat 3x8 60 | l'ultima era 95, in libbre => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+squat 3x8 60 | laatste was 95, in pond => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+przysiad 3x8 60 | ostatnia była 95, w funtach => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+agachamento 3x8 60 | a última foi 95, em libras => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+присед 3x8 60 | последний был 95, в фунтах => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+knäböj 3x8 60 | sista var 95, i pund => barbell back squat 2×8 at 60 kg, 8 at 95 lb
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(OF_THOSE))
+def test_what_is_told_of_sets_that_stand_adds_none(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
