@@ -25,7 +25,7 @@ from engine.reading.lexing.lifts_as_verbs import LOG, with_rows, without_verb
 from engine.reading.lexing.longer_names import with_longer_names
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
-from engine.reading.lexing.names_misspelt import mended
+from engine.reading.lexing.names_misspelt import PERHAPS_A_NAME, mended
 from engine.reading.lexing.places_in_figures import with_places_in_figures
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.announced_ones import with_ones_announced
@@ -57,7 +57,7 @@ from engine.reading.marks.parted_numbers import with_parted_numbers
 from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
 from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
 from engine.reading.marks.places_counted import with_places_counted
-from engine.reading.marks.planned_told import PLANNING, with_planned_told
+from engine.reading.marks.planned_told import PLANNING, with_planned_told, with_sets_got
 from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reasons_behind import with_reasons
@@ -158,7 +158,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
     pieces = with_places_in_figures(pieces, kinds, cleaned)
     if K.RPE in kinds or K.PLAIN in kinds:
         pieces = with_counts_mended(pieces)
-    if K.PLAIN in kinds:
+    if K.PLAIN in kinds or kinds >= PERHAPS_A_NAME:
         pieces = with_days_mended(mended(pieces, cleaned, catalogue), catalogue)
         if K.ONLY in kinds:
             pieces = [piece._replace(kind=K.FILLER) if _says_planned(piece) else piece for piece in pieces]
@@ -312,6 +312,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
     if not kinds.isdisjoint(NAMING_A_WEEK) and (K.WEEKDAY in kinds or K.LINE in kinds):
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
+    pieces = with_sets_got(pieces) if K.GOT in kinds else pieces
     pieces = with_results_of_one(pieces if kinds.isdisjoint(PLANNING) else with_planned_told(pieces), kinds)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)

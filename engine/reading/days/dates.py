@@ -41,6 +41,7 @@ from engine.reading.days.told_of import (
     is_of_something_else,
     linked_at,
     may_be_of_the_sets,
+    may_start_then,
     opens_with_sleep,
     stands_among_sets,
 )
@@ -124,7 +125,8 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
         return None
     if piece.kind not in WORD_DAYS:
         return _month_first(pieces, at, today)
-    return _by_word(pieces, at, today), at + 1
+    day = _by_word(pieces, at, today)
+    return (Doubted(day) if piece.kind is K.WEEKDAY and may_start_then(pieces, at) else day), at + 1
 
 
 def _by_word(pieces: list[Piece], at: int, today: date | None) -> date | None:

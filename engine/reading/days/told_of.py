@@ -137,9 +137,30 @@ def may_be_of_the_sets(pieces: list[Piece], at: int) -> bool:
     if may_head_a_lift(pieces, at):
         return True
     if link >= 0 and pieces[link].kind is K.NOT_DATE:
+        if pieces[at].kind is K.WEEKDAY and _leads_to_sets(pieces, at):
+            return True
         return is_cued(pieces[link].text, FROM) and kind_at(pieces, link - 1) is K.PLAIN and _heads(pieces, at)
     kinds = {piece.kind for piece in (*_clause(pieces, at)[0], *_clause(pieces, at)[1])}
     return TELLING_NO_SETS.isdisjoint(kinds)
+
+
+def may_start_then(pieces: list[Piece], at: int) -> bool:
+    """ "bench from monday 4x5": sets and reps without a load may be what is to be done from then on."""
+    if not _leads_to_sets(pieces, at):
+        return False
+    ahead, behind = _clause(pieces, at)
+    return [piece.kind for piece in (*ahead, *behind)].count(K.NUMBER) == A_PAIR
+
+
+def _leads_to_sets(pieces: list[Piece], at: int) -> bool:
+    """Whether a word that may tell a day to begin on stands ahead of the day, and sets right behind it."""
+    first = at + 1 + (kind_at(pieces, at + 1) is K.COLON)
+    paired = [piece.kind for piece in pieces[first : first + 3]] == [K.NUMBER, K.TIMES, K.NUMBER]
+    return paired and at > 0 and is_cued(pieces[at - 1].text, STARTING)
+
+
+STARTING = frozenset(("startingon",))
+A_PAIR = 2
 
 
 def _is_compared(pieces: list[Piece], at: int) -> bool:

@@ -2,7 +2,8 @@
 
 A line of the message is one by itself. What stands behind "then", a full stop or a semicolon is one where all its parts
 are told alike, "dips 15, 12, then 25, 20 sit ups", or where the part before it was told with its name last, too.
-Behind a mere "and" a list may go on or begin: in doubt.
+Behind a mere "and" a list may go on or begin: in doubt, as are whole sets between "then" and those of the lift named
+last at another load, "squat 140x1, then 115x4, 142.5x3 deadlift".
 """
 
 from __future__ import annotations
@@ -28,17 +29,24 @@ def with_names_behind(clauses: list[Clause]) -> list[Clause]:
 
 
 def _with_lines_joined(clauses: list[Clause]) -> Iterator[Clause]:
-    behind = False
+    behind = opened = False
     for line in _lines(clauses):
         named = [clause for clause in line if clause.names]
-        last = len(named) == 1 and named[0] is line[-1] and _name_last(named[0])
+        ends = next(
+            (clause for clause in reversed(line) if clause.pieces), line[-1]
+        )  # a comma ahead of "then" is empty
+        last = len(named) == 1 and named[0] is ends and _name_last(named[0])
         cut = line[0].cut
         whole = behind or (cut is not None and (cut.kind is K.LINE or _told_alike(line)))
         if whole and last and len(line) > 1 and all(clause.counts for clause in line):
-            yield _joined(line)
+            if opened and not behind and _may_go_on(line):
+                yield from _in_doubt(line)
+            else:
+                yield _joined(line)
         else:
             yield from _in_doubt(line) if _begins_behind_and(line) else line
         behind = last if named else behind
+        opened = opened or any(clause.counts for clause in named)
 
 
 def _lines(clauses: Iterable[Clause]) -> Iterator[list[Clause]]:
@@ -55,6 +63,13 @@ def _lines(clauses: Iterable[Clause]) -> Iterator[list[Clause]]:
 def _told_alike(line: list[Clause]) -> bool:
     """Whether all are pairs, or all bare numbers."""
     return len({PAIRING.isdisjoint(kinds_in_order(clause.pieces)) for clause in line if clause.counts}) == 1
+
+
+def _may_go_on(line: list[Clause]) -> bool:
+    """Whether the sets behind "then" may still be of the lift before: whole ones, at loads of their own."""
+    then = line[0].cut is not None and line[0].cut.kind is K.THEN
+    paired = not any(PAIRING.isdisjoint(kinds_in_order(clause.pieces)) for clause in line)
+    return then and paired and len({clause.pieces[clause.counts[0]].value for clause in line}) > 1
 
 
 def _begins_behind_and(line: list[Clause]) -> bool:

@@ -27,6 +27,7 @@ from engine.reading.entries.shared_entries import (
     share_same,
 )
 from engine.reading.entries.shared_sets import counts_ahead, without_count_ahead
+from engine.reading.entries.ways import named_so, words_of
 from engine.reading.marks.warmed_up import tells_what_was_done
 from engine.reading.words.clauses import Clause, clause_of, clauses
 from engine.reading.words.kinds import K
@@ -313,9 +314,8 @@ class Segmenter:
         current = self.current
         if current is None or not current.has_numbers or not current.names:
             return False
-        plain, told = set(words_of(current.phrase)), set(words_of(again.text))
-        closer = tuple(name for name in again.names if plain <= set(words_of(name)))
-        if not closer or not told.isdisjoint(words_of(current.names[0])[-1:]):
+        closer = named_so(again, current.phrase, current.names)
+        if not closer or not set(words_of(again.text)).isdisjoint(words_of(current.names[0])[-1:]):
             return False
         if set(closer).isdisjoint(current.names):
             current.names = closer
@@ -344,10 +344,6 @@ class Segmenter:
         if not all(piece.kind in UNKNOWN_BETWEEN or is_placing(piece) for piece in between):
             return ""
         return " ".join(piece.text for piece in clause.pieces[clause.names[place - 1] : at + 1])
-
-
-def words_of(name: str) -> list[str]:
-    return name.replace("-", " ").split()
 
 
 def entries(pieces: list[Piece], kinds: set[K] | None = None) -> list[Entry]:

@@ -15,10 +15,11 @@ from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.reps_ahead_of_a_name import may_count_the_next
 from engine.reading.entries.shared_sets import SAID_TOGETHER, ends_with_each, shared_clause, shares
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.clauses import Clause
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, is_one_word
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
 
 SILENT = frozenset(
     (
@@ -153,6 +154,42 @@ def share_same(entries: Sequence[Entry]) -> None:
         shared = goes_on and bool(entry.names and before.names) and before.has_numbers and not entry.has_numbers
         if shared:
             entry.pieces = list(before.pieces)
+        elif alone and entry.names and before.names:
+            told = _at_its_load(before.pieces, entry.pieces)
+            entry.shared_in_doubt |= told is entry.pieces and _changes_one_number(entry.pieces)
+            entry.pieces = told
+
+
+def _at_its_load(before: Sequence[Piece], pieces: list[Piece]) -> list[Piece]:
+    """ "ohp 40 3x8, same for bench with 60": the sets and reps of the lift before at the load told."""
+    kinds = [piece.kind for piece in pieces]
+    at = kinds.index(K.NUMBER) if kinds.count(K.NUMBER) == 1 and K.TIMES not in kinds else -1
+    loaded = at >= 0 and (pieces[at].role is Role.LOAD or pieces[at].value > MOST_LOADED_REPS)
+    place = _place_of_the_load(before) if loaded or (at > 0 and kinds[at - 1] in LEADING_TO_A_LOAD) else -1
+    if place < 0:
+        return pieces
+    told = pieces[at]._replace(glued=before[place].glued)
+    behind = place + 1 + (kind_at(before, place + 1) in UNITS)
+    return [*before[:place], told, *before[behind:]]
+
+
+def _place_of_the_load(pieces: Sequence[Piece]) -> int:
+    """The place of the only load of sets that are told once, "40 3x8", "3x8 at 40", "80x5"; -1 for any others."""
+    kinds = [piece.kind for piece in pieces]
+    numbers = [at for at, kind in enumerate(kinds) if kind is K.NUMBER]
+    if kinds.count(K.TIMES) != 1 or not set(kinds) <= OF_SETS_TOLD_ONCE:
+        return -1
+    paired = kinds.index(K.TIMES)
+    if len(numbers) == A_PAIR:
+        return numbers[0] if pieces[numbers[0]].value > MOST_LOADED_REPS else -1
+    loads = [at for at in numbers if at not in (paired - 1, paired + 1)]
+    return loads[0] if len(loads) == 1 else -1
+
+
+A_PAIR = 2
+LEADING_TO_A_LOAD = frozenset((K.AT, K.WITH))
+UNITS = frozenset((K.KG, K.LB))
+OF_SETS_TOLD_ONCE = UNITS | {K.NUMBER, K.TIMES, K.AT, K.WITH, K.COMMA, K.FILLER}
 
 
 def _changes_one_number(pieces: Sequence[Piece]) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
+from engine.catalogue.catalogue import catalogue as all_lifts
 from engine.reading.entries.equipment_told import TELLS_HOW
 from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment, of_the_lift
 from engine.reading.lexing.name_words import tells_a_pause
@@ -87,8 +88,8 @@ def unlike_lifts_with(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[Ex
 
 def _named_more_closely(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """ "deadlift 140x5, 120x5 sumo"; of those that are named so, the ones with the same in the hands."""
-    plain, movement = set(lift.text.split()), lift.text.split()[-1]
-    closer = tuple(name for name in way.names if plain <= set(name.replace("-", " ").split()))
+    movement = lift.text.split()[-1]
+    closer = named_so(way, lift.text, lift.names)
     if not closer and tells_a_way(way, lift, catalogue):
         closer = of_the_lift(way.text, lift.names[0], catalogue)
         closer = closer or _told_together(way, lift, catalogue)
@@ -96,6 +97,24 @@ def _named_more_closely(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[
             return ()  # "barbell close grip" is no row
     alike = tuple(name for name in closer if _held_alike((name,), lift, catalogue))
     return (alike or closer) if movement not in way.text.split() else ()
+
+
+def named_so(way: Piece, phrase: str, lifts: Sequence[ExerciseName]) -> tuple[ExerciseName, ...]:
+    """Those lifts of a name that hold all words of the one before it, or what the plain lift is called where that one
+    is of another language: "kreuzheben 3x5 100, sumo", and no "rdl 3x8 90, sumo".
+    """
+    plain, told = set(words_of(phrase)), set(words_of(way.text))
+    closer = tuple(name for name in way.names if plain <= set(words_of(name)))
+    if closer or not lifts or not plain.isdisjoint(word for name in lifts for word in words_of(name)):
+        return closer
+    words = lifts[0].split()
+    tails = (words[at:] for at in range(len(words) - 1, -1, -1))
+    known = next((tail for tail in tails if lifts[0] in all_lifts().owners(" ".join(tail))), words)
+    return tuple(name for name in way.names if set(known) <= set(name.split()) and told <= set(words_of(name)))
+
+
+def words_of(name: str) -> list[str]:
+    return name.replace("-", " ").split()
 
 
 def _as_noted(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

@@ -8,6 +8,7 @@ follows = lift sets way { parting sets way }    each way stands behind its sets:
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.way_of_the_last import WORN, groups_of_sets, of_the_last_group
@@ -46,6 +47,8 @@ REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
 UNPAUSED = "unpaused"
+MOST_SETS = 10
+"""A number above this counts no sets. Common practice, no source."""
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
 ENDS = WAYS | {K.NAME, K.CLOSE}
 HEADING = WAYS | {K.NAME, K.NUMBER}
@@ -58,7 +61,9 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     walk = Heads(catalogue)
     for end in (*places_of(K.LINE, kinds_in_order(pieces)), len(pieces)):
         line = pieces[start:end]
-        named = of_placed_sets(line, catalogue) or _behind_their_sets(line, catalogue)
+        named = (
+            of_placed_sets(line, catalogue) or _behind_their_sets(line, catalogue) or _with_more_reps(line, catalogue)
+        )
         named = named or of_some_groups(line, catalogue)
         named = named or of_the_last_group(line, walk.lift, catalogue)
         out += walk.again(line) if walk.way_above and not named else ()
@@ -125,12 +130,20 @@ class Heads:
         told = self._way(way, lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
         if told is way:
             return line[at]
+        if told.kind is K.NAME and self._is_loaded(line, at, told, lift):
+            return way._replace(kind=K.ALTERED)
         if told.told == WAY_OR_KIT and is_cued(way.text, WORN) and _is_heavier(line, at):
             self.told = True
             self.names = lift.names
             return way._replace(kind=K.NOTE)  # with a belt on
         either = told.kind is K.NAME and way.kind is K.VARIANT and _may_stand_behind(line, at)
         return told._replace(told=BEHIND_OR_AHEAD) if either else told
+
+    def _is_loaded(self, line: list[Piece], at: int, way: Piece, lift: Piece) -> bool:
+        """ "squat 100x5, single leg 20x8": a load, and no sets of a lift that is done with the body alone."""
+        if is_of_the_body(lift, self.catalogue) or not is_of_the_body(way, self.catalogue):
+            return False
+        return kind_at(line, at + 1) is K.NUMBER and line[at + 1].value > MOST_SETS
 
     def _heads(self, line: list[Piece], at: int) -> bool:
         """Whether a name that says how a lift is done heads sets behind those of a lift."""
@@ -228,24 +241,49 @@ def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] |
     return [*line[:first], *_each_named(line, first, ways, lifts)] if counted else out
 
 
+def _with_more_reps(line: list[Piece], catalogue: Catalogue) -> list[Piece] | None:
+    """ "pull ups 8 neutral, 6 wide, 5": how the last ones were done is asked."""
+    end = len(line)
+    while end and line[end - 1].kind in MORE_REPS:
+        end -= 1
+    reps = line[end:]
+    if not reps or reps[-1].kind is not K.NUMBER or kind_at(line, end - 1) not in ENDS:
+        return None
+    named = _behind_their_sets(line[:end], catalogue)
+    first = next((at for at, piece in enumerate(line) if piece.kind is K.NAME), None)
+    if named is None or first is None or not is_of_the_body(line[first], catalogue):
+        return None
+    return [*named, *reps, reps[-1]._replace(kind=K.UNCLEAR)]
+
+
+MORE_REPS = frozenset((K.NUMBER, K.COMMA))
+
+
 def _each_named(
     line: list[Piece], first: int, ways: Sequence[int], lifts: Sequence[tuple[ExerciseName, ...]]
 ) -> list[Piece]:
-    """Each number with its lift ahead of it: "neutral pull ups 8, wide pull ups 6"."""
+    """The numbers with their lift ahead of them: "neutral pull ups 8, wide pull ups 6"; of "6, 5 wide" the first may be
+    of either way.
+    """
     told: list[Piece] = []
+    start = first + 1
     for way, names in zip(ways, lifts, strict=True):
-        number = line[way - 1]
-        told += [Piece(K.COMMA, number.start, number.start, True, ",")] if told else []
-        told += [line[first]._replace(names=names), number]
+        numbers = [piece for piece in line[start:way] if piece.kind is K.NUMBER]
+        parted = any(piece.kind is K.COMMA for piece in line[start + 1 : way])
+        told += [Piece(K.COMMA, numbers[0].start, numbers[0].start, True, ",")] if told else []
+        told += [line[first]._replace(names=names), *numbers]
+        told += [numbers[-1]._replace(kind=K.UNCLEAR)] if parted else []
+        start = way + 1
     return told
 
 
 def _tells_reps_by_way(line: Sequence[Piece], start: int) -> bool:
-    """ "pull ups 8 neutral 6 wide": one number in front of each way, from there to the end of the line."""
-    kinds = [piece.kind for piece in line[start:] if piece.kind is not K.COMMA]
-    counts = [piece.role for piece in line[start:] if piece.kind is K.NUMBER]
-    turns = len(kinds) % 2 == 0 and all(kind is K.NUMBER for kind in kinds[::2])
-    return turns and ENDS.issuperset(kinds[1::2]) and all(role is Role.BARE for role in counts)
+    """ "pull ups 8 neutral 6 wide": numbers in front of each way, from there to the end of the line."""
+    told = [piece for piece in line[start:] if piece.kind is not K.COMMA]
+    if not told or told[0].kind is not K.NUMBER or told[-1].kind is K.NUMBER:
+        return False
+    listed = all(one.kind is K.NUMBER or other.kind is K.NUMBER for one, other in pairwise(told))
+    return listed and all(piece.role is Role.BARE if piece.kind is K.NUMBER else piece.kind in ENDS for piece in told)
 
 
 def _without_brackets(line: list[Piece]) -> list[Piece]:

@@ -308,12 +308,17 @@ class Lexer(MarkedWords):
             token = self.tokens[at]
             if token.shape is Shape.WORD or (not run and token.shape is Shape.NUMBER):
                 run.append((KNOWN[token.text].named, at + 1))
-            elif token.text == "&" or (token.text == "+" and token.glued):
+            elif token.text == "&" or (token.text == "+" and (token.glued or self._parts_words(at, run))):
                 run.append(("and", at + 1))
             elif not (token.text in "-." and token.glued and run and self._glued_word(at + 1)):
                 break
             at += 1
         return run
+
+    def _parts_words(self, at: int, ahead: list[tuple[str, int]]) -> bool:
+        """ "clean + jerk"; and neither "+ 5 kg" nor a sign that begins a line."""
+        behind = self.ahead[at + 1]
+        return bool(ahead) and behind is not None and behind.shape is Shape.WORD
 
     def _longest_name(self, at: int, token: Token) -> tuple[tuple[ExerciseName, ...], int, str] | None:
         phrases, taught = self.catalogue.phrases, self.taught

@@ -17,6 +17,8 @@ from engine.reading.words.lexicon import plain_word
 from engine.reading.words.pieces import COUNTED, Piece, is_one_word
 from engine.values.ids import ExerciseName
 
+PERHAPS_A_NAME = frozenset((K.MUSCLE, K.UNRELATED))
+""" "lat puls": where both are told, a name may be mistyped although all words are known."""
 MOST_WORDS = 5
 MOST_UNKNOWN = 16
 MOST_MENDED = 6
@@ -46,7 +48,7 @@ NEIGHBOURS = frozenset(
 
 def mended(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piece]:
     """The pieces with mistyped names found: each window of unknown words that is near a name becomes that name."""
-    unknown = [at for at, piece in enumerate(pieces) if piece.kind is K.PLAIN and len(piece.text) >= SHORTEST]
+    unknown = [at for at, piece in enumerate(pieces) if _may_be_slipped(pieces, at, piece)]
     if not unknown or (len(pieces) > LONGEST_TALK and not any(piece.kind in COUNTED for piece in pieces)):
         return pieces
     near = {text: _is_near(text, catalogue) for text in {pieces[at].text for at in unknown[:MOST_UNKNOWN]}}
@@ -54,9 +56,18 @@ def mended(pieces: list[Piece], cleaned: str, catalogue: Catalogue) -> list[Piec
     out = list(pieces)
     tried: dict[str, tuple[ExerciseName, ...]] = {}
     for at in reversed(slipped):
-        if at < len(out) and out[at].kind is K.PLAIN:
+        if at < len(out) and out[at].kind is not K.NAME:
             _mend_at(out, at, cleaned, catalogue, tried)
     return out
+
+
+def _may_be_slipped(pieces: list[Piece], at: int, piece: Piece) -> bool:
+    """An unknown word, or one of something else between a part of the body and numbers: "lat puls 3x10 50"."""
+    if piece.kind is K.PLAIN:
+        return len(piece.text) >= SHORTEST
+    if piece.kind is not K.UNRELATED or not 0 < at < len(pieces) - 1:
+        return False
+    return pieces[at - 1].kind is K.MUSCLE and pieces[at + 1].kind in COUNTED and is_one_word(piece)
 
 
 def _is_near(word: str, catalogue: Catalogue) -> bool:
@@ -125,10 +136,13 @@ def _goes_on(out: list[Piece], at: int, catalogue: Catalogue) -> bool:
 
 
 def _may_end(piece: Piece, catalogue: Catalogue) -> bool:
-    """Whether a name may begin or end with it; "face puls" ends with a word of something else, a slip from "pulls"."""
+    """Whether a name may begin or end with it; "face puls" and "face plus" end with a word of something else, a slip
+    from "pulls".
+    """
     if is_word_of_names(piece, catalogue):
         return True
-    return piece.kind is K.UNRELATED and is_one_word(piece) and _is_near(piece.text, catalogue)
+    other = piece.kind is K.UNRELATED or (piece.kind is K.AND and len(piece.text) > SHORTEST)
+    return other and is_one_word(piece) and _is_near(piece.text, catalogue)
 
 
 def is_hyphen(out: list[Piece], at: int) -> bool:

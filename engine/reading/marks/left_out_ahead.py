@@ -1,7 +1,8 @@
 """What was left out, ahead of what was done: "skipped squats did bench 3x5 80", "all but the last of bench 3x8 60".
 
 lifts = NEVER ... name+ ( "only" | "did" | "so" | "but" ) ... name NUMBER    those in front are parted from the sets
-set   = LEFT ... place ( "of" | "on" ) name sets "x" reps                    LEFT: never, a drop, "all but", "cut"
+set   = LEFT ... place ( "of" | "on" | ":" ) name sets "x" reps              LEFT: never, a drop, "all but", "cut"
+      | LEFT ... place ":" name load reps+          a remark: of sets that are listed it is none
 Whether the sets behind a place were counted with it or without is asked.
 """
 
@@ -20,6 +21,9 @@ TURNING = frozenset(("did", "so", "but", "instead"))
 BETWEEN_LIFTS = frozenset((K.FILLER, K.AND, K.SLASH, K.TODAY))
 AHEAD_OF_SETS = frozenset((K.FILLER, K.ONLY, K.AND))
 OF_A_LIFT = frozenset((K.OF, K.FILLER, K.WITH, K.AT))
+PARTED_BY = frozenset((K.COLON, K.COMMA, K.DASH))
+LEAST_LISTED = 3
+"""A load and the reps of two sets."""
 PLACES = frozenset((K.LAST, K.FIRST))
 LONGEST_HEAD = 6
 
@@ -30,8 +34,13 @@ def with_left_out(pieces: list[Piece]) -> list[Piece]:
     names = places_of(K.NAME, kinds)
     if not names or K.NUMBER in kinds[: names[0]] or names[0] > LONGEST_HEAD:
         return pieces
-    place = next((at for at in range(1, names[0]) if kinds[at] in PLACES), 0)
-    if place and set(kinds[place + 1 : names[0]]) <= OF_A_LIFT and _leaves_off(pieces[:place]):
+    place = next((at for at in range(names[0]) if kinds[at] in PLACES), -1)
+    parted = not PARTED_BY.isdisjoint(kinds[place + 1 : names[0]])
+    between = OF_A_LIFT | PARTED_BY | {K.NEVER} if parted else OF_A_LIFT  # "letzten satz ausgelassen: beinpresse"
+    told = kinds[place + 1 : names[0]]
+    if place >= 0 and set(told) <= between and (_leaves_off(pieces[:place]) or K.NEVER in told):
+        if parted and K.TIMES not in kinds and kinds.count(K.NUMBER) >= LEAST_LISTED:
+            return [pieces[0]._replace(kind=K.NOTE, end=pieces[names[0] - 1].end), *pieces[names[0] :]]
         return _with_head_asked(pieces, names[0])
     return _parted(pieces, kinds) if kinds[0] is K.NEVER and len(names) > 1 else pieces
 

@@ -4,6 +4,7 @@ planned = PLANNED numbers [ "," ] DONE numbers           bench planned 85x5, did
         | numbers PLANNED [ "," ] DONE numbers           bench 85x5 planned, got 85x3
         | sets "," PLANNED numbers                       bench 85x5 85x3, planned 85 3x5
         | sets "(" PLANNED numbers ")"                   a remark: bench 85x5 85x3 (planned 3x5)
+got     = sets "," [ "only" ] GOT NUMBER "sets" [ word ]      squat 4x6 100, only got 3 sets in: three of them
 The word becomes one of a wish, and what came of wishes is read by their rules (`talk/targets.py`).
 """
 
@@ -38,6 +39,22 @@ def with_planned_told(pieces: list[Piece]) -> list[Piece]:
     for at in reversed(places[:MOST_PLANNED]):
         out = _told_apart(out, at)
     return out
+
+
+def with_sets_got(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with "got 3 sets" behind sets and reps told as "only 3 sets"."""
+    out = list(pieces)
+    kinds = kinds_in_order(pieces)
+    for at in places_of(K.GOT, kinds):
+        number = pieces[at + 1] if at + 1 < len(pieces) else None
+        counted = number is not None and number.kind is K.NUMBER and number.role is Role.SETS
+        end = at + 2 + (kind_at(pieces, at + 2) is K.FILLER)
+        if counted and K.TIMES in kinds[:at] and kind_at(pieces, end) in ENDS_OF_SETS:
+            out[at] = pieces[at]._replace(kind=K.FILLER if kind_at(pieces, at - 1) is K.ONLY else K.ONLY)
+    return out
+
+
+ENDS_OF_SETS = frozenset((None, K.COMMA, K.STOP, K.LINE))
 
 
 def _with_sets_stopped(pieces: list[Piece]) -> list[Piece]:

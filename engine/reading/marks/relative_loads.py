@@ -22,7 +22,7 @@ UP = frozenset(("up", "plus", "heavier", "above"))
 DOWN = frozenset(("down", "minus", "fewer", "lighter", "below"))
 BETWEEN = frozenset(
     (K.FILLER, K.NOTE, K.MORE, K.NOT_DATE, K.PLAIN, K.OF, K.WITH, K.BY, K.ASSISTED, K.KG, K.LB, K.PLUS, K.EARLIER,
-     K.ALTERED)
+     K.ALTERED, K.EXCEPT)
 )  # fmt: skip
 COUNTS = (Role.REPS, Role.SETS, Role.BARE, Role.CHANGE)
 REACH = 4
@@ -55,7 +55,7 @@ def _with_changes_put_to_lifts(pieces: list[Piece]) -> list[Piece]:
 
 
 AROUND_A_CHANGE = frozenset((K.FILLER, K.NOTE, K.TODAY, K.AND))
-PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.LINE, K.THEN))
+PARTING = frozenset((K.COMMA, K.COLON, K.STOP, K.DASH, K.LINE, K.THEN))
 
 
 def with_steps_up(pieces: list[Piece]) -> list[Piece]:
@@ -212,10 +212,11 @@ def _change_ahead(out: list[Piece], at: int) -> bool:
     if number.role is Role.BARE and number.value % 1 == 0 and (reps := _is_of_reps(out, start, at)):
         out[at] = out[at]._replace(kind=reps)
         return True
-    direction = next((way for piece in out[start + 1 : at] if (way := _direction(piece))), 0)
+    between = out[start + 1 : at]
+    direction = next((way for piece in between if (way := _direction(piece) or LESS.get(piece.kind, 0))), 0)
     signed = number.role is Role.CHANGE
     if not direction and not signed and before is not None:
-        direction = _direction(before)
+        direction = _direction(before) or PUT_ON_OR_OFF.get(before.kind, 0)
         start -= bool(direction)
     if not direction and not signed:
         return False
@@ -244,6 +245,10 @@ def _is_of_reps(out: list[Piece], at: int, end: int) -> K | None:
     return K.NOTE if of_set or of_feel else K.UNCLEAR
 
 
+LESS = {K.EXCEPT: -1}
+""" "2,5 kg menos que la última vez"."""
+PUT_ON_OR_OFF = {K.ADDED: 1, K.DROP: -1}
+""" "added 2.5 kg to last time", "dropped 2.5 kg from last time"."""
 REACH_OF_A_LIST = 4
 
 

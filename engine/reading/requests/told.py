@@ -21,7 +21,7 @@ from engine.reading.requests.teaching import taught_of
 from engine.reading.requests.to_people import code_told, digest_of, plan_for, told_person
 from engine.reading.requests.weight import bodyweight, weighed, weight
 from engine.reading.values import Act, Context
-from engine.reading.words.cues import CUES_OF
+from engine.reading.words.cues import CUES_OF, any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook
 from engine.reading.words.pieces import Piece, Role
@@ -281,10 +281,15 @@ def _muscle_text(said: Said) -> Act | None:
 
 
 def _volume(said: Said) -> Act | None:
-    """Of a muscle; "volume 1" asks for the week's, and tells no reps."""
+    """Of a muscle; "volume 1" asks for the week's, and tells no reps; "squats is too many" asks what one thinks."""
+    if any_cued(said.rest.split(), OF_AN_OPINION):
+        return None
     if len(said.pieces) == 1 and said.numbers():
         return Act(said.name)
     return _muscle_text(said)
+
+
+OF_AN_OPINION = frozenset(("advised",))
 
 
 def _note(said: Said) -> Act | None:

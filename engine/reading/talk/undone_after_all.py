@@ -21,7 +21,7 @@ BESIDE_SETS = frozenset((K.KG, K.LB, K.REPS, K.SETS, K.DATE, K.TODAY, K.EFFORT, 
 LINKS = frozenset((K.COMMA, K.DASH, K.AND, K.STOP, K.OPEN))
 LITTLE = frozenset((K.FILLER, K.TODAY, K.DATE, K.CLOSE, K.STOP))
 DAYS = frozenset((K.TODAY, K.DATE, K.CLOSE, K.STOP))
-THINGS = frozenset((K.UNRELATED, K.PLAIN))
+PLACES = frozenset((K.UNRELATED, K.PLAIN, K.HEADING, K.NOTE, K.SETTING))
 FELT = LITTLE | {K.NOTE, K.PAIN, K.SORE, K.MORE, K.COMMA, K.AND}
 LONGEST_BEHIND = 3
 
@@ -45,7 +45,8 @@ def may_be_undone(pieces: Sequence[Piece], cleaned: str) -> bool:
         return len(behind) <= LONGEST_BEHIND and LITTLE.issuperset(kinds_in_order(behind[1:]))
     if not turned:
         return False
-    if any(is_cued(piece.text, HAD) for piece in pieces[:2]) and not FELT.issuperset(kinds_in_order(behind)):
+    had = any(is_cued(piece.text, HAD) for piece in pieces[:2]) and K.NOTE not in kinds[:last]  # "had a squat pb 140x1"
+    if had and not FELT.issuperset(kinds_in_order(behind)):
         return True
     told = [word for piece in behind if piece.kind not in DAYS for word in cleaned[piece.start : piece.end].split()]
-    return any(piece.kind in THINGS for piece in behind) and any_cued(told[-1:], SHUT)
+    return any(piece.kind in PLACES for piece in behind) and any_cued(told[-1:], SHUT)
