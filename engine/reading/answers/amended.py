@@ -6,6 +6,7 @@ answer = correction of the numbers asked about      row 3x12 55 (which?) | sorry
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, date, datetime
 
@@ -13,7 +14,7 @@ from engine.reading.answers.answering import Answering, exercises
 from engine.reading.asking import question_of
 from engine.reading.corrections.corrections import correction_of
 from engine.reading.read import read_sets
-from engine.reading.values import Answer, Correction, Doubt, Logged, Reading, StillOpen
+from engine.reading.values import Answer, Context, Correction, Doubt, Logged, Reading, StillOpen
 from engine.reading.wording import label_of
 from engine.reading.words.kinds import K
 from engine.values.ids import SetId
@@ -53,9 +54,7 @@ def _about(told: Answering, found: list[tuple[SetDone, ...]]) -> StillOpen:
 
 def corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
     """The reading's sets as a correction leaves them; empty where the words correct nothing of them."""
-    now = told.context.now
-    day, at = (now.date(), now.replace(tzinfo=UTC)) if now is not None else (date.min, datetime.min.replace(tzinfo=UTC))
-    records = tuple(SetRecord(SetId(place), one, day, at, place, 1) for place, one in enumerate(reading.sets, start=1))
+    records = records_of(reading.sets, told.context)
     found = correction_of(told.prepared, replace(told.context, recent=records), told.catalogue)
     if not isinstance(found, Correction) or found.moved:
         return ()
@@ -63,6 +62,13 @@ def corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
     gone = {record.id for record in found.removed}
     kept = tuple(changed.get(record.id, record.done) for record in records if record.id not in gone)
     return (*kept, *found.added)
+
+
+def records_of(sets: Sequence[SetDone], context: Context) -> tuple[SetRecord, ...]:
+    """The sets as if they stood already, told together."""
+    now = context.now
+    day, at = (now.date(), now.replace(tzinfo=UTC)) if now is not None else (date.min, datetime.min.replace(tzinfo=UTC))
+    return tuple(SetRecord(SetId(place), one, day, at, place, 1) for place, one in enumerate(sets, start=1))
 
 
 def _told_again(told: Answering, reading: Reading) -> tuple[SetDone, ...]:

@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answers.amended import amended, is_of_the_open_sets
+from engine.reading.answers.and_more import answered_and_more
 from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
 from engine.reading.answers.extent import by_extent
@@ -52,6 +53,9 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     if behind is not None:
         return read_answer(behind, asked, context, catalogue) if behind else StillOpen(asked)
     answering = Answering(text, _without_denied(words, prepared), prepared, asked, context, catalogue)
+    more = answered_and_more(prepared, asked, context, catalogue, read_answer)
+    if more is not None:
+        return more
     each = one_by_one(text, prepared, asked, context, catalogue, read_answer)
     if each is not None:
         unmoved = isinstance(each, NotAnAnswer) or each == StillOpen(asked)
