@@ -209,8 +209,20 @@ def restated(told: Answering) -> Answer | None:
         return None
     if len(asked_about) > 1 and not named:
         return None
+    if not named and told.asked.doubt is Doubt.NUMBERS and _shares_no_number(told, outcome.sets):
+        return StillOpen(told.asked, again=True)
     chosen = [reading for reading in told.asked.readings if _same_numbers(reading.sets, outcome.sets)]
     return settled(told, chosen[0].sets) if len(chosen) == 1 else settled(told, with_known_load(outcome.sets, told))
+
+
+def _shares_no_number(told: Answering, sets: Sequence[SetDone]) -> bool:
+    """ "60x8" to a curl 14x12: it is not that set told again, and of which lift it is nobody says."""
+    asked = {number for reading in told.asked.readings for one in reading.sets for number in _numbers_of(one)}
+    return bool(asked) and all(asked.isdisjoint(_numbers_of(one)) for one in sets)
+
+
+def _numbers_of(done: SetDone) -> set[Decimal]:
+    return {Decimal(done.reps), *([abs(done.load.amount)] if done.load is not None else [])}
 
 
 def _settles_nothing(told: Answering) -> bool:

@@ -17,6 +17,7 @@ from dataclasses import replace
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back, takes_from_long_ago
 from engine.reading.corrections.after_all import was_like
+from engine.reading.corrections.all_but import all_but_one
 from engine.reading.corrections.all_lifts import all_otherwise, leaves_open_which
 from engine.reading.corrections.amid_talk import amid_talk, without_gear
 from engine.reading.corrections.confirming import tells_what_stands_already
@@ -160,7 +161,7 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
     if sure is not None:
         return sure
     bare = without_gear(prepared, context, catalogue)
-    several = of_each(bare, context, catalogue, _told_plainly) or several_told(bare, context, catalogue, _told_plainly)
+    several = _told_of_several(bare, context, catalogue)
     earlier = _of_an_earlier_day(prepared, context, catalogue) if several is None else None
     if earlier is not None or (several is None and _tells_new_sets(prepared, context)):
         return earlier
@@ -174,6 +175,14 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
     if meant is not several and is_half_told(meant, bare, context, catalogue, _told_plainly):
         return unclear(prepared)
     return nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
+
+
+def _told_of_several(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
+    """What is told of several lifts, of all sets but one, or of several things at once."""
+    for way in (of_each, all_but_one, several_told):
+        if (found := way(prepared, context, catalogue, _told_plainly)) is not None:
+            return found
+    return None
 
 
 def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:

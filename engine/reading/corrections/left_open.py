@@ -3,6 +3,7 @@
 open = "set" NUMBER "and" NUMBER | POINTING NUMBER [ "are" ] | [ "the" ] NUMBER "was" "wrong"
      | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar" | "double" THAT
      | FORGOT "a" "set" [ cut value ]           "i missed a set and the reps were 4": none of those that stand
+     | place NUMBER "x" NUMBER                 "last one 142.5x4" behind 3x5
      | "swap" "sets" NUMBER "and" NUMBER | "the other one" "was" NUMBER
      | NOT mark cut NUMBER                     "no drop set, 4 reps"
      | NUMBER "up from" day                    "5 up from monday"
@@ -29,6 +30,7 @@ from engine.reading.corrections.nothing_changed import (
 )
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.latest_sets import last_message
 from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.marks.said_of_things import tells_its_weight
 from engine.reading.prepare import Prepared
@@ -64,7 +66,20 @@ def left_open(prepared: Prepared, context: Context) -> NoSets | None:
         return nothing_changed(prepared, TWO_THINGS)
     if K.COUNT in prepared.told and _doubles_it(prepared.spoken):
         return unclear(prepared)
-    return _leaves_open_without_a_times(prepared) if K.TIMES not in prepared.told else None
+    if K.TIMES in prepared.told:
+        return nothing_changed(prepared, OF_ONE_MORE) if _places_a_whole_set(prepared.spoken, context) else None
+    return _leaves_open_without_a_times(prepared)
+
+
+def _places_a_whole_set(pieces: Sequence[Piece], context: Context) -> bool:
+    """ "last one 142.5x4" behind sets that were told together: one of those, or one more, which was her last."""
+    kinds = [piece.kind for piece in pieces if piece.kind not in BESIDE_A_PLACE]
+    placed = kinds in ([K.LAST, *CROSSED], [K.FIRST, *CROSSED], [K.ORDINAL, *CROSSED])
+    return placed and not any(map(is_be, pieces)) and len(last_message(context)) > 1
+
+
+CROSSED = (K.NUMBER, K.TIMES, K.NUMBER)
+BESIDE_A_PLACE = frozenset((K.FILLER, K.SETS, K.COLON, K.STOP, K.REPS))
 
 
 def points_and_dates(prepared: Prepared, context: Context) -> bool:

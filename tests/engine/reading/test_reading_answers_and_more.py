@@ -34,9 +34,21 @@ row 3x12 22.5 | sztanga, i z wczoraj => barbell row 3×12 at 22.5 kg on 2025-03-
 row 3x12 22.5 | barra, e de ontem => barbell row 3×12 at 22.5 kg on 2025-03-13
 row 3x12 22.5 | штанга, и вчера => barbell row 3×12 at 22.5 kg on 2025-03-13
 row 3x12 22.5 | skivstång, och från igår => barbell row 3×12 at 22.5 kg on 2025-03-13
-"""
+"""  # noqa: E501 — one dialogue a line
 
 
 @pytest.mark.parametrize(("told", "standing"), dialogues(ANSWERED))
 def test_what_stands_beside_an_answer_is_not_lost(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
+
+
+NUMBERS_IN_DOUBT = """
+curl dumbbell 14x12 | 60x8 =>
+curl dumbbell 14x12 | 12 reps at 14 => dumbbell curl 12 at 14 kg each
+curl dumbbell 14x12 | bench 60x8 => barbell bench press 8 at 60 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(NUMBERS_IN_DOUBT))
+def test_a_set_that_shares_no_number_is_none_told_again(told: str, standing: str) -> None:
     assert standing_after(told) == standing

@@ -124,3 +124,35 @@ knäböj 3x8 60 | sista var 95, i pund => barbell back squat 2×8 at 60 kg, 8 at
 @pytest.mark.parametrize(("told", "standing"), dialogues(OF_THOSE))
 def test_what_is_told_of_sets_that_stand_adds_none(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+ALL_BUT_ONE = """
+deadlift 3x5 140 | last one 142.5x4 => conventional deadlift 3×5 at 140 kg
+deadlift 3x5 140 | first one 142.5x4 => conventional deadlift 3×5 at 140 kg
+deadlift 3x5 140 | last one was 142.5x4 => conventional deadlift 2×5 at 140 kg, 4 at 142.5 kg
+deadlift 140x5 | deadlift 140x5 | last one 142.5x4 => conventional deadlift 2×5 at 140 kg, 4 at 142.5 kg
+bench 3x8 60 | all rpe 8 except the last 9 => barbell bench press 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+bench 3x8 60 | all rpe 8 except the last rpe 9 => barbell bench press 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+bench 3x8 60 | all rpe 8 but the last was 9 => barbell bench press 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+bench 3x8 60 | all rpe 8 but the first was rpe 7 => barbell bench press 8 at 60 kg RPE 7, 2×8 at 60 kg RPE 8
+bench 3x8 60 | all rpe 8, last 9 => barbell bench press 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+bench 3x8 60 | all were 75 except the last 80 => barbell bench press 2×8 at 75 kg, 8 at 80 kg
+bench 3x8 60 | all rpe 8 except the last => barbell bench press 2×8 at 60 kg RPE 8, 8 at 60 kg
+bench 3x8 60 | all 8 reps, last 7 => barbell bench press 2×8 at 60 kg, 7 at 60 kg
+bench 3x8 60 | all 8 reps but the last was 7 => barbell bench press 3×8 at 60 kg
+kniebeuge 3x8 60 | alle rpe 8 außer der letzte 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+sentadilla 3x8 60 | todas rpe 8 menos la última 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+squat 3x8 60 | toutes rpe 8 sauf la dernière 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+squat 3x8 60 | tutte rpe 8 tranne l'ultima 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+squat 3x8 60 | alle rpe 8 behalve de laatste 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+przysiad 3x8 60 | wszystkie rpe 8 oprócz ostatnia 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+agachamento 3x8 60 | todas rpe 8 menos a última 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+присед 3x8 60 | все rpe 8 кроме последний 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+knäböj 3x8 60 | alla rpe 8 utom sista 9 => barbell back squat 2×8 at 60 kg RPE 8, 8 at 60 kg RPE 9
+kreuzheben 3x5 140 | letzter satz 142,5x4 => conventional deadlift 3×5 at 140 kg
+"""
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(ALL_BUT_ONE))
+def test_one_of_several_has_what_is_told_of_it(told: str, standing: str) -> None:
+    assert standing_after(told) == standing
