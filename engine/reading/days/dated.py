@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from engine.reading.days.dates import with_dates
 from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.days.days_of_what_was import without_days_of_what_was
 from engine.reading.days.days_to_begin_on import OF_A_WEEK, with_days_to_begin_on
 from engine.reading.days.halves_of_days import without_halves
 from engine.reading.days.headed_days import TOLD_LATE, heads_a_lift
@@ -18,6 +19,7 @@ def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     dotted = bool(pieces) and heads_a_lift(pieces, 0)
     if dotted or not kinds.isdisjoint(MAY_TELL_A_DAY) or (K.LINE in kinds and _heads_with_a_number(pieces)):
         pieces = without_halves(pieces if kinds.isdisjoint(OF_A_WEEK) else with_days_to_begin_on(pieces))
+        pieces = without_days_of_what_was(pieces, kinds) if K.COMMA in kinds else pieces
         if K.ORDINAL in kinds and K.WEEKDAY in kinds and context.now is not None:
             pieces = with_weekdays_dated(pieces, context.now.date())
         told = with_dates(pieces, context.now, context.unit)
