@@ -21,6 +21,7 @@ from engine.values.ids import ExerciseName
 from engine.values.load import Basis, Load
 from engine.values.prescription import Prescription
 from engine.values.sets import SetRecord
+from storage.records import ChangeKind
 from storage.sets import was_changed
 
 IN_HAND_FOR = timedelta(hours=5)
@@ -43,6 +44,7 @@ def context_of(turn: Turn) -> Context:
         recent=recent,
         amended=bool(recent) and was_changed(recent[-1]),
         undone=_was_just_undone(turn),
+        chosen=_was_just_chosen(turn),
         taught=_taught(turn),
         load_first=turn.preferences.load_first,
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
@@ -65,6 +67,17 @@ def _was_just_undone(turn: Turn) -> bool:
     return step is not None and step.undone_at is not None and turn.at - step.undone_at < JUST_UNDONE
 
 
+def _was_just_chosen(turn: Turn) -> bool:
+    """Whether the latest change is an answer to a question; looked up where a lone number may be another choice."""
+    text = turn.inbound.text
+    numbers = [word for word in text.split() if word.strip(".,!").isdecimal()]
+    if turn.inbound.kind is not InboundKind.MESSAGE or len(text) > LONGEST_CHOICE or len(numbers) != 1:
+        return False
+    latest = turn.store.changes.to_undo(turn.athlete)
+    return latest is not None and latest.kind is ChangeKind.ANSWER
+
+
+LONGEST_CHOICE = 24
 LONGEST_UNDO = 60
 JUST_UNDONE = timedelta(minutes=10)
 """How long "that one too" goes on with an undo. Common practice, no source."""

@@ -53,6 +53,8 @@ class Context:
     """Whether the latest set of `recent` was changed since it was told."""
     undone: bool = False
     """Whether her latest step was an undo, so that "that one too" is one more."""
+    chosen: bool = False
+    """Whether the latest sets were chosen in answer to a question, so that "no, 2" may be the second choice."""
     named: bool = False
     """Whether she named the exercise in hand herself since the latest set, so that it is not just the plan's next."""
     announced: tuple[ExerciseName, ...] = ()

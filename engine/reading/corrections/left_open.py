@@ -3,6 +3,7 @@
 open = "set" NUMBER "and" NUMBER | POINTING NUMBER [ "are" ] | [ "the" ] NUMBER "was" "wrong"
      | "the bar" "was" NUMBER | HAD NUMBER "on" "the bar" | "double" THAT
      | FORGOT "a" "set" [ cut value ]           "i missed a set and the reps were 4": none of those that stand
+     | slip NUMBER                             "no, 2" right behind an answer to a question
      | place NUMBER "x" NUMBER                 "last one 142.5x4" behind 3x5
      | "swap" "sets" NUMBER "and" NUMBER | "the other one" "was" NUMBER
      | NOT mark cut NUMBER                     "no drop set, 4 reps"
@@ -20,6 +21,7 @@ from engine.reading.corrections.correcting import MOST_SLIPS, cue_at
 from engine.reading.corrections.days_named import day_named
 from engine.reading.corrections.marks import MARKS
 from engine.reading.corrections.nothing_changed import (
+    CHOICE_OR_REPS,
     LOAD_OR_REPS,
     OF_ONE_MORE,
     REPS_APART,
@@ -68,7 +70,7 @@ def left_open(prepared: Prepared, context: Context) -> NoSets | None:
         return unclear(prepared)
     if K.TIMES in prepared.told:
         return nothing_changed(prepared, OF_ONE_MORE) if _places_a_whole_set(prepared.spoken, context) else None
-    return _leaves_open_without_a_times(prepared)
+    return _leaves_open_without_a_times(prepared, context)
 
 
 def _places_a_whole_set(pieces: Sequence[Piece], context: Context) -> bool:
@@ -100,13 +102,15 @@ POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.SETS,
 OF_THOSE = frozenset(("that", "those"))
 
 
-def _leaves_open_without_a_times(prepared: Prepared) -> NoSets | None:
+def _leaves_open_without_a_times(prepared: Prepared, context: Context) -> NoSets | None:
     if _forgets_one(prepared):
         return nothing_changed(prepared, OF_ONE_MORE)
     if K.BAR in prepared.told and (_weighs_the_bar(prepared) or _had_on_the_bar(prepared.spoken)):
         return nothing_changed(prepared, WEIGHT_OF_THE_BAR)
     if K.NUMBER not in prepared.told:
         return None
+    if context.chosen and _may_be_the_choice(prepared):
+        return nothing_changed(prepared, CHOICE_OR_REPS)
     if _denies_a_mark_and_counts(prepared):
         return nothing_changed(prepared, REPS_APART)
     if not prepared.told.isdisjoint(COMPARING) and _compares_a_number(prepared.spoken):
@@ -115,6 +119,21 @@ def _leaves_open_without_a_times(prepared: Prepared) -> NoSets | None:
     alone = alone or _points_at_so_many(prepared.spoken) or _blames_a_number(prepared.spoken)
     alone = alone or _swaps_places(prepared) or _is_of_the_other(prepared) or _may_deny_a_place(prepared.spoken)
     return unclear(prepared) if alone else None
+
+
+def _may_be_the_choice(prepared: Prepared) -> bool:
+    """ "no, 2", "i meant 2" right behind an answer: the second of the choices, or two reps."""
+    numbers = [piece for piece in prepared.spoken if piece.kind is K.NUMBER]
+    if len(numbers) != 1 or numbers[0].role is not Role.BARE or not 1 <= numbers[0].value <= MOST_CHOICES:
+        return False
+    cues, words = phrasebook().cues, [word for word, _ in spoken_words(prepared.tokens)]
+    slips, at = cues["slip"] | cues["retracts"] | cues["mean"], 0
+    while length := cue_at(words, at, slips):
+        at += length
+    return bool(at) and at == len(words) - 1
+
+
+MOST_CHOICES = 4
 
 
 def _forgets_one(prepared: Prepared) -> bool:
