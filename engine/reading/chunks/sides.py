@@ -126,4 +126,6 @@ class SidedChunks(AnnouncedChunks):
         repeated = behind[:1] == [K.TIMES] or behind[:2] == [K.COMMA, K.TIMES]
         if repeated and self.kinds[sides[0] + 1] is not K.TIMES:
             return False  # "30m L, 30m R, x2"
+        if behind == [K.COMMA, K.SETS, K.NUMBER] and self.kinds[last - 1] in (K.NUMBER, K.REPS):
+            return False  # "2x8 30 left, set 1 rir 2"
         return K.NUMBER in behind

@@ -82,3 +82,24 @@ def test_a_plan_with_commas_and_nothing_else_is_read_without_an_error(text: str)
 @pytest.mark.parametrize("text", ["hip thrust rpe 8 missed +5 @8 left last set", "squat missed +5 right, missed left"])
 def test_a_side_behind_a_miss_without_a_number_is_read_without_an_error(text: str) -> None:
     assert said(text)
+
+
+@pytest.mark.parametrize(
+    ("told", "read"),
+    [
+        (
+            "row dumbbell 2x8 30 left, set 1 rir 2",
+            "ask: dumbbell row 8 at 30 kg each 2 in reserve left, 8 at 30 kg each left",
+        ),
+        (
+            "dumbbell row 2x8 30 left, set 1 rpe 9",
+            "ask: dumbbell row 8 at 30 kg each RPE 9 left, 8 at 30 kg each left",
+        ),
+        (
+            "dumbbell row 30kg left, set 1 8 reps, set 2 9 reps",
+            "dumbbell row 8 at 30 kg each left, 9 at 30 kg each left",
+        ),
+    ],
+)
+def test_the_side_stays_where_a_set_is_named_behind_it(told: str, read: str) -> None:
+    assert said(told) == read
