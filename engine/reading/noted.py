@@ -1,7 +1,7 @@
 """The words of a message that are kept as its note: as written, with the numbers that belong to them.
 
 note  = from the first word that tells of feel, technique, kit or pain to the last, and what ties to them
-      | a time right in front of it                            "90s rest", "3 sec pause"
+      | a time or "out of" right in front of it                "90s rest", "3 sec pause", "out of gas"
       | behind it a scale, or a number with words around it     "knee 2/10", "slept 5 hours", "20 min run"
 """
 
@@ -50,7 +50,7 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     spoken = prepared.spoken
     ahead = bisect_right(spoken, first.start, key=END)
     behind = spoken[bisect_left(spoken, last.end, key=START) :]
-    start = spoken[ahead - 1].start if ahead and _is_measured(spoken[ahead - 1]) else first.start
+    start = spoken[ahead - 1].start if ahead and _belongs_ahead(spoken[ahead - 1]) else first.start
     reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
     end = behind[reach - 1].end if reach else last.end
     told = prepared.cleaned[start:end].strip()
@@ -87,6 +87,11 @@ FIGURES = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.SLASH, K.LINE, K.OPEN, K.AT, 
 def _is_noted(piece: Piece) -> bool:
     """Whether a piece of such a kind is a word of the note, or a number read as a part of a remark: "5 hours"."""
     return len(piece.text) > 1 or piece.text.isdigit()
+
+
+def _belongs_ahead(piece: Piece) -> bool:
+    """ "90s rest", "out of gas"."""
+    return _is_measured(piece) or piece.kind is K.OUT_OF
 
 
 def _is_measured(piece: Piece) -> bool:

@@ -39,6 +39,7 @@ from engine.reading.marks.counts_behind_sets import with_counts_behind_sets
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
+from engine.reading.marks.excepted_sets import with_excepted_sets
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hers_behind_theirs import may_be_hers_behind_theirs, with_hers_behind_theirs
@@ -62,6 +63,7 @@ from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
+from engine.reading.marks.reps_of_all_loads import with_reps_of_all_loads
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.rests_between import with_rests_between
@@ -364,10 +366,11 @@ def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> l
         pieces = with_counts_joined(pieces)
     if K.COUNT in kinds:
         pieces = with_counted_runs(pieces, context)
+    pieces = with_excepted_sets(pieces, kinds)
     worded = K.COUNT in kinds or K.SETS in kinds or Role.SETS in map(ROLE, pieces)
     if not kinds.isdisjoint(MAY_SHARE):
         pieces = with_sets_shared_out(pieces)
-    pieces = with_counts_in_doubt(pieces, kinds)
+    pieces = with_reps_of_all_loads(with_counts_in_doubt(pieces, kinds))
     if worded and K.OF in kinds and K.NAME in kinds:
         pieces = without_of_a_lift(pieces)
     return with_restated_pairs(pieces) if worded and K.TIMES in kinds else pieces

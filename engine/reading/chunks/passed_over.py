@@ -43,14 +43,19 @@ class PassedWords(SummedChunks):
 
     def _pass(self, at: int) -> None:
         """Keeps the word there with the rest of its clause, unless what stands behind it explains it."""
-        end, furthest = at + 1, at + LONGEST_REMARK
-        while end < furthest and self.kinds[end] not in CLAUSE_ENDS:
-            end += 1
+        end = self._clause_end(at)
         behind = self.kinds[at + 1 : end]
         ends = NAMING_A_SET.issuperset(behind)
         explained = self._is_explained(self.pieces[at], behind) or self._names_a_feel(at, behind)
         if not (explained or (ends and self._ends_a_remark(at)) or self._heads_the_sets(at, end)):
             self.out.passed += (self.pieces[at]._replace(end=self.pieces[end - 1].end),)
+
+    def _clause_end(self, at: int) -> int:
+        """Where the clause ends in which that word stands, or what is kept of it."""
+        end, furthest = at + 1, at + LONGEST_REMARK
+        while end < furthest and self.kinds[end] not in CLAUSE_ENDS:
+            end += 1
+        return end
 
     def _names_a_feel(self, at: int, behind: list[K | None]) -> bool:
         """ "last one a fight", "the last was the best": what one of them was, in a word that counts nothing."""

@@ -296,7 +296,7 @@ class ResultChunks(SeveralChunks):
 
     def only(self, piece: Piece) -> None:
         """ "5x5 100 but only 4 on the last", "4x8 60, only did 3"."""
-        if not self._got_on_the_last() and not self._did_fewer():
+        if not (self._got_on_the_last() or self._got_on_a_set() or self._did_fewer()):
             self.at += 1
 
     def _did_fewer(self) -> bool:

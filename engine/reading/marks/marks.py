@@ -14,6 +14,7 @@ from engine.reading.marks.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.marks.fields import field_told, unit_label, without_places
 from engine.reading.marks.labels import may_hold_labels, without_labels
 from engine.reading.marks.parts_of_sets import part_of_the_sets
+from engine.reading.marks.reps_of_all_loads import FEWEST_NUMBERS
 from engine.reading.marks.rests import pause, rest
 from engine.reading.marks.roughly import may_be_rough, with_rough_numbers
 from engine.reading.marks.said_of_things import said_of_a_plate, said_of_the_bar
@@ -37,6 +38,7 @@ from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     MOST_LOADED_REPS,
+    ROLE,
     Piece,
     Role,
     kinds_in_order,
@@ -74,12 +76,15 @@ def without_asides(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
 
 
 def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
-    """Whether a number here is told in words, or may tell a time, a tempo or a pair by its spelling or an "am" behind
-    it.
+    """Whether a number here is told in words, may be the reps of several loads, or may tell a time, a tempo or a pair
+    by its spelling or an "am" behind it.
     """
     if K.AT in kinds and K.TIMES in kinds and counts_at_a_set(pieces):
         return True
-    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+    places = places_of(K.NUMBER, kinds_in_order(pieces))
+    if len(places) >= FEWEST_NUMBERS and Role.REPS in map(ROLE, pieces):
+        return True
+    for at in places:
         number = pieces[at]
         if number.spelled or number.role in ODD_ROLES or (len(number.text) == TEMPO_DIGITS and number.text.isdigit()):
             return True

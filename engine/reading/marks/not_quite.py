@@ -92,7 +92,9 @@ def _of_something_else(pieces: list[Piece], at: int) -> K | None:
         if not is_cued(mark.text, MISSING) or pieces[at - 1].kind is K.PLUS:
             return None  # "8, 8, 7 miss slept badly"
         return _missed_perhaps(thing)
-    if thing.kind in OBJECTS or (thing.kind is K.FAR and pieces[behind - 1].kind is K.OF):
+    if thing.kind in (MISSED if mark.kind is K.MISS else OBJECTS) or (
+        thing.kind is K.FAR and pieces[behind - 1].kind is K.OF
+    ):
         return K.NOTE
     unknown = mark.kind is K.MISS and thing.kind is K.PLAIN and not is_cued(thing.text, HOW_MISSED)
     return K.UNCLEAR if unknown and not thing.text.endswith(ADVERB) else None
@@ -136,7 +138,9 @@ def _missed_perhaps(thing: Piece) -> K | None:
 
 MISSING = frozenset(("missing",))
 OF_THE_SET_BEFORE = frozenset((K.NUMBER, K.PLUS, K.EFFORT, K.REPS))
-OBJECTS = frozenset((K.UNRELATED, K.HEADING, K.WEEKDAY, K.WARMUP, K.OTHERS))
+OBJECTS = frozenset((K.UNRELATED, K.HEADING, K.WARMUP, K.OTHERS))
+MISSED = OBJECTS | {K.WEEKDAY}
+"""Behind "rest-pause" or "drop set" stands the day of the sets."""
 HOW_MISSED = frozenset(("howmissed",))
 ADVERB = "ly"
 
