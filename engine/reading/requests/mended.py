@@ -69,8 +69,9 @@ def _is_sure(word: str, known: str) -> bool:
 
 
 def is_sure_of_all(typed: Sequence[str], known: Sequence[str]) -> bool:
-    """Whether each mistyped word can hardly be another one: "step" is no "stop"."""
-    return all(one == other or _is_sure(one, other) for one, other in zip(typed, known, strict=True))
+    """Whether each mistyped word can hardly be another one: "step" is no "stop", and "water" not "later"."""
+    pairs, another = zip(typed, known, strict=True), phrasebook().cues["anotherword"]
+    return all(one == other or (_is_sure(one, other) and one not in another) for one, other in pairs)
 
 
 def _begins_a_head(words: Sequence[str], at: int, book: Phrasebook) -> bool:

@@ -134,7 +134,9 @@ def test_what_a_mended_request_was_read_as_is_told(text: str, read_as: str) -> N
     assert outcome.mended == read_as
 
 
-@pytest.mark.parametrize("text", ["test 90", "rwo 3x12 55", "swpa 3x12 55", "foget press", "tlel ann: great week"])
+@pytest.mark.parametrize(
+    "text", ["test 90", "rwo 3x12 55", "swpa 3x12 55", "foget press", "tlel ann: great week", "water", "skin"]
+)
 def test_nothing_is_mended_into_sets_silence_or_a_message_to_somebody(text: str) -> None:
     assert not said(text, SQUATTING).startswith("request")
 
