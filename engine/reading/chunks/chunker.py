@@ -290,8 +290,12 @@ class Chunker(SidedChunks):
         self.at += 1
 
     def no_place(self, piece: Piece) -> None:
-        """ "5 out of 10": of reps wanted, or a scale that no word names; "slow out of the hole" says nothing more."""
-        self.out.dangling = self.out.dangling or K.NUMBER in self.kinds[self.at + 1 : self._clause_end(self.at)]
+        """ "5 out of 10": of reps wanted, or a scale that no word names; "got 6 out of it", "slow out of the hole" say
+        nothing more.
+        """
+        points = self._kind() is not None and is_cued(self.pieces[self.at + 1].text, POINTING)
+        numbered = K.NUMBER in self.kinds[self.at + 1 : self._clause_end(self.at)]
+        self.out.dangling = self.out.dangling or (numbered and not points)
         self.at += 1
 
     def flag(self, piece: Piece) -> None:
@@ -312,6 +316,7 @@ LIKE_A_PLAIN_GROUP = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.EFFO
 LEAST_SHARE = 40
 """Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
 CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
+POINTING = frozenset(("that", "those"))
 FLAGS = {
     K.ADDED: "added",
     K.EXTRA: "added",

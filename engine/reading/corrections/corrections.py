@@ -74,6 +74,7 @@ from engine.reading.corrections.renamed_at_load import is_of_another_lift, renam
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
+from engine.reading.corrections.sets_described import sets_described
 from engine.reading.corrections.several_told import is_half_told, several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
@@ -189,6 +190,9 @@ def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:
     """What a few shapes tell by themselves, or leave open."""
     if context.recent and unit_is_open(prepared):
         return nothing_changed(prepared, LOAD_OR_REPS)
+    described = sets_described(prepared, context)
+    if described is not None:
+        return described
     return left_open(prepared, context) or set_or_one_more(prepared, context) or placed_and_told(prepared, context)
 
 

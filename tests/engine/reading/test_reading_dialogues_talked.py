@@ -20,6 +20,14 @@ deadlift 3x4 130 | alle 3 geschafft => conventional deadlift 3×4 at 130 kg
 deadlift 3x4 130 | сделал все 3 => conventional deadlift 3×4 at 130 kg
 deadlift 3x4 130 | alla 3 klara => conventional deadlift 3×4 at 130 kg
 deadlift 130x4 | 4 | got all 4 => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | that was 1 hard set => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | that was 3 hard sets => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | that was 2 hard sets => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | those were 3 good ones => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | das waren 3 harte sätze => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | that was 1 ugly rep => conventional deadlift 3×4 at 130 kg
+deadlift 3x4 130 | that was 4 heavy reps => conventional deadlift 3×4 at 130 kg
+deadlift 130x4 | that was 3 slow reps => conventional deadlift 3 at 130 kg
 deadlift 3x4 130 | all 6 => conventional deadlift 3×6 at 130 kg
 """
 OTHERS = """
