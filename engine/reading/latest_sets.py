@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from engine.reading.values import Context
+from engine.reading.words.pieces import Piece
+from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
 
 
@@ -38,3 +40,8 @@ def two_latest(context: Context) -> list[SetRecord]:
         return latest
     messages = list(dict.fromkeys(record.message for record in context.recent))[-2:]
     return [record for record in context.recent if record.message in messages]
+
+
+def standing(named: Piece, context: Context) -> ExerciseName | None:
+    """The lift named, as its latest sets hold it; None for one that does not stand."""
+    return next((one.done.exercise for one in reversed(context.recent) if one.done.exercise in named.names), None)

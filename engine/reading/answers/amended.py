@@ -58,6 +58,11 @@ def corrected(told: Answering, reading: Reading) -> tuple[SetDone, ...]:
     found = correction_of(told.prepared, replace(told.context, recent=records), told.catalogue)
     if not isinstance(found, Correction) or found.moved:
         return ()
+    return as_corrected(records, found)
+
+
+def as_corrected(records: Sequence[SetRecord], found: Correction) -> tuple[SetDone, ...]:
+    """The sets as the correction leaves them, with those that it adds."""
     changed = {record.id: done for record, done in found.changed}
     gone = {record.id for record in found.removed}
     kept = tuple(changed.get(record.id, record.done) for record in records if record.id not in gone)

@@ -11,7 +11,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.answers.amended import records_of
+from engine.reading.answers.amended import as_corrected, records_of
 from engine.reading.corrections.clauses import PLACES
 from engine.reading.corrections.correcting import UNITS
 from engine.reading.corrections.corrections import correction_of
@@ -27,6 +27,8 @@ from engine.reading.words.pieces import Piece
 from engine.values.sets import SetRecord
 
 Answerer = Callable[[str, Asked, Context, Catalogue], Answer]
+MOST_JOINTS = 6
+"""Words that settle the question are few: what stands behind more joints than these is talk."""
 JOINING, ANDS = frozenset((K.COMMA, K.STOP, K.DASH, K.AND)), frozenset(("andword", "but"))
 NOT_MORE = frozenset((K.TIMES, K.QUESTION, K.LINE, K.OTHERS, K.TOMORROW, K.FUTURE))
 MORE = DATE_KINDS | {K.DATE, K.EFFORT, K.RPE, K.RIR, K.RESERVE, K.FAILURE, K.MISS, K.WARMUP, K.DROP, K.KG, K.LB}
@@ -40,7 +42,7 @@ def answered_and_more(
     """The sets with all that is told of them, or the question as it stands; None where no more is told."""
     if asked.doubt is not Doubt.EXERCISE or context.now is None or not NOT_MORE.isdisjoint(prepared.told):
         return None
-    for start, end in _joints(prepared.spoken):
+    for start, end in _joints(prepared.spoken)[:MOST_JOINTS]:
         ahead, behind = prepared.cleaned[:start].strip(), prepared.cleaned[end:].strip(" ,.")
         more = prepare(behind, context, catalogue)
         if not ahead or not _tells_more(more):
@@ -94,10 +96,9 @@ def _with(more: Prepared, chosen: Settled, context: Context, catalogue: Catalogu
         return chosen
     if not isinstance(found, Correction) or (found.moved and len(found.moved) < len(records)):
         return None
-    changed, gone = {one.id: done for one, done in found.changed}, {one.id for one in found.removed}
-    kept = tuple(changed.get(record.id, record.done) for record in records if record.id not in gone)
+    sets = as_corrected(records, found)
     on = found.moved[0][1] if found.moved else logged.on
-    return replace(chosen, logged=replace(logged, sets=(*kept, *found.added), on=on)) if kept else None
+    return replace(chosen, logged=replace(logged, sets=sets, on=on)) if sets else None
 
 
 def _is_of_the_day(piece: Piece) -> bool:

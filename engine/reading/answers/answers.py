@@ -10,7 +10,7 @@ from collections.abc import Callable
 
 from engine.catalogue.catalogue import Catalogue, normalise
 from engine.reading.answers.amended import amended, is_of_the_open_sets
-from engine.reading.answers.and_more import answered_and_more
+from engine.reading.answers.and_more import Answerer, answered_and_more
 from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
 from engine.reading.answers.extent import by_extent
@@ -44,6 +44,16 @@ MOST_WORDS = 12
 
 def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue) -> Answer:
     """What the message does to the open question."""
+    return _answered(text, asked, context, catalogue, read_answer)
+
+
+def _answered_alone(text: str, asked: Asked, context: Context, catalogue: Catalogue) -> Answer:
+    """What the words do by themselves: no more is looked for behind them, so that each joint is tried once."""
+    return _answered(text, asked, context, catalogue, _answered_alone)
+
+
+def _answered(text: str, asked: Asked, context: Context, catalogue: Catalogue, answer: Answerer) -> Answer:
+    """What the message does; `answer` reads what is left of it."""
     book = phrasebook()
     prepared = prepare(text, context, catalogue)
     words = tuple(word for word, _ in spoken_words(prepared.tokens))
@@ -51,12 +61,13 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
         return Dropped()
     behind = _behind_a_pause(text, words, book)
     if behind is not None:
-        return read_answer(behind, asked, context, catalogue) if behind else StillOpen(asked)
+        return answer(behind, asked, context, catalogue) if behind else StillOpen(asked)
     answering = Answering(text, _without_denied(words, prepared), prepared, asked, context, catalogue)
-    more = answered_and_more(prepared, asked, context, catalogue, read_answer)
+    whole = answer is read_answer
+    more = answered_and_more(prepared, asked, context, catalogue, _answered_alone) if whole else None
     if more is not None:
         return more
-    each = one_by_one(text, prepared, asked, context, catalogue, read_answer)
+    each = one_by_one(text, prepared, asked, context, catalogue, answer)
     if each is not None:
         unmoved = isinstance(each, NotAnAnswer) or each == StillOpen(asked)
         return (amended(answering) or each) if unmoved else each
@@ -64,7 +75,7 @@ def read_answer(text: str, asked: Asked, context: Context, catalogue: Catalogue)
     if found is not None:
         return found
     meant = _behind_a_slip(prepared, book)
-    return read_answer(meant, asked, context, catalogue) if meant else _otherwise(answering)
+    return answer(meant, asked, context, catalogue) if meant else _otherwise(answering)
 
 
 ASKING = frozenset(("week", "volume", "history", "preview", "next", "why"))
@@ -128,12 +139,12 @@ def _behind_a_pause(text: str, words: tuple[str, ...], book: Phrasebook) -> str 
 
 
 def _behind_a_slip(prepared: Prepared, book: Phrasebook) -> str:
-    """What stands behind "i meant ..."; empty where nothing does."""
-    words = spoken_words(prepared.tokens)
-    for length in (3, 2, 1):
-        if len(words) > length and " ".join(word for word, _ in words[:length]) in book.cues["mean"]:
-            return prepared.cleaned[words[length - 1][1].end :].strip(" ,.;:!-")
-    return ""
+    """What stands behind "i meant ...", however often it is said; empty where nothing does."""
+    spoken = spoken_words(prepared.tokens)
+    words, start = [word for word, _ in spoken], 0
+    while length := next((n for n in (3, 2, 1) if " ".join(words[start : start + n]) in book.cues["mean"]), 0):
+        start += length
+    return prepared.cleaned[spoken[start - 1][1].end :].strip(" ,.;:!-") if 0 < start < len(words) else ""
 
 
 def _drops(words: tuple[str, ...], book: Phrasebook) -> bool:

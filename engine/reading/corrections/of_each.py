@@ -15,7 +15,7 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.nothing_changed import unclear
 from engine.reading.corrections.said_to_be import is_be
-from engine.reading.latest_sets import last_message
+from engine.reading.latest_sets import last_message, standing
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import is_cued
@@ -74,7 +74,7 @@ def _of_each_named(
     pieces = prepared.spoken
     verb = next((at for at, piece in enumerate(pieces) if is_be(piece)), 0)
     head, tail = _parts(pieces[:verb]), pieces[verb:]
-    lifts = [_standing(part, context) for part in head]
+    lifts = [standing(piece, context) for part in head for piece in part if piece.kind is K.NAME]
     if len(head) < PAIR or None in lifts or len({*lifts}) < len(lifts):
         return None
     kinds = [piece.kind for piece in tail]
@@ -102,11 +102,6 @@ def _parts(head: Sequence[Piece]) -> list[list[Piece]]:
         elif piece.kind is not K.BOTH:
             out[-1].append(piece)
     return out if all([one.kind for one in part].count(K.NAME) == 1 for part in out) else []
-
-
-def _standing(part: Sequence[Piece], context: Context) -> ExerciseName | None:
-    names = next(piece.names for piece in part if piece.kind is K.NAME)
-    return next((one.done.exercise for one in reversed(context.recent) if one.done.exercise in names), None)
 
 
 def _worked_out(

@@ -11,21 +11,26 @@ All are worked out on the sets as they stand, so that none is renamed twice.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.names import with_name
 from engine.reading.corrections.parts import Part, sets_of
 from engine.reading.corrections.renaming import renamed
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.latest_sets import standing
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece
 from engine.values.ids import ExerciseName
 
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.AND))
 ANDS = frozenset(("andword", "but"))
 LITTLE = frozenset((K.FILLER, K.SETS, K.ALTERED, K.NOTE, K.PLAIN))
+AROUND_NAMES = CUTS | {K.NAME, K.FILLER, K.SETS, K.COLON, K.ALTERED}
+SLIPS, NUMBERS_ALONE = frozenset(("slip", "polite")), frozenset(("loadword", "repword"))
 PAIR, MIXED_UP = 2, "mixedup"
 
 
@@ -38,7 +43,7 @@ def renamed_apart(told: Told) -> Correction | None:
     if len(news) < PAIR or any(len(names) != PAIR for _, names in news):
         return None
     for clause, (old, _) in news:
-        lift, others = _standing(old, told), [piece for piece in clause if piece is not old]
+        lift, others = standing(old, told.context), [piece for piece in clause if piece is not old]
         if lift is None or not _is_of_names_alone(clause) or not _rename(told, lift, others):
             return None
     return told.correction()
@@ -56,15 +61,30 @@ def tells_names_apart(told: Told) -> bool:
 def _in_each_others_place(told: Told) -> Correction | None:
     """ "bench and squat were swapped": the two lifts that are named, both of which stand."""
     names, verb = _names_told(told), any(map(is_be, told.pieces))
-    if verb is told.has(MIXED_UP):
+    if verb is told.has(MIXED_UP) or not all(_is_of_the_exchange(piece) for piece in told.pieces):
         return None
-    lifts = [_standing(piece, told) for piece in names]
+    lifts = [standing(piece, told.context) for piece in names]
     if len(names) != PAIR or None in lifts or len({*lifts}) != PAIR or told.numbers():
         return None
     for lift, other in zip(lifts, reversed(names), strict=True):
         if lift is None or not _rename(told, lift, [other]):
             return None
     return told.correction()
+
+
+def _is_of_the_exchange(piece: Piece) -> bool:
+    """Whether nothing but the two lifts and their exchange is told: an order, a form and days are mixed up, too."""
+    if is_cued(piece.text, NUMBERS_ALONE):
+        return False  # "bench and squat weights are swapped"
+    if piece.kind in AROUND_NAMES or is_be(piece) or is_cued(piece.text, SLIPS):
+        return True
+    return not spoken(piece.text) or not _words_of_exchange().isdisjoint(spoken(piece.text).split())
+
+
+@lru_cache(maxsize=1)
+def _words_of_exchange() -> frozenset[str]:
+    cues = phrasebook().cues
+    return frozenset(word for phrase in cues["swapped"] | cues[MIXED_UP] for word in phrase.split())
 
 
 def _names_told(told: Told) -> list[Piece]:
@@ -102,9 +122,3 @@ def _names(clause: Sequence[Piece]) -> list[Piece]:
 
 def _is_of_names_alone(clause: Sequence[Piece]) -> bool:
     return all(piece.kind is K.NAME or is_be(piece) or piece.kind in LITTLE for piece in clause)
-
-
-def _standing(piece: Piece, told: Told) -> ExerciseName | None:
-    """The lift named, where it stands."""
-    done = [record.done.exercise for record in reversed(told.context.recent)]
-    return next((lift for lift in done if lift in piece.names), None)

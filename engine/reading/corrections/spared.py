@@ -17,6 +17,7 @@ from engine.reading.corrections.correcting import told_of
 from engine.reading.corrections.deletes import asks_away, names_the_whole_day
 from engine.reading.corrections.parts import is_all, says_all
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.latest_sets import standing
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
 from engine.reading.words.cues import any_cued, is_cued
@@ -55,7 +56,7 @@ def spared_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Spa
     spans, denied, sign = _clauses_left(prepared, words), False, ", "
     if not spans:
         (spans, denied), sign = _excepted(prepared.spoken), " "
-    lifts = [_standing(piece, context) for piece in prepared.spoken if _is_in(piece, spans)]
+    lifts = [standing(piece, context) for piece in prepared.spoken if _is_in(piece, spans)]
     if not spans or None in lifts:
         return None
     left = tuple(record for record in context.recent if record.done.exercise not in lifts)
@@ -94,11 +95,6 @@ def _leaves(words: Sequence[str]) -> bool:
     """Whether one of the words may begin what says that something stays."""
     openers = {phrase.split(" ", 1)[0] for phrase in phrasebook().cues[LEAVES]}
     return not openers.isdisjoint(words)
-
-
-def _standing(piece: Piece, context: Context) -> object:
-    """The lift named, among those that stand; None for one that does not."""
-    return next((one.done.exercise for one in reversed(context.recent) if one.done.exercise in piece.names), None)
 
 
 def _is_in(piece: Piece, spans: Sequence[Span]) -> bool:

@@ -66,6 +66,38 @@ levantamento terra 3x5 120 | agachamento 3x8 100 | agachamento era levantamento 
 marklyft 3x5 120 | knäböj 3x8 100 | knäböj var marklyft och marklyft var knäböj => barbell back squat 3×5 at 120 kg; conventional deadlift 3×8 at 100 kg
 """  # noqa: E501 — one dialogue a line
 
+TALK_OF_MIXING = """
+i always confuse bench and squat form
+my coach mixed up bench and squat days
+had bench and squat mixed today, tiring
+bench and squat order mixed up
+bench was before squat and vice versa
+bench and squat weights are swapped
+bench and squat reps are swapped
+ich verwechsle bank und kniebeuge immer
+ich habe die reihenfolge von bank und kniebeuge vertauscht
+hice sentadilla y banca mezclé el orden
+j'ai interverti l'ordre du squat et du développé couché
+ho invertito l'ordine di panca e squat
+ik heb de volgorde van bankdrukken en squat omgewisseld
+zamieniłem kolejność: ławka i przysiad
+troquei a ordem do supino e agachamento
+я перепутал порядок: жим лежа и присед
+jag blandade ihop ordningen på bänk och knäböj
+""".strip().splitlines()
+
+MIXED_UP = """
+sorry i got bench and squat mixed up
+bench and squat are swapped
+ich habe bank und kniebeuge verwechselt, sorry
+j'ai confondu développé couché et squat
+ho scambiato panca e squat
+pomyliłem ławkę i przysiad
+troquei supino e agachamento
+я перепутал жим лежа и присед
+jag blandade ihop bänk och knäböj
+""".strip().splitlines()
+
 OF_EACH = """
 bench 3x8 60 | squat 3x5 100 | the last of each was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
 bench 3x8 60 | squat 3x5 100 | the last set of both was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg; barbell back squat 2×5 at 100 kg, 4 at 100 kg
@@ -102,3 +134,17 @@ def test_lifts_renamed_together_are_each_renamed_once(told: str, standing: str) 
 @pytest.mark.parametrize(("told", "standing"), dialogues(OF_EACH))
 def test_what_is_told_of_each_reaches_each(told: str, standing: str) -> None:
     assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize("talk", TALK_OF_MIXING)
+def test_an_order_a_form_or_days_mixed_up_swap_no_sets(talk: str) -> None:
+    stands = "barbell back squat 3×5 at 100 kg; barbell bench press 3×8 at 80 kg"
+
+    assert standing_after(f"squat 3x5 100 | bench 3x8 80 | {talk}") == stands
+
+
+@pytest.mark.parametrize("told", MIXED_UP)
+def test_two_lifts_mixed_up_change_places(told: str) -> None:
+    swapped = "barbell bench press 3×5 at 100 kg; barbell back squat 3×8 at 80 kg"
+
+    assert standing_after(f"squat 3x5 100 | bench 3x8 80 | {told}") == swapped

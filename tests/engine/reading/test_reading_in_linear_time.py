@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
+from datetime import UTC, datetime
 from random import Random
 from types import FrameType
 from typing import Any
@@ -12,7 +13,8 @@ import pytest
 
 from engine.catalogue.catalogue import catalogue
 from engine.reading import read
-from engine.reading.values import Context
+from engine.reading.answers.answers import read_answer
+from engine.reading.values import Asked, Context
 from tests.bench.generated_messages import COUNTS, LOADS, MARKS, NAMES, SIGNS, WORDS
 
 LENGTHS = (512, 1_024, 2_048)
@@ -65,7 +67,12 @@ def mixed(seed: int) -> str:
 
 
 def steps(text: str) -> int:
-    """How many instructions one reading of the text takes, once its words are known."""
+    """How many instructions one reading of the text takes."""
+    return steps_of(lambda: read(text, Context(), KNOWN))
+
+
+def steps_of(work: Callable[[], object]) -> int:
+    """How many instructions the work takes, once its words are known."""
     taken = 0
 
     def count(frame: FrameType, event: str, _: Any) -> Callable[..., Any]:
@@ -74,11 +81,11 @@ def steps(text: str) -> int:
         taken += event == "opcode"
         return count
 
-    read(text, Context(), KNOWN)
+    work()
     before = sys.gettrace()
     sys.settrace(count)
     try:
-        read(text, Context(), KNOWN)
+        work()
     finally:
         sys.settrace(before)
     return taken
@@ -106,3 +113,22 @@ def test_a_letter_of_a_long_word_takes_as_many_steps_as_one_of_a_short(part: str
         return steps(beside.format((part * letters)[:letters])) / letters
 
     assert of_a_letter(256) <= NO_MORE * of_a_letter(64)
+
+
+MORE_OF_IT = ("{}, rpe 8", "{} and it was yesterday", "{}, barbell", "i meant {}", "{} but the last was 10")
+
+
+@pytest.mark.parametrize("start", ["hm", "barbell"])
+@pytest.mark.parametrize("more", MORE_OF_IT)
+def test_an_answer_of_twice_as_many_parts_takes_no_more_than_about_twice_the_steps(start: str, more: str) -> None:
+    context = Context(now=datetime(2025, 3, 14, 18, 0, tzinfo=UTC))
+    asked = read("row 3x12 55", context, KNOWN)
+    assert isinstance(asked, Asked)
+
+    def of_parts(parts: int) -> int:
+        text = start
+        for _ in range(parts):
+            text = more.format(text)
+        return steps_of(lambda: read_answer(text, asked, context, KNOWN))
+
+    assert of_parts(12) <= 2 * NO_MORE * of_parts(6)
