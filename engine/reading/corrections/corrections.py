@@ -75,10 +75,12 @@ from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
 from engine.reading.corrections.sets_described import sets_described
+from engine.reading.corrections.sets_spared import without_sets_spared
 from engine.reading.corrections.several_told import is_half_told, several_told, with_verb_shared
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
+from engine.reading.corrections.told_in_part import is_told_in_part
 from engine.reading.corrections.typed_wrong import with_what_was_typed
 from engine.reading.corrections.unit_apart import unit_is_open, with_unit_tied
 from engine.reading.corrections.units import counts_in_a_unit, new_unit
@@ -143,7 +145,11 @@ def correction_of(prepared: Prepared, context: Context, catalogue: Catalogue) ->
 
 
 def _corrected(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:
-    """The change asked for, where lifts that are to stay as they are do not stand in its way."""
+    """The change asked for, where sets and lifts that are to stay as they are do not stand in its way."""
+    but = without_sets_spared(prepared, context, catalogue)
+    if but is not None:
+        found = _corrected(but[0], but[1], catalogue) if but[1] is not None else None
+        return found if isinstance(found, Correction) else unclear(prepared)
     spared = spared_of(prepared, context, catalogue)
     if spared is None:
         return _put_right(prepared, context, catalogue)
@@ -193,6 +199,8 @@ def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:
     described = sets_described(prepared, context)
     if described is not None:
         return described
+    if context.recent and is_told_in_part(prepared):
+        return unclear(prepared)
     return left_open(prepared, context) or set_or_one_more(prepared, context) or placed_and_told(prepared, context)
 
 

@@ -53,7 +53,8 @@ def several_told(
     prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone
 ) -> Correction | NoSets | None:
     """All the changes in one; None where the message does not tell several. `alone` works one of them out."""
-    if _words_that_say_so(prepared.spoken) + _takes_away(prepared) < FEWEST:
+    said = _words_that_say_so(prepared.spoken) + _takes_away(prepared)
+    if said + (not prepared.told.isdisjoint(DENYING) and not prepared.told.isdisjoint(PLACES)) < FEWEST:
         return None
     signs = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
     instead = taken_back(_clauses(prepared, signs, context, catalogue), prepared, context, catalogue, alone)
@@ -62,7 +63,7 @@ def several_told(
     for told in _cut(prepared, context, catalogue):
         if _counts_beside_a_bare_number(told):
             return unclear(prepared)
-        if all(map(_says_so, told)) and not _may_be_the_reason(told):
+        if _all_say_so(told) and not _may_be_the_reason(told):
             found = _one_by_one(told, context, catalogue, alone)
             if found is not None:
                 return found
@@ -87,6 +88,17 @@ def is_half_told(found: Correction, prepared: Prepared, context: Context, catalo
 
 def _says_so(told: Prepared) -> bool:
     return bool(_words_that_say_so(told.spoken)) or _takes_away(told)
+
+
+def _all_say_so(told: Sequence[Prepared]) -> bool:
+    """Whether each clause puts something right; "last 3" does, beside one that counts: "5 sets not 4, last 3"."""
+    counted = any(K.NUMBER in one.told and not one.told.isdisjoint(DENYING) for one in told)
+    return all(_says_so(one) or (counted and _is_a_place_with_its_number(one)) for one in told)
+
+
+def _is_a_place_with_its_number(told: Prepared) -> bool:
+    kinds = [piece.kind for piece in told.spoken if piece.kind not in (K.FILLER, K.SETS)]
+    return len(kinds) == len((K.LAST, K.NUMBER)) and kinds[0] in PLACES and kinds[1] is K.NUMBER
 
 
 def _has_joints(prepared: Prepared) -> bool:

@@ -29,7 +29,7 @@ from engine.reading.words.spoken_clauses import clauses_of
 Span = tuple[int, int]
 LEAVES, THE, ANDS, BUT = "leaves", frozenset(("the",)), frozenset(("andword",)), frozenset(("but",))
 BETWEEN = frozenset((K.FILLER, K.OF, K.FOR, K.WITH, K.AND, K.COMMA))
-NOT_SPARED = frozenset((K.QUESTION, K.FUTURE, K.TOMORROW, K.TIMES, K.STORY))
+NOT_SPARED = frozenset((K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY))
 JOINTS = " ,.;-–—"
 
 
@@ -50,6 +50,8 @@ def spared_of(prepared: Prepared, context: Context, catalogue: Catalogue) -> Spa
         return None
     if any(piece.kind in NOT_SPARED and not says_all(piece) for piece in prepared.spoken):
         return None  # "todo" is "to do", and "all" in Spanish
+    if K.TIMES in prepared.told and not any(map(is_be, prepared.spoken)):
+        return None  # "keep bench, squat 3x5 100" tells new sets
     words = [word for word, _ in spoken_words(prepared.tokens)]
     if prepared.told.isdisjoint(EXCEPTING) and not any_cued(words, BUT) and not _leaves(words):
         return None

@@ -1,0 +1,140 @@
+"""What the rules for one thing would take half of: it is asked about, and nothing is changed.
+
+told in part = effort ( cut | "but" ) place [ "was" ] NUMBER         "rpe 8 but the last was 10": reps, or an effort
+             | one set less, or more ( cut | "and" ) place NUMBER    "one less set and the last was 4"
+             | SETS "were" "only" NUMBER ( cut | "and" ) place NUMBER
+             | DELETE lift ( cut | "and" ) ADD lift whole set        "delete squat and add bench 80x4"
+             | load SWAPPED                                          "the weights are swapped"
+             | NUMBER "were" in a unit                               "2 were in pounds"
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from engine.reading.corrections.correcting import cue_at
+from engine.reading.corrections.parts import MOST_PARTS, is_all
+from engine.reading.corrections.said_to_be import is_be
+from engine.reading.prepare import Prepared
+from engine.reading.words.cues import any_cued, is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.phrasebook import phrasebook, spoken_words
+from engine.reading.words.pieces import Piece, Role
+
+CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.AND, K.EXCEPT))
+ANDS = frozenset(("andword", "but"))
+PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
+RATED = frozenset((K.RPE, K.RIR, K.EFFORT, K.LEFT, K.RESERVE))
+OF_AN_EFFORT = RATED | {K.RESERVE_LEFT, K.NUMBER, K.FILLER}
+BESIDE_A_NUMBER = PLACES | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT, K.STOP, K.REPS}
+ONE_MORE, UNITS = frozenset((K.ANOTHER, K.MORE)), frozenset((K.KG, K.LB))
+FEWER, ADDS, LOADS, REPS = (frozenset((cue,)) for cue in ("fewer", "addsets", "loadword", "repword"))
+AN, TOP = frozenset(("an",)), 10
+
+
+def is_told_in_part(prepared: Prepared) -> bool:
+    """Whether more is told than the rules for one correction take, or it is not clear of which number."""
+    if K.TIMES in prepared.told:
+        return _deletes_and_adds(prepared)
+    if not UNITS.isdisjoint(prepared.told) and _so_many_in_a_unit(prepared.spoken):
+        return True
+    if K.NUMBER not in prepared.told:
+        return _swaps_loads(prepared)
+    if K.SETS not in prepared.told and prepared.told.isdisjoint(PLACES):
+        return False
+    ahead, behind = _at_the_joint(prepared.spoken)
+    if not ahead or not behind:
+        return False
+    if _places_a_number(behind):
+        return _rates(ahead, behind) or _tells_how_many(ahead, prepared)
+    return _places_a_number(ahead) and _counts_away_or_more(behind, prepared)
+
+
+def _at_the_joint(pieces: Sequence[Piece]) -> tuple[Sequence[Piece], Sequence[Piece]]:
+    joint = next((at for at in range(1, len(pieces)) if _joins(pieces[at]) and not _is_of_fewer(pieces, at)), 0)
+    return pieces[:joint], pieces[joint + 1 :]
+
+
+def _is_of_fewer(pieces: Sequence[Piece], at: int) -> bool:
+    """ "una serie menos" is a set less; "todas menos la última" excepts one."""
+    return any(piece.kind is K.SETS for piece in pieces[max(0, at - 2) : at]) and is_cued(pieces[at].text, FEWER)
+
+
+def _joins(piece: Piece) -> bool:
+    return piece.kind in CUTS or is_cued(piece.text, ANDS)
+
+
+def _places_a_number(behind: Sequence[Piece]) -> bool:
+    """Whether a place and a bare number, and nothing else, stand behind: "the last was 4", "set 3 was 9"."""
+    numbers = [piece for piece in behind if piece.kind is K.NUMBER]
+    placed = any(piece.kind in PLACES for piece in behind)
+    numbered = len(numbers) > 1 and any(a.kind is K.SETS and b.kind is K.NUMBER for a, b in pairwise(behind))
+    told = len(numbers) - (not placed)
+    bare = bool(numbers) and numbers[-1].role in (Role.BARE, Role.REPS)
+    return (
+        (placed or numbered)
+        and told == 1
+        and bare
+        and all(piece.kind in BESIDE_A_NUMBER or is_be(piece) for piece in behind)
+    )
+
+
+def _rates(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
+    """ "rpe 8, last one 9": an effort, or the reps; "all rpe 8 but the last 9" has a rule of its own."""
+    if any(map(is_all, ahead)) and any(piece.kind in PLACES for piece in behind):
+        return False
+    rated = any(piece.kind in RATED for piece in ahead) and all(piece.kind in OF_AN_EFFORT for piece in ahead)
+    number = next(piece for piece in reversed(behind) if piece.kind is K.NUMBER)
+    more = len(_numbers(ahead)) > 1 and not any(map(is_be, ahead))
+    counted = more or number.role is Role.REPS
+    return rated and not counted and number.value <= TOP
+
+
+def _tells_how_many(ahead: Sequence[Piece], prepared: Prepared) -> bool:
+    """ "one less set", "one more set", "sets were only 3"."""
+    if _counts_away_or_more(ahead, prepared):
+        return True
+    numbers = _numbers(ahead)
+    counted = ahead[0].kind is K.SETS or (ahead[0].kind is K.FILLER and "sets" in ahead[0].text.split())
+    return counted and len(numbers) == 1 and any(piece.kind is K.ONLY or is_be(piece) for piece in ahead[1:])
+
+
+def _counts_away_or_more(pieces: Sequence[Piece], prepared: Prepared) -> bool:
+    """ "one less set", "1 set fewer", "one more set"; "less rest" counts none."""
+    sets = any(piece.kind is K.SETS or (piece.kind is K.NUMBER and piece.role is Role.SETS) for piece in pieces)
+    more = any(a.kind in ONE_MORE and b.kind is K.SETS for a, b in pairwise(pieces))
+    words = prepared.cleaned[pieces[0].start : pieces[-1].end].lower().split()
+    return len(_numbers(pieces)) <= 1 and (more or (sets and any_cued(words, FEWER)))
+
+
+def _numbers(pieces: Sequence[Piece]) -> list[Piece]:
+    return [piece for piece in pieces if piece.kind is K.NUMBER]
+
+
+def _so_many_in_a_unit(pieces: Sequence[Piece]) -> bool:
+    """ "2 were in pounds", "one was in lb": which, nobody can say."""
+    first = pieces[0]
+    counted = first.kind is K.NUMBER and first.role is not Role.LOAD and first.value <= MOST_PARTS
+    one = first.kind is K.FILLER and is_cued(first.text, AN)
+    if not (counted or one) or len(pieces) < 2 or not is_be(pieces[1]):
+        return False
+    return all(piece.kind in UNITS or piece.kind in (K.FILLER, K.STOP) for piece in pieces[2:])
+
+
+def _swaps_loads(prepared: Prepared) -> bool:
+    """ "the weights are swapped": those of sets, or of lifts; "reps and weight swapped" tells both."""
+    words = [word for word, _ in spoken_words(prepared.tokens)]
+    if not any_cued(words, LOADS) or any_cued(words, REPS):
+        return False
+    cues = phrasebook().cues["swapped"]
+    return any(cue_at(words, at, cues) for at in range(len(words)))
+
+
+def _deletes_and_adds(prepared: Prepared) -> bool:
+    words, cues = [word for word, _ in spoken_words(prepared.tokens)], phrasebook().cues
+    if not cue_at(words, 0, cues["delete"]):
+        return False
+    ahead, behind = _at_the_joint(prepared.spoken)
+    adds = any(piece.kind is K.ADDED or is_cued(piece.text, ADDS) for piece in behind[:2])
+    return adds and any(piece.kind is K.NAME for piece in ahead)
