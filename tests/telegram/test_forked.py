@@ -8,11 +8,13 @@ from typing import Any, cast
 from tests.telegram.forked import MortalBot
 from tests.telegram.standin import StandIn
 
+Rows = list[tuple[Any, ...]]
+
 
 class Arriving:
     """A server and a database on which one message arrives: each look finds it a step further."""
 
-    STEPS = (
+    STEPS: tuple[tuple[bool, Rows, Rows], ...] = (
         (False, [], []),
         (True, [("new",)], []),
         (True, [("done",)], [(1,)]),
@@ -23,7 +25,7 @@ class Arriving:
     def __init__(self, begun: int) -> None:
         self._step = begun
 
-    def _look(self) -> tuple[bool, list[tuple[Any, ...]], list[tuple[Any, ...]]]:
+    def _look(self) -> tuple[bool, Rows, Rows]:
         step = min(self._step, len(self.STEPS) - 1)
         self._step += 1
         return self.STEPS[step]
@@ -32,8 +34,9 @@ class Arriving:
     def idle(self) -> bool:
         return self._look()[0]
 
-    def rows(self, query: str) -> list[tuple[Any, ...]]:
-        return self._look()[1 if "inbound" in query else 2]
+    def rows(self, query: str) -> Rows:
+        _, inbound, outbox = self._look()
+        return inbound if "inbound" in query else outbox
 
 
 class Watched(MortalBot):
@@ -41,7 +44,7 @@ class Watched(MortalBot):
         super().__init__(cast("StandIn", arriving), Path(), iter(()))
         self._arriving = arriving
 
-    def rows(self, query: str) -> list[tuple[Any, ...]]:
+    def rows(self, query: str) -> Rows:
         return self._arriving.rows(query)
 
 

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
+from engine.reading.entries.told_as_one import abroad, of_the_lift, told_behind
 from engine.reading.entries.way_in_hand import way_in_hand
 from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
@@ -54,6 +55,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if is_a_grip(entry.phrase) and (doing := context.doing or _announced_alone(context)) is not None:
         return _with_grip(entry, doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
+    said = (told_behind(entry, catalogue) or said) if K.PLAIN in chunks.kinds else said
     _doubt_its_sets(entry, chunks, context, catalogue)
     names = _with_one_in_hand(_narrowed(said, context), context, catalogue)
     if chunks.body:
@@ -163,15 +165,6 @@ UNPAUSED = frozenset(("nopause", "usualway"))
 BESIDE_A_WAY = frozenset((None, K.NUMBER, K.COMMA, K.COLON, K.STOP, K.LINE, K.CLOSE))
 
 
-def of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """The lifts that this one is with the variant, by as many words of its name as one is known for."""
-    words = name.split()
-    for start in range(len(words)):
-        if owners := catalogue.owners(" ".join((variant, *words[start:]))):
-            return owners
-    return ()
-
-
 def _of_the_body(
     names: tuple[ExerciseName, ...], entry: Entry, chunks: Chunks, catalogue: Catalogue
 ) -> tuple[ExerciseName, ...]:
@@ -224,8 +217,8 @@ def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     for at, piece in enumerate(entry.pieces):
         if piece.kind is not K.VARIANT:
             continue
-        for said in (entry.phrase, _without_equipment(entry.phrase), *entry.names):
-            owners = catalogue.owners(f"{piece.text} {said}")
+        for said in (entry.phrase, _without_equipment(entry.phrase), *entry.names, ""):
+            owners = catalogue.owners(f"{piece.text} {said}") if said else abroad(piece, entry, catalogue)
             if owners and _agree(owners, entry, catalogue):
                 if entry.modified_by in ("", piece.text):
                     entry.doubtful = False

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.catalogue.catalogue import catalogue as all_lifts
 from engine.reading.entries.equipment_told import TELLS_HOW
-from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment, of_the_lift
+from engine.reading.entries.names import ALL_WORDS, EQUIPMENT, of_equipment
+from engine.reading.entries.told_as_one import of_the_lift, plainly, together
 from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.grips import GRIP, GRIPS, is_a_grip, moved_alike
 from engine.reading.words.cues import is_cued
@@ -66,7 +67,7 @@ def _told_together(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[Exerc
     words = lift.text.split()
     heads = [" ".join(words[:end]) for end in range(len(words), 0, -1)]
     for said in heads:
-        if owners := catalogue.owners(f"{said} {way.text}") or catalogue.owners(f"{way.text} {said}"):
+        if owners := together(said, way.text, catalogue):
             return tuple(name for name in owners if _held_alike((name,), lift, catalogue)) or owners
     return ()
 
@@ -107,10 +108,10 @@ def named_so(way: Piece, phrase: str, lifts: Sequence[ExerciseName]) -> tuple[Ex
     closer = tuple(name for name in way.names if plain <= set(words_of(name)))
     if closer or not lifts or not plain.isdisjoint(word for name in lifts for word in words_of(name)):
         return closer
-    words = lifts[0].split()
-    tails = (words[at:] for at in range(len(words) - 1, -1, -1))
-    known = next((tail for tail in tails if lifts[0] in all_lifts().owners(" ".join(tail))), words)
-    return tuple(name for name in way.names if set(known) <= set(name.split()) and told <= set(words_of(name)))
+    known = plainly(lifts[0], all_lifts()).split()
+    alike = tuple(name for name in way.names if set(known) <= set(name.split()) and told <= set(words_of(name)))
+    owners = () if alike else together(phrase, way.text, all_lifts())
+    return alike or tuple(name for name in way.names if name in owners)
 
 
 def words_of(name: str) -> list[str]:

@@ -1,8 +1,8 @@
 """Reps told behind several loads, once for all: "80 85 90, 5 reps each", "80/85, all for 5".
 
 shared = [ SETS [ "at" ] ] LOAD { [ "," | "/" | "and" ] LOAD } [ "," ] { "each" | "all" | "for" } REPS [ "each" ]
-The reps are told as such, or some word shares them out. Loads that might be reps are left to the grammar of lists, and
-a count of sets that is not that of the loads is left standing.
+The reps are told as such, or some word shares them out. Of a rising list that may be loads or reps it is asked, and a
+count of sets that is not that of the loads is left standing.
 """
 
 from __future__ import annotations
@@ -37,8 +37,8 @@ def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] = []
     start = 0
     behind = [*kinds[1:], None]
-    listed = [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING and pieces[at].value > MOST_LOADED_REPS]
-    for at in listed:
+    listed = [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING]
+    for at in [at for at in listed if pieces[at].value > MOST_LOADED_REPS]:
         end = _end_of_loads(pieces, at) if at >= start and not _goes_on(pieces, at) else at
         reps = _reps_behind(pieces, end) if end > at else None
         if reps is None:
@@ -52,7 +52,14 @@ def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
             out += [load, _sign(K.TIMES, "x", load), pieces[reps], _sign(K.COMMA, ",", load)]
         start = reps + 1
         del out[-1]
-    return [*out, *pieces[start:]] if start else pieces
+    if start:
+        return [*out, *pieces[start:]]
+    doubted = next((reps for at in listed if (reps := _of_light_loads(pieces, at)) is not None), None)
+    return pieces if doubted is None else _doubted(pieces, doubted)
+
+
+def _doubted(pieces: list[Piece], at: int) -> list[Piece]:
+    return [*pieces[: at + 1], pieces[at]._replace(kind=K.UNCLEAR), *pieces[at + 1 :]]
 
 
 def _sign(kind: K, text: str, behind: Piece) -> Piece:
@@ -80,6 +87,27 @@ def _end_of_loads(pieces: Sequence[Piece], at: int) -> int:
         if not _is_a_load(pieces, ahead):
             return at
         at = ahead
+
+
+def _of_light_loads(pieces: Sequence[Piece], at: int) -> int | None:
+    """The place of reps told for all of a rising list of loads or of reps: "db bench 30 32 34, 8 reps each" is asked.
+    None where the list tells its reps one by one: "8 10 12 reps", "8 10 12 each leg".
+    """
+    if kind_at(pieces, at - 1) in GOING_ON or pieces[at].role is not Role.BARE:
+        return None
+    last = at
+    while True:
+        ahead = last + 1 + (kind_at(pieces, last + 1) in LINKS)
+        rising = kind_at(pieces, ahead) is K.NUMBER and pieces[ahead].role is Role.BARE
+        if not rising or pieces[ahead].value <= pieces[last].value:
+            break
+        last = ahead
+    reps = _reps_behind(pieces, last) if last > at else None
+    if reps is None:
+        return None
+    lower = pieces[reps].role is Role.REPS and pieces[reps].value < pieces[at].value
+    worded = kind_at(pieces, reps + 1) is K.FILLER and "repword" in CUES_OF[pieces[reps + 1].text]
+    return reps if lower or worded or any(map(_tells_all, pieces[last + 1 : reps])) else None
 
 
 def _reps_behind(pieces: Sequence[Piece], end: int) -> int | None:

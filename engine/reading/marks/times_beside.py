@@ -4,7 +4,7 @@ away     = TIME ( "to" | "till" | "late" | "off" | "better" ) word      of the c
 left     = TIME "left"                     minutes are of the clock; fewer seconds may be a side's: asked
 behind   = TIME ( "after" | "in" ) word | LONG     behind holds far shorter: asked
 part     = ( "first" | "last" ) TIME word     behind one hold: a part of it, and what it was like
-of_reps  = few TIME word* HELD     behind sets that are counted in reps: "3x6, 2 s hold", "3 sec on the way down"
+of_reps  = few TIME word* HELD     behind sets that are counted in reps: "3x6, 2 s hold", "5 5 5 with 3s negatives"
 heading  = MINUTES [ "of" ] [ NAME ] ":" TIMES | LONG [ NAME ] NUMBER "x" NUMBER     how long all of it took
 """
 
@@ -36,7 +36,8 @@ AHEAD_OF_A_LIST = frozenset((K.NAME, K.OF, K.FILLER))
 REACH = 16
 """Pieces around a time that tell what it is of. Common practice, no source."""
 HELD = frozenset(("heldrep",))
-OF_A_HELD_REP = frozenset((K.PLAIN, K.FILLER, K.NOTE, K.WITH, K.OF, K.PARTIAL, K.EACH, K.PAUSE))
+OF_A_HELD_REP = frozenset((K.PLAIN, K.FILLER, K.NOTE, K.VARIANT, K.WITH, K.OF, K.PARTIAL, K.EACH, K.PAUSE, K.REST))
+PAUSES = frozenset((K.PAUSE, K.REST))
 A_WAY = 8
 """What the languages' files label "on the way down" with."""
 LONGEST_REP, LONGEST_HELD = 10, 5
@@ -72,18 +73,26 @@ def _past_a_held_rep(pieces: Sequence[Piece], at: int, out: Sequence[Piece]) -> 
     behind = at + 1
     while behind < min(len(pieces), at + LONGEST_HELD) and pieces[behind].kind in OF_A_HELD_REP:
         behind += 1
-        if is_cued(pieces[behind - 1].text, HELD) or pieces[behind - 1].told == A_WAY:
+        word = pieces[behind - 1]
+        paused = pieces[at].value <= LONGEST_REP and word.kind in PAUSES
+        if is_cued(word.text, HELD) or word.told == A_WAY or paused:
             return behind if _counts_reps(out[-REACH:]) else 0
     return 0
 
 
 def _counts_reps(told: Sequence[Piece]) -> bool:
-    """Whether a pair without a time stands ahead, of a lift that nobody holds."""
-    if any(piece.kind is K.NAME and _is_held(piece) for piece in told):
+    """Whether a pair without a time, or numbers without one behind a lift's name, stand ahead, of a lift that nobody
+    holds.
+    """
+    names = [at for at, piece in enumerate(told) if piece.kind is K.NAME]
+    if any(_is_held(told[at]) for at in names):
         return False
     pairs = zip(told, told[1:], told[2:], strict=False)
-    counted = [(one, two) for one, sign, two in pairs if sign.kind is K.TIMES and one.kind is two.kind is K.NUMBER]
-    return bool(counted) and not any(piece.role in TIMED for pair in counted for piece in pair)
+    counted = [piece for pair in pairs if pair[1].kind is K.TIMES for piece in (pair[0], pair[2])]
+    if not counted and names:
+        counted = [piece for piece in told[names[-1] :] if piece.kind is K.NUMBER]
+    numbers = [piece for piece in counted if piece.kind is K.NUMBER]
+    return bool(numbers) and not any(piece.role in TIMED for piece in numbers)
 
 
 def _is_held(name: Piece) -> bool:
