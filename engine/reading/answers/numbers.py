@@ -10,14 +10,13 @@ from decimal import Decimal
 from engine.reading.answers.answering import Answering, exercises, settle, settled
 from engine.reading.answers.parts import names_parts, reps_by_parts
 from engine.reading.answers.words import PLACE_FILLERS, place_of, says_effort, says_load, weighing_words
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.gaps import filled
 from engine.reading.prepare import prepare
 from engine.reading.read import read_sets
 from engine.reading.values import Answer, Doubt, Logged, Reading, Settled, StillOpen
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 from engine.values.ids import ExerciseName
 from engine.values.load import Load
 from engine.values.sets import SetDone

@@ -10,14 +10,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.chunks.aids import AidedChunks
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.chunks.lists import MARKED, TOTALS
 from engine.reading.chunks.numbers import OPEN_ENDED
 from engine.reading.chunks.sums import BOTH_SETS
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 
 BESIDE_A_COUNT = OPEN_ENDED | {K.FILLER, K.EACH, K.CLOSE, K.SETS}
 AHEAD_OF_A_COUNT = frozenset((K.FILLER, K.OPEN, K.COMMA))

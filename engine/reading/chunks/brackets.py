@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.chunks.number_labels import LabelledChunks
 from engine.reading.chunks.results import LISTED
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 
 
 class BracketedChunks(LabelledChunks):

@@ -15,10 +15,6 @@ from engine.values.effort import Effort
 from engine.values.exercise import Equipment, Exercise, Loading, Measure, Pattern
 from engine.values.sets import MOST_REPS, SetKind, Side
 
-MOST_SETS = 10
-"""A first number up to this may count sets. Common practice, no source."""
-
-
 MOST_OUT = 200
 HELD_AT_ONCE = frozenset((1, 2))
 """Implements: "1x24kg", "2x24kg"."""

@@ -6,7 +6,6 @@ from collections.abc import Callable
 from itertools import pairwise
 
 from engine.reading.chunks.announced_sets import load_announced
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
 from engine.reading.chunks.counts_ahead import count_ahead, list_counted
 from engine.reading.chunks.counts_of_names import count_named, doubt_how_many
@@ -26,6 +25,7 @@ from engine.reading.words.pieces import (
     BEHIND_A_WARM_UP_NAMED,
     HEADING,
     MOST_LOADED_REPS,
+    MOST_SETS,
     NAME_BEHIND_THE_LEAD,
     ROLE,
     TEXT,

@@ -9,11 +9,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE
 
 MOST_PLURAL_REPS = 12

@@ -6,13 +6,12 @@ A third number behind an x that stands apart says how often: 80x5 x3. In a row o
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import GAPS, MOST_SETS_BY_REPEAT, SIDE_OF_A_BAR, Chunk, tells_a_side
 from engine.reading.chunks.factors import FactorChunks
 from engine.reading.chunks.list_heads import is_ladder
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 COUNTED_BY_OF = (Role.BARE, Role.REPS, Role.SECONDS, Role.METRES)

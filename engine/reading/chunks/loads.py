@@ -7,12 +7,11 @@ Behind several bare reps a load is that of all since the comma: "100x3, 5 5 5 wi
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import CARRIED, MOST_REPEATS, Chunk
 from engine.reading.chunks.misses import MissedChunks
 from engine.reading.chunks.steps import tells_a_load
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 PARTS_RUNS = frozenset((K.COMMA, K.STOP, K.THEN, K.LINE, K.AND))

@@ -9,12 +9,19 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import LAST_REP, Chunk
 from engine.reading.chunks.results import PAIRED, ResultChunks
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import LAST_OF_THE_REPS, LAST_OF_THE_SETS, MOST_LOADED_REPS, Piece, Role, is_one_word
+from engine.reading.words.pieces import (
+    LAST_OF_THE_REPS,
+    LAST_OF_THE_SETS,
+    MOST_LOADED_REPS,
+    MOST_SETS,
+    Piece,
+    Role,
+    is_one_word,
+)
 from engine.reading.words.tokens import CROSS
 
 SECOND = "second"

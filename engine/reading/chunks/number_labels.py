@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.lists import LOADED, sums_up
 from engine.reading.chunks.repeats import RepeatedChunks
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 
 MARKS_OF_A_SET = frozenset((K.EFFORT, K.FAILURE, K.MISS))
 ENDS_OF_A_MARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.CLOSE))

@@ -8,10 +8,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of, texts_in_order
+from engine.reading.words.pieces import (
+    MOST_LOADED_REPS,
+    MOST_SETS,
+    Piece,
+    Role,
+    kinds_in_order,
+    places_of,
+    texts_in_order,
+)
 
 BETWEEN = frozenset((K.FILLER, K.WITH, K.AT, K.SETS, K.COLON))
 RAMP = "ramp"

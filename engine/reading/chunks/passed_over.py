@@ -6,11 +6,10 @@ that points at one of the sets where another rule reads what is told of that set
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.sums import SummedChunks
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import LAST_OF_THE_SETS, Piece
+from engine.reading.words.pieces import LAST_OF_THE_SETS, MOST_SETS, Piece
 
 CLAUSE_ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.THEN, K.OPEN, K.CLOSE, K.DASH, K.QUESTION))
 REMARKING = frozenset((K.NOTE, K.PAIN, K.SORE, K.JOINT, K.MUSCLE, K.DENIED, K.SETTING, K.BAND, K.PARTIAL, K.UNRELATED))

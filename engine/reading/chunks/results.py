@@ -9,14 +9,13 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.chunks.beside_sets import may_be_efforts
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import LAST_SET, numbers_in
 from engine.reading.chunks.passed_over import CLAUSE_ENDS
 from engine.reading.chunks.several import REMARK_ENDS, SeveralChunks
 from engine.reading.chunks.steps import tells_a_load
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import LAST_ALONE, MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import LAST_ALONE, MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 MOST_LISTED = 20

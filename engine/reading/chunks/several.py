@@ -7,13 +7,12 @@ several = ( "first" | "last" ) NUMBER [ "sets" ] ( pair | feel )      a pair is 
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import Chunk, load_of_one_set
 from engine.reading.chunks.numbers import SAID_OF_A_SET, NumberChunks
 from engine.reading.chunks.passed_over import COMPARED
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.sets import SetKind
 
 BEHIND_A_PLACE = frozenset((K.SETS, K.COLON, K.FILLER, K.WITH, K.AT))

@@ -5,14 +5,13 @@ often = NUMBER "times" SET | SET NUMBER "times" | SET "times" NUMBER | SET "," N
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.chunks.chunks import CARRIED, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.passed_over import PassedWords
 from engine.reading.chunks.steps import loads_told, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS, BOTH_SETS
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 
 PLAIN_ENDS = frozenset((None, K.NUMBER, K.COMMA, K.LINE, K.AT, K.WITH, K.EFFORT, K.THEN, K.STOP, K.NOTE, K.FAILURE))
 

@@ -15,15 +15,14 @@ from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import run_of_it
 from engine.reading.marks.marks_in_remarks import mark_denied
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import spoken
 from engine.reading.words.pieces import Piece, Role, first_word
 
 WAS_FINE = "says that a set was right after all"
 WAS_LIKE = "talk: what sets that stand were like"
 FINE, FELT = frozenset(("fine",)), frozenset(("felt",))
-PLACES = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.ORDINAL))
-ABOUT = PLACES | {K.SETS, K.NUMBER, K.FILLER, K.NOTE, K.NAME, K.OF, K.STOP, K.COMMA}
+ABOUT = PLACING | {K.SETS, K.NUMBER, K.FILLER, K.NOTE, K.NAME, K.OF, K.STOP, K.COMMA}
 
 
 def was_like(told: Told) -> str:
@@ -54,7 +53,7 @@ def _tells_how(pieces: list[Piece]) -> bool:
         return False
     if any(map(mark_denied, pieces[verb:])):
         return False
-    return K.NUMBER not in kinds[verb:] and not {K.NUMBER, *PLACES}.isdisjoint(kinds[:verb])
+    return K.NUMBER not in kinds[verb:] and not {K.NUMBER, *PLACING}.isdisjoint(kinds[:verb])
 
 
 def _all_are_places(pieces: list[Piece], told: Told) -> bool:

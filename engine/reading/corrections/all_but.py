@@ -6,23 +6,22 @@ told = all ... value ( EXCEPT | "but" | cut ) place [ "was" ] value      a bare 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.clauses import Alone
 from engine.reading.corrections.nothing_changed import CONFIRMED, unclear
 from engine.reading.corrections.parts import is_all
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE
 
-Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 BUT = frozenset(("but",))
 EXCEPTING = frozenset((K.EXCEPT, K.COMMA))
-PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
 VALUES = frozenset((K.NUMBER, K.EFFORT))
 NUMBERS = re.compile(r"\d+(?:[.,]\d+)?")
 
@@ -30,7 +29,7 @@ NUMBERS = re.compile(r"\d+(?:[.,]\d+)?")
 def all_but_one(prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> Correction | NoSets | None:
     """Both changes; NoSets where they cannot be worked out; None where the words tell no such thing."""
     pieces = prepared.spoken
-    if prepared.told.isdisjoint(PLACES) or prepared.told.isdisjoint(VALUES) or not context.recent:
+    if prepared.told.isdisjoint(PLACING) or prepared.told.isdisjoint(VALUES) or not context.recent:
         return None
     at = next((at for at, piece in enumerate(pieces) if piece.kind in EXCEPTING or is_cued(piece.text, BUT)), 0)
     ahead, behind = pieces[:at], pieces[at + 1 :]
@@ -56,7 +55,7 @@ def _tells_all(ahead: Sequence[Piece]) -> bool:
 
 def _tells_one(behind: Sequence[Piece]) -> bool:
     """Whether one place stands ahead of its value, and nothing else of sets."""
-    places = [piece for piece in behind if piece.kind in PLACES]
+    places = [piece for piece in behind if piece.kind in PLACING]
     return len(places) == 1 and len(_values(behind)) == 1 and places[0].start < _values(behind)[0].start
 
 

@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from decimal import Decimal
 from itertools import pairwise
 
+from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.marks.felt import is_effort, with_felt
+from engine.reading.prepare import Prepared
+from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetDone
 
+Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
+"""How one correction of several is worked out by itself."""
 CUTS = frozenset((K.COMMA, K.AND, K.STOP, K.THEN, K.DASH))
 POINTERS = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME, K.NAME, K.REMAINING))
 PLACES = POINTERS - {K.NAME, K.REMAINING}

@@ -18,15 +18,14 @@ from engine.reading.latest_sets import latest_of_it
 from engine.reading.marks.pain import tells_pain
 from engine.reading.values import Context, Correction
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.pieces import Piece
 from engine.values.sets import SetRecord
 
 UNDONE, BECAUSE = frozenset(("leftundone",)), frozenset(("because",))
-PLACES = frozenset((K.ORDINAL, K.LAST, K.FROM_LAST, K.FIRST, K.MIDDLE))
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
-BESIDE = PLACES | {K.SETS, K.NUMBER, K.FILLER, K.NAME, K.OF, K.GOT, K.NOTE, K.AND, K.FOR}
-TELLING = PLACES | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.EFFORT, K.NEVER, K.DENY, K.MISS, K.FAILURE}
+BESIDE = PLACING | {K.SETS, K.NUMBER, K.FILLER, K.NAME, K.OF, K.GOT, K.NOTE, K.AND, K.FOR}
+TELLING = PLACING | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.EFFORT, K.NEVER, K.DENY, K.MISS, K.FAILURE}
 ASKED = frozenset((K.QUESTION, K.FUTURE, K.TOMORROW, K.STORY, K.OTHERS, K.TIMES))
 
 
@@ -68,7 +67,7 @@ def _says_so(clause: Sequence[Piece]) -> bool:
     said = [at for at, piece in enumerate(clause) if is_cued(piece.text, UNDONE) or _denies(clause, at)]
     if len(said) != 1:
         return False
-    placed = not PLACES.isdisjoint([piece.kind for piece in clause])
+    placed = not PLACING.isdisjoint([piece.kind for piece in clause])
     numbered = any(a.kind is K.SETS and b.kind is K.NUMBER for a, b in pairwise(clause))
     others = [piece.kind for at, piece in enumerate(clause) if at not in said]
     return (placed or numbered) and BESIDE.issuperset(others)

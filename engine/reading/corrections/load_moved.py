@@ -13,13 +13,13 @@ from engine.catalogue.catalogue import Catalogue
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import any_cued, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role
 from engine.reading.words.tokens import Token
 from engine.values.load import Unit
 
-PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.SETS))
+PLACES = PLACING | {K.SETS}
 NO_MOVE = frozenset((K.NAME, K.TIMES, K.COUNT, K.QUESTION, K.LINE, K.OTHERS, K.PLANNED))
 LONGEST = 14
 Words = Sequence[tuple[str, Token]]

@@ -8,10 +8,11 @@ It is worked out on each lift alone; where it cannot be, nothing is changed.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.clauses import Alone
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.nothing_changed import unclear
 from engine.reading.corrections.said_to_be import is_be
@@ -19,14 +20,13 @@ from engine.reading.latest_sets import last_message, standing
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece
 from engine.values.ids import ExerciseName
 
-Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 OF_EACH, ANDS = "ofeach", frozenset(("andword",))
-PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.EXTREME))
+PLACES = PLACING | {K.EXTREME}
 VALUES = frozenset((K.NUMBER, K.COUNT, K.EFFORT, K.RPE, K.RIR, K.FAILURE, K.MISS, K.WARMUP, K.DROP))
 HEAD = PLACES | {K.NAME, K.AND, K.COMMA, K.FILLER, K.SETS, K.OF, K.FOR, K.BOTH}
 PAIR = 2

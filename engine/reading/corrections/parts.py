@@ -31,7 +31,7 @@ from engine.reading.corrections.so_many import (
 from engine.reading.latest_sets import latest_of_it, run_of_it, two_latest
 from engine.reading.values import Context
 from engine.reading.words.cues import CUES_OF, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.pieces import Piece, Role, first_word
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
@@ -274,7 +274,7 @@ def _counts_sets(number: Piece, behind: K | None) -> bool:
 
 
 SPANS = frozenset(("upto", "through"))
-PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST, K.EXTREME))
+PLACES = PLACING | {K.EXTREME}
 PUT_RIGHT = ([K.NOT, K.NUMBER], [K.DENY, K.NUMBER])
 
 

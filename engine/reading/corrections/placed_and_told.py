@@ -21,11 +21,10 @@ from engine.reading.latest_sets import last_message
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import CUES_OF, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
 from engine.values.sets import SetRecord
 
-PLACES = frozenset((K.ORDINAL, K.LAST, K.FIRST, K.MIDDLE, K.FROM_LAST))
 CUTS = frozenset((K.COMMA, K.DASH, K.STOP))
 LITTLE = frozenset((K.FILLER, K.REPS, K.STOP, K.ONLY, K.GOT))
 REMARKED = LITTLE | CUTS | {K.NOTE, K.PLAIN}
@@ -36,9 +35,9 @@ LONGEST = 10
 def placed_and_told(prepared: Prepared, context: Context) -> Correction | NoSets | None:
     """The set at the place with its reps, or why nothing is changed; None where the words tell no such thing."""
     pieces = prepared.spoken
-    if not context.recent or K.TIMES in prepared.told or PLACES.isdisjoint(prepared.told):
+    if not context.recent or K.TIMES in prepared.told or PLACING.isdisjoint(prepared.told):
         return None
-    place = next((at for at, piece in enumerate(pieces) if piece.kind in PLACES), None)
+    place = next((at for at, piece in enumerate(pieces) if piece.kind in PLACING), None)
     numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if (
         place is None

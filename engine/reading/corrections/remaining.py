@@ -14,12 +14,12 @@ from decimal import Decimal
 
 from engine.reading.marks.felt import is_effort
 from engine.reading.values import Context
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, last_word
 from engine.values.effort import TOP_OF_SCALE, Effort
 
-PLACES = frozenset((K.FIRST, K.LAST, K.ORDINAL, K.MIDDLE, K.FROM_LAST, K.SETS))
+PLACES = PLACING | {K.SETS}
 TO_BE_READ = frozenset((K.RPE, K.RIR, K.RESERVE))
 TYING = frozenset((K.AT, K.WITH, K.EFFORT, K.KG, K.LB, K.REPS))
 MOST_APART = Decimal("0.3")

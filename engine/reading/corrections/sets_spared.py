@@ -17,15 +17,14 @@ from engine.reading.latest_sets import standing
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import DENYING, K
+from engine.reading.words.kinds import DENYING, PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece
 from engine.values.sets import SetRecord
 
 BUT, MOVES = frozenset(("but",)), "moves"
-PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
 EXCEPTING = frozenset((K.EXCEPT, *DENYING))
-OF_THE_PLACE = PLACES | {K.SETS, K.NAME, K.OF}
+OF_THE_PLACE = PLACING | {K.SETS, K.NAME, K.OF}
 VALUES = frozenset((K.TIMES, K.EFFORT, K.RPE, K.RIR, K.QUESTION, K.FUTURE, K.TOMORROW))
 
 
@@ -35,7 +34,7 @@ def without_sets_spared(
     """The rest of the message, and what stands besides, None where it is not clear what that is; None where no set of
     a lift is said to stay.
     """
-    if prepared.told.isdisjoint(PLACES) or not prepared.told.isdisjoint(VALUES) or not context.recent:
+    if prepared.told.isdisjoint(PLACING) or not prepared.told.isdisjoint(VALUES) or not context.recent:
         return None
     pieces, words = prepared.spoken, [word for word, _ in spoken_words(prepared.tokens)]
     opens = cue_at(words, 0, phrasebook().cues["delete"]) or cue_at(words, 0, phrasebook().cues[MOVES])
@@ -45,7 +44,7 @@ def without_sets_spared(
     place = pieces[start:end]
     if K.NUMBER in prepared.told and any(map(is_all, pieces[:at])):
         return None  # "delete all but the first 2" has a rule of its own
-    if not at or not any(piece.kind in PLACES for piece in place) or _points(pieces[:at]):
+    if not at or not any(piece.kind in PLACING for piece in place) or _points(pieces[:at]):
         return None
     stay = _staying(pieces[:at], place, context)
     text = f"{prepared.cleaned[: pieces[at].start].rstrip(' ,')} {prepared.cleaned[pieces[end - 1].end :].lstrip(' ,')}"
@@ -65,7 +64,7 @@ def _leads(piece: Piece) -> bool:
 
 def _points(ahead: Sequence[Piece]) -> bool:
     """ "delete the second set, not the first": one set is named, and the other only tells it apart."""
-    return any(piece.kind in PLACES or piece.kind is K.NUMBER for piece in ahead)
+    return any(piece.kind in PLACING or piece.kind is K.NUMBER for piece in ahead)
 
 
 def _staying(ahead: Sequence[Piece], place: Sequence[Piece], context: Context) -> Sequence[SetRecord]:

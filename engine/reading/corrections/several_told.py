@@ -10,13 +10,13 @@ two of them say of one number, one lift or one day of a set is left to the rules
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import fields, replace
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import RENAMING, renames
-from engine.reading.corrections.clauses import PLACES
+from engine.reading.corrections.clauses import PLACES, Alone
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.deletes import WEAK
 from engine.reading.corrections.nothing_changed import unclear
@@ -35,7 +35,6 @@ from engine.reading.words.spoken_clauses import clauses_of
 from engine.values.ids import SetId
 from engine.values.sets import SetDone, SetRecord
 
-Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 Span = tuple[int, int]
 ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
 SHARING = RENAMING | DATE_KINDS | {K.KG, K.LB, K.DATE}

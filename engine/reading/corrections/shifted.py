@@ -13,7 +13,7 @@ from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.parts import part_told
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.pieces import Piece, Role
 
 FEWER = frozenset(("fewer", "minus"))
@@ -65,7 +65,6 @@ HEAVIER = frozenset(("heavier", "up"))
 LIGHTER = frozenset(("lighter", "off", "down"))
 ADDED = frozenset(("add", "plus"))
 POINTING = frozenset(("those", "that", "all"))
-PLACES = frozenset((K.LAST, K.FIRST, K.MIDDLE, K.ORDINAL, K.FROM_LAST))
 POINTING_KINDS = frozenset((K.BOTH, K.LAST))
 BE = frozenset(("was", "were", "is", "are"))
 KNOWN = ADDED | FEWER | TAKING | HEAVIER | LIGHTER | POINTING | BE
@@ -81,7 +80,7 @@ def _heavier(told: Told) -> Correction | None:
     if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].unit is None:
         return None
     first = told.words[0]
-    be = any_cued(words, BE) or told.pieces[0].kind in PLACES  # "last one 10kg lighter"
+    be = any_cued(words, BE) or told.pieces[0].kind in PLACING  # "last one 10kg lighter"
     up = is_cued(first, ADDED) or (be and any_cued(words, HEAVIER | ADDED))
     down = is_cued(first, TAKING) or (be and any_cued(words, LIGHTER | FEWER))
     plain = all(piece.kind in BESIDE_A_LOAD or _is_known(piece.text) for piece in told.pieces)

@@ -18,16 +18,15 @@ from engine.reading.corrections.parts import MOST_PARTS, is_all
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.prepare import Prepared
 from engine.reading.words.cues import any_cued, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role
 
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.AND, K.EXCEPT))
 ANDS = frozenset(("andword", "but"))
-PLACES = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
 RATED = frozenset((K.RPE, K.RIR, K.EFFORT, K.LEFT, K.RESERVE))
 OF_AN_EFFORT = RATED | {K.RESERVE_LEFT, K.NUMBER, K.FILLER}
-BESIDE_A_NUMBER = PLACES | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT, K.STOP, K.REPS}
+BESIDE_A_NUMBER = PLACING | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT, K.STOP, K.REPS}
 ONE_MORE, UNITS = frozenset((K.ANOTHER, K.MORE)), frozenset((K.KG, K.LB))
 FEWER, ADDS, LOADS, REPS = (frozenset((cue,)) for cue in ("fewer", "addsets", "loadword", "repword"))
 AN, TOP = frozenset(("an",)), 10
@@ -41,7 +40,7 @@ def is_told_in_part(prepared: Prepared) -> bool:
         return True
     if K.NUMBER not in prepared.told:
         return _swaps_loads(prepared)
-    if K.SETS not in prepared.told and prepared.told.isdisjoint(PLACES):
+    if K.SETS not in prepared.told and prepared.told.isdisjoint(PLACING):
         return False
     ahead, behind = _at_the_joint(prepared.spoken)
     if not ahead or not behind:
@@ -68,7 +67,7 @@ def _joins(piece: Piece) -> bool:
 def _places_a_number(behind: Sequence[Piece]) -> bool:
     """Whether a place and a bare number, and nothing else, stand behind: "the last was 4", "set 3 was 9"."""
     numbers = [piece for piece in behind if piece.kind is K.NUMBER]
-    placed = any(piece.kind in PLACES for piece in behind)
+    placed = any(piece.kind in PLACING for piece in behind)
     numbered = len(numbers) > 1 and any(a.kind is K.SETS and b.kind is K.NUMBER for a, b in pairwise(behind))
     told = len(numbers) - (not placed)
     bare = bool(numbers) and numbers[-1].role in (Role.BARE, Role.REPS)
@@ -82,7 +81,7 @@ def _places_a_number(behind: Sequence[Piece]) -> bool:
 
 def _rates(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
     """ "rpe 8, last one 9": an effort, or the reps; "all rpe 8 but the last 9" has a rule of its own."""
-    if any(map(is_all, ahead)) and any(piece.kind in PLACES for piece in behind):
+    if any(map(is_all, ahead)) and any(piece.kind in PLACING for piece in behind):
         return False
     rated = any(piece.kind in RATED for piece in ahead) and all(piece.kind in OF_AN_EFFORT for piece in ahead)
     number = next(piece for piece in reversed(behind) if piece.kind is K.NUMBER)

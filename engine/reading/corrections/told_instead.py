@@ -7,9 +7,10 @@ What stands ahead is taken back. Behind a mere "sorry" or "wait" it may hold as 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.clauses import Alone
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.nothing_changed import unclear
 from engine.reading.corrections.said_to_be import is_be
@@ -19,7 +20,6 @@ from engine.reading.words.cues import any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 
-Alone = Callable[[Prepared, Context, Catalogue], Correction | NoSets | None]
 ALSO = frozenset(("also",))
 
 

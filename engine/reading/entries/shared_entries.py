@@ -11,7 +11,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.reps_ahead_of_a_name import may_count_the_next
 from engine.reading.entries.shared_sets import SAID_TOGETHER, ends_with_each, shared_clause, shares
@@ -19,7 +18,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.clauses import Clause
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, is_one_word
 
 SILENT = frozenset(
     (

@@ -24,6 +24,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     AGAIN_OR_SO,
     BEHIND_OR_AHEAD,
+    MOST_SETS,
     TOLD,
     WAY_IN_DOUBT,
     WAY_OR_KIT,
@@ -159,7 +160,6 @@ def _is_clear(line: Sequence[Piece], groups: Sequence[int], end: int) -> bool:
 
 
 FEWEST = 2
-MOST_SETS = 10
 
 
 def _numbers(group: Sequence[Piece]) -> list[Decimal]:

@@ -32,6 +32,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     AGAIN_OR_SO,
     BEHIND_OR_AHEAD,
+    MOST_SETS,
     WAY_OR_KIT,
     Piece,
     Role,
@@ -47,8 +48,6 @@ REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
 UNPAUSED = "unpaused"
-MOST_SETS = 10
-"""A number above this counts no sets. Common practice, no source."""
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
 ENDS = WAYS | {K.NAME, K.CLOSE}
 HEADING = WAYS | {K.NAME, K.NUMBER}

@@ -13,7 +13,7 @@ from engine.reading.entries.ways import lifts_with
 from engine.reading.marks.grips import moved_alike
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, places_in
+from engine.reading.words.pieces import MOST_SETS, Piece, kinds_in_order, places_in
 from engine.values.ids import ExerciseName
 
 PLACES = frozenset((K.LAST, K.FIRST))
@@ -23,7 +23,6 @@ ENDS = PARTING | {None, K.CLOSE}
 N, X = K.NUMBER, K.TIMES
 COUNT_AT = {(N, X, N): 0, (N, X, N, N): 0, (N, N, X, N): 1, (N, X, N, K.AT, N): 0, (N, X, N, K.WITH, N): 0}
 """The forms of a group, and the place of its count of sets."""
-MOST_SETS = 10
 
 
 def of_placed_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] | None:

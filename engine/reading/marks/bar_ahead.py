@@ -11,13 +11,12 @@ from collections.abc import Sequence
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order, places_of
 
 WORDS = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.ONLY, K.TODAY, K.DENY, K.EXCEPT, K.WITH, K.COMMA, K.COLON, K.DASH))
 BETWEEN = frozenset((K.COMMA, K.COLON, K.DASH, K.FILLER, K.TODAY, K.STOP))
 COUNTING = frozenset((Role.BARE, Role.REPS, Role.SETS, Role.TIMES))
 ENDS = frozenset((K.NAME, K.LINE))
-MOST_SETS = 10
 MOST_WORDS = 8
 """As many pieces may stand before the bar, or between it and its sets. Common practice, no source."""
 

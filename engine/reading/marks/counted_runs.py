@@ -16,7 +16,7 @@ from engine.reading.values import Context
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order, places_of
 
 BETWEEN = frozenset((K.COMMA, K.AND, K.THEN, K.PLUS))
 JOINED = frozenset((K.AND, K.PLUS, K.FILLER))
@@ -26,8 +26,6 @@ TO_A_LOAD = frozenset(("onto", "setsof", "all"))
 """Words of other senses that stand before a load, too: "на 130", "à 130", "all at 130"."""
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.NAME, K.NOTE, K.EFFORT))
 LISTED = frozenset((K.COMMA, K.AND, K.SLASH))
-MOST_SETS = 10
-"""So many sets may be counted by a name of their reps. Common practice, no source."""
 LIGHTEST = 10
 """Behind the sign up to this is an effort, and behind reps no load."""
 

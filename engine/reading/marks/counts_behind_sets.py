@@ -14,15 +14,13 @@ from collections.abc import Sequence
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order, places_of
 
 ONE = frozenset(("onebyname",))
 LEADING = frozenset((K.FILLER, K.NOTE))
 LINKS = frozenset((K.AT, K.WITH, K.FOR))
 BEHIND = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.CLOSE, K.REST, K.NOTE, K.PLAIN))
 TIMED = frozenset((Role.PLURAL, Role.SECONDS))
-MOST_SETS = 10
-"""A number above this counts no sets. Common practice, no source."""
 PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
 
 

@@ -7,12 +7,11 @@ from __future__ import annotations
 
 from engine.reading.words.ahead import aside
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 
 SAID_OF_A_COUNT = frozenset((K.NOTE, K.PLAIN))
 JOINING = frozenset((K.TIMES, K.AT, K.SLASH, K.DASH, K.FOR))
 """In front of a number these make it the reps of a set."""
-MOST_SETS = 10
 MOST_WORDS = 2
 
 

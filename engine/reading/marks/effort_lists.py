@@ -14,11 +14,10 @@ from typing import NamedTuple
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE
 
 LINKS = frozenset((K.COMMA, K.SLASH, K.AND, K.OPEN, K.STOP, K.DASH))
-MOST_SETS = 10
 REACH = 80
 """Pieces of sets that have efforts listed behind them. Common practice, no source."""
 FEW = 2

@@ -14,10 +14,9 @@ from collections.abc import Sequence
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order
 
 FIRST_OF_ALL = 1
-MOST_SETS = 10
 PLACING = frozenset((K.LAST, K.ORDINAL, K.FIRST, K.SETS))
 TELLING_PLACES = frozenset((K.EXCEPT, K.ONLY))
 BESIDE = frozenset((K.FILLER, K.PLAIN, K.OF, K.SETS, K.COMMA, K.COLON, K.DASH, K.OPEN, K.EQUALS))

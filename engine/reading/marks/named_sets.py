@@ -12,10 +12,8 @@ from engine.reading.marks.names_carried import with_names_carried
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, ROLE, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, ROLE, Piece, Role, kinds_in_order, places_of
 
-MOST_SETS = 10
-"""So many sets may be counted by such a word. Common practice, no source."""
 PAIRING = frozenset((K.TIMES, K.SLASH, K.DASH, K.PLUS))
 HEADING = frozenset((K.NAME, K.FOR, K.COMMA, K.THEN, K.LINE, K.STOP, K.AND, K.COLON))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE))

@@ -12,7 +12,7 @@ from decimal import Decimal
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order, places_of
 from engine.values.effort import TOP_OF_SCALE
 
 LINKS = frozenset((K.AT, K.WITH))
@@ -20,8 +20,6 @@ BETWEEN = frozenset((K.COMMA, K.AND, K.THEN, K.PLUS))
 AHEAD_OF_NAMES = frozenset((K.FOR, K.FILLER))
 STARTS = frozenset((None, K.NAME, K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.COLON, K.FILLER, K.AT, K.WITH))
 ENDS = frozenset((None, K.COMMA, K.THEN, K.AND, K.LINE, K.STOP, K.EFFORT, K.NOTE, K.OPEN))
-MOST_SETS = 10
-"""So many sets may be counted so. Common practice, no source."""
 FEWEST_LOADS = 2
 
 

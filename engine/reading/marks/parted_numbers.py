@@ -19,6 +19,7 @@ from engine.reading.words.cues import CUES_OF, cues_told
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     MOST_LOADED_REPS,
+    MOST_SETS,
     Piece,
     Role,
     kinds_in_order,
@@ -28,7 +29,6 @@ from engine.reading.words.pieces import (
 )
 
 LOADED = frozenset((Role.BARE, Role.LOAD))
-MOST_SETS = 10
 LEAST_AHEAD = 2
 """The record, and the word for how much it was bettered by, ahead of the number."""
 PARTED_BY = 2

@@ -13,7 +13,16 @@ from itertools import pairwise
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, ROLE, Piece, Role, kinds_in_order, places_in, places_of
+from engine.reading.words.pieces import (
+    MOST_LOADED_REPS,
+    MOST_SETS,
+    ROLE,
+    Piece,
+    Role,
+    kinds_in_order,
+    places_in,
+    places_of,
+)
 
 BETWEEN = frozenset((K.FILLER, K.NOTE))
 PARTING = frozenset((K.COMMA, K.THEN, K.STOP, K.LINE, K.AND, K.PLUS, K.DASH))
@@ -97,5 +106,4 @@ def _may_be_the_sum(pieces: Sequence[Piece], first: int, second: int) -> bool:
 
 
 AT = frozenset((K.AT, K.WITH))
-MOST_SETS = 10
 HEADING = frozenset((K.NAME, K.AND, K.COMMA, K.PLUS, K.THEN, K.LINE))

@@ -14,7 +14,7 @@ from typing import NamedTuple
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order, places_in
 
 BETWEEN = frozenset((K.COMMA, K.COLON, K.AND, K.FIRST, K.LAST, K.OPEN, K.DASH, K.PLUS))
 LOADED = frozenset((K.AT, K.WITH))
@@ -23,7 +23,7 @@ CROSSED_LOADS = frozenset((K.OF, K.TIMES))
 MAY_SHARE = LOADED | {K.OF, K.AND, K.FILLER}
 CROSSED = frozenset((K.TIMES, K.OF))
 ONE = frozenset(("an",))
-MOST_SETS, LEAST_PARTS = 10, 2
+LEAST_PARTS = 2
 
 
 class _Part(NamedTuple):

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import MOST_SETS, DoesNotFit, Draft, copy_of, whole
+from engine.reading.chunks.choices import DoesNotFit, Draft, copy_of, whole
 from engine.reading.chunks.chunks import LAST_REP, Chunk
 from engine.reading.shapes.three_factors import ThreeFactors
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 from engine.values.sets import SetKind, Side
 

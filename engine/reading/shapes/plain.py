@@ -18,7 +18,6 @@ from engine.reading.chunks.choices import (
     LOADED_COUNTS,
     LOADS,
     MOST_OUT,
-    MOST_SETS,
     PLACES_OF_THREE,
     Choice,
     FirstAs,
@@ -34,7 +33,7 @@ from engine.reading.shapes.listed_numbers import is_load
 from engine.reading.shapes.three_factors import settled_three
 from engine.reading.shapes.two_factors import counts_by_itself, settled_pair
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 from engine.values.effort import Effort
 from engine.values.sets import SetKind
 

@@ -21,14 +21,14 @@ from collections.abc import Callable, Sequence
 from decimal import Decimal
 from typing import NamedTuple
 
-from engine.reading.chunks.choices import BODY_COUNTS, HELD_AT_ONCE, LOADED_COUNTS, MOST_SETS, Traits
+from engine.reading.chunks.choices import BODY_COUNTS, HELD_AT_ONCE, LOADED_COUNTS, Traits
 from engine.reading.chunks.lists import is_their_sum
 from engine.reading.marks.effort_spans import BETWEEN_TWO
 from engine.reading.marks.scales import is_bare_tempo
 from engine.reading.shapes.plain import Group
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 from engine.values.effort import TOP_OF_SCALE, Effort
 
 AROUND = frozenset((K.LINE, K.COMMA, K.STOP, K.THEN, K.AND))

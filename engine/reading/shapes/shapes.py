@@ -11,11 +11,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import chain, groupby
 
-from engine.reading.chunks.choices import MOST_OUT, MOST_SETS, DoesNotFit, Draft, copy_of, may_be_reps
+from engine.reading.chunks.choices import MOST_OUT, DoesNotFit, Draft, copy_of, may_be_reps
 from engine.reading.chunks.chunks import LAST_SET, Chunk, numbers_in
 from engine.reading.shapes.marks import Marked
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.sets import SetKind
 
 SETS_OF_ITS_OWN = frozenset((K.THEN, K.AND, K.PLUS, K.LINE))

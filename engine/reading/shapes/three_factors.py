@@ -2,20 +2,11 @@
 
 from __future__ import annotations
 
-from engine.reading.chunks.choices import (
-    LOADS,
-    MOST_SETS,
-    PLACES_OF_THREE,
-    DoesNotFit,
-    Traits,
-    TripleAs,
-    may_be_reps,
-    whole,
-)
+from engine.reading.chunks.choices import LOADS, PLACES_OF_THREE, DoesNotFit, Traits, TripleAs, may_be_reps, whole
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.shapes.listed_numbers import is_load
 from engine.reading.shapes.two_factors import TwoFactors
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_SETS, Piece, Role
 
 
 class ThreeFactors(TwoFactors):

@@ -6,19 +6,11 @@ from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.chunks.choices import (
-    LOADS,
-    MOST_SETS,
-    DoesNotFit,
-    PairAs,
-    Traits,
-    may_be_reps,
-    whole,
-)
+from engine.reading.chunks.choices import LOADS, DoesNotFit, PairAs, Traits, may_be_reps, whole
 from engine.reading.chunks.chunks import Chunk
 from engine.reading.shapes.one_factor import OneFactor
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.sets import SetKind
 
 LOAD_ROLES = frozenset((Role.BARE, Role.LOAD, Role.PLURAL))

@@ -7,14 +7,11 @@ from decimal import Decimal
 from functools import lru_cache
 from itertools import pairwise
 
-from engine.reading.chunks.choices import (
-    MOST_SETS,
-    Traits,
-)
+from engine.reading.chunks.choices import Traits
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.values import Planned
 from engine.reading.weighing.history import FAR_ABOVE_A_WARM_UP, Known, is_of_warming_up
-from engine.reading.words.pieces import Role
+from engine.reading.words.pieces import MOST_SETS, Role
 from engine.values.exercise import Equipment, Exercise, Loading, Pattern
 from engine.values.load import Basis, Load
 from engine.values.muscles import Muscle

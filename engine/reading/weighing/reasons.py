@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.chunks.choices import MOST_SETS
 from engine.reading.values import Context
 from engine.reading.weighing.evidence import ABOUT, LIGHTEST_BAR_KG, NEAR, heaviest_lifted
 from engine.reading.weighing.history import Known, is_far_off, known_of
+from engine.reading.words.pieces import MOST_SETS
 from engine.values.exercise import Exercise, Loading
 from engine.values.load import Load
 from engine.values.sets import SetDone, SetKind

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from engine.reading.chunks.choices import MOST_SETS, Traits, may_be_reps
+from engine.reading.chunks.choices import Traits, may_be_reps
 from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.values import Context
 from engine.reading.weighing.history import Known
@@ -12,7 +12,7 @@ from engine.reading.weighing.pairs_apart import pairs_apart
 from engine.reading.weighing.turned_pairs import with_pairs_turned
 from engine.reading.weighing.ways import UNSETTLED, is_told_load, may_be_effort
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Role
+from engine.reading.words.pieces import MOST_SETS, Role
 from engine.values.exercise import Exercise
 
 AS_LIKELY = 1.0

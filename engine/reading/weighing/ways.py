@@ -9,7 +9,6 @@ from itertools import pairwise
 from engine.reading.chunks.choices import (
     HELD_AT_ONCE,
     LOADS,
-    MOST_SETS,
     Choice,
     FirstAs,
     PairAs,
@@ -25,7 +24,7 @@ from engine.reading.shapes.two_factors import counts_by_itself
 from engine.reading.values import Context, Doubt
 from engine.reading.weighing.evidence import LIGHTEST_BAR_KG, NEAR, falls_as_reps_do
 from engine.reading.weighing.history import Known
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 from engine.values.sets import SetKind
 
 STEEPEST_LIST = 3

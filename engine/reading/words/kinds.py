@@ -149,3 +149,5 @@ else:
 
 DENYING = frozenset((K.NOT, K.DENY))
 """Kinds of the words that say what was not: "no", "not"."""
+PLACING = frozenset((K.LAST, K.FIRST, K.ORDINAL, K.MIDDLE, K.FROM_LAST))
+"""Kinds of the words that say which of the sets: "last", "second", "the one before last"."""

@@ -197,3 +197,5 @@ COUNTED = frozenset((K.NUMBER, K.COUNT))
 """Kinds that tell how many: "8", "a double"."""
 MOST_LOADED_REPS = 30
 """A number above this is a load, not reps of a loaded set. Common practice, no source."""
+MOST_SETS = 10
+"""A number up to this may count sets of one load. Common practice, no source."""
