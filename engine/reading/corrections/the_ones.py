@@ -1,10 +1,12 @@
 """Sets called "ones": "the squat ones were 102.5", "the rope ones were pushdowns", and "really", which says no more.
 
 ones = NAME "ones" | word of a lift's name "ones" | NUMBER "ones"      a word that just one lift of the day has
+     | EQUIPMENT "ones"                                                where no lift of the day is called so
 """
 
 from __future__ import annotations
 
+from engine.reading.entries.names import EQUIPMENT
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
@@ -26,6 +28,8 @@ def with_ones(pieces: list[Piece], context: Context) -> list[Piece]:
     if before.kind is K.NUMBER:
         return [*pieces[:at], *pieces[at + 1 :]]
     lifts = _lifts(before, context)
+    if not lifts and before.kind in EQUIPMENT:
+        return [*pieces[:at], *pieces[at + 1 :]]  # "the cable ones": with what they were done
     if len(lifts) != 1:
         return pieces
     named = before._replace(kind=K.NAME, names=(lifts[0],))
