@@ -27,6 +27,7 @@ from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.name_words import may_make_names, tells_a_pause, with_words_beside
 from engine.reading.lexing.names_misspelt import PERHAPS_A_NAME, mended
 from engine.reading.lexing.places_in_figures import with_places_in_figures
+from engine.reading.lexing.too_many import MOST_NUMBERS, too_many
 from engine.reading.marks.announced import with_announced
 from engine.reading.marks.announced_ones import with_ones_announced
 from engine.reading.marks.bar_ahead import with_bar_warmed_up_with
@@ -63,7 +64,7 @@ from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
-from engine.reading.marks.reps_of_all_loads import with_reps_of_all_loads
+from engine.reading.marks.reps_of_all_loads import with_reps_of_all_loads, with_reps_of_light_loads
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.rests_between import with_rests_between
@@ -87,14 +88,14 @@ from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import ROLE, Piece, Role, kinds_in_order, kinds_of, places_of
 from engine.reading.words.spelt_freely import SPELT_FREELY, spelt_freely
-from engine.reading.words.token_shapes import Shape
-from engine.reading.words.tokens import SHAPE, Token, clean, tokenize
+from engine.reading.words.tokens import Token, clean, tokenize
 
 
 class Prepared(NamedTuple):
     """`spoken`: the pieces before dates and marks were gathered, as intents and corrections want them.
 
-    `other`: the same message with its commas read the other way, where "52,5" may be one number or two.
+    `other`: the same message read the other way, where "52,5" may be one number or two, a way that of the last sets
+    alone, or a rising list loads or reps.
     `told`: the kinds of the spoken pieces; most messages hold few, and most questions about a message are settled by
     them alone.
     """
@@ -112,8 +113,8 @@ class Prepared(NamedTuple):
         return bool(self.tokens) and not self.spoken
 
 
-MOST_NUMBERS, MOST_SIGNS, MOST_NAMES, MOST_LINES, MOST_WORDS = 900, 1_200, 100, 500, 1_000
-"""What one message may hold: more than fits into a week's training, pasted. Common practice, no source."""
+MOST_NAMES = 100
+"""Lifts that one message may name: more than fits into a week's training, pasted. Common practice, no source."""
 MOST_WALKED = 2 * MOST_NAMES
 """Names as they are met; two and two may still be one lift ("curl, hammer")."""
 
@@ -122,7 +123,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     """The pieces of a message."""
     cleaned = clean(text)
     tokens = tokenize(cleaned)
-    if len(tokens) > MOST_NUMBERS and _too_many(tokens):
+    if len(tokens) > MOST_NUMBERS and too_many(tokens):
         return Prepared(cleaned, tokens, [], [])
     lexer = Lexer(tokens, catalogue, context.taught)
     spoken, told = _named(lexer, cleaned, catalogue, context.called)
@@ -141,6 +142,8 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         other = gathered(*_named(again, cleaned, catalogue, context.called), context)
     elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
         other = gathered(of_all, told | {K.NOTE}, context)
+    elif K.NUMBER in told and (shared := with_reps_of_light_loads(listed)) is not None:
+        other = gathered(shared, told | {K.TIMES}, context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = with_results_relisted(listed, cleaned) if K.TIMES in told else listed
         listed = without_sets_taken_back(listed, cleaned) if may_take_back(tokens) else listed
@@ -275,14 +278,6 @@ TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))
 def _says_planned(piece: Piece) -> bool:
     """ "planned 4 sets of 8 at 60, only did 3": behind "only" stands what was done."""
     return piece.kind is K.PLAIN and spoken(piece.text) in phrasebook().cues["markedplanned"]
-
-
-def _too_many(tokens: list[Token]) -> bool:
-    shapes = list(map(SHAPE, tokens))
-    numbers = shapes.count(Shape.NUMBER) + shapes.count(Shape.CLOCK)
-    signs, lines = shapes.count(Shape.SIGN), shapes.count(Shape.LINE)
-    words = len(shapes) - numbers - signs - lines
-    return numbers > MOST_NUMBERS or signs > MOST_SIGNS or lines > MOST_LINES or words > MOST_WORDS
 
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:

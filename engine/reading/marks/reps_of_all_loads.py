@@ -37,8 +37,8 @@ def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
     out: list[Piece] = []
     start = 0
     behind = [*kinds[1:], None]
-    listed = [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING]
-    for at in [at for at in listed if pieces[at].value > MOST_LOADED_REPS]:
+    listed = [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING and pieces[at].value > MOST_LOADED_REPS]
+    for at in listed:
         end = _end_of_loads(pieces, at) if at >= start and not _goes_on(pieces, at) else at
         reps = _reps_behind(pieces, end) if end > at else None
         if reps is None:
@@ -47,19 +47,33 @@ def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
         counted = _count_ahead(pieces, at, len(loads))
         if counted == at and len(loads) < FEWEST_BARE and _is_bare(pieces, reps):
             continue
-        out += pieces[start:counted]
-        for load in loads:
-            out += [load, _sign(K.TIMES, "x", load), pieces[reps], _sign(K.COMMA, ",", load)]
+        out += [*pieces[start:counted], *_told_apart(loads, pieces[reps])]
         start = reps + 1
-        del out[-1]
-    if start:
-        return [*out, *pieces[start:]]
-    doubted = next((reps for at in listed if (reps := _of_light_loads(pieces, at)) is not None), None)
-    return pieces if doubted is None else _doubted(pieces, doubted)
+    return [*out, *pieces[start:]] if start else pieces
 
 
-def _doubted(pieces: list[Piece], at: int) -> list[Piece]:
-    return [*pieces[: at + 1], pieces[at]._replace(kind=K.UNCLEAR), *pieces[at + 1 :]]
+def with_reps_of_light_loads(pieces: list[Piece]) -> list[Piece] | None:
+    """The pieces read the other way, where a rising list may be of loads or of reps: "db bench 24 26 28, 8 reps each";
+    None where there is no such list.
+    """
+    kinds = kinds_in_order(pieces)
+    if kinds.count(K.NUMBER) < FEWEST_NUMBERS or (SHARING.isdisjoint(kinds) and Role.REPS not in map(ROLE, pieces)):
+        return None
+    behind = [*kinds[1:], None]
+    for at in [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING]:
+        reps = _of_light_loads(pieces, at)
+        if reps is not None:
+            loads = [piece for piece in pieces[at:reps] if piece.kind is K.NUMBER]
+            return [*pieces[:at], *_told_apart(loads, pieces[reps]), *pieces[reps + 1 :]]
+    return None
+
+
+def _told_apart(loads: Sequence[Piece], reps: Piece) -> list[Piece]:
+    """ "80x5, 85x5, 90x5"."""
+    told: list[Piece] = []
+    for load in loads:
+        told += [load, _sign(K.TIMES, "x", load), reps, _sign(K.COMMA, ",", load)]
+    return told[:-1]
 
 
 def _sign(kind: K, text: str, behind: Piece) -> Piece:

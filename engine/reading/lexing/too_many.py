@@ -1,0 +1,20 @@
+"""How much one message may hold: more than fits into a week's training, pasted."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.token_shapes import Shape
+from engine.reading.words.tokens import SHAPE, Token
+
+MOST_NUMBERS, MOST_SIGNS, MOST_LINES, MOST_WORDS = 900, 1_200, 500, 1_000
+"""Common practice, no source."""
+
+
+def too_many(tokens: Sequence[Token]) -> bool:
+    """Whether a message holds more numbers, signs, lines or words."""
+    shapes = list(map(SHAPE, tokens))
+    numbers = shapes.count(Shape.NUMBER) + shapes.count(Shape.CLOCK)
+    signs, lines = shapes.count(Shape.SIGN), shapes.count(Shape.LINE)
+    words = len(shapes) - numbers - signs - lines
+    return numbers > MOST_NUMBERS or signs > MOST_SIGNS or lines > MOST_LINES or words > MOST_WORDS
