@@ -217,8 +217,9 @@ def _of_variant(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     for at, piece in enumerate(entry.pieces):
         if piece.kind is not K.VARIANT:
             continue
-        for said in (entry.phrase, _without_equipment(entry.phrase), *entry.names, ""):
-            owners = catalogue.owners(f"{piece.text} {said}") if said else abroad(piece, entry, catalogue)
+        told = (entry.phrase, _without_equipment(entry.phrase), *entry.names)
+        known = (catalogue.owners(f"{piece.text} {said}") for said in told)
+        for owners in (*known, abroad(piece, entry, catalogue)):
             if owners and _agree(owners, entry, catalogue):
                 if entry.modified_by in ("", piece.text):
                     entry.doubtful = False

@@ -17,7 +17,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, kinds_in_order
 
 FIRST_OF_ALL = 1
-PLACING = frozenset((K.LAST, K.ORDINAL, K.FIRST, K.SETS))
+POINTING = frozenset((K.LAST, K.ORDINAL, K.FIRST, K.SETS))
 TELLING_PLACES = frozenset((K.EXCEPT, K.ONLY))
 BESIDE = frozenset((K.FILLER, K.PLAIN, K.OF, K.SETS, K.COMMA, K.COLON, K.DASH, K.OPEN, K.EQUALS))
 RESULTS = frozenset((K.ONLY, K.GOT))
@@ -28,7 +28,7 @@ MOST_WORDS = 4
 
 def with_excepted_sets(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with such a set told as its place, "only" and its reps."""
-    if TELLING_PLACES.isdisjoint(kinds) or PLACING.isdisjoint(kinds):
+    if TELLING_PLACES.isdisjoint(kinds) or POINTING.isdisjoint(kinds):
         return pieces
     out: list[Piece] = []
     start = 0
@@ -50,7 +50,7 @@ def with_excepted_sets(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     return [*out, *pieces[start:]] if start else pieces
 
 
-STARTING = PLACING | {K.EXCEPT}
+STARTING = POINTING | {K.EXCEPT}
 
 
 def _past(pieces: Sequence[Piece], at: int, kinds: frozenset[K]) -> int:

@@ -7,7 +7,7 @@ count of sets that is not that of the loads is left standing.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
@@ -31,15 +31,10 @@ TOLD_BARE = frozenset((Role.BARE, Role.REPS))
 
 def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
     """The pieces with such reps put to each load, and without the count of the loads."""
-    kinds = kinds_in_order(pieces)
-    if kinds.count(K.NUMBER) < FEWEST_NUMBERS or (SHARING.isdisjoint(kinds) and Role.REPS not in map(ROLE, pieces)):
-        return pieces
     out: list[Piece] = []
     start = 0
-    behind = [*kinds[1:], None]
-    listed = [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING and pieces[at].value > MOST_LOADED_REPS]
-    for at in listed:
-        end = _end_of_loads(pieces, at) if at >= start and not _goes_on(pieces, at) else at
+    for at in [at for at in _listed(pieces) if pieces[at].value > MOST_LOADED_REPS]:
+        end = _end_of_list(pieces, at, _is_a_load) if at >= start and not _goes_on(pieces, at) else at
         reps = _reps_behind(pieces, end) if end > at else None
         if reps is None:
             continue
@@ -56,16 +51,21 @@ def with_reps_of_light_loads(pieces: list[Piece]) -> list[Piece] | None:
     """The pieces read the other way, where a rising list may be of loads or of reps: "db bench 24 26 28, 8 reps each";
     None where there is no such list.
     """
-    kinds = kinds_in_order(pieces)
-    if kinds.count(K.NUMBER) < FEWEST_NUMBERS or (SHARING.isdisjoint(kinds) and Role.REPS not in map(ROLE, pieces)):
-        return None
-    behind = [*kinds[1:], None]
-    for at in [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING]:
+    for at in _listed(pieces):
         reps = _of_light_loads(pieces, at)
         if reps is not None:
             loads = [piece for piece in pieces[at:reps] if piece.kind is K.NUMBER]
             return [*pieces[:at], *_told_apart(loads, pieces[reps]), *pieces[reps + 1 :]]
     return None
+
+
+def _listed(pieces: Sequence[Piece]) -> list[int]:
+    """The places of the numbers that another one or a sign of lists follows; none where no reps can be shared."""
+    kinds = kinds_in_order(pieces)
+    if kinds.count(K.NUMBER) < FEWEST_NUMBERS or (SHARING.isdisjoint(kinds) and Role.REPS not in map(ROLE, pieces)):
+        return []
+    behind = [*kinds[1:], None]
+    return [at for at in places_of(K.NUMBER, kinds) if behind[at] in LISTING]
 
 
 def _told_apart(loads: Sequence[Piece], reps: Piece) -> list[Piece]:
@@ -94,28 +94,30 @@ def _goes_on(pieces: Sequence[Piece], at: int) -> bool:
 GOING_ON = frozenset((K.TIMES, K.NUMBER)) | LINKS
 
 
-def _end_of_loads(pieces: Sequence[Piece], at: int) -> int:
-    """The place of the last load of the list that begins there."""
+def _end_of_list(pieces: Sequence[Piece], at: int, goes_on: Callable[[Sequence[Piece], int], bool]) -> int:
+    """The place of the last number of the list that begins there, each of which goes it on."""
     while True:
         ahead = at + 1 + (kind_at(pieces, at + 1) in LINKS)
-        if not _is_a_load(pieces, ahead):
+        if not goes_on(pieces, ahead):
             return at
         at = ahead
 
 
+def _rises(pieces: Sequence[Piece], at: int) -> bool:
+    """Whether a bare number stands there that is above the one before it."""
+    if kind_at(pieces, at) is not K.NUMBER or pieces[at].role is not Role.BARE:
+        return False
+    before = pieces[at - 1 - (pieces[at - 1].kind in LINKS)]
+    return pieces[at].value > before.value
+
+
 def _of_light_loads(pieces: Sequence[Piece], at: int) -> int | None:
-    """The place of reps told for all of a rising list of loads or of reps: "db bench 30 32 34, 8 reps each" is asked.
+    """The place of reps told for all of a rising list of loads or of reps: "db bench 24 26 28, 8 reps each".
     None where the list tells its reps one by one: "8 10 12 reps", "8 10 12 each leg".
     """
     if kind_at(pieces, at - 1) in GOING_ON or pieces[at].role is not Role.BARE:
         return None
-    last = at
-    while True:
-        ahead = last + 1 + (kind_at(pieces, last + 1) in LINKS)
-        rising = kind_at(pieces, ahead) is K.NUMBER and pieces[ahead].role is Role.BARE
-        if not rising or pieces[ahead].value <= pieces[last].value:
-            break
-        last = ahead
+    last = _end_of_list(pieces, at, _rises)
     reps = _reps_behind(pieces, last) if last > at else None
     if reps is None:
         return None
