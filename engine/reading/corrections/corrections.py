@@ -76,7 +76,12 @@ from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
 from engine.reading.corrections.sets_described import sets_described
 from engine.reading.corrections.sets_spared import without_sets_spared
-from engine.reading.corrections.several_told import is_half_told, several_told, with_verb_shared
+from engine.reading.corrections.several_told import (
+    begins_with_a_place,
+    is_half_told,
+    several_told,
+    with_verb_shared,
+)
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
@@ -176,12 +181,18 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
         return None
     meant = several or _meant(bare, context, catalogue)
     if not isinstance(meant, Correction):
-        return unclear(prepared) if meant is None and points_and_dates(prepared, context) else meant
+        return meant or _begun(prepared, context, catalogue)
     if reaches_back(meant, prepared, context):
         return None
     if meant is not several and is_half_told(meant, bare, context, catalogue, _told_plainly):
         return unclear(prepared)
     return nothing_changed(prepared, WHICH_DAY) if takes_from_long_ago(meant, prepared, context) else meant
+
+
+def _begun(prepared: Prepared, context: Context, catalogue: Catalogue) -> NoSets | None:
+    """What is said where a correction is told that nothing came of, and no new set."""
+    begun = points_and_dates(prepared, context) or begins_with_a_place(prepared, context, catalogue, _told_plainly)
+    return unclear(prepared) if begun else None
 
 
 def _told_of_several(prepared: Prepared, context: Context, catalogue: Catalogue) -> Correction | NoSets | None:

@@ -11,18 +11,21 @@ two of them say of one number, one lift or one day of a set is left to the rules
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import fields, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import RENAMING, renames
+from engine.reading.corrections.changes_together import as_left, together
 from engine.reading.corrections.clauses import PLACES, Alone
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.deletes import WEAK
 from engine.reading.corrections.nothing_changed import unclear
 from engine.reading.corrections.parts import MOST_PARTS, is_all
-from engine.reading.corrections.said_to_be import is_be
-from engine.reading.corrections.told_instead import taken_back
+from engine.reading.corrections.pointing_back import OpenWhich, leaves_open, pointing_back
+from engine.reading.corrections.said_to_be import in_full, is_be
+from engine.reading.corrections.told_instead import slips_ahead, taken_back
+from engine.reading.corrections.values_tied import RATED, is_an_effort, with_values_tied
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
@@ -33,7 +36,6 @@ from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role, kinds_in_order
 from engine.reading.words.spoken_clauses import clauses_of
 from engine.values.ids import SetId
-from engine.values.sets import SetDone, SetRecord
 
 Span = tuple[int, int]
 ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
@@ -52,21 +54,45 @@ def several_told(
     prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone
 ) -> Correction | NoSets | None:
     """All the changes in one; None where the message does not tell several. `alone` works one of them out."""
-    said = _words_that_say_so(prepared.spoken) + _takes_away(prepared)
-    if said + (not prepared.told.isdisjoint(DENYING) and not prepared.told.isdisjoint(PLACES)) < FEWEST:
+    if _said(prepared) < FEWEST:
         return None
     signs = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
     instead = taken_back(_clauses(prepared, signs, context, catalogue), prepared, context, catalogue, alone)
     if instead is not None:
         return instead
-    for told in _cut(prepared, context, catalogue):
+    for cut in _cut(prepared, context, catalogue):
+        told = with_values_tied(cut, context, catalogue)
         if _counts_beside_a_bare_number(told):
             return unclear(prepared)
-        if _all_say_so(told) and not _may_be_the_reason(told):
-            found = _one_by_one(told, context, catalogue, alone)
-            if found is not None:
-                return found
+        found = _all_of(told, prepared, context, catalogue, alone)
+        if found is not None:
+            return found
     return None
+
+
+def _all_of(
+    told: Sequence[Prepared], prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone
+) -> Correction | NoSets | None:
+    """All the changes of these clauses; NoSets where it is open what one of them is of."""
+    if len(told) < FEWEST or not _all_say_so(told) or _may_be_the_reason(told):
+        return None
+    try:
+        found = _one_by_one(told, context, catalogue, alone)
+    except OpenWhich:
+        return unclear(prepared)
+    if found is None and is_an_effort(told[0]) and all(map(_is_a_place_with_its_number, told[1:])):
+        return unclear(prepared)  # "rpe 8, last set 5" behind one set
+    return found
+
+
+def _said(prepared: Prepared) -> int:
+    """How many things are put right, as far as single words tell it: a slip ahead of a number puts one right."""
+    said = _words_that_say_so(prepared) + _takes_away(prepared)
+    said += K.NUMBER in prepared.told and (bool(slips_ahead(prepared)) or _asks_to_be_made(prepared))
+    if not prepared.told.isdisjoint(PLACES):
+        said += not prepared.told.isdisjoint(DENYING)
+        said += FEWEST * (prepared.spoken[0].kind in RATED)  # "rpe 8, last set 5 reps"
+    return said
 
 
 def is_half_told(found: Correction, prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> bool:
@@ -85,18 +111,47 @@ def is_half_told(found: Correction, prepared: Prepared, context: Context, catalo
     return False
 
 
+def begins_with_a_place(prepared: Prepared, context: Context, catalogue: Catalogue, alone: Alone) -> bool:
+    """Whether what stands ahead of a cut puts one set right by itself: "last was 4, and dieser was rpe 9". Then it
+    is no set more, whatever the words behind are.
+    """
+    if prepared.told.isdisjoint(PLACES) or not _has_joints(prepared) or not _words_that_say_so(prepared):
+        return False
+    for first, *_ in _cut(prepared, context, catalogue):
+        told = _is_of_a_place(first) and K.TIMES not in first.told and any(map(is_be, in_full(first)))
+        if told and isinstance(alone(first, context, catalogue), Correction):
+            return True
+    return False
+
+
 def _says_so(told: Prepared) -> bool:
-    return bool(_words_that_say_so(told.spoken)) or _takes_away(told)
+    return bool(_words_that_say_so(told)) or _takes_away(told) or _asks_to_be_made(told)
+
+
+def _asks_to_be_made(told: Prepared) -> bool:
+    """ "make the last 72.5"."""
+    words = [word for word, _ in spoken_words(told.tokens)]
+    return K.NUMBER in told.told and bool(cue_at(words, 0, phrasebook().cues["make"]))
 
 
 def _all_say_so(told: Sequence[Prepared]) -> bool:
     """Whether each clause puts something right; "last 3" does, beside one that counts: "5 sets not 4, last 3"."""
     counted = any(K.NUMBER in one.told and not one.told.isdisjoint(DENYING) for one in told)
-    return all(_says_so(one) or (counted and _is_a_place_with_its_number(one)) for one in told)
+    placed = counted or is_an_effort(told[0])
+    return all(
+        _says_so(one)
+        or (placed and _is_a_place_with_its_number(one))
+        or (at == 0 and (is_an_effort(one) or _is_slipped(one)))
+        for at, one in enumerate(told)
+    )
+
+
+def _is_slipped(told: Prepared) -> bool:
+    return K.NUMBER in told.told and bool(slips_ahead(told))
 
 
 def _is_a_place_with_its_number(told: Prepared) -> bool:
-    kinds = [piece.kind for piece in told.spoken if piece.kind not in (K.FILLER, K.SETS)]
+    kinds = [piece.kind for piece in told.spoken if piece.kind not in (K.FILLER, K.SETS, K.THEN)]
     return len(kinds) == len((K.LAST, K.NUMBER)) and kinds[0] in PLACES and kinds[1] is K.NUMBER
 
 
@@ -155,16 +210,31 @@ def with_verb_shared(prepared: Prepared, context: Context, catalogue: Catalogue,
         return None
     for first, *others in _cut(prepared, context, catalogue):
         head, of_one = _head(first)
-        if head and not any(_words_that_say_so(one.spoken) for one in others):
+        if _is_of_a_place(first) and any(map(_is_of_a_day, others)):
+            return None  # "last was 4, yesterday": of the last alone, or of what was logged
+        if head and not any(_words_that_say_so(one) for one in others):
             told = [first, *[prepare(f"{head} {one.cleaned}", context, catalogue) for one in others]]
-            found = _one_by_one(told, context, catalogue, alone, of_the_same=not of_one)
+            try:
+                found = _one_by_one(told, context, catalogue, alone, of_the_same=not of_one)
+            except OpenWhich:
+                continue
             if found is not None:
                 return found
     return None
 
 
-def _words_that_say_so(pieces: Sequence[Piece]) -> int:
+def _is_of_a_place(told: Prepared) -> bool:
+    """Whether a value of one of the sets is told: "last was 4"."""
+    return not told.told.isdisjoint(PLACES) and K.NUMBER in told.told
+
+
+def _is_of_a_day(told: Prepared) -> bool:
+    return not told.told.isdisjoint(DATE_KINDS) or K.DATE in told.told
+
+
+def _words_that_say_so(told: Prepared) -> int:
     """How many words put something right: "was", "only", and "not" between what it was and what it was not."""
+    pieces = in_full(told)
     return sum(
         piece.kind is K.ONLY or is_be(piece) or (piece.kind in DENYING and at > 0 and kind_at(pieces, at + 1) in DENIED)
         for at, piece in enumerate(pieces)
@@ -197,6 +267,8 @@ def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator
 def _clauses(prepared: Prepared, spans: Sequence[Span], context: Context, catalogue: Catalogue) -> Sequence[Prepared]:
     """The clauses; none where they are too few or too many, or parts of a list."""
     clauses = [clause for start, end in spans if (clause := prepared.cleaned[start:end].strip(" .,"))]
+    if len(clauses) > 1 and clauses[0].lower() in phrasebook().cues["slip"]:
+        clauses[:2] = [", ".join(clauses[:2])]
     if len(clauses) > MOST_CUT:
         return ()
     told = [one for clause in clauses if (one := prepare(clause, context, catalogue)).spoken]  # "💪" tells nothing
@@ -230,7 +302,7 @@ def _turn(told: Prepared) -> int:
     """
     if renames(told.spoken) and K.NUMBER not in told.told:
         return 0
-    if not told.told.isdisjoint(DATE_KINDS) or K.DATE in told.told:
+    if _is_of_a_day(told):
         return 4
     if _takes_away(told):
         return 3
@@ -255,79 +327,25 @@ def _counts_sets(told: Prepared) -> bool:
 def _one_by_one(
     clauses: Sequence[Prepared], context: Context, catalogue: Catalogue, alone: Alone, *, of_the_same: bool = False
 ) -> Correction | None:
-    """All the changes; `of_the_same`: none where they are not all of the same sets."""
-    found = NOTHING
-    for clause in sorted(clauses, key=_turn):
-        standing = replace(context, recent=_as_left(context.recent, found))
-        more = alone(clause, standing, catalogue)
+    """All the changes; `of_the_same`: none where they are not all of the same sets.
+
+    Errors: OpenWhich where a clause points back, and not clearly at which sets.
+    """
+    found, apart = NOTHING, dict[int, Correction]()
+    for at in sorted(range(len(clauses)), key=lambda at: _turn(clauses[at])):
+        standing = replace(context, recent=as_left(context.recent, found))
+        meant = pointing_back(clauses[at], apart.get(at - 1), standing)
+        more = alone(clauses[at], meant or standing, catalogue)
         if not isinstance(more, Correction):
             return None
-        joined = _together(context.recent, found, more)
+        if leaves_open(clauses[at], more, meant, before=clauses[at - 1], reached=apart.get(at - 1), context=standing):
+            raise OpenWhich
+        joined = together(context.recent, found, more)
         if joined is None or (of_the_same and found != NOTHING and _ids(found) != _ids(more)):
             return None
-        found = joined
+        found, apart[at] = joined, more
     return found
 
 
 def _ids(found: Correction) -> set[SetId]:
     return {record.id for record in found.reached}
-
-
-def _as_left(records: Sequence[SetRecord], found: Correction) -> tuple[SetRecord, ...]:
-    """The sets as these changes leave them; one more stands behind those of its lift, with a number below zero."""
-    done = {record.id: new for record, new in found.changed}
-    days = {record.id: day for record, day in found.moved}
-    left = set(found.removed)
-    standing = [
-        replace(record, done=done.get(record.id, record.done), on=days.get(record.id, record.on))
-        for record in records
-        if record not in left
-    ]
-    for place, new in enumerate(found.added):
-        alike = [at for at, record in enumerate(standing) if record.done.exercise == new.exercise]
-        if alike:
-            more = replace(standing[alike[-1]], id=SetId(-1 - place), done=new)
-            standing.insert(alike[-1] + 1, more)
-    return tuple(standing)
-
-
-def _together(records: Sequence[SetRecord], first: Correction, then: Correction) -> Correction | None:
-    """Both, named by the sets as they stand; None where they say two things of one and the same."""
-    before = {record.id: record for record in records}
-    days = {record.id for record, _ in first.moved}
-    moved = [(before[record.id], day) for record, day in then.moved if record.id in before]
-    if (first.added and then.added) or any(record.id in days for record, _ in moved) or (then.moved and not moved):
-        return None
-    done = {record.id: new for record, new in first.changed}
-    added = dict(enumerate(first.added))
-    for record, new in then.changed:
-        if record.id not in before:
-            added[-1 - record.id] = new
-        elif record.id in done and _says_otherwise(before[record.id].done, done[record.id], new):
-            return None
-        else:
-            done[record.id] = new
-    gone = {record.id for record in (*first.removed, *then.removed)}
-    if first.changed and gone.issuperset(record.id for record, _ in first.changed):
-        return None  # "the last was 4 and delete the last"
-    return Correction(
-        changed=_left_changed(before, done, gone),
-        removed=tuple(before[one] for one in gone if one in before),
-        added=(*(new for place, new in added.items() if SetId(-1 - place) not in gone), *then.added),
-        moved=(*first.moved, *moved),
-        pain=first.pain or then.pain,
-    )
-
-
-def _left_changed(
-    before: dict[SetId, SetRecord], done: dict[SetId, SetDone], gone: set[SetId]
-) -> tuple[tuple[SetRecord, SetDone], ...]:
-    return tuple((before[id_], new) for id_, new in done.items() if id_ not in gone)
-
-
-def _says_otherwise(before: SetDone, first: SetDone, then: SetDone) -> bool:
-    """Whether the second change takes back what the first made of the set."""
-    changed = {one.name for one in fields(SetDone) if getattr(first, one.name) != getattr(before, one.name)}
-    if "exercise" in changed:
-        changed -= {"load", "side"}  # as that lift counts them
-    return any(getattr(then, name) != getattr(first, name) for name in changed)

@@ -41,6 +41,11 @@ def taken_back(
     return None
 
 
+def slips_ahead(clause: Prepared) -> int:
+    """How many words in front are slips: "no 4", "sorry, 62.5"."""
+    return _slips(clause)[1]
+
+
 def _slips(clause: Prepared) -> tuple[bool, int, list[str]]:
     """Whether the clause begins with what surely takes back, how many of its words slips are, and all its words."""
     cues, words = phrasebook().cues, [word for word, _ in spoken_words(clause.tokens)]

@@ -2,7 +2,7 @@
 
 he = "il" VERB | "er", not ahead of a word that only follows the Dutch one | "he", not ahead of a participle
 monday = "mon", not ahead of a lift that only French names so, "mon développé couché", nor of what hurts: "mon genou",
-         Italian "mi fa male"
+         Italian "mi fa male", nor of the last set: Spanish "mi última serie"
 The word itself is a cue of the other language: "article" with what must follow it for a person, and so on.
 """
 
@@ -31,8 +31,9 @@ def with_pronouns_settled(pieces: list[Piece]) -> list[Piece]:
 
 def _is_nobody(cues: frozenset[str], after: Piece) -> bool:
     if "mymonday" in cues:
-        hurts = after.kind in OF_HER_BODY
-        return hurts or (after.kind is K.NAME and "mylift" in CUES_OF[after.text.split()[0]])
+        if after.kind in OF_HER_BODY or after.kind is K.LAST:
+            return True
+        return after.kind is K.NAME and "mylift" in CUES_OF[after.text.split()[0]]
     if "hearticle" in cues:
         return after.kind is not K.NUMBER and VERBS.isdisjoint(CUES_OF[after.text])
     if "hethere" in cues:

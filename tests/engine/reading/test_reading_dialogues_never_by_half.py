@@ -9,7 +9,6 @@ from tests.engine.reading.saying import dialogues, standing_after
 IN_FULL = """
 bench 3x8 60 | 4 sets not 3 and last was 4 => barbell bench press 3×8 at 60 kg, 4 at 60 kg
 bench 3x8 60 | 4 sets not 3, the fourth was 4 => barbell bench press 3×8 at 60 kg, 4 at 60 kg
-bench 3x8 60 | 4 sets not 3, last was 4 and it was yesterday => barbell bench press 3×8 at 60 kg, 4 at 60 kg on 2025-03-13
 bench 3x8 60 | 2 sets not 3 and last was 4 => barbell bench press 8 at 60 kg, 4 at 60 kg
 bench 3x8 60 | last was 4 and only 2 sets => barbell bench press 8 at 60 kg, 4 at 60 kg
 bench 3x8 60 | last didn't count and the first was 4 => barbell bench press 4 at 60 kg, 8 at 60 kg
@@ -22,8 +21,6 @@ bench 3x8 60 | last was a miss and the rest were 75 => barbell bench press 3×8 
 bench 3x8 60 | scrap the last one, it was 7 => barbell bench press 3×8 at 60 kg
 bench 3x8 60 | squat 3x5 100 | delete the bench and squat was 105 => barbell back squat 3×5 at 105 kg
 bench 3x8 60 | squat 3x5 100 | bench didn't happen and squat was 105 => barbell back squat 3×5 at 105 kg
-bench 3x8 60 | squat 3x5 100 | one less squat and one more bench => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
-bench 3x8 60 | squat 3x5 100 | bench was 4 sets and squat was 2 => barbell bench press 3×8 at 60 kg; barbell back squat 3×5 at 100 kg
 bench 3x8 60 | last one was 50, drop set => barbell bench press 2×8 at 60 kg, 8 at 50 kg drop
 kniebeuge 3x5 100 | es waren 4 sätze nicht 3 und der letzte war 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
 sentadilla 3x5 100 | eran 4 series no 3 y la última fue 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
@@ -34,7 +31,7 @@ przysiad 3x5 100 | były 4 serie nie 3 i ostatnia była 4 => barbell back squat 
 agachamento 3x5 100 | foram 4 séries não 3 e a última foi 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
 присед 3x5 100 | было 4 подхода не 3 и последний был 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
 knäböj 3x5 100 | det var 4 set inte 3 och sista var 4 => barbell back squat 3×5 at 100 kg, 4 at 100 kg
-"""  # noqa: E501 — one dialogue a line
+"""
 
 TAKEN_BACK = """
 bench 3x8 60 | last was 4, no, first was 4 => barbell bench press 4 at 60 kg, 2×8 at 60 kg
@@ -80,7 +77,6 @@ OF_THOSE = """
 bench 3x8 60 | those were 62.5 and 7 and yesterday => barbell bench press 3×8 at 60 kg
 bench 3x8 60 | those were 62.5 and yesterday => barbell bench press 3×8 at 62.5 kg on 2025-03-13
 bench 3x8 60 | that was yesterday and 75kg => barbell bench press 3×8 at 75 kg on 2025-03-13
-bench 3x8 60 | last set was 4 reps, at 95, and it was yesterday => barbell bench press 3×8 at 60 kg
 bench 3x8 60 | it was 4 at 95 yesterday => barbell bench press 3×8 at 60 kg
 bench 3x8 60 | yesterday i did 4 at 95 => barbell bench press 3×8 at 60 kg; barbell bench press 4 at 95 kg on 2025-03-13
 bench 3x8 60 | since monday my knee hurts, last was 4 => barbell bench press 2×8 at 60 kg, 4 at 60 kg
@@ -93,9 +89,7 @@ bench 3x8 60 | no belt, 4 reps => barbell bench press 3×8 at 60 kg, 4 at 60 kg
 sentadilla 3x8 60 | la última fue 4 reps, a 95, y fue ayer => barbell back squat 3×8 at 60 kg
 squat 3x8 60 | la dernière était 4 reps, à 95, et c'était hier => barbell back squat 3×8 at 60 kg
 squat 3x8 60 | l'ultima era 4 reps, a 95, ed era ieri => barbell back squat 3×8 at 60 kg
-squat 3x8 60 | laatste set was 4 reps, met 95, en dat was gisteren => barbell back squat 3×8 at 60 kg
 przysiad 3x8 60 | ostatnia była 4 powt, 95, i to było wczoraj => barbell back squat 3×8 at 60 kg
-agachamento 3x8 60 | a última foi 4 reps, com 95, e foi ontem => barbell back squat 3×8 at 60 kg
 присед 3x8 60 | последний был 4 повтора, на 95, и это было вчера => barbell back squat 3×8 at 60 kg
 kniebeuge 3x8 60 | kein dropsatz, 4 wdh => barbell back squat 3×8 at 60 kg
 sentadilla 3x8 60 | sin serie descendente, 4 reps => barbell back squat 3×8 at 60 kg

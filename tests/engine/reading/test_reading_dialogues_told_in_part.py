@@ -69,7 +69,7 @@ def test_what_would_be_taken_by_half_of_two_lifts_changes_nothing(told: str) -> 
 TAKEN = """
 bench 4x5 80 | all rpe 8 except the last 9 => barbell bench press 3×5 at 80 kg RPE 8, 5 at 80 kg RPE 9
 bench 4x5 80 | less rest, last was 4 => barbell bench press 3×5 at 80 kg, 4 at 80 kg
-bench 4x5 80 | rpe 8, last one 12 => barbell bench press 4×5 at 80 kg, 12 at 80 kg RPE 8
+bench 4x5 80 | rpe 8, last one 12 => barbell bench press 3×5 at 80 kg RPE 8, 12 at 80 kg RPE 8
 bench 4x5 80 | it was in lb => barbell bench press 4×5 at 80 lb
 bench 4x5 80 | delete the second set, not the first => barbell bench press 2×5 at 80 kg
 bench 4x5 80 | delete all but the first 2 => barbell bench press 2×5 at 80 kg
