@@ -231,13 +231,13 @@ def _brackets_talk(sentence: list[Piece], at: int) -> bool:
             break
         inside.append(piece)
     kinds = [piece.kind for piece in inside]
-    if kinds[:1] == [K.OTHERS] and kinds[1:2] == [K.NUMBER] and K.NAME not in kinds:
-        return True
-    if kinds[:1] == [K.STORY] and K.NAME not in kinds:
+    if K.NAME not in kinds and (kinds[:1] == [K.STORY] or kinds[:2] == [K.OTHERS, K.NUMBER]):
         return True  # "(old best 75x5)"
     counts = not COUNTED.isdisjoint(kinds)
     if K.NAME in kinds and not counts and not TELLING_OF_ANOTHER_TIME.isdisjoint(kinds):
         return True  # "(rows tomorrow)", "(skipped lunges)"
+    if K.NAME in kinds and counts and not BEHIND.isdisjoint((kinds[0], kinds[-1])):
+        return tells_a_whole_set(sentence[:at])  # "(bench 3x8 65 still to go)"
     planned = not BEHIND.isdisjoint(kinds) and (counts or not TOLD_FOR_THEN.isdisjoint(kinds))
     cued = planned or not REMARKING.isdisjoint(kinds) or counts_other_things(inside, kinds)
     return cued and K.TIMES not in kinds and K.NAME not in kinds

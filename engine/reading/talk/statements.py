@@ -181,6 +181,7 @@ def may_be_ahead(pieces: Sequence[Piece], tokens: list[Token]) -> bool:
     words = " ".join(behind)
     ahead = [word for word, token in said_of_all if token.start < pieces[counts[0]].start]
     unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
+    unsure = unsure or _is_behind_or_ahead(pieces, words)
     parted = any(piece.kind in PARTED_OFF for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
     said = last + 1 < len(pieces) and pieces[last + 1].kind is K.SAYING  # "bench 140x1 says the app"
     said = said and "shown" not in CUES_OF[pieces[last + 1].text]
@@ -202,7 +203,15 @@ def _words_of_other_times() -> frozenset[str]:
     return frozenset(max(phrase.split(), key=len) for cue in OF_OTHER_TIMES for phrase in cues[cue])
 
 
-OF_OTHER_TIMES = ("unsure", "daily", "someday", "later", "habitual")
+OF_OTHER_TIMES = ("unsure", "daily", "someday", "later", "habitual", "trailingthen")
+
+
+def _is_behind_or_ahead(pieces: Sequence[Piece], words: str) -> bool:
+    """ "bench 3x8 65 after": of one lift alone it may be done, or what comes behind that of another message."""
+    if words not in phrasebook().cues["trailingthen"]:
+        return False
+    kinds = [piece.kind for piece in pieces]
+    return kinds.count(K.NAME) == 1 and kinds[:1] == [K.NAME] and K.THEN not in kinds[:-1] and K.LINE not in kinds
 
 
 def _ends_some_day(said: Sequence[tuple[str, Token]]) -> bool:

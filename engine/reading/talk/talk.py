@@ -38,6 +38,7 @@ from engine.reading.talk.these_days import (
     turns_to_what_is_done,
 )
 from engine.reading.talk.times_ahead import done_before_a_plan, is_a_time_ahead, may_be_for_then, may_be_on
+from engine.reading.talk.up_next import with_what_is_next
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
@@ -61,7 +62,7 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     dropped = False
     whole_message = is_handed_for_later(pieces)
     wished: Piece | None = None
-    for sentence, end in _sentences(pieces):
+    for sentence, end in _sentences(with_what_is_next(pieces)):
         kept = [] if whole_message or is_supposed(sentence) else _kept(sentence, end)
         if wished is not None and counted(kept) and not counted(out) and not names_a_lift(kept):
             kept = _in_doubt([wished._replace(start=kept[0].start, end=kept[0].start), *kept])

@@ -1,0 +1,72 @@
+"""What is announced at the end of a message as coming next: a plan, where sets without it would be logged.
+
+ahead = lift sets [ word ] NEXT [ word ] end        bench 3x8 65 next, bankdrücken 3x8 65 ist als nächstes dran
+      | "(" NEXT [ ":" ] lift sets                  squat 3x5 100 (next: bench 3x8 65)
+end   = the end of the message, or of a bracket
+With sets behind it the word may lead to those, so that it is asked: "bench 3x8 65 next, squat 3x5 100". NEXT is the cue
+`upnext` of the language files; words around it are those of `aroundupnext`, "is", "the" and their like.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.talk.clauses_of_talk import BEHIND_ITS_SETS, CLAUSE_ENDS
+from engine.reading.words.ahead import kind_at
+from engine.reading.words.cues import is_cued
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, kinds_of, places_in
+
+NEXT = frozenset(("upnext",))
+AROUND = frozenset(("aroundupnext", "is", "the", "an", "me"))
+MAY_SAY_NEXT = frozenset((K.NOT_DATE, K.PLAIN, K.FILLER, K.NOTE))
+BETWEEN = MAY_SAY_NEXT | {K.ASKS, K.AND, K.WITH, K.OF, K.FOR}
+REACH = 3
+"""Words around the one for next. Common practice, no source."""
+ENDS_OF_SETS = COUNTED | {K.KG, K.LB, K.REPS, K.NAME}
+ENDING = frozenset((K.STOP, K.LINE, K.CLOSE, K.COMMA, K.DASH))
+PARTING = CLAUSE_ENDS | {K.STOP, K.LINE, K.OPEN, K.CLOSE}
+
+
+def with_what_is_next(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with the words that say what is next made what was not done, or unclear where more sets follow."""
+    kinds = kinds_in_order(pieces)
+    places = [at for at in places_in(MAY_SAY_NEXT, kinds) if at and is_cued(pieces[at].text, NEXT)]
+    for at in reversed(places):
+        start, end = _run_around(pieces, at)
+        if kinds[at - 1] is K.OPEN and kind_at(pieces, at + 1 + (kind_at(pieces, at + 1) is K.COLON)) is K.NAME:
+            pieces = [*pieces[:at], pieces[at]._replace(kind=K.FUTURE, told=0), *pieces[at + 1 :]]
+            continue
+        if not _ends(kinds, end) or not _tells_a_lift(pieces, kinds, start):
+            continue
+        followed = not COUNTED.isdisjoint(kinds[end:])
+        said = pieces[start]._replace(end=pieces[end - 1].end, told=0 if followed else BEHIND_ITS_SETS)
+        pieces = [*pieces[:start], said._replace(kind=K.UNCLEAR if followed else K.NEVER), *pieces[end:]]
+    return pieces
+
+
+def _run_around(pieces: Sequence[Piece], at: int) -> tuple[int, int]:
+    """Where the words around the one for next begin and end."""
+    start, end = at, at + 1
+    while start > max(1, at - REACH) and _goes_with_it(pieces[start - 1]):
+        start -= 1
+    while end < min(len(pieces), at + 1 + REACH) and _goes_with_it(pieces[end]):
+        end += 1
+    return start, end
+
+
+def _goes_with_it(piece: Piece) -> bool:
+    return piece.kind in BETWEEN and is_cued(piece.text, AROUND)
+
+
+def _ends(kinds: Sequence[K], end: int) -> bool:
+    return end == len(kinds) or kinds[end] in ENDING
+
+
+def _tells_a_lift(pieces: Sequence[Piece], kinds: Sequence[K], end: int) -> bool:
+    """Whether a lift and its sets stand right in front, in the clause that ends there."""
+    if kinds[end - 1] not in ENDS_OF_SETS:
+        return False
+    start = next((place for place in range(end, 0, -1) if kinds[place - 1] in PARTING), 0)
+    clause = kinds_of(pieces[start:end])
+    return K.NAME in clause and not COUNTED.isdisjoint(clause)
