@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.marks.all_that_was_possible import may_be_all
 from engine.reading.marks.effort_lists import listed_ahead
 from engine.reading.marks.effort_spans import with_effort_spans
 from engine.reading.words.ahead import aside, is_amount, kind_at
@@ -22,14 +23,17 @@ MOST_LEFT_IN_RESERVE = 5
 NOT_LAST_EFFORT = frozenset(
     (K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS, K.PLAIN, K.OTHERS, K.UNRELATED)
 )
-NUMBER_BEHIND, ONLY_POSSIBLE = 1, 2
-"""What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done."""
+NUMBER_BEHIND, ONLY_POSSIBLE, WITH_ITS_NUMBER = 1, 2, 3
+"""What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done, and of
+the third, too, where a number follows, and nothing else: "dava 8", "мог 8".
+"""
+AHEAD_OF_A_NUMBER = frozenset((NUMBER_BEHIND, ONLY_POSSIBLE, WITH_ITS_NUMBER))
 TELLS_ITSELF = 10
 """From here on it tells how many were left beside this: 11 for "left a rep in the tank"."""
 LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
 AHEAD_OF_WHAT_IS_LEFT = frozenset((K.RESERVE_LEFT, K.WITH, K.COMMA, K.OPEN, K.STOP, K.DASH))
 AHEAD_OF_ALL = frozenset((K.RESERVE_LEFT, K.FILLER, K.PLAIN))
-PARTED = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH))
+LEFT_UNCLEAR = frozenset((K.COMMA, K.OPEN, K.STOP, K.DASH, K.NUMBER))
 COUNTING_ON = frozenset(
     (K.TIMES, K.SLASH, K.NUMBER, K.AT, K.KG, K.LB, K.SETS, K.OF, K.BY, K.PLUS, K.COLON, K.COUNT, K.EACH)
 )
@@ -61,7 +65,7 @@ def with_efforts(pieces: list[Piece]) -> list[Piece]:
             left = Effort(Decimal(piece.told - TELLS_ITSELF))
             out.append(piece._replace(kind=K.EFFORT, efforts=(left,), told=0))
             at += 1
-        elif piece.kind is K.RESERVE and piece.told in (NUMBER_BEHIND, ONLY_POSSIBLE):
+        elif piece.kind is K.RESERVE and (piece.told in AHEAD_OF_A_NUMBER or _is_told_behind(pieces, at, out)):
             at = _reserve_ahead(pieces, at, out)
         elif piece.kind is K.RESERVE or (_may_be_left(piece) and _left_over(pieces, at, out, sided)):
             at = _reserve(pieces, at, out)
@@ -217,9 +221,14 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     if number is not None and number.kind is K.ANOTHER and number.text == "one":
         number = number._replace(kind=K.NUMBER, value=Decimal(1))  # "could have done one more"
     with_a_load = [piece.kind for piece in pieces[end : end + 2]] == [K.WITH, K.NUMBER]
+    more = number is not None and number.value > MOST_LEFT_IN_RESERVE and not with_a_load
+    if number is not None and more and kind_at(pieces, end) not in COUNTING_ON and may_be_all(out, number):
+        end += kind_at(pieces, end) is K.GOT  # "hätte 8 geschafft"
+        out.append(aside(pieces[at])._replace(end=pieces[end - 1].end))
+        return end
     ended = end >= len(pieces) or (pieces[end].kind not in COUNTING_ON and not with_a_load)
     if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
-        out.append(pieces[at]._replace(kind=K.NEVER if pieces[at].told == ONLY_POSSIBLE else K.FILLER))
+        out.append(pieces[at]._replace(kind=BY_ITSELF.get(pieces[at].told, K.FILLER)))
         if number is None or not _is_small(number) or not ended or is_one_word(pieces[at]):
             return at + 1
         out.append(aside(number) if pieces[at].told == NUMBER_BEHIND else number)  # "ne avevo ancora 8"
@@ -231,6 +240,19 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         pieces[at]._replace(kind=K.EFFORT, efforts=(Effort(number.value),), end=pieces[end - 1].end, told=number.told)
     )
     return end
+
+
+LEADING_ON = AHEAD_OF_ALL | {K.OF, K.COMMA, K.DASH, K.OPEN}
+BY_ITSELF = {ONLY_POSSIBLE: K.NEVER, WITH_ITS_NUMBER: K.PLAIN}
+
+
+def _is_told_behind(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "80x5 da gingen noch 2": behind the reps of a set the number of what was left stands behind its word."""
+    if len(out) < 2 or kind_at(pieces, at + 2) in COUNTING_ON or not is_amount(pieces, at + 1):
+        return False
+    last = next((place for place in range(len(out) - 1, 0, -1) if out[place].kind not in LEADING_ON), 0)
+    told = out[last].kind is K.NUMBER and out[last - 1].kind is K.TIMES
+    return told and _is_small(pieces[at + 1]) and pieces[at + 1].value <= MOST_LEFT_IN_RESERVE
 
 
 def _drop_words_ahead(out: list[Piece]) -> None:
@@ -246,9 +268,10 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
         told, value = out[-1].told, out.pop().value
     else:
-        if len(out) > 1 and _is_small(out[-1]) and out[-2].kind in AHEAD_OF_ALL:
-            out.append(aside(out.pop()))  # "had 10 in me", "hatte 8 drin": all that could have been done
-        unclear = bool(out) and _is_small(out[-1]) and len(out) > 1 and out[-2].kind in PARTED
+        led = len(out) > 1 and _is_small(out[-1]) and out[-2].kind in AHEAD_OF_ALL
+        if led or (out and may_be_all(out[:-1], out[-1])):
+            out.append(aside(out.pop()))  # "had 10 in me", "80x5, 8 wären drin gewesen": all that could have been done
+        unclear = len(out) > 1 and _is_small(out[-1]) and out[-2].kind in LEFT_UNCLEAR
         out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))
         return end
     _drop_words_ahead(out)

@@ -15,7 +15,7 @@ from engine.reading.talk.clauses_of_talk import BEHIND_ITS_SETS, CLAUSE_ENDS
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, kinds_in_order, kinds_of, places_in
+from engine.reading.words.pieces import COUNTED, Piece, is_one_word, kinds_in_order, kinds_of, places_in
 
 NEXT = frozenset(("upnext",))
 AROUND = frozenset(("aroundupnext", "is", "the", "an", "me"))
@@ -24,25 +24,30 @@ BETWEEN = MAY_SAY_NEXT | {K.ASKS, K.AND, K.WITH, K.OF, K.FOR}
 REACH = 3
 """Words around the one for next. Common practice, no source."""
 ENDS_OF_SETS = COUNTED | {K.KG, K.LB, K.REPS, K.NAME}
-ENDING = frozenset((K.STOP, K.LINE, K.CLOSE, K.COMMA, K.DASH))
+ENDING = frozenset((K.STOP, K.LINE, K.CLOSE))
 PARTING = CLAUSE_ENDS | {K.STOP, K.LINE, K.OPEN, K.CLOSE}
 
 
 def with_what_is_next(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with the words that say what is next made what was not done, or unclear where more sets follow."""
     kinds = kinds_in_order(pieces)
-    places = [at for at in places_in(MAY_SAY_NEXT, kinds) if at and is_cued(pieces[at].text, NEXT)]
+    places = [at for at in places_in(MAY_SAY_NEXT, kinds) if at and _says_next(pieces[at])]
     for at in reversed(places):
         start, end = _run_around(pieces, at)
         if kinds[at - 1] is K.OPEN and kind_at(pieces, at + 1 + (kind_at(pieces, at + 1) is K.COLON)) is K.NAME:
             pieces = [*pieces[:at], pieces[at]._replace(kind=K.FUTURE, told=0), *pieces[at + 1 :]]
             continue
-        if not _ends(kinds, end) or not _tells_a_lift(pieces, kinds, start):
-            continue
         followed = not COUNTED.isdisjoint(kinds[end:])
+        if not _ends(kinds, end, followed) or not _tells_a_lift(pieces, kinds, start):
+            continue
         said = pieces[start]._replace(end=pieces[end - 1].end, told=0 if followed else BEHIND_ITS_SETS)
         pieces = [*pieces[:start], said._replace(kind=K.UNCLEAR if followed else K.NEVER), *pieces[end:]]
     return pieces
+
+
+def _says_next(piece: Piece) -> bool:
+    """ "next", and not the whole of "next time 102.5", of which a remark shows the first word."""
+    return is_cued(piece.text, NEXT) and is_one_word(piece)
 
 
 def _run_around(pieces: Sequence[Piece], at: int) -> tuple[int, int]:
@@ -59,8 +64,9 @@ def _goes_with_it(piece: Piece) -> bool:
     return piece.kind in BETWEEN and is_cued(piece.text, AROUND)
 
 
-def _ends(kinds: Sequence[K], end: int) -> bool:
-    return end == len(kinds) or kinds[end] in ENDING
+def _ends(kinds: Sequence[K], end: int, followed: bool) -> bool:
+    """Whether the clause ends there; "squat 100x5 next, felt good" tells of what was done next."""
+    return end == len(kinds) or kinds[end] in ENDING or (followed and kinds[end] in CLAUSE_ENDS)
 
 
 def _tells_a_lift(pieces: Sequence[Piece], kinds: Sequence[K], end: int) -> bool:
