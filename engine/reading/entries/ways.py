@@ -31,6 +31,9 @@ MAY_BE_FREE = frozenset((Equipment.MACHINE, Equipment.SMITH_MACHINE, Equipment.B
 BARS = frozenset((Equipment.BARBELL, Equipment.EZ_BAR))
 
 
+NOTED = frozenset((K.NOTE, K.PLAIN))
+
+
 def tells_sets(pieces: Sequence[Piece], at: int) -> bool:
     """Whether sets begin there: "80x5", "30 10 10", "70 3x5"."""
     kinds = [piece.kind for piece in pieces[at : at + 3]]
@@ -54,7 +57,7 @@ def lifts_with(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseN
         return ()
     if way.kind in OF_ONE_SENSE:
         return _sideways_or_free(way, lift, catalogue)
-    if way.kind is K.NOTE and (is_cued(way.text, CUED) or is_a_grip(way.text)):
+    if way.kind in NOTED and (is_cued(way.text, CUED) or is_a_grip(way.text)):
         return _as_noted(way, lift, catalogue)
     if way.kind is K.NOTE and not is_one_word(way):
         return ()  # "back to back"
@@ -154,7 +157,8 @@ def _with_a_free_bar(lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, .
 def _with_a_grip(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The lift that is known by that grip; a wide one makes no other lift of it where none is known."""
     grip = way.text if is_a_grip(way.text) else f"{way.text} {GRIP}"
-    owners = of_the_lift(grip, lift.names[0], catalogue)
+    owners = of_the_lift(grip, lift.names[0], catalogue) or of_the_lift(way.text, lift.names[0], catalogue)
+    owners = owners or _told_together(way, lift, catalogue)
     return owners or (_bare(lift, catalogue) if is_cued(way.text, WIDE) else ())
 
 

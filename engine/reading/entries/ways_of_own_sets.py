@@ -47,6 +47,7 @@ AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.DA
 REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
+ENDING_REPS = BEHIND - {K.NUMBER}
 UNPAUSED = "unpaused"
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
 ENDS = WAYS | {K.NAME, K.CLOSE}
@@ -60,16 +61,60 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     walk = Heads(catalogue)
     for end in (*places_of(K.LINE, kinds_in_order(pieces)), len(pieces)):
         line = pieces[start:end]
-        named = (
-            of_placed_sets(line, catalogue) or _behind_their_sets(line, catalogue) or _with_more_reps(line, catalogue)
-        )
-        named = named or of_some_groups(line, catalogue)
-        named = named or of_the_last_group(line, walk.lift, catalogue)
+        named = _named(line, walk.lift, catalogue) or _lift_by_lift(line, walk.lift, catalogue)
         out += walk.again(line) if walk.way_above and not named else ()
         out += walk.past(line, named) if named else walk.through(line, pieces[end + 1 : end + 4])
         out += pieces[end : end + 1]
         start = end + 1
     return out
+
+
+def _named(line: list[Piece], above: Piece | None, catalogue: Catalogue) -> list[Piece] | None:
+    """The line with the ways behind its sets made names; None where none stand there. `above` is the lift before it."""
+    named = of_placed_sets(line, catalogue) or _behind_their_sets(line, catalogue) or _with_more_reps(line, catalogue)
+    return named or of_some_groups(line, catalogue) or of_the_last_group(line, above, catalogue)
+
+
+def _lift_by_lift(line: list[Piece], above: Piece | None, catalogue: Catalogue) -> list[Piece] | None:
+    """ "pull ups 8 neutral, 6 wide, dips 10": the same for each lift of a line; None where no way stands behind any."""
+    starts = _lifts_of(line, catalogue)
+    if len(starts) < 2:
+        return None
+    out: list[Piece] = []
+    found = False
+    for start, end in pairwise((0, *starts[1:], len(line))):
+        last = end
+        while last > start and line[last - 1].kind in PARTING_LIFTS:
+            last -= 1
+        part = line[start:last]
+        named = (
+            _named(part, above, catalogue) if not WAYS.isdisjoint(kinds_in_order(part)) or _has_names(part) else None
+        )
+        found = found or named is not None
+        out += [*(part if named is None else named), *line[last:end]]
+    return out if found else None
+
+
+def _has_names(part: Sequence[Piece]) -> bool:
+    return kinds_in_order(part).count(K.NAME) > 1
+
+
+def _lifts_of(line: Sequence[Piece], catalogue: Catalogue) -> list[int]:
+    """The places of the names that are lifts of their own, and no way of the one before."""
+    starts: list[int] = []
+    for at in places_of(K.NAME, kinds_in_order(line)):
+        lift = line[starts[-1]] if starts else None
+        if lift is not None and (kind_at(line, at - 1) not in PARTING_LIFTS or _is_a_way(line[at], lift, catalogue)):
+            continue
+        starts.append(at)
+    return starts
+
+
+def _is_a_way(name: Piece, lift: Piece, catalogue: Catalogue) -> bool:
+    return bool(lifts_with(name, lift, catalogue)) or tells_a_way(name, lift, catalogue)
+
+
+PARTING_LIFTS = frozenset((K.COMMA, K.THEN, K.AND, K.STOP, K.PLUS))
 
 
 class Heads:
@@ -109,6 +154,8 @@ class Heads:
             piece, kind = line[at], kinds[at]
             if kind is K.NAME and self._heads(line, at):
                 out[at] = piece = self._named_way(piece)
+            elif kind is K.NAME and self._is_said_of_reps(line, at):
+                out[at] = piece = piece._replace(kind=K.NOTE, names=())
             if piece.kind is K.NAME:
                 self.lift, self.names, self.told = piece, piece.names, False
             elif kind is K.NUMBER:
@@ -150,6 +197,12 @@ class Heads:
         if not (self.told and self.lift is not None and ahead):
             return False
         return tells_a_way(line[at], self.lift, self.catalogue) and kind_at(line, at + 1) is K.NUMBER
+
+    def _is_said_of_reps(self, line: list[Piece], at: int) -> bool:
+        """ "push ups 20 incline, 15 decline": a slope right behind the reps of a lift of the body."""
+        if self.lift is None or kind_at(line, at - 1) is not K.NUMBER or kind_at(line, at + 1) not in ENDING_REPS:
+            return False
+        return is_of_the_body(self.lift, self.catalogue) and is_a_remark(line[at], self.lift, self.catalogue)
 
     def _named_way(self, name: Piece) -> Piece:
         """ "db bench 24x10, incline 20x10", "pulldown 50x10, close grip 60x8": that lift done so; where no such lift is

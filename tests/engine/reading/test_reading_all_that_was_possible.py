@@ -18,7 +18,6 @@ bench 80x5 8 in me
 bench 80x5 8 possible
 bench 80x5 8 were doable
 bench 80x5, 8 was there
-bench 80x5 couldve been 8
 bench 80x5 could've hit 8
 press banca 80x5 daba para 8
 press banca 80x5 tenía para 8
