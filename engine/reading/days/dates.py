@@ -45,6 +45,7 @@ from engine.reading.days.told_of import (
     opens_with_sleep,
     stands_among_sets,
 )
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
@@ -93,10 +94,18 @@ def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     piece = pieces[at]
     if piece.kind is K.ORDINAL:
         in_figures = piece.text[:1].isdigit() and is_one_word(piece)  # not "2nd set"
+        if in_figures and _is_of_a_month(pieces, at):
+            return True
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
+
+
+def _is_of_a_month(pieces: list[Piece], at: int) -> bool:
+    """ "2nd of march", "2nd march"."""
+    behind = [piece.kind for piece in pieces[at + 1 : at + 3]]
+    return behind[:1] == [K.MONTH] or behind == [K.OF, K.MONTH]
 
 
 def _said_on(pieces: list[Piece], at: int) -> bool:
@@ -144,12 +153,23 @@ def _is_placed(pieces: list[Piece], at: int, anchored: bool) -> bool:
         return False  # "tired today"
     if anchored or between_name_and_number(pieces, at):
         return not opens_with_sleep(pieces, at)
-    if ends_here(pieces, at + 1):
+    if ends_here(pieces, at + 1) or (pieces[at].kind is K.MONTH and _ends_with_its_day(pieces, at)):
         return not is_hardly_theirs(pieces, at)
     said_on = pieces[at].kind is K.MONTH and _said_on(pieces, at)
     if said_on or follows_an_opening(pieces, at) or closes_the_sets(pieces, at) or opens_a_clause(pieces, at):
         return True
     return stands_among_sets(pieces, at)
+
+
+def _ends_with_its_day(pieces: list[Piece], at: int) -> bool:
+    """ "squat 3x5 100 mar 2", "squat 3x5 100 mar 2 2026"."""
+    end = at + 2
+    if kind_at(pieces, at + 1) not in DAYS_OF_A_MONTH or pieces[at + 1].value > LAST_DAY_OF_A_MONTH:
+        return False
+    return ends_here(pieces, end + (end < len(pieces) and _is_year(pieces[end])))
+
+
+DAYS_OF_A_MONTH = frozenset((K.NUMBER, K.ORDINAL))
 
 
 def _weekday_at(pieces: list[Piece], at: int) -> int | None:
@@ -264,11 +284,11 @@ def _is_year(number: Piece) -> bool:
 def _month_first(pieces: list[Piece], at: int, today: date | None) -> Found | None:
     if pieces[at].kind is not K.MONTH or at + 1 >= len(pieces):
         return None
-    number = pieces[at + 1]
-    after = pieces[at + 2].kind if at + 2 < len(pieces) else None
-    if after is K.TIMES or number.kind not in (K.NUMBER, K.ORDINAL):
+    day = at + 1 + (pieces[at + 1].kind is K.STOP and pieces[at + 1].glued)  # "mar. 2"
+    number, after = (pieces[day] if day < len(pieces) else pieces[at]), kind_at(pieces, day + 1)
+    if after is K.TIMES or number.kind not in DAYS_OF_A_MONTH:
         return None
-    return _behind_month(pieces, at + 2, number.told or int(number.value), pieces[at].told, today)
+    return _behind_month(pieces, day + 1, number.told or int(number.value), pieces[at].told, today)
 
 
 def load_days_in_words() -> None:

@@ -200,7 +200,8 @@ class Heads:
 
     def _is_said_of_reps(self, line: list[Piece], at: int) -> bool:
         """ "push ups 20 incline, 15 decline": a slope right behind the reps of a lift of the body."""
-        if self.lift is None or kind_at(line, at - 1) is not K.NUMBER or kind_at(line, at + 1) not in ENDING_REPS:
+        behind = kind_at(line, at - 1) is K.NUMBER and kind_at(line, at + 1) in ENDING_REPS
+        if self.lift is None or not behind or is_a_grip(line[at].text):
             return False
         return is_of_the_body(self.lift, self.catalogue) and is_a_remark(line[at], self.lift, self.catalogue)
 

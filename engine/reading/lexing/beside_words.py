@@ -7,9 +7,6 @@ well    = name "right" , at the end of its clause        squats done right! : ho
 place   = "at" [ words ] heading                         at the gym pull ups 10 8 7: leads to no load
 code    = "w3d1", "w3 d1"                                which session it was, ahead of its lifts
 heading = short word "." NUMBER                          wk. 3: no end of a sentence
-month   = ( "until" | "on" ) ( day name | name day )     until 20 dec, on dec 3: no lift of that short name
-        | PAUSING [ day "-" ] ( day name | name day )     away 12-20 dec: nobody pauses a lift so
-        | ( day name | name day ) ":" , heading a line   20 dec: squat 3x5 100
 """
 
 from __future__ import annotations
@@ -19,12 +16,11 @@ from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.days.day_starts import DATE_KINDS
+from engine.reading.lexing.months_too import MONTHS_TOO, may_be_a_date, tells_a_date
 from engine.reading.marks.roughly import is_between
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
-from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
-from engine.reading.words.lexicon import lexicon
 from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_in_order, places_in, places_of
 from engine.values.exercise import Equipment, Exercise, Loading
 
@@ -63,12 +59,7 @@ def with_words_settled(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]
 
 
 OF_TWO_SENSES = frozenset((K.SLASH, K.STOP, K.PLAIN, K.REST, K.RIGHT, K.HEADING))
-MOST_DAYS = 31
 CUTTING_OFF = frozenset((K.AND, K.COMMA, K.STOP))
-AHEAD_OF_A_DATE = frozenset((None, K.LINE, K.WEEKDAY))
-BEHIND_A_DATE = frozenset((K.COLON, K.LINE, K.NAME))
-OF_SETS = frozenset((K.NUMBER, K.TIMES, K.WITH, K.AT, K.SLASH, K.COMMA, K.KG, K.LB, K.REPS, K.FOR, K.DASH))
-LEADING_TO_A_DAY = frozenset(("onday", "upto", "untilday"))
 
 
 def _other_kind(pieces: Sequence[Piece], at: int) -> K | None:
@@ -85,11 +76,14 @@ def with_months(pieces: list[Piece]) -> list[Piece]:
     named = places_of(K.NAME, kinds_in_order(pieces))
     for at in [at for at in named if _is_said(pieces, at)]:
         pieces = [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]]
-    dated = [at for at in named if MONTHS_TOO[pieces[at].text] and _dates(pieces, at)]
-    if not dated:
-        return pieces
-    months = {at: pieces[at]._replace(kind=K.MONTH, names=(), told=MONTHS_TOO[pieces[at].text]) for at in dated}
-    return [months.get(at, piece) for at, piece in enumerate(pieces)]
+    months = [at for at in named if MONTHS_TOO[pieces[at].text]]
+    for at in reversed(months):
+        open_end = may_be_a_date(pieces, at)
+        if open_end or tells_a_date(pieces, at):
+            month = pieces[at]._replace(kind=K.MONTH, names=(), told=MONTHS_TOO[pieces[at].text])
+            doubt = [pieces[at]._replace(kind=K.UNCLEAR, names=())] if open_end else []
+            pieces = [*pieces[: at - len(doubt)], *doubt, *pieces[at - len(doubt) : at], month, *pieces[at + 1 :]]
+    return pieces
 
 
 def _is_said(pieces: Sequence[Piece], at: int) -> bool:
@@ -108,57 +102,6 @@ def _is_said(pieces: Sequence[Piece], at: int) -> bool:
 BEFORE_WHAT_IS_SAID = frozenset((K.LINE, K.STOP, K.COMMA, K.FILLER, K.NUMBER, K.KG, K.LB, K.DASH))
 GOING_ON = DATE_KINDS | {K.FILLER, K.THEN, K.ONLY, K.LAST, K.NOTE, K.ANOTHER}
 MOST_SAID = 8
-
-
-def _month_of(word: str) -> int:
-    meaning = lexicon().phrases.get(word)
-    return meaning.value or 0 if meaning is not None and meaning.kind is K.MONTH else 0
-
-
-MONTHS_TOO = Kept(_month_of)
-"""The month that a lift's name is as well, "dec"; 0 for any other name."""
-
-
-def _dates(pieces: Sequence[Piece], at: int) -> bool:
-    """Whether the word is the month of a date: a day beside it, and in front of both a word that leads to a day."""
-    ahead, behind = kind_at(pieces, at - 1), kind_at(pieces, at + 2)
-    if at and _is_a_day(pieces[at - 1]):
-        headed = kind_at(pieces, at - 2) in AHEAD_OF_A_DATE and kind_at(pieces, at + 1) in BEHIND_A_DATE
-        return headed or (at > 1 and _leads_to_a_day(pieces[at - 2])) or _pauses(pieces, at)
-    if at + 1 >= len(pieces) or not _is_a_day(pieces[at + 1]):
-        return False
-    headed = ahead in AHEAD_OF_A_DATE and behind in BEHIND_A_DATE and kind_at(pieces, at + 3) is K.NAME
-    if _pauses(pieces, at):
-        return True
-    return headed or (at > 0 and _leads_to_a_day(pieces[at - 1]) and behind not in OF_SETS)
-
-
-def _pauses(pieces: Sequence[Piece], at: int) -> bool:
-    """Whether a word for a pause stands in front, and no sets anywhere: "pause 20 dec", "off 12 to 20 dec"."""
-    if len(pieces) > LONGEST_PAUSE:
-        return False
-    told = any(is_cued(piece.text, PAUSING) and not is_cued(piece.text, NOT_OFF) for piece in pieces[:at])
-    return told and not any(_tells_of_sets(piece) for piece in pieces)
-
-
-def _tells_of_sets(piece: Piece) -> bool:
-    if piece.kind is K.NAME:
-        return not MONTHS_TOO[piece.text]
-    return piece.kind in COUNTING or (piece.kind is K.NUMBER and not _is_a_day(piece))
-
-
-COUNTING = frozenset((K.TIMES, K.COUNT, K.AT, K.KG, K.LB, K.REPS, K.SETS, K.COMMA, K.LINE))
-PAUSING, NOT_OFF = frozenset(("pausing",)), frozenset(("notoff",))
-LONGEST_PAUSE = 14
-
-
-def _is_a_day(piece: Piece) -> bool:
-    bare = piece.kind is K.NUMBER and piece.role is Role.BARE and piece.text.isdigit()
-    return piece.kind is K.ORDINAL or (bare and 1 <= piece.value <= MOST_DAYS)
-
-
-def _leads_to_a_day(piece: Piece) -> bool:
-    return piece.kind is K.NOT_DATE or (piece.kind is K.FILLER and is_cued(piece.text, LEADING_TO_A_DAY))
 
 
 def _is_with(pieces: Sequence[Piece], at: int) -> bool:
