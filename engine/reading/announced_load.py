@@ -30,7 +30,7 @@ from engine.values.load import HEAVIEST, Basis, Load, Unit
 LEADING = frozenset((K.FILLER, K.WITH, K.AT, K.FOR, K.NOT_DATE))
 SAYING_NOTHING = frozenset((K.FUTURE, K.FOR, K.BAR, K.MORE, K.BY, K.PLUS, K.ANOTHER))
 PERHAPS_MOVING = frozenset(
-    (K.PLAIN, K.UNRELATED, K.ADDED, K.ASSISTED, K.DROP, K.ALTERED, K.NOTE, K.EACH, K.GOT, K.HEADING)
+    (K.PLAIN, K.UNRELATED, K.ADDED, K.ASSISTED, K.DROP, K.ALTERED, K.NOTE, K.EACH, K.GOT, K.HEADING, K.RESERVE)
 )
 TO_A_LOAD = MOVING_ON | {"toload"}
 RAISED = frozenset(("up", "add", "raised", "plus", "heavier"))

@@ -55,7 +55,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if is_a_grip(entry.phrase) and (doing := context.doing or _announced_alone(context)) is not None:
         return _with_grip(entry, doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
-    said = (told_behind(entry, catalogue) or said) if K.PLAIN in chunks.kinds else said
+    said = _told_behind(entry, said, catalogue) if entry.pieces and entry.pieces[-1].kind in WAYS_BEHIND else said
     _doubt_its_sets(entry, chunks, context, catalogue)
     names = _with_one_in_hand(_narrowed(said, context), context, catalogue)
     if chunks.body:
@@ -69,6 +69,15 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if len(names) > 1:
         names = _by_numbers(_by_words(names, entry), chunks, context, catalogue)
     return names
+
+
+def _told_behind(entry: Entry, said: tuple[ExerciseName, ...], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    """The lift known by the words behind its sets, where it is done with what was said."""
+    behind = told_behind(entry, catalogue)
+    return behind if behind and _agree(behind, entry, catalogue) else said
+
+
+WAYS_BEHIND = frozenset((K.PLAIN, K.NOTE))
 
 
 def _doubt_its_sets(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> None:

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.entry import Entry
+from engine.reading.lexing.name_words import tells_a_pause
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, is_one_word
 from engine.values.ids import ExerciseName
-
-LEAST_AHEAD_OF_A_WAY = 2
 
 
 def of_the_lift(variant: str, name: ExerciseName, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
@@ -39,11 +39,54 @@ def abroad(way: Piece, entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName
 
 
 def told_behind(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
-    """ "sentadilla 3x5 100 frontal": the lift known by its name and by an unknown word behind its sets; none else."""
-    if len(entry.pieces) < LEAST_AHEAD_OF_A_WAY or entry.pieces[-1].kind is not K.PLAIN:
+    """ "sentadilla 3x5 100 frontal", "squat 3x5 100 to a box": the lift of that movement that is known by the words
+    behind its sets; none else, and none where they may be of the last of several groups, tell a pause or what was worn.
+    """
+    start = _words_behind(entry.pieces)
+    if not start or entry.pieces[start - 1].kind not in AHEAD_OF_A_WAY:
         return ()
-    last, before = entry.pieces[-1], entry.pieces[-2].kind
-    return together(entry.phrase, last.text, catalogue) if before is K.NUMBER or before is K.COMMA else ()
+    told = entry.pieces[start:]
+    remarks = any(piece.kind is K.NOTE and not is_cued(piece.text, WAY_BEHIND) for piece in told)
+    if remarks or _counts_groups(entry.pieces) > 1:
+        return ()
+    while told:
+        owners = _known_so(" ".join([piece.text for piece in told]), entry, catalogue)
+        if owners or told[0].kind is K.PLAIN or told[0].kind is K.NOTE:
+            return owners
+        told = told[1:]
+    return ()
+
+
+def _known_so(way: str, entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
+    if any(tells_a_pause(word) or is_cued(word, WORN) for word in way.split()):
+        return ()
+    if (owners := together(entry.phrase, way, catalogue)) or len(entry.names) != 1:
+        return owners
+    moved = catalogue.exercises[entry.names[0]].pattern
+    owners = of_the_lift(way, entry.names[0], catalogue)
+    return tuple(name for name in owners if catalogue.exercises[name].pattern is moved)
+
+
+def _words_behind(pieces: list[Piece]) -> int:
+    """The place where the words at the end begin, without articles; 0 where there are none, or too many."""
+    start = len(pieces)
+    while start and pieces[start - 1].kind in WORDS and is_one_word(pieces[start - 1]):
+        start -= 1
+    return start if 1 < start < len(pieces) <= start + MOST_WORDS_OF_A_WAY else 0
+
+
+def _counts_groups(pieces: list[Piece]) -> int:
+    """How many loads or counts the sets are told with, "3x5 100" once, "80x5 70x8" twice."""
+    return sum(
+        1 for at, piece in enumerate(pieces) if piece.kind is K.TIMES and (not at or pieces[at - 1].kind is K.NUMBER)
+    )
+
+
+MOST_WORDS_OF_A_WAY = 3
+WORDS = frozenset((K.PLAIN, K.NOTE, K.FILLER, K.WITH, K.OF, K.NOT_DATE, K.FOR, K.AND))
+AHEAD_OF_A_WAY = frozenset((K.NUMBER, K.COMMA, K.KG, K.LB))
+WORN, WAY_BEHIND = frozenset(("worn",)), frozenset(("waybehind",))
+"""What is on the lifter; remarks that are ways, where a lift is known by them: "box", "close grip"."""
 
 
 def together(lift: str, way: str, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
