@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
-from engine.reading.entries.told_as_one import abroad, of_the_lift, told_behind
+from engine.reading.entries.told_as_one import WAY_BEHIND, abroad, of_the_lift, told_behind
 from engine.reading.entries.way_in_hand import way_in_hand
 from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
@@ -55,7 +55,7 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
     if is_a_grip(entry.phrase) and (doing := context.doing or _announced_alone(context)) is not None:
         return _with_grip(entry, doing, catalogue)
     said = _of_variant(entry, catalogue) if K.VARIANT in chunks.kinds else entry.names
-    said = _told_behind(entry, said, catalogue) if entry.pieces and entry.pieces[-1].kind in WAYS_BEHIND else said
+    said = _told_behind(entry, said, catalogue) if chunks.notes else said
     _doubt_its_sets(entry, chunks, context, catalogue)
     names = _with_one_in_hand(_narrowed(said, context), context, catalogue)
     if chunks.body:
@@ -73,11 +73,11 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
 
 def _told_behind(entry: Entry, said: tuple[ExerciseName, ...], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The lift known by the words behind its sets, where it is done with what was said."""
+    last = entry.pieces[-1] if entry.pieces else None
+    if last is None or (last.kind is not K.PLAIN and (last.kind is not K.NOTE or not is_cued(last.text, WAY_BEHIND))):
+        return said
     behind = told_behind(entry, catalogue)
     return behind if behind and _agree(behind, entry, catalogue) else said
-
-
-WAYS_BEHIND = frozenset((K.PLAIN, K.NOTE))
 
 
 def _doubt_its_sets(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> None:

@@ -47,6 +47,7 @@ AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.DA
 REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
 AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
 BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
+AHEAD_OF_A_WAY = AHEAD_OF_A_REMARK | {K.NUMBER}
 ENDING_REPS = BEHIND - {K.NUMBER}
 UNPAUSED = "unpaused"
 SETS_TOLD = frozenset((K.TIMES, K.FOR))
@@ -59,9 +60,14 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
     out: list[Piece] = []
     start = 0
     walk = Heads(catalogue)
-    for end in (*places_of(K.LINE, kinds_in_order(pieces)), len(pieces)):
-        line = pieces[start:end]
-        named = _named(line, walk.lift, catalogue) or _lift_by_lift(line, walk.lift, catalogue)
+    kinds = kinds_in_order(pieces)
+    for end in (*places_of(K.LINE, kinds), len(pieces)):
+        line, told = pieces[start:end], kinds[start:end]
+        named = None
+        if _may_tell_a_way(told):
+            named = _named(line, walk.lift, catalogue)
+            if named is None and told.count(K.NAME) > 1 and _may_tell_a_way_amid(told):
+                named = _lift_by_lift(line, walk.lift, catalogue)
         out += walk.again(line) if walk.way_above and not named else ()
         out += walk.past(line, named) if named else walk.through(line, pieces[end + 1 : end + 4])
         out += pieces[end : end + 1]
@@ -86,17 +92,29 @@ def _lift_by_lift(line: list[Piece], above: Piece | None, catalogue: Catalogue) 
         last = end
         while last > start and line[last - 1].kind in PARTING_LIFTS:
             last -= 1
-        part = line[start:last]
-        named = (
-            _named(part, above, catalogue) if not WAYS.isdisjoint(kinds_in_order(part)) or _has_names(part) else None
-        )
+        named = _named(line[start:last], above, catalogue)
         found = found or named is not None
-        out += [*(part if named is None else named), *line[last:end]]
+        out += [*(line[start:last] if named is None else named), *line[last:end]]
     return out if found else None
 
 
-def _has_names(part: Sequence[Piece]) -> bool:
-    return kinds_in_order(part).count(K.NAME) > 1
+def _may_tell_a_way(kinds: Sequence[K]) -> bool:
+    """Whether a word that may be a way stands there, or a name that does not head the numbers of a part."""
+    if not WAYS.isdisjoint(kinds):
+        return True
+    named = places_of(K.NAME, kinds)
+    return any(
+        [
+            at + 1 == len(kinds) or kinds[at + 1] is not K.NUMBER or (at and kinds[at - 1] not in PARTING_LIFTS)
+            for at in named
+        ]
+    )
+
+
+def _may_tell_a_way_amid(kinds: Sequence[K]) -> bool:
+    """Whether a word stands right behind a number, and ahead of a sign or the end."""
+    behind = [at for at in places_in(ENDS, kinds) if at and kinds[at - 1] is K.NUMBER]
+    return any([at + 1 == len(kinds) or kinds[at + 1] in PARTING_LIFTS for at in behind])
 
 
 def _lifts_of(line: Sequence[Piece], catalogue: Catalogue) -> list[int]:
@@ -114,7 +132,7 @@ def _is_a_way(name: Piece, lift: Piece, catalogue: Catalogue) -> bool:
     return bool(lifts_with(name, lift, catalogue)) or tells_a_way(name, lift, catalogue)
 
 
-PARTING_LIFTS = frozenset((K.COMMA, K.THEN, K.AND, K.STOP, K.PLUS))
+PARTING_LIFTS = frozenset((K.COMMA, K.THEN, K.AND, K.STOP, K.PLUS, K.SLASH))
 
 
 class Heads:
@@ -152,10 +170,8 @@ class Heads:
         out = list(line)
         for at in places_in(HEADING, kinds):
             piece, kind = line[at], kinds[at]
-            if kind is K.NAME and self._heads(line, at):
-                out[at] = piece = self._named_way(piece)
-            elif kind is K.NAME and self._is_said_of_reps(line, at):
-                out[at] = piece = piece._replace(kind=K.NOTE, names=())
+            if kind is K.NAME and self.told:
+                out[at] = piece = self._read_name(line, at)
             if piece.kind is K.NAME:
                 self.lift, self.names, self.told = piece, piece.names, False
             elif kind is K.NUMBER:
@@ -163,6 +179,16 @@ class Heads:
             elif kind in WAYS and self.lift is not None:
                 out[at] = self._told_at(line, at, self.lift, below)
         return out
+
+    def _read_name(self, line: list[Piece], at: int) -> Piece:
+        """The name there, of the lift in hand where it says how that is done and heads sets, or ends reps."""
+        name, lift = line[at], self.lift
+        if lift is None or (at and line[at - 1].kind not in AHEAD_OF_A_WAY):
+            return name
+        if at and line[at - 1].kind is K.NUMBER:
+            return name._replace(kind=K.NOTE, names=()) if self._is_said_of_reps(line, at, lift) else name
+        heads = kind_at(line, at + 1) is K.NUMBER and tells_a_way(name, lift, self.catalogue)
+        return self._named_way(name) if heads else name
 
     def _told_at(self, line: list[Piece], at: int, lift: Piece, below: Sequence[Piece]) -> Piece:
         """The way there, made a name where it heads sets."""
@@ -191,19 +217,11 @@ class Heads:
             return False
         return kind_at(line, at + 1) is K.NUMBER and line[at + 1].value > MOST_SETS
 
-    def _heads(self, line: list[Piece], at: int) -> bool:
-        """Whether a name that says how a lift is done heads sets behind those of a lift."""
-        ahead = at == 0 or line[at - 1].kind in AHEAD_OF_A_REMARK
-        if not (self.told and self.lift is not None and ahead):
-            return False
-        return tells_a_way(line[at], self.lift, self.catalogue) and kind_at(line, at + 1) is K.NUMBER
-
-    def _is_said_of_reps(self, line: list[Piece], at: int) -> bool:
+    def _is_said_of_reps(self, line: list[Piece], at: int, lift: Piece) -> bool:
         """ "push ups 20 incline, 15 decline": a slope right behind the reps of a lift of the body."""
-        behind = kind_at(line, at - 1) is K.NUMBER and kind_at(line, at + 1) in ENDING_REPS
-        if self.lift is None or not behind or is_a_grip(line[at].text):
+        if kind_at(line, at + 1) not in ENDING_REPS or is_a_grip(line[at].text):
             return False
-        return is_of_the_body(self.lift, self.catalogue) and is_a_remark(line[at], self.lift, self.catalogue)
+        return is_of_the_body(lift, self.catalogue) and is_a_remark(line[at], lift, self.catalogue)
 
     def _named_way(self, name: Piece) -> Piece:
         """ "db bench 24x10, incline 20x10", "pulldown 50x10, close grip 60x8": that lift done so; where no such lift is

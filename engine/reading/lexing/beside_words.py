@@ -77,6 +77,10 @@ def with_months(pieces: list[Piece]) -> list[Piece]:
     for at in [at for at in named if _is_said(pieces, at)]:
         pieces = [*pieces[:at], pieces[at]._replace(kind=K.FILLER, names=()), *pieces[at + 1 :]]
     months = [at for at in named if MONTHS_TOO[pieces[at].text]]
+    return _dated(pieces, months) if months else pieces
+
+
+def _dated(pieces: list[Piece], months: Sequence[int]) -> list[Piece]:
     for at in reversed(months):
         open_end = may_be_a_date(pieces, at)
         if open_end or tells_a_date(pieces, at):

@@ -139,8 +139,10 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     roles = (Role.BARE, Role.LOAD) if is_cued(pieces[at].text, SUMS) else (Role.BARE,)
     if kind_at(pieces, after + 1) is K.TIMES and is_cued(pieces[at].text, RECKONED) and _counts(out):
         return after + 3  # "110x1 e1rm 115x1"
-    numbered = is_amount(pieces, after) and pieces[after].role in roles
-    return after + 1 if numbered and kind_at(pieces, after + 1) is not K.TIMES else at + 1
+    if not is_amount(pieces, after) or pieces[after].role not in roles or kind_at(pieces, after + 1) is K.TIMES:
+        return at + 1
+    out[-1] = out[-1]._replace(end=pieces[after].end)
+    return after + 1
 
 
 def _counts(out: list[Piece]) -> bool:

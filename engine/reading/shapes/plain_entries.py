@@ -109,12 +109,14 @@ def _without_remarks(pieces: Sequence[Piece], start: int, end: int) -> int:
 
 
 def _says_how_it_was(note: Piece) -> bool:
-    """Whether the remark leaves the sets what they are: "almost" does not, nor does a share or a tempo."""
+    """Whether the remark leaves the sets what they are: "almost" does not, nor does a share, a tempo or
+    what may name another lift, "narrow".
+    """
     plain = not note.told and note.text not in SHARES and not is_bare_tempo(note)
-    return plain and not is_cued(note.text, NEARLY)
+    return plain and not is_cued(note.text, OF_THE_SETS)
 
 
-NEARLY = frozenset(("nearly",))
+OF_THE_SETS = frozenset(("nearly", "waybehind"))
 
 
 def _effort_behind(pieces: Sequence[Piece], start: int, end: int) -> tuple[Effort | None, int]:

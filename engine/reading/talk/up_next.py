@@ -15,12 +15,21 @@ from engine.reading.talk.clauses_of_talk import BEHIND_ITS_SETS, CLAUSE_ENDS
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, is_one_word, kinds_in_order, kinds_of, places_in
+from engine.reading.words.phrasebook import phrasebook, spoken
+from engine.reading.words.pieces import (
+    COUNTED,
+    Piece,
+    is_one_word,
+    kinds_in_order,
+    kinds_of,
+    places_in,
+    texts_in_order,
+)
 
 NEXT = frozenset(("upnext",))
 AROUND = frozenset(("aroundupnext", "is", "the", "an", "me"))
-MAY_SAY_NEXT = frozenset((K.NOT_DATE, K.PLAIN, K.FILLER, K.NOTE))
-BETWEEN = MAY_SAY_NEXT | {K.ASKS, K.AND, K.WITH, K.OF, K.FOR}
+MAY_SAY_NEXT = frozenset((K.NOT_DATE, K.PLAIN))
+BETWEEN = MAY_SAY_NEXT | {K.FILLER, K.NOTE, K.ASKS, K.AND, K.WITH, K.OF, K.FOR}
 REACH = 3
 """Words around the one for next. Common practice, no source."""
 ENDS_OF_SETS = COUNTED | {K.KG, K.LB, K.REPS, K.NAME}
@@ -30,6 +39,8 @@ PARTING = CLAUSE_ENDS | {K.STOP, K.LINE, K.OPEN, K.CLOSE}
 
 def with_what_is_next(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with the words that say what is next made what was not done, or unclear where more sets follow."""
+    if phrasebook().cues["upnext"].isdisjoint(map(spoken, texts_in_order(pieces))):
+        return pieces
     kinds = kinds_in_order(pieces)
     places = [at for at in places_in(MAY_SAY_NEXT, kinds) if at and _says_next(pieces[at])]
     for at in reversed(places):
