@@ -25,7 +25,7 @@ from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted
 from engine.reading.corrections.days import moved
 from engine.reading.corrections.days_apart import moved_apart
-from engine.reading.corrections.days_named import Named, day_named, days_named, without_lead
+from engine.reading.corrections.days_named import Named, day_named, days_named
 from engine.reading.corrections.deletes import (
     NOT_DELETED,
     asks_away,
@@ -55,6 +55,7 @@ from engine.reading.corrections.nothing_changed import (
     COUNTED_OTHERWISE,
     LOAD_OR_REPS,
     NO_SUCH_LIFT,
+    NONE_OF_THAT_SORT,
     NONE_THAT_DAY,
     OF_WHICH_LIFT,
     REPS_APART,
@@ -84,6 +85,8 @@ from engine.reading.corrections.several_told import (
 )
 from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
+from engine.reading.corrections.the_ones import none_of_that_sort
+from engine.reading.corrections.told_again_with_a_day import told_again_with_a_day, without_day
 from engine.reading.corrections.told_by_parts import reps_by_parts, told_by_parts
 from engine.reading.corrections.told_in_part import is_told_in_part
 from engine.reading.corrections.typed_wrong import with_what_was_typed
@@ -200,13 +203,15 @@ def _told_of_several(prepared: Prepared, context: Context, catalogue: Catalogue)
     for way in (of_each, all_but_one, several_told):
         if (found := way(prepared, context, catalogue, _told_plainly)) is not None:
             return found
-    return None
+    return told_again_with_a_day(prepared, context, catalogue)
 
 
 def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:
     """What a few shapes tell by themselves, or leave open."""
     if context.recent and unit_is_open(prepared):
         return nothing_changed(prepared, LOAD_OR_REPS)
+    if none_of_that_sort(prepared, context):
+        return nothing_changed(prepared, NONE_OF_THAT_SORT)
     described = sets_described(prepared, context)
     if described is not None:
         return described
@@ -300,7 +305,7 @@ def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogu
     those sets away; NoSets that says so where none stand on it, so that a correction never makes a new set.
     """
     day = day_named(prepared, context)
-    told = _without_day(prepared, day, context, catalogue) if day is not None else None
+    told = without_day(prepared, day, context, catalogue) if day is not None else None
     if day is None or told is None or not (_tells_what_was(told, prepared) or _asks_away(told)):
         return None
     recent = tuple(one for one in context.recent if one.on == day.day)
@@ -326,13 +331,6 @@ def _tells_new_sets(prepared: Prepared, context: Context) -> bool:
     if day is None or K.NOT in kinds or not names or kinds.count(K.NUMBER) < 2:
         return False
     return not any(one.on == day.day and one.done.exercise in names for one in context.recent)
-
-
-def _without_day(prepared: Prepared, day: Named, context: Context, catalogue: Catalogue) -> Told | None:
-    """The message as a correction is told, with blanks in place of the day."""
-    before = without_lead(prepared.cleaned[: day.start])
-    text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
-    return told_of(prepare(text, context, catalogue), context, catalogue)
 
 
 def _tells_what_was(told: Told, prepared: Prepared) -> bool:

@@ -20,6 +20,7 @@ OF_WHICH_LIFT = (
 NO_SUCH_LIFT = "no such lift is known, so the sets stand as they are"
 CHOICE_OR_REPS = "of the reps, or of the choice? Send what it was, as in that was 2, or undo and the choice again"
 LOAD_OR_REPS = "of the load or of the reps? Send what it was, as in last was 95kg, or last was 4"
+NONE_OF_THAT_SORT = "no sets of today were done with that: name the lift, as in the bench was 22"
 TOLD_ROUGHLY = "a correction, but the number is told roughly: send it as it was, as in that was 82.5"
 WEIGHT_OF_THE_BAR = "what the bar weighed; send all that was lifted with it, as in that was 35kg"
 TWO_THINGS = "of the set before, and sets more: send each by itself, that was a warm-up, then 120x5"

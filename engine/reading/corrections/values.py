@@ -47,6 +47,15 @@ def tells_what_stands(told: Told) -> bool:
     return _are_applied(told) and told.correction() is None
 
 
+def sets_told_again(told: Told) -> list[SetRecord]:
+    """The sets that these numbers tell just as they stand; none where they tell anything else."""
+    try:
+        same = _are_applied(told) and told.correction() is None
+    except ValueError:  # a set that cannot be
+        return []
+    return [record for record, _ in told.changes.values()] if same else []
+
+
 def _are_applied(told: Told) -> bool:
     return _may_correct(told) and all(_apply(told, clause) for clause in clauses(told.pieces))
 

@@ -1,8 +1,10 @@
 """Days of the week that something is to begin on, with the words beside them: a time to come, and none of the past.
 
 day = STARTS word* WEEKDAY | FROM WEEKDAY ONWARD | FROM "and" "with" WEEKDAY
-"ab montag", "à partir de lundi", "starting monday", "from monday on", "från och med måndag". Parts in capitals are cues
-of the language files.
+    | WEEKDAY word* BEGINS | BEGINS word* WEEKDAY
+"ab montag", "à partir de lundi", "starting monday", "from monday on", "från och med måndag"; "monday i start 5x5", "el
+lunes empiezo". Parts in capitals are cues of the language files; what begins is a verb of the first person, or stands
+beside "i" or "we", and sets may stand between it and the day.
 """
 
 from __future__ import annotations
@@ -16,9 +18,12 @@ from engine.reading.words.lexicon import lexicon, plain_word
 from engine.reading.words.pieces import TEXT, Piece, kinds_in_order, places_in
 
 STARTS, ONWARD, FROM = frozenset(("startson",)), frozenset(("onward",)), frozenset(("startingon", "fromwhen"))
-CUES = STARTS | FROM
+BEGINS, MAY_BEGIN, PERSON = frozenset(("begins",)), frozenset(("maybegin",)), frozenset(("me", "we"))
+CUES = STARTS | FROM | BEGINS | MAY_BEGIN
 LITTLE = frozenset((K.FILLER, K.OF, K.WITH, K.FOR, K.NOT_DATE, K.PLAIN, K.LAST))
-REACH = 3
+TOLD_BETWEEN = LITTLE | {K.NUMBER, K.TIMES, K.NAME, K.SETS, K.REPS, K.KG, K.LB, K.AT}
+PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
+REACH, FAR = 3, 8
 OF_A_WEEK = frozenset((K.WEEKDAY, K.ORDINAL))
 
 
@@ -29,6 +34,8 @@ def with_days_to_begin_on(pieces: list[Piece]) -> list[Piece]:
     out = list(pieces)
     for at in reversed(places_in(OF_A_WEEK, kinds_in_order(pieces))):
         start, end = _begins_on(pieces, at) if _is_a_day(pieces[at]) else (0, 0)
+        if not end and _is_a_day(pieces[at]) and _is_begun_then(pieces, at):
+            start, end = at, at + 1
         if end:
             out[start:end] = [pieces[start]._replace(kind=K.FUTURE, told=0, end=pieces[end - 1].end)]
     return out
@@ -55,3 +62,37 @@ def _begins_on(pieces: Sequence[Piece], at: int) -> tuple[int, int]:
 
 def _says_onward(pieces: Sequence[Piece], at: int) -> bool:
     return kind_at(pieces, at) is not None and is_cued(pieces[at].text, ONWARD)
+
+
+def _is_begun_then(pieces: Sequence[Piece], at: int) -> bool:
+    """ "monday i start 5x5", "i start 5x5 on monday", "el lunes empiezo con 5x5"."""
+    if _starts_with_a_pair(pieces, at):
+        return True
+    return _begins_within(pieces, range(at - 1, max(-1, at - 1 - FAR), -1)) or _begins_within(
+        pieces, range(at + 1, min(len(pieces), at + 1 + REACH))
+    )
+
+
+def _starts_with_a_pair(pieces: Sequence[Piece], at: int) -> bool:
+    """ "starting 5x5 monday", "starting with 5x5 on monday": sets and reps without a load."""
+    behind = at - (kind_at(pieces, at - 1) is K.FILLER)
+    first = behind - len(PAIR)
+    if first < 1 or kinds_in_order(pieces[first:behind]) != PAIR:
+        return False
+    return is_cued(pieces[first - 1 - (pieces[first - 1].kind is K.WITH and first > 1)].text, STARTS)
+
+
+def _begins_within(pieces: Sequence[Piece], places: range) -> bool:
+    """Whether such a verb stands in reach, and nothing but words and sets ahead of it."""
+    for at in places:
+        if is_cued(pieces[at].text, BEGINS) or (is_cued(pieces[at].text, MAY_BEGIN) and _of_a_person(pieces, at)):
+            return True
+        if pieces[at].kind not in TOLD_BETWEEN and not is_cued(pieces[at].text, PERSON):
+            return False
+    return False
+
+
+def _of_a_person(pieces: Sequence[Piece], at: int) -> bool:
+    """ "i start", "begin ik": the person on either side."""
+    beside = [*pieces[max(0, at - 1) : at], *pieces[at + 1 : at + 2]]
+    return any(is_cued(piece.text, PERSON) for piece in beside)

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from engine.catalogue.catalogue import Catalogue
+from engine.catalogue.phrases import normalise
 from engine.catalogue.typos import LONGEST_MENDED, remainders
 from engine.catalogue.word_order import LITTLE
 from engine.reading.words.kinds import K
@@ -108,7 +109,7 @@ def _may_be_one_word(words: list[Piece], catalogue: Catalogue) -> bool:
     first, last = words
     if last.kind is K.NAME or (first.kind is K.NAME and len(last.text) <= SHORTEST):
         return False
-    return not any(plain_word(word.text) in catalogue.typos.ordinary for word in words)
+    return not any(normalise(plain_word(word.text)) in catalogue.typos.ordinary for word in words)
 
 
 def _windows(out: list[Piece], at: int, catalogue: Catalogue) -> Iterator[tuple[int, int]]:

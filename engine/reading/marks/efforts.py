@@ -199,7 +199,7 @@ def _left_over(pieces: list[Piece], at: int, out: list[Piece], sided: bool) -> b
     if len(out) < 2 or not _is_small(out[-1]) or (out[-1].glued and out[-2].kind is not K.OPEN):
         return False
     if pieces[at].kind is K.MORE:
-        return out[-2].kind is K.RESERVE_LEFT
+        return out[-2].kind is K.RESERVE_LEFT and pieces[at].told != OF_SETS
     return out[-2].kind in AHEAD_OF_WHAT_IS_LEFT and not sided
 
 
@@ -218,6 +218,8 @@ def _says_left_in(pieces: list[Piece], at: int) -> bool:
 def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "could have done 2 more", "me quedaban 2", "dejé 2 en reserva"; and not "hade 3x8"."""
     number, end = pieces[at + 1] if at + 1 < len(pieces) else None, at + 2
+    if number is None and _counts_reps_left(out):
+        return _reserve(pieces, at, out)  # "2 reps sobrando"
     if number is not None and number.kind is K.ANOTHER and number.text == "one":
         number = number._replace(kind=K.NUMBER, value=Decimal(1))  # "could have done one more"
     with_a_load = [piece.kind for piece in pieces[end : end + 2]] == [K.WITH, K.NUMBER]
@@ -227,6 +229,7 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(pieces[at])._replace(end=pieces[end - 1].end))
         return end
     ended = end >= len(pieces) or (pieces[end].kind not in COUNTING_ON and not with_a_load)
+    ended = ended and not (kind_at(pieces, end) is K.MORE and pieces[end].told == OF_SETS)
     if number is None or not _is_small(number) or number.value > MOST_LEFT_IN_RESERVE or not ended:
         out.append(pieces[at]._replace(kind=BY_ITSELF.get(pieces[at].told, K.FILLER)))
         if number is None or not _is_small(number) or not ended or is_one_word(pieces[at]):
@@ -265,7 +268,9 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     piece, end, told = pieces[at], at + 1, 0
     if piece.kind is K.LEFT and _says_left_in(pieces, at):
         value, end = pieces[end].value, end + 2
-    elif out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE:
+    elif _stands_behind(pieces, end, out):
+        value, end = pieces[end].value, end + 1  # "for 5, reps in reserve 2"
+    elif (out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE) or _counts_reps_left(out):
         told, value = out[-1].told, out.pop().value
     else:
         led = len(out) > 1 and _is_small(out[-1]) and out[-2].kind in AHEAD_OF_ALL
@@ -277,3 +282,23 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     _drop_words_ahead(out)
     out.append(piece._replace(kind=K.EFFORT, efforts=(Effort(value),), told=told))
     return end
+
+
+def _stands_behind(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "60 for 5, reps in reserve 2", "60x5 reps in reserve 2": the number is behind the words."""
+    if at >= len(pieces) or not _is_small(pieces[at]) or kind_at(pieces, at + 1) not in ENDS_OF_A_LIST | {None}:
+        return False
+    return not out or out[-1].kind in PARTED or kind_at(out, len(out) - 2) in AHEAD_OF_REPS
+
+
+def _counts_reps_left(out: list[Piece]) -> bool:
+    """ "2 reps in me", "2 wdh noch drin" behind sets that stand; "3 sets of 5 reps in the tank" counts those done."""
+    told = out[-1] if out and out[-1].kind is K.NUMBER else None
+    ahead = out[-2].kind if len(out) > 1 else None
+    few = told is not None and told.role is Role.REPS and told.value <= MOST_LEFT_IN_RESERVE
+    return few and (ahead is None or ahead in LEADING_UP or ahead in PARTED or ahead is K.RESERVE_LEFT)
+
+
+OF_SETS = 1
+"""What the languages' files label words for more sets with: "2 more sets in me" are no reps."""
+AHEAD_OF_REPS = frozenset((K.FOR, K.TIMES))

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.marks.efforts import OF_SETS
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import cues_told, is_cued
 from engine.reading.words.kinds import K
@@ -50,7 +51,7 @@ def _may_tell_progress(pieces: Sequence[Piece], kinds: Sequence[K]) -> bool:
     """Whether a word that tells how far the sets have come stands among the pieces."""
     if not CUES.isdisjoint(cues_told(texts_in_order(pieces))):
         return True
-    if not LEFT.isdisjoint(kinds) and Role.SETS in map(ROLE, pieces):
+    if not LEFT.isdisjoint(kinds) and (Role.SETS in map(ROLE, pieces) or K.MORE in kinds):
         return True
     return LABEL in [pieces[at].told for at in places_of(K.NOTE, kinds)]
 
@@ -77,9 +78,9 @@ def _told_here(pieces: Sequence[Piece], at: int, out: list[Piece]) -> int:
             out[-1] = out[-1]._replace(kind=K.FILLER)  # "nog 2 sets te gaan"
         out.append(aside(number)._replace(end=pieces[behind].end))
         return behind + 1
-    if _is_still_ahead(pieces, at, out):
-        out.append(aside(number))
-        return at + 1
+    if _is_still_ahead(pieces, at, out) or _are_more_sets(pieces, at):
+        out.append(aside(number)._replace(end=pieces[behind - 1].end))
+        return behind
     if number.role is not Role.BARE or behind > at + 1:
         return at
     comes_to = bool(out) and out[-1].kind is K.FILLER and is_cued(out[-1].text, COMES_TO)
@@ -100,6 +101,12 @@ def _is_still_ahead(pieces: Sequence[Piece], at: int, before: Sequence[Piece]) -
         return False
     left = kind_at(pieces, at + 1) in LEFT and _ends(pieces, at + 2)
     return left or (bool(before) and _ends(pieces, at + 1) and is_cued(before[-1].text, YET_TO_COME))
+
+
+def _are_more_sets(pieces: Sequence[Piece], at: int) -> bool:
+    """ "2 more sets in me": sets that could have been done."""
+    more = kind_at(pieces, at + 1) is K.MORE and pieces[at + 1].told == OF_SETS
+    return more and kind_at(pieces, at + 2) in LEFT
 
 
 LEFT = frozenset((K.LEFT, K.RESERVE, K.RESERVE_LEFT))

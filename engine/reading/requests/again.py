@@ -27,7 +27,7 @@ def repeat_told(words: list[tuple[str, Token]], pieces: Sequence[Piece], context
 def _repeat_counted(
     words: list[tuple[str, Token]], pieces: Sequence[Piece], numbers: list[Piece], context: Context
 ) -> Act | None:
-    again = [piece for piece in pieces if piece.kind is not K.MORE and piece.text in phrasebook().cues["again"]]
+    again = [piece for piece in pieces if piece.kind not in NOT_AGAIN and piece.text in phrasebook().cues["again"]]
     kinds = {piece.kind for piece in pieces if piece not in again} | ({K.SAME} if again else set())
     often = [piece.told for piece in pieces if piece.kind is K.ONCE]
     if len(often) == 1 and not numbers and kinds & {K.SAME, K.MORE, K.ANOTHER} and kinds <= REPEAT_KINDS | {K.ONCE}:
@@ -87,6 +87,8 @@ def is_a_sum(number: Piece, pieces: Sequence[Piece]) -> bool:
 
 
 A_COUPLE = 2
+NOT_AGAIN = frozenset((K.MORE, K.RESERVE))
+""" "noch" alone asks for one more, and "noch drin" for none."""
 FEW_SETS, FEW_OTHERS = 3, 5
 MOST_WORDS = 6
 REPEAT_KINDS = frozenset(

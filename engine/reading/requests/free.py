@@ -193,7 +193,7 @@ def _is_as_many_as_before(number: Piece, pieces: Sequence[Piece], context: Conte
 
 FEW_SETS = 3
 MOST_SETS = 20
-NO_REPEAT = frozenset((K.NAME, K.TIMES, K.COUNT, K.QUESTION, K.AT, K.YESTERDAY, K.WEEKDAY, K.DATE))
+NO_REPEAT = frozenset((K.NAME, K.TIMES, K.COUNT, K.QUESTION, K.AT, K.YESTERDAY, K.WEEKDAY, K.DATE, K.RESERVE))
 
 
 def _holds(phrase: str, cues: frozenset[str]) -> str:
