@@ -122,12 +122,24 @@ def _by_phrase(told: Answering, among: Sequence[Reading]) -> list[Reading]:
     clauses = [_bare_words(clause) for clause in told.text.casefold().split(",")]  # "standing, with the bar"
     said = dict.fromkeys((bare, " ".join(told.words), *clauses))
     ways = (told.catalogue.owners(f"{one} {told.asked.term}") for one in said if one)
-    owners = next((found for found in ways if len(found) == 1), ())
+    owners = next((found for found in ways if len(found) == 1), ()) or _mistyped(told, bare)
     whole = len(among) == 1 and {*bare.split()} <= {word for name in exercises(among[0]) for word in name.split()}
     if not owners or whole:
         return []
     offered = [reading for reading in told.asked.readings if owners[0] in exercises(reading)]
     return offered or [_renamed_reading(told, owners[0])]
+
+
+def _mistyped(told: Answering, bare: str) -> tuple[ExerciseName, ...]:
+    """The only lift of those offered that the word in front of the one in doubt is a slip away from: "siting"."""
+    if " " in bare or len(bare) < SHORTEST_MISTYPED or told.numbers():
+        return ()
+    offered = {name for reading in told.asked.readings for name in exercises(reading)}
+    near = [name for name in told.catalogue.closest(f"{bare} {told.asked.term}") if name in offered]
+    return tuple(near) if len(near) == 1 else ()
+
+
+SHORTEST_MISTYPED = 5
 
 
 def _bare_words(clause: str) -> str:

@@ -288,7 +288,7 @@ def _stands_behind(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
     """ "60 for 5, reps in reserve 2", "60x5 reps in reserve 2": the number is behind the words."""
     if at >= len(pieces) or not _is_small(pieces[at]) or kind_at(pieces, at + 1) not in ENDS_OF_A_LIST | {None}:
         return False
-    return not out or out[-1].kind in PARTED or kind_at(out, len(out) - 2) in AHEAD_OF_REPS
+    return not out or out[-1].kind in LEFT_UNCLEAR or kind_at(out, len(out) - 2) in AHEAD_OF_REPS
 
 
 def _counts_reps_left(out: list[Piece]) -> bool:
@@ -296,9 +296,10 @@ def _counts_reps_left(out: list[Piece]) -> bool:
     told = out[-1] if out and out[-1].kind is K.NUMBER else None
     ahead = out[-2].kind if len(out) > 1 else None
     few = told is not None and told.role is Role.REPS and told.value <= MOST_LEFT_IN_RESERVE
-    return few and (ahead is None or ahead in LEADING_UP or ahead in PARTED or ahead is K.RESERVE_LEFT)
+    return few and (ahead is None or ahead in AHEAD_OF_REPS_LEFT)
 
 
 OF_SETS = 1
 """What the languages' files label words for more sets with: "2 more sets in me" are no reps."""
 AHEAD_OF_REPS = frozenset((K.FOR, K.TIMES))
+AHEAD_OF_REPS_LEFT = LEADING_UP | LEFT_UNCLEAR - {K.NUMBER}

@@ -282,11 +282,10 @@ def _muscle_text(said: Said) -> Act | None:
 
 def _volume(said: Said) -> Act | None:
     """Of a muscle; "volume 1" asks for the week's, and tells no reps; "squats is too many" asks what one thinks."""
+    said = said.without("ofthedone")
     if any_cued(said.rest.split(), OF_AN_OPINION):
         return None
-    if len(said.pieces) == 1 and said.numbers():
-        return Act(said.name)
-    return _muscle_text(said)
+    return Act(said.name) if len(said.pieces) == 1 and said.numbers() else _muscle_text(said)
 
 
 OF_AN_OPINION = frozenset(("advised",))

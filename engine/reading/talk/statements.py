@@ -26,7 +26,16 @@ from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody
 from engine.reading.words.phrasebook import phrasebook, spoken, spoken_words
-from engine.reading.words.pieces import COUNTED, Piece, Role, first_word, is_one_word, kinds_of
+from engine.reading.words.pieces import (
+    COUNTED,
+    TEXT,
+    Piece,
+    Role,
+    first_word,
+    is_one_word,
+    kinds_in_order,
+    kinds_of,
+)
 from engine.reading.words.tokens import Token
 
 SENTENCE_ENDS = frozenset((K.LINE, K.STOP))
@@ -74,6 +83,38 @@ def is_an_opinion(clause: Sequence[Piece]) -> bool:
 
 
 POINTING = frozenset(("the", "that", "those"))
+
+
+def asks_or_waits(sentence: Sequence[Piece]) -> bool:
+    """Whether the sentence asks which scheme is better, or asks to wait a second."""
+    return asks_which(sentence) or asks_to_wait(sentence)
+
+
+def asks_which(sentence: Sequence[Piece]) -> bool:
+    """ "what's better for size, 5x5 or 3x12": two schemes to choose from, and no loads."""
+    kinds = kinds_in_order(sentence)
+    if kinds.count(K.TIMES) != TWO or kinds.count(K.NUMBER) != TWO * TWO:
+        return False
+    first = kinds.index(K.NUMBER)
+    joint = first + len(A_PAIR)
+    paired = kinds[first:joint] == A_PAIR == kinds[joint + 1 : joint + 1 + len(A_PAIR)]
+    asked = any_cued(map(TEXT, sentence), CHOOSING) or K.ASKS in kinds[:first]
+    return paired and is_cued(sentence[joint].text, OR) and asked
+
+
+def asks_to_wait(sentence: Sequence[Piece]) -> bool:
+    """ "one sec, water": a second and words, and no set of it."""
+    first = sentence[0] if sentence else None
+    second = first is not None and first.role is Role.SECONDS and first.value == 1
+    return second and WORDS.issuperset([piece.kind for piece in sentence[1:]])
+
+
+WORDS = frozenset((K.PLAIN, K.FILLER, K.NOTE, K.UNRELATED, K.COMMA, K.DASH, K.SETTING))
+
+
+CHOOSING, OR = frozenset(("choosing",)), frozenset(("or",))
+A_PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
+TWO = 2
 
 
 def sets_a_machine(clause: Sequence[Piece], kinds: Sequence[K]) -> bool:

@@ -27,7 +27,7 @@ from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_
 from engine.reading.talk.only_meant import with_what_was_meant
 from engine.reading.talk.secrets_told import tells_a_secret
 from engine.reading.talk.somebody import had_me_do, somebody_did
-from engine.reading.talk.statements import is_an_opinion, is_marked_planned, sets_a_machine
+from engine.reading.talk.statements import asks_or_waits, is_an_opinion, is_marked_planned, sets_a_machine
 from engine.reading.talk.supposed import is_supposed
 from engine.reading.talk.targets import result_in, target_of, tells_reps_alone
 from engine.reading.talk.these_days import (
@@ -63,7 +63,7 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
     whole_message = is_handed_for_later(pieces)
     wished: Piece | None = None
     for sentence, end in _sentences(with_what_is_next(pieces)):
-        kept = [] if whole_message or is_supposed(sentence) else _kept(sentence, end)
+        kept = [] if whole_message or is_supposed(sentence) or asks_or_waits(sentence) else _kept(sentence, end)
         if wished is not None and counted(kept) and not counted(out) and not names_a_lift(kept):
             kept = _in_doubt([wished._replace(start=kept[0].start, end=kept[0].start), *kept])
         wished = _lift_told_of(sentence, kept)
