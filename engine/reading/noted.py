@@ -98,10 +98,24 @@ def _is_measured(piece: Piece) -> bool:
     return piece.kind is K.NUMBER and piece.role in MEASURED
 
 
+def _names_one_of_the_sets(clause: list[K]) -> bool:
+    """ "belt | from set 3", "gürtel ab dem | 3. satz": the set that a remark speaks of, at the end of its clause."""
+    while clause and clause[-1] is K.FILLER:
+        clause = clause[:-1]
+    pointed = clause[-2:] in ONE_OF_THE_SETS
+    return pointed and clause.count(K.NUMBER) <= 1 and OF_SETS.isdisjoint(clause[:-2])
+
+
+ONE_OF_THE_SETS = ([K.SETS, K.NUMBER], [K.REPS, K.NUMBER], [K.ORDINAL, K.SETS], [K.ORDINAL, K.REPS])
+
+
 def _is_of_a_setting(last: Piece, prepared: Prepared) -> bool:
-    """ "at rep 4": the number of a setting belongs to its word."""
-    settings = [prepared.spoken[at] for at in places_of(K.SETTING, kinds_in_order(prepared.spoken))]
+    """ "at rep 4", "set 3", "pin 12", "shoes size 42": the number behind such a word belongs to it."""
+    settings = [prepared.spoken[at] for at in places_in(WITH_A_NUMBER, kinds_in_order(prepared.spoken))]
     return any(one.start <= last.start < one.end for one in settings)
+
+
+WITH_A_NUMBER = frozenset((K.SETTING, K.PIN, K.SETS, K.REPS, K.UNRELATED))
 
 
 def _reach(behind: Sequence[Piece], *, after_a_number: bool, of_a_setting: bool) -> int:
@@ -111,6 +125,8 @@ def _reach(behind: Sequence[Piece], *, after_a_number: bool, of_a_setting: bool)
     end = next((at for at, piece in enumerate(behind) if piece.kind in CUTS), len(behind))
     clause = behind[:end]
     numbers = [piece for piece in clause if piece.kind is K.NUMBER]
+    if _names_one_of_the_sets([piece.kind for piece in clause]):
+        return end
     if not clause or not OF_SETS.isdisjoint([piece.kind for piece in clause]):
         return 0
     if not numbers:

@@ -71,6 +71,7 @@ from engine.reading.marks.rests_between import with_rests_between
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
+from engine.reading.marks.sets_called_warm_ups import CALLED, with_sets_called_warm_ups
 from engine.reading.marks.sets_of_a_lift import with_counts_in_doubt, without_of_a_lift
 from engine.reading.marks.sets_of_another_time import without_sets_of_another_time
 from engine.reading.marks.sets_shared_out import MAY_SHARE, with_sets_shared_out
@@ -223,6 +224,8 @@ def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_tries(pieces)
     if K.FAILURE in kinds and K.PLUS in kinds:
         pieces = with_tries_failed(pieces)
+    if not kinds.isdisjoint(CALLED):
+        pieces = with_sets_called_warm_ups(pieces)
     return pieces if kinds.isdisjoint(COUNTING_PERHAPS) else with_counting_talk(pieces)
 
 
