@@ -60,10 +60,21 @@ class DecimalCommas(SpelledTimes):
         if after is None or after.shape is not Shape.NUMBER:
             return False
         if not after.glued:
-            return token.text == "+" and bool(self.out) and self.out[-1].kind is K.BODY  # "bw + 15"
+            return token.text == "+" and bool(self.out) and (self.out[-1].kind is K.BODY or self._adds_a_load(at))
         if not token.glued or not self.out or (token.text == "+" and self.out[-1].kind is K.LINE):
             return True
         return self.out[-1].kind in (K.BODY, K.AT) or (self.out[-1].kind is K.OPEN and token.text == "+")
+
+    def _adds_a_load(self, at: int) -> bool:
+        """ "dips 8 8 7 + 10kg": a load by its unit, which ends what is told; "bw + 15" needs none."""
+        unit, behind = self._token(at + 2), self._token(at + 3)
+        before = self.out[-1]
+        if unit is None or before.kind is not K.NUMBER or before.unit is not None:
+            return False
+        if behind is not None and behind.text == ",":
+            behind = self._token(at + 4)  # "dips 3x8 + 10kg, squat 3x5 100"
+        ends = behind is None or (behind.shape is not Shape.NUMBER and behind.text not in GOES_ON)
+        return ends and self._unit_of(unit) in (K.KG, K.LB)
 
     def _with_decimals(self, at: int, token: Token) -> tuple[Decimal, int]:
         value = token.value or NOTHING

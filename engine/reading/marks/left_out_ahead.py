@@ -1,6 +1,7 @@
 """What was left out, ahead of what was done: "skipped squats did bench 3x5 80", "all but the last of bench 3x8 60".
 
-lifts = NEVER ... name+ ( "only" | "did" | "so" | "but" ) ... name NUMBER    those in front are parted from the sets
+lifts = NEVER name ":" name NUMBER | name NEVER ":" name NUMBER              "skipped bench: squat 3x5 100"
+      | NEVER ... name+ ( "only" | "did" | "so" | "but" ) ... name NUMBER    those in front are parted from the sets
 set   = LEFT ... place ( "of" | "on" | ":" ) name sets "x" reps              LEFT: never, a drop, "all but", "cut"
       | LEFT ... place ":" name load reps+          a remark: of sets that are listed it is none
 Whether the sets behind a place were counted with it or without is asked.
@@ -42,7 +43,9 @@ def with_left_out(pieces: list[Piece]) -> list[Piece]:
         if parted and K.TIMES not in kinds and kinds.count(K.NUMBER) >= LEAST_LISTED:
             return [pieces[0]._replace(kind=K.NOTE, end=pieces[names[0] - 1].end), *pieces[names[0] :]]
         return _with_head_asked(pieces, names[0])
-    return _parted(pieces, kinds) if kinds[0] is K.NEVER and len(names) > 1 else pieces
+    if len(names) < 2 or K.NEVER not in kinds[:2]:
+        return pieces
+    return _parted(pieces, kinds) if kinds[0] is K.NEVER else _headed(pieces, kinds)
 
 
 def _leaves_off(head: Sequence[Piece]) -> bool:
@@ -63,6 +66,8 @@ def _parted(pieces: list[Piece], kinds: Sequence[K]) -> list[Piece]:
     at = 1
     while at < len(kinds) and (kinds[at] is K.NAME or (kinds[at] in BETWEEN_LIFTS and not _turns(pieces[at]))):
         at += 1
+    if kinds[at : at + 3] == HEADED_SETS and K.NAME in kinds[:at]:
+        return _with_a_comma(pieces, at)  # "skipped bench: squat 3x5 100"
     behind = at
     while behind < len(kinds) and kinds[behind] in AHEAD_OF_SETS:
         behind += 1
@@ -70,6 +75,19 @@ def _parted(pieces: list[Piece], kinds: Sequence[K]) -> list[Piece]:
     if behind == at or not done:
         return pieces
     return [*pieces[:at], pieces[at]._replace(kind=K.COMMA, text=",", end=pieces[at].start), *pieces[at:]]
+
+
+def _headed(pieces: list[Piece], kinds: Sequence[K]) -> list[Piece]:
+    """ "bankdrücken ausgelassen: kniebeuge 3x5 100"."""
+    return _with_a_comma(pieces, 2) if kinds[0] is K.NAME and kinds[2:5] == HEADED_SETS else pieces
+
+
+def _with_a_comma(pieces: list[Piece], at: int) -> list[Piece]:
+    """The pieces, with a comma for the colon there."""
+    return [*pieces[:at], pieces[at]._replace(kind=K.COMMA, text=","), *pieces[at + 1 :]]
+
+
+HEADED_SETS = [K.COLON, K.NAME, K.NUMBER]
 
 
 def _turns(piece: Piece) -> bool:
