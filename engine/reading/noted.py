@@ -51,7 +51,9 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     ahead = bisect_right(spoken, first.start, key=END)
     behind = spoken[bisect_left(spoken, last.end, key=START) :]
     start = spoken[ahead - 1].start if ahead and _belongs_ahead(spoken[ahead - 1]) else first.start
-    reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
+    reach = 0
+    if behind:
+        reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
     end = behind[reach - 1].end if reach else last.end
     told = prepared.cleaned[start:end].strip()
     within = kinds_in_order([piece for piece in spoken[ahead:] if piece.start < last.start])
@@ -125,9 +127,10 @@ def _reach(behind: Sequence[Piece], *, after_a_number: bool, of_a_setting: bool)
     end = next((at for at, piece in enumerate(behind) if piece.kind in CUTS), len(behind))
     clause = behind[:end]
     numbers = [piece for piece in clause if piece.kind is K.NUMBER]
-    if _names_one_of_the_sets([piece.kind for piece in clause]):
+    kinds = kinds_in_order(clause)
+    if _names_one_of_the_sets(kinds):
         return end
-    if not clause or not OF_SETS.isdisjoint([piece.kind for piece in clause]):
+    if not clause or not OF_SETS.isdisjoint(kinds):
         return 0
     if not numbers:
         return end if after_a_number else 0

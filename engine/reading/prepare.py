@@ -71,7 +71,7 @@ from engine.reading.marks.rests_between import with_rests_between
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.scheme_headings import without_scheme_headings
 from engine.reading.marks.sessions_counted import without_sessions_counted
-from engine.reading.marks.sets_called_warm_ups import CALLED, with_sets_called_warm_ups
+from engine.reading.marks.sets_called_warm_ups import with_sets_called_warm_ups
 from engine.reading.marks.sets_of_a_lift import with_counts_in_doubt, without_of_a_lift
 from engine.reading.marks.sets_of_another_time import without_sets_of_another_time
 from engine.reading.marks.sets_shared_out import MAY_SHARE, with_sets_shared_out
@@ -171,8 +171,7 @@ def _named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tup
     if K.NAME in kinds:
         pieces = with_months(with_longer_names(pieces, cleaned, catalogue))
     pieces = _as_said(pieces, kinds, catalogue)
-    if K.FILLER in kinds and K.TIMES in kinds:
-        pieces = with_announced(pieces)
+    pieces = with_announced(pieces) if K.FILLER in kinds and K.TIMES in kinds else pieces
     pieces = _with_whole_names(_with_people(pieces, kinds, called, cleaned), kinds, cleaned, catalogue)
     if not kinds.isdisjoint(OF_TWO_SENSES):
         pieces = with_words_settled(pieces, catalogue)
@@ -224,8 +223,6 @@ def _with_tries_and_labels(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = with_tries(pieces)
     if K.FAILURE in kinds and K.PLUS in kinds:
         pieces = with_tries_failed(pieces)
-    if not kinds.isdisjoint(CALLED):
-        pieces = with_sets_called_warm_ups(pieces)
     return pieces if kinds.isdisjoint(COUNTING_PERHAPS) else with_counting_talk(pieces)
 
 
@@ -318,7 +315,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         pieces = with_steps_up(pieces)
     pieces = _without_days_and_hours(pieces, kinds)
     if K.WARMUP in kinds:
-        pieces = without_warm_ups_told(pieces)
+        pieces = without_warm_ups_told(with_sets_called_warm_ups(pieces))
         kinds = kinds_of(pieces)
     pieces, kinds = without_sets_of_another_time(pieces, kinds)
     told = dated(pieces, kinds, context)

@@ -28,6 +28,7 @@ from engine.reading.lift_before import asked_if_other_lift
 from engine.reading.marks.efforts import with_efforts
 from engine.reading.marks.left_out_ahead import MAY_LEAVE_OUT, with_left_out
 from engine.reading.marks.pain import MAY_TELL_PAIN, tells_pain
+from engine.reading.marks.reps_of_each_load import with_reps_of_each_load
 from engine.reading.moved_load import AT_WHICH_LOAD, asked_at_which_load
 from engine.reading.noted import NOTED, note_of
 from engine.reading.one_named import with_one_named
@@ -178,9 +179,16 @@ def read_sets(prepared: Prepared, context: Context, catalogue: Catalogue) -> Out
     if prepared.other is not None:
         outcome = _either(outcome, _read_pieces(prepared.other, prepared, context, catalogue))
     if isinstance(outcome, Asked):
-        outcome = _with_rivals(outcome, prepared, context, catalogue)
+        outcome = _listed_or_asked(outcome, prepared, context, catalogue)
     marked = prepared.cleaned[: len(DATE_MARK)].lower() == DATE_MARK
     return _on_marked_day(outcome, prepared, context) if marked and isinstance(outcome, Logged) else outcome
+
+
+def _listed_or_asked(asked: Asked, prepared: Prepared, context: Context, catalogue: Catalogue) -> Outcome:
+    """The sets of two lists, loads and the reps of each; or the question with all that is open."""
+    listed = with_reps_of_each_load(prepared.pieces)
+    outcome = asked if listed is prepared.pieces else _read_pieces(listed, prepared, context, catalogue)
+    return _with_rivals(outcome, prepared, context, catalogue) if isinstance(outcome, Asked) else outcome
 
 
 def _with_rivals(asked: Asked, prepared: Prepared, context: Context, catalogue: Catalogue) -> Asked:

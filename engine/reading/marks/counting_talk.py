@@ -20,6 +20,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
 
+from engine.reading.marks.sets_called_warm_ups import with_sets_called_warm_ups
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role, kinds_in_order, kinds_of, places_in, places_of
@@ -59,6 +60,9 @@ REACH, REACH_OF_A_FEEL = 10, 2
 def with_counting_talk(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words made remarks where they count no sets, or unclear where they may."""
     kinds = kinds_in_order(pieces)
+    if K.WARMUP in kinds:
+        pieces = with_sets_called_warm_ups(pieces)
+        kinds = kinds_in_order(pieces)
     worded = [at for at in places_of(K.NUMBER, kinds) if pieces[at].spelled]
     told = places_in(COUNTING, kinds)
     out: list[Piece] = []

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
+from engine.reading.marks.reps_of_each_load import with_reps_of_each_load
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -37,6 +38,8 @@ def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
         end = _end_of_list(pieces, at, _is_a_load) if at >= start and not _goes_on(pieces, at) else at
         reps = _reps_behind(pieces, end) if end > at else None
         if reps is None:
+            if end > at and (each := with_reps_of_each_load(pieces)) is not pieces:
+                return each  # "100 110 120 for 5 5 3"
             continue
         loads = [piece for piece in pieces[at : end + 1] if piece.kind is K.NUMBER]
         counted = _count_ahead(pieces, at, len(loads))

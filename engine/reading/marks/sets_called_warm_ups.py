@@ -1,4 +1,4 @@
-"""Sets that are said to count as a warm-up, or as work, behind those told.
+"""Sets that are said to count as a warm-up behind those told.
 
 open   = sets ... NUMBER words WARMUP              squat 5x5 100, 2 count as warm up: which of them, or what, is asked
 placed = sets ... PLACE [ NUMBER ] words WARMUP    60x5 80x3 100x5, first two count as warm up: "first two warm up"
@@ -11,10 +11,9 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, kinds_of, places_in
+from engine.reading.words.pieces import Piece, kinds_in_order, kinds_of, places_of
 
 WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.OF, K.WITH, K.FOR, K.SETS, K.NOT_DATE, K.GOT, K.WARMUP))
-CALLED = frozenset((K.WARMUP, K.WORKING))
 PLACES = frozenset((K.FIRST, K.LAST, K.ORDINAL, K.FROM_LAST, K.MIDDLE))
 POINTING = PLACES | {K.NUMBER, K.COUNT}
 PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN, K.LINE, K.AND))
@@ -26,7 +25,7 @@ REACH = 6
 
 def with_sets_called_warm_ups(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words made ones that change sets in a way that is not read, or left out behind a place."""
-    for at in reversed(places_in(CALLED, kinds_in_order(pieces))):
+    for at in reversed(places_of(K.WARMUP, kinds_in_order(pieces))):
         words = _words_ahead(pieces, at)
         start = words
         while start > 1 and pieces[start - 1].kind in POINTING:

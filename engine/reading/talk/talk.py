@@ -384,7 +384,7 @@ def _opens_plans(clause: list[Piece]) -> bool:
 
 def _may_be_behind_a_plan(plan: list[Piece], clause: list[Piece]) -> bool:
     """ "rows tomorrow, squat 3x5 100": a lift of another day and nothing more; the sets behind it may be of now."""
-    ends = bool(plan) and not counted(plan) and plan[-1].kind in BEHIND
+    ends = bool(plan) and not counted(plan) and plan[-1].kind in BEHIND - {K.NEVER}
     return ends and any(piece.kind is K.NAME for piece in plan) and tells_a_whole_set(clause)
 
 

@@ -13,7 +13,6 @@ squat 5x5 100, 2 count as warm up
 squat 5x5 100, two count as warmups
 squat 100x5, 2 counted as warm up
 squat 5x5 100, first two count as warm up
-squat 5x5 100, 2 count as working sets
 kniebeuge 5x5 100, 2 zählen als aufwärmen
 sentadilla 5x5 100, 2 cuentan como calentamiento
 squat 5x5 100, 2 comptent comme échauffement
