@@ -1,4 +1,4 @@
-"""Two lists of one length tell loads and the reps of each; reps and seconds are no loads. Common practice, no source."""
+"""Two lists of one length tell loads and the reps of each; reps and seconds are no loads. Common practice."""
 
 from __future__ import annotations
 
