@@ -18,7 +18,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.clauses import Clause
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role, is_one_word
+from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 
 SILENT = frozenset(
     (
@@ -146,7 +146,7 @@ def share_same(entries: Sequence[Entry]) -> None:
     for before, entry in pairwise(entries):
         kinds = [piece.kind for piece in entry.pieces]
         same = next((piece for piece in entry.pieces if piece.kind is K.SAME), None)
-        alone = same is not None and K.FOR in kinds and is_one_word(same)
+        alone = same is not None and K.FOR in kinds and not same.told  # and no "same weight", "same as last time"
         goes_on = alone or (shared and set(kinds) <= {K.AND})  # "same for bench and row"
         if alone is False and same is not None and before.has_numbers and _changes_one_number(entry.pieces):
             entry.shared_in_doubt = True
