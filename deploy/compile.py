@@ -19,10 +19,11 @@ import hashlib
 import os
 import shutil
 import sys
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import chdir
 from pathlib import Path
+from types import MappingProxyType
 from typing import Any
 
 TOP = Path(__file__).resolve().parents[1]
@@ -58,14 +59,20 @@ def module_name(path: Path, folder: Path) -> str:
     return path.relative_to(folder / COMPILED).with_suffix("").as_posix()
 
 
-def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
+def worded_for_mypyc(
+    source: str,
+    fields: Collection[Change] = (),
+    takers: Mapping[str, int] = MappingProxyType({}),
+    loops: Mapping[str, str] = MappingProxyType({}),
+) -> str:
     """The source with the same meaning, as compiled code wants it: what it asks of an interpreted object, and of the
     dictionary of a module, takes as long as ever.
 
     Each constant of an imported class (`K.NUMBER`) is looked up once, as it is imported, and a name in capitals is
     told to be final: such a name of the module is found at once. A starred tuple behind `in`, which mypyc 2.4 does not
     take, is made of a list. The constructor of a dataclass is written out, which else stays Python, and so is what a
-    class asks of its objects' own dictionaries. `fields`: what `fields_by_place` says.
+    class asks of its objects' own dictionaries. `fields`: what `fields_by_place` says; `takers`: what `field_takers`
+    says; `loops`: functions that take the place of those of the same name.
     """
     tree = ast.parse(source)
     imports = [node for node in tree.body if isinstance(node, ast.ImportFrom)]
@@ -74,8 +81,13 @@ def worded_for_mypyc(source: str, fields: Collection[Change] = ()) -> str:
     lines = [line.encode() for line in source.splitlines()]
     changes = [(one.lineno, one.col_offset, one.end_col_offset or 0, _alias(one)) for one in found]
     changes += [*_starred(tree), *_finals(tree), *_constructors(tree), *_fields_told(tree), *fields]
+    changes += _taken(tree, takers)
+    written = [node for node in tree.body if isinstance(node, ast.FunctionDef) and node.name in loops]
     for line, start, end, new in sorted(changes, reverse=True):
         lines[line - 1] = lines[line - 1][:start] + new.encode() + lines[line - 1][end:]
+    for node in written:
+        rest = (node.end_lineno or node.lineno) - node.lineno
+        lines[node.lineno - 1 : node.end_lineno] = [loops[node.name].encode(), *[b""] * rest]
     aliases = sorted({f"{_alias(one)}: Final = {ast.unparse(one)}" for one in found})
     behind = max((node.end_lineno or 0 for node in imports), default=0)
     told = [line.decode() for line in lines]
@@ -184,6 +196,76 @@ def _named_where_told(of: str, fields: Sequence[ast.AnnAssign]) -> Iterator[str]
             yield f'if {asked}: told.add("{name}")'
 
 
+def field_takers(paths: Sequence[Path]) -> dict[str, int]:
+    """The constants of these modules that take a field of a named tuple ("KIND"), each with the place of its field.
+
+    Errors: ValueError where two modules have one of the same name for different places.
+    """
+    fields: dict[str, list[str]] = {}
+    takers: dict[str, tuple[str, str]] = {}
+    for node in [node for path in paths for node in ast.parse(path.read_bytes()).body]:
+        match node:
+            case ast.ClassDef(name=owner, bases=[ast.Name("NamedTuple")]):
+                told = [one for one in node.body if isinstance(one, ast.AnnAssign)]
+                fields[owner] = [ast.unparse(one.target) for one in told]
+            case ast.AnnAssign(target=ast.Name(name), value=ast.expr() as value) if taken := _field_taken(value):
+                if takers.setdefault(name, taken) != taken:
+                    raise ValueError(f"two constants of the name {name} take different fields")
+    return {name: fields[owner].index(field) for name, (owner, field) in takers.items()}
+
+
+def _field_taken(value: ast.expr) -> tuple[str, str] | None:
+    """The class and the field of "itemgetter(Piece._fields.index("kind"))"."""
+    match value:
+        case ast.Call(
+            ast.Name("itemgetter"),
+            [ast.Call(ast.Attribute(ast.Attribute(ast.Name(owner), "_fields"), "index"), [ast.Constant(str(field))])],
+        ):
+            return owner, field
+    return None
+
+
+def _taken(tree: ast.Module, takers: Mapping[str, int]) -> Iterator[Change]:
+    """What turns "map(KIND, pieces)", with the list or the set that is made of it, into a list or a set that one loop
+    makes: "[one[0] for one in pieces]".
+    """
+    imported = {name.name for node in tree.body if isinstance(node, ast.ImportFrom) for name in node.names}
+    made = {
+        node.target.id for node in tree.body if isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name)
+    }
+    known = {name: place for name, place in takers.items() if name in imported | made}
+    around = {id(node.args[0]): node for node in ast.walk(tree) if isinstance(node, ast.Call) and len(node.args) == 1}
+    for node in ast.walk(tree):
+        match node:
+            case ast.Call(ast.Name("map"), [ast.Name(name), pieces]) if name in known:
+                whole, (opens, closes) = node, LIST
+                match around.get(id(node)):
+                    case ast.Call(ast.Name(kind)) as outer if kind in MADE_OF_A_MAP:
+                        whole, (opens, closes) = outer, MADE_OF_A_MAP[kind]
+                told = f"{opens}{ITS}[{known[name]}] for {ITS} in "
+                if whole.lineno == pieces.lineno and pieces.end_lineno == whole.end_lineno:
+                    yield whole.lineno, whole.col_offset, pieces.col_offset, told
+                    yield whole.end_lineno or 0, pieces.end_col_offset or 0, whole.end_col_offset or 0, closes
+
+
+ITS = "its_piece"
+LIST = ("[", "]")
+MADE_OF_A_MAP = {"list": LIST, "set": ("{", "}")}
+
+
+LOOPS = TOP / "deploy" / "loops_for_c.py"
+
+
+def loops_for(module: str) -> dict[str, str]:
+    """The functions that take the place of this module's own, by name, as source."""
+    source = LOOPS.read_text(encoding="utf-8")
+    tree = ast.parse(source)
+    [in_place_of] = [node.value for node in tree.body if isinstance(node, ast.Assign)][-1:]
+    names: Collection[str] = ast.literal_eval(in_place_of).get(module, ())
+    functions = {node.name: node for node in tree.body if isinstance(node, ast.FunctionDef)}
+    return {name: ast.get_source_segment(source, functions[name]) or "" for name in names}
+
+
 def fields_by_place(paths: Sequence[Path]) -> dict[Path, set[Change]]:
     """What turns "piece.kind" into "piece[0]" in these modules, where mypy says that it asks a named tuple for a field.
 
@@ -248,8 +330,11 @@ def translate(folder: Path, by_place: bool = True) -> list[Any]:
 
     paths = [path.relative_to(folder) for path in sources(folder)]
     fields = fields_by_place(paths) if by_place else {}
+    takers = field_takers(paths)
     for path in paths:
-        path.write_text(worded_for_mypyc(path.read_text(encoding="utf-8"), fields.get(path, ())), encoding="utf-8")
+        loops = loops_for(module_name(path, Path()))
+        source = worded_for_mypyc(path.read_text(encoding="utf-8"), fields.get(path, ()), takers, loops)
+        path.write_text(source, encoding="utf-8")
     Path("mypy.ini").write_text("[mypy]\nexplicit_package_bases = True\n", encoding="utf-8")
     options = ["--config-file", "mypy.ini", *map(str, paths)]
     found: list[Any] = mypycify(options, opt_level="2", debug_level="0", multi_file=True, target_dir="build")

@@ -149,6 +149,60 @@ def test_fields_of_named_tuples_are_asked_for_by_their_place(tmp_path: Path, mon
     assert COMPILE["worded_for_mypyc"](TUPLES, fields).endswith(BY_PLACE)
 
 
+TAKERS = """\
+from operator import itemgetter
+from somewhere import TEXT, TOLD
+
+
+class Piece(NamedTuple):
+    kind: K
+    text: str
+
+
+KIND: Callable[[Piece], K] = itemgetter(Piece._fields.index("kind"))
+
+
+def told(pieces: list[Piece]) -> bool:
+    kinds = list(map(KIND, pieces[1:]))
+    if K.AT in set(map(KIND, pieces)) or "x" not in map(TEXT, pieces):
+        return sorted(map(TOLD, pieces)) == list(map(len, kinds))
+    return sum(map(KIND, pieces), *kinds) in FEW
+"""
+TAKEN = """\
+def told(pieces: list[Piece]) -> bool:
+    kinds = [its_piece[0] for its_piece in pieces[1:]]
+    if K.AT in {its_piece[0] for its_piece in pieces} or "x" not in [its_piece[1] for its_piece in pieces]:
+        return sorted(map(TOLD, pieces)) == list(map(len, kinds))
+    return sum([its_piece[0] for its_piece in pieces], *kinds) in FEW
+"""
+
+
+def test_fields_taken_of_all_pieces_are_taken_in_a_loop(tmp_path: Path) -> None:
+    path = tmp_path / "takers.py"
+    path.write_text(TAKERS + 'TEXT: Callable[[Piece], str] = itemgetter(Piece._fields.index("text"))\n')
+    takers = COMPILE["field_takers"]([path])
+    assert takers == {"KIND": 0, "TEXT": 1}
+
+    assert COMPILE["worded_for_mypyc"](TAKERS, (), takers).endswith(TAKEN)
+
+    other = tmp_path / "other.py"
+    other.write_text('KIND: Callable[[Piece], str] = itemgetter(Piece._fields.index("text"))\n')
+    with pytest.raises(ValueError, match="KIND"):
+        COMPILE["field_takers"]([path, other])
+
+
+def test_loops_take_the_place_of_functions_of_the_same_name() -> None:
+    loops = COMPILE["loops_for"]("words/cues")
+    source = "def other() -> int:\n    return 1\n\n\ndef cues_told(words):\n    return NONE\n\n\nLAST = 1\n"
+
+    worded = COMPILE["worded_for_mypyc"](source, loops=loops)
+
+    assert loops["cues_told"] in worded
+    assert "return NONE" not in worded
+    assert worded.endswith("LAST: Final = 1\n")
+    assert COMPILE["loops_for"]("read") == {}
+
+
 def test_a_copy_is_fresh_as_long_as_the_sources_are_those_it_was_made_of(tmp_path: Path) -> None:
     COMPILE["copy_to"](tmp_path)
     mark = tmp_path / COMPILE["MARK"]
