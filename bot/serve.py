@@ -11,6 +11,7 @@ All of it lives in the database: a process killed between any two steps goes on 
 from __future__ import annotations
 
 import asyncio
+import gc
 import logging
 import signal
 import sys
@@ -32,7 +33,10 @@ from bot.telegram_adapter import Telegram
 from bot.telegram_updates import SOURCE
 from bot.ticker import ticking
 from bot.writer import Writer
+from engine.catalogue.catalogue import catalogue
+from engine.reading import read
 from engine.reading.days.dates import load_days_in_words
+from engine.reading.values import Context
 from storage.database import Database, open_database
 
 log = logging.getLogger(__name__)
@@ -89,7 +93,7 @@ def run(
         log.debug("database not opened", exc_info=True)
         return _complain(redacting.clean(f"Cannot open the database {settings.database}: {error}"), FAILED)
     writer = Writer(database)
-    threading.Thread(target=load_days_in_words, daemon=True).start()
+    threading.Thread(target=_load_ahead, daemon=True).start()
     try:
         return asyncio.run(_Server(settings, writer, product(database), clock).serve())
     except Exception:
@@ -98,6 +102,13 @@ def run(
     finally:
         writer.close()
         database.close()
+
+
+def _load_ahead() -> None:
+    """What readings need and load once, so that no message waits for it, and no full collection walks it."""
+    read("squat 3x5 100", Context(), catalogue())
+    load_days_in_words()
+    gc.freeze()
 
 
 def _complain(words: str, code: int = MISCONFIGURED) -> int:
