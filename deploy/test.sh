@@ -29,12 +29,21 @@ check() { # check NAME COMMAND...
     "$venv/bin/python" -m "$@" || failed="$failed $name"
 }
 
+# Types take one core for most of a minute, and the tests wait now and then: both at once.
+types_told=$(mktemp)
+"$venv/bin/python" -m mypy >"$types_told" 2>&1 &
+types=$!
+trap 'exit 130' INT TERM
+trap 'kill "$types" 2>/dev/null || true; rm -f "$types_told"' EXIT
+
 check format ruff format --check .
 check lint ruff check .
 printf '\n== layers\n'
 "$venv/bin/lint-imports" || failed="$failed layers"
-check types mypy
 check tests pytest -rs -n "${CHALKWIRE_TEST_WORKERS:-2}" --dist worksteal "$@"
+printf '\n== types\n'
+wait "$types" || failed="$failed types"
+cat "$types_told"
 
 if [ -n "$failed" ]; then
     fail "Failed:$failed"
