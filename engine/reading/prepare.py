@@ -40,6 +40,7 @@ from engine.reading.marks.counts_behind_sets import with_counts_behind_sets
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
+from engine.reading.marks.every_minute import with_every_minute
 from engine.reading.marks.excepted_sets import with_excepted_sets
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
@@ -326,7 +327,9 @@ def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, without numbers of sessions, days and hours told beside sets."""
     if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
         pieces = without_sessions_headed(with_hours_beside(pieces))
-    return pieces if kinds.isdisjoint(MAY_COUNT_DAYS) else without_scheme_headings(without_days_counted(pieces))
+    if kinds.isdisjoint(MAY_COUNT_DAYS):
+        return pieces
+    return without_scheme_headings(without_days_counted(with_every_minute(pieces)))
 
 
 def _with_counts_settled(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
@@ -391,6 +394,6 @@ MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""
 MAY_GIVE_A_REASON = frozenset((K.NOT, K.NOT_DATE, K.FILLER, K.PLAIN))
 MAY_TELL_AN_HOUR = frozenset((K.FILLER, K.WITH, K.OF, K.PLAIN))
-MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH))
+MAY_COUNT_DAYS = frozenset((K.HEADING, K.SLASH, K.OF, K.OUT_OF, K.WITH, K.MAX))
 MAY_TELL_A_TIME_PAST = frozenset((K.PLAIN, K.FILLER, K.NOT_DATE, K.MUSCLE, K.NAME))
 NAMING_A_WEEK = frozenset((K.EARLIER, K.WEEKS_AGO))
