@@ -54,6 +54,7 @@ def note_of(pieces: Sequence[Piece], prepared: Prepared) -> str | None:
     reach = 0
     if behind:
         reach = _reach(behind, after_a_number=last.text.isdigit(), of_a_setting=_is_of_a_setting(last, prepared))
+        reach = reach or _numbers_left_out(behind, pieces)
     end = behind[reach - 1].end if reach else last.end
     told = prepared.cleaned[start:end].strip()
     within = kinds_in_order([piece for piece in spoken[ahead:] if piece.start < last.start])
@@ -98,6 +99,15 @@ def _belongs_ahead(piece: Piece) -> bool:
 
 def _is_measured(piece: Piece) -> bool:
     return piece.kind is K.NUMBER and piece.role in MEASURED
+
+
+def _numbers_left_out(behind: Sequence[Piece], pieces: Sequence[Piece]) -> int:
+    """ "tempo | 311", "up from | 95": how many pieces right behind are numbers that were read as none of the sets."""
+    end = next((at for at, piece in enumerate(behind) if piece.kind is not K.NUMBER), len(behind))
+    if not end or (end < len(behind) and behind[end].kind not in CUTS):
+        return 0
+    counted = {piece.start for piece in pieces if piece.kind is K.NUMBER}
+    return end if counted.isdisjoint([piece.start for piece in behind[:end]]) else 0
 
 
 def _names_one_of_the_sets(clause: list[K]) -> bool:

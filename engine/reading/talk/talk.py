@@ -229,7 +229,8 @@ def _left_out(talk: list[Piece]) -> list[Piece]:
     kinds = {piece.kind for piece in talk}
     if _tells_a_result(talk, kinds):
         return _in_doubt(talk)
-    if K.NEVER not in kinds or K.NAME in kinds or POINTING.isdisjoint(kinds) or not COUNTED.isdisjoint(kinds):
+    sets = any(piece.role is Role.SETS for piece in talk)  # "skipped 1 set"
+    if {K.NEVER, K.NAME} & kinds != {K.NEVER} or (POINTING.isdisjoint(kinds) and not sets) or counted(talk) > sets:
         return []
     first = next(piece for piece in talk if piece.kind not in CLAUSE_ENDS)
     return [*[piece for piece in talk[:1] if piece is not first], first._replace(kind=K.ALTERED, end=talk[-1].end)]
@@ -384,8 +385,13 @@ def _opens_plans(clause: list[Piece]) -> bool:
 
 def _may_be_behind_a_plan(plan: list[Piece], clause: list[Piece]) -> bool:
     """ "rows tomorrow, squat 3x5 100": a lift of another day and nothing more; the sets behind it may be of now."""
-    ends = bool(plan) and not counted(plan) and plan[-1].kind in BEHIND - {K.NEVER}
-    return ends and any(piece.kind is K.NAME for piece in plan) and tells_a_whole_set(clause)
+    return (
+        bool(plan)
+        and not counted(plan)
+        and plan[-1].kind in BEHIND - {K.NEVER}
+        and any(piece.kind is K.NAME for piece in plan)
+        and tells_a_whole_set(clause)
+    )
 
 
 def _ends_a_planned_load(plan: list[Piece], clause: list[Piece]) -> bool:

@@ -68,3 +68,31 @@ def test_a_remark_keeps_the_number_at_its_end(note) -> None:
     logged = read(f"squat 3x5 100, {note}", situation(), KNOWN)
 
     assert (said(f"squat 3x5 100, {note}"), logged.note) == ("barbell back squat 3×5 at 100 kg", note)  # type: ignore[union-attr]
+
+
+LEFT_OUT = """
+squat 3x5 100, skipped 1 set
+squat 3x5 100, 1 set skipped
+squat 3x5 100, dropped a set
+kniebeuge 3x5 100, 1 satz ausgelassen
+squat 3x5 100, une série sautée
+sentadilla 3x5 100, 1 serie saltada
+squat 3x5 100, 1 serie saltata
+agachamento 3x5 100, pulei 1 série
+squat 3x5 100, 1 set overgeslagen
+knäböj 3x5 100, hoppade över 1 set
+przysiad 3x5 100, 1 seria pominięta
+присед 3x5 100, 1 подход пропустил
+"""
+
+
+@pytest.mark.parametrize("text", LEFT_OUT.strip().splitlines())
+def test_whether_a_set_left_out_was_counted_is_asked(text) -> None:
+    assert said(text).startswith("ask:")
+
+
+@pytest.mark.parametrize("note", ["tempo 311", "up from 95", "last week 95", "letzte woche 95", "la semana pasada 95"])
+def test_a_number_that_is_compared_with_is_kept(note) -> None:
+    logged = read(f"squat 3x5 100, {note}", situation(), KNOWN)
+
+    assert (said(f"squat 3x5 100, {note}"), logged.note) == ("barbell back squat 3×5 at 100 kg", note)  # type: ignore[union-attr]
