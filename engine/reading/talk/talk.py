@@ -25,6 +25,12 @@ from engine.reading.talk.list_ends import ends_a_list, may_end_a_list
 from engine.reading.talk.no_talk import holds_no_talk
 from engine.reading.talk.of_others import lift_of_somebody, names_a_lift, tells_something
 from engine.reading.talk.only_meant import with_what_was_meant
+from engine.reading.talk.plans_opened import (
+    ends_a_planned_load,
+    heads_a_plan,
+    may_be_behind_a_plan,
+    opens_plans,
+)
 from engine.reading.talk.secrets_told import tells_a_secret
 from engine.reading.talk.somebody import had_me_do, somebody_did
 from engine.reading.talk.statements import asks_or_waits, is_an_opinion, is_marked_planned, sets_a_machine
@@ -135,7 +141,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             plans, clause = False, _with_name(clause, named)
         elif place and counted(clause):
             plans = _goes_on_planning(plans, clauses[place - 1], clause)
-            plans = plans and not (place == 1 and _may_be_behind_a_plan(clauses[0], clause))
+            plans = plans and not (place == 1 and may_be_behind_a_plan(clauses[0], clause))
             if not plans and ends_a_list(kept, clause):
                 kept += clause
                 continue
@@ -143,7 +149,7 @@ def _kept(sentence: list[Piece], end: Piece | None) -> list[Piece]:
             kept = [*_left_by(clause, kept, asked), *_left_out(clause)]
             kept = _in_doubt(kept) if kept and _tells_another_way(clause) else kept
             target = [] if plans else target_of(clause)
-            plans = plans or _opens_plans(clause)
+            plans = plans or opens_plans(clause)
             named = _name_for_what_was_done(clause)
             wished = wished or (counted(clause) > 1 and not AHEAD.isdisjoint([piece.kind for piece in clause]))
             continue
@@ -185,7 +191,7 @@ def _is_doubtful(clause: list[Piece], before: list[Piece], place: int, wished: b
     listed = bool(place and clause) and clause[0].kind is K.COLON
     if place and may_be_of_now(before, clause):
         return True
-    if place and (may_be_on(before, clause) or (place == 1 and _may_be_behind_a_plan(before, clause))):
+    if place and (may_be_on(before, clause) or (place == 1 and may_be_behind_a_plan(before, clause))):
         return True
     if place == 1 and _opens_a_story(before) and names_a_lift(clause):
         return not any(piece.kind in (K.TODAY, K.DATE, K.NOTE) for piece in clause)
@@ -201,7 +207,7 @@ def _goes_on_planning(plans: bool, before: list[Piece], clause: list[Piece]) -> 
     """Whether the numbers of a clause belong to a plan; `plans`: those before it did."""
     if is_a_time_ahead(before) and may_be_for_then(clause):
         return True
-    if not names_a_lift(clause) and (_heads_a_plan(before) or _ends_a_planned_load(before, clause)):
+    if not names_a_lift(clause) and (heads_a_plan(before) or ends_a_planned_load(before, clause)):
         return True
     return plans and not any(is_cued(piece.text, DONE_INSTEAD) for piece in clause)
 
@@ -252,7 +258,6 @@ def _is_my_turn(clause: list[Piece]) -> bool:
     return clause[0].kind is K.AND and len(clause) > 1 and "me" in CUES_OF[clause[1].text]
 
 
-HEADINGS = frozenset((K.HEADING, K.MUSCLE, K.JOINT))
 DONE_INSTEAD = frozenset(("did", "instead"))
 
 
@@ -374,33 +379,3 @@ def _reaches_back(clause: list[Piece], asked: bool) -> bool:
 
 SPEAKING_OF_IT = AHEAD | {K.ASKS, K.UNRELATED, K.PLAIN, K.WITH, K.WORKING}
 """Words in front of the number that it is told of: "10 8 7, exam at 9 tomorrow"."""
-
-
-def _opens_plans(clause: list[Piece]) -> bool:
-    """Whether the clauses behind this one are part of the same plan: "tomorrow squat 5x5, bench 5x5"."""
-    cues = {piece.kind for piece in clause if piece.kind in BEHIND}
-    left_out = cues == {K.NEVER} and not counted(clause)  # "didn't do squats, leg press 3x12 160"
-    return bool(cues) and not left_out and any(piece.kind is K.NAME for piece in clause)
-
-
-def _may_be_behind_a_plan(plan: list[Piece], clause: list[Piece]) -> bool:
-    """ "rows tomorrow, squat 3x5 100": a lift of another day and nothing more; the sets behind it may be of now."""
-    return (
-        bool(plan)
-        and not counted(plan)
-        and plan[-1].kind in BEHIND - {K.NEVER}
-        and any(piece.kind is K.NAME for piece in plan)
-        and tells_a_whole_set(clause)
-    )
-
-
-def _ends_a_planned_load(plan: list[Piece], clause: list[Piece]) -> bool:
-    """ "next time 7,5": the digits behind the comma of a planned load."""
-    digits = len(clause) == 2 and clause[0].kind is K.COMMA and clause[0].glued and clause[1].glued
-    return digits and bool(plan) and plan[-1].kind is K.NUMBER and not BEHIND.isdisjoint([piece.kind for piece in plan])
-
-
-def _heads_a_plan(clause: list[Piece]) -> bool:
-    """ "tomorrow is legs, 4x8 with 65": what a day ahead is for, and its numbers, which name no lift."""
-    kinds = {piece.kind for piece in clause}
-    return K.TOMORROW in kinds and not HEADINGS.isdisjoint(kinds) and K.NAME not in kinds and not counted(clause)
