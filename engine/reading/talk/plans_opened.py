@@ -1,4 +1,4 @@
-"""Clauses that open a plan, and those that go it on: "tomorrow squat 5x5, bench 5x5", "tomorrow is legs, 4x8 with 65"."""
+"""Clauses that open a plan, and those that go it on: "tomorrow squat 5x5, bench 5x5", "tomorrow is legs, 4x8 at 65"."""
 
 from __future__ import annotations
 
