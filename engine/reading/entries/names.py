@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.chunks.chunks import Chunks, numbers_in
 from engine.reading.entries.entry import Entry
-from engine.reading.entries.told_as_one import WAY_BEHIND, abroad, of_the_lift, told_behind
+from engine.reading.entries.told_as_one import OF_CONTENT, WAY_BEHIND, abroad, of_the_lift, told_behind
 from engine.reading.entries.way_in_hand import way_in_hand
 from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.equipment_talk import is_followed_by_words, is_talked_of
@@ -74,7 +74,9 @@ def exercises_meant(entry: Entry, chunks: Chunks, context: Context, catalogue: C
 def _told_behind(entry: Entry, said: tuple[ExerciseName, ...], catalogue: Catalogue) -> tuple[ExerciseName, ...]:
     """The lift known by the words behind its sets, where it is done with what was said."""
     last = entry.pieces[-1] if entry.pieces else None
-    if last is None or (last.kind is not K.PLAIN and (last.kind is not K.NOTE or not is_cued(last.text, WAY_BEHIND))):
+    if last is None or last.kind not in OF_CONTENT or (last.kind is K.NOTE and not is_cued(last.text, WAY_BEHIND)):
+        return said
+    if last.kind is K.VARIANT and said != entry.names:
         return said
     behind = told_behind(entry, catalogue)
     return behind if behind and _agree(behind, entry, catalogue) else said

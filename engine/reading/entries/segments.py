@@ -27,7 +27,7 @@ from engine.reading.entries.shared_entries import (
     share_same,
 )
 from engine.reading.entries.shared_sets import counts_ahead, without_count_ahead
-from engine.reading.entries.ways import named_so, words_of
+from engine.reading.entries.ways import named_closer, words_of
 from engine.reading.marks.warmed_up import tells_what_was_done
 from engine.reading.words.clauses import Clause, clause_of, clauses
 from engine.reading.words.kinds import K
@@ -314,7 +314,7 @@ class Segmenter:
         current = self.current
         if current is None or not current.has_numbers or not current.names:
             return False
-        closer = named_so(again, current.phrase, current.names)
+        closer = named_closer(again, current.phrase, current.names)
         if not closer or not set(words_of(again.text)).isdisjoint(words_of(current.names[0])[-1:]):
             return False
         if set(closer).isdisjoint(current.names):

@@ -51,7 +51,7 @@ def told_behind(entry: Entry, catalogue: Catalogue) -> tuple[ExerciseName, ...]:
         return ()
     while told:
         owners = _known_so(" ".join([piece.text for piece in told]), entry, catalogue)
-        if owners or told[0].kind is K.PLAIN or told[0].kind is K.NOTE:
+        if owners or told[0].kind in OF_CONTENT:
             return owners
         told = told[1:]
     return ()
@@ -70,9 +70,13 @@ def _known_so(way: str, entry: Entry, catalogue: Catalogue) -> tuple[ExerciseNam
 def _words_behind(pieces: list[Piece]) -> int:
     """The place where the words at the end begin, without articles; 0 where there are none, or too many."""
     start = len(pieces)
-    while start and pieces[start - 1].kind in WORDS and is_one_word(pieces[start - 1]):
+    while start and (pieces[start - 1].kind is K.VARIANT or _is_a_word(pieces[start - 1])):
         start -= 1
     return start if 1 < start < len(pieces) <= start + MOST_WORDS_OF_A_WAY else 0
+
+
+def _is_a_word(piece: Piece) -> bool:
+    return piece.kind in WORDS and is_one_word(piece)
 
 
 def _counts_groups(pieces: list[Piece]) -> int:
@@ -84,6 +88,7 @@ def _counts_groups(pieces: list[Piece]) -> int:
 
 MOST_WORDS_OF_A_WAY = 3
 WORDS = frozenset((K.PLAIN, K.NOTE, K.FILLER, K.WITH, K.OF, K.NOT_DATE, K.FOR, K.AND))
+OF_CONTENT = frozenset((K.PLAIN, K.NOTE, K.VARIANT))
 AHEAD_OF_A_WAY = frozenset((K.NUMBER, K.COMMA, K.KG, K.LB))
 WORN, WAY_BEHIND = frozenset(("worn",)), frozenset(("waybehind",))
 """What is on the lifter; remarks that are ways, where a lift is known by them: "box", "close grip"."""

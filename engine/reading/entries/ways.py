@@ -117,6 +117,14 @@ def named_so(way: Piece, phrase: str, lifts: Sequence[ExerciseName]) -> tuple[Ex
     return alike or tuple(name for name in way.names if name in owners)
 
 
+def named_closer(way: Piece, phrase: str, lifts: Sequence[ExerciseName]) -> tuple[ExerciseName, ...]:
+    """The same, or the lifts known by both together where the way names lifts of that movement by itself: "press banca
+    3x5 80 inclinado", and no "bench 3x8 60, dips".
+    """
+    closer = named_so(way, phrase, lifts)
+    return closer or (together(phrase, way.text, all_lifts()) if moved_alike(lifts, way.names, all_lifts()) else ())
+
+
 def words_of(name: str) -> list[str]:
     return name.replace("-", " ").split()
 

@@ -17,6 +17,11 @@ bench 3x5 80 floor => floor press 3×5 at 80 kg
 bench 3x5 80 narrow => close-grip bench press 3×5 at 80 kg
 lat pulldown 3x10 50 close grip => close-grip lat pulldown 3×10 at 50 kg
 ohp 3x5 50 seated => seated barbell overhead press 3×5 at 50 kg
+press banca 3x8 60 agarre cerrado => close-grip bench press 3×8 at 60 kg
+développé couché 3x8 60 prise serrée => close-grip bench press 3×8 at 60 kg
+panca 3x8 60 presa stretta => close-grip bench press 3×8 at 60 kg
+жим лежа 3x8 60 узким хватом => close-grip bench press 3×8 at 60 kg
+bench 3x8 60, dips => barbell bench press 3×8 at 60 kg
 kniebeuge 3x5 100 auf box => box squat 3×5 at 100 kg
 bankdrücken 3x5 80 eng => close-grip bench press 3×5 at 80 kg
 sentadilla 3x5 100 al cajón => box squat 3×5 at 100 kg
@@ -36,3 +41,7 @@ squat 80x5, 90x5, felt ok => barbell back squat 5 at 80 kg, 5 at 90 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD))
 def test_words_behind_the_sets_may_tell_the_lift(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+def test_a_slope_behind_the_sets_is_of_the_lift() -> None:
+    assert said("press banca 3x5 80 inclinado").startswith("ask: incline barbell bench press 3×5 at 80 kg")
