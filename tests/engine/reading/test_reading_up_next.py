@@ -37,6 +37,13 @@ wyciskanie leżąc 3x8 65 następne => no sets
 wyciskanie leżąc 3x8 65 jako następne => no sets
 жим лежа 3x8 65 следующий => no sets
 жим лежа 3x8 65 на очереди => no sets
+bankdrücken 3x8 65 folgt => no sets
+press banca 3x8 65 falta => no sets
+développé couché 3x8 65 arrive => no sets
+panca piana 3x8 65 manca => no sets
+bänkpress 3x8 65 kommer => no sets
+bench 3x8 65 next workout => no sets
+supino 3x8 65 falta força => barbell bench press 3×8 at 65 kg
 bench 3x8 65 next time 70 => barbell bench press 3×8 at 65 kg
 bench 80x5 next to the window => barbell bench press 5 at 80 kg
 next bench 3x8 65 => barbell bench press 3×8 at 65 kg
@@ -57,6 +64,8 @@ def test_what_is_announced_is_no_set(text, context, meant) -> None:
     [
         "bench 3x8 65 after this",
         "bench 3x8 65 in a bit",
+        "bench 3x8 65 if time",
+        "bankdrücken 3x8 65 wenn zeit",
         "bankdrücken 3x8 65 danach",
         "bankdrücken 3x8 65 gleich",
         "press banca 3x8 65 luego",
