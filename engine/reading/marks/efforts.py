@@ -217,7 +217,8 @@ def _says_left_in(pieces: list[Piece], at: int) -> bool:
 
 def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "could have done 2 more", "me quedaban 2", "dejé 2 en reserva"; and not "hade 3x8"."""
-    number, end = pieces[at + 1] if at + 1 < len(pieces) else None, at + 2
+    lead = at + 1 + (kind_at(pieces, at + 1) in FURTHER and is_amount(pieces, at + 2))  # "aguentava mais 2"
+    number, end = pieces[lead] if lead < len(pieces) else None, lead + 1
     if number is None and _counts_reps_left(out):
         return _reserve(pieces, at, out)  # "2 reps sobrando"
     if number is not None and number.kind is K.ANOTHER and number.text == "one":
@@ -247,6 +248,9 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
 
 LEADING_ON = AHEAD_OF_ALL | {K.OF, K.COMMA, K.DASH, K.OPEN}
 BY_ITSELF = {ONLY_POSSIBLE: K.NEVER, WITH_ITS_NUMBER: K.PLAIN}
+
+
+FURTHER = frozenset((K.MORE, K.ANOTHER, K.EXTRA))
 
 
 def _is_told_behind(pieces: list[Piece], at: int, out: list[Piece]) -> bool:

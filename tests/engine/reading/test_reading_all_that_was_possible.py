@@ -53,6 +53,11 @@ bankdrücken 80x8 hatte noch 2 drauf => barbell bench press 8 at 80 kg 2 in rese
 bankdrücken 80x5 da gingen noch 2 => barbell bench press 5 at 80 kg 2 in reserve
 bench 80x5 could have done 2 more => barbell bench press 5 at 80 kg 2 in reserve
 press banca 80x5 daba para 2 más => barbell bench press 5 at 80 kg 2 in reserve
+développé couché 80x5 deux de plus possibles => barbell bench press 5 at 80 kg 2 in reserve
+bench 80x5 2 more possible => barbell bench press 5 at 80 kg 2 in reserve
+supino 80x5 aguentava mais 2 => barbell bench press 5 at 80 kg 2 in reserve
+panca piana 80x5 ne avevo altre 2 => barbell bench press 5 at 80 kg 2 in reserve
+жим лежа 80x5 смог бы ещё 2 => barbell bench press 5 at 80 kg 2 in reserve
 squat 100x5 was good for a pr => barbell back squat 5 at 100 kg
 bankdrücken 80x8 hätte 10 geschafft, rdl 3x5 90 => barbell bench press 8 at 80 kg; romanian deadlift 3×5 at 90 kg
 """
