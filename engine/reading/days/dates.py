@@ -80,8 +80,8 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
             found = Doubted(_by_word(pieces, at, now.date() if now is not None else None)), at + 1
         day, end = found
         out += pieces[behind:at]
-        if out and out[-1].kind is K.LAST and pieces[at].kind is not K.YESTERDAY and pieces[at].kind is not K.TODAY:
-            out.pop()  # "last monday"
+        if out and _belongs_to_a_day(out[-1], pieces, at):
+            out.pop()
         out.append(as_day(pieces[at], day, now, pieces[end - 1].end))
         behind = seen = end
     if not behind:
@@ -90,16 +90,32 @@ def with_dates(pieces: list[Piece], now: datetime | None, unit: Unit) -> list[Pi
     return with_days_apart(in_turn(out, now.date()), now.date()) if now is not None else out
 
 
+def _belongs_to_a_day(before: Piece, pieces: list[Piece], at: int) -> bool:
+    """ "last monday", "il 20 novembre"."""
+    if before.kind is K.LAST:
+        return pieces[at].kind is not K.YESTERDAY and pieces[at].kind is not K.TODAY
+    return at > 0 and before is pieces[at - 1] and _is_of_two_senses(pieces, at)
+
+
 def _may_be_date(pieces: list[Piece], at: int, anchored: bool) -> bool:
     piece = pieces[at]
     if piece.kind is K.ORDINAL:
         in_figures = piece.text[:1].isdigit() and is_one_word(piece)  # not "2nd set"
-        if in_figures and _is_of_a_month(pieces, at):
+        if in_figures and (_is_of_a_month(pieces, at) or _stands_behind_sets(pieces, at)):
             return True
         return (in_figures and (anchored or _said_on(pieces, at))) or (anchored and _weekday_at(pieces, at) is not None)
     if piece.kind is not K.NUMBER:
         return piece.kind in DATE_KINDS
     return anchored or len(piece.text) == 4 or _said_on(pieces, at) or stands_apart(pieces, at)
+
+
+def _stands_behind_sets(pieces: list[Piece], at: int) -> bool:
+    """ "squat 3x5 100 20th": more than sets or lifts are counted to."""
+    return pieces[at].told > MOST_PLACES and kind_at(pieces, at - 1) is K.NUMBER and ends_here(pieces, at + 1)
+
+
+MOST_PLACES = 10
+"""Sets and lifts that are told by their place. Common practice, no source."""
 
 
 def _is_of_a_month(pieces: list[Piece], at: int) -> bool:
@@ -112,7 +128,13 @@ def _said_on(pieces: list[Piece], at: int) -> bool:
     """ "on 12/03", "on 1 march 1990": an "on" stands before it."""
     if at > 0 and pieces[at - 1].kind is K.OPEN:
         return at + 1 < len(pieces) and K.MONTH in (pieces[at].kind, pieces[at + 1].kind)
-    return at > 0 and pieces[at - 1].kind in (K.FILLER, K.OF) and is_cued(pieces[at - 1].text, ON_A_DAY)
+    linked = at > 0 and (pieces[at - 1].kind in (K.FILLER, K.OF) or _is_of_two_senses(pieces, at))
+    return linked and is_cued(pieces[at - 1].text, ON_A_DAY)
+
+
+def _is_of_two_senses(pieces: list[Piece], at: int) -> bool:
+    """ "il 20 novembre", "op 20 november": words of other senses that lead to a day of a month."""
+    return pieces[at - 1].kind in (K.OTHERS, K.WITH) and kind_at(pieces, at + 1) is K.MONTH
 
 
 def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anchored: bool) -> Found | None:
@@ -255,7 +277,8 @@ def _of_this_month(pieces: list[Piece], at: int, today: date | None) -> Found | 
     said_on = any(piece.text == "on" for piece in pieces[max(at - 2, 0) : at])
     if (day > MOST_SETS_PLACED and is_a_day_amid(pieces, at)) or is_plainly_a_day(pieces, at):
         return (latest_of_month(day, today) or NO_DAY if today else None), end  # "squat 3x5 100 on the 12th"
-    if may_be_a_day(pieces, at, day):
+    heads = day > MOST_PLACES and at == 0 and kind_at(pieces, at + 1) is K.NAME  # "20th squat 3x5 100"
+    if heads or _stands_behind_sets(pieces, at) or may_be_a_day(pieces, at, day):
         return Doubted(latest_of_month(day, today) if today else None), end
     parted = ahead > end or said_on
     if not parted or [piece.kind for piece in pieces[ahead : ahead + 1]] != [K.NAME]:

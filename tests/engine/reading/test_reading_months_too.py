@@ -42,3 +42,19 @@ bench 80x5, 60x8 dec => barbell bench press 5 at 80 kg; decline barbell bench pr
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD))
 def test_a_day_of_a_month_is_no_lift(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+BEHIND = f"""
+squat 3x5 100 il 20 febbraio => {SQUAT} on 2025-02-20
+squat 3x5 100 op 20 februari => {SQUAT} on 2025-02-20
+squat 3x5 100 le 20 février => {SQUAT} on 2025-02-20
+squat 3x5 100 2 days back => {SQUAT} on 2025-03-12
+squat 3x5 100 12th => ask: {SQUAT}
+12th squat 3x5 100 => ask: {SQUAT}
+1st squat 3x5 100 => {SQUAT}
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(BEHIND))
+def test_a_day_behind_the_sets_is_read_or_asked_about(text, context, meant) -> None:
+    assert said(text, context) == meant
