@@ -37,6 +37,7 @@ def counted(told: Told) -> Correction | None:
         return _so_many_of_both(told, part, int(number.value))
     to_so_many = _sets_changed_to(told, number)
     fewer = only and number.role is Role.BARE and 1 <= number.value < len(group_of(told, part))
+    fewer = fewer and not _is_a_place(told, number)
     if not fewer and number.role is not Role.SETS and not to_so_many:
         return None
     return told.correction() if set_count(told, part, int(number.value)) else None
@@ -92,6 +93,12 @@ def _sets_changed_to(told: Told, number: Piece) -> bool:
     several = last is not None and last.kind is K.SETS and last.text.endswith("s") and number.role is Role.BARE
     blamed = told.slipped and (bool(wrong) or K.COMMA in [piece.kind for piece in ahead])
     return several and (told.starts("make") > 0 or blamed)
+
+
+def _is_a_place(told: Told, number: Piece) -> bool:
+    """ "set 1 was just the bar": which set, and not how many; "sets only 2" counts them."""
+    at = told.pieces.index(number)
+    return at > 0 and told.pieces[at - 1].kind is K.SETS
 
 
 BESIDE_A_COUNT = frozenset((K.FILLER, K.COMMA, K.STOP, K.DASH, K.COLON))

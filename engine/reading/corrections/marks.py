@@ -107,9 +107,9 @@ def _of_a_pair(told: Told) -> Correction | None:
 def _of_one_rep(told: Told) -> Correction | None:
     """ "missed the 5th on that": the rep behind those that were made, of one set of so many."""
     reps = [piece.told for piece in told.pieces if piece.kind is K.ORDINAL]
-    if not reps and _is_of_the_last_rep(told):
-        latest = told.context.recent[-1]
-        if latest.done.missed or latest.done.seconds is not None or latest.done.reps < 1:
+    if _is_of_the_last_rep(told):
+        latest = _set_of_the_rep(told)
+        if latest is None or latest.done.missed or latest.done.seconds is not None or latest.done.reps < 1:
             return None
         told.set_to(latest, replace(latest.done, reps=latest.done.reps - 1, missed=True))
         return told.correction()
@@ -126,6 +126,15 @@ def _of_one_rep(told: Told) -> Correction | None:
     return told.correction()
 
 
+def _set_of_the_rep(told: Told) -> SetRecord | None:
+    """The set that "the last rep of set 2" is of: the latest where none is told, None where it does not stand."""
+    at = next(at for at, piece in enumerate(told.pieces) if piece.kind is K.LAST)
+    part = part_told(told.pieces[at + 1 :], told.context)
+    if part.missing or len(part.places) > 1:
+        return None
+    return part.places[0] if part.places else told.context.recent[-1]
+
+
 def _is_of_the_last_rep(told: Told) -> bool:
     """ "missed the last rep": the last of those that were told; "last set, missed a rep" is of one behind them."""
     if K.MISS not in told.kinds() or not told.kinds() <= ABOUT_A_MISS:
@@ -133,8 +142,12 @@ def _is_of_the_last_rep(told: Told) -> bool:
     at = next((at for at, piece in enumerate(told.pieces) if piece.kind is K.LAST), None)
     if at is None:
         return False
-    behind = told.pieces[at + 1 : at + 2]
-    return any(map(_says_reps, told.pieces[at].text.split())) or any(piece.kind is K.REPS for piece in behind)
+    behind = [piece.kind for piece in told.pieces[at + 1 : at + 3]]
+    of_a_set = behind[:1] == [K.OF] and not PLACED.isdisjoint(behind[1:])  # "failed the last of set 2"
+    return of_a_set or any(map(_says_reps, told.pieces[at].text.split())) or behind[:1] == [K.REPS]
+
+
+PLACED = frozenset((K.SETS, K.ORDINAL, K.FIRST, K.MIDDLE))
 
 
 def _says_reps(word: str) -> bool:
@@ -142,7 +155,8 @@ def _says_reps(word: str) -> bool:
     return meaning is not None and meaning.kind is K.REPS
 
 
-ABOUT_A_MISS = frozenset((K.MISS, K.ORDINAL, K.FILLER, K.REPS, K.LAST, K.SETS, K.COMMA, K.STOP, K.OF))
+ABOUT_A_MISS = frozenset((K.MISS, K.ORDINAL, K.FILLER, K.REPS, K.LAST, K.FIRST, K.SETS, K.COMMA, K.STOP, K.OF,
+                          K.NUMBER))  # fmt: skip
 
 
 def _leaves_lighter_work(told: Told, clause: Sequence[Piece], part: Part) -> bool:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.amid_talk import renames
 from engine.reading.corrections.clauses import PLACES
 from engine.reading.corrections.marks import MARKS
@@ -19,17 +20,19 @@ from engine.reading.corrections.said_to_be import in_full, is_be
 from engine.reading.corrections.so_many import is_both
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.latest_sets import latest_of_it, run_of_it
-from engine.reading.prepare import Prepared
+from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction
-from engine.reading.words.cues import any_cued
+from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import spoken_words
 from engine.reading.words.pieces import Role
+from engine.values.effort import TOP_OF_SCALE
 from engine.values.sets import SetRecord
 
 OWN_SUBJECT = PLACES | {K.NAME, K.REMAINING, K.TIMES, K.QUESTION}
 VALUES, DAYS = MARKS | {K.NUMBER}, DATE_KINDS | {K.DATE}
 PLURALS, SINGULARS = frozenset(("those", "were")), frozenset(("was", "is"))
+REST, RATED = frozenset(("remaining",)), frozenset((K.RPE, K.RIR, K.EFFORT, K.RESERVE))
 PAIR, PRONOUN_AND_VERB = 2, 2
 
 
@@ -39,10 +42,12 @@ class OpenWhich(Exception):
 
 def pointing_back(clause: Prepared, before: Correction | None, context: Context) -> Context | None:
     """The sets that the clause before put right, alone; None where this clause is not of those."""
-    if before is None or not before.changed or not _points_at_nothing(clause):
+    if before is None or not before.changed:
         return None
     ids = {record.id for record, _ in before.changed}
     sets = [record for record in context.recent if record.id in ids]
+    if not _points_at_nothing(clause):
+        return None
     if not sets or ids == {record.id for record in _meant_by_itself(context, sets)}:
         return None
     if not _tells_a_value(clause):
@@ -50,6 +55,32 @@ def pointing_back(clause: Prepared, before: Correction | None, context: Context)
     if _is_of_more(clause, sets):
         return None
     return replace(context, recent=tuple(replace(record, message=sets[-1].message) for record in sets))
+
+
+def tells_of_the_rest(clause: Prepared) -> bool:
+    """ "the rest were rpe 8": those that no clause before spoke of; a bare "the rest 8" is of what those were."""
+    if not any_cued([word for word, _ in spoken_words(clause.tokens)], REST):
+        return False
+    said = any(map(is_be, in_full(clause))) or not clause.told.isdisjoint(RATED)
+    return said and not clause.told.isdisjoint(VALUES | RATED) and clause.told.isdisjoint(DAYS | {K.TIMES})
+
+
+def of_the_rest(
+    clause: Prepared, ahead: Prepared, before: Sequence[Correction], context: Context, catalogue: Catalogue
+) -> tuple[Prepared, Context] | None:
+    """What is told of the rest, without the words for it, and the other sets of the lift and the day, alone."""
+    changed = [record for found in before for record, _ in found.changed]
+    if not changed or not tells_of_the_rest(clause):
+        return None
+    rated = not ahead.told.isdisjoint(RATED) and clause.told.isdisjoint(RATED)
+    if rated and any(piece.kind is K.NUMBER and piece.value <= TOP_OF_SCALE for piece in clause.spoken):
+        return None  # "last was rpe 9, the rest were 8": efforts, too
+    ids, last = {record.id for record in changed}, changed[-1]
+    alike = [one for one in context.recent if one.done.exercise == last.done.exercise and one.on == last.on]
+    others = tuple(replace(one, message=last.message) for one in alike if one.id not in ids)
+    said = next(token.end for word, token in spoken_words(clause.tokens) if is_cued(word, REST))
+    told = prepare(clause.cleaned[said:].strip(), context, catalogue)
+    return (told, replace(context, recent=others)) if others else None
 
 
 def leaves_open(

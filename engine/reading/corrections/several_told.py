@@ -22,7 +22,13 @@ from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.deletes import WEAK
 from engine.reading.corrections.nothing_changed import unclear
 from engine.reading.corrections.parts import MOST_PARTS, is_all
-from engine.reading.corrections.pointing_back import OpenWhich, leaves_open, pointing_back
+from engine.reading.corrections.pointing_back import (
+    OpenWhich,
+    leaves_open,
+    of_the_rest,
+    pointing_back,
+    tells_of_the_rest,
+)
 from engine.reading.corrections.said_to_be import in_full, is_be
 from engine.reading.corrections.told_instead import slips_ahead, taken_back
 from engine.reading.corrections.values_tied import RATED, is_an_effort, with_values_tied
@@ -80,8 +86,12 @@ def _all_of(
         found = _one_by_one(told, context, catalogue, alone)
     except OpenWhich:
         return unclear(prepared)
-    if found is None and is_an_effort(told[0]) and all(map(_is_a_place_with_its_number, told[1:])):
-        return unclear(prepared)  # "rpe 8, last set 5" behind one set
+    if (
+        found is None
+        and (is_an_effort(told[0]) or _counts_sets(told[0]))
+        and all(map(_is_a_place_with_its_number, told[1:]))
+    ):
+        return unclear(prepared)  # "rpe 8, last set 5" behind one set, "4 sets, last one 6"
     return found
 
 
@@ -89,9 +99,12 @@ def _said(prepared: Prepared) -> int:
     """How many things are put right, as far as single words tell it: a slip ahead of a number puts one right."""
     said = _words_that_say_so(prepared) + _takes_away(prepared)
     said += K.NUMBER in prepared.told and (bool(slips_ahead(prepared)) or _asks_to_be_made(prepared))
+    said += tells_of_the_rest(prepared)
     if not prepared.told.isdisjoint(PLACES):
         said += not prepared.told.isdisjoint(DENYING)
         said += FEWEST * (prepared.spoken[0].kind in RATED)  # "rpe 8, last set 5 reps"
+        said += FEWEST * (K.NAME not in prepared.told and _counts_sets(prepared))  # "did 4 sets, last one 6"
+        said += K.TIMES in prepared.told and K.NAME not in prepared.told  # "it was 4x8, last one 6"
     return said
 
 
@@ -115,6 +128,8 @@ def begins_with_a_place(prepared: Prepared, context: Context, catalogue: Catalog
     """Whether what stands ahead of a cut puts one set right by itself: "last was 4, and dieser was rpe 9". Then it
     is no set more, whatever the words behind are.
     """
+    if _is_of_a_numbered_set(prepared):
+        return True
     if prepared.told.isdisjoint(PLACES) or not _has_joints(prepared) or not _words_that_say_so(prepared):
         return False
     for first, *_ in _cut(prepared, context, catalogue):
@@ -122,6 +137,14 @@ def begins_with_a_place(prepared: Prepared, context: Context, catalogue: Catalog
         if told and isinstance(alone(first, context, catalogue), Correction):
             return True
     return False
+
+
+def _is_of_a_numbered_set(prepared: Prepared) -> bool:
+    """ "set 1 was just the bar", "set 2 only half reps": of that set, and no set of one rep."""
+    pieces = in_full(prepared)
+    numbered = [piece.kind for piece in pieces[:2]] == [K.SETS, K.NUMBER] and pieces[1].role is Role.BARE
+    said = any(piece.kind is K.ONLY or is_be(piece) for piece in pieces[2:])
+    return numbered and said and K.NUMBER not in [piece.kind for piece in pieces[2:]]
 
 
 def _says_so(told: Prepared) -> bool:
@@ -137,13 +160,25 @@ def _asks_to_be_made(told: Prepared) -> bool:
 def _all_say_so(told: Sequence[Prepared]) -> bool:
     """Whether each clause puts something right; "last 3" does, beside one that counts: "5 sets not 4, last 3"."""
     counted = any(K.NUMBER in one.told and not one.told.isdisjoint(DENYING) for one in told)
-    placed = counted or is_an_effort(told[0])
+    placed = counted or is_an_effort(told[0]) or _counts_alone(told[0]) or _restates(told[0])
     return all(
         _says_so(one)
+        or (at > 0 and tells_of_the_rest(one))
         or (placed and _is_a_place_with_its_number(one))
-        or (at == 0 and (is_an_effort(one) or _is_slipped(one)))
+        or (at == 0 and (is_an_effort(one) or _is_slipped(one) or _counts_alone(one)))
         for at, one in enumerate(told)
     )
+
+
+def _restates(told: Prepared) -> bool:
+    """ "it was 4x8", "sorry 4x8"."""
+    return K.TIMES in told.told and (any(map(is_be, in_full(told))) or bool(slips_ahead(told)))
+
+
+def _counts_alone(told: Prepared) -> bool:
+    """ "did 4 sets"; "4 sets of 8 at 50" tells sets of its own."""
+    numbers = sum(piece.kind is K.NUMBER for piece in told.spoken)
+    return numbers == 1 and _counts_sets(told) and told.told.isdisjoint((K.AT, K.WITH, K.ANOTHER, K.MORE))
 
 
 def _is_slipped(told: Prepared) -> bool:
@@ -151,7 +186,7 @@ def _is_slipped(told: Prepared) -> bool:
 
 
 def _is_a_place_with_its_number(told: Prepared) -> bool:
-    kinds = [piece.kind for piece in told.spoken if piece.kind not in (K.FILLER, K.SETS, K.THEN)]
+    kinds = [piece.kind for piece in told.spoken if piece.kind not in (K.FILLER, K.SETS, K.THEN, K.ONLY)]
     return len(kinds) == len((K.LAST, K.NUMBER)) and kinds[0] in PLACES and kinds[1] is K.NUMBER
 
 
@@ -334,8 +369,10 @@ def _one_by_one(
     found, apart = NOTHING, dict[int, Correction]()
     for at in sorted(range(len(clauses)), key=lambda at: _turn(clauses[at])):
         standing = replace(context, recent=as_left(context.recent, found))
-        meant = pointing_back(clauses[at], apart.get(at - 1), standing)
-        more = alone(clauses[at], meant or standing, catalogue)
+        ahead = [apart[place] for place in range(at) if place in apart]
+        rest = of_the_rest(clauses[at], clauses[at - 1], ahead, standing, catalogue)
+        meant = rest[1] if rest else pointing_back(clauses[at], apart.get(at - 1), standing)
+        more = alone(rest[0] if rest else clauses[at], meant or standing, catalogue)
         if not isinstance(more, Correction):
             return None
         if leaves_open(clauses[at], more, meant, before=clauses[at - 1], reached=apart.get(at - 1), context=standing):

@@ -15,11 +15,12 @@ from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.days_named import Named, day_named, without_lead
 from engine.reading.corrections.nothing_changed import unclear
 from engine.reading.corrections.said_to_be import is_be
-from engine.reading.corrections.values import sets_told_again
+from engine.reading.corrections.values import are_applied
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.kinds import K
+from engine.values.sets import SetRecord
 
 BESIDE_SETS = frozenset(
     (K.NUMBER, K.TIMES, K.KG, K.LB, K.REPS, K.SETS, K.AT, K.WITH, K.FOR, K.FILLER, K.NAME, K.COMMA, K.STOP)
@@ -35,7 +36,7 @@ def told_again_with_a_day(prepared: Prepared, context: Context, catalogue: Catal
     told = without_day(prepared, day, context, catalogue) if day is not None else None
     if day is None or told is None or not _puts_right(told):
         return None
-    moved = [record for record in sets_told_again(_without_verb(told)) if record.on != day.day]
+    moved = [record for record in _sets_told_again(_without_verb(told)) if record.on != day.day]
     if moved:
         return Correction(moved=tuple((record, day.day) for record in moved))
     of_it = K.NAME not in told.kinds() and any(map(is_be, told.pieces[:PRONOUN_AND_VERB]))
@@ -61,3 +62,12 @@ def without_day(prepared: Prepared, day: Named, context: Context, catalogue: Cat
     before = without_lead(prepared.cleaned[: day.start])
     text = before + " " * (day.end - len(before)) + prepared.cleaned[day.end :]
     return told_of(prepare(text, context, catalogue), context, catalogue)
+
+
+def _sets_told_again(told: Told) -> list[SetRecord]:
+    """The sets that these numbers tell just as they stand; none where they tell anything else."""
+    try:
+        same = are_applied(told) and told.correction() is None
+    except ValueError:  # a set that cannot be
+        return []
+    return [record for record, _ in told.changes.values()] if same else []

@@ -1,9 +1,11 @@
 """What the rules for one thing would take half of: it is asked about, and nothing is changed.
 
 told in part = effort ( cut | "but" ) place [ "was" ] NUMBER         "rpe 8 but the last was 10": reps, or an effort
+             | place effort ( cut | "and" ) place NUMBER             "first two rpe 7, last 9": the same
              | one set less, or more ( cut | "and" ) place NUMBER    "one less set and the last was 4"
              | SETS "were" "only" NUMBER ( cut | "and" ) place NUMBER
              | DELETE lift ( cut | "and" ) ADD lift whole set        "delete squat and add bench 80x4"
+             | PAIR ( cut | "and" ) place "was" NUMBER               "4x8, last was 6"
              | load SWAPPED                                          "the weights are swapped"
              | NUMBER "were" in a unit                               "2 were in pounds"
 """
@@ -29,13 +31,14 @@ OF_AN_EFFORT = RATED | {K.RESERVE_LEFT, K.NUMBER, K.FILLER}
 BESIDE_A_NUMBER = PLACING | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT, K.STOP, K.REPS}
 ONE_MORE, UNITS = frozenset((K.ANOTHER, K.MORE)), frozenset((K.KG, K.LB))
 FEWER, ADDS, LOADS, REPS = (frozenset((cue,)) for cue in ("fewer", "addsets", "loadword", "repword"))
+OF_A_PLACE = PLACING | {K.SETS}
 AN, TOP = frozenset(("an",)), 10
 
 
 def is_told_in_part(prepared: Prepared) -> bool:
     """Whether more is told than the rules for one correction take, or it is not clear of which number."""
     if K.TIMES in prepared.told:
-        return _deletes_and_adds(prepared)
+        return _deletes_and_adds(prepared) or _tells_a_pair_and_what_was(prepared)
     if not UNITS.isdisjoint(prepared.told) and _so_many_in_a_unit(prepared.spoken):
         return True
     if K.NUMBER not in prepared.told:
@@ -45,6 +48,8 @@ def is_told_in_part(prepared: Prepared) -> bool:
     ahead, behind = _at_the_joint(prepared.spoken)
     if not ahead or not behind:
         return False
+    if _goes_on_with_bare_numbers(ahead, behind):
+        return True
     if _places_a_number(behind):
         return _rates(ahead, behind) or _tells_how_many(ahead, prepared)
     return _places_a_number(ahead) and _counts_away_or_more(behind, prepared)
@@ -88,6 +93,24 @@ def _rates(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
     more = len(_numbers(ahead)) > 1 and not any(map(is_be, ahead))
     counted = more or number.role is Role.REPS
     return rated and not counted and number.value <= TOP
+
+
+def _goes_on_with_bare_numbers(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
+    """ "first two rpe 7, last 9", "first rpe 7, second 8, last 9": efforts as well, or reps."""
+    if OF_A_PLACE.isdisjoint([piece.kind for piece in ahead]) or OF_A_PLACE.isdisjoint(
+        [piece.kind for piece in behind]
+    ):
+        return False
+    if RATED.isdisjoint([piece.kind for piece in ahead]) or any(map(is_be, behind)):
+        return False
+    bare = [
+        piece for before, piece in pairwise([*ahead[-1:], *behind]) if _is_bare(piece) and before.kind is not K.SETS
+    ]
+    return RATED.isdisjoint([piece.kind for piece in behind]) and any(piece.value <= TOP for piece in bare)
+
+
+def _is_bare(piece: Piece) -> bool:
+    return piece.kind is K.NUMBER and piece.role is Role.BARE and not piece.spelled
 
 
 def _tells_how_many(ahead: Sequence[Piece], prepared: Prepared) -> bool:
@@ -137,3 +160,12 @@ def _deletes_and_adds(prepared: Prepared) -> bool:
     ahead, behind = _at_the_joint(prepared.spoken)
     adds = any(piece.kind is K.ADDED or is_cued(piece.text, ADDS) for piece in behind[:2])
     return adds and any(piece.kind is K.NAME for piece in ahead)
+
+
+def _tells_a_pair_and_what_was(prepared: Prepared) -> bool:
+    """ "4x8, last was 6": those that stand, or as many more."""
+    if prepared.told.isdisjoint(PLACING):
+        return False
+    ahead, behind = _at_the_joint(prepared.spoken)
+    pair = [piece.kind for piece in ahead if piece.kind is not K.FILLER] == [K.NUMBER, K.TIMES, K.NUMBER]
+    return pair and not any(map(is_be, ahead)) and any(map(is_be, behind)) and _places_a_number(behind)

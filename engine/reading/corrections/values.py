@@ -37,26 +37,18 @@ MOST_PLAIN = 1
 
 def new_values(told: Told) -> Correction | None:
     """A new number for the latest set, for a part, or for each of several parts."""
-    return told.correction() if _are_applied(told) else None
+    return told.correction() if are_applied(told) else None
 
 
 def tells_what_stands(told: Told) -> bool:
     """ "it was 3x5" behind 3x5: what stands, told once more."""
     if K.TIMES not in told.kinds() or not any(map(is_be, told.pieces)):
         return False
-    return _are_applied(told) and told.correction() is None
+    return are_applied(told) and told.correction() is None
 
 
-def sets_told_again(told: Told) -> list[SetRecord]:
-    """The sets that these numbers tell just as they stand; none where they tell anything else."""
-    try:
-        same = _are_applied(told) and told.correction() is None
-    except ValueError:  # a set that cannot be
-        return []
-    return [record for record, _ in told.changes.values()] if same else []
-
-
-def _are_applied(told: Told) -> bool:
+def are_applied(told: Told) -> bool:
+    """Whether each clause's values could be put where it says."""
     return _may_correct(told) and all(_apply(told, clause) for clause in clauses(told.pieces))
 
 
@@ -244,7 +236,8 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     if from_to(told, clause, part, numbers):
         return True
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
-        return _apply_several(told, clause, part, numbers)
+        kinds = [piece for piece in marks if piece.kind in (K.DROP, K.WARMUP) and part.places]
+        return _apply_several(told, clause, part, numbers) and (not kinds or mark(told, kinds, part))
     if part.named_unknown:
         return False
     reached = _apply_one(told, clause, part, numbers[0])

@@ -20,7 +20,9 @@ LINKS = frozenset((K.OF, K.OUT_OF, K.SLASH))
 PLACES = frozenset((K.ORDINAL, K.FIRST, K.LAST))
 NUMBERED = frozenset((K.SETS, K.FIRST, K.LAST))
 """What a number may stand behind that tells which sets: "set 2 of 3", "first two of three"."""
-LITTLE = frozenset((K.FILLER, K.SETS))
+WORDS = frozenset((K.FILLER,))
+LITTLE = WORDS | {K.SETS}
+""" "The 3rd set of 3"; "of set 3" is another place."""
 COUNTING = frozenset((Role.BARE, Role.SETS))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.DASH, K.NOTE, K.FILLER, K.NAME))
 TELLING = frozenset((K.NUMBER, K.WITH, K.AT))
@@ -35,7 +37,7 @@ def with_places_counted(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         return pieces
     out: list[Piece] | None = None
     for at in reversed(places_in(LINKS, kinds_in_order(pieces))):
-        count = _past(pieces, at + 1, LITTLE, 1)
+        count = _past(pieces, at + 1, WORDS, 1)
         if not _is_count(pieces, count):
             continue
         place = _past(pieces, at - 1, LITTLE, -1)
@@ -55,7 +57,7 @@ def with_places_alone(pieces: list[Piece]) -> list[Piece]:
     """The pieces of a correction without the number of sets that each place is one of."""
     links = [at for at, piece in enumerate(pieces) if piece.kind in LINKS]
     for at in reversed(links):
-        count, place = _past(pieces, at + 1, LITTLE, 1), _past(pieces, at - 1, LITTLE, -1)
+        count, place = _past(pieces, at + 1, WORDS, 1), _past(pieces, at - 1, LITTLE, -1)
         if _is_count(pieces, count) and _is_counted_alone(pieces, place, at, count):
             pieces = [*pieces[:at], *pieces[count + 1 :]]
     return pieces

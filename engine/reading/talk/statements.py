@@ -87,7 +87,9 @@ POINTING = frozenset(("the", "that", "those"))
 
 def asks_or_waits(sentence: Sequence[Piece]) -> bool:
     """Whether the sentence asks which scheme is better, or asks to wait a second."""
-    return asks_which(sentence) or asks_to_wait(sentence)
+    if not sentence or sentence[0].kind is K.NAME:
+        return False
+    return asks_to_wait(sentence) if sentence[0].role is Role.SECONDS else asks_which(sentence)
 
 
 def asks_which(sentence: Sequence[Piece]) -> bool:
@@ -104,9 +106,7 @@ def asks_which(sentence: Sequence[Piece]) -> bool:
 
 def asks_to_wait(sentence: Sequence[Piece]) -> bool:
     """ "one sec, water": a second and words, and no set of it."""
-    first = sentence[0] if sentence else None
-    second = first is not None and first.role is Role.SECONDS and first.value == 1
-    return second and WORDS.issuperset([piece.kind for piece in sentence[1:]])
+    return sentence[0].value == 1 and WORDS.issuperset([piece.kind for piece in sentence[1:]])
 
 
 WORDS = frozenset((K.PLAIN, K.FILLER, K.NOTE, K.UNRELATED, K.COMMA, K.DASH, K.SETTING))
