@@ -20,6 +20,7 @@ from engine.reading.corrections.after_all import was_like
 from engine.reading.corrections.all_but import all_but_one
 from engine.reading.corrections.all_lifts import all_otherwise, leaves_open_which
 from engine.reading.corrections.amid_talk import amid_talk, without_gear
+from engine.reading.corrections.clauses import PLACES
 from engine.reading.corrections.confirming import tells_what_stands_already
 from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted
@@ -311,7 +312,7 @@ def _of_an_earlier_day(prepared: Prepared, context: Context, catalogue: Catalogu
     recent = tuple(one for one in context.recent if one.on == day.day)
     then = replace(told, context=replace(context, recent=recent))
     found = _reached_then(then) if recent else None
-    plain = _is_of_sets(told) and (not recent or deletes(told))
+    plain = (_is_of_sets(told) or _is_of_a_place(told)) and (not recent or deletes(told))
     return found or (unclear(prepared, NONE_THAT_DAY) if plain else None)
 
 
@@ -341,6 +342,17 @@ def _tells_what_was(told: Told, prepared: Prepared) -> bool:
 
 def _asks_away(told: Told) -> bool:
     return bool(told.words) and asks_away(told) and not told.kinds() & NOT_DELETED
+
+
+def _is_of_a_place(told: Told) -> bool:
+    """ "monday, last was 7": what one of the sets was, and none of that day."""
+    part = part_told(told.pieces, told.context)
+    plain = all(piece.kind in TELLING_A_PLACE or is_be(piece) for piece in told.pieces)
+    valued = any(piece not in part.used for piece in told.numbers())
+    return plain and valued and bool(part.places) and any(map(is_be, told.pieces))
+
+
+TELLING_A_PLACE = PLACES | {K.FILLER, K.NUMBER, K.COMMA, K.STOP, K.SETS, K.REPS, K.KG, K.LB}
 
 
 def _is_of_sets(told: Told) -> bool:

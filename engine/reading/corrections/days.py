@@ -163,7 +163,8 @@ def _is_also(piece: Piece, told: Told) -> bool:
 
 
 APART = frozenset((K.COMMA, K.DASH, K.STOP, K.OPEN))
-SAYING_MORE = frozenset((K.NUMBER, K.COUNT, K.NAME, K.NOT, K.NEVER, K.ONLY, K.EXCEPT, K.LAST, K.FIRST, K.ORDINAL,
+SAYING_MORE = frozenset((K.EFFORT, K.RPE, K.RIR, K.FAILURE, K.WARMUP,
+                         K.NUMBER, K.COUNT, K.NAME, K.NOT, K.NEVER, K.ONLY, K.EXCEPT, K.LAST, K.FIRST, K.ORDINAL,
                          K.FUTURE, K.DATE, *DATE_KINDS))  # fmt: skip
 
 

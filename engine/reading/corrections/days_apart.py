@@ -8,13 +8,12 @@ Each may move; what is told of one that does not is so already.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import date
 
 from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.days import ABOUT_DAYS, day_in_words, is_move_word
 from engine.reading.corrections.parts import part_told, sets_of
 from engine.reading.corrections.said_to_be import is_be
-from engine.reading.days.calendar_days import DAYS_OF_A_WEEK
 from engine.reading.values import Correction
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -63,7 +62,5 @@ def _moves(told: Told, clause: list[Piece]) -> list[tuple[SetRecord, date]] | No
     if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in others):
         return None
     sets: list[SetRecord] = part.places or sets_of(part, told.context)
-    on, today = day.day, told.context.now.date()
-    if day.returns and on == sets[-1].on == today:
-        on -= timedelta(days=DAYS_OF_A_WEEK)
+    on, today = day.day, told.context.now.date()  # a weekday that is today's says so, beside another day
     return [(one, on) for one in sets if one.on != on] if on <= today else None

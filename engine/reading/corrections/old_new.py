@@ -9,7 +9,7 @@ from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.counts import group_of, set_count
 from engine.reading.corrections.parts import Part, sets_of
 from engine.reading.corrections.restated import become, sets_read
-from engine.reading.latest_sets import last_message, latest_of_it
+from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
@@ -87,7 +87,9 @@ def _reaches(told: Told, part: Part) -> Iterator[list[SetRecord]]:
         return
     if part.named_unknown:
         return
-    yield last_message(told.context)
+    yield (
+        run_of_it(told.context) if told.plural and len(last_message(told.context)) == 1 else last_message(told.context)
+    )
     yield sets_of(Part(), told.context)
 
 

@@ -31,7 +31,13 @@ from engine.reading.corrections.pointing_back import (
 )
 from engine.reading.corrections.said_to_be import in_full, is_be
 from engine.reading.corrections.told_instead import slips_ahead, taken_back
-from engine.reading.corrections.values_tied import RATED, is_an_effort, with_values_tied
+from engine.reading.corrections.values_tied import (
+    RATED,
+    is_a_place_with_its_number,
+    is_an_effort,
+    places_of_two_lifts,
+    with_values_tied,
+)
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
@@ -89,7 +95,7 @@ def _all_of(
     if (
         found is None
         and (is_an_effort(told[0]) or _counts_sets(told[0]))
-        and all(map(_is_a_place_with_its_number, told[1:]))
+        and all(map(is_a_place_with_its_number, told[1:]))
     ):
         return unclear(prepared)  # "rpe 8, last set 5" behind one set, "4 sets, last one 6"
     return found
@@ -104,6 +110,7 @@ def _said(prepared: Prepared) -> int:
         said += not prepared.told.isdisjoint(DENYING)
         said += FEWEST * (prepared.spoken[0].kind in RATED)  # "rpe 8, last set 5 reps"
         said += FEWEST * (K.NAME not in prepared.told and _counts_sets(prepared))  # "did 4 sets, last one 6"
+        said += FEWEST * places_of_two_lifts(prepared)  # "last bench 6, last squat 4"
         said += K.TIMES in prepared.told and K.NAME not in prepared.told  # "it was 4x8, last one 6"
     return said
 
@@ -116,7 +123,7 @@ def is_half_told(found: Correction, prepared: Prepared, context: Context, catalo
         apart = [alone(one, context, catalogue) for one in told]
         changes = [one for one in apart if isinstance(one, Correction)]
         others = [one for one, change in zip(told, apart, strict=True) if not isinstance(change, Correction)]
-        if changes and any(map(_tells_more, others)):
+        if changes and any(_tells_more(one, away=_takes_away(told[0])) for one in others):
             return True
         whole = not others and all(map(_says_so, told))
         if any(_lacks(found, one) for one in changes if whole or _is_of_a_unit(one)):
@@ -160,11 +167,13 @@ def _asks_to_be_made(told: Prepared) -> bool:
 def _all_say_so(told: Sequence[Prepared]) -> bool:
     """Whether each clause puts something right; "last 3" does, beside one that counts: "5 sets not 4, last 3"."""
     counted = any(K.NUMBER in one.told and not one.told.isdisjoint(DENYING) for one in told)
+    if all(map(is_a_place_with_its_number, told)) and all(K.NAME in one.told for one in told):
+        return True
     placed = counted or is_an_effort(told[0]) or _counts_alone(told[0]) or _restates(told[0])
     return all(
         _says_so(one)
         or (at > 0 and tells_of_the_rest(one))
-        or (placed and _is_a_place_with_its_number(one))
+        or (placed and is_a_place_with_its_number(one))
         or (at == 0 and (is_an_effort(one) or _is_slipped(one) or _counts_alone(one)))
         for at, one in enumerate(told)
     )
@@ -185,17 +194,16 @@ def _is_slipped(told: Prepared) -> bool:
     return K.NUMBER in told.told and bool(slips_ahead(told))
 
 
-def _is_a_place_with_its_number(told: Prepared) -> bool:
-    kinds = [piece.kind for piece in told.spoken if piece.kind not in (K.FILLER, K.SETS, K.THEN, K.ONLY)]
-    return len(kinds) == len((K.LAST, K.NUMBER)) and kinds[0] in PLACES and kinds[1] is K.NUMBER
-
-
 def _has_joints(prepared: Prepared) -> bool:
     return not prepared.told.isdisjoint(CUTS) or any(map(_joins, prepared.spoken))
 
 
-def _tells_more(told: Prepared) -> bool:
-    """Whether the clause is of other sets, or of one more: "the rest were 75", "one more bench"."""
+def _tells_more(told: Prepared, *, away: bool) -> bool:
+    """Whether the clause is of other sets, or of one more: "the rest were 75", "one more bench", "and last bench" of
+    what is to go.
+    """
+    if away and K.NAME in told.told and not told.told.isdisjoint(PLACES) and K.NUMBER not in told.told:
+        return True
     words = [word for word, _ in spoken_words(told.tokens)]
     numbered = not told.told.isdisjoint((K.NUMBER, K.EFFORT)) and any_cued(words, REST) and any(map(is_be, told.spoken))
     return numbered or (K.ANOTHER in told.told and K.NAME in told.told)
@@ -280,7 +288,8 @@ def _head(told: Prepared) -> tuple[str, bool]:
     """The words that put right in the first clause, empty for none; and whether each clause names its own lift, as in
     "move the squat to tuesday and the row to friday".
     """
-    was = next((at for at in reversed(range(len(told.spoken))) if is_be(told.spoken[at])), None)
+    pieces = in_full(told)
+    was = next((at for at in reversed(range(len(pieces))) if is_be(pieces[at])), None)
     if was is not None:
         named = any(piece.kind is K.NAME for piece in told.spoken[:was])
         return "" if named else told.cleaned[: told.spoken[was].end], False

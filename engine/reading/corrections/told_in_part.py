@@ -22,7 +22,7 @@ from engine.reading.prepare import Prepared
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, kinds_of
 
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.AND, K.EXCEPT))
 ANDS = frozenset(("andword", "but"))
@@ -31,7 +31,7 @@ OF_AN_EFFORT = RATED | {K.RESERVE_LEFT, K.NUMBER, K.FILLER}
 BESIDE_A_NUMBER = PLACING | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT, K.STOP, K.REPS}
 ONE_MORE, UNITS = frozenset((K.ANOTHER, K.MORE)), frozenset((K.KG, K.LB))
 FEWER, ADDS, LOADS, REPS = (frozenset((cue,)) for cue in ("fewer", "addsets", "loadword", "repword"))
-OF_A_PLACE = PLACING | {K.SETS}
+OF_A_PLACE = PLACING | {K.SETS, K.NAME}
 AN, TOP = frozenset(("an",)), 10
 
 
@@ -43,7 +43,7 @@ def is_told_in_part(prepared: Prepared) -> bool:
         return True
     if K.NUMBER not in prepared.told:
         return _swaps_loads(prepared)
-    if K.SETS not in prepared.told and prepared.told.isdisjoint(PLACING):
+    if prepared.told.isdisjoint(OF_A_PLACE):
         return False
     ahead, behind = _at_the_joint(prepared.spoken)
     if not ahead or not behind:
@@ -97,16 +97,14 @@ def _rates(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
 
 def _goes_on_with_bare_numbers(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
     """ "first two rpe 7, last 9", "first rpe 7, second 8, last 9": efforts as well, or reps."""
-    if OF_A_PLACE.isdisjoint([piece.kind for piece in ahead]) or OF_A_PLACE.isdisjoint(
-        [piece.kind for piece in behind]
-    ):
+    first, then = kinds_of(ahead), kinds_of(behind)
+    if OF_A_PLACE.isdisjoint(first) or OF_A_PLACE.isdisjoint(then) or any(map(is_be, behind)):
         return False
-    if RATED.isdisjoint([piece.kind for piece in ahead]) or any(map(is_be, behind)):
-        return False
-    bare = [
-        piece for before, piece in pairwise([*ahead[-1:], *behind]) if _is_bare(piece) and before.kind is not K.SETS
-    ]
-    return RATED.isdisjoint([piece.kind for piece in behind]) and any(piece.value <= TOP for piece in bare)
+    if K.NAME in first and len(_numbers(ahead)) > 1:
+        return False  # "squat 100 5 5 rpe 8, bench 8"
+    told = pairwise([*ahead[-1:], *behind])
+    bare = [piece for before, piece in told if _is_bare(piece) and before.kind is not K.SETS]
+    return not RATED.isdisjoint(first) and RATED.isdisjoint(then) and any(piece.value <= TOP for piece in bare)
 
 
 def _is_bare(piece: Piece) -> bool:

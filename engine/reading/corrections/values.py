@@ -16,7 +16,7 @@ from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_
 from engine.reading.corrections.marks import mark, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.one_of_them import is_of_one_of_them
-from engine.reading.corrections.parts import THOSE, Part, part_told
+from engine.reading.corrections.parts import THOSE, Part, part_told, sets_of
 from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.said_to_be import is_be
@@ -157,9 +157,10 @@ def _is_pointed(told: Told) -> bool:
     several = several or K.REMAINING in told.kinds()
     behind = placed and first.kind in (K.NUMBER, K.ONLY, K.GOT) and any(map(_on_it, told.pieces))
     result = whole.named is not None and bool(whole.places) and bool(told.kinds() & {K.ONLY, K.GOT})
-    named = result or (whole.named is not None and bool(whole.places) and first.kind in (K.FIRST, K.ORDINAL, K.SETS))
+    led = (K.FIRST, K.ORDINAL, K.SETS, *((K.LAST,) if len(sets_of(whole, told.context)) > 1 else ()))
+    named = result or (whole.named is not None and bool(whole.places) and first.kind in led)
     fell_short = first.kind is K.LAST and bool(told.kinds() & {K.ONLY, K.GOT}) and (several_told or result)
-    behind = behind or _is_of_the_end(told, first, several=several_told)
+    behind = behind or _is_of_the_end(told, first, several=several_told or named)
     plain = all(
         piece.kind in POINTED or (named and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
         for at, piece in enumerate(told.pieces)
@@ -175,7 +176,7 @@ def _is_of_the_end(told: Told, first: Piece, *, several: bool) -> bool:
     announces = not several and (K.SETS in told.kinds() or any(map(_says_sets, first.text.split())))
     if first.kind is not K.LAST or announces or "rep" in first.text or K.GOT in told.kinds():
         return False
-    return len(told.numbers()) == 1 and len(run_of_it(told.context)) > 1
+    return len(told.numbers()) == 1 and (several or len(run_of_it(told.context)) > 1)
 
 
 def _says_sets(word: str) -> bool:

@@ -8,11 +8,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.clauses import PLACES
 from engine.reading.corrections.said_to_be import in_full, is_be
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Role
+from engine.reading.words.pieces import Role, kinds_in_order
 
 RATED = frozenset((K.RPE, K.RIR, K.EFFORT))
 TIES = frozenset((K.AT, K.WITH))
@@ -43,3 +44,20 @@ def _is_a_value(told: Prepared) -> bool:
         return False
     first = told.spoken[0]
     return first.kind in RATED | TIES or (first.kind is K.NUMBER and first.role in COUNTED)
+
+
+def is_a_place_with_its_number(told: Prepared) -> bool:
+    """ "last one 6", "last bench 6": nothing but which set, and its number."""
+    kinds = [piece.kind for piece in told.spoken if piece.kind not in BESIDE_A_PLACE]
+    return len(kinds) == len((K.LAST, K.NUMBER)) and kinds[0] in PLACES and kinds[1] is K.NUMBER
+
+
+TWO = 2
+BESIDE_A_PLACE = frozenset((K.FILLER, K.SETS, K.THEN, K.ONLY, K.NAME))
+
+
+def places_of_two_lifts(told: Prepared) -> bool:
+    """ "last bench 6, last squat 4"."""
+    kinds = kinds_in_order(told.spoken)
+    named = kinds.count(K.NAME) == TWO and K.TIMES not in kinds
+    return named and sum(kind in PLACES for kind in kinds) == TWO
