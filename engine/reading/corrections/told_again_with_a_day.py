@@ -37,6 +37,9 @@ def told_again_with_a_day(prepared: Prepared, context: Context, catalogue: Catal
     if day is None or told is None or not _puts_right(told):
         return None
     moved = [record for record in _sets_told_again(_without_verb(told)) if record.on != day.day]
+    verb = next((piece for piece in told.pieces if is_be(piece)), None)
+    if moved and verb is not None and day.start < verb.start:
+        return unclear(prepared)  # "sunday was 3x5 100" may tell of that day
     if moved:
         return Correction(moved=tuple((record, day.day) for record in moved))
     of_it = K.NAME not in told.kinds() and any(map(is_be, told.pieces[:PRONOUN_AND_VERB]))
