@@ -139,8 +139,8 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if len(spoken) > MOST_NAMES and kinds_in_order(spoken).count(K.NAME) > MOST_NAMES:
         return Prepared(cleaned, tokens, [], [])
     other = None
-    if lexer.comma_in_doubt:
-        again = Lexer(spelt, catalogue, context.taught, comma_is_decimal=True)
+    if lexer.in_doubt:
+        again = Lexer(spelt, catalogue, context.taught, lexer.comma_in_doubt, not lexer.comma_in_doubt)
         other = gathered(*_named(again, cleaned, catalogue, context.called), context)
     elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
         other = gathered(of_all, told | {K.NOTE}, context)

@@ -39,7 +39,12 @@ UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 class DecimalCommas(SpelledTimes):
     """The part of the walk over tokens that joins the digits of one number."""
 
+    in_doubt: bool = False
+    """The message may be read another way, too: by a comma, or by a number that may count things."""
     comma_in_doubt: bool = False
+    remark_at: int = -1
+    """The word that begins a remark right behind a number that it would say the unit of."""
+    remark_as: K = K.PLAIN
 
     def __init__(
         self,
@@ -47,11 +52,13 @@ class DecimalCommas(SpelledTimes):
         catalogue: Catalogue,
         taught: Mapping[str, ExerciseName],
         comma_is_decimal: bool = False,
+        words_are_remarks: bool = False,
     ) -> None:
         super().__init__(tokens)
         self.catalogue = catalogue
         self.taught = taught
         self.comma_is_decimal = comma_is_decimal
+        self.words_are_remarks = words_are_remarks
         self.out: list[Piece] = []
 
     def _signs_a_change(self, at: int, token: Token) -> bool:
@@ -222,7 +229,7 @@ class DecimalCommas(SpelledTimes):
         return any(one is None or one.loading in UNLOADED for one in known)
 
     def _doubtful(self) -> bool:
-        self.comma_in_doubt = True
+        self.in_doubt = self.comma_in_doubt = True
         return self.comma_is_decimal
 
     def _small_factor(self) -> bool:

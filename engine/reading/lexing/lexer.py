@@ -235,7 +235,7 @@ class Lexer(MarkedWords):
             owners, end, text = name
             self.out.append(name_piece(token, self.tokens[end - 1].end, text, owners))
             return end
-        if meaning is None:
+        if meaning is None or at == self.remark_at:
             if not self._is_side_with_reps(token):
                 self.out.append(self._unknown_word(at, token))
             return end

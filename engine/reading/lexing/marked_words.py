@@ -76,7 +76,7 @@ class MarkedWords(NumberSuffixes):
             named = after is not None and after.shape is Shape.WORD  # "a2 row 50x10", "a2) row 50x10"
             marked = word if word[1:].isdecimal() and not (named or self._numbers_sets(word)) else ""
         if not marked or not self._stands_in_a_list():
-            return word_piece(K.PLAIN, token, token.end, 0)
+            return word_piece(K.PLAIN if at != self.remark_at else self.remark_as, token, token.end, 0)
         return Piece(K.NUMBER, token.start, token.end, token.glued, marked, NOTHING, Role.UNREADABLE)
 
     def _stands_in_a_list(self) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from engine.reading.lexing.decimal_commas import DecimalCommas
+from engine.reading.lexing.things_counted import COUNTING_SETS, MAY_COUNT, PEOPLE, SPAN_OF_TIME, Counted, counted_by
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import Meaning
@@ -56,6 +57,10 @@ class NumberSuffixes(DecimalCommas):
             return piece._replace(role=Role.NOT_A_SET, end=after.end), at + 1
         kind = self._unit_behind(piece, at, after)
         if kind is None:
+            if SPAN in CUES_OF[after.text] and not self._is_told_since(at + 1):
+                self._counts_things(piece, at, SPAN_OF_TIME)
+            return piece, at
+        if kind in MAY_COUNT and not self._counts_things(piece, at, kind):
             return piece, at
         counted = _with_unit(piece, kind, after)
         if kind is K.MINUTES:
@@ -64,6 +69,41 @@ class NumberSuffixes(DecimalCommas):
             minutes = self._ends_with_minutes(at + 1)
             return counted._replace(end=self.tokens[at + minutes].end), at + 1 + minutes
         return counted, self._behind_second_unit(at + 1)
+
+    def _counts_things(self, piece: Piece, at: int, kind: K) -> bool:
+        """Whether the number is taken to count what the word behind it names."""
+        if kind in COUNTING_SETS and not self._begins_a_remark(at + 1):
+            return True
+        counted = counted_by(piece, self.tokens[at].text, kind, self.out, self.catalogue)
+        if counted is Counted.EITHER:
+            self.in_doubt = True
+        if counted is Counted.THINGS or (counted is Counted.EITHER and not self.words_are_remarks):
+            return True
+        if kind in MAY_COUNT or counted is Counted.EITHER:
+            self.remark_at = at
+            self.remark_as = K.NOTE if SPAN in CUES_OF[self.tokens[at].text] else K.PLAIN
+        return False
+
+    def _is_told_since(self, at: int) -> bool:
+        """ "8 8 7 days ago", "8 8 7 week 3": a day or a week, and none that was lived through."""
+        behind = self._token(at)
+        if behind is None or behind.shape is not Shape.WORD:
+            return behind is not None and behind.shape is Shape.NUMBER
+        return self._unit_of(behind) in (K.AGO, K.WEEKS_AGO)
+
+    def _begins_a_remark(self, at: int) -> bool:
+        """Whether words stand here to the end of the clause, and no number: "felt long", and not "at 60"."""
+        after = self._token(at)
+        if after is None or after.shape is not Shape.WORD or self._unit_of(after) in LEADING_ON:
+            return False
+        if KNOWN[after.text].first in self.catalogue.longest:
+            return False  # "3 sets squat"
+        for token in self.tokens[at : at + LONGEST_REMARK]:
+            if token.shape is Shape.LINE or token.text in ENDS_OF_A_TIME:
+                return True
+            if token.shape is Shape.NUMBER:
+                return False
+        return True
 
     def _is_heat(self, piece: Piece, at: int, after: Token) -> bool:
         """ "35c in here" is how warm it is; "40c8", "40c 8" is a slip of the x."""
@@ -86,7 +126,7 @@ class NumberSuffixes(DecimalCommas):
         if kind in WEIGHTS:
             longer = self._longer_phrase(plain, at + 1) if begins else None
             return None if longer is not None or self._equals_a_number(at) else kind
-        if self._is_of_no_set(piece, kind, at):
+        if self._is_of_no_set(piece, kind, at) or (kind is K.OTHERS and is_cued(after.text, PEOPLE)):
             return K.FAR
         if kind is K.BY and after.text not in CROSSWISE and not self._counts_behind(at + 1):
             kind = K.TIMES_WORD  # "80x8 3 mal"
@@ -262,6 +302,10 @@ class NumberSuffixes(DecimalCommas):
         return piece.value <= MOST_MINUTES and (behind is None or not behind.glued or behind.text in ENDS_OF_A_TIME)
 
 
+SPAN = "span"
+LEADING_ON = frozenset((K.OF, K.AT, K.WITH, K.FOR, K.EACH, K.REST, K.NAME, K.BODY, K.REPS, K.SETS, K.FAILURE, K.BAR))
+"""What goes on with the sets that a word counts."""
+LONGEST_REMARK = 8
 HALVED = frozenset((K.FAR, K.FILLER, K.NOTE, K.OF, K.UNRELATED, K.HEADING, K.PAIN, K.SORE, K.JOINT, K.MUSCLE))
 """What a lone half in front of it is a part of."""
 SECOND, TIMES_COUNTED = frozenset(("second",)), frozenset(("workout", "day", "week", "span", "notaset"))

@@ -26,10 +26,18 @@ def sets_before_a_question(pieces: Sequence[Piece]) -> tuple[list[Piece], Sequen
     first = first or _remark(pieces) or _last_words(pieces)
     ahead, behind = list(pieces[:first]), pieces[first:]
     kinds = [piece.kind for piece in ahead]
-    told = kinds[:1] == [K.NAME] and K.TIMES in kinds and NO_SETS_OF_HERS.isdisjoint(kinds)
+    told = kinds[:1] == [K.NAME] and NO_SETS_OF_HERS.isdisjoint(kinds) and (K.TIMES in kinds or _lists(kinds))
     whole = told and len([kind for kind in kinds if kind in COUNTED]) >= LEAST_OF_SETS and "or" not in _texts(ahead)
     asks = COUNTED.isdisjoint([piece.kind for piece in behind]) and K.NAME not in [piece.kind for piece in behind]
     return (ahead, behind) if whole and asks else ([], ())
+
+
+def _lists(kinds: Sequence[K]) -> bool:
+    """ "bench 60 8 8 7 wanted more": numbers and nothing else, behind which a wish begins."""
+    return LISTING.issuperset(kinds[1:])
+
+
+LISTING = frozenset((K.NUMBER, K.COMMA, K.SLASH, K.DASH))
 
 
 def _remark(pieces: Sequence[Piece]) -> int:
@@ -43,7 +51,7 @@ def _remark(pieces: Sequence[Piece]) -> int:
     return 0
 
 
-UNABLE = frozenset(("unable", "toomuch", "nearly"))
+UNABLE = frozenset(("unable", "toomuch", "nearly", "thinking"))
 WORDS = frozenset(
     (K.FILLER, K.NOTE, K.PLAIN, K.MORE, K.UNRELATED, K.MUSCLE, K.JOINT, K.PAIN, K.SORE, K.RESERVE_LEFT, K.ANOTHER)
 )
