@@ -25,8 +25,9 @@ def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
     """The outcome, or the question whether the sets are of the day that is told beside them."""
     if isinstance(outcome, Logged) and outcome.days and may_be_on_for_a_day(prepared.spoken):
         return _asked_which(outcome, prepared)
-    days = [prepared.pieces[at] for at in places_of(K.DATE, kinds_in_order(prepared.pieces))]
-    told = next((one for one in days if one.told == PERHAPS), None)
+    places = places_of(K.DATE, kinds_in_order(prepared.pieces))
+    days = [prepared.pieces[at] for at in places]
+    told = next((prepared.pieces[at] for at in places if _may_be_of_else(prepared.pieces, at)), None)
     if told is None or not isinstance(outcome, Logged | Asked):
         return outcome
     if outcome.on is None and (isinstance(outcome, Asked) or (not outcome.days and told.day is not None)):
@@ -39,6 +40,16 @@ def asked_if_that_day(outcome: Outcome, prepared: Prepared) -> Outcome:
         return Asked(question, (), Doubt.NUMBERS, "", None, outcome.note, outcome.pain, typed=day)
     question = f"Are these sets of {day}? {readings[0].label}. Nothing is saved yet."
     return Asked(question, readings, Doubt.DAY, "", outcome.on, outcome.note, outcome.pain, typed=day)
+
+
+def _may_be_of_else(pieces: list[Piece], at: int) -> bool:
+    """Whether the day may be of something else: it is marked so, or what is like such days stands behind it, "monday
+    blues".
+    """
+    return pieces[at].told == PERHAPS or (at + 1 < len(pieces) and MOOD in CUES_OF[pieces[at + 1].text])
+
+
+MOOD = "daymood"
 
 
 def _asked_which(logged: Logged, prepared: Prepared) -> Asked:

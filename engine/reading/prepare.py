@@ -262,7 +262,7 @@ def _with_equipment_told(pieces: list[Piece], kinds: set[K], catalogue: Catalogu
         pieces = without_equipment_taken(pieces)
     if K.LINE in kinds and pieces and pieces[0].kind in SPOKEN_OF:
         pieces = with_headed_equipment(pieces, catalogue)
-    return with_equipment(pieces, catalogue) if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds else pieces
+    return with_equipment(pieces, kinds, catalogue) if not kinds.isdisjoint(EQUIPMENT) or K.EACH in kinds else pieces
 
 
 def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -> list[Piece]:

@@ -14,6 +14,7 @@ from engine.reading.answers.and_more import Answerer, answered_and_more
 from engine.reading.answers.answering import Answering, settle, settled
 from engine.reading.answers.exercise import by_exercise, by_words, completed
 from engine.reading.answers.extent import by_extent
+from engine.reading.answers.load_left_out import load_left_out, number_left_out
 from engine.reading.answers.loads import load_in_doubt, may_be_of_the_open_set, puts_no_load_right
 from engine.reading.answers.numbers import by_effort_or_load, by_number, in_the_gap, restated
 from engine.reading.answers.one_by_one import one_by_one
@@ -106,7 +107,7 @@ def _chosen(told: Answering, words: tuple[str, ...]) -> Answer | None:
         Doubt.DAY,
     )  # a bare number is a set of the lift in hand
     only_yes = only_yes or told.asked.doubt is Doubt.MORE  # "it was 5x5" puts right those that stand
-    if puts_no_load_right(told) or leaves_it_open(told):
+    if (puts_no_load_right(told) and not number_left_out(told.asked)) or leaves_it_open(told):
         return StillOpen(told.asked, again=True)
     loads = told.asked.doubt in LOADS_IN_DOUBT and bool(told.asked.readings)
     for way in (_yes_or_no,) if only_yes else WAYS_OF_LOADS if loads else WAYS:
@@ -225,6 +226,7 @@ def _yes_or_no(told: Answering) -> Answer | None:
 
 WAYS: tuple[Callable[[Answering], Answer | None], ...] = (
     in_the_gap,
+    load_left_out,
     completed,
     by_extent,
     _yes_or_no,

@@ -49,7 +49,7 @@ def load_in_doubt(told: Answering) -> Answer | None:
         return None
     number = load_alone(told)
     sets = _at(told, number) if number is not None else _told_again(told) or _put_right(told)
-    return _checked(told, sets) if sets else None
+    return checked(told, sets) if sets else None
 
 
 def puts_no_load_right(told: Answering) -> bool:
@@ -127,16 +127,20 @@ def _is_somebodys(number: Piece, pieces: Sequence[Piece]) -> bool:
 
 def _is_the_load_put_right(told: Answering, number: Piece) -> bool:
     """ "160, too many zeros" to 1600, "100 lol one zero too many": one digit away, whatever is said beside it."""
+    doubtful = [one.load for one in told.asked.readings[0].sets if one.load is not None]
+    near = bool(doubtful) and is_digit_away(str(number.value), str(doubtful[0].amount))
+    return near and stands_beside_a_remark(told, number)
+
+
+def stands_beside_a_remark(told: Answering, number: Piece) -> bool:
+    """Whether what is said beside the number may be a remark, and nothing of sets, of somebody or of another load."""
     pieces = told.prepared.pieces
     if not NO_REMARK.isdisjoint(told.prepared.told) or told.heads_a_request():
         return False
-    if any(is_cued(piece.text, DOUBTING) for piece in pieces):
+    if any(is_cued(piece.text, DOUBTING) for piece in pieces) or _is_somebodys(number, told.prepared.spoken):
         return False
     own = _clause_of(pieces, pieces.index(number))
-    if any(piece.kind in COMPARING or is_cued(piece.text, COMPARED) for piece in own):
-        return False
-    doubtful = [one.load for one in told.asked.readings[0].sets if one.load is not None]
-    return bool(doubtful) and _is_digit_away(str(number.value), str(doubtful[0].amount))
+    return not any(piece.kind in COMPARING or is_cued(piece.text, COMPARED) for piece in own)
 
 
 def _clause_of(pieces: Sequence[Piece], at: int) -> Sequence[Piece]:
@@ -149,7 +153,7 @@ def _clause_of(pieces: Sequence[Piece], at: int) -> Sequence[Piece]:
     return pieces[start:end]
 
 
-def _is_digit_away(told: str, before: str) -> bool:
+def is_digit_away(told: str, before: str) -> bool:
     """Whether a load is another one with a digit left out, put in or changed, or its point forgotten: 62.5 for 625."""
     return told != before and OSA.distance(told, before, score_cutoff=1) <= 1
 
@@ -210,7 +214,7 @@ def _told_again(told: Answering) -> tuple[SetDone, ...]:
     return tuple(replace(one, load=doubtful) if one.load is None else one for one in outcome.sets)
 
 
-def _checked(told: Answering, sets: tuple[SetDone, ...]) -> Answer:
+def checked(told: Answering, sets: tuple[SetDone, ...]) -> Answer:
     """The sets where their load is likely, or is the one asked about said again; else the question is about them."""
     before = told.asked.readings[0]
     denied = any(piece.kind in (K.DENY, K.NOT) for piece in told.prepared.pieces)

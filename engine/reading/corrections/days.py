@@ -67,14 +67,22 @@ def moved(told: Told) -> Correction | None:
     rest = [*ahead, *_without_remark(told.pieces[found.end :], told)]
     pointed = _at_a_load(rest, told)
     rest = [piece for piece in rest if piece is not pointed]
-    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in _uncounted(rest)):
+    placed = _is_placed(told)
+    words = [piece for piece in _uncounted(rest) if not (placed and is_cued(piece.text, PLACING))]
+    if not all(piece.kind in ABOUT_DAYS or is_be(piece) or is_move_word(piece, told) for piece in words):
         return None
     if any(piece.kind is K.HEADING and piece.text not in OF_A_DAY and not _is_a_part_of(piece, told) for piece in rest):
         return None
     part = _part_of(rest, pointed, told)
     sets = [] if part.missing or part.named_unknown else _meant(told, part)
     day = found.day
-    if sets and found.returns and sets[-1].on != context.now.date() and context.plan and told.starts("move"):
+    if (
+        sets
+        and found.returns
+        and sets[-1].on != context.now.date()
+        and context.plan
+        and (placed or told.starts("move"))
+    ):
         return None  # rather today's session, to a day ahead
     if found.returns and sets and day == sets[-1].on == context.now.date():
         day -= timedelta(days=DAYS_OF_A_WEEK)
@@ -171,6 +179,8 @@ SAYING_MORE = frozenset((K.EFFORT, K.RPE, K.RIR, K.FAILURE, K.WARMUP,
 def _is_cued(told: Told) -> bool:
     if _asks(told) or (told.starts("move") and _goes_to_plan(told)) or _asks_for_all_of_today(told):
         return False
+    if _is_placed(told):
+        return True
     also = told.has("also") and K.NAME in told.kinds()  # "squats also yesterday"
     if told.has("mean") or (_names_a_past_day(told) and (_is_for_a_day(told.pieces) or any_cued(told.words, ASIDE))):
         return True  # "yesterday i mean", "for yesterday", "its for yesterday", "yesterday btw"
@@ -181,6 +191,15 @@ def _is_cued(told: Told) -> bool:
     if told.slipped or also or told.starts("move") or told.starts("make") or told.has("move"):
         return True
     return any(is_be(piece) for piece in told.pieces) or any(word in DEMONSTRATIVE for word in told.words)
+
+
+def _is_placed(told: Told) -> bool:
+    """ "put the chins on monday", "leg die Klimmzüge auf Montag": a lift and a day behind a word for putting."""
+    first = told.pieces[0].text.split()[0]
+    return is_cued(first, PLACING) and K.NAME in told.kinds() and day_in_words(told, told.pieces) is not None
+
+
+PLACING = frozenset(("placing", "underday"))
 
 
 def _is_for_a_day(pieces: Sequence[Piece]) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.entries.names import BARS, EQUIPMENT, of_equipment
+from engine.reading.marks.limbs_told_of import BEGINS_A_REMARK, with_limbs_told_of
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -12,8 +13,12 @@ from engine.values.ids import ExerciseName
 EACH_DUMBBELL = frozenset(("each dumbbell", "per dumbbell", "per db"))
 
 
-def with_equipment(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
-    """ "dumbbell bench": the equipment in front of a name is part of it, where such an exercise is known."""
+def with_equipment(pieces: list[Piece], kinds: set[K], catalogue: Catalogue) -> list[Piece]:
+    """ "dumbbell bench": the equipment in front of a name of the pieces, which are of these kinds, is part of it, where
+    such an exercise is known.
+    """
+    if K.EACH in kinds and not kinds.isdisjoint(BEGINS_A_REMARK):
+        pieces = with_limbs_told_of(pieces, catalogue)
     out: list[Piece] = []
     for piece in pieces:
         before = out[-1] if out else None

@@ -72,6 +72,8 @@ class NumberSuffixes(DecimalCommas):
 
     def _counts_things(self, piece: Piece, at: int, kind: K) -> bool:
         """Whether the number is taken to count what the word behind it names."""
+        if not self.out or self.out[-1].kind not in BEHIND_NUMBERS:
+            return True
         if kind in COUNTING_SETS and not self._begins_a_remark(at + 1):
             return True
         counted = counted_by(piece, self.tokens[at].text, kind, self.out, self.catalogue)
@@ -303,6 +305,7 @@ class NumberSuffixes(DecimalCommas):
 
 
 SPAN = "span"
+BEHIND_NUMBERS = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.SLASH))
 LEADING_ON = frozenset((K.OF, K.AT, K.WITH, K.FOR, K.EACH, K.REST, K.NAME, K.BODY, K.REPS, K.SETS, K.FAILURE, K.BAR))
 """What goes on with the sets that a word counts."""
 LONGEST_REMARK = 8

@@ -27,6 +27,8 @@ MOST_THINGS = 20
 MOST_HOURS = 24
 FEWEST_IN_DOUBT = 10
 """So few people, minutes or steps are no load of a lift. Common practice, no source."""
+HEAVIEST = 500
+"""More kilograms nobody takes for a load. Common practice, no source."""
 FEWEST_MINUTES = 3
 """Holds are told in fewer minutes. Common practice, no source."""
 COUNTING_SETS = frozenset((K.SETS, K.TIMES_WORD, K.REPS))
@@ -63,15 +65,21 @@ class Place(Enum):
 
 def counted_by(piece: Piece, word: str, kind: K, out: Sequence[Piece], catalogue: Catalogue) -> Counted:
     """What the number is that stands behind these pieces, with this word right behind it."""
-    place = _place_of(piece, out)
-    if place is None or piece.role is not Role.BARE or piece.value % 1:
+    place = _place_of(piece, out) if piece.role is Role.BARE else None
+    if place is None:
         return Counted.THINGS
+    if piece.value % 1:  # "3x8 62.5 people watching"
+        return Counted.OF_A_SET if is_cued(word, FEW_THINGS | PEOPLE) else Counted.THINGS
+    return _by_kind(piece, word, kind, place, out, _lift_of(out, catalogue))
+
+
+def _by_kind(piece: Piece, word: str, kind: K, place: Place, out: Sequence[Piece], lift: Exercise | None) -> Counted:
     if kind in COUNTING_SETS:
         return _of_sets(piece, kind, place, out)
     if kind is SPAN_OF_TIME:
         return _in_a_list(piece, out) if place is Place.LIST and _goes_on(out) else Counted.THINGS
-    few, many = is_cued(word, FEW_THINGS), is_cued(word, PEOPLE)
-    lift = _lift_of(out, catalogue)
+    walked = is_cued(word, DISTANCES) and (lift is None or lift.pattern in FOR_DISTANCE)
+    few, many = is_cued(word, FEW_THINGS) and not walked, is_cued(word, PEOPLE)
     match place:
         case Place.PAIR:
             return _in_a_pair(piece, word, kind, out[-2].value, few or many, lift)
@@ -107,7 +115,7 @@ def _of_sets(piece: Piece, kind: K, place: Place, out: Sequence[Piece]) -> Count
 def _as_a_load(piece: Piece, word: str, kind: K, few: bool, many: bool, lift: Exercise | None) -> Counted:
     if few:
         return Counted.OF_A_SET if piece.value > MOST_THINGS else Counted.THINGS
-    if piece.value <= FEWEST_IN_DOUBT or lift is None or lift.loading in UNLOADED:
+    if not FEWEST_IN_DOUBT < piece.value <= HEAVIEST or lift is None or lift.loading in UNLOADED:
         return Counted.THINGS
     if is_cued(word, HOURS):
         return Counted.EITHER if piece.value > MOST_HOURS else Counted.THINGS

@@ -135,7 +135,7 @@ def _is_a_limb_told_of(clause: list[Piece], at: int) -> bool:
     return worded and clause[at].kind is K.EACH and OF_SETS.isdisjoint(kinds_of(words))
 
 
-SPEAKING = frozenset(("was", "felt", "is"))
+SPEAKING = frozenset(("was", "were", "felt", "is"))
 DESCRIBING_A_LIMB = DESCRIBING | {K.WITH}
 """ "one side at a time"."""
 
@@ -148,7 +148,8 @@ def _may_count(number: Piece, before: Piece | None, thing: Piece) -> bool:
         return False
     if before is None:
         return thing.kind is K.PLAIN and not thing.text.endswith(PLURAL)  # "three coins" are no reps: talk
-    return before.kind is K.NUMBER and not before.spelled and thing.kind in COUNTED_PERHAPS
+    counted = thing.kind in COUNTED_PERHAPS or is_cued(thing.text, SPEAKING)  # "two were ugly"
+    return before.kind is K.NUMBER and not before.spelled and counted
 
 
 class Around(NamedTuple):

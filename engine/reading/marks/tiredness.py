@@ -7,7 +7,7 @@ from engine.reading.words.pieces import Piece, is_one_word
 
 DEAD = "dead"
 BEFORE_IT = frozenset((K.ASKS, K.FILLER, K.NOTE, K.MUSCLE, K.JOINT))
-FEELING = frozenset(("is", "are", "was", "were", "feel", "feels", "felt", "i'm", "im", "am", "so", "totally"))
+FEELING = frozenset(("is", "are", "was", "were", "feel", "feels", "felt", "went", "i'm", "im", "am", "so", "totally"))
 BEHIND_IT = frozenset((K.NOTE, K.PLAIN))
 
 
