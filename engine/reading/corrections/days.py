@@ -22,7 +22,7 @@ from engine.reading.values import Context, Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
-from engine.reading.words.pieces import Piece, Role, kinds_in_order
+from engine.reading.words.pieces import Piece, Role, first_word, kinds_in_order
 from engine.values.load import Unit
 from engine.values.sets import SetRecord
 
@@ -195,8 +195,11 @@ def _is_cued(told: Told) -> bool:
 
 def _is_placed(told: Told) -> bool:
     """ "put the chins on monday", "leg die Klimmzüge auf Montag": a lift and a day behind a word for putting."""
-    first = told.pieces[0].text.split()[0]
-    return is_cued(first, PLACING) and K.NAME in told.kinds() and day_in_words(told, told.pieces) is not None
+    return (
+        is_cued(first_word(told.pieces[0]), PLACING)
+        and K.NAME in told.kinds()
+        and day_in_words(told, told.pieces) is not None
+    )
 
 
 PLACING = frozenset(("placing", "underday"))

@@ -305,7 +305,7 @@ class NumberSuffixes(DecimalCommas):
 
 
 SPAN = "span"
-BEHIND_NUMBERS = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.SLASH))
+BEHIND_NUMBERS = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.SLASH, K.FOR))
 LEADING_ON = frozenset((K.OF, K.AT, K.WITH, K.FOR, K.EACH, K.REST, K.NAME, K.BODY, K.REPS, K.SETS, K.FAILURE, K.BAR))
 """What goes on with the sets that a word counts."""
 LONGEST_REMARK = 8

@@ -1,11 +1,11 @@
 """Whether a word right behind a number says what it counts, or begins a remark behind a load or reps.
 
 pair   = NUMBER "x" number THING                     "sumo 160x2 fingers went numb": the x wants its reps
-load   = SETS "x" REPS number THING                  "3x5 130 fingers went numb": so many fingers nobody has;
+load   = SETS ( "x" | "of" ) REPS number THING        "3x5 130 fingers went numb": so many fingers nobody has;
                                                      "3x8 60 people watching": a load, or people, and it is asked;
                                                      "3x8 2 spotters", "pull ups 3x8 20 people": they are counted
 list   = LOAD REPS REPS ... number THING             "60 8 8 7 fingers numb": one more of the list, or fingers: asked
-single = LOAD number THING                           "60 8 fingers numb": the load wants its reps
+single = LOAD [ "for" | "/" ] number THING            "60 8 fingers numb": the load wants its reps
 """
 
 from __future__ import annotations
@@ -113,14 +113,14 @@ def _of_sets(piece: Piece, kind: K, place: Place, out: Sequence[Piece]) -> Count
 
 
 def _as_a_load(piece: Piece, word: str, kind: K, few: bool, many: bool, lift: Exercise | None) -> Counted:
-    if few:
-        return Counted.OF_A_SET if piece.value > MOST_THINGS else Counted.THINGS
+    if few and piece.value > MOST_THINGS:
+        return Counted.OF_A_SET
     if not FEWEST_IN_DOUBT < piece.value <= HEAVIEST or lift is None or lift.loading in UNLOADED:
         return Counted.THINGS
     if is_cued(word, HOURS):
         return Counted.EITHER if piece.value > MOST_HOURS else Counted.THINGS
     paced = is_cued(word, DISTANCES) and lift.pattern not in FOR_DISTANCE
-    return Counted.EITHER if many or kind is K.MINUTES or paced else Counted.THINGS
+    return Counted.EITHER if few or many or kind is K.MINUTES or paced else Counted.THINGS
 
 
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
@@ -143,7 +143,11 @@ def _place_of(piece: Piece, out: Sequence[Piece]) -> Place | None:
     kinds = [one.kind for one in out[-4:]]
     if kinds[-2:] == [K.NUMBER, K.TIMES]:
         return Place.PAIR
+    if kinds[-2:] == [K.NUMBER, K.FOR]:
+        return Place.SINGLE if out[-2].value > MOST_SETS else None
     if kinds[-1:] == [K.NUMBER]:
+        if kinds[-3:-1] == [K.NUMBER, K.OF] and out[-3].role is Role.SETS:
+            return Place.LOAD
         if kinds[-3:-1] == [K.NUMBER, K.TIMES]:
             unloaded = out[-3].value <= MOST_SETS and kinds[0] is not K.NUMBER
             return Place.LOAD if unloaded and out[-1].role is Role.BARE else None
@@ -151,7 +155,7 @@ def _place_of(piece: Piece, out: Sequence[Piece]) -> Place | None:
             return Place.SINGLE if kinds[-2:-1] == [K.NAME] else None
         return Place.LIST if kinds[-2:-1] == [K.NUMBER] else None
     listed = piece.glued and len(kinds) > 1 and kinds[-1] in LISTING and kinds[-2] is K.NUMBER
-    return Place.LIST if listed and out[-2].value <= MOST_LOADED_REPS else None
+    return (Place.LIST if out[-2].value <= MOST_LOADED_REPS else Place.SINGLE) if listed else None
 
 
 def _lift_of(out: Sequence[Piece], catalogue: Catalogue) -> Exercise | None:
