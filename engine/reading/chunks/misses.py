@@ -54,6 +54,7 @@ class MissedChunks(ResultChunks):
         of_a_rep = True
         if self._kind(0) is K.LAST:
             rep, of_a_rep = LAST_REP, self.pieces[self.at].told == LAST_OF_THE_REPS or self._kind(1) is K.REPS
+            rep = rep if of_a_rep else self._rep_of_the_last_one()
             self._skip(frozenset((K.LAST, K.REPS, K.FILLER)))
             self._missed_set(of_a_rep)
         else:
@@ -64,7 +65,7 @@ class MissedChunks(ResultChunks):
             return
         last = self._last()
         if last is not None:
-            last.missed, last.missed_rep = True, rep
+            last.missed, last.missed_rep = True, rep or None
             last.then_missed = last.then_missed or behind_a_plus
             self._tried_so_often(last)
         elif rep is not None:
@@ -73,6 +74,24 @@ class MissedChunks(ResultChunks):
         else:
             self.out.pins = self.out.pins or self._kind(0) is K.NUMBER  # "miss 3x8": of which set?
             self.out.notes.append(piece)
+
+    def _rep_of_the_last_one(self) -> int:
+        """The rep that "5 5 4, missed the last one" tells of: 0 for the one behind those told, where the last set fell
+        short; of "140x5 missed the last one" it may be the fifth or a sixth, and is asked.
+        """
+        reps = self._reps_told_last()
+        listed = [chunk.factors[-1][-1].value for chunk in self.out.found[-2:] if chunk.size]
+        if reps > 1 and len(listed) > 1 and reps < listed[0] <= MOST_LOADED_REPS:
+            return 0
+        if reps > 1 and not self._tells_a_count_of_sets():
+            self.out.dangling = True
+            return 0
+        return LAST_REP
+
+    def _tells_a_count_of_sets(self) -> bool:
+        """ "3x5 140": "the last one" of its fives fell short by one."""
+        last = self._last()
+        return last is not None and last.size > 1 and last.factors[0][0].value <= MOST_LOADED_REPS
 
     def _crossed(self) -> None:
         """ "100x5 ✅ 110x5 ❌": the set right before it; anywhere else nobody can say what was missed."""

@@ -1,6 +1,7 @@
 """Rest-pause told by its breaths: "60x12, ten breaths, 4 more, ten breaths, 3 more", "10, short rest, 4, rest, 3".
 
 told   = [ LOAD ] REPS ( BREATH FEWER )+          FEWER: at most half of the first reps, as no set of its own has
+"80x8 rest 3" alone tells minutes of rest (`rests_in_minutes.py`).
 BREATH = NUMBER "breaths" | up to 30 seconds [ "rest" ] | [ "short" ] "rest" | "breathe"
 """
 
@@ -14,7 +15,7 @@ LONGEST = 30
 """Seconds between the parts of one set. Common practice, no source."""
 REPS = frozenset((Role.BARE, Role.REPS))
 RESTING = frozenset((K.REST, K.NOTE, K.PLAIN, K.FILLER))
-ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.MORE, K.REPS))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.MORE, K.REPS, K.REST))
 
 
 def with_breaths(pieces: list[Piece]) -> list[Piece]:
@@ -32,7 +33,13 @@ def with_breaths(pieces: list[Piece]) -> list[Piece]:
         out += [breath._replace(kind=K.REST_PAUSE), pieces[end]._replace(role=Role.BARE)]
         at = end + 1 + (kinds[end + 1 : end + 2] == [K.MORE])
     left = any(kind is K.NUMBER for kind in kinds[at:])
-    return pieces if at == reps + 1 or left else [*out, *pieces[at:]]
+    return pieces if at == reps + 1 or left or _may_be_minutes(pieces, kinds, reps, at) else [*out, *pieces[at:]]
+
+
+def _may_be_minutes(pieces: list[Piece], kinds: list[K], reps: int, end: int) -> bool:
+    """ "80x8 rest 3", "80x8, rested 3": the only rest, with its number right behind the word."""
+    told = [kind for kind in kinds[reps + 1 : end] if kind is not K.COMMA]
+    return told == [K.REST, K.NUMBER] and kinds[end - 2] is K.REST and pieces[end - 1].role is Role.BARE
 
 
 def _is_only_set(ahead: list[K]) -> bool:

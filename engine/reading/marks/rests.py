@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from engine.reading.marks.rests_in_minutes import is_of_one_set, rested_in_minutes
 from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
@@ -37,18 +38,39 @@ def rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         out.append(aside(pieces[at]))
         return span
     after = past_links(pieces, at + 1)
-    if is_amount(pieces, after) and _is_a_rest(pieces, after):
+    told = rested_in_minutes(pieces, at, after, out) if is_amount(pieces, after) else None
+    if told is K.NOTE and _tells_of_the_others(pieces, at, out) and not is_of_one_set(out):
+        told = None
+    if told is K.ALTERED:
+        out.append(pieces[at]._replace(kind=K.ALTERED))
+        return at + 1
+    if told is K.NOTE or (is_amount(pieces, after) and _is_a_rest(pieces, after)):
         end = after + 1
         while kind_at(pieces, end) in RANGED and is_amount(pieces, end + 1):
             end += 2  # "rest 2-3 min", "rest 90/120"
-        out.append(aside(pieces[at]))
+        out.append(aside(pieces[at])._replace(end=pieces[end - 1].end) if told is K.NOTE else aside(pieces[at]))
         return end
     if not is_amount(pieces, after) and _ends_in_a_list(out):
         return _behind_a_list(pieces, at, out)
+    if not is_amount(pieces, after) and _may_be_of_a_set(out):
+        out.append(pieces[at]._replace(kind=K.ALTERED))
+        return at + 1
     _drop_timed(out, also_bare=True)
-    others = pieces[at].text == "rest" and is_amount(pieces, at + 1) and out and out[-1].kind in AHEAD_OF_THE_OTHERS
+    others = _tells_of_the_others(pieces, at, out)
     out.append(pieces[at]._replace(kind=K.ALTERED) if others else aside(pieces[at]))
     return at + 1
+
+
+def _may_be_of_a_set(out: list[Piece]) -> bool:
+    """ "80x8 3 rest": minutes, or the reps of one more."""
+    behind_a_pair = [piece.kind for piece in out[-3:]] == [K.TIMES, K.NUMBER, K.NUMBER]
+    return behind_a_pair and out[-1].role is Role.BARE and out[-1].value <= LONGEST_BETWEEN
+
+
+def _tells_of_the_others(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "..., rest 5", "then rest 80x7": the sets that are left, or a time between them."""
+    told = pieces[at].text == "rest" and is_amount(pieces, at + 1)
+    return told and bool(out) and out[-1].kind in AHEAD_OF_THE_OTHERS
 
 
 def _behind_a_span(pieces: list[Piece], at: int) -> int:
@@ -143,7 +165,14 @@ def _is_span(out: list[Piece], time: Piece) -> bool:
 
 def pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind the word there and its time; both become a remark in `out`."""
-    after = at + 1
+    after, behind = at + 1, past_links(pieces, at + 1)
+    told = rested_in_minutes(pieces, at, behind, out) if is_amount(pieces, behind) else None
+    if told is K.ALTERED:
+        out.append(pieces[at]._replace(kind=K.ALTERED))
+        return after
+    if told is K.NOTE:
+        out.append(aside(pieces[at])._replace(end=pieces[behind].end))
+        return behind + 1
     if after < len(pieces) and pieces[after].kind is K.NUMBER and pieces[after].role in TIMED:
         after += 1
     else:

@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.prepare import Prepared
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, phrasebook, spoken_words
-from engine.reading.words.pieces import is_one_word
+from engine.reading.words.pieces import Role, is_one_word
 
 NEEDS = {
     "bodyweight": "a body weight needs one number, for instance: bodyweight 80.5",
@@ -32,6 +33,8 @@ def begun_request(prepared: Prepared) -> str:
     """What the request that the message begins needs; empty where it begins none."""
     if prepared.told & SETS_TOLD or prepared.told.isdisjoint(NUMBERS_AND_DAYS):
         return ""
+    if _is_a_rest(prepared):
+        return NEEDS["rest"]
     words = [word for word, _ in spoken_words(prepared.tokens[: MOST_WORDS_OF_A_PHRASE + 1])]
     intent = _begun(words)
     if not intent or not _may_be(intent, words, prepared):
@@ -40,6 +43,17 @@ def begun_request(prepared: Prepared) -> str:
     if intent == "weighed" and not (len(prepared.spoken) <= MOST_OF_AN_AGE and prepared.spoken[-1].kind is K.NUMBER):
         return ""
     return NEEDS[intent] if intent not in ("bodyweight", "weighed") or numbers == 1 else ""
+
+
+def _is_a_rest(prepared: Prepared) -> bool:
+    """ "rested 5", "pausa 3": a word for resting and a number, and nothing else."""
+    if K.REST not in prepared.told or not prepared.told <= OF_A_REST or prepared.spoken[0].kind is not K.REST:
+        return False
+    numbers = [piece for piece in prepared.spoken if piece.kind is K.NUMBER]
+    if K.AND in prepared.told and is_cued(prepared.spoken[0].text, BETWEEN):
+        return False  # "between 7 and 9"
+    bare = all(piece.role is Role.BARE and piece.value <= LONGEST_REST for piece in numbers)
+    return 0 < len(numbers) <= MOST_OF_A_REST and bare and K.COMMA not in prepared.told
 
 
 def _may_be(intent: str, words: Sequence[str], prepared: Prepared) -> bool:
@@ -58,7 +72,10 @@ def _may_be(intent: str, words: Sequence[str], prepared: Prepared) -> bool:
 
 
 DAYS = frozenset((K.WEEKDAY, K.TOMORROW, K.FUTURE, K.NOT_DATE, K.TODAY))
+BETWEEN = frozenset(("between",))
 MOST_OF_A_REST = 2
+LONGEST_REST = 10
+"""Minutes, told without their unit. Common practice, no source."""
 OF_A_REST = frozenset((K.REST, K.NUMBER, K.COMMA, K.DASH, K.HALF, K.FILLER, K.FOR, K.SLASH, K.AND))
 NUMBERS_AND_DAYS = frozenset((K.NUMBER, K.PAUSE, K.REST, K.NOT_DATE, K.WEEKDAY, K.TOMORROW, K.FUTURE))
 LEAST_OF_A_PAUSE = 3
