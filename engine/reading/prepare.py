@@ -66,7 +66,7 @@ from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settle
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.marks.reps_of_all_loads import with_reps_of_all_loads, with_reps_of_light_loads
-from engine.reading.marks.reps_spoken_of import MAY_SPEAK_OF_REPS, with_reps_spoken_of
+from engine.reading.marks.reps_spoken_of import may_speak_of_reps, with_reps_spoken_of
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.rests_between import with_rests_between
@@ -150,7 +150,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = with_results_relisted(listed, cleaned) if K.TIMES in told else listed
         listed = without_sets_taken_back(listed, cleaned) if may_take_back(tokens) else listed
-        listed = listed if told.isdisjoint(MAY_SPEAK_OF_REPS) else with_reps_spoken_of(listed, cleaned)
+        listed = with_reps_spoken_of(listed, cleaned) if may_speak_of_reps(told, listed) else listed
     return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
 
 

@@ -90,7 +90,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_at_which_load(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
-    outcome = asked_if_a_remark(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    outcome = asked_if_a_remark(outcome, prepared) if context.recent and isinstance(outcome, Logged) else outcome
     outcome = asked_if_other_lift(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = without_a_day_ahead(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_later(outcome, prepared, context) if isinstance(outcome, Logged) else outcome

@@ -17,7 +17,7 @@ from collections.abc import Sequence
 from engine.reading.asking import question_of
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.prepare import Prepared
-from engine.reading.values import Asked, Context, Doubt, Logged, Reading
+from engine.reading.values import Asked, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
@@ -35,10 +35,10 @@ BARE = frozenset((Role.BARE, Role.REPS, Role.NOT_A_SET))
 MARKS = frozenset((None, K.FAILURE, K.MISS, K.EFFORT, K.RPE, K.RIR, K.COMMA, K.STOP, K.EACH, K.LEFT, K.RIGHT, K.SLASH))
 
 
-def asked_if_a_remark(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
+def asked_if_a_remark(logged: Logged, prepared: Prepared) -> Logged | Asked:
     """The sets, or the question whether the numbers beside such words are any."""
     pieces = prepared.spoken
-    if not context.recent or len(pieces) > LONGEST or not prepared.told.isdisjoint(SETS_TOLD):
+    if len(pieces) > LONGEST or not prepared.told.isdisjoint(SETS_TOLD):
         return logged
     numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if not 0 < len(numbers) <= MOST_NUMBERS or not all(_is_bare(pieces[at]) for at in numbers):

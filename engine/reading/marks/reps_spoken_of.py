@@ -17,7 +17,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import ROLE, Piece, Role, is_one_word, places_in
 
-MAY_SPEAK_OF_REPS = frozenset((K.REPS, K.FIRST, K.LAST, K.NOTE))
+SPEAKING = frozenset((K.NOTE, K.PLAIN, K.FILLER, K.ASSISTED, K.PARTIAL))
 PLACED = frozenset((K.FIRST, K.LAST))
 SAID = frozenset(
     (K.NOTE, K.PLAIN, K.FILLER, K.ASSISTED, K.PARTIAL, K.JOINT, K.MUSCLE, K.WITH, K.OTHERS, K.PAIN, K.SORE, K.EACH,
@@ -27,6 +27,11 @@ LITTLE = frozenset((K.FILLER, K.STOP, K.COMMA, K.AND))
 ONE_REP, FELT = frozenset(("onerep",)), frozenset(("felt", "seemed"))
 COUNTED = frozenset((Role.BARE, Role.REPS))
 REACH_OF_A_FEEL = 3
+
+
+def may_speak_of_reps(kinds: set[K], pieces: list[Piece]) -> bool:
+    """Whether reps are counted or named by their word, and words are told beside them."""
+    return not kinds.isdisjoint(SPEAKING) and (K.REPS in kinds or Role.REPS in map(ROLE, pieces))
 
 
 def with_reps_spoken_of(pieces: list[Piece], cleaned: str) -> list[Piece]:
