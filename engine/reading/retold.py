@@ -3,6 +3,7 @@
 retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets more, five more, or five in all
        | FORGOTTEN "," sets "x" reps                  behind 3x5 "forgot one, 4x5" may be one set more, or four
        | ( DID | GOT ) reps reps ...      behind 3x8 "got 8 7 7", as many as there were sets
+       | NUMBER LEFT NUMBER RIGHT         behind a set of ten "10 left 8 right" may be its sides
        | ONLY DID NUMBER                              "only did 2": of the sets before, or the reps of one more
 share  = NUMBER "/" NUMBER DONE | NUMBER "/10" | NUMBER ( "of" | "/" ) FEW
                                                       alone in a message: so many of those to do, or out of ten
@@ -29,9 +30,14 @@ PLAIN = frozenset((K.FILLER, K.NUMBER, K.TIMES, K.GOT, K.STOP, K.TODAY, K.DATE, 
 
 COUNTED = PLAIN | {K.COMMA, K.SLASH, K.AND, K.ONLY}
 
+BOTH_SIDES = frozenset((K.LEFT, K.RIGHT))
+SIDED = COUNTED | BOTH_SIDES | {K.REPS}
+
 
 def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whether they are more than those that stand."""
+    if context.recent and BOTH_SIDES <= prepared.told <= SIDED:
+        return _asked(logged, prepared) if _are_its_sides(logged, context) else logged
     if not context.recent or not prepared.told <= COUNTED:
         return logged
     if K.ONLY in prepared.told:
@@ -44,6 +50,15 @@ def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logge
     told = forgot or listed or _says_did(prepared)
     same = told and (_are_of_the_group(logged, context) if crossed else _are_its_reps(logged, prepared, context))
     return _asked(logged, prepared) if same else logged
+
+
+def _are_its_sides(logged: Logged, context: Context) -> bool:
+    """ "10 left 8 right" behind a set of ten: what its sides came to, or one more of each."""
+    latest = [record.done for record in latest_of_it(context)]
+    today = context.now is None or context.recent[-1].on == context.now.date()
+    of_it = all(one.exercise == latest[-1].exercise and one.load == latest[-1].load for one in logged.sets)
+    reps = {one.reps for one in logged.sets}
+    return today and of_it and len(latest) == 1 and latest[0].side is None and latest[0].reps == max(reps)
 
 
 def _asked(logged: Logged, prepared: Prepared) -> Asked:

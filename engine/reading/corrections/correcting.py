@@ -185,7 +185,7 @@ def _denies_a_mark(prepared: Prepared, slip: Token, first: Token) -> bool:
     """ "no lift" is a phrase of its own, and "no failure on the last", "no proper warm up" deny a mark."""
     over = [piece for piece in prepared.spoken if piece.start < first.start < piece.end]
     said = [piece._replace(text=prepared.cleaned[piece.start : piece.end].lower()) for piece in over]
-    if any(piece.kind is K.MISS or mark_denied(piece) is not None for piece in said):
+    if any(piece.kind in (K.MISS, K.RESERVE) or mark_denied(piece) is not None for piece in said):
         return True
     behind = [piece.kind for piece in prepared.spoken if piece.start >= first.start]
     glued = not prepared.cleaned[slip.end : first.start].strip()

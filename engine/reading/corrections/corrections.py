@@ -65,7 +65,9 @@ from engine.reading.corrections.nothing_changed import (
     nothing_changed,
     unclear,
 )
+from engine.reading.corrections.numbers_about_it import numbers_about_it
 from engine.reading.corrections.of_each import of_each
+from engine.reading.corrections.only_so_many import counts_only_so_many
 from engine.reading.corrections.open_numbers import is_of_an_open_number
 from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.placed_and_told import placed_and_told
@@ -85,6 +87,7 @@ from engine.reading.corrections.several_told import (
     with_verb_shared,
 )
 from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.sides import sides_told
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.the_ones import none_of_that_sort
 from engine.reading.corrections.told_again_with_a_day import told_again_with_a_day, without_day
@@ -196,6 +199,7 @@ def _put_right(prepared: Prepared, context: Context, catalogue: Catalogue) -> Co
 def _begun(prepared: Prepared, context: Context, catalogue: Catalogue) -> NoSets | None:
     """What is said where a correction is told that nothing came of, and no new set."""
     begun = points_and_dates(prepared, context) or begins_with_a_place(prepared, context, catalogue, _told_plainly)
+    begun = begun or counts_only_so_many(prepared, context, catalogue, _told_plainly)
     return unclear(prepared) if begun else None
 
 
@@ -213,9 +217,9 @@ def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:
         return nothing_changed(prepared, LOAD_OR_REPS)
     if none_of_that_sort(prepared, context):
         return nothing_changed(prepared, NONE_OF_THAT_SORT)
-    described = sets_described(prepared, context)
-    if described is not None:
-        return described
+    for rule in (sets_described, numbers_about_it, sides_told):
+        if (described := rule(prepared, context)) is not None:
+            return described
     if context.recent and is_told_in_part(prepared):
         return unclear(prepared)
     return left_open(prepared, context) or set_or_one_more(prepared, context) or placed_and_told(prepared, context)

@@ -37,6 +37,8 @@ FURTHEST_BACK = timedelta(days=60)
 """A day in numbers alone that is further back is asked of no correction: "that was 7.5" in March. Common practice, no
 source.
 """
+FURTHEST_OUT_OF_TEN, OUT_OF = timedelta(days=14), 10
+"""The same for "that was 8/10", which may be how hard it was. Common practice, no source."""
 ABOUT_DAYS = frozenset(
     (K.FILLER, K.NAME, K.BOTH, K.LAST, K.FIRST, K.ORDINAL, K.NOT, K.AND, K.SETS, K.HEADING, K.STOP, K.COMMA, K.ONLY,
      K.FOR, K.OF, K.NOT_DATE, K.MIDDLE, K.COLON, K.WITH, K.OTHERS, K.NEVER, K.DATE, K.TODAY, K.THEN, K.EXTRA,
@@ -143,7 +145,10 @@ def _is_rather_a_number(found: Day, told: Told) -> bool:
     dotted = word.count(".") == 1 and word.replace(".", "").isdecimal()
     dotted = dotted or K.SLASH in [piece.kind for piece in told.pieces[found.start : found.end]]
     asked = bool(told.starts("move") or told.has("move"))
-    return now is not None and dotted and not asked and found.day < now.date() - FURTHEST_BACK
+    first, last = told.pieces[found.start], told.pieces[found.end - 1]
+    of_ten = dotted and first.value <= last.value == OUT_OF
+    furthest = FURTHEST_OUT_OF_TEN if of_ten else FURTHEST_BACK
+    return now is not None and dotted and not asked and found.day < now.date() - furthest
 
 
 def _is_a_part_of(piece: Piece, told: Told) -> bool:

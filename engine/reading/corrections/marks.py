@@ -230,6 +230,18 @@ def mark(told: Told, marks: Sequence[Piece], part: Part) -> bool:
     return bool(marks)
 
 
+def marked_too(told: Told, marks: Sequence[Piece], part: Part) -> bool:
+    """Whether the marks beside an old and a new number, "7 not 8, rpe 9", are on the sets that had the old one now; on
+    no set where the numbers changed how many there are.
+    """
+    if not marks:
+        return True
+    pair = len(told.numbers()) == len(("old", "new"))  # "8 7 6 not 8 8 8, rpe 9" tells all three again
+    changed = [record for record, done in told.changes.values() if record.done != done or not pair]
+    part.places = [record for record in changed if record in sets_of(part, told.context)] or changed
+    return bool(changed) and not (told.added or told.removed) and mark(told, marks, part)
+
+
 def _marked_sets(told: Told, part: Part, piece: Piece) -> list[SetRecord]:
     group = part.reached(told.context, told.plural)
     if len(piece.efforts) > 1 and not part.points and len(run := run_of_it(told.context)) == len(piece.efforts):

@@ -24,6 +24,8 @@ NONE_OF_THAT_SORT = "no sets of today were done with that: name the lift, as in 
 TOLD_ROUGHLY = "a correction, but the number is told roughly: send it as it was, as in that was 82.5"
 WEIGHT_OF_THE_BAR = "what the bar weighed; send all that was lifted with it, as in that was 35kg"
 TWO_THINGS = "of the set before, and sets more: send each by itself, that was a warm-up, then 120x5"
+ONE_SIDE = "of one side only? Send both, as in that was 10 left 8 right, or what both came to, as in that was 8"
+SETS_SO_FAR = "of this lift, or of all so far? Send how many it was of the lift, as in that was 3 sets"
 NONE_THAT_DAY = "a correction, but no such sets stand on that day"
 
 

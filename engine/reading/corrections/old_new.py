@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from engine.reading.corrections.correcting import Told
+from engine.reading.corrections.correcting import UNITS, Told
 from engine.reading.corrections.counts import group_of, set_count
+from engine.reading.corrections.names import new_exercise
 from engine.reading.corrections.parts import Part, sets_of
 from engine.reading.corrections.restated import become, sets_read
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
@@ -14,7 +15,7 @@ from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece, Role
 from engine.values.effort import TOP_OF_SCALE
-from engine.values.load import Basis
+from engine.values.load import Basis, Unit
 from engine.values.sets import SetDone, SetRecord
 
 LINKS = frozenset((K.FOR, K.WITH, K.BY))
@@ -25,9 +26,47 @@ def old_and_new(told: Told, clause: Sequence[Piece], part: Part, numbers: Sequen
     """Whether the sets that had the old values have the new ones."""
     place = next(at for at, piece in enumerate(clause) if piece.kind is K.NOT)
     behind = [piece for piece in clause[place:] if piece in numbers]
-    ahead = [piece for piece in numbers if piece not in behind]
-    if not behind:
+    units = [UNITS[piece.kind] for piece in clause if piece.kind in UNITS]
+    if not behind or any(unit is not _unit_of_the_latest(told) for unit in units):  # "7 not 8 in pounds"
         return False
+    if _names_both(clause[:place], clause[place:]):
+        return _renamed_too(told, clause, place, numbers)
+    return _numbers_changed(told, clause, place, part, numbers)
+
+
+def _unit_of_the_latest(told: Told) -> Unit:
+    load = told.context.recent[-1].done.load
+    return load.unit if load is not None else told.context.unit
+
+
+def _names_both(ahead: Sequence[Piece], behind: Sequence[Piece]) -> bool:
+    """ "squat 100 not bench 80": a lift with what it was, and another with what it was not."""
+    new, old = ([piece for piece in side if piece.kind is K.NAME] for side in (ahead, behind))
+    return len(new) == len(old) == 1 and set(new[0].names).isdisjoint(old[0].names)
+
+
+def _renamed_too(told: Told, clause: Sequence[Piece], place: int, numbers: Sequence[Piece]) -> bool:
+    """Whether all the sets that have the other lift's name now had the old numbers, too."""
+    names = [piece for piece in clause if piece.kind is K.NAME or piece is clause[place]]
+    before = set(told.changes)
+    if new_exercise(replace(told, pieces=names)) is None:
+        return False
+    renamed = [record for record, _ in told.changes.values() if record.id not in before]
+    name = {record.id: told.now(record).exercise for record in renamed}
+    bare = [piece for piece in clause if piece not in names or piece is clause[place]]
+    if not _numbers_changed(told, bare, bare.index(clause[place]), Part(places=renamed), numbers):
+        return False
+    for record in renamed:
+        told.set_to(record, replace(told.now(record), exercise=name[record.id]))
+    kept = [(record.done.reps, record.done.load) for record in renamed]
+    now = [(done.reps, done.load) for done in map(told.now, renamed)]
+    return bool(renamed) and all(was != is_now for was, is_now in zip(kept, now, strict=True))
+
+
+def _numbers_changed(told: Told, clause: Sequence[Piece], place: int, part: Part, numbers: Sequence[Piece]) -> bool:
+    """Whether the sets that had the old numbers have the new ones."""
+    behind = [piece for piece in clause[place:] if piece in numbers]
+    ahead = [piece for piece in numbers if piece not in behind]
     if len(behind) == 1 and _tells_the_group_again(told, clause[:place], ahead[:-1], part):
         return change(told, part, ahead[-1], behind[0])
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) != 2:

@@ -21,6 +21,7 @@ from engine.reading.corrections.clauses import PLACES, Alone
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.deletes import WEAK
 from engine.reading.corrections.nothing_changed import unclear
+from engine.reading.corrections.only_so_many import says_only
 from engine.reading.corrections.parts import MOST_PARTS, is_all
 from engine.reading.corrections.pointing_back import (
     OpenWhich,
@@ -112,6 +113,7 @@ def _said(prepared: Prepared) -> int:
         said += FEWEST * (K.NAME not in prepared.told and _counts_sets(prepared))  # "did 4 sets, last one 6"
         said += FEWEST * places_of_two_lifts(prepared)  # "last bench 6, last squat 4"
         said += K.TIMES in prepared.told and K.NAME not in prepared.told  # "it was 4x8, last one 6"
+        said += K.NAME not in prepared.told and says_only(prepared)  # "only did 2, last one 6"
     return said
 
 
@@ -126,8 +128,11 @@ def is_half_told(found: Correction, prepared: Prepared, context: Context, catalo
         if changes and any(_tells_more(one, away=_takes_away(told[0])) for one in others):
             return True
         whole = not others and all(map(_says_so, told))
-        if any(_lacks(found, one) for one in changes if whole or _is_of_a_unit(one)):
+        of_units = [one for one in changes if _is_of_a_unit(one)]
+        if any(_lacks(found, one) for one in (changes if whole else of_units)):
             return True
+        if of_units and not _is_of_a_unit(found, alone=False):
+            return True  # "7 not 8, in lbs"
     return False
 
 
@@ -166,10 +171,11 @@ def _asks_to_be_made(told: Prepared) -> bool:
 
 def _all_say_so(told: Sequence[Prepared]) -> bool:
     """Whether each clause puts something right; "last 3" does, beside one that counts: "5 sets not 4, last 3"."""
-    counted = any(K.NUMBER in one.told and not one.told.isdisjoint(DENYING) for one in told)
+    counted = any(K.NUMBER in one.told and (not one.told.isdisjoint(DENYING) or says_only(one)) for one in told)
     if all(map(is_a_place_with_its_number, told)) and all(K.NAME in one.told for one in told):
         return True
     placed = counted or is_an_effort(told[0]) or _counts_alone(told[0]) or _restates(told[0])
+
     return all(
         _says_so(one)
         or (at > 0 and tells_of_the_rest(one))
@@ -209,10 +215,11 @@ def _tells_more(told: Prepared, *, away: bool) -> bool:
     return numbered or (K.ANOTHER in told.told and K.NAME in told.told)
 
 
-def _is_of_a_unit(told: Correction) -> bool:
-    """ "it was in lbs and 7 reps": the unit of the sets, whatever the other clause is."""
+def _is_of_a_unit(told: Correction, *, alone: bool = True) -> bool:
+    """ "it was in lbs and 7 reps": the unit of the sets, whatever the other clause is; `alone`: and not their loads."""
     loads = [(record.done.load, new.load) for record, new in told.changed]
-    return any(old and new and old.unit is not new.unit and old.amount == new.amount for old, new in loads)
+    changed = [(old, new) for old, new in loads if old and new and old.unit is not new.unit]
+    return any(old.amount == new.amount or not alone for old, new in changed)
 
 
 def _lacks(found: Correction, told: Correction) -> bool:

@@ -4,7 +4,9 @@ told in part = effort ( cut | "but" ) place [ "was" ] NUMBER         "rpe 8 but 
              | place effort ( cut | "and" ) place NUMBER             "first two rpe 7, last 9": the same
              | one set less, or more ( cut | "and" ) place NUMBER    "one less set and the last was 4"
              | SETS "were" "only" NUMBER ( cut | "and" ) place NUMBER
-             | DELETE lift ( cut | "and" ) ADD lift whole set        "delete squat and add bench 80x4"
+             | DELETE any ( cut | "and" ) ADD whole set              "delete squat and add bench 80x4"
+             | DELETE that "and" whole set                           "delete that and 85x6"
+             | COUNTS AS WARMUP ( cut | "and" ) NUMBER               "count as warmup and 7 reps"
              | PAIR ( cut | "and" ) place "was" NUMBER               "4x8, last was 6"
              | load SWAPPED                                          "the weights are swapped"
              | NUMBER "were" in a unit                               "2 were in pounds"
@@ -19,6 +21,7 @@ from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.parts import MOST_PARTS, is_all
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.prepare import Prepared
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
@@ -32,6 +35,8 @@ BESIDE_A_NUMBER = PLACING | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT
 ONE_MORE, UNITS = frozenset((K.ANOTHER, K.MORE)), frozenset((K.KG, K.LB))
 FEWER, ADDS, LOADS, REPS = (frozenset((cue,)) for cue in ("fewer", "addsets", "loadword", "repword"))
 OF_A_PLACE = PLACING | {K.SETS, K.NAME}
+COUNTS_AS, NEW_SETS = frozenset(("countsas",)), frozenset((K.NAME, K.TIMES))
+THAT = frozenset(("that", "those"))
 AN, TOP = frozenset(("an",)), 10
 
 
@@ -44,7 +49,7 @@ def is_told_in_part(prepared: Prepared) -> bool:
     if K.NUMBER not in prepared.told:
         return _swaps_loads(prepared)
     if prepared.told.isdisjoint(OF_A_PLACE):
-        return False
+        return _calls_it_a_warm_up(prepared)
     ahead, behind = _at_the_joint(prepared.spoken)
     if not ahead or not behind:
         return False
@@ -53,6 +58,15 @@ def is_told_in_part(prepared: Prepared) -> bool:
     if _places_a_number(behind):
         return _rates(ahead, behind) or _tells_how_many(ahead, prepared)
     return _places_a_number(ahead) and _counts_away_or_more(behind, prepared)
+
+
+def _calls_it_a_warm_up(prepared: Prepared) -> bool:
+    """ "count as warmup and 7 reps": the set before with so many reps, or one more."""
+    ahead, behind = _at_the_joint(prepared.spoken) if K.WARMUP in prepared.told else ((), ())
+    if not ahead or ahead[-1].kind is not K.WARMUP or any(map(is_be, ahead)) or len(_numbers(behind)) != 1:
+        return False
+    words = prepared.cleaned[: ahead[-1].start].lower().split()
+    return any_cued(words, COUNTS_AS) and prepared.told.isdisjoint(NEW_SETS)
 
 
 def _at_the_joint(pieces: Sequence[Piece]) -> tuple[Sequence[Piece], Sequence[Piece]]:
@@ -157,7 +171,16 @@ def _deletes_and_adds(prepared: Prepared) -> bool:
         return False
     ahead, behind = _at_the_joint(prepared.spoken)
     adds = any(piece.kind is K.ADDED or is_cued(piece.text, ADDS) for piece in behind[:2])
-    return adds and any(piece.kind is K.NAME for piece in ahead)
+    if any(piece.kind is K.NAME for piece in ahead):
+        return adds
+    joined = kind_at(prepared.spoken, len(ahead)) is K.AND and K.NAME not in prepared.told
+    return (adds or joined) and K.DROP not in prepared.told and _points_back(ahead)
+
+
+def _points_back(ahead: Sequence[Piece]) -> bool:
+    """ "delete that", "delete the last set"; "lose the belt" and "take 10kg off" are of no set."""
+    said = any(piece.kind in PLACING or is_cued(piece.text, THAT) for piece in ahead)
+    return said and K.NUMBER not in [piece.kind for piece in ahead]
 
 
 def _tells_a_pair_and_what_was(prepared: Prepared) -> bool:

@@ -13,7 +13,7 @@ from engine.reading.corrections.going_on import goes_on_with_it
 from engine.reading.corrections.kinds_of_sets import kind_told, with_sets_of_its_kind
 from engine.reading.corrections.listed_again import is_listed_again
 from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_load, is_rather_the_load
-from engine.reading.corrections.marks import mark, marks_of
+from engine.reading.corrections.marks import mark, marked_too, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.one_of_them import is_of_one_of_them
 from engine.reading.corrections.parts import THOSE, Part, part_told, sets_of
@@ -233,9 +233,9 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     if not numbers:
         return bool(marks) and not part.named_unknown and mark(told, marks, part)
     if any(piece.kind is K.NOT for piece in clause):
-        return old_and_new(told, clause, part, numbers)
+        return old_and_new(told, clause, part, numbers) and marked_too(told, marks, part)
     if from_to(told, clause, part, numbers):
-        return True
+        return marked_too(told, marks, part)
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) > 1:
         kinds = [piece for piece in marks if piece.kind in (K.DROP, K.WARMUP) and part.places]
         return _apply_several(told, clause, part, numbers) and (not kinds or mark(told, kinds, part))
@@ -347,7 +347,8 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
         return False
     if any(piece.kind is K.REPS for piece in clause):
         return False
-    linked = any(p.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[p.text] for p in clause)
+    linked = any("loadword" in CUES_OF[p.text] for p in clause)
+    linked = linked or any(p.kind in (K.AT, K.WITH) for p in clause[:at])  # "7 with rpe 9" is linked to no load
     fits_reps = number.value == int(number.value) and 0 < number.value <= MOST_LOADED_REPS
     body = done.load is not None and done.load.basis is Basis.BODY and done.load.amount == 0
     timed = done.seconds is not None or done.metres is not None
