@@ -112,12 +112,14 @@ class Prepared(NamedTuple):
 
     @property
     def is_too_much(self) -> bool:
-        """Whether the message holds more numbers, signs or lifts than a week of workouts; none of it was read."""
+        """Whether the message holds more numbers, signs, lifts or days than it may; none of it was read."""
         return bool(self.tokens) and not self.spoken
 
 
 MOST_NAMES = 100
 """Lifts that one message may name: more than fits into a week's training, pasted. Common practice, no source."""
+MOST_DAYS = 100
+"""Days that one message may tell, with a lift each. Common practice, no source."""
 MOST_WALKED = 2 * MOST_NAMES
 """Names as they are met; two and two may still be one lift ("curl, hammer")."""
 
@@ -151,7 +153,14 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         listed = with_results_relisted(listed, cleaned) if K.TIMES in told else listed
         listed = without_sets_taken_back(listed, cleaned) if may_take_back(tokens) else listed
         listed = with_reps_spoken_of(listed, cleaned) if may_speak_of_reps(told, listed) else listed
-    return Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told))
+    return _of_days(Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told)))
+
+
+def _of_days(prepared: Prepared) -> Prepared:
+    """The same; without its pieces where they tell more days than a message may."""
+    pieces = prepared.pieces
+    too_many_days = len(pieces) > MOST_DAYS and kinds_in_order(pieces).count(K.DATE) > MOST_DAYS
+    return Prepared(prepared.cleaned, prepared.tokens, [], []) if too_many_days else prepared
 
 
 OF_TWO_SENSES = frozenset((K.SLASH, K.REST, K.RIGHT, K.HEADING, K.PLAIN))

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from datetime import date, timedelta
+
 import pytest
 
 from engine.reading import read
 from engine.reading.values import Logged, NoSets
 from tests.bench.generated_messages import pasted_week
 from tests.engine.reading.saying import KNOWN, said, situation
+
+NEWLINE = "\n"
 
 
 def test_a_message_of_more_sets_than_a_day_holds_is_asked() -> None:
@@ -72,6 +76,25 @@ def test_more_lifts_than_a_week_holds_are_not_read_whether_known_or_not() -> Non
 
 def test_more_lines_than_a_week_holds_are_not_read() -> None:
     outcome = read("80x5\n" * 600, situation(), KNOWN)
+
+    assert isinstance(outcome, NoSets)
+    assert outcome.why.startswith("more than I can read in one message")
+
+
+def test_more_days_than_can_have_a_lift_each_are_not_read() -> None:
+    days = [date(2024, 11, 20) + timedelta(day) for day in range(101)]
+    lines = [f"{day:%Y-%m-%d} 3x{5 + at % 5} 100" for at, day in enumerate(days)]
+    few, many = (read(f"squat{NEWLINE}{NEWLINE.join(told)}", situation(), KNOWN) for told in (lines[:90], lines))
+
+    assert isinstance(few, Logged)
+    assert len(few.sets) == 90 * 3
+    assert isinstance(many, NoSets)
+    assert many.why.startswith("more than I can read in one message")
+
+
+@pytest.mark.parametrize("text", ["31/02 - ; \n", "undo 1/0 +\n"])
+def test_what_no_diary_holds_so_often_is_left_before_it_is_read(text: str) -> None:
+    outcome = read((text * 400)[:4_096], situation(), KNOWN)
 
     assert isinstance(outcome, NoSets)
     assert outcome.why.startswith("more than I can read in one message")
