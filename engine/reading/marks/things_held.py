@@ -5,6 +5,7 @@ from __future__ import annotations
 from engine.reading.marks.bar_ahead import with_bar_ahead
 from engine.reading.marks.each_round import with_rounds_told
 from engine.reading.marks.implements import with_implements
+from engine.reading.marks.weight_hung import HUNG, with_weight_hung
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
@@ -13,8 +14,10 @@ TELLING_WHAT_IS = frozenset((K.ASKS, K.FILLER))
 
 
 def with_things_held(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
-    """The pieces, which are of these kinds, so that a bar, two implements and a distance stand as sets have them."""
+    """The pieces, which are of these kinds, so that what was held, hung on and walked stands as sets tell it."""
     if K.BAR in kinds:
         pieces = with_bar_ahead(pieces)
+    if not kinds.isdisjoint(HUNG):
+        pieces = with_weight_hung(pieces)
     pieces = with_implements(pieces)
     return with_rounds_told(pieces) if not kinds.isdisjoint(TELLING_WHAT_IS) else pieces
