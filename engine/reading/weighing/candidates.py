@@ -281,28 +281,56 @@ def _warms_up_above(sets: tuple[SetDone, ...]) -> bool:
 
 
 def _add_changed(found: list[Candidate], chunks: Chunks, exercise: Exercise, known: Known, context: Context) -> None:
+    """What is told of a lift that the body is changed by a weight for, with the number that may be that weight."""
+    changed, weight = _weighed(chunks)
+    if not changed and _is_group_behind_a_number(chunks):
+        changed, weight = [_as_change(chunks.found[0]), *chunks.found[1:]], PLAINLY_A_LOAD
+    if not changed:
+        changed, weight = _listed_behind_loads(chunks), PLAINLY_A_LOAD
+    if not changed:
+        changed, weight = _headed_by_a_weight(chunks)
+    for one in candidates(chunks.with_found(changed), exercise, known, context)[0] if changed else ():
+        _add(found, one._replace(weight=one.weight * weight))
+
+
+def _headed_by_a_weight(chunks: Chunks) -> tuple[list[Chunk], float]:
     """ "weighted pull ups 20 8 8": a list of bare numbers whose first may be the weight added, or taken off."""
     numbers = numbers_in(chunks)
-    if _is_group_behind_a_number(chunks):
-        head = Chunk([(numbers[0]._replace(role=Role.CHANGE),)])
-        for one in candidates(chunks.with_found([head, *chunks.found[1:]]), exercise, known, context)[0]:
-            _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
-        return
-    if listed := _listed_behind_loads(chunks):
-        for one in candidates(chunks.with_found(listed), exercise, known, context)[0]:
-            _add(found, one._replace(weight=one.weight * PLAINLY_A_LOAD))
-        return
     alone = all(chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.at for chunk in chunks.found)
     if not alone or len(numbers) < 2 or any(number.role is not Role.BARE for number in numbers):
-        return
+        return [], 0.0
     first, most = numbers[0].value, max(number.value for number in numbers[1:])
     if first == numbers[1].value:
-        return
-    head = Chunk([(numbers[0]._replace(role=Role.CHANGE),)])
-    changed = chunks.with_found([head, *chunks.found[1:]])
-    weight = PLAINLY_A_LOAD if first >= most * MUCH_MORE else UNSETTLED
-    for one in candidates(changed, exercise, known, context)[0]:
-        _add(found, one._replace(weight=one.weight * weight))
+        return [], 0.0
+    return [_as_change(chunks.found[0]), *chunks.found[1:]], PLAINLY_A_LOAD if first >= most * MUCH_MORE else UNSETTLED
+
+
+def _weighed(chunks: Chunks) -> tuple[list[Chunk], float]:
+    """ "weighted dips 20x8, 8", "weighted dips 3x8 20": pairs with their first number as the weight, or the number
+    behind them; and how likely that is. Empty where the pairs count sets, or are none.
+
+    Nobody does ten sets of a weighted lift and tells no weight, and few do six (common practice, no source).
+    """
+    plain = all(len(chunk.factors[0]) == 1 and chunk.factors[0][0].role is Role.BARE for chunk in chunks.found)
+    paired = [chunk.size for chunk in chunks.found]
+    if not plain or PAIR not in paired or max(paired) > PAIR or any(map(_tells_a_load_behind, chunks.found)):
+        return [], 0.0
+    first, last = chunks.found[0], chunks.found[-1]
+    if paired == [PAIR, 1] and last.before is None and last.factors[0][0].value > first.factors[1][0].value:
+        return [first, _as_change(last)], 1.0
+    heads = [chunk.factors[0][0].value for chunk in chunks.found if chunk.size == PAIR]
+    if min(heads) < MAY_BE_A_WEIGHT or paired[0] != PAIR:
+        return [], 0.0
+    sure = min(heads) >= SURELY_A_WEIGHT or any(head % 1 for head in heads)
+    weighed = [_as_change(chunk) if chunk.size == PAIR else chunk for chunk in chunks.found]
+    return weighed, PLAINLY_A_LOAD if sure else 1.0
+
+
+def _tells_a_load_behind(chunk: Chunk) -> bool:
+    return any(load.role is not Role.BARE or load.value > MOST_RPE for load in chunk.at)
+
+
+MAY_BE_A_WEIGHT, SURELY_A_WEIGHT, MOST_RPE = 6, 10, 10
 
 
 def _listed_behind_loads(chunks: Chunks) -> list[Chunk]:
@@ -330,7 +358,7 @@ def _is_headed(numbers: list[Chunk]) -> bool:
 
 def _as_change(chunk: Chunk) -> Chunk:
     other = chunk.copy()
-    other.factors = [(chunk.factors[0][0]._replace(role=Role.CHANGE),)]
+    other.factors = [(chunk.factors[0][0]._replace(role=Role.CHANGE),), *chunk.factors[1:]]
     return other
 
 

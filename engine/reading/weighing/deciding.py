@@ -32,6 +32,7 @@ from engine.reading.weighing.accounting import (
 )
 from engine.reading.weighing.candidates import DO_NOT_ADD_UP, NOTHING_BESIDE, Candidate, candidates, plain_candidate
 from engine.reading.weighing.history import Known, is_far_off, known_of
+from engine.reading.weighing.hung_by_name import HUNG_BY
 from engine.reading.weighing.planned_sets import sets_of_the_plan
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Role
@@ -143,7 +144,7 @@ def _part(
 
 def _plain_numbers(entry: Entry) -> PlainNumbers | None:
     """The numbers of an entry, where they are plain and its name says nothing of the weight."""
-    if "assist" in entry.phrase or "weighted" in entry.phrase:
+    if entry.phrase and HUNG_BY[entry.phrase]:
         return None
     return plain_numbers(entry.pieces)
 
@@ -151,10 +152,9 @@ def _plain_numbers(entry: Entry) -> PlainNumbers | None:
 def _chunks_of(entry: Entry) -> Chunks:
     """The numbers of an entry, with what the name says of the weight: "assisted pull up"."""
     chunks = Chunker(entry.pieces).run()
-    if "assist" in entry.phrase:
-        chunks.assisted = True
-    if "weighted" in entry.phrase:
-        chunks.added = True
+    hung = HUNG_BY[entry.phrase]
+    chunks.assisted = chunks.assisted or K.ASSISTED in hung
+    chunks.added = chunks.added or K.ADDED in hung
     return chunks
 
 

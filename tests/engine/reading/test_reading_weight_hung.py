@@ -66,3 +66,32 @@ def test_where_it_may_be_reps_of_more_sets_it_is_asked(text: str) -> None:
 )
 def test_what_is_told_otherwise_stays(text: str, sets: str) -> None:
     assert said(text) == sets
+
+
+@pytest.mark.parametrize(
+    ("text", "sets"),
+    [
+        ("weighted dips 20x8", "dip 8 at +20 kg"),
+        ("dips weighted 20x8", "dip 8 at +20 kg"),
+        ("weighted dips 7.5x8", "dip 8 at +7.5 kg"),
+        ("weighted dips 20x8 @9", "dip 8 at +20 kg RPE 9"),
+        ("weighted dips 20x8, 20x7", "dip 8 at +20 kg, 7 at +20 kg"),
+        ("weighted dips 20x8, 8, 7", "dip 2×8 at +20 kg, 7 at +20 kg"),
+        ("weighted dips 3x8 20", "dip 3×8 at +20 kg"),
+        ("weighted dips 8x3 20", "dip 8×3 at +20 kg"),
+        ("weighted dips 8x3 @20", "dip 8×3 at +20 kg"),
+        ("assisted pull ups 20x8", "pull-up 8 at −20 kg"),
+        ("dominadas lastradas 20x8", "pull-up 8 at +20 kg"),
+        ("dominadas lastradas 20 8 8", "pull-up 2×8 at +20 kg"),
+        ("tractions lestées 20x8", "pull-up 8 at +20 kg"),
+        ("weighted dips 5x8", "dip 5×8"),
+        ("dips off the bench 20x8", "bench dip 8×20"),
+    ],
+)
+def test_a_lift_named_for_its_weight_tells_it_ahead_of_the_reps(text: str, sets: str) -> None:
+    assert said(text) == sets
+
+
+@pytest.mark.parametrize("text", ["weighted dips 8x5", "assisted pull ups 8x8"])
+def test_as_many_sets_as_may_be_done_are_asked_about(text: str) -> None:
+    assert said(text).startswith("ask: ")
