@@ -20,6 +20,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     MOST_LOADED_REPS,
     MOST_SETS,
+    ROLE,
     Piece,
     Role,
     kinds_in_order,
@@ -50,7 +51,30 @@ def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         pieces = _with_counts_in_doubt(pieces)
     if K.COUNT in kinds and K.TIMES in kinds:
         pieces = _with_counts_behind(pieces)
+    return _with_loads_amid(pieces) if K.TIMES in kinds and Role.REPS in map(ROLE, pieces) else pieces
+
+
+def _with_loads_amid(pieces: list[Piece]) -> list[Piece]:
+    """ "8 reps @ 80 x 3 sets", "8 reps 80kg x 3": an x ahead of the load, too, as in "8 reps x 80kg x 3 sets"."""
+    kinds = kinds_in_order(pieces)
+    for at in reversed(places_of(K.TIMES, kinds)):
+        lead = at - 2 if kinds[max(0, at - 2)] in LEADS_TO_A_LOAD else at - 1
+        if lead > 0 and kinds[lead - 1] is kinds[at - 1] is kind_at(pieces, at + 1) is K.NUMBER:
+            first = kind_at(pieces, lead - 2) is not K.TIMES
+            if first and _tells_reps_load_and_sets(pieces[lead - 1], pieces[at - 1], pieces[at + 1 : at + 3]):
+                pieces = [*pieces[:lead], pieces[at], pieces[at - 1]._replace(role=Role.LOAD), *pieces[at:]]
     return pieces
+
+
+def _tells_reps_load_and_sets(reps: Piece, load: Piece, told: list[Piece]) -> bool:
+    sets, behind = told[0], told[1].kind if len(told) > 1 else None
+    counted = sets.role is Role.SETS or (sets.role is Role.BARE and behind in ENDS)
+    heavy = load.role is Role.LOAD or (load.role is Role.BARE and load.value > reps.value)
+    return reps.role is Role.REPS and counted and heavy and sets.value <= MOST_SETS
+
+
+LEADS_TO_A_LOAD = frozenset((K.AT, K.WITH))
+ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.THEN, K.AT))
 
 
 def _with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
