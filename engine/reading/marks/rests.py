@@ -177,5 +177,18 @@ def pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         after += 1
     else:
         _drop_timed(out, also_bare=False)
-    out.append(aside(pieces[at]))
+    some = _may_be_some_of_them(pieces, at, out)
+    out.append(aside(pieces[at]) if not some else pieces[at]._replace(kind=K.UNCLEAR))
     return after
+
+
+def _may_be_some_of_them(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
+    """ "80x10, 2 paused": a set of two, or two of the ten."""
+    out = out[:-1] if kind_at(out, len(out) - 1) is K.WITH else out  # "2 con pausa"
+    kinds = [piece.kind for piece in out[-4:]]
+    if kinds != [K.TIMES, K.NUMBER, K.COMMA, K.NUMBER] or kind_at(pieces, at + 1) not in ENDS_OF_A_REMARK:
+        return False
+    return out[-1].role is Role.BARE and 2 * out[-1].value <= out[-3].value
+
+
+ENDS_OF_A_REMARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
