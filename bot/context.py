@@ -10,7 +10,7 @@ from bot.messages import InboundKind
 from bot.sessions import session_of, session_on
 from bot.turn import Turn
 from bot.words import WORD
-from engine.reading.announced_lift import lift_announced
+from engine.reading.announced_lift import lift_announced, sets_to_come
 from engine.reading.announced_load import LoadTold, is_near_enough, load_told
 from engine.reading.values import Context, Planned
 from engine.reading.weighing.resolve import BASES
@@ -32,7 +32,7 @@ def context_of(turn: Turn) -> Context:
     """The context of a message said now."""
     session = session_of(turn)
     recent = turn.store.sets.recent(turn.athlete, turn.today)
-    announced, load = _announced_since(turn, recent)
+    announced, load, to_come = _announced_since(turn, recent)
     doing = announced[0] if len(announced) == 1 else None if announced else in_hand(turn, recent)
     return Context(
         unit=turn.unit,
@@ -50,6 +50,7 @@ def context_of(turn: Turn) -> Context:
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
         announced=announced if len(announced) > 1 else (),
         told=_loads_told(turn, announced or ((doing,) if doing else ()), load, recent) if load is not None else {},
+        to_come=to_come,
         moved=load is not None and load.open,
         called=turn.me.name,
     )
@@ -147,9 +148,12 @@ def _on_its_basis(turn: Turn, lifts: Sequence[ExerciseName], load: Load) -> Mapp
     return {name: replace(load, basis=basis) for name, basis in bases.items() if basis is not Basis.BODY}
 
 
-def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[tuple[ExerciseName, ...], LoadTold | None]:
+Announced = tuple[tuple[ExerciseName, ...], LoadTold | None, int]
+
+
+def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> Announced:
     """The lift that her words named since her latest set, with no sets of it: "bench", then "60x8"; several where it
-    is open: "row". And the load that they told: "bench 60", then "8".
+    is open: "row". The load that they told, "bench 60", then "8"; and how many sets are to come.
     """
     latest = max((record.at for record in recent), default=None)
     notes = turn.store.notes.between(turn.athlete, turn.today, turn.today, pain=False)
@@ -163,8 +167,8 @@ def _announced_since(turn: Turn, recent: Sequence[SetRecord]) -> tuple[tuple[Exe
         load = load or load_told(note.text, plain, turn.catalogue)
         found = lift_announced(note.text, plain, turn.catalogue)
         if found:
-            return found, load
-    return (), load
+            return found, load, sets_to_come(note.text, plain, turn.catalogue)
+    return (), load, 0
 
 
 def in_hand(turn: Turn, recent: tuple[SetRecord, ...]) -> ExerciseName | None:

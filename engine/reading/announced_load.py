@@ -18,7 +18,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.announced_lift import LONGEST, MOVING_ON, may_stand_beside
+from engine.reading.announced_lift import LONGEST, MOVING_ON, may_stand_beside, without_a_count
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import cues_told, is_cued
@@ -70,6 +70,7 @@ def load_told(text: str, context: Context, catalogue: Catalogue) -> LoadTold | N
     if len(text) > LONGEST:
         return None
     prepared = prepare(text, context, catalogue)
+    prepared = prepared._replace(spoken=[*without_a_count(prepared.spoken)])
     pieces = prepared.spoken
     numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if not numbers:

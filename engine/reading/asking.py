@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.announced_lift import announces_a_lift
 from engine.reading.days.day_pieces import WHY_NOT
 from engine.reading.days.days_apart import TWO_DAYS
 from engine.reading.entries.entry import Entry
 from engine.reading.gaps import with_a_gap
 from engine.reading.prepare import Prepared
 from engine.reading.requests.weight import tells_a_change_of_weight
-from engine.reading.values import Asked, Doubt, NoSets, Outcome, Reading, Unread
+from engine.reading.values import Asked, Context, Doubt, NoSets, Outcome, Reading, Unread
 from engine.reading.weighing.deciding import Part, combined
 from engine.reading.wording import label_of
 from engine.reading.words.kinds import K
@@ -99,7 +100,7 @@ def nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcom
     if part.doubt is Doubt.EXERCISE:
         asked = "Which exercise was that? I have saved nothing yet."
         return Asked(asked, (), Doubt.EXERCISE, pain=pain, text=_numbers_of(part, prepared) if len(lost) == 1 else "")
-    if part.doubt is Doubt.NO_REPS and _looks_like_sets(part):
+    if part.doubt is Doubt.NO_REPS and _looks_like_sets(part) and not _only_announces(lost, prepared):
         told = typed or shown
         question = f"I could not read the numbers of “{told}”: {part.why}. Nothing is saved yet. {NUMBERS_AGAIN}"
         gap = with_a_gap(part.entry.pieces, prepared) if part.entry is not None and len(lost) == 1 else ""
@@ -108,6 +109,11 @@ def nothing_read(lost: Sequence[Part], pain: bool, prepared: Prepared) -> Outcom
         question = f"Which sets were on which day? Nothing is saved yet. {SAY_IT_AGAIN}"
         return Asked(question, (), Doubt.NUMBERS, part.term, None, None, pain, typed=typed)
     return NoSets(pain, (Unread(shown, part.why),), part.why)
+
+
+def _only_announces(lost: Sequence[Part], prepared: Prepared) -> bool:
+    """ "bench 80kg, 3 sets": what the reps behind it are of."""
+    return len(lost) == 1 and announces_a_lift(prepared.spoken, Context())
 
 
 NUMBERS_AGAIN = "Send its sets, reps and load again"

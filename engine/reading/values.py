@@ -61,6 +61,8 @@ class Context:
     """The exercises that a name may mean which was told since the latest set, with no sets of it, where it is open."""
     told: Mapping[ExerciseName, Load] = field(default_factory=dict)
     """A load told alone since the latest set, "bench 60" or "105": what the reps behind it are done at."""
+    to_come: int = 0
+    """How many sets were announced with the lift since the latest set, "bench 80kg, 3 sets"; 0 where that was not."""
     moved: bool = False
     """Whether the load was moved since the latest set, and it was not told to what: "heavier now"."""
     called: str = ""

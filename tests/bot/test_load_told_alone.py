@@ -35,6 +35,15 @@ def begun(chats):
         (["squat 100x5", "105 people in here", "5"], [(SQUAT, 5, "100 kg")] * 2),
         (["row 60", "10", "barbell"], [(ROW, 10, "60 kg")]),
         (["bench 60", "what a queue", "8"], [(BENCH, 8, "60 kg")]),
+        (["bench 60kg, 3 sets", "9 9 9"], [(BENCH, 9, "60 kg")] * 3),
+        (["bench 3 sets at 60", "9 9"], [(BENCH, 9, "60 kg")] * 2),
+        (["Bankdrücken 60kg, 3 Sätze", "9 9 9"], [(BENCH, 9, "60 kg")] * 3),
+        (["développé couché 60kg 3 séries", "9 9 9"], [(BENCH, 9, "60 kg")] * 3),
+        (["squat 100x5", "bench 60kg, 3 sets", "9 9"], [(SQUAT, 5, "100 kg"), *[(BENCH, 9, "60 kg")] * 2]),
+        (["bench 60kg, 3 sets", "60x9"], [(BENCH, 9, "60 kg")]),
+        (["bench 60kg, 3 sets", "9"], []),
+        (["bench 60kg, 3 sets", "9", "2"], [(BENCH, 9, "60 kg")] * 3),
+        (["bench 60kg, 3 sets", "9", "1"], [(BENCH, 9, "60 kg")]),
     ],
 )
 def test_reps_are_done_at_the_load_that_was_told_last(begun, messages, log):
