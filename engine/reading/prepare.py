@@ -38,6 +38,7 @@ from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
 from engine.reading.marks.counts_behind_sets import with_counts_behind_sets
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
+from engine.reading.marks.done_instead import with_done_instead
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
 from engine.reading.marks.every_minute import with_every_minute
@@ -387,6 +388,8 @@ def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> l
 
 def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with other loads that a remark names set aside."""
+    if K.NOT in kinds and K.TIMES in kinds:
+        pieces = with_done_instead(pieces)
     if K.TIMES in kinds and not kinds.isdisjoint(MAY_GIVE_A_REASON):
         pieces = with_reasons(pieces)
     if K.NOT_DATE in kinds and K.NOTE in kinds:

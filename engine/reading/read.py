@@ -45,7 +45,7 @@ from engine.reading.tables import Misfit, told_in_lines
 from engine.reading.talk.left_out import sets_left_out
 from engine.reading.talk.questions_behind import is_a_request, sets_before_a_question
 from engine.reading.talk.statements import may_speak_of_several, speaks_of_several
-from engine.reading.talk.talk import CUES, without_talk
+from engine.reading.talk.talk import REACHED, without_talk
 from engine.reading.talk.whose import asked_whose
 from engine.reading.values import Act, Asked, Context, Correction, Doubt, Logged, NoSets, Outcome, Reading, Unread
 from engine.reading.weighing.deciding import NONE_OF_THESE, Part, crowded, part_of
@@ -249,7 +249,7 @@ def _read_pieces(pieces: list[Piece], prepared: Prepared, context: Context, cata
     if may_speak_of_several(pieces[0]) and speaks_of_several(pieces):
         return NoSets(pain=pain, why="talk: what sets that stand were like")
     pieces = pieces if kinds.isdisjoint(MAY_LEAVE_OUT) else with_left_out(pieces)
-    spoken, talk = (pieces, False) if kinds.isdisjoint(CUES) else without_talk(pieces)
+    spoken, talk = (pieces, False) if kinds.isdisjoint(REACHED) else without_talk(pieces)
     told = entries(spoken, kinds if spoken is pieces else None)
     if not told:
         return _talk(pieces, prepared, context, catalogue, pain) if talk else NoSets(pain=pain, why="no sets")

@@ -5,6 +5,7 @@ of     = NUMBER "à" NUMBER           "3 à 15", "3 à 50 s": so many sets of th
 open   = REPS "+" ( ":" | "(" ) NUMBER       "100x5+: 9": what the open set came to
 often  = SINGLES "x" NUMBER          "150 singles x5": so many of them
 parts  = REPS "(" NUMBER ( "+" NUMBER )+ ")"       "80x10 (6+4)" that add up to the reps: how they were made is asked
+volume = sets "=" NUMBER "total"        "80x8 = 640 total": what the sets come to; any other number is asked about
 place  = PAIR NUMBER "of" NUMBER     "80x8 1 of 3" counts sets, or tells some more: asked; so is "1+1 x5"
 margin = RECORD "by" NUMBER          "PB by 2.5": how much was gained, and no part of the sets
 """
@@ -13,6 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
+from math import prod
 
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF, cues_told
@@ -41,6 +43,8 @@ def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with each number put to the part that it tells."""
     if K.TOTAL in kinds and K.EACH in kinds:
         pieces = _with_totals_of_two(pieces)
+    if K.TOTAL in kinds and K.EQUALS in kinds:
+        pieces = _without_volumes(pieces)
     if K.FILLER in kinds or K.BY in kinds:
         pieces = _with_sets_of(pieces)
     if K.NOTE in kinds:
@@ -101,6 +105,25 @@ def _with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
 
 BETWEEN = frozenset((K.TOTAL, K.OPEN, K.EACH, K.COMMA, K.EQUALS, K.FILLER, K.DASH, K.SLASH))
 AROUND = frozenset((K.EACH, K.CLOSE, K.TOTAL, K.FILLER))
+
+
+def _without_volumes(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with what the sets come to together as a remark, or in doubt where it is another number."""
+    for at in reversed(places_of(K.EQUALS, kinds_in_order(pieces))):
+        end = at + 2 + (kind_at(pieces, at + 2) in (K.KG, K.LB))
+        if kind_at(pieces, at + 1) is not K.NUMBER or kind_at(pieces, end) is not K.TOTAL:
+            continue
+        start = next((place for place in range(at, 0, -1) if pieces[place - 1].kind in PARTING), 0)
+        ahead = [one for one in pieces[start:at] if one.kind is K.NUMBER]
+        if K.TIMES not in kinds_in_order(pieces[start:at]):
+            continue
+        fits = prod(one.value for one in ahead) == pieces[at + 1].value
+        said = aside(pieces[at]) if fits else pieces[at]._replace(kind=K.ALTERED)
+        pieces = [*pieces[:at], said._replace(end=pieces[end].end), *pieces[end + 1 :]]
+    return pieces
+
+
+PARTING = frozenset((K.COMMA, K.STOP, K.LINE, K.THEN))
 
 
 def _with_sets_of(pieces: list[Piece]) -> list[Piece]:

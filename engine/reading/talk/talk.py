@@ -60,6 +60,8 @@ CUES = (
     | {K.PLAIN, K.FILLER, K.NOTE}
     | {K.ASKS, K.QUESTION, K.UNRELATED, K.STORY, K.DATE, K.PAIN, K.RESERVE_LEFT, K.NOT_DATE, K.HEADING, K.DENY}
 )
+REACHED = CUES | {K.SAME}
+"""What may make talk of a sentence: the German "gleich" ahead of a lift is "in a moment", and no "same"."""
 
 
 def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:

@@ -44,6 +44,34 @@ panca piana 3x8 65 manca => no sets
 bänkpress 3x8 65 kommer => no sets
 bench 3x8 65 next workout => no sets
 supino 3x8 65 falta força => barbell bench press 3×8 at 65 kg
+next: bench 3x8 65 => no sets
+plan today squat 5x5 100 => no sets
+trying squat 140x1 => no sets
+trying 140x1 squat => no sets
+Plan für heute Kniebeuge 5x5 100 => no sets
+gleich Kniebeuge 5x5 100 => no sets
+offen Bankdrücken 3x8 65 => no sets
+plan para hoy sentadilla 5x5 100 => no sets
+falta press banca 3x8 65 => no sets
+siguiente: press banca 3x8 65 => no sets
+plan pour aujourd'hui squat 5x5 100 => no sets
+il reste développé couché 3x8 65 => no sets
+l'an dernier squat 140x5 => no sets
+piano per oggi squat 5x5 100 => no sets
+manca panca piana 3x8 65 => no sets
+plano para hoje agachamento 5x5 100 => no sets
+restam supino 3x8 65 => no sets
+plan voor vandaag squat 5x5 100 => no sets
+straks bankdrukken 3x8 65 => no sets
+plan na dziś przysiad 5x5 100 => no sets
+zostało wyciskanie 3x8 65 => no sets
+план на сегодня присед 5x5 100 => no sets
+осталось жим лежа 3x8 65 => no sets
+plan på idag knäböj 5x5 100 => no sets
+kvar: bänkpress 3x8 65 => no sets
+przysiad 3x5 100, zostało wyciskanie 3x8 65 => barbell back squat 3×5 at 100 kg
+жим лежа 80x8 осталось 2 => barbell bench press 8 at 80 kg 2 in reserve
+bench 80x8 trying wide grip => barbell bench press 8 at 80 kg
 bench 3x8 65 next time 70 => barbell bench press 3×8 at 65 kg
 bench 80x5 next to the window => barbell bench press 5 at 80 kg
 next bench 3x8 65 => barbell bench press 3×8 at 65 kg
@@ -76,6 +104,12 @@ def test_what_is_announced_is_no_set(text, context, meant) -> None:
         "bänkpress 3x8 65 strax",
         "wyciskanie leżąc 3x8 65 zaraz",
         "жим лежа 3x8 65 потом",
+        "squat 140x1 trying",
+        "bankdrücken 3x8 65 offen",
+        "développé couché 3x8 65 reste",
+        "wyciskanie leżąc 3x8 65 zostało",
+        "жим лежа 3x8 65 осталось",
+        "bänkpress 3x8 65 kvar",
     ],
 )
 def test_a_lift_told_alone_as_coming_after_is_asked(text) -> None:

@@ -1,0 +1,55 @@
+"""Sets told beside those that were done in their place: "squat 3x5 100 instead of front squat 3x5 80" is squats alone.
+
+done = sets INSTEAD-OF undone [ end ]              squat 3x5 100 instead of 3x5 110
+     | INSTEAD-OF undone [ "," ] lift sets         instead of front squat 3x5 80, squat 3x5 100
+undone = [ lift ] sets
+A load alone is the remark of `reasons_behind`; of sets behind which more follow it is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.reading.words.ahead import aside, kind_at
+from engine.reading.words.kinds import K
+from engine.reading.words.pieces import Piece, kinds_in_order, places_of
+
+OF_SETS = frozenset(
+    (K.NAME, K.NUMBER, K.TIMES, K.KG, K.LB, K.AT, K.FOR, K.OF, K.WITH, K.FILLER, K.REPS, K.SETS, K.SLASH)
+)
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE, K.THEN, K.DASH))
+OPENING = frozenset((K.FILLER, K.DATE, K.TODAY))
+LONGEST = 24
+"""Pieces of what was not done. Common practice, no source."""
+
+
+def with_done_instead(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with what was not done made a remark."""
+    for at in reversed(places_of(K.NOT, kinds_in_order(pieces))):
+        end = _end_of_the_undone(pieces, at)
+        kinds = kinds_in_order(pieces[at + 1 : end])
+        ahead = kinds_in_order(pieces[:at])
+        if K.TIMES not in kinds or kinds[0] not in UNDONE:
+            continue
+        behind = kinds_in_order(pieces[end : end + LONGEST])
+        opens = OPENING.issuperset(ahead) and K.NAME in kinds and {K.NAME, K.TIMES} <= set(behind)
+        told = K.NAME in ahead and K.TIMES in ahead and kind_at(pieces, end) in ENDS
+        if opens or told:
+            said = aside(pieces[at])._replace(end=pieces[end - 1].end)
+            pieces = [*pieces[:at], said, *pieces[end + opens * (kind_at(pieces, end) is K.COMMA) :]]
+        elif K.NAME in ahead and K.TIMES in ahead and K.NAME in kinds:
+            pieces = [*pieces[:at], pieces[at]._replace(kind=K.UNCLEAR), *pieces[at + 1 :]]
+    return pieces
+
+
+UNDONE = frozenset((K.NAME, K.NUMBER))
+
+
+def _end_of_the_undone(pieces: Sequence[Piece], at: int) -> int:
+    """Where the sets behind the word end: at a sign, or at the next lift."""
+    end = at + 1
+    while end < min(len(pieces), at + 1 + LONGEST) and pieces[end].kind in OF_SETS:
+        if pieces[end].kind is K.NAME and end > at + 1:
+            break
+        end += 1
+    return end
