@@ -46,7 +46,7 @@ from engine.reading.marks.excepted_sets import with_excepted_sets
 from engine.reading.marks.felt import with_felt, with_rated
 from engine.reading.marks.grips import GRIP, with_grips
 from engine.reading.marks.hers_behind_theirs import may_be_hers_behind_theirs, with_hers_behind_theirs
-from engine.reading.marks.hours_beside import with_hours_beside
+from engine.reading.marks.hours_beside import with_hour_ahead, with_hours_beside
 from engine.reading.marks.loads_lowered import with_loads_lowered
 from engine.reading.marks.loads_spoken_of import with_failed_single, with_load_spoken_of, without_loads_told_twice
 from engine.reading.marks.loads_to_failure import AS_OFTEN, with_loads_to_failure
@@ -337,6 +337,7 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
 
 def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, without numbers of sessions, days and hours told beside sets."""
+    pieces = with_hour_ahead(pieces) if K.TIMES in kinds else pieces
     if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
         pieces = without_sessions_headed(with_hours_beside(pieces))
     if kinds.isdisjoint(MAY_COUNT_DAYS):
@@ -388,8 +389,7 @@ def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> l
 
 def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with other loads that a remark names set aside."""
-    if K.NOT in kinds and K.TIMES in kinds:
-        pieces = with_done_instead(pieces)
+    pieces = with_done_instead(pieces) if K.NOT in kinds and K.TIMES in kinds else pieces
     if K.TIMES in kinds and not kinds.isdisjoint(MAY_GIVE_A_REASON):
         pieces = with_reasons(pieces)
     if K.NOT_DATE in kinds and K.NOTE in kinds:

@@ -8,7 +8,7 @@ from engine.reading.days.days_of_what_was import without_days_of_what_was
 from engine.reading.days.days_to_begin_on import OF_A_WEEK, with_days_to_begin_on
 from engine.reading.days.halves_of_days import without_halves
 from engine.reading.days.headed_days import TOLD_LATE, heads_a_lift
-from engine.reading.days.weekday_dates import with_weekdays_dated
+from engine.reading.days.weekday_dates import with_weekdays_dated, with_years_by_weekdays
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
@@ -23,6 +23,8 @@ def dated(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
         if K.ORDINAL in kinds and K.WEEKDAY in kinds and context.now is not None:
             pieces = with_weekdays_dated(pieces, context.now.date())
         told = with_dates(pieces, context.now, context.unit)
+        if K.WEEKDAY in kinds and context.now is not None:
+            told = with_years_by_weekdays(told, pieces, context.now.date())
         if _may_be_reps_in_hand(pieces, told, context):
             return [*pieces[:3], *dated(pieces[3:], kinds, context)]
         return told

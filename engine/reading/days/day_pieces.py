@@ -11,13 +11,14 @@ from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 
 NO_SUCH_DAY, STILL_AHEAD, LONG_AGO = 1, 2, 3
-PERHAPS = 6
+PERHAPS, OTHER_WEEKDAY = 6, 7
 """What a DATE piece's `told` says of a day that may be that of the sets, or of something else."""
 WHY_NOT = {
     NO_SUCH_DAY: "there is no such day",
     STILL_AHEAD: "that day is still ahead",
     LONG_AGO: "that day is too long ago",
     TWO_DAYS: "two days are told of the same sets",
+    OTHER_WEEKDAY: "that date is another day of the week",
     WHICH_DAY: "a week, but which day of it; put the day in front of its sets",
 }
 """Of a day that nothing can be recorded for, by its piece's `told`."""

@@ -3,6 +3,7 @@
 hour = ( start | separator ) word* CAME word* "at" NUMBER ( end | separator )       up to 24; without a set or a lift
      | "at" NUMBER "in" "the" PART-OF-THE-DAY
      | ( start | separator ) "at" [ "half" ] NUMBER BEGUN ( end | separator )
+     | start [ day ] ( "at" NUMBER | HOURS "." MINUTES ) lift sets "x" reps     "kl 18 knäböj 3x5 100", "18.30 squat 3x5 100"
 session = separator SESSION NUMBER ( end | separator )                        "5 5 5, session 12"
 age  = ( start | separator ) "I'm" NUMBER ( end | separator )
 Where the word may as well tell of a load ("started at 7"), it is asked.
@@ -22,8 +23,36 @@ OF_A_SET = frozenset((K.NUMBER, K.NAME, K.TIMES))
 ATHOUR, CAME, BEGUN, ONESELF = (frozenset((cue,)) for cue in ("athour", "clocked", "begun", "oneself"))
 SAYING_WHEN = ATHOUR | ONESELF | {"daycounted"}
 NO_WORD = PARTING | OF_A_SET | {K.AT, K.SLASH, K.PLUS}
-LAST_HOUR = 24
+EARLIEST, LAST_HOUR, LAST_MINUTE, LAST_MONTH = 4, 24, "59", "12"
+DAYS = frozenset((K.DATE, K.TODAY, K.WEEKDAY))
+MOST_AHEAD = 5
+"""Pieces up to the lift that an hour stands ahead of. Common practice, no source."""
 MOST_WORDS = 6
+
+
+def with_hour_ahead(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with an hour ahead of the first lift and its sets made a remark."""
+    if not pieces or pieces[0].kind is K.NAME:
+        return pieces
+    at = next((place for place, piece in enumerate(pieces[:MOST_AHEAD]) if piece.kind is K.NUMBER), -1)
+    if at < 0 or [piece.kind for piece in pieces[at + 1 : at + 4]] != [K.NAME, K.NUMBER, K.TIMES]:
+        return pieces
+    told = at > 0 and is_cued(pieces[at - 1].text, ATHOUR)
+    if not told and kind_at(pieces, at + 5) is not K.NUMBER:
+        return pieces  # "22.50 curl 3x10"
+    start = at - 1 if told else at
+    start -= start > 0 and is_cued(pieces[start - 1].text, ATHOUR)  # "a las 8"
+    if not DAYS.issuperset([piece.kind for piece in pieces[:start]]) or not _is_an_hour(pieces[at], whole=told):
+        return pieces
+    return [*(piece._replace(kind=K.FILLER) for piece in pieces[:at]), aside(pieces[at]), *pieces[at + 1 :]]
+
+
+def _is_an_hour(number: Piece, *, whole: bool) -> bool:
+    """ "18", "18.30"; a number of hours alone must be led by a word."""
+    hours, sign, minutes = number.text.partition(".")
+    clock = sign != "" and len(minutes) == len(LAST_MINUTE) and minutes <= LAST_MINUTE
+    clock = clock and (whole or minutes > LAST_MONTH)  # "12.03 squat 3x5 100" tells a day
+    return number.role is Role.BARE and (clock or (whole and not sign)) and EARLIEST <= number.value <= LAST_HOUR
 
 
 def with_hours_beside(pieces: list[Piece]) -> list[Piece]:

@@ -6,6 +6,7 @@ open   = REPS "+" ( ":" | "(" ) NUMBER       "100x5+: 9": what the open set came
 often  = SINGLES "x" NUMBER          "150 singles x5": so many of them
 parts  = REPS "(" NUMBER ( "+" NUMBER )+ ")"       "80x10 (6+4)" that add up to the reps: how they were made is asked
 volume = sets "=" NUMBER "total"        "80x8 = 640 total": what the sets come to; any other number is asked about
+complex = LIFT "and" LIFT ... REPS "+" REPS      "clean & jerk 60 2+1": reps of each of its lifts, or with a pause between: asked
 place  = PAIR NUMBER "of" NUMBER     "80x8 1 of 3" counts sets, or tells some more: asked; so is "1+1 x5"
 margin = RECORD "by" NUMBER          "PB by 2.5": how much was gained, and no part of the sets
 """
@@ -50,7 +51,7 @@ def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     if K.NOTE in kinds:
         pieces = _without_margins(pieces)
     if K.PLUS in kinds:
-        pieces = _with_parts_in_doubt(_with_open_results(pieces))
+        pieces = _with_parts_in_doubt(_with_open_results(_with_complexes_in_doubt(pieces)))
     if K.TIMES in kinds and not kinds.isdisjoint((K.OF, K.PLUS)):
         pieces = _with_counts_in_doubt(pieces)
     if K.COUNT in kinds and K.TIMES in kinds:
@@ -195,6 +196,29 @@ def _with_counts_behind(pieces: Sequence[Piece]) -> list[Piece]:
         if counted and alone and sets.value <= MOST_SETS and kind_at(pieces, at + 3) in ENDS | {K.AT, K.WITH, K.NUMBER}:
             out[at : at + 3] = [sets._replace(role=Role.SETS), times._replace(kind=K.OF, text="of"), name]
     return out
+
+
+def _with_complexes_in_doubt(pieces: list[Piece]) -> list[Piece]:
+    """The pieces with reps of each lift of a complex made unclear."""
+    out = list(pieces)
+    kinds = kinds_in_order(pieces)
+    for at in range(1, len(pieces) - 1):
+        first, sign, second = pieces[at - 1 : at + 2]
+        if kinds[at - 1 : at + 2] != [K.NUMBER, K.PLUS, K.NUMBER] or max(first.value, second.value) > MOST_SETS:
+            continue
+        start = next((place for place in range(at, 0, -1) if kinds[place - 1] in PARTING), 0)
+        name = next((place for place in range(at, start - 1, -1) if kinds[place] is K.NAME), -1)
+        if name >= 0 and _are_several_lifts(pieces, name, start):
+            out[at] = sign._replace(kind=K.UNCLEAR)
+    return out
+
+
+def _are_several_lifts(pieces: Sequence[Piece], name: int, start: int) -> bool:
+    """ "clean and jerk", "power clean + jerk"."""
+    ahead = name - 1 > start and pieces[name - 1].kind is K.PLUS and pieces[name - 2].kind is K.NAME
+    behind = kind_at(pieces, name + 1) is K.PLUS and kind_at(pieces, name + 2) in (K.PLAIN, K.NOTE, K.NAME)
+    joined = {" and " in one for one in pieces[name].names} == {True}
+    return ahead or behind or joined
 
 
 def _with_parts_in_doubt(pieces: Sequence[Piece]) -> list[Piece]:
