@@ -1,5 +1,5 @@
-"""A weekday told with its day of the month: "fri 7th", "on monday the 3rd", which may be weeks ago; "wed 25 nov", of which
-the weekday says the year.
+"""A weekday told with its day of the month: "fri 7th", "on monday the 3rd", which may be weeks ago; "wed 25 nov",
+of which the weekday says the year.
 """
 
 from __future__ import annotations

@@ -3,7 +3,7 @@
 hour = ( start | separator ) word* CAME word* "at" NUMBER ( end | separator )       up to 24; without a set or a lift
      | "at" NUMBER "in" "the" PART-OF-THE-DAY
      | ( start | separator ) "at" [ "half" ] NUMBER BEGUN ( end | separator )
-     | start [ day ] ( "at" NUMBER | HOURS "." MINUTES ) lift sets "x" reps     "kl 18 knäböj 3x5 100", "18.30 squat 3x5 100"
+     | start [ day ] ( "at" NUMBER | HOURS "." MINUTES ) lift sets "x" reps       "18.30 squat 3x5 100"
 session = separator SESSION NUMBER ( end | separator )                        "5 5 5, session 12"
 age  = ( start | separator ) "I'm" NUMBER ( end | separator )
 Where the word may as well tell of a load ("started at 7"), it is asked.
@@ -49,7 +49,7 @@ def with_hour_ahead(pieces: list[Piece]) -> list[Piece]:
 
 def _is_an_hour(number: Piece, *, whole: bool) -> bool:
     """ "18", "18.30"; a number of hours alone must be led by a word."""
-    hours, sign, minutes = number.text.partition(".")
+    _, sign, minutes = number.text.partition(".")
     clock = sign != "" and len(minutes) == len(LAST_MINUTE) and minutes <= LAST_MINUTE
     clock = clock and (whole or minutes > LAST_MONTH)  # "12.03 squat 3x5 100" tells a day
     return number.role is Role.BARE and (clock or (whole and not sign)) and EARLIEST <= number.value <= LAST_HOUR

@@ -6,7 +6,7 @@ open   = REPS "+" ( ":" | "(" ) NUMBER       "100x5+: 9": what the open set came
 often  = SINGLES "x" NUMBER          "150 singles x5": so many of them
 parts  = REPS "(" NUMBER ( "+" NUMBER )+ ")"       "80x10 (6+4)" that add up to the reps: how they were made is asked
 volume = sets "=" NUMBER "total"        "80x8 = 640 total": what the sets come to; any other number is asked about
-complex = LIFT "and" LIFT ... REPS "+" REPS      "clean & jerk 60 2+1": reps of each of its lifts, or with a pause between: asked
+complex = LIFT "and" LIFT ... REPS "+" REPS      "clean & jerk 60 2+1": each lift's, or a pause between: asked
 place  = PAIR NUMBER "of" NUMBER     "80x8 1 of 3" counts sets, or tells some more: asked; so is "1+1 x5"
 margin = RECORD "by" NUMBER          "PB by 2.5": how much was gained, and no part of the sets
 """

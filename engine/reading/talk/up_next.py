@@ -78,10 +78,10 @@ def _with_what_is_left(pieces: list[Piece]) -> list[Piece]:
     out = list(pieces)
     for at, piece in enumerate(pieces):
         if is_cued(piece.text, LEFT | NEXT) and _leads_to_sets(pieces, at, left=is_cued(piece.text, LEFT)):
-            named = K.NUMBER not in kinds_of(pieces[at + 1 : at + 3])
-            open_still = not named and is_cued(piece.text, NEXT)  # "next: 85x6" may tell what was done next
+            counted = kind_at(pieces, at + 1 + (kind_at(pieces, at + 1) is K.COLON)) is K.NUMBER
+            open_still = counted and is_cued(piece.text, NEXT)  # "next: 85x6" may tell what was done next
             out[at] = piece._replace(kind=K.UNCLEAR if open_still else K.FUTURE, told=0)
-        elif is_cued(piece.text, LEFT) and _may_be_left(pieces, at):
+        elif is_cued(piece.text, LEFT) and not is_cued(piece.text, NEXT) and _may_be_left(pieces, at):
             out[at] = piece._replace(kind=K.UNCLEAR, told=0)
     return out
 
