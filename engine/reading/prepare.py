@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.days.dated import dated
-from engine.reading.days.headed_days import heads_a_lift
+from engine.reading.days.headed_days import opens_plainly
 from engine.reading.days.headings import without_days_counted, without_sessions_headed
 from engine.reading.days.week_headings import with_weeks
 from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment, with_headed_equipment
@@ -38,7 +38,6 @@ from engine.reading.marks.counted_runs import with_counted_runs
 from engine.reading.marks.counting_talk import COUNTING_PERHAPS, with_counting_talk
 from engine.reading.marks.counts_behind_sets import with_counts_behind_sets
 from engine.reading.marks.counts_described import SAID_OF_A_COUNT, with_counts_joined
-from engine.reading.marks.done_instead import with_done_instead
 from engine.reading.marks.drops_told import with_drops_told
 from engine.reading.marks.equipment_talk import SPOKEN_OF, without_equipment_taken, without_lifts_taken
 from engine.reading.marks.every_minute import with_every_minute
@@ -295,10 +294,10 @@ def _says_planned(piece: Piece) -> bool:
 
 def gathered(pieces: list[Piece], kinds: set[K], context: Context) -> list[Piece]:
     """The pieces, which are of these kinds, with days and marks gathered, and without numbers that are no sets."""
-    plain = kinds <= PLAINLY_SETS and pieces and pieces[0].kind is not K.TIMES and not heads_a_lift(pieces, 0)
+    plain = kinds <= PLAINLY_SETS and pieces and (pieces[0].kind is K.NAME or opens_plainly(pieces[0]))
     if plain and not holds_odd_numbers(pieces, kinds):
         return pieces  # most messages tell sets and nothing else
-    return gathered_with_care(pieces, kinds, context)
+    return gathered_with_care(with_hour_ahead(pieces) if kinds <= PLAINLY_SETS else pieces, kinds, context)
 
 
 PLAINLY_SETS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT))
@@ -337,7 +336,6 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
 
 def _without_days_and_hours(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which were of these kinds, without numbers of sessions, days and hours told beside sets."""
-    pieces = with_hour_ahead(pieces) if K.TIMES in kinds else pieces
     if not kinds.isdisjoint(MAY_TELL_AN_HOUR):
         pieces = without_sessions_headed(with_hours_beside(pieces))
     if kinds.isdisjoint(MAY_COUNT_DAYS):
@@ -389,7 +387,6 @@ def _with_counts_told(pieces: list[Piece], kinds: set[K], context: Context) -> l
 
 def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with other loads that a remark names set aside."""
-    pieces = with_done_instead(pieces) if K.NOT in kinds and K.TIMES in kinds else pieces
     if K.TIMES in kinds and not kinds.isdisjoint(MAY_GIVE_A_REASON):
         pieces = with_reasons(pieces)
     if K.NOT_DATE in kinds and K.NOTE in kinds:

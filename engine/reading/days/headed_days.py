@@ -65,6 +65,11 @@ def heads_a_lift(pieces: list[Piece], at: int) -> bool:
     return len(month) == PADDED or kind_at(pieces, at - 1) is K.WEEKDAY
 
 
+def opens_plainly(first: Piece) -> bool:
+    """Whether neither a day nor an hour nor a sign opens the message: "14.03 squat 3x5", "18.30 squat 3x5 100"."""
+    return first.kind is not K.TIMES and "." not in first.text
+
+
 def day_and_month(text: str) -> tuple[int, int] | None:
     """The two numbers of "13.3", whether there is such a day or not; None for "3.5°", "3o.1", "13.3.3"."""
     day, _, month = text.partition(".")

@@ -57,6 +57,7 @@ def _is_an_hour(number: Piece, *, whole: bool) -> bool:
 
 def with_hours_beside(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such numbers made part of the remark."""
+    pieces = with_hour_ahead(pieces)
     return pieces if SAYING_WHEN.isdisjoint(cues_told(texts_in_order(pieces))) else _with_hours(pieces)
 
 

@@ -81,8 +81,6 @@ def holds_odd_numbers(pieces: list[Piece], kinds: set[K]) -> bool:
     """
     if K.AT in kinds and K.TIMES in kinds and counts_at_a_set(pieces):
         return True
-    if pieces[0].kind is K.NUMBER and "." in pieces[0].text:
-        return True  # "18.30 squat 3x5 100"
     places = places_of(K.NUMBER, kinds_in_order(pieces))
     if len(places) >= FEWEST_NUMBERS and Role.REPS in map(ROLE, pieces):
         return True

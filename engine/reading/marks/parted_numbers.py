@@ -42,10 +42,8 @@ TIMED = frozenset((Role.SECONDS, Role.METRES))
 
 def with_parted_numbers(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """The pieces, which are of these kinds, with each number put to the part that it tells."""
-    if K.TOTAL in kinds and K.EACH in kinds:
-        pieces = _with_totals_of_two(pieces)
-    if K.TOTAL in kinds and K.EQUALS in kinds:
-        pieces = _without_volumes(pieces)
+    if K.TOTAL in kinds:
+        pieces = _with_totals_of_two(pieces) if K.EACH in kinds else _without_volumes(pieces)
     if K.FILLER in kinds or K.BY in kinds:
         pieces = _with_sets_of(pieces)
     if K.NOTE in kinds:
@@ -200,11 +198,15 @@ def _with_counts_behind(pieces: Sequence[Piece]) -> list[Piece]:
 
 def _with_complexes_in_doubt(pieces: list[Piece]) -> list[Piece]:
     """The pieces with reps of each lift of a complex made unclear."""
-    out = list(pieces)
     kinds = kinds_in_order(pieces)
-    for at in range(1, len(pieces) - 1):
+    if K.NAME not in kinds:
+        return pieces
+    out = list(pieces)
+    for at in places_of(K.PLUS, kinds):
+        if kinds[at - 1 : at + 2] != [K.NUMBER, K.PLUS, K.NUMBER]:
+            continue
         first, sign, second = pieces[at - 1 : at + 2]
-        if kinds[at - 1 : at + 2] != [K.NUMBER, K.PLUS, K.NUMBER] or max(first.value, second.value) > MOST_SETS:
+        if max(first.value, second.value) > MOST_SETS:
             continue
         start = next((place for place in range(at, 0, -1) if kinds[place - 1] in PARTING), 0)
         name = next((place for place in range(at, start - 1, -1) if kinds[place] is K.NAME), -1)

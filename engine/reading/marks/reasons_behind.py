@@ -5,6 +5,7 @@ remark = whole sets ( INSTEAD-OF | BECAUSE ... ) NUMBER ...       bench 3x8 80 i
 
 from __future__ import annotations
 
+from engine.reading.marks.done_instead import with_done_instead
 from engine.reading.words.ahead import aside
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
@@ -22,7 +23,10 @@ TOLD_ALREADY = frozenset((K.TIMES, K.NAME, K.AT, K.LAST, K.FIRST, K.ORDINAL, K.S
 def with_reasons(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such a number as a remark."""
     because = phrasebook().cues["because"]
-    for at in _behind_a_whole(kinds_in_order(pieces)):
+    kinds = kinds_in_order(pieces)
+    if K.NOT in kinds and (done := with_done_instead(pieces)) is not pieces:
+        return done
+    for at in _behind_a_whole(kinds):
         piece = pieces[at]
         if piece.kind is not K.NOT and piece.text != AS and spoken(piece.text) not in because:
             continue

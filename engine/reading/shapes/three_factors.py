@@ -45,7 +45,8 @@ class ThreeFactors(TwoFactors):
         way = settled_three(first, second, third, self.traits) or self.choice.triple
         self._note_order(way, first, second)
         if way is TripleAs.REPS_LIST:
-            self.unplaced = self.unplaced or not self.traits.body  # "30x30x30": sets of thirty, or at thirty
+            many = first.value > MOST_SETS  # "30x30x30": sets of thirty, or at thirty
+            self.unplaced = self.unplaced or (many and not self.traits.body)
             self._reps_list((first, second, third))
             return
         load, reps, sets = [(first, second, third)[at] for at in PLACES_OF_THREE[way]]
