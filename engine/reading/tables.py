@@ -1,6 +1,7 @@
 """A table pasted with its header, told as lines of sets: "Exercise | Sets | Reps | Weight" with a row for each lift.
 
 header = cell { separator cell }        separator = tab | "|" | ";" | ","
+       | LIFT-LINE cell { ( separator | blank ) cell }      "Squat", "set reps kg", "1 5 100": a lift, and its sets below
 cell   = LIFT | SETS | REPS | LOAD [ "(" unit ")" ] | unit | "rpe" | "rir" | "#"
 
 The words are those of the language files. A header has a column of lifts, one of reps, and one of sets or loads. A
@@ -71,11 +72,12 @@ def told_in_lines(text: str, unit: Unit) -> str | None:
     out: list[str] = []
     table: _Table | None = None
     for line in lines:
-        found = _header(line)
+        found = _header(line) or _header_below_a_lift(line, out)
         if found is not None:
             out += table.lines(unit) if table is not None else []
+            out = out if not found.lift else out[:-1]
             table = found
-        elif table is not None and table.separator in line:
+        elif table is not None and table.separator in line and table.holds(line):
             table.take(line)
         else:
             out += table.lines(unit) if table is not None else []
@@ -101,11 +103,16 @@ class _Table:
         """
         if not any(letter.isalnum() for letter in line):
             return  # "|---|---|", the line between a header and its rows
+        line = " ".join(line.split()) if self.separator == " " else line
         row = _told_by_column(_cells(line, self.separator, self.framed), self.columns)
-        self.lift = row[Of.LIFT] = row[Of.LIFT] or self.lift
+        self.lift = row[Of.LIFT] = row.get(Of.LIFT) or self.lift
         if not self.lift:
             raise Misfit(line.strip())
         self.rows.append(row)
+
+    def holds(self, line: str) -> bool:
+        """Whether the line may be a row; of columns that blanks part, each holds a number."""
+        return self.separator != " " or line.strip()[:1].isdigit()
 
     def lines(self, unit: Unit) -> list[str]:
         """The rows so far as lines, each taken once.
@@ -134,6 +141,26 @@ def _header(line: str) -> _Table | None:
             if Of.LIFT in told and Of.REPS in told and (Of.SETS in told or Of.LOAD in told):
                 return _Table(_all_known(cells, found), separator, framed)
     return None
+
+
+def _header_below_a_lift(line: str, ahead: Sequence[str]) -> _Table | None:
+    """The table of one lift, which the line ahead names, that this line of words heads."""
+    lift = ahead[-1].strip().rstrip(":") if ahead else ""
+    if not (line[:1].isalpha() or line[:1] == "#") or not lift or any(letter.isdigit() for letter in line + lift):
+        return None
+    separator = next((sign for sign in SEPARATORS if sign in line), " ")
+    cells = _cells(" ".join(line.split()) if separator == " " else line, separator, framed=False)
+    found = [COLUMN_OF[cell] for cell in cells] if LEAST_COLUMNS <= len(cells) <= MOST_COLUMNS else []
+    known = [column for column in found if column is not None]
+    told = [column.told for column in known]
+    if len(known) < len(cells) or not {Of.REPS, Of.LOAD} <= set(told) or Of.LIFT in told or len(set(told)) < len(told):
+        return None
+    table = _Table(known, separator, framed=False)
+    table.lift = lift
+    return table
+
+
+MOST_COLUMNS = 6
 
 
 def _all_known(cells: Sequence[str], found: Sequence[Column | None]) -> list[Column]:

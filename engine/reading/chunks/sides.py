@@ -39,11 +39,24 @@ class SidedChunks(AnnouncedChunks):
             self.out.dangling = True  # "L/R 10/9"
         if self.out.placed_reps:
             self.out.dangling = True  # "3x8, last set 6 left": of that side alone, or so many more
+        if self._repeats_both(piece):
+            self.out.dangling = True  # "30 kg 10L 10R x3": three of both, or a set of three
         self.side = Side.LEFT if piece.kind is K.LEFT else Side.RIGHT
         last = self._last()
         if not self.side_before and last is not None and self._stands_behind_a_number():
             self._put_on_the_run(last)
         self.at += 1
+
+    def _repeats_both(self, piece: Piece) -> bool:
+        """Whether the second of two sides, each behind its reps, has "x3" behind it."""
+        other = K.RIGHT if piece.kind is K.LEFT else K.LEFT
+        comma = self._kind() is K.COMMA
+        often = self._kind(1 + comma) is K.TIMES and self._kind(2 + comma) is K.NUMBER
+        if not often or other not in self.kinds[: self.at] or self.kinds[self.at - 1] not in (K.NUMBER, K.REPS):
+            return False
+        first = self.kinds.index(other)
+        counted = self.pieces[self.at - 1].role in (Role.BARE, Role.REPS)
+        return counted and self.kinds[first + 1] is not K.TIMES and self.kinds[first - 1] in (K.NUMBER, K.REPS)
 
     def _stands_behind_a_number(self) -> bool:
         """ "30 left", and "30 kg each hand left", where the hand is only what holds the load."""

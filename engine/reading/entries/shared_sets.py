@@ -44,7 +44,17 @@ def shares(pieces: Sequence[Piece], lifts: int) -> list[list[Piece]]:
     told = [piece for piece in pieces if piece.kind is not K.BOTH]
     while told and (told[0].kind in PARTING or told[0].kind is K.FILLER):
         del told[0]
-    return _pairs(told, lifts) or _loads(told, lifts)
+    return _pairs(told, lifts) or _loads(_counts_first(told), lifts)
+
+
+def _counts_first(told: list[Piece]) -> list[Piece]:
+    """ "100/80/140 x5" as "x5 100/80/140": loads with the reps of all of them behind."""
+    kinds = [piece.kind for piece in told[-2:]]
+    loads = told[:-2]
+    listed = kinds == [K.TIMES, K.NUMBER] and all(one.kind in PARTING or _is_load(one) for one in loads)
+    if not listed or not loads or _is_load(told[-1]):
+        return told
+    return [told[-1]._replace(role=Role.REPS), *loads]
 
 
 def _pairs(told: list[Piece], lifts: int) -> list[list[Piece]]:
