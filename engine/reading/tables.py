@@ -1,7 +1,7 @@
 """A table pasted with its header, told as lines of sets: "Exercise | Sets | Reps | Weight" with a row for each lift.
 
 header = cell { separator cell }        separator = tab | "|" | ";" | ","
-       | LIFT-LINE cell { ( separator | blank ) cell }      "Squat", "set reps kg", "1 5 100": a lift, and its sets below
+       | LIFT-LINE cell { ( separator | blank ) cell }      "Squat", "set reps kg", "1 5 100": a lift, its sets below
 cell   = LIFT | SETS | REPS | LOAD [ "(" unit ")" ] | unit | "rpe" | "rir" | "#"
 
 The words are those of the language files. A header has a column of lifts, one of reps, and one of sets or loads. A

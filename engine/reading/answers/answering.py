@@ -16,6 +16,7 @@ from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, Role
 from engine.values.ids import ExerciseName
+from engine.values.load import Basis
 from engine.values.sets import SetDone
 
 
@@ -130,6 +131,8 @@ def numbers_left(asked: Asked, sets: Sequence[SetDone]) -> StillOpen | None:
     """The question about the numbers of a lift that was chosen, where they were in doubt as well; None where not."""
     chosen = next((reading for reading in asked.readings if reading.sets == tuple(sets)), None)
     rivals = [reading for reading in asked.behind if exercises(reading) == exercises_of(sets)]
+    if chosen is None and (renamed := _rivals_of_another(asked, sets)):
+        chosen, rivals = Reading(tuple(sets), asked.readings[0].plausibility, ""), renamed
     if chosen is None or not rivals:
         return None
     told = [reading.sets for reading in (chosen, *rivals)]
@@ -137,6 +140,30 @@ def numbers_left(asked: Asked, sets: Sequence[SetDone]) -> StillOpen | None:
     question = question_of(Doubt.NUMBERS, "", left)
     learnt = (*asked.learnt, *taught_by(asked, sets).items())
     return StillOpen(replace(asked, readings=left, behind=(), doubt=Doubt.NUMBERS, question=question, learnt=learnt))
+
+
+def _rivals_of_another(asked: Asked, sets: Sequence[SetDone]) -> list[Reading]:
+    """The other ways to take the numbers, of a lift that was none of those offered: "curl 12x10", and then "cable"."""
+    names, first = exercises_of(sets), asked.readings[0] if asked.readings else None
+    if first is None or len(names) != 1 or len(exercises(first)) != 1 or not _alike(sets, first.sets):
+        return []
+    basis = {one.load.basis for one in sets if one.load is not None}
+    if len(basis) != 1:
+        return []
+    put = basis.pop()
+    rivals = [reading.sets for reading in asked.behind if exercises(reading) == exercises(first)]
+    told = [tuple(_put_to(one, names[0], put) for one in rival) for rival in rivals]
+    return [Reading(rival, first.plausibility, "") for rival in told]
+
+
+def _put_to(one: SetDone, name: ExerciseName, basis: Basis) -> SetDone:
+    return replace(one, exercise=name, load=replace(one.load, basis=basis) if one.load is not None else None)
+
+
+def _alike(sets: Sequence[SetDone], others: Sequence[SetDone]) -> bool:
+    """Whether they are the same numbers."""
+    told = [[(one.reps, one.load.amount if one.load else None) for one in group] for group in (sets, others)]
+    return told[0] == told[1]
 
 
 def words_left(told: Answering, sets: Sequence[SetDone]) -> StillOpen | None:

@@ -17,7 +17,7 @@ from tests.engine.reading.saying import said
     ],
 )
 def test_numbered_rows_are_a_set_each(text) -> None:
-    assert said(text) == "barbell back squat 5, 5, 4 at 100 kg"
+    assert said(text) == "barbell back squat 2×5 at 100 kg, 4 at 100 kg"
 
 
 def test_counts_of_sets_are_counts_and_the_next_lift_is_none_of_its_rows() -> None:
