@@ -1,9 +1,9 @@
 """Sets told beside those that were done in their place: "squat 3x5 100 instead of front squat 3x5 80" is squats alone.
 
-done = sets INSTEAD-OF undone [ end ]              squat 3x5 100 instead of 3x5 110
+done = sets INSTEAD-OF undone [ end ]              squat 3x5 100 rather than front squat 3x5 80
      | INSTEAD-OF undone [ "," ] lift sets         instead of front squat 3x5 80, squat 3x5 100
-undone = [ lift ] sets
-A load alone is the remark of `reasons_behind`; of sets behind which more follow it is asked.
+undone = lift sets
+A load alone is the remark of `reasons_behind`; sets of the same lift, and those with more behind, are asked about.
 """
 
 from __future__ import annotations
@@ -29,20 +29,17 @@ def with_done_instead(pieces: list[Piece]) -> list[Piece]:
         end = _end_of_the_undone(pieces, at)
         kinds = kinds_in_order(pieces[at + 1 : end])
         ahead = kinds_in_order(pieces[:at])
-        if K.TIMES not in kinds or kinds[0] not in UNDONE:
+        if K.TIMES not in kinds or kinds[0] is not K.NAME:
             continue
         behind = kinds_in_order(pieces[end : end + LONGEST])
-        opens = OPENING.issuperset(ahead) and K.NAME in kinds and {K.NAME, K.TIMES} <= set(behind)
+        opens = OPENING.issuperset(ahead) and {K.NAME, K.TIMES} <= set(behind)
         told = K.NAME in ahead and K.TIMES in ahead and kind_at(pieces, end) in ENDS
         if opens or told:
             said = aside(pieces[at])._replace(end=pieces[end - 1].end)
             pieces = [*pieces[:at], said, *pieces[end + opens * (kind_at(pieces, end) is K.COMMA) :]]
-        elif K.NAME in ahead and K.TIMES in ahead and K.NAME in kinds:
+        elif K.NAME in ahead and K.TIMES in ahead:
             pieces = [*pieces[:at], pieces[at]._replace(kind=K.UNCLEAR), *pieces[at + 1 :]]
     return pieces
-
-
-UNDONE = frozenset((K.NAME, K.NUMBER))
 
 
 def _end_of_the_undone(pieces: Sequence[Piece], at: int) -> int:
