@@ -203,7 +203,7 @@ def _with_complexes_in_doubt(pieces: list[Piece]) -> list[Piece]:
         return pieces
     out = list(pieces)
     for at in places_of(K.PLUS, kinds):
-        if kinds[at - 1 : at + 2] != [K.NUMBER, K.PLUS, K.NUMBER]:
+        if kinds[at - 1 : at + 2] != [K.NUMBER, K.PLUS, K.NUMBER] or kind_at(pieces, at + 2) is K.TIMES:
             continue
         first, sign, second = pieces[at - 1 : at + 2]
         if max(first.value, second.value) > MOST_SETS:

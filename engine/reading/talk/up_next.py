@@ -101,6 +101,8 @@ def _leads_to_sets(pieces: Sequence[Piece], at: int, *, left: bool) -> bool:
 
 def _may_be_left(pieces: Sequence[Piece], at: int) -> bool:
     """ "wyciskanie 3x8 80 zostało": sets with their load; "80x8, 2 zostało" tells reps in reserve."""
+    if (pieces[at].kind is K.UNRELATED and pieces[at].told) or not is_one_word(pieces[at]):
+        return False  # "bench 3x8 65 remaining", "kvar att göra" say so clearly
     ahead = pieces[at - 1] if at > 1 and kind_at(pieces, at + 1) in {None, *ENDING} else None
     loaded = ahead is not None and (ahead.kind in LOADED or (ahead.kind is K.NUMBER and ahead.value > MOST_IN_RESERVE))
     return loaded and _tells_a_lift(pieces, kinds_in_order(pieces), at)
