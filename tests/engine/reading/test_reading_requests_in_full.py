@@ -157,7 +157,7 @@ def test_hours_with_messages_and_hours_without_are_told_apart(text, hours):
         ("20 dec: squat 3x5 100", "barbell back squat 3×5 at 100 kg on 2024-12-20"),
         ("12 dec\nbench 3x8 60", "barbell bench press 3×8 at 60 kg on 2024-12-12"),
         ("dec 12\nbench 3x8 60", "barbell bench press 3×8 at 60 kg on 2024-12-12"),
-        ("mon 1 dec\nbench 3x8 60", "barbell bench press 3×8 at 60 kg on 2024-12-01"),
+        ("sun 1 dec\nbench 3x8 60", "barbell bench press 3×8 at 60 kg on 2024-12-01"),
         ("squat 3x5 100 on 20 dec", "barbell back squat 3×5 at 100 kg on 2024-12-20"),
         ("move to 3 dec", "request: move 2025-12-03"),
         ("dec 3x8 60", "decline barbell bench press 3×8 at 60 kg"),
