@@ -146,7 +146,7 @@ def _header(line: str) -> _Table | None:
 def _header_below_a_lift(line: str, ahead: Sequence[str]) -> _Table | None:
     """The table of one lift, which the line ahead names, that this line of words heads."""
     lift = ahead[-1].strip().rstrip(":") if ahead else ""
-    if not (line[:1].isalpha() or line[:1] == "#") or not lift or any(letter.isdigit() for letter in line + lift):
+    if not (line[:1].isalpha() or line[:1] == "#") or not lift or DIGIT.search(line) or DIGIT.search(lift):
         return None
     separator = next((sign for sign in SEPARATORS if sign in line), " ")
     cells = _cells(" ".join(line.split()) if separator == " " else line, separator, framed=False)
@@ -161,6 +161,7 @@ def _header_below_a_lift(line: str, ahead: Sequence[str]) -> _Table | None:
 
 
 MOST_COLUMNS = 6
+DIGIT = re.compile(r"\d")
 
 
 def _all_known(cells: Sequence[str], found: Sequence[Column | None]) -> list[Column]:

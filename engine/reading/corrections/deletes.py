@@ -130,7 +130,7 @@ def _counts_what_is_left(told: Told, ahead: list[Piece], behind: list[Piece]) ->
 
 SAYING_SO = frozenset((K.ONLY, K.GOT, K.SETS, K.FILLER))
 COUNTING = SAYING_SO | {K.NUMBER, K.PLAIN, K.STOP, K.NOTE, K.OF, K.ALTERED}
-REASONS = frozenset((K.PLAIN, K.NOTE, K.OTHERS, K.UNRELATED))
+REASONS = frozenset((K.PLAIN, K.NOTE, K.OTHERS, K.UNRELATED, K.PARTIAL, K.HALF))
 TELLING = PLACES | {K.NUMBER, K.COUNT, K.NAME, K.KG, K.LB, K.TIMES, K.QUESTION, K.NEVER, K.EFFORT}
 
 

@@ -1,6 +1,7 @@
 """What is said about the sets just told with numbers that are none of theirs, so that none of them changes.
 
-about = "an" [ word ] NUMBER "/" 10 | NUMBER "total" | NUMBER "pr" | "pr" ( "by" | "of" ) NUMBER
+about = "an" [ word ] NUMBER "/" ( 5 | 10 ) | NUMBER "rep max" | NUMBER "total" | NUMBER "pr"
+      | "pr" ( "by" | "of" ) NUMBER
       | NUMBER "sets" ( "of" MUSCLE | "this week" | "today" | "so far" ) | NUMBER "x" "bodyweight"
       | NUMBER "%" "of" NUMBER | "did" NUMBER "things" | "last week" [ "was" ] NUMBER
 
@@ -37,23 +38,25 @@ COUNTS_SO_FAR = 9
 """What a NOTE piece's `told` says of "so far", "in the bank"."""
 OF_TODAY = frozenset((K.TIMES, K.SAME, K.ANOTHER, K.TODAY))
 PERCENT = "%"
-TOP = 10
+TOPS = frozenset((5, 10))
 NEITHER = Decimal(2)
 """How many times a number must be the load, or the load it, so that it is none. Common practice, no source."""
 
 
 def numbers_about_it(prepared: Prepared, context: Context) -> NoSets | None:
     """Why nothing changes, where the numbers of the message are none of the sets; None for any other message."""
-    if not context.recent or K.NUMBER not in prepared.told or not OF_MORE_THAN_IT.isdisjoint(prepared.told):
+    others = OF_MORE_THAN_IT.intersection(prepared.told)
+    if not context.recent or K.NUMBER not in prepared.told or not others <= {K.NAME}:
         return None
     pieces = in_full(prepared)
+    if others:
+        return _of_a_lift_so_far(pieces, prepared)
     numbers = [at for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if len(numbers) > 2:
         return None
-    first, last = pieces[numbers[0]], pieces[numbers[-1]]
+    last = pieces[numbers[-1]]
     if len(numbers) == 2:
-        about = _is_a_score(pieces, numbers) or (PERCENT in first.text and pieces[numbers[1] - 1].kind is K.OF)
-        return NoSets(why=ABOUT_THE_SET) if about and any(map(is_be, pieces)) else None
+        return _of_two_numbers(pieces, numbers, prepared)
     if _is_of_things(pieces[numbers[0] :]) or _is_of_times_past(pieces, numbers[0], prepared.told):
         return NoSets(why=ABOUT_THE_SET)
     if not any(map(is_be, pieces)):
@@ -63,11 +66,36 @@ def numbers_about_it(prepared: Prepared, context: Context) -> NoSets | None:
     return _of_the_load(pieces, numbers[0], prepared, context)
 
 
+def _of_two_numbers(pieces: Sequence[Piece], numbers: Sequence[int], prepared: Prepared) -> NoSets | None:
+    """A score, or a share of another load."""
+    if not any(map(is_be, pieces)):
+        return None
+    share = PERCENT in pieces[numbers[0]].text and pieces[numbers[1] - 1].kind is K.OF
+    if share or _is_a_score(pieces, numbers):
+        return NoSets(why=ABOUT_THE_SET)
+    return unclear(prepared) if _is_some_score(pieces, numbers) else None
+
+
+def _of_a_lift_so_far(pieces: Sequence[Piece], prepared: Prepared) -> NoSets | None:
+    """ "that's 5 sets of bench today": of all of today, which may be more than stand."""
+    counts = [piece for piece in pieces if piece.kind is K.NUMBER and piece.role is Role.SETS]
+    behind = len(counts) == 1 and K.NAME in [piece.kind for piece in pieces[pieces.index(counts[0]) :]]
+    so_far = behind and K.TODAY in prepared.told and any(map(is_be, pieces))
+    return nothing_changed(prepared, SETS_SO_FAR) if so_far and K.TIMES not in prepared.told else None
+
+
 def _is_a_score(pieces: Sequence[Piece], numbers: Sequence[int]) -> bool:
-    """ "an 8/10": how hard it was, or how well it went; "8/10" alone may be a day."""
+    """ "an 8/10", "a 5/5": how hard it was, or how well it went; "8/10" alone may be a day."""
     first, last = numbers
-    of_ten = last == first + 2 and pieces[first + 1].kind is K.SLASH and pieces[last].value == TOP
-    return of_ten and pieces[first].value <= TOP and any(is_cued(piece.text, AN) for piece in pieces[:first])
+    of_the_top = pieces[last].value in TOPS and pieces[first].value <= pieces[last].value
+    return of_the_top and _is_some_score(pieces, numbers)
+
+
+def _is_some_score(pieces: Sequence[Piece], numbers: Sequence[int]) -> bool:
+    """ "a 7/8": no day has an article."""
+    first, last = numbers
+    slashed = last == first + 2 and pieces[first + 1].kind is K.SLASH
+    return slashed and any(is_cued(piece.text, AN) for piece in pieces[:first])
 
 
 def _is_of_things(pieces: Sequence[Piece]) -> bool:
@@ -114,9 +142,10 @@ def _of_the_load(pieces: Sequence[Piece], at: int, prepared: Prepared, context: 
             return NoSets(why=ABOUT_THE_SET)
         far = load is not None and number.value >= NEITHER * load.amount
         return unclear(prepared) if far else None  # "it was 200 total": both sides of it, or another load
-    if not _tells_a_record(pieces, at):
+    most_reps = kinds[at + 1 : at + 2] == [K.MAX] or number.role is Role.UNREADABLE  # "a 5rm"
+    if not (most_reps or _tells_a_record(pieces, at)):
         return None
-    if number.role is Role.REPS:
+    if number.role is Role.REPS or most_reps:
         return NoSets(why=ABOUT_THE_SET) if number.value == context.recent[-1].done.reps else unclear(prepared)
     if load is None or number.value == load.amount or number.value * NEITHER < load.amount:
         return NoSets(why=ABOUT_THE_SET)

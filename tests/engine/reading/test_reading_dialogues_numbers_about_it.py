@@ -17,12 +17,14 @@ SAID = [
     "did 2 mistakes", "letztes Mal 7", "letzte Woche waren es 7", "la semana pasada fueron 7",
     "la semaine dernière c'était 7", "la settimana scorsa erano 7", "na semana passada foram 7",
     "на прошлой неделе было 7", "vorige week was het 7", "förra veckan var det 7", "w zeszłym tygodniu było 7",
-    "it was 7 last week", "8/10 hard", "effort 9/10", "that's 3 weeks in a row",
+    "it was 7 last week", "that was a 5/5", "that was my 8 rep max",
+    "8/10 hard", "effort 9/10", "that's 3 weeks in a row",
 ]  # fmt: skip
 
 OPEN = [
     "that's 5 sets today", "that's 3 sets so far", "that's 5 sets done", "that was 8/10", "that was a 100kg pr",
-    "that's a 10 rep pr", "it was 200kg in total",
+    "that's a 10 rep pr", "it was 200kg in total", "that was a 7/8", "that was an 8/8", "that was my 5 rep max",
+    "that was a 5rm", "that's 5 sets of bench today",
 ]  # fmt: skip
 
 NEARBY = """
@@ -32,6 +34,7 @@ bench 80x8 | that was 3 sets => barbell bench press 3×8 at 80 kg
 bench 80x8 | bench 80x8 | that's 2 sets done => barbell bench press 2×8 at 80 kg
 bench 3x8 80 | that's 24 total => barbell bench press 3×8 at 80 kg
 bench 80x8 | that was 85 total => barbell bench press 8 at 85 kg
+bench 80x8 | bench was 3 sets today => barbell bench press 3×8 at 80 kg
 bench 80x8 | that was 2 days ago => barbell bench press 8 at 80 kg on 2025-03-12
 bench 80x8 | that was 8/3 => barbell bench press 8 at 80 kg on 2025-03-08
 bench 80x8 | it was 85, up from last week => barbell bench press 8 at 85 kg
