@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from decimal import Decimal
 
 from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in, tells_a_side
 from engine.reading.chunks.loads import LoadedChunks
+from engine.reading.chunks.singles_missed import is_a_single, may_be_a_single
 from engine.reading.chunks.steps import is_a_load_and_its_reps, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import COUNTABLE, TIMED_OR_HEAVY
@@ -34,28 +34,6 @@ BEHIND_THE_BODY = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.THEN))
 
 
 FAILING = frozenset(("failing",))
-
-
-def _is_a_single(found: Sequence[Chunk], bracketed: bool) -> bool:
-    """ "120x1 F", "120 single fail", "120 1 F", "155 (fail)"; "1 f" alone may be the one rep of a set to failure."""
-    last = found[-1]
-    if bracketed and last.size == 1 and last.factors[0][-1].value > MOST_LOADED_REPS:
-        return True
-    if last.size == PAIR:
-        return len(last.factors[1]) == 1 and last.factors[1][0].value == 1
-    if last.size != 1 or last.factors[0][-1].value != 1:
-        return False
-    behind_its_load = len(found) == PAIR and found[0].size == 1 and found[0].factors[0][-1].value > MOST_LOADED_REPS
-    return last.counted or behind_its_load
-
-
-def _may_be_a_single(found: Sequence[Chunk]) -> bool:
-    """ "1x120 F", "3x1 120 F": a single that was missed, a set to failure, or which of several singles."""
-    last = found[-1]
-    if last.size == 1 and len(found) > 1 and found[-2].size == PAIR:
-        return len(found[-2].factors[1]) == 1 and found[-2].factors[1][0].value == 1
-    ones = last.size == PAIR and len(last.factors[0]) == 1 and last.factors[0][0].value == 1
-    return ones and last.factors[0][0].role is Role.BARE and last.factors[1][0].value > MOST_LOADED_REPS
 
 
 class MarkedChunks(LoadedChunks):
@@ -126,7 +104,7 @@ class MarkedChunks(LoadedChunks):
             self.out.failure_ahead = True
         elif bracketed and last.size and last.factors[-1][-1].value == 1:
             last.missed, last.missed_rep = True, 1
-        elif failing and _is_a_single(self.out.found, bracketed):
+        elif failing and is_a_single(self.out.found, bracketed):
             last.missed = True
         elif self.pieces[self.at - 1].kind is K.LAST or self._last_said():
             self.out.last_to_failure = True
@@ -135,7 +113,7 @@ class MarkedChunks(LoadedChunks):
             self.out.notes.append(piece)
         else:
             last.failure = True
-            self.out.dangling = self.out.dangling or (failing and _may_be_a_single(self.out.found))
+            self.out.dangling = self.out.dangling or (failing and may_be_a_single(self.out.found))
         self.at += 1
 
     def _each_of_a_list(self) -> bool:
