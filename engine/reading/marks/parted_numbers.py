@@ -71,13 +71,13 @@ def _with_loads_amid(pieces: list[Piece]) -> list[Piece]:
 
 def _tells_reps_load_and_sets(reps: Piece, load: Piece, told: list[Piece]) -> bool:
     sets, behind = told[0], told[1].kind if len(told) > 1 else None
-    counted = sets.role is Role.SETS or (sets.role is Role.BARE and behind in ENDS)
+    counted = sets.role is Role.SETS or (sets.role is Role.BARE and behind in BEHIND_THE_SETS)
     heavy = load.role is Role.LOAD or (load.role is Role.BARE and load.value > reps.value)
     return reps.role is Role.REPS and counted and heavy and sets.value <= MOST_SETS
 
 
 LEADS_TO_A_LOAD = frozenset((K.AT, K.WITH))
-ENDS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.THEN, K.AT))
+BEHIND_THE_SETS = frozenset((None, K.COMMA, K.LINE, K.STOP, K.NOTE, K.EFFORT, K.THEN, K.AT))
 
 
 def _with_totals_of_two(pieces: list[Piece]) -> list[Piece]:
