@@ -105,7 +105,9 @@ def run(
 
 
 def _load_ahead() -> None:
-    """What readings need and load once, so that no message waits for it, and no full collection walks it."""
+    """What readings need and load once, so that no message waits for it, and no full collection walks it. (What is in
+    hand at that moment is kept with it, which is little.)
+    """
     read("squat 3x5 100", Context(), catalogue())
     load_days_in_words()
     gc.freeze()

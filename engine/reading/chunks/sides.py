@@ -56,7 +56,8 @@ class SidedChunks(AnnouncedChunks):
             return False
         first = self.kinds.index(other)
         counted = self.pieces[self.at - 1].role in (Role.BARE, Role.REPS)
-        return counted and self.kinds[first + 1] is not K.TIMES and self.kinds[first - 1] in (K.NUMBER, K.REPS)
+        behind = first > 0 and self.kinds[first - 1] in (K.NUMBER, K.REPS)
+        return counted and behind and self.kinds[first + 1] is not K.TIMES
 
     def _stands_behind_a_number(self) -> bool:
         """ "30 left", and "30 kg each hand left", where the hand is only what holds the load."""

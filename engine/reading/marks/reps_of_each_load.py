@@ -33,7 +33,7 @@ def with_reps_of_each_load(pieces: list[Piece]) -> list[Piece]:
         return pieces
     out: list[Piece] = []
     start = 0
-    for at in [at for at in places_of(K.NUMBER, kinds) if kinds[at - 1] in AHEAD and _is_a_load(pieces, at)]:
+    for at in [at for at in places_of(K.NUMBER, kinds) if kind_at(pieces, at - 1) in AHEAD and _is_a_load(pieces, at)]:
         told, behind = _told_from(pieces, at) if _is_loaded(pieces, at) else ([], at)
         if told:
             out += [*pieces[start:at], *told]

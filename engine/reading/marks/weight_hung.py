@@ -19,7 +19,7 @@ BY = frozenset((K.BY, K.WITH, K.FILLER, K.OF))
 COUNTED = (Role.BARE, Role.SETS, Role.REPS)
 SETS_AND_REPS = 2
 OFF = frozenset(("off",))
-"""Of the rack, of blocks, of the set before: what stands behind it was taken off nobody."""
+"""Of the rack, of blocks, of the bench ("dips off the bench"): nobody was helped by what stands behind it."""
 
 
 def with_weight_hung(pieces: list[Piece]) -> list[Piece]:

@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
+from engine.reading.marks.weight_hung import HUNG, OFF
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
 from engine.reading.words.lexicon import lexicon, plain_word
-
-HUNG = frozenset((K.ADDED, K.ASSISTED))
-OFF = frozenset(("off",))
-""" "Dips off the bench" are helped by nobody."""
 
 
 def _hung_by(phrase: str) -> frozenset[K]:

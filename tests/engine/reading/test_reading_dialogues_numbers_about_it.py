@@ -4,9 +4,13 @@ memory.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
-from tests.engine.reading.saying import dialogues, standing_after
+from engine.reading import read
+from engine.reading.values import Asked, NoSets
+from tests.engine.reading.saying import KNOWN, Conversation, dialogues, situation, standing_after
 
 SAID = [
     "that was an 8/10", "that was an easy 8/10", "das war eine 8/10", "fue un 8/10", "c'était un 8/10",
@@ -53,8 +57,13 @@ def test_what_is_said_about_a_set_changes_nothing(told):
 
 
 @pytest.mark.parametrize("told", OPEN)
-def test_what_may_be_about_it_or_of_it_changes_nothing_yet(told):
+def test_what_may_be_about_it_or_of_it_changes_nothing_yet_and_is_asked(told):
+    conversation = Conversation()
+    conversation.say("bench 80x8")
+    outcome = read(told, replace(situation(), recent=tuple(conversation.log)), KNOWN)
+
     assert standing_after(f"bench 80x8 | {told}") == "barbell bench press 8 at 80 kg"
+    assert isinstance(outcome, Asked) or (isinstance(outcome, NoSets) and outcome.unread)
 
 
 @pytest.mark.parametrize(("told", "standing"), dialogues(NEARBY))

@@ -90,7 +90,7 @@ def test_what_may_make_another_lift_of_a_name_is_asked_about(text: str) -> None:
         pytest.param("squat with 3s pause 3x3 90", {"pause squat"}, id="how long the pause is"),
         pytest.param("3s pause squat 3x3 90", {"pause squat"}, id="how long it is, in front"),
         pytest.param("sa cable row 3x11 24", {"seated cable row"}, id="the cable that was said stays"),
-        pytest.param("hammer strength press 3x9 45", {"machine chest press"}, id="the machine among several"),
+        pytest.param("press (machine) 3x9 45", {"machine chest press"}, id="the machine among several"),
         pytest.param("strait arm pd 3x13 24", {"straight-arm pulldown"}, id="straight, spelt by ear"),
         pytest.param("banded squat 3x5 100", {"barbell back squat"}, id="a band on a loaded bar"),
         pytest.param("squat w belt 3x5 130", {"barbell back squat"}, id="a belt that is worn"),
