@@ -80,7 +80,7 @@ class MissedChunks(ResultChunks):
         short; of "140x5 missed the last one" it may be the fifth or a sixth, and is asked.
         """
         reps = self._reps_told_last()
-        listed = [chunk.factors[-1][-1].value for chunk in self.out.found[-2:] if chunk.size]
+        listed = [chunk.factors[-1][-1].value for chunk in self.out.found[-2:] if chunk.factors and chunk.factors[-1]]
         if reps > 1 and len(listed) > 1 and reps < listed[0] <= MOST_LOADED_REPS:
             return 0
         if reps > 1 and not self._tells_a_count_of_sets():
@@ -91,7 +91,9 @@ class MissedChunks(ResultChunks):
     def _tells_a_count_of_sets(self) -> bool:
         """ "3x5 140": "the last one" of its fives fell short by one."""
         last = self._last()
-        return last is not None and last.size > 1 and last.factors[0][0].value <= MOST_LOADED_REPS
+        if last is None or last.size < PAIR or not last.factors[0]:
+            return False  # "x8"
+        return last.factors[0][0].value <= MOST_LOADED_REPS
 
     def _crossed(self) -> None:
         """ "100x5 ✅ 110x5 ❌": the set right before it; anywhere else nobody can say what was missed."""

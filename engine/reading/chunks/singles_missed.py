@@ -13,6 +13,8 @@ PAIR = 2
 def is_a_single(found: Sequence[Chunk], bracketed: bool) -> bool:
     """ "120x1 F", "120 single fail", "120 1 F", "155 (fail)"; "1 f" alone may be the one rep of a set to failure."""
     last = found[-1]
+    if not all(last.factors):
+        return False  # "x1"
     if bracketed and last.size == 1 and last.factors[0][-1].value > MOST_LOADED_REPS:
         return True
     if last.size == PAIR:
@@ -28,5 +30,7 @@ def may_be_a_single(found: Sequence[Chunk]) -> bool:
     last = found[-1]
     if last.size == 1 and len(found) > 1 and found[-2].size == PAIR:
         return len(found[-2].factors[1]) == 1 and found[-2].factors[1][0].value == 1
-    ones = last.size == PAIR and len(last.factors[0]) == 1 and last.factors[0][0].value == 1
-    return ones and last.factors[0][0].role is Role.BARE and last.factors[1][0].value > MOST_LOADED_REPS
+    whole = last.size == PAIR and len(last.factors[0]) == 1 and bool(last.factors[1])
+    if not whole or last.factors[0][0].value != 1 or last.factors[0][0].role is not Role.BARE:
+        return False
+    return last.factors[1][0].value > MOST_LOADED_REPS

@@ -12,6 +12,8 @@ from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.words.pieces import MOST_LOADED_REPS, Role
 from engine.values.effort import Effort
 
+PAIR = 2
+
 
 def ways_of_at_pairs(chunks: Chunks) -> tuple[Chunks, Chunks]:
     """The chunks with the number of sets in front, ahead of the x or of the sign; and with what else it may be."""
@@ -26,6 +28,8 @@ def _joined_at(found: Sequence[Chunk], places: Sequence[int], sets_first: bool) 
     out = list(found)
     for at in reversed(places):
         head, pair = out[at : at + 2]
+        if pair.size != PAIR:
+            continue  # three factors, or one, behind the sign
         number = head.factors[0][0]
         heavy = number.role is Role.LOAD or number.value > MOST_LOADED_REPS
         if not heavy or not sets_first:

@@ -49,6 +49,8 @@ def _weighed(chunks: Chunks) -> tuple[list[Chunk], float]:
     if not plain or PAIR not in paired or max(paired) > PAIR or any(map(_tells_a_load_behind, chunks.found)):
         return [], 0.0
     first, last = chunks.found[0], chunks.found[-1]
+    if not all(all(chunk.factors) for chunk in chunks.found):
+        return [], 0.0  # "20x"
     if paired == [PAIR, 1] and last.before is None and last.factors[0][0].value > first.factors[1][0].value:
         return [first, _as_change(last)], 1.0
     heads = [chunk.factors[0][0].value for chunk in chunks.found if chunk.size == PAIR]

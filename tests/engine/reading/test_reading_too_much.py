@@ -60,6 +60,9 @@ def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
         pytest.param("199999999999999999999999999999993.3.: squat 3x5 100", id="a day of dozens of digits"),
         pytest.param("3.199999999999999999999999999999993.: squat 3x5 100", id="a month of dozens of digits"),
         pytest.param("squat 3o10.3. 5", id="a letter within a day"),
+        pytest.param("db bench x8 last set failed 80x5 at 80", id="no load ahead of the x, and the last of it failed"),
+        pytest.param("deads in bw , x3 missed last set", id="no sets ahead of the x, and the last of them missed"),
+        pytest.param("dips+1.) 8@135lbх2 by 100 then lat raise for per leg", id="three factors behind an at sign"),
         pytest.param("up 2.5°lat raise for", id="a degree behind a number that may be a day"),
     ],
 )
