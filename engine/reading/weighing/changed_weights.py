@@ -44,19 +44,19 @@ def _weighed(chunks: Chunks) -> tuple[list[Chunk], float]:
 
     Nobody does ten sets of a weighted lift and tells no weight, and few do six (common practice, no source).
     """
-    plain = all(len(chunk.factors[0]) == 1 and chunk.factors[0][0].role is Role.BARE for chunk in chunks.found)
     paired = [chunk.size for chunk in chunks.found]
-    if not plain or PAIR not in paired or max(paired) > PAIR or any(map(_tells_a_load_behind, chunks.found)):
+    if PAIR not in paired or min(paired) < 1 or max(paired) > PAIR or any(map(_tells_a_load_behind, chunks.found)):
+        return [], 0.0
+    heads = [chunk.factors[0][0] for chunk in chunks.found if all(chunk.factors) and len(chunk.factors[0]) == 1]
+    if len(heads) < len(paired) or any(head.role is not Role.BARE for head in heads):
         return [], 0.0
     first, last = chunks.found[0], chunks.found[-1]
-    if not all(all(chunk.factors) for chunk in chunks.found):
-        return [], 0.0  # "20x"
     if paired == [PAIR, 1] and last.before is None and last.factors[0][0].value > first.factors[1][0].value:
         return [first, _as_change(last)], 1.0
-    heads = [chunk.factors[0][0].value for chunk in chunks.found if chunk.size == PAIR]
-    if min(heads) < MAY_BE_A_WEIGHT or paired[0] != PAIR:
+    weights = [head.value for head, size in zip(heads, paired, strict=True) if size == PAIR]
+    if min(weights) < MAY_BE_A_WEIGHT or paired[0] != PAIR:
         return [], 0.0
-    sure = min(heads) >= SURELY_A_WEIGHT or any(head % 1 for head in heads)
+    sure = min(weights) >= SURELY_A_WEIGHT or any(weight % 1 for weight in weights)
     weighed = [_as_change(chunk) if chunk.size == PAIR else chunk for chunk in chunks.found]
     return weighed, PLAINLY_A_LOAD if sure else 1.0
 

@@ -62,6 +62,7 @@ def test_a_lift_with_hundreds_of_numbers_alone_is_not_read() -> None:
         pytest.param("squat 3o10.3. 5", id="a letter within a day"),
         pytest.param("db bench x8 last set failed 80x5 at 80", id="no load ahead of the x, and the last of it failed"),
         pytest.param("deads in bw , x3 missed last set", id="no sets ahead of the x, and the last of them missed"),
+        pytest.param("plank rpe 8 8 twice at 80 dassist / same again", id="an effort without a set, of a lift helped"),
         pytest.param("dips+1.) 8@135lbх2 by 100 then lat raise for per leg", id="three factors behind an at sign"),
         pytest.param("up 2.5°lat raise for", id="a degree behind a number that may be a day"),
     ],
