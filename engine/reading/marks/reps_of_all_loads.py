@@ -34,11 +34,13 @@ def with_reps_of_all_loads(pieces: list[Piece]) -> list[Piece]:
     """The pieces with such reps put to each load, and without the count of the loads."""
     out: list[Piece] = []
     start = 0
-    for at in [at for at in _listed(pieces) if pieces[at].value > MOST_LOADED_REPS]:
+    places = [at for at in _listed(pieces) if pieces[at].value > MOST_LOADED_REPS]
+    each = with_reps_of_each_load(pieces) if places else pieces
+    for at in places:
         end = _end_of_list(pieces, at, _is_a_load) if at >= start and not _goes_on(pieces, at) else at
         reps = _reps_behind(pieces, end) if end > at else None
         if reps is None:
-            if end > at and (each := with_reps_of_each_load(pieces)) is not pieces:
+            if end > at and each is not pieces:
                 return each  # "100 110 120 for 5 5 3"
             continue
         loads = [piece for piece in pieces[at : end + 1] if piece.kind is K.NUMBER]

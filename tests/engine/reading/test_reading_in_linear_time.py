@@ -36,6 +36,8 @@ REPEATED = (
         "squattt",
         "no, 80x5 ",
         "last set 8, ",
+        "set 2, ",
+        "A131/02007\n",
     ),
     *(
         "bench or squat ",
