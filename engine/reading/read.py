@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.alternatives import either_of
+from engine.reading.announced_count import asked_how_many
 from engine.reading.asking import as_typed, asked_of, nothing_read, question_of
 from engine.reading.bracketed_efforts import with_efforts_in_brackets
 from engine.reading.chunks.repeats import SAYS_WEIGHT
@@ -34,7 +35,7 @@ from engine.reading.noted import NOTED, note_of
 from engine.reading.one_named import with_one_named
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
 from engine.reading.prepare import MOST_NAMES, Prepared, prepare
-from engine.reading.remark_or_set import asked_how_many, asked_if_a_remark
+from engine.reading.remark_or_set import asked_if_a_remark
 from engine.reading.requests.begun import begun_request
 from engine.reading.requests.part_read import UNCLEAR
 from engine.reading.requests.requests import request_of
@@ -90,9 +91,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_at_which_load(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
-    outcome = (
-        asked_how_many(outcome, prepared, context) if context.to_come > 1 and isinstance(outcome, Logged) else outcome
-    )
+    outcome = asked_how_many(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_a_remark(outcome, prepared) if context.recent and isinstance(outcome, Logged) else outcome
     outcome = asked_if_other_lift(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = without_a_day_ahead(outcome, prepared, context) if isinstance(outcome, Logged) else outcome

@@ -15,9 +15,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.asking import question_of
+from engine.reading.chunks.singles_missed import FAILING
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.prepare import Prepared
-from engine.reading.values import Asked, Context, Doubt, Logged, Reading
+from engine.reading.values import Asked, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import is_cued
@@ -29,7 +30,6 @@ LONGEST, MOST_NUMBERS, MOST_MINUTES = 10, 2, 5
 SETS_TOLD = frozenset((K.NAME, K.TIMES, K.KG, K.LB, K.AT, K.ANOTHER, K.MORE, K.THEN, K.GOT, K.LINE))
 IN_DOUBT = frozenset((K.NOTE, K.PLAIN, K.SLASH, K.ASSISTED, K.PARTIAL, K.REST, K.REPS, K.FAILURE))
 THING = frozenset(("besidethebar",))
-FAILING = frozenset(("failing",))
 HELPED = frozenset((K.ASSISTED, K.PARTIAL))
 BARE = frozenset((Role.BARE, Role.REPS, Role.NOT_A_SET))
 MARKS = frozenset((None, K.FAILURE, K.MISS, K.EFFORT, K.RPE, K.RIR, K.COMMA, K.STOP, K.EACH, K.LEFT, K.RIGHT, K.SLASH))
@@ -49,26 +49,6 @@ def asked_if_a_remark(logged: Logged, prepared: Prepared) -> Logged | Asked:
     reading = (Reading(logged.sets, 1.0, label_of(logged.sets)),)
     asked = question_of(Doubt.WHETHER, "", reading)
     return Asked(asked, reading, Doubt.WHETHER, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip())
-
-
-def asked_how_many(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
-    """The set; or, behind "bench 80kg, 3 sets", whether "8" tells the reps of all of them or of the first."""
-    if (
-        context.to_come <= 1
-        or len(logged.sets) != 1
-        or not prepared.told <= REPS_ALONE
-        or logged.sets[0].exercise != context.doing
-    ):
-        return logged
-    both = (logged.sets, logged.sets * context.to_come)
-    readings = tuple(Reading(sets, 0.5, label_of(sets, both)) for sets in both)
-    asked = question_of(Doubt.NUMBERS, "", readings)
-    return Asked(
-        asked, readings, Doubt.NUMBERS, "", logged.on, logged.note, logged.pain, typed=prepared.cleaned.strip()
-    )
-
-
-REPS_ALONE = frozenset((K.NUMBER, K.REPS, K.OF, K.FILLER, K.STOP, K.AT, K.KG, K.LB, K.NAME, K.FOR))
 
 
 def _is_bare(number: Piece) -> bool:

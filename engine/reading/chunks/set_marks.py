@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in, tells_a_side
 from engine.reading.chunks.loads import LoadedChunks
-from engine.reading.chunks.singles_missed import is_a_single, may_be_a_single
+from engine.reading.chunks.singles_missed import FAILING, is_a_single, may_be_a_single
 from engine.reading.chunks.steps import is_a_load_and_its_reps, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import COUNTABLE, TIMED_OR_HEAVY
@@ -31,9 +31,6 @@ PAIR = 2
 LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
 TOLD_OF_REPS = frozenset((K.REPS, K.NOTE, K.FILLER))
 BEHIND_THE_BODY = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.THEN))
-
-
-FAILING = frozenset(("failing",))
 
 
 class MarkedChunks(LoadedChunks):

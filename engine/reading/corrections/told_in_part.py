@@ -20,6 +20,7 @@ from itertools import pairwise
 from engine.reading.corrections.correcting import cue_at
 from engine.reading.corrections.parts import MOST_PARTS, is_all
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.marks.sets_called_warm_ups import COUNTS_AS
 from engine.reading.prepare import Prepared
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import any_cued, is_cued
@@ -35,7 +36,7 @@ BESIDE_A_NUMBER = PLACING | {K.NUMBER, K.SETS, K.FILLER, K.COMMA, K.RESERVE_LEFT
 ONE_MORE, UNITS = frozenset((K.ANOTHER, K.MORE)), frozenset((K.KG, K.LB))
 FEWER, ADDS, LOADS, REPS = (frozenset((cue,)) for cue in ("fewer", "addsets", "loadword", "repword"))
 OF_A_PLACE = PLACING | {K.SETS, K.NAME}
-COUNTS_AS, NEW_SETS = frozenset(("countsas",)), frozenset((K.NAME, K.TIMES))
+NEW_SETS = frozenset((K.NAME, K.TIMES))
 THAT = frozenset(("that", "those"))
 AN, TOP = frozenset(("an",)), 10
 

@@ -7,6 +7,7 @@ from decimal import Decimal
 from engine.reading.chunks.chunks import Chunk, Chunks, numbers_in
 from engine.reading.weighing.ways import UNSETTLED
 from engine.reading.words.pieces import Role
+from engine.values.effort import TOP_OF_SCALE
 
 PAIR = 2
 PLAINLY_A_LOAD = 20.0
@@ -62,10 +63,10 @@ def _weighed(chunks: Chunks) -> tuple[list[Chunk], float]:
 
 
 def _tells_a_load_behind(chunk: Chunk) -> bool:
-    return any(load.role is not Role.BARE or load.value > MOST_RPE for load in chunk.at)
+    return any(load.role is not Role.BARE or load.value > TOP_OF_SCALE for load in chunk.at)
 
 
-MAY_BE_A_WEIGHT, SURELY_A_WEIGHT, MOST_RPE = 6, 10, 10
+MAY_BE_A_WEIGHT, SURELY_A_WEIGHT = 6, 10
 
 
 def _listed_behind_loads(chunks: Chunks) -> list[Chunk]:
