@@ -16,7 +16,8 @@ from typing import NamedTuple
 
 from engine.reading.days.hours_ahead import hours_told
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
-from engine.reading.prepare import PLAINLY_SETS, Prepared
+from engine.reading.naming import PLAINLY_SETS
+from engine.reading.prepare import Prepared
 from engine.reading.talk.whose import asked_if_done
 from engine.reading.values import Asked, Context, Logged, NoSets
 from engine.reading.words.ahead import HOLDS_A_NUMBER

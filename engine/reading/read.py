@@ -25,6 +25,7 @@ from engine.reading.days_in_doubt import asked_if_that_day, without_a_day_ahead
 from engine.reading.entries.entry import Entry
 from engine.reading.entries.segments import entries
 from engine.reading.later_today import asked_if_later
+from engine.reading.lexing.too_many import MOST_NAMES
 from engine.reading.lift_before import asked_if_other_lift
 from engine.reading.marks.efforts import with_efforts
 from engine.reading.marks.left_out_ahead import MAY_LEAVE_OUT, with_left_out
@@ -34,7 +35,7 @@ from engine.reading.moved_load import AT_WHICH_LOAD, asked_at_which_load
 from engine.reading.noted import NOTED, note_of
 from engine.reading.one_named import with_one_named
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
-from engine.reading.prepare import MOST_NAMES, Prepared, prepare
+from engine.reading.prepare import Prepared, prepare
 from engine.reading.remark_or_set import asked_if_a_remark
 from engine.reading.requests.begun import begun_request
 from engine.reading.requests.part_read import UNCLEAR

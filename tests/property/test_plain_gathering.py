@@ -6,8 +6,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from engine.catalogue.catalogue import catalogue
+from engine.reading.gathering import gathered, gathered_with_care
 from engine.reading.lexing.lexer import Lexer
-from engine.reading.prepare import gathered, gathered_with_care
 from engine.reading.values import Context
 from engine.reading.words.pieces import kinds_of
 from engine.reading.words.tokens import clean, tokenize

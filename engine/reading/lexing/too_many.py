@@ -7,6 +7,10 @@ from collections.abc import Sequence
 from engine.reading.words.token_shapes import Shape
 from engine.reading.words.tokens import SHAPE, Token
 
+MOST_NAMES = 100
+"""Lifts that one message may name: more than fits into a week's training, pasted. Common practice, no source."""
+MOST_DAYS = 100
+"""Days that one message may tell, with a lift each. Common practice, no source."""
 MOST_NUMBERS, MOST_SIGNS, MOST_LINES, MOST_WORDS, MOST_TOKENS = 900, 1_200, 500, 1_000, 2_000
 """Common practice, no source. A dense week of a platform's longest message comes to some 1,600 in all."""
 
