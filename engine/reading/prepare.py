@@ -10,7 +10,9 @@ from engine.reading.gathering import gathered
 from engine.reading.lexing.lexer import Lexer
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.too_many import MOST_DAYS, MOST_NAMES, MOST_NUMBERS, too_many
+from engine.reading.marks.ladders import with_rungs
 from engine.reading.marks.reps_of_all_loads import with_reps_of_light_loads
+from engine.reading.marks.reps_perhaps import with_other_reps
 from engine.reading.marks.reps_spoken_of import may_speak_of_reps, with_reps_spoken_of
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
@@ -25,7 +27,7 @@ class Prepared(NamedTuple):
     """`spoken`: the pieces before dates and marks were gathered, as intents and corrections want them.
 
     `other`: the same message read the other way, where "52,5" may be one number or two, a way that of the last sets
-    alone, or a rising list loads or reps.
+    alone, a rising list loads or reps, or two numbers the ends of a ladder.
     `told`: the kinds of the spoken pieces; most messages hold few, and most questions about a message are settled by
     them alone.
     """
@@ -66,8 +68,11 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         other = gathered(*named(again, cleaned, catalogue, context.called), context)
     elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
         other = gathered(of_all, told | {K.NOTE}, context)
-    elif K.NUMBER in told and (shared := with_reps_of_light_loads(listed)) is not None:
-        other = gathered(shared, told | {K.TIMES}, context)
+    elif K.NUMBER in told and (
+        put_in := with_reps_of_light_loads(listed)
+        or (None if told <= PLAINLY_SETS else with_rungs(listed) or with_other_reps(listed))
+    ):
+        other = gathered(put_in, told | {K.TIMES, K.DASH}, context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = with_results_relisted(listed, cleaned) if K.TIMES in told else listed
         listed = without_sets_taken_back(listed, cleaned) if may_take_back(tokens) else listed

@@ -223,7 +223,8 @@ def _either(listed: Outcome, joined: Outcome) -> Outcome:
         return listed
     if not isinstance(listed, Logged | Asked) or (isinstance(listed, Asked) and not listed.readings):
         return joined
-    readings = tuple(dict.fromkeys(_readings(listed) + _readings(joined)))
+    told = _readings(listed)
+    readings = (*told, *[one for one in _readings(joined) if one.sets not in [each.sets for each in told]])
     if len(readings) == 1:
         return listed
     total = sum(one.plausibility for one in readings) + NONE_OF_THESE

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
@@ -16,6 +17,17 @@ MOST_WORDS = 4
 OF_A_SET = frozenset((K.NUMBER, K.KG, K.LB))
 REACH_OF_A_SET = 4
 OF_REPS = frozenset((Role.BARE, Role.REPS))
+
+
+def is_all(ahead: Sequence[Piece], number: Piece) -> bool:
+    """The same, and no word ahead of the number says that they were so many more: "100x3 noch 5"."""
+    behind = ahead[-MOST_WORDS:]
+    more = any(piece.kind in SAYING_MORE or is_cued(piece.text, STILL) for piece in behind)
+    return not more and may_be_all(ahead, number)
+
+
+SAYING_MORE = frozenset((K.MORE, K.ANOTHER, K.EXTRA))
+STILL = frozenset(("still",))
 
 
 def may_be_all(ahead: Sequence[Piece], number: Piece) -> bool:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from engine.reading.words.ahead import kind_at
-from engine.reading.words.cues import CUES_OF, is_cued
+from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import COUNTED, MOST_LOADED_REPS, NOTHING, Piece, Role, kinds_in_order, places_of
 
@@ -28,38 +28,13 @@ def with_drops_told(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with words for at once made those of a drop, where a lighter set stands behind them."""
     if not _may_tell_drops(pieces):
         return pieces
-    return _told_behind(_told(_with_next_lifts(_with_ladders_in_doubt(pieces))))
-
-
-def _with_ladders_in_doubt(pieces: list[Piece]) -> list[Piece]:
-    """The pieces with "10 down to 1", which may be of ten sets, and "10 to 1 ladder" asked about."""
-    kinds = kinds_in_order(pieces)
-    numbers = places_of(K.NUMBER, kinds)
-    if len(numbers) != LADDERED or not PAIRING.isdisjoint(kinds) or K.NAME not in kinds:
-        return pieces
-    first, second = numbers
-    if second - first != LADDERED or kinds[first + 1] not in LEADING_DOWN or any(pieces[at].unit for at in numbers):
-        return pieces
-    down = kinds[first + 1] is K.DROP and pieces[second].value == 1
-    laddered = down or any(is_cued(piece.text, LADDERS) for piece in pieces)
-    rungs = abs(pieces[first].value - pieces[second].value)
-    if not laddered or rungs < LADDERED or max(pieces[at].value for at in numbers) > MOST_LOADED_REPS:
-        return pieces
-    return [*pieces[: first + 1], pieces[first + 1]._replace(kind=K.UNCLEAR), *pieces[second:]]
-
-
-LADDERED = 2
-"""Numbers that a ladder goes between, and the fewest steps from one to the other."""
-LEADING_DOWN = frozenset((K.DROP, K.FILLER, K.DASH))
+    return _told_behind(_told(_with_next_lifts(pieces)))
 
 
 def _may_tell_drops(pieces: list[Piece]) -> bool:
     kinds = kinds_in_order(pieces)
     notes = [pieces[at] for at in places_of(K.NOTE, kinds)]
-    return K.DROP in kinds or any([note.told == AT_ONCE or is_cued(note.text, LADDERS) for note in notes])
-
-
-LADDERS = frozenset(("ladder",))
+    return K.DROP in kinds or any([note.told == AT_ONCE for note in notes])
 
 
 def _told(pieces: list[Piece]) -> list[Piece]:

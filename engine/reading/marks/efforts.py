@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.marks.all_that_was_possible import may_be_all
+from engine.reading.marks.all_that_was_possible import is_all, may_be_all
 from engine.reading.marks.effort_lists import listed_ahead
 from engine.reading.marks.effort_spans import with_effort_spans
 from engine.reading.words.ahead import aside, is_amount, kind_at
@@ -23,11 +23,14 @@ MOST_LEFT_IN_RESERVE = 5
 NOT_LAST_EFFORT = frozenset(
     (K.TIMES, K.AT, K.RPE, K.RIR, K.RESERVE, K.SLASH, K.DASH, K.PLUS, K.REPS, K.PLAIN, K.OTHERS, K.UNRELATED)
 )
-NUMBER_BEHIND, ONLY_POSSIBLE, WITH_ITS_NUMBER = 1, 2, 3
+NUMBER_BEHIND, ONLY_POSSIBLE, WITH_ITS_NUMBER, POSSIBLE, POSSIBLE_BEHIND = 1, 2, 3, 4, 5
 """What a RESERVE piece tells where its number stands behind it; of the second kind are reps that were not done, and of
-the third, too, where a number follows, and nothing else: "dava 8", "мог 8".
+the third, too, where a number follows, and nothing else: "dava 8", "мог 8". The last two and the third may tell all
+reps that were possible and not those that were left: "could have done 8", "8 in me".
 """
-AHEAD_OF_A_NUMBER = frozenset((NUMBER_BEHIND, ONLY_POSSIBLE, WITH_ITS_NUMBER))
+AHEAD_OF_A_NUMBER = frozenset((NUMBER_BEHIND, ONLY_POSSIBLE, WITH_ITS_NUMBER, POSSIBLE))
+MAY_TELL_ALL = frozenset((WITH_ITS_NUMBER, POSSIBLE, POSSIBLE_BEHIND))
+HAD = frozenset(("had",))
 TELLS_ITSELF = 10
 """From here on it tells how many were left beside this: 11 for "left a rep in the tank"."""
 LEADING_UP = frozenset((K.RESERVE_LEFT, K.LEFT, K.WITH, K.ANOTHER, K.MORE, K.EXTRA))
@@ -225,6 +228,7 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         number = number._replace(kind=K.NUMBER, value=Decimal(1))  # "could have done one more"
     with_a_load = [piece.kind for piece in pieces[end : end + 2]] == [K.WITH, K.NUMBER]
     more = number is not None and number.value > MOST_LEFT_IN_RESERVE and not with_a_load
+    more = more or (number is not None and lead == at + 1 and _tells_all(pieces, at, out, number))
     if number is not None and more and kind_at(pieces, end) not in COUNTING_ON and may_be_all(out, number):
         end += kind_at(pieces, end) is K.GOT  # "hätte 8 geschafft"
         out.append(aside(pieces[at])._replace(end=pieces[end - 1].end))
@@ -246,8 +250,18 @@ def _reserve_ahead(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     return end
 
 
+def _tells_all(pieces: list[Piece], at: int, out: list[Piece], number: Piece) -> bool:
+    """ "100x3 could have done 5", "capable of 5": all reps that were possible, where no word says so many more."""
+    had = pieces[at].told == NUMBER_BEHIND and is_cued(pieces[at].text, HAD)
+    left = kind_at(pieces, at + 2) in MORE_BEHIND and pieces[at + 2].told != POSSIBLE_BEHIND
+    return (had or pieces[at].told in MAY_TELL_ALL) and not left and is_all(out, number)
+
+
+MORE_BEHIND = frozenset((K.MORE, K.RESERVE, K.LEFT))
+
+
 LEADING_ON = AHEAD_OF_ALL | {K.OF, K.COMMA, K.DASH, K.OPEN}
-BY_ITSELF = {ONLY_POSSIBLE: K.NEVER, WITH_ITS_NUMBER: K.PLAIN}
+BY_ITSELF = {ONLY_POSSIBLE: K.NEVER, POSSIBLE: K.NEVER, WITH_ITS_NUMBER: K.PLAIN}
 
 
 FURTHER = frozenset((K.MORE, K.ANOTHER, K.EXTRA))
@@ -274,6 +288,9 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         value, end = pieces[end].value, end + 2
     elif _stands_behind(pieces, end, out):
         value, end = pieces[end].value, end + 1  # "for 5, reps in reserve 2"
+    elif piece.told == POSSIBLE_BEHIND and out and is_all(out[:-1], out[-1]):
+        out += [aside(out.pop()), aside(piece)]  # "100x3 had 5 in me"
+        return end
     elif (out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE) or _counts_reps_left(out):
         told, value = out[-1].told, out.pop().value
     else:
