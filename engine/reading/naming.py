@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.days.short_dates import with_short_dates
 from engine.reading.entries.equipment_told import TELLS_HOW, with_bars, with_equipment, with_headed_equipment
 from engine.reading.entries.labelled_lifts import with_labelled_lifts
 from engine.reading.entries.names import EQUIPMENT
@@ -60,6 +61,8 @@ def named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tupl
     if len(pieces) > MOST_WALKED and kinds_in_order(pieces).count(K.NAME) > MOST_WALKED:
         return pieces, kinds
     pieces = with_places_in_figures(pieces, kinds, cleaned)
+    if K.NUMBER in kinds and (not kinds <= PLAINLY_SETS or pieces[0].spelled):
+        pieces = with_short_dates(pieces)
     if K.RPE in kinds or K.PLAIN in kinds:
         pieces = with_counts_mended(pieces)
     if K.PLAIN in kinds or kinds >= PERHAPS_A_NAME:

@@ -152,12 +152,13 @@ def _date_at(pieces: list[Piece], at: int, now: datetime | None, unit: Unit, anc
         return _of_this_month(pieces, at, today)
     if not _is_placed(pieces, at, anchored):
         return None
-    if piece.text in SHORT_WORDS and not _is_short_day(pieces, at, anchored):
+    in_doubt = piece.kind is K.WEEKDAY and _is_in_doubt(pieces, at, anchored)
+    if piece.text in SHORT_WORDS and not in_doubt and not _is_short_day(pieces, at, anchored):
         return None
     if piece.kind not in WORD_DAYS:
         return _month_first(pieces, at, today)
     day = _by_word(pieces, at, today)
-    return (Doubted(day) if piece.kind is K.WEEKDAY and may_start_then(pieces, at) else day), at + 1
+    return (Doubted(day) if in_doubt or (piece.kind is K.WEEKDAY and may_start_then(pieces, at)) else day), at + 1
 
 
 def _by_word(pieces: list[Piece], at: int, today: date | None) -> date | None:
@@ -201,6 +202,17 @@ def _weekday_at(pieces: list[Piece], at: int) -> int | None:
     while ahead < len(pieces) and pieces[ahead].kind in BEHIND_A_DAY:
         ahead += 1
     return weekday if ahead < len(pieces) and pieces[ahead].kind in BELOW_A_DAY else None
+
+
+def _is_in_doubt(pieces: list[Piece], at: int, anchored: bool) -> bool:
+    """ "mo squat 3x5 100", "squat 3x5 100 ter": a day cut short, or a name or a word of another language."""
+    short = pieces[at].text in SHORT_WORDS and pieces[at].text not in PLAINLY_DAYS
+    another = is_cued(pieces[at].text, ANOTHER_WORD)
+    heads = anchored and kind_at(pieces, at + 1) is K.NAME and kind_at(pieces, at + 2) is K.NUMBER
+    return ((short or another) and heads) or (another and ends_here(pieces, at + 1))
+
+
+ANOTHER_WORD = frozenset(("shortdayindoubt",))
 
 
 def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:

@@ -21,6 +21,7 @@ from engine.reading.days.headed_days import (
     heads_a_lift,
     rates_a_state,
 )
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 from engine.values.load import Unit
@@ -102,7 +103,7 @@ def slashed_day(
     found = in_year(day, month, _year(numbers[2].text) if len(numbers) == 3 else None, today)
     if found is not None and today is not None and rates_a_state(numbers, pieces, end) and found < today - TOLD_LATE:
         return None
-    if ends_the_message(pieces, at):
+    if ends_the_message(pieces, at) and kind_at(pieces, at - 1) is not K.WEEKDAY:
         late = found is not None and today is not None and found >= today - TOLD_LATE
         return (Doubted(found), end) if late else None  # "squat 100 5 5 5 14/3"
     if found or today is None:

@@ -93,7 +93,7 @@ def _is_dotted_apart(pieces: list[Piece], at: int) -> bool:
 
 
 LAST_DAY_OF_A_MONTH, MONTHS_OF_A_YEAR = 31, 12
-BEFORE_A_DAY_AMID = frozenset((K.NAME, K.NUMBER, K.KG, K.LB, K.REPS, K.COMMA, K.DASH, K.OPEN))
+BEFORE_A_DAY_AMID = frozenset((K.NAME, K.NUMBER, K.KG, K.LB, K.REPS, K.COMMA, K.DASH, K.OPEN, K.WEEKDAY))
 BEHIND_A_DAY_AMID = frozenset((None, K.NUMBER, K.COMMA, K.COLON, K.DASH, K.LINE, K.CLOSE))
 
 

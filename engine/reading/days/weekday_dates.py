@@ -11,8 +11,9 @@ from engine.reading.days.day_pieces import OTHER_WEEKDAY, STILL_AHEAD
 from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, places_of
+from engine.reading.words.pieces import Piece, kinds_in_order, places_in, places_of
 
+DAYS_TOLD = frozenset((K.DATE, K.WEEKDAY))
 OF_SOMETHING_ELSE = frozenset((K.MONTH, K.OF, K.SETS))
 
 
@@ -44,7 +45,7 @@ def with_years_by_weekdays(told: list[Piece], pieces: list[Piece], today: date) 
     """
     out = list(told)
     starts = {pieces[at].start: pieces[at].told for at in places_of(K.WEEKDAY, kinds_in_order(pieces))}
-    for at in places_of(K.DATE, kinds_in_order(told[:-1])):
+    for at in places_in(DAYS_TOLD, kinds_in_order(told[:-1])):
         weekday, behind = starts.get(told[at].start), told[at + 1]
         if weekday is None or behind.kind is not K.DATE or behind.day is None or behind.start in starts:
             continue
