@@ -49,6 +49,8 @@ def with_years_by_weekdays(told: list[Piece], pieces: list[Piece], today: date) 
         weekday, behind = starts.get(told[at].start), told[at + 1]
         if weekday is None or behind.kind is not K.DATE or behind.day is None or behind.start in starts:
             continue
+        if told[at].kind is K.WEEKDAY and not behind.text[:1].isdigit():
+            continue  # Italian "di ieri", where "di" is no Tuesday
         if behind.day.weekday() != weekday:
             ahead = _a_year_later(behind.day)
             is_ahead = ahead > today and ahead.weekday() == weekday
