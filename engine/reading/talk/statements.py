@@ -22,6 +22,7 @@ from itertools import pairwise
 from engine.reading.lexing.name_words import ANGLES
 from engine.reading.marks.plan_sections import PLANS
 from engine.reading.talk.clauses_of_talk import counted
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.people import is_somebody
@@ -222,7 +223,7 @@ def may_be_ahead(pieces: Sequence[Piece], tokens: list[Token]) -> bool:
     words = " ".join(behind)
     ahead = [word for word, token in said_of_all if token.start < pieces[counts[0]].start]
     unsure = words in phrasebook().cues["unsure"] and _clause_up_to(pieces, counts[-1]) <= OF_SETS
-    unsure = unsure or _is_behind_or_ahead(pieces, words)
+    unsure = unsure or _is_behind_or_ahead(pieces, words) or _may_be_to_come(pieces)
     parted = any(piece.kind in PARTED_OFF for piece in pieces[: counts[0]])  # "one day late, squat 3x5 100"
     said = last + 1 < len(pieces) and pieces[last + 1].kind is K.SAYING  # "bench 140x1 says the app"
     said = said and "shown" not in CUES_OF[pieces[last + 1].text]
@@ -244,7 +245,7 @@ def _words_of_other_times() -> frozenset[str]:
     return frozenset(max(phrase.split(), key=len) for cue in OF_OTHER_TIMES for phrase in cues[cue])
 
 
-OF_OTHER_TIMES = ("unsure", "daily", "someday", "later", "habitual", "trailingthen")
+OF_OTHER_TIMES = ("unsure", "daily", "someday", "later", "habitual", "trailingthen", "stilltocome")
 
 
 def _is_behind_or_ahead(pieces: Sequence[Piece], words: str) -> bool:
@@ -253,6 +254,20 @@ def _is_behind_or_ahead(pieces: Sequence[Piece], words: str) -> bool:
         return False
     kinds = [piece.kind for piece in pieces]
     return kinds.count(K.NAME) == 1 and kinds[:1] == [K.NAME] and K.THEN not in kinds[:-1] and K.LINE not in kinds
+
+
+def _may_be_to_come(pieces: Sequence[Piece]) -> bool:
+    """ "noch bankdrücken 3x8 80", "next bench 3x8 80", "bankdrücken 80x8, noch 3 sätze": done, or still to be done."""
+    if is_cued(pieces[0].text, STILL_TO_COME) and is_one_word(pieces[0]):
+        counted = kind_at(pieces, 1) is K.NUMBER and pieces[1].role is Role.SETS
+        if kind_at(pieces, 1 + counted) is K.NAME:
+            return True
+    last, more = pieces[-1], pieces[-2] if len(pieces) > 1 else pieces[-1]
+    counts = last.kind is K.NUMBER and last.role is Role.SETS and K.NAME in kinds_in_order(pieces[:-2])
+    return counts and more.kind is K.ANOTHER and is_cued(more.text, STILL_TO_COME)
+
+
+STILL_TO_COME = frozenset(("stilltocome",))
 
 
 def _ends_some_day(said: Sequence[tuple[str, Token]]) -> bool:

@@ -97,7 +97,7 @@ press banca 80x8, quedan 2 series        => barbell bench press 8 at 80 kg
 bänkpress 80x8, 2 set kvar               => barbell bench press 8 at 80 kg
 bankdrukken 80x8, nog 2 sets te gaan     => barbell bench press 8 at 80 kg
 жим лежа 80х8, осталось 2 подхода        => barbell bench press 8 at 80 kg
-bankdrücken 80x8, noch 2 Sätze           => barbell bench press 3×8 at 80 kg
+bankdrücken 80x8, noch 2 Sätze           => ask: barbell bench press 3×8 at 80 kg
 press banca 80x8, 8, 7, las 3 limpias    => barbell bench press 2×8 at 80 kg, 7 at 80 kg
 """
 

@@ -125,15 +125,10 @@ def test_how_many_sets_were_meant(text: str, meant: str) -> None:
 @pytest.mark.parametrize(
     ("text", "meant"),
     [
-        ("bankdrücken 72,5x6, noch zwei sätze", 3),
         ("press banca 72,5x6, otras dos series", 3),
-        ("développé couché 72,5x6, encore deux séries", 3),
         ("panca 72,5x6, altre due serie", 3),
         ("supino 72,5x6, mais duas séries", 3),
-        ("bankdrukken 72,5x6, nog twee sets", 3),
         ("bänkpress 72,5x6, två set till", 3),
-        ("wyciskanie 72,5x6, jeszcze dwie serie", 3),
-        ("жим лежа 72,5x6, ещё два подхода", 3),
         ("bankdrücken 72,5 dreimal sechs", 3),
         ("bench 72.5, twice 6", 2),
         ("bench 72.5 6 reps x 4", 4),

@@ -95,7 +95,7 @@ SETS = {
         skip leg curls, squat 3x5 100 | skipped leg curls. squat 3x5 100 | no coffee today, 3x5 80
         today bench 3x8 80 | today: squat 3x5 100 | bench today 80x8 80x8 80x7 | today's sets: bench 80x8x3
         today's workout: squat 3x5 100 | today i did 3x8 80 on bench | today 3 sets of 8 at 80 on bench
-        next bench 3x8 80 | next up row 3x12 55 | next exercise row 3x12 55 | row next, 3x12 55
+        next up row 3x12 55 | next exercise row 3x12 55 | row next, 3x12 55
         moved on to row 3x12 55 | moving on: row 3x12 55 | done bench 3x8 80 | done 3x8 80 | 3x8 80 done
         bench done 3x8 80 | finished bench 80x8 80x8 80x6 | that's all for bench, 80x8 x3 | back squat 3x5 100
         got rid of my old shoes, squat 100x5x3 | same weight 8 8 7 | row again 3x12 55 | week 3 day 1 bench 3x8 80

@@ -37,3 +37,35 @@ kreuzheben 3x5 130, noch 2 sätze offen => conventional deadlift 3×5 at 130 kg
 @pytest.mark.parametrize(("text", "context", "meant"), readings(TOLD))
 def test_what_is_still_to_do_is_no_set(text, context, meant) -> None:
     assert said(text, context) == meant
+
+
+OPEN = """
+next bench 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+noch bankdrücken 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+noch 3 sätze bankdrücken 65x8 => ask: barbell bench press 3×8 at 65 kg
+bankdrücken 65x8, noch zwei sätze => ask: barbell bench press 3×8 at 65 kg
+bankdrücken 3x8 65 noch => ask: barbell bench press 4×8 at 65 kg
+nächster: bankdrücken 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+luego press banca 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+encore développé couché 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+développé couché 65x8, encore deux séries => ask: barbell bench press 3×8 at 65 kg
+ancora panca piana 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+panca piana 65x8 ancora due serie => ask: barbell bench press 3×8 at 65 kg
+nog bankdrukken 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+bankdrukken 65x8, nog twee sets => ask: barbell bench press 3×8 at 65 kg
+jeszcze wyciskanie leżąc 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+wyciskanie leżąc 65x8, jeszcze dwie serie => ask: barbell bench press 3×8 at 65 kg
+ещё жим лежа 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+жим лежа 65x8, ещё два подхода => ask: barbell bench press 3×8 at 65 kg
+depois supino 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+sen bänkpress 3x8 65 => ask: barbell bench press 3×8 at 65 kg
+dann bankdrücken 3x8 65 => barbell bench press 3×8 at 65 kg
+squat 3x5 100, ancora panca piana 3x8 65 => barbell back squat 3×5 at 100 kg; barbell bench press 3×8 at 65 kg
+bench 65x8, 2 more sets => barbell bench press 3×8 at 65 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(OPEN))
+def test_what_may_be_still_to_do_is_asked(text, context, meant) -> None:
+    """ "Still" and "more" are one word in these languages, and "later" is "then"."""
+    assert said(text, context) == meant
