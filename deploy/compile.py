@@ -43,7 +43,6 @@ INTERPRETED = {
 }
 """Modules of the reader that stay as they are, and why. All others are compiled."""
 
-
 Change = tuple[int, int, int, str]
 """A line of a source, the bytes from one place of it to another, and what is to stand there."""
 
@@ -391,9 +390,8 @@ def main() -> int:
     copy_to(folder)
     compile_in(folder, chosen.translate)
     if not chosen.translate:
-        print(
-            f"{len(sources(folder))} modules compiled. To run with them: cd {folder} && {sys.executable} -m bot serve"
-        )
+        made = len(sources(folder))
+        print(f"{made} modules compiled. To run with them: cd {folder} && {sys.executable} -m bot serve")
     return 0
 
 

@@ -1,9 +1,4 @@
-"""A way of lifting that has sets of its own beside those of a lift: each way is a lift, "squat 3x5 100, front 3x5 70".
-
-heads   = lift sets { parting way sets }        the way heads its sets
-follows = lift sets way { parting sets way }    each way stands behind its sets: "bench 60x8 close grip, 70x5 normal"
-        | lift REPS way { REPS way }              the same of a lift of the body: "pull ups 8 neutral 6 wide"
-"""
+"""A way of lifting that has sets of its own beside those of a lift is a lift: "squat 3x5 100, front 3x5 70"."""
 
 from __future__ import annotations
 
@@ -11,48 +6,24 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
-from engine.reading.entries.way_of_the_last import WORN, groups_of_sets, of_the_last_group
+from engine.reading.entries.way_of_the_last import of_the_last_group
 from engine.reading.entries.ways import (
-    SIDEWAYS,
     WAYS,
-    is_a_remark,
-    is_held_from_the_floor,
-    is_of_the_body,
     lifts_with,
     tells_a_way,
-    tells_sets,
-    unlike_lifts_with,
 )
+from engine.reading.entries.ways_ahead_of_sets import Heads
 from engine.reading.entries.ways_amid import of_some_groups
+from engine.reading.entries.ways_behind_sets import ENDS, behind_their_sets, with_more_reps
 from engine.reading.entries.ways_of_placed_sets import of_placed_sets
-from engine.reading.marks.grips import is_a_grip
 from engine.reading.words.ahead import kind_at
-from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
-    AGAIN_OR_SO,
-    BEHIND_OR_AHEAD,
-    MOST_SETS,
-    WAY_OR_KIT,
     Piece,
-    Role,
     kinds_in_order,
     places_in,
     places_of,
 )
-from engine.values.exercise import Measure
-from engine.values.ids import ExerciseName
-
-AHEAD = frozenset((K.COMMA, K.THEN, K.AND, K.OPEN, K.STOP, K.SLASH, K.PLUS, K.DASH, K.NUMBER, K.KG, K.LB))
-REMARKS = frozenset((K.NOTE, K.PLAIN, K.PAUSE, K.EACH, K.DENY))
-AHEAD_OF_A_REMARK = frozenset((K.COMMA, K.THEN, K.AND, K.STOP))
-BEHIND = frozenset((None, K.COMMA, K.THEN, K.AND, K.STOP, K.CLOSE, K.NUMBER))
-AHEAD_OF_A_WAY = AHEAD_OF_A_REMARK | {K.NUMBER}
-ENDING_REPS = BEHIND - {K.NUMBER}
-UNPAUSED = "unpaused"
-SETS_TOLD = frozenset((K.TIMES, K.FOR))
-ENDS = WAYS | {K.NAME, K.CLOSE}
-HEADING = WAYS | {K.NAME, K.NUMBER}
 
 
 def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
@@ -77,7 +48,7 @@ def with_ways_of_own_sets(pieces: list[Piece], catalogue: Catalogue) -> list[Pie
 
 def _named(line: list[Piece], above: Piece | None, catalogue: Catalogue) -> list[Piece] | None:
     """The line with the ways behind its sets made names; None where none stand there. `above` is the lift before it."""
-    named = of_placed_sets(line, catalogue) or _behind_their_sets(line, catalogue) or _with_more_reps(line, catalogue)
+    named = of_placed_sets(line, catalogue) or behind_their_sets(line, catalogue) or with_more_reps(line, catalogue)
     return named or of_some_groups(line, catalogue) or of_the_last_group(line, above, catalogue)
 
 
@@ -133,277 +104,3 @@ def _is_a_way(name: Piece, lift: Piece, catalogue: Catalogue) -> bool:
 
 
 PARTING_LIFTS = frozenset((K.COMMA, K.THEN, K.AND, K.STOP, K.PLUS, K.SLASH))
-
-
-class Heads:
-    """The walk over lines whose ways stand ahead of their sets; a line goes on with the lift of the one before."""
-
-    def __init__(self, catalogue: Catalogue) -> None:
-        self.catalogue = catalogue
-        self.lift: Piece | None = None
-        self.names: tuple[ExerciseName, ...] = ()
-        self.told = False
-        self.way_above = False
-
-    def past(self, line: list[Piece], named: list[Piece]) -> list[Piece]:
-        """The line, whose ways stand behind their sets and were named; it goes on with its lift."""
-        kinds = kinds_in_order(line)
-        self.without_ways(line, kinds)
-        self.way_above = K.NAME not in kinds
-        return named
-
-    def again(self, line: list[Piece]) -> list[Piece]:
-        """The lift, named again ahead of a line of sets below one that told its way: "squat // 80x5 front // 100x5"."""
-        ends, self.way_above = self.way_above, False
-        if not ends or self.lift is None or not tells_sets(line, 0):
-            return []
-        return [self.lift._replace(start=line[0].start, end=line[0].start, told=AGAIN_OR_SO)]
-
-    def through(self, line: list[Piece], below: Sequence[Piece]) -> list[Piece]:
-        """The line, with each way that heads sets of another lift than those before it made a name.
-
-        Shape: `below` are the first pieces of the next line, whose sets a way alone on its line heads.
-        """
-        kinds = kinds_in_order(line)
-        if WAYS.isdisjoint(kinds) and kinds.count(K.NAME) < 1 + (self.lift is None):
-            return self.without_ways(line, kinds)
-        out = list(line)
-        for at in places_in(HEADING, kinds):
-            piece, kind = line[at], kinds[at]
-            if kind is K.NAME and self.told:
-                out[at] = piece = self._read_name(line, at)
-            if piece.kind is K.NAME:
-                self.lift, self.names, self.told = piece, piece.names, False
-            elif kind is K.NUMBER:
-                self.told = self.told or tells_sets(line, at) or self._is_a_set(piece)
-            elif kind in WAYS and self.lift is not None:
-                out[at] = self._told_at(line, at, self.lift, below)
-        return out
-
-    def _read_name(self, line: list[Piece], at: int) -> Piece:
-        """The name there, of the lift in hand where it says how that is done and heads sets, or ends reps."""
-        name, lift = line[at], self.lift
-        if lift is None or (at and line[at - 1].kind not in AHEAD_OF_A_WAY):
-            return name
-        if at and line[at - 1].kind is K.NUMBER:
-            return name._replace(kind=K.NOTE, names=()) if self._is_said_of_reps(line, at, lift) else name
-        heads = kind_at(line, at + 1) is K.NUMBER and tells_a_way(name, lift, self.catalogue)
-        return self._named_way(name) if heads else name
-
-    def _told_at(self, line: list[Piece], at: int, lift: Piece, below: Sequence[Piece]) -> Piece:
-        """The way there, made a name where it heads sets."""
-        way = line[at]
-        parting = AHEAD_OF_A_REMARK if way.kind in REMARKS else AHEAD
-        heads = _heads_sets(line, at) or (way.kind is K.EACH and _heads_a_time(line, at))
-        if way.kind is K.DENY and kind_at(line, at + 1) is K.PAUSE:
-            way, heads = way._replace(text=UNPAUSED), _heads_sets(line, at + 1)
-        ahead = at - 1 - (way.kind is K.BAR and kind_at(line, at - 1) is K.FILLER)  # "straight bar 35x8"
-        heads = heads and (at == 0 or kind_at(line, ahead) in parting)
-        told = self._way(way, lift, heads=heads or (len(line) == 1 and tells_sets(below, 0)))
-        if told is way:
-            return line[at]
-        if told.kind is K.NAME and self._is_loaded(line, at, told, lift):
-            return way._replace(kind=K.ALTERED)
-        if told.told == WAY_OR_KIT and is_cued(way.text, WORN) and _is_heavier(line, at):
-            self.told = True
-            self.names = lift.names
-            return way._replace(kind=K.NOTE)  # with a belt on
-        either = told.kind is K.NAME and way.kind is K.VARIANT and _may_stand_behind(line, at)
-        return told._replace(told=BEHIND_OR_AHEAD) if either else told
-
-    def _is_loaded(self, line: list[Piece], at: int, way: Piece, lift: Piece) -> bool:
-        """ "squat 100x5, single leg 20x8": a load, and no sets of a lift that is done with the body alone."""
-        if is_of_the_body(lift, self.catalogue) or not is_of_the_body(way, self.catalogue):
-            return False
-        return kind_at(line, at + 1) is K.NUMBER and line[at + 1].value > MOST_SETS
-
-    def _is_said_of_reps(self, line: list[Piece], at: int, lift: Piece) -> bool:
-        """ "push ups 20 incline, 15 decline": a slope right behind the reps of a lift of the body."""
-        if kind_at(line, at + 1) not in ENDING_REPS or is_a_grip(line[at].text):
-            return False
-        return is_of_the_body(lift, self.catalogue) and is_a_remark(line[at], lift, self.catalogue)
-
-    def _named_way(self, name: Piece) -> Piece:
-        """ "db bench 24x10, incline 20x10", "pulldown 50x10, close grip 60x8": that lift done so; where no such lift is
-        known, the grip of a pull and the slope of a lift of the body are remarks.
-        """
-        lift = self.lift or name
-        if names := lifts_with(name, lift, self.catalogue):
-            return name._replace(names=names)
-        if is_a_remark(name, lift, self.catalogue):
-            return name._replace(kind=K.NOTE, names=())
-        either = is_a_grip(name.text) and is_held_from_the_floor(lift, self.catalogue)
-        return name._replace(names=(*lift.names, *name.names)) if either else name  # "deadlift 100x5, close grip 60x8"
-
-    def _is_a_set(self, number: Piece) -> bool:
-        """Whether a number alone is a set of the lift: "plank 60s", "push ups 20"."""
-        if number.role in TIMES:
-            return self._is_held()
-        return number.role is Role.BARE and self.lift is not None and is_of_the_body(self.lift, self.catalogue)
-
-    def _is_held(self) -> bool:
-        """Whether the lift is held for a time."""
-        known = [self.catalogue.exercises[name] for name in self.names if name in self.catalogue.exercises]
-        return bool(known) and all(one.measure is Measure.TIME for one in known)
-
-    def without_ways(self, line: list[Piece], kinds: list[K]) -> list[Piece]:
-        """The line as it is; the next one goes on with its lift."""
-        if names := places_of(K.NAME, kinds):
-            self.lift, self.names, self.told = line[names[-1]], line[names[-1]].names, False
-        self.told = self.told or not SETS_TOLD.isdisjoint(kinds) or kinds.count(K.NUMBER) > 2
-        self.told = self.told or (kinds == [K.NUMBER] and self.lift is not None and self._is_a_set(line[0]))
-        return line
-
-    def _way(self, way: Piece, lift: Piece, *, heads: bool) -> Piece:
-        if (self.told or way.kind is K.PLAIN) and not heads:
-            return way
-        names = lifts_with(way, lift, self.catalogue)
-        if not names and self.told and way.kind is K.EACH and is_cued(way.text, SIDEWAYS):
-            return way._replace(kind=K.PLAIN)  # "lunge 3x10 20, side 3x10 15": a lift that is not known
-        if not names and self.told and (unlike := unlike_lifts_with(way, lift, self.catalogue)):
-            self.told = False
-            self.names = unlike
-            return way._replace(kind=K.NAME, names=unlike, told=WAY_OR_KIT)
-        if not names and self.told and way.kind is K.VARIANT and " " not in way.text:
-            return way._replace(kind=K.ALTERED)  # "deadlift 100x5, front 60x8": of another lift; no "snatch grip"
-        if not names or (self.told and names == self.names and way.kind is not K.BAR):
-            return way
-        self.names = names
-        if not self.told:
-            return way  # "squat: front 3x5 70, back 3x5 100"
-        self.told = False
-        worn = is_cued(way.text, WORN)  # "squat 100x5, belt 120x3": a belt squat, or with a belt on
-        return way._replace(kind=K.NAME, names=names, told=WAY_OR_KIT if worn else 0)
-
-
-def _behind_their_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] | None:
-    """The line, where it ends with a way, and two and more stand behind sets, not all of them of one lift."""
-    line = _without_brackets(line) if line and line[-1].kind in ENDS else []
-    first = next((at for at, piece in enumerate(line) if piece.kind is K.NAME), None)
-    if first is None:
-        return None
-    lift = line[first]
-    out: list[Piece] = line[: first + 1]
-    lifts: list[tuple[ExerciseName, ...]] = []
-    ways: list[int] = []
-    counted = is_of_the_body(lift, catalogue) and _tells_reps_by_way(line, first + 1)
-    told = counted
-    for at in range(first + 1, len(line)):
-        piece, follows = line[at], kind_at(line, at + 1)
-        told = told or tells_sets(line, at)
-        gripped = piece.kind is K.NOTE and is_a_grip(
-            piece.text
-        )  # "pulldown 60 3x10, then 50 3x12 close grip": a remark
-        names = () if gripped else lifts_with(piece, lift, catalogue)
-        ahead = at - 1 - (piece.kind is K.BAR and line[at - 1].kind is K.FILLER)  # "25x10 straight bar"
-        if names and not (told and line[ahead].kind is K.NUMBER and follows in BEHIND):
-            return None
-        if not names and piece.kind is K.NAME:
-            return None
-        out.append(piece._replace(kind=K.NAME, names=names) if names else piece)
-        if names:
-            lifts.append(names)
-            ways.append(at)
-        if names and follows is K.NUMBER:
-            out.append(Piece(K.COMMA, piece.end, piece.end, True, ","))
-    if len(set(lifts)) < 2 or len(groups_of_sets(line, first + 1, ways[0])) > 1:
-        return None  # "squat 100x5, 80x5 front, 60x8 goblet": the first is of the lift itself
-    out[first] = lift._replace(names=lifts[0])
-    return [*line[:first], *_each_named(line, first, ways, lifts)] if counted else out
-
-
-def _with_more_reps(line: list[Piece], catalogue: Catalogue) -> list[Piece] | None:
-    """ "pull ups 8 neutral, 6 wide, 5": how the last ones were done is asked."""
-    end = len(line)
-    while end and line[end - 1].kind in MORE_REPS:
-        end -= 1
-    reps = line[end:]
-    if not reps or reps[-1].kind is not K.NUMBER or kind_at(line, end - 1) not in ENDS:
-        return None
-    named = _behind_their_sets(line[:end], catalogue)
-    first = next((at for at, piece in enumerate(line) if piece.kind is K.NAME), None)
-    if named is None or first is None or not is_of_the_body(line[first], catalogue):
-        return None
-    return [*named, *reps, reps[-1]._replace(kind=K.UNCLEAR)]
-
-
-MORE_REPS = frozenset((K.NUMBER, K.COMMA))
-
-
-def _each_named(
-    line: list[Piece], first: int, ways: Sequence[int], lifts: Sequence[tuple[ExerciseName, ...]]
-) -> list[Piece]:
-    """The numbers with their lift ahead of them: "neutral pull ups 8, wide pull ups 6"; of "6, 5 wide" the first may be
-    of either way.
-    """
-    told: list[Piece] = []
-    start = first + 1
-    for way, names in zip(ways, lifts, strict=True):
-        numbers = [piece for piece in line[start:way] if piece.kind is K.NUMBER]
-        parted = any(piece.kind is K.COMMA for piece in line[start + 1 : way])
-        told += [Piece(K.COMMA, numbers[0].start, numbers[0].start, True, ",")] if told else []
-        told += [line[first]._replace(names=names), *numbers]
-        told += [numbers[-1]._replace(kind=K.UNCLEAR)] if parted else []
-        start = way + 1
-    return told
-
-
-def _tells_reps_by_way(line: Sequence[Piece], start: int) -> bool:
-    """ "pull ups 8 neutral 6 wide": numbers in front of each way, from there to the end of the line."""
-    told = [piece for piece in line[start:] if piece.kind is not K.COMMA]
-    if not told or told[0].kind is not K.NUMBER or told[-1].kind is K.NUMBER:
-        return False
-    listed = all(one.kind is K.NUMBER or other.kind is K.NUMBER for one, other in pairwise(told))
-    return listed and all(piece.role is Role.BARE if piece.kind is K.NUMBER else piece.kind in ENDS for piece in told)
-
-
-def _without_brackets(line: list[Piece]) -> list[Piece]:
-    """The line, without brackets that hold one word: "60x8 (close), 70x5 (wide)"."""
-    kinds = kinds_in_order(line)
-    around = [at for at in places_of(K.OPEN, kinds) if kinds[at + 2 : at + 3] == [K.CLOSE] and kinds[at + 1] in ENDS]
-    gone = {place for at in around for place in (at, at + 2)}
-    return [piece for at, piece in enumerate(line) if at not in gone] if gone else line
-
-
-def _may_stand_behind(line: Sequence[Piece], at: int) -> bool:
-    """ "squat 80x5 front 100x5": between two sets with no sign, of which the second is heavier."""
-    kinds = kinds_in_order(line[max(0, at - 4) : at + 4])
-    between = kinds[:4] == [K.NAME, *PAIR] and kinds[5:] == PAIR
-    return between and line[at - 3].value < line[at + 1].value
-
-
-PAIR = [K.NUMBER, K.TIMES, K.NUMBER]
-
-
-def _is_heavier(line: Sequence[Piece], at: int) -> bool:
-    """ "squat 100x5, belt 120x3": the next set has no less load, and no more reps."""
-    ahead, behind = _pair(line[:at][-PIECES_OF_A_SET:][::-1]), _pair(line[at + 1 : at + 1 + PIECES_OF_A_SET])
-    if ahead is None or behind is None:
-        return False
-    return behind[0].value >= ahead[1].value and behind[1].value <= ahead[0].value
-
-
-def _pair(pieces: Sequence[Piece]) -> list[Piece] | None:
-    """The numbers of the first set, where they are two."""
-    numbers: list[Piece] = []
-    for piece in pieces:
-        if numbers and piece.kind in AHEAD_OF_A_REMARK:
-            break
-        numbers += [piece] if piece.kind is K.NUMBER else []
-    return numbers if len(numbers) == len(PAIR) - 1 else None
-
-
-PIECES_OF_A_SET = 6
-
-
-def _heads_a_time(line: Sequence[Piece], at: int) -> bool:
-    """ "side 30s"."""
-    return kind_at(line, at + 1) is K.NUMBER and line[at + 1].role in TIMES
-
-
-TIMES = frozenset((Role.SECONDS, Role.PLURAL))
-
-
-def _heads_sets(line: Sequence[Piece], at: int) -> bool:
-    """Whether sets stand behind the way, with or without a sign between: "front: 80x5", "front @70 3x5"."""
-    return tells_sets(line, at + 2 if kind_at(line, at + 1) in (K.COLON, K.AT, K.DASH) else at + 1)
