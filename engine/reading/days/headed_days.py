@@ -41,12 +41,13 @@ def ends_the_message(pieces: list[Piece], at: int) -> bool:
     pair = pieces[at : at + 3]
     if [piece.kind for piece in pair] != [K.NUMBER, K.SLASH, K.NUMBER] or not (pair[1].glued and pair[2].glued):
         return False
-    before, apart = kind_at(pieces, at - 1), not pair[0].glued or kind_at(pieces, at - 1) is K.OPEN
-    ends = at + 3 == len(pieces) or (before is K.OPEN and [one.kind for one in pieces[at + 3 :]] == [K.CLOSE])
+    before = kind_at(pieces, at - 1)
+    behind = at + 3 + (before is K.OPEN and kind_at(pieces, at + 3) is K.CLOSE)
+    if behind < len(pieces) or before not in BEFORE_A_DAY_AMID or not (before is K.OPEN or not pair[0].glued):
+        return False
     a_day = max(pair[0].value, pair[2].value) <= LAST_DAY_OF_A_MONTH and min(pair[0].value, pair[2].value) > 0
     padded = any(one.text[0] == "0" for one in (pair[0], pair[2]))
-    lone = kinds_in_order(pieces).count(K.SLASH) == 1
-    return ends and apart and a_day and lone and not padded and before in BEFORE_A_DAY_AMID
+    return a_day and not padded and kinds_in_order(pieces).count(K.SLASH) == 1
 
 
 def _closes_with_a_month(pieces: list[Piece], at: int) -> bool:

@@ -62,10 +62,11 @@ def _stands_apart(weight: Piece, out: list[Piece]) -> bool:
 
 def _weighs(out: list[Piece], pieces: list[Piece], at: int) -> bool:
     """ "dips 8 8 8 at 79kg bodyweight": what she weighs; and not "push ups 40 bodyweight", "79kg bodyweight squats"."""
-    weight = out[-2] if out[-1].kind is K.OF and len(out) > 1 else out[-1]
+    at_weight = len(out) - (2 if out[-1].kind is K.OF and len(out) > 1 else 1)
+    weight = out[at_weight]
     if weight.kind is not K.NUMBER or weight.value < LEAST_BODY_WEIGHT or kind_at(pieces, at + 1) is K.TIMES:
         return False
-    linked = len(out) > 1 and out[out.index(weight) - 1].kind in (K.AT, K.WITH)
+    linked = at_weight > 0 and out[at_weight - 1].kind in (K.AT, K.WITH)
     told = weight.role is Role.LOAD or (weight.role is Role.BARE and linked)
     return told and kind_at(pieces, at + 1) in END_OR_FILLER
 

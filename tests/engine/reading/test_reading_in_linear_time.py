@@ -15,6 +15,7 @@ from engine.catalogue.catalogue import catalogue
 from engine.reading import read
 from engine.reading.answers.answers import read_answer
 from engine.reading.values import Asked, Context
+from engine.reading.words import pieces
 from tests.bench.generated_messages import COUNTS, LOADS, MARKS, NAMES, SIGNS, WORDS
 
 LENGTHS = (512, 1_024, 2_048)
@@ -101,6 +102,42 @@ def test_a_letter_of_a_long_text_takes_as_many_steps_as_one_of_a_short(part: str
 
     # The dearest letter of the shorter texts counts; the first that is dear enough settles it, the shortest text first.
     assert any(of_a_long_text <= NO_MORE * steps(text[:length]) / length for length in LENGTHS)
+
+
+WALKED = (",  1/0 right", "total31/02undo\n", "bw 100", "12/03 week", "bench 3x5 100? ", "1 2 3 4 5 6 7 8 9 ")
+
+
+@pytest.mark.parametrize("part", [*WALKED, *map(mixed, range(MIXED // 2))])
+def test_a_letter_of_a_long_text_is_walked_past_as_often_as_one_of_a_short(part: str) -> None:
+    text = part * (LONGEST // len(part) + 1)
+    read(text[:LONGEST], Context(), KNOWN)
+
+    walked = {length: walked_past(text[:length]) / length for length in (*LENGTHS, LONGEST)}
+
+    assert any(walked[LONGEST] <= NO_MORE * walked[length] for length in LENGTHS)
+
+
+def walked_past(text: str) -> int:
+    """How many pieces one reading hands to what walks a whole list in one instruction, be it `list.count` or a map."""
+    taken = 0
+
+    def count(frame: FrameType, event: str, called: Any) -> None:
+        nonlocal taken
+        if event == "c_call" and isinstance(walked := getattr(called, "__self__", None), list):
+            taken += len(walked) if called.__name__ in WALKING else 0
+        elif event == "call" and frame.f_code.co_filename == pieces.__file__:
+            taken += sum(len(given) for given in frame.f_locals.values() if isinstance(given, list))
+
+    before = sys.getprofile()
+    sys.setprofile(count)
+    try:
+        read(text, Context(), KNOWN)
+    finally:
+        sys.setprofile(before)
+    return taken
+
+
+WALKING = frozenset(("count", "index", "copy", "remove", "reverse", "sort"))
 
 
 ONE_WORD = ("éx", "qwertyuiop", "squat", "press", "benchpres", "жим", "ааб")
