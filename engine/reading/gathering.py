@@ -157,7 +157,7 @@ def _without_comparisons(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     return with_rated(pieces) if K.TIMES in kinds and K.FILLER in kinds else pieces
 
 
-BREATHING = frozenset((K.REST, K.PLAIN, K.NOTE, K.FAR))
+BREATHING = frozenset((K.REST, K.PAUSE, K.PLAIN, K.NOTE, K.FAR))
 DESCRIBING = frozenset((K.COLON, K.WORKING, K.PLAIN, K.DROP))
 MAY_COMPARE = frozenset((K.NOT_DATE, K.FILLER, K.ASKS, K.WEEKDAY, K.EARLIER))
 """Kinds of the words for like and than in one language or another."""

@@ -2,11 +2,13 @@
 
 told   = [ LOAD ] REPS ( BREATH FEWER )+          FEWER: at most half of the first reps, as no set of its own has
 "80x8 rest 3" alone tells minutes of rest (`rests_in_minutes.py`).
-BREATH = NUMBER "breaths" | up to 30 seconds [ "rest" ] | [ "short" ] "rest" | "breathe"
+BREATH = NUMBER "breaths" | up to 30 seconds [ "rest" ] | [ "short" ] "rest" [ SECONDS ] | "breathe"
+SECONDS stands between "rest" and reps: "80x8 rest 15 4"; without a unit it is 10 or more.
 """
 
 from __future__ import annotations
 
+from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import NOTHING, Piece, Role, kinds_in_order
@@ -14,8 +16,10 @@ from engine.reading.words.pieces import NOTHING, Piece, Role, kinds_in_order
 LONGEST = 30
 """Seconds between the parts of one set. Common practice, no source."""
 REPS = frozenset((Role.BARE, Role.REPS))
-RESTING = frozenset((K.REST, K.NOTE, K.PLAIN, K.FILLER))
-ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.MORE, K.REPS, K.REST))
+TIMED = frozenset((Role.SECONDS, Role.PLURAL))
+SHORTEST, STEP = 10, 5
+AMID = frozenset((K.NOTE, K.PLAIN, K.FILLER, K.COMMA, K.THEN))
+ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.THEN, K.AND, K.MORE, K.REPS, K.REST, K.PAUSE))
 
 
 def with_breaths(pieces: list[Piece]) -> list[Piece]:
@@ -53,7 +57,19 @@ def _is_breath(pieces: list[Piece], at: int) -> bool:
         rested = at + 1 < len(pieces) and pieces[at + 1].kind is K.REST
         timed = piece.role is Role.SECONDS or (piece.role is Role.PLURAL and rested)  # "15s rest"
         return at > 0 and ((timed and piece.value <= LONGEST) or piece.role is Role.NOT_A_SET)
+    if piece.kind is K.PAUSE:
+        return _is_timed(pieces, at)
     return piece.kind is K.REST or "breathing" in CUES_OF[piece.text]
+
+
+def _is_timed(pieces: list[Piece], at: int) -> bool:
+    """ "rest 15 4", "pause 15s, 4": whether the seconds of a rest stand behind the word there, and reps behind them."""
+    reps = at + 2 + (kind_at(pieces, at + 2) is K.COMMA)
+    if kind_at(pieces, at + 1) is not K.NUMBER or kind_at(pieces, reps) is not K.NUMBER:
+        return False
+    time = pieces[at + 1]
+    typed = time.role in TIMED or (time.role is Role.BARE and time.value % STEP == 0)
+    return typed and SHORTEST <= time.value <= LONGEST and pieces[reps].role in REPS
 
 
 def _part(pieces: list[Piece], at: int) -> int:
@@ -64,8 +80,10 @@ def _part(pieces: list[Piece], at: int) -> int:
         if piece.kind is K.NUMBER and piece.role in REPS:
             behind = pieces[at + 1].kind if at + 1 < len(pieces) else None
             return at if breath and behind in ENDS else 0
-        breath = breath or _is_breath(pieces, at)
-        if not (_is_breath(pieces, at) or piece.kind is K.COMMA or piece.kind in RESTING or piece.kind is K.THEN):
+        if _is_breath(pieces, at):
+            breath = True
+            at += piece.kind is not K.NUMBER and _is_timed(pieces, at)
+        elif piece.kind not in AMID:
             return 0
         at += 1
     return 0

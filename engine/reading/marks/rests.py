@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.marks.rests_in_minutes import is_of_one_set, rested_in_minutes
+from engine.reading.marks.rests_in_minutes import is_of_one_set, rested_ahead_of_reps, rested_in_minutes
 from engine.reading.words.ahead import aside, is_amount, kind_at, past_links
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
 
 TIMED = frozenset((Role.SECONDS, Role.PLURAL))
 SHORTEST_TYPED = 45
@@ -39,9 +39,10 @@ def rest(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         return span
     after = past_links(pieces, at + 1)
     told = rested_in_minutes(pieces, at, after, out) if is_amount(pieces, after) else None
+    told = told or (rested_ahead_of_reps(pieces, at + 1, out) if after == at + 1 and is_amount(pieces, after) else None)
     if told is K.NOTE and _tells_of_the_others(pieces, at, out) and not is_of_one_set(out):
         told = None
-    if told is K.ALTERED:
+    if told is K.ALTERED or (told is K.NOTE and _may_be_timed_ahead(out)):
         out.append(pieces[at]._replace(kind=K.ALTERED))
         return at + 1
     if told is K.NOTE or (is_amount(pieces, after) and _is_a_rest(pieces, after)):
@@ -65,6 +66,13 @@ def _may_be_of_a_set(out: list[Piece]) -> bool:
     """ "80x8 3 rest": minutes, or the reps of one more."""
     behind_a_pair = [piece.kind for piece in out[-3:]] == [K.TIMES, K.NUMBER, K.NUMBER]
     return behind_a_pair and out[-1].role is Role.BARE and out[-1].value <= LONGEST_BETWEEN
+
+
+def _may_be_timed_ahead(out: list[Piece]) -> bool:
+    """ "80x8 15 rest 4": fifteen seconds, or a set of fifteen; "3x10 15 rest 3" tells the load."""
+    behind_a_pair = [piece.kind for piece in out[-4:]] == [K.NUMBER, K.TIMES, K.NUMBER, K.NUMBER]
+    few = behind_a_pair and out[-1].role is Role.BARE and out[-1].value <= MOST_LOADED_REPS
+    return few and out[-4].value > MOST_LOADED_REPS
 
 
 def _tells_of_the_others(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
@@ -167,6 +175,7 @@ def pause(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """The place behind the word there and its time; both become a remark in `out`."""
     after, behind = at + 1, past_links(pieces, at + 1)
     told = rested_in_minutes(pieces, at, behind, out) if is_amount(pieces, behind) else None
+    told = told or (rested_ahead_of_reps(pieces, after, out) if behind == after and is_amount(pieces, after) else None)
     if told is K.ALTERED:
         out.append(pieces[at]._replace(kind=K.ALTERED))
         return after

@@ -41,6 +41,27 @@ def rested_in_minutes(pieces: list[Piece], word: int, at: int, out: Sequence[Pie
     return K.NOTE if number.value <= LONGEST and behind is not K.REST else K.ALTERED
 
 
+def rested_ahead_of_reps(pieces: Sequence[Piece], at: int, out: Sequence[Piece]) -> K | None:
+    """What a word for a rest is, right behind the reps of a set and with two numbers behind it, "80x8 rest 15 4": a
+    remark where the first can only be its seconds, else asked about; None where no such numbers stand there.
+    """
+    if kind_at(pieces, at + 1) is not K.NUMBER or kind_at(pieces, at + 2) in PAIRING:
+        return None
+    last = len(out) - 1 - (kind_at(out, len(out) - 1) in SIGNS)
+    counted = pieces[at].role in COUNTS and pieces[at + 1].role in COUNTS
+    if not counted or last < 0 or out[last].kind is not K.NUMBER:
+        return None
+    time, reps, before = pieces[at].value, pieces[at + 1].value, out[last].value
+    timed = time > before and time >= SHORTEST_IN_SECONDS and time % STEP == 0
+    return K.NOTE if timed and reps <= before else K.ALTERED
+
+
+PAIRING = frozenset((K.TIMES, K.AT, K.FOR, K.KG, K.LB))
+SIGNS = frozenset((K.COMMA, K.PLUS, K.STOP))
+COUNTS = frozenset((Role.BARE, Role.REPS))
+STEP = 5
+
+
 def is_of_one_set(out: Sequence[Piece]) -> bool:
     """Whether no other sets are told ahead of "rest 3" than one, so that "the rest" cannot be of them."""
     return [piece.kind for piece in out if piece.kind in SETS_TOLD] == [K.NUMBER, K.TIMES, K.NUMBER]
