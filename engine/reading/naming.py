@@ -35,6 +35,7 @@ from engine.reading.marks.people_in_turn import WORDS as MAY_TAKE_TURNS
 from engine.reading.marks.people_in_turn import may_hold_turns, with_turns
 from engine.reading.marks.pronouns import OF_TWO_LANGUAGES, with_pronouns_settled
 from engine.reading.marks.reps_stopped import MAY_END, with_reps_stopped
+from engine.reading.marks.settings_like_lifts import with_settings_in_doubt
 from engine.reading.marks.somebodys_sets import with_somebody_parted
 from engine.reading.marks.tiredness import OF_TWO_MINDS, without_tiredness
 from engine.reading.marks.tries import with_tries, with_tries_failed
@@ -149,7 +150,8 @@ def _with_whole_names(pieces: list[Piece], kinds: set[K], cleaned: str, catalogu
     if len(names) > 1 and not TELLS_HOW.isdisjoint(names):
         pieces = with_bars(pieces)
     pieces = _with_equipment_told(pieces, kinds, catalogue)
-    return with_ways_of_own_sets(pieces, catalogue) if _may_tell_ways(names, kinds) else pieces
+    pieces = with_ways_of_own_sets(pieces, catalogue) if _may_tell_ways(names, kinds) else pieces
+    return with_settings_in_doubt(pieces) if len(names) > 1 else pieces
 
 
 def _may_tell_ways(names: list[str], kinds: set[K]) -> bool:

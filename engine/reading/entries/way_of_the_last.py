@@ -18,13 +18,14 @@ from engine.reading.entries.names import EQUIPMENT
 from engine.reading.entries.ways import is_a_remark, lifts_with, tells_sets
 from engine.reading.lexing.name_words import tells_a_pause
 from engine.reading.marks.grips import GRIPS, is_a_grip
-from engine.reading.words.ahead import kind_at
+from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
     AGAIN_OR_SO,
     BEHIND_OR_AHEAD,
     MOST_SETS,
+    SETTING_OR_LIFT,
     TOLD,
     WAY_IN_DOUBT,
     WAY_OR_KIT,
@@ -73,7 +74,8 @@ def of_the_last_group(line: list[Piece], lift: Piece | None, catalogue: Catalogu
 
 
 WORN = frozenset(("worn",))
-IN_DOUBT = frozenset((WAY_IN_DOUBT, WAY_OR_KIT, AGAIN_OR_SO, BEHIND_OR_AHEAD))
+SAID_OF_KIT = frozenset((WAY_OR_KIT, SETTING_OR_LIFT))
+IN_DOUBT = frozenset((WAY_IN_DOUBT, WAY_OR_KIT, SETTING_OR_LIFT, AGAIN_OR_SO, BEHIND_OR_AHEAD))
 
 
 def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
@@ -91,8 +93,10 @@ def with_ways_of_all(pieces: list[Piece]) -> list[Piece] | None:
             out[lift] = pieces[lift]._replace(names=piece.names)
             out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
             found = True
-        elif piece.told == WAY_OR_KIT:
+        elif piece.told in SAID_OF_KIT:
             out[at] = piece._replace(kind=K.NOTE, names=(), told=0)
+            number = [aside(out[at + 1])] if piece.told == SETTING_OR_LIFT else []
+            out[at + 1 : at + 1 + len(number)] = number
             found = True
         elif piece.told == AGAIN_OR_SO:
             out[at] = piece._replace(kind=K.FILLER, names=(), told=0)

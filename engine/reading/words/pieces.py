@@ -188,6 +188,8 @@ AGAIN_OR_SO = 4
 """What the name of a lift tells that was put in behind a way, where the sets may go on that way."""
 BEHIND_OR_AHEAD = 5
 """What the name of a way tells between sets with no sign, which may be that of those before it or behind it."""
+SETTING_OR_LIFT = 7
+"""What a name tells where it and its number may be the setting of a bench or a cable: "incline 30"."""
 WAY_OR_KIT = 3
 """What the name of a lift tells where it may be something worn, too: "belt"."""
 SPACED_LETTERS = frozenset("sm")
