@@ -49,9 +49,10 @@ def texts_in_order(pieces: Iterable[Piece]) -> list[str]:
 def places_in(wanted: Container[T], told: Sequence[T]) -> list[int]:
     """The places of some kinds, or some roles, among those of a message."""
     found: list[int] = []
-    if isinstance(told, list):
+    if isinstance(told, list) and isinstance(wanted, frozenset):
+        kinds: frozenset[T] = wanted
         for at in range(len(told)):
-            if told[at] in wanted:
+            if told[at] in kinds:
                 found.append(at)
     else:
         for at, one in enumerate(told):
@@ -77,7 +78,7 @@ def places_of(one: T, told: Sequence[T]) -> list[int]:
 def cues_told(words: Iterable[str]) -> frozenset[str]:
     """All the cues that one or another of the words is: a rule for a whole message asks first whether its own are."""
     told: set[str] = set()
-    for word in words:
+    for word in set(words):
         if cued := CUES_OF[word]:
             told |= cued
     return frozenset(told) if told else NO_CUES

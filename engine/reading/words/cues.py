@@ -34,7 +34,7 @@ CUES_OF = Kept(_cues_of)
 
 def cues_told(words: Iterable[str]) -> frozenset[str]:
     """All the cues that one or another of the words is: a rule for a whole message asks first whether its own are."""
-    return NO_CUES.union(*map(CUES_OF.__getitem__, words))
+    return NO_CUES.union(*map(CUES_OF.__getitem__, set(words)))  # a long message has few words, again and again
 
 
 def any_cued(words: Iterable[str], cues: frozenset[str]) -> bool:
