@@ -42,6 +42,14 @@ def two_latest(context: Context) -> list[SetRecord]:
     return [record for record in context.recent if record.message in messages]
 
 
+def are_two(context: Context) -> bool:
+    """Whether the latest message told two sets of one lift, and nothing else."""
+    return len(latest_of_it(context)) == len(last_message(context)) == PAIR
+
+
+PAIR = 2
+
+
 def standing(named: Piece, context: Context) -> ExerciseName | None:
     """The lift named, as its latest sets hold it; None for one that does not stand."""
     return next((one.done.exercise for one in reversed(context.recent) if one.done.exercise in named.names), None)

@@ -4,6 +4,7 @@ retold = [ me ] DID sets "x" reps         behind 3x5 "i did 5x5" may be two sets
        | FORGOTTEN "," sets "x" reps                  behind 3x5 "forgot one, 4x5" may be one set more, or four
        | ( DID | GOT ) reps reps ...      behind 3x8 "got 8 7 7", as many as there were sets
        | NUMBER LEFT NUMBER RIGHT         behind a set of ten "10 left 8 right" may be its sides
+       | NUMBER SIDE                      behind sets of both sides "9 left", "9 on the left": what one of them came to
        | ONLY DID NUMBER                              "only did 2": of the sets before, or the reps of one more
 share  = NUMBER "/" NUMBER DONE | NUMBER "/10" | NUMBER ( "of" | "/" ) FEW
                                                       alone in a message: so many of those to do, or out of ten
@@ -31,12 +32,12 @@ PLAIN = frozenset((K.FILLER, K.NUMBER, K.TIMES, K.GOT, K.STOP, K.TODAY, K.DATE, 
 COUNTED = PLAIN | {K.COMMA, K.SLASH, K.AND, K.ONLY}
 
 BOTH_SIDES = frozenset((K.LEFT, K.RIGHT))
-SIDED = COUNTED | BOTH_SIDES | {K.REPS}
+SIDED = COUNTED | BOTH_SIDES | {K.REPS, K.WITH, K.FOR, K.LAST, K.SETS}
 
 
 def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logged | Asked:
     """The sets, or the question whether they are more than those that stand."""
-    if context.recent and BOTH_SIDES <= prepared.told <= SIDED:
+    if context.recent and not BOTH_SIDES.isdisjoint(prepared.told) and prepared.told <= SIDED:
         return _asked(logged, prepared) if _are_its_sides(logged, context) else logged
     if not context.recent or not prepared.told <= COUNTED:
         return logged
@@ -53,11 +54,15 @@ def asked_if_more(logged: Logged, prepared: Prepared, context: Context) -> Logge
 
 
 def _are_its_sides(logged: Logged, context: Context) -> bool:
-    """ "10 left 8 right" behind a set of ten: what its sides came to, or one more of each."""
+    """ "10 left 8 right" behind a set of ten: what its sides came to, or one more of each; "9 left" behind sets
+    without sides: of one side of theirs, or one more of that side alone.
+    """
     latest = [record.done for record in latest_of_it(context)]
     today = context.now is None or context.recent[-1].on == context.now.date()
     of_it = all(one.exercise == latest[-1].exercise and one.load == latest[-1].load for one in logged.sets)
     reps = {one.reps for one in logged.sets}
+    if len({one.side for one in logged.sets}) == 1:
+        return today and of_it and logged.sets[0].side is not None and all(one.side is None for one in latest)
     return today and of_it and len(latest) == 1 and latest[0].side is None and latest[0].reps == max(reps)
 
 

@@ -47,6 +47,8 @@ def said_apart(text: str, outcome: Outcome, context: Context, catalogue: Catalog
     )
     for head, tail, is_heading in _halves(text):
         behind = _asked(tail, context, catalogue, SAID_BESIDE)
+        if isinstance(behind, NoSets) and isinstance(outcome, NoSets) and behind.why == outcome.why:
+            return (outcome,)  # "7, 6, last one 5" is asked about as a whole
         if behind is not None and (told := _told(head, context, catalogue)):
             return (*told, behind)
         ahead = _asked(head, context, catalogue, SAID_AHEAD)

@@ -43,11 +43,16 @@ def list_counted(chunks: Chunks) -> None:
         if not joined and Role.REPS not in [behind[place].factors[0][0].role for place in places[:1]]:
             continue  # "3 sets: 8, 8, 6"
         if listed == found[at].factors[0][0].value > 1:
-            found[at : at + 1] = [_without_count(found[at])] if joined else []
+            found[at : at + 1] = [_without_count(found[at])] if joined else _load_of(found[at])
         elif listed > 1:
             # "3 sets of 8 reps, 6 reps": one more of them, or what one came to; at a load of its own it is one more.
             start = 0 if joined else places[0]
             chunks.dangling = chunks.dangling or places == list(range(start, start + len(places)))
+
+
+def _load_of(count: Chunk) -> list[Chunk]:
+    """ "2 sets at 55, 12 reps, 6 reps": the load that the count was told with heads the list."""
+    return [Chunk([(load._replace(role=Role.LOAD),)], before=count.before) for load in count.at[:1]]
 
 
 def _is_count_of_reps(chunk: Chunk) -> bool:

@@ -188,9 +188,15 @@ class MissedChunks(ResultChunks):
     def _tells_reps_alone(self, last: Chunk) -> bool:
         return last.factors[0][-1].role in (Role.BARE, Role.REPS) and last.factors[0][-1].value <= MOST_LOADED_REPS
 
+    def _fails_at_a_rep(self) -> bool:
+        """ "100x5, rep 6 fail"; "100x5, 6 fail" is a set more."""
+        number = self.pieces[self.at - 1]
+        named = _is_a_place(number) or (self.kinds[self.at - 2] is K.REPS and number.kind is K.NUMBER)
+        return self.at > 1 and named and self._number_of_it_ahead()
+
     def _number_of_it_ahead(self) -> bool:
         """ "100x5, 6 failed", "100x5, went for 6 and failed": the next rep, or a set of so many that ended so: asked.
-        "100x5, rep 6 failed" names the rep.
+        "100x5, rep 6 failed" names the rep, "100x6, rep 6 failed" the last of those told; of any other it is asked.
         """
         last = self._last()
         before = self.out.found[-2] if len(self.out.found) > 1 else None
@@ -198,13 +204,14 @@ class MissedChunks(ResultChunks):
         alone = alone and before is not None and (before.tells_reps or self.depth > 0)
         numbers = last.factors[0] if last is not None and alone else ()
         made = before.factors[-1][-1].value if before is not None and before.factors and before.factors[-1] else 0
-        if before is None or len(numbers) != 1 or numbers[0].value != made + 1:
+        if before is None or len(numbers) != 1:
             return False
         start = numbers[0].start  # plates and shares were worked out since it stood among the pieces
         place = next((at for at, piece in enumerate(self.pieces) if piece.start == start), 0)
-        named = _is_a_place(numbers[0]) or self.kinds[place - 1] is K.REPS
-        if not place or not named:
-            self.out.dangling = self.out.dangling or numbers[0].role is Role.BARE
+        named = place > 0 and (_is_a_place(numbers[0]) or self.kinds[place - 1] is K.REPS)
+        next_one = numbers[0].value == made + 1
+        if not named or not (next_one or numbers[0].value == made):
+            self.out.dangling = self.out.dangling or named or (next_one and numbers[0].role is Role.BARE)
             return False
         self.out.found.pop()
         before.missed, before.missed_rep = True, int(numbers[0].value)

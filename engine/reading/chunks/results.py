@@ -80,6 +80,8 @@ class ResultChunks(SeveralChunks):
         marked = self._kind(0) in RATING or (self._kind(0) is K.SETS and self._kind() in RATING)
         if marked and self._group_told():
             self.out.dangling = True  # "4th set rpe 9": of that one alone
+        if piece.told > 1:
+            self._doubt_a_place()
         if self._kind(0) in (K.SETS, K.ONLY, K.COLON):
             told = len(self.out.found)  # the load in front may be one of them
             self._one_of_the_sets(piece.told)
@@ -108,6 +110,7 @@ class ResultChunks(SeveralChunks):
             self.at += 1
             return
         if number is None or not self._group_told():
+            self._doubt_a_place()
             self.at = at
             self._doubt_last(place, number)
             self._pass(at - 1)

@@ -89,7 +89,7 @@ class MarkedChunks(LoadedChunks):
         last = self._last()
         failing = is_one_word(piece) and is_cued(piece.text, FAILING)
         bracketed = self.depth > 0 and failing
-        if self._of_announced():
+        if self._of_announced() or (failing and self._fails_at_a_rep()):
             self.at += 1
             return
         if not bracketed and (behind := self._failed_on_the_last()):

@@ -7,7 +7,7 @@ several = ( "first" | "last" ) NUMBER [ "sets" ] ( pair | feel )      a pair is 
 
 from __future__ import annotations
 
-from engine.reading.chunks.chunks import Chunk, load_of_one_set
+from engine.reading.chunks.chunks import Chunk, load_of_one_set, numbers_in
 from engine.reading.chunks.numbers import SAID_OF_A_SET, NumberChunks
 from engine.reading.chunks.passed_over import COMPARED
 from engine.reading.words.cues import is_cued
@@ -146,3 +146,17 @@ class SeveralChunks(NumberChunks):
         felt = any(piece.kind is K.NOTE or is_cued(piece.text, SAID_OF_A_SET) for piece in words)
         other_loads = any(is_cued(piece.text, COMPARED) for piece in words)  # "the last two a bit lighter"
         return felt and not other_loads and self.kinds[at] in ENDS_OF_A_FEEL
+
+    def _doubt_a_place(self) -> None:
+        """ "2 sets at 55, last one 6", "3 sets, second 60x6": what the other sets came to is not told."""
+        counted = any(one.role is Role.SETS for one in numbers_in(self.out))
+        if counted and self._kind(0) is K.NUMBER and not any(map(_tells_reps, self.out.found)):
+            self.out.dangling = True
+
+
+def _tells_reps(chunk: Chunk) -> bool:
+    if chunk.at or not chunk.size:
+        return False
+    last = chunk.factors[-1][-1] if chunk.factors[-1] else None
+    bare = last is not None and last.role is Role.BARE and last.value <= MOST_LOADED_REPS
+    return chunk.size > 1 or bare or (last is not None and last.role is Role.REPS)

@@ -1,6 +1,6 @@
 """Sides told of a set, "10 left, 9 right", and those that a remark speaks of: "left leg a bit weaker".
 
-side   = NUMBER "left" | "left" NUMBER | "left" [ "only" ]
+side   = NUMBER [ "on" "the" ] "left" | "left" NUMBER | "left" [ "only" ]
 remark = "left leg" WORD+          where the other side has no reps of its own
 """
 
@@ -21,6 +21,8 @@ TOLD_OF_A_SIDE = frozenset(
     (K.NUMBER, K.TIMES, K.COUNT, K.AT, K.WITH, K.FOR, K.EACH, K.BOTH, K.ONLY, K.FIRST, K.LAST, K.REPS, K.SETS, K.SLASH,
      K.COLON, K.PLUS, K.AND, K.MISS, K.FAILURE, K.EFFORT, K.DROP, K.WARMUP, K.SAME)
 )  # fmt: skip
+LINKS, MOST_LINKS = frozenset((K.FILLER, K.WITH, K.FOR, K.AT)), 3
+"""What ties a number to its side: "9 on the left", "9 mit links", "9 na lewą"."""
 BESIDE_A_COUNT = frozenset((K.NUMBER, K.TIMES, K.COLON, K.REPS))
 
 
@@ -60,11 +62,14 @@ class SidedChunks(AnnouncedChunks):
         return counted and behind and self.kinds[first + 1] is not K.TIMES
 
     def _stands_behind_a_number(self) -> bool:
-        """ "30 left", and "30 kg each hand left", where the hand is only what holds the load."""
+        """ "30 left", "9 on the left", and "30 kg each hand left", where the hand is only what holds the load."""
         before = self.at - 1
         if self.kinds[before] is K.EACH and "handword" in CUES_OF[self.pieces[before].text.split()[-1]]:
             return self.pieces[before - 1].role is Role.LOAD
-        return self.kinds[before] in (K.NUMBER, K.REPS)
+        least = before - MOST_LINKS
+        while before > least and self.kinds[before] in LINKS:
+            before -= 1
+        return before >= 0 and self.kinds[before] in (K.NUMBER, K.REPS)
 
     def _put_on_the_run(self, last: Chunk) -> None:
         """ "24x10 10 8 left, 10 9 right": behind reps that nothing parts, of all of them; "30s 30s left" is asked."""

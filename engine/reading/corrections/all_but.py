@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
+from engine.reading.corrections.changes_together import as_left
 from engine.reading.corrections.clauses import Alone
 from engine.reading.corrections.nothing_changed import CONFIRMED, unclear
 from engine.reading.corrections.parts import is_all
@@ -36,11 +37,13 @@ def all_but_one(prepared: Prepared, context: Context, catalogue: Catalogue, alon
     if not (at and _tells_all(ahead) and _tells_one(behind)) or not _other_kinds(prepared.told):
         return None
     texts = (prepared.cleaned[: pieces[at].start], _told_alike(prepared.cleaned, ahead, behind))
-    every, one = (alone(prepare(text, context, catalogue), context, catalogue) for text in texts)
+    every = alone(prepare(texts[0], context, catalogue), context, catalogue)
+    left = replace(context, recent=as_left(context.recent, every)) if isinstance(every, Correction) else context
+    one = alone(prepare(texts[1], left, catalogue), left, catalogue)
     if isinstance(one, Correction) and isinstance(every, NoSets) and every.why == CONFIRMED:
         return one
-    if isinstance(one, Correction) and isinstance(every, Correction) and not (every.added or one.added):
-        return _in_place(every, one)
+    if isinstance(one, Correction) and isinstance(every, Correction) and _changes_alone(every, one):
+        return _in_place(every, one, context)
     return None if pieces[at].kind is K.COMMA else unclear(prepared)
 
 
@@ -77,9 +80,12 @@ def _told_alike(cleaned: str, ahead: Sequence[Piece], behind: Sequence[Piece]) -
     return cleaned[behind[0].start : one.start] + NUMBERS.sub(number, word) + cleaned[one.end :]
 
 
-def _in_place(every: Correction, one: Correction) -> Correction:
-    """What is told of all, and of the one its own."""
-    own = {record.id for record in one.reached}
-    marked = {record.id: done for record, done in one.changed}
-    kept = [(record, done) for record, done in every.changed if record.id not in own]
-    return replace(every, changed=(*kept, *((record, marked[record.id]) for record, _ in one.changed)))
+def _changes_alone(every: Correction, one: Correction) -> bool:
+    return not (every.added or one.added or every.removed or one.removed or one.moved)
+
+
+def _in_place(every: Correction, one: Correction, context: Context) -> Correction:
+    """What is told of all, and of the one its own besides: "all at 60, last one 6"."""
+    before = {record.id: record for record in context.recent}
+    done = {record.id: new for record, new in (*every.changed, *one.changed)}
+    return replace(every, changed=tuple((before[id_], new) for id_, new in done.items() if new != before[id_].done))

@@ -75,6 +75,7 @@ from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.reads_as_one import is_correcting
 from engine.reading.corrections.renamed_apart import renamed_apart, tells_names_apart
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, renamed_at_load
+from engine.reading.corrections.rep_missed import rep_missed
 from engine.reading.corrections.reps_away import reps_taken
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.set_or_one_more import set_or_one_more
@@ -217,7 +218,7 @@ def _sure(prepared: Prepared, context: Context) -> Correction | NoSets | None:
         return nothing_changed(prepared, LOAD_OR_REPS)
     if none_of_that_sort(prepared, context):
         return nothing_changed(prepared, NONE_OF_THAT_SORT)
-    for rule in (sets_described, numbers_about_it, sides_told):
+    for rule in (sets_described, numbers_about_it, sides_told, rep_missed):
         if (described := rule(prepared, context)) is not None:
             return described
     if context.recent and is_told_in_part(prepared):

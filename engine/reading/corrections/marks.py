@@ -175,7 +175,7 @@ def _asks_for_a_ramp(told: Told, clause: Sequence[Piece], part: Part) -> bool:
     """ "warm up", "warm up squat": no set is said to have been one."""
     if any(piece.kind is not K.WARMUP for piece in marks_of(clause)) or told.slipped or _is_pointed(part):
         return False
-    return not any(is_be(piece) or piece.text in POINTING for piece in clause)
+    return not told.starts("make") and not any(is_be(piece) or piece.text in POINTING for piece in clause)
 
 
 def _tells_how_it_was(clause: Sequence[Piece], part: Part) -> bool:

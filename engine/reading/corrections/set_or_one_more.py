@@ -6,6 +6,8 @@ told = FIRST NUMBER remark cut* NUMBER      "first four fine, then 3": the one s
      | LAST NUMBER "+" NUMBER                                   behind sets that were told together
      | PREVIOUS "was" NUMBER                                    the latest, or the one before it
      | ( ONLY | GOT ) NUMBER THEREON                            "only got 5 on that one": of the set just told
+     | [ ONLY | GOT ] NUMBER+ cut place NUMBER                   "only 7, last one 6" behind sets told together
+     | sets "x" NUMBER [ load ] cut place NUMBER                the same, where it is the load of those that stand
 Words in capitals are kinds of pieces or cues of the language files.
 """
 
@@ -21,7 +23,7 @@ from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import CUES_OF, is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
 from engine.values.sets import SetDone, SetRecord
@@ -38,6 +40,10 @@ SUBJECTS = frozenset((K.MISS, K.FAILURE, K.EXTREME))
 BESIDE_A_SUBJECT = SUBJECTS | {K.FILLER, K.SETS, K.NOTE}
 BESIDE_GOT = frozenset((K.ONLY, K.GOT, K.NUMBER, K.REPS, K.FILLER, K.STOP, K.COMMA, K.SETS, K.OF,
                         K.NOTE, K.NOT_DATE))  # fmt: skip
+DONE = frozenset(("did", "finished"))
+ENDING_IT = frozenset((K.COMMA, K.STOP, K.DASH, K.AND))
+BESIDE_A_PLACE = frozenset((K.FILLER, K.SETS, K.ONLY, K.GOT, K.REPS, K.STOP))
+CROSSED, CROSSED_AT_A_LOAD = frozenset((K.NUMBER, K.TIMES, K.AT, K.WITH, K.FILLER, K.KG, K.LB)), 3
 REMAINING, PREVIOUS, TOP_SET = (frozenset((cue,)) for cue in ("remaining", "previousone", "topset"))
 MOST_FIRST = 12
 
@@ -49,7 +55,7 @@ def set_or_one_more(prepared: Prepared, context: Context) -> Correction | NoSets
         return None
     if K.FIRST in kinds and (found := _behind_the_first(prepared, context)) is not None:
         return found
-    if K.PLUS in kinds and _adds_to_the_last(pieces, context):
+    if (K.PLUS in kinds and _adds_to_the_last(pieces, context)) or _tells_one_and_the_last(prepared, context):
         return nothing_changed(prepared, REPS_APART)
     if K.TIMES not in kinds and pieces[0].kind is K.FILLER and says_all(pieces[0]):
         return _of_all_reps(prepared, context)
@@ -61,6 +67,41 @@ def set_or_one_more(prepared: Prepared, context: Context) -> Correction | NoSets
     if verb and K.TIMES not in kinds and _says_previous(pieces[:verb]) and len(run_of_it(context)) > 1:
         return nothing_changed(prepared, WHICH_SET)
     return None
+
+
+def _tells_one_and_the_last(prepared: Prepared, context: Context) -> bool:
+    """ "only 7, last one 6" behind 3x8: what those came to, or two sets more; and "2x12 at 55, last one 6" behind 2x12
+    at 55.
+    """
+    if PLACING.isdisjoint(prepared.told):
+        return False
+    pieces = prepared.spoken
+    place = next((at for at, piece in enumerate(pieces) if piece.kind in PLACING), 0)
+    cut = next((at for at in reversed(range(place)) if pieces[at].kind in ENDING_IT), 0)
+    head, tail = pieces[:cut], pieces[cut + 1 :]
+    placed = [piece for piece in tail if piece.kind not in BESIDE_A_PLACE]
+    latest = latest_of_it(context)
+    if len(latest) < 2 or [piece.kind in PLACING for piece in placed] != [True, False]:
+        return False
+    if placed[1].kind is not K.NUMBER or not _may_be_reps(placed[1]) or any(map(is_be, head)):
+        return False
+    return _lists_reps(head) or _tells_again(head, latest)
+
+
+def _lists_reps(head: Sequence[Piece]) -> bool:
+    """ "only 7", "7, 6"; "only did 2" counts sets."""
+    numbers = [piece for piece in head if piece.kind is K.NUMBER]
+    counts = any(is_cued(piece.text, DONE) for piece in head if piece.kind is K.FILLER)
+    return bool(numbers) and kinds_of(head) <= BESIDE_GOT and not counts and all(map(_may_be_reps, numbers))
+
+
+def _tells_again(head: Sequence[Piece], latest: Sequence[SetRecord]) -> bool:
+    """ "2x12", "2x12 at 55", as many as stand, and at their load."""
+    numbers = [piece.value for piece in head if piece.kind is K.NUMBER]
+    load = latest[-1].done.load
+    same = len(numbers) < CROSSED_AT_A_LOAD or (load is not None and load.amount in numbers)
+    crossed = K.TIMES in kinds_of(head) <= CROSSED
+    return crossed and bool(numbers) and numbers[0] == len(latest) and same
 
 
 def _behind_the_first(prepared: Prepared, context: Context) -> Correction | NoSets | None:

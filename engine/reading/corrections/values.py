@@ -21,7 +21,7 @@ from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.what_remains import part_of
-from engine.reading.latest_sets import last_message, run_of_it
+from engine.reading.latest_sets import are_two, last_message, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
@@ -165,9 +165,10 @@ def _is_pointed(told: Told) -> bool:
         piece.kind in POINTED or (named and piece.kind is K.NAME) or _is_before_a_place(told.pieces, at)
         for at, piece in enumerate(told.pieces)
     )
+    of_all = part.whole or (part.both and are_two(told.context))  # "both at 60"
     turned = [piece.kind for piece in told.pieces] == [K.NUMBER, K.ARROW, K.NUMBER]
     return turned or (
-        (part.whole or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
+        (of_all or pointed or numbered or several or linked or behind or fell_short) and plain and not whole.missing
     )
 
 
