@@ -26,6 +26,7 @@ NOTED = frozenset(
         K.DENIED,
         K.DENY,
         K.PARTIAL,
+        K.HALF,
         K.SETTING,
         K.VARIANT,
         K.BAND,
@@ -89,7 +90,7 @@ FIGURES = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.SLASH, K.LINE, K.OPEN, K.AT, 
 
 def _is_noted(piece: Piece) -> bool:
     """Whether a piece of such a kind is a word of the note, or a number read as a part of a remark: "5 hours"."""
-    return len(piece.text) > 1 or piece.text.isdigit()
+    return len(piece.text) > 1 or piece.text.isdigit() or piece.kind is K.PARTIAL  # "w połowie"
 
 
 def _belongs_ahead(piece: Piece) -> bool:

@@ -34,6 +34,7 @@ NEARLY = frozenset(("nearly", "shortof"))
 SAID_OF_A_SET = frozenset(("was", "were", "felt", "moved"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
+IN_PART, SAID_OF_PARTS = frozenset((K.PARTIAL, K.HALF)), frozenset((K.FILLER, K.ONLY))
 OPEN_ENDED = frozenset((K.MAX, K.FAILURE))
 """Words for a set without a count of its reps."""
 TWO_MEANINGS = frozenset(("once",))
@@ -204,7 +205,9 @@ class NumberChunks(PartialChunks):
         following = self._kind()
         if following in ASKING_FOR_MORE and self._takes_repeat():
             return
-        if (following is K.PARTIAL or (following is K.FILLER and self._kind(2) is K.PARTIAL)) and self._partials(piece):
+        if (following in IN_PART or (following in SAID_OF_PARTS and self._kind(2) in IN_PART)) and self._partials(
+            piece
+        ):
             return
         if self.separator is None and self.kinds[self.at - 1] is K.PLUS and self.out.found and self._partly(1):
             self._helped()

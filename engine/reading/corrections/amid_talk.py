@@ -30,6 +30,7 @@ TOLD = frozenset(
 NOT_TALK = frozenset((K.QUESTION, K.STORY, K.TOMORROW, K.LINE))
 PUTTING_RIGHT = frozenset((K.NUMBER, K.COUNT, K.KG, K.LB, K.DATE, K.WEEKDAY, K.YESTERDAY, K.TODAY, K.AGO))
 RENAMING = frozenset((K.NAME, K.VARIANT, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL))
+NAMED_ALONE = frozenset((K.NAME, K.FILLER, K.AND, K.COMMA, K.STOP))
 TAKEN = frozenset(("taken",))
 SAID = frozenset((K.PLAIN, K.JOINT, K.MUSCLE, K.UNRELATED, K.NOTE))
 MOST_CLAUSES = 6
@@ -65,7 +66,7 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
         return others or not (kinds - days).isdisjoint(TOLD)
     if kinds & TOLD == {K.TODAY} and not kinds.isdisjoint((K.PLAIN, K.NEVER, K.NOTE, K.UNRELATED)):
         return False  # "can't count today"
-    if renames(inside):
+    if renames(inside) or K.NAME in kinds <= NAMED_ALONE:  # "front squat, and bench was incline"
         return True
     if kinds & TOLD == {K.NOT} and not kinds.isdisjoint(SAID):
         return False  # "knees weren't having it"

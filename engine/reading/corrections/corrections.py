@@ -73,7 +73,7 @@ from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.placed_and_told import placed_and_told
 from engine.reading.corrections.pointed_away import pointed_away
 from engine.reading.corrections.reads_as_one import is_correcting
-from engine.reading.corrections.renamed_apart import renamed_apart, tells_names_apart
+from engine.reading.corrections.renamed_apart import names_one_more, renamed_apart, tells_names_apart
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, renamed_at_load
 from engine.reading.corrections.rep_missed import rep_missed
 from engine.reading.corrections.reps_away import reps_taken
@@ -277,7 +277,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
     """What is said where the words are of a correction, and nothing comes of it."""
     if _tells_what_stands(told):
         return NoSets(why=CONFIRMED)
-    if tells_how_often(told) or counts_in_a_unit(told) or goes_on(told):
+    if tells_how_often(told) or counts_in_a_unit(told) or goes_on(told) or names_one_more(told):
         return unclear(prepared)
     if tells_reps_apart(told):
         return nothing_changed(prepared, REPS_APART)

@@ -14,16 +14,16 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.names import with_name
+from engine.reading.corrections.names import NEWLY_NAMED, with_name
 from engine.reading.corrections.parts import Part, sets_of
 from engine.reading.corrections.renaming import renamed
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.latest_sets import standing
 from engine.reading.values import Correction
 from engine.reading.words.cues import is_cued
-from engine.reading.words.kinds import K
+from engine.reading.words.kinds import DENYING, K
 from engine.reading.words.phrasebook import phrasebook, spoken
-from engine.reading.words.pieces import Piece
+from engine.reading.words.pieces import Piece, kinds_of
 from engine.values.ids import ExerciseName
 
 CUTS = frozenset((K.COMMA, K.STOP, K.DASH, K.AND))
@@ -53,9 +53,25 @@ def tells_names_apart(told: Told) -> bool:
     """Whether more than one lift is said to be another, or two to be mixed up: no rule for one of them may take it."""
     if (told.has("swapped") or told.has(MIXED_UP)) and len(_names_told(told)) >= PAIR:
         return True
+    if names_one_more(told):
+        return True
     verbs = [at for at, piece in enumerate(told.pieces) if is_be(piece)]
     named = [at for at in verbs if any(one.kind is K.NAME for one in told.pieces[max(0, at - 2) : at])]
     return sum(any(one.kind is K.NAME for one in told.pieces[at + 1 : at + 3]) for at in named) >= PAIR
+
+
+def names_one_more(told: Told) -> bool:
+    """ "front squat, and bench was incline": beside a lift and its new name one more, and nobody says of which lift."""
+    clauses = [clause for clause in _clauses(told.pieces) if K.NAME in kinds_of(clause)]
+    renaming = [clause for clause in clauses if _is_renamed_there(clause)]
+    others = [clause for clause in clauses if clause not in renaming and DENYING.isdisjoint(kinds_of(clause))]
+    return bool(renaming and others)
+
+
+def _is_renamed_there(clause: Sequence[Piece]) -> bool:
+    """ "bench was incline": a lift, and behind the verb what it was."""
+    at = next((at for at, piece in enumerate(clause) if is_be(piece)), 0)
+    return K.NAME in kinds_of(clause[:at]) and not NEWLY_NAMED.isdisjoint(kinds_of(clause[at:]))
 
 
 def _in_each_others_place(told: Told) -> Correction | None:

@@ -89,9 +89,9 @@ def _tells_one_and_the_last(prepared: Prepared, context: Context) -> bool:
 
 
 def _lists_reps(head: Sequence[Piece]) -> bool:
-    """ "only 7", "7, 6"; "only did 2" counts sets."""
+    """ "only 7", "7, 6"; "only did 2" counts sets, and "all 8" tells of each."""
     numbers = [piece for piece in head if piece.kind is K.NUMBER]
-    counts = any(is_cued(piece.text, DONE) for piece in head if piece.kind is K.FILLER)
+    counts = any(is_cued(piece.text, DONE) or says_all(piece) for piece in head if piece.kind is K.FILLER)
     return bool(numbers) and kinds_of(head) <= BESIDE_GOT and not counts and all(map(_may_be_reps, numbers))
 
 

@@ -199,8 +199,12 @@ class NumberSuffixes(DecimalCommas):
         return minutes and (after is None or after.shape is Shape.LINE or after.text in ENDS_OF_A_TIME)
 
     def _halves(self, at: int, behind: int) -> bool:
-        """ "squat 3x5 100 half asleep": the half is of what stands behind it, and not of the number."""
+        """ "squat 3x5 100 half asleep": the half is of what stands behind it, and not of the number; and "last 2 half"
+        tells how some of the reps were.
+        """
         after = self._token(behind)
+        if behind == at + 1 and len(self.out) > 1 and self.out[-2].kind is K.LAST:
+            return True
         if behind > at + 1 or after is None or after.shape is not Shape.WORD:
             return False
         phrase = self._longest_phrase(behind)

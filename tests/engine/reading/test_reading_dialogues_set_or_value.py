@@ -103,3 +103,29 @@ def test_nothing_told_of_the_sets_is_lost(text, context, meant):
 @pytest.mark.parametrize("text", ASKED_IN_ONE_MESSAGE)
 def test_what_one_set_came_to_is_not_put_on_the_others(text):
     assert said(text).startswith("ask: ")
+
+
+HALF_DONE = [
+    "last 2 half", "last 2 were half", "last two only half", "last 2 not full", "die letzten 2 halb", "letzte 2 halbe",
+    "las últimas 2 a medias", "les 2 dernières à moitié", "ultime 2 a metà", "laatste 2 half", "ostatnie 2 połówki",
+    "as últimas 2 pela metade", "последние 2 наполовину", "sista 2 halva",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("remark", HALF_DONE)
+def test_reps_done_by_half_are_no_set_of_their_own(remark):
+    assert said(f"dips 12, {remark}") == "dip 12"
+    assert standing_after(f"dips 12 12 12 | {remark}") == "dip 3×12"
+
+
+ONE_NEW_NAME_TOO_MANY = [
+    "front squat, and bench was incline", "it was front squat, and bench was incline", "bench was incline, front squat",
+    "bench was incline and front squat", "bench was incline, squat fine", "Frontkniebeuge, und Bank war Schrägbank",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("told", ONE_NEW_NAME_TOO_MANY)
+def test_of_two_lifts_named_anew_none_is_named_by_half(told):
+    standing = f"barbell back squat 3×5 at 100 kg; {BENCH} 3×8 at 80 kg"
+
+    assert standing_after(f"squat 3x5 100 // bench 3x8 80 | {told}") == standing
