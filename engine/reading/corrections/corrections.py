@@ -87,7 +87,7 @@ from engine.reading.corrections.several_told import (
     several_told,
     with_verb_shared,
 )
-from engine.reading.corrections.shifted import shifted
+from engine.reading.corrections.shifted import is_by_an_open_step, shifted
 from engine.reading.corrections.sides import sides_told
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.the_ones import none_of_that_sort
@@ -283,7 +283,7 @@ def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
         return nothing_changed(prepared, REPS_APART)
     if leaves_open_which(told):
         return nothing_changed(prepared, OF_WHICH_LIFT)
-    if may_be_held(told) or (may_be_load_or_reps(told) and any(map(is_be, told.pieces))):
+    if may_be_held(told) or is_by_an_open_step(told) or (may_be_load_or_reps(told) and any(map(is_be, told.pieces))):
         return nothing_changed(prepared, LOAD_OR_REPS)
     if has_no_such_lift(told):
         return nothing_changed(prepared, NO_SUCH_LIFT)

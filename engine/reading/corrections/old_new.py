@@ -13,12 +13,14 @@ from engine.reading.corrections.restated import become, sets_read
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
 from engine.values.effort import TOP_OF_SCALE
 from engine.values.load import Basis, Unit
 from engine.values.sets import SetDone, SetRecord
 
 LINKS = frozenset((K.FOR, K.WITH, K.BY))
+PARTING = frozenset((K.AND, K.COMMA, K.AT, K.WITH))
+PAIR_AND_ANOTHER = 3
 LEADS_OVER = LINKS | {K.ARROW, K.FILLER, K.KG, K.LB, K.REPS, K.PLAIN, K.DASH}
 
 
@@ -69,10 +71,38 @@ def _numbers_changed(told: Told, clause: Sequence[Piece], place: int, part: Part
     ahead = [piece for piece in numbers if piece not in behind]
     if len(behind) == 1 and _tells_the_group_again(told, clause[:place], ahead[:-1], part):
         return change(told, part, ahead[-1], behind[0])
+    if (other := _tells_another(clause, ahead, behind)) is not None:
+        return change(told, part, ahead[-1], behind[0]) and _changed_with_another(told, clause, other)
     if any(piece.kind is K.TIMES for piece in clause) or len(numbers) != 2:
         return bool(ahead) and _sets_for_sets(told, clause[:place], clause[place:], part)
     old = behind[0]
     return change(told, part, next(number for number in numbers if number is not old), old)
+
+
+def _tells_another(clause: Sequence[Piece], ahead: Sequence[Piece], behind: Sequence[Piece]) -> Piece | None:
+    """The number beside an old and a new one that is parted from them: "7 not 8 and 85 kg", "7 reps and 85 not 80"."""
+    if len(ahead) + len(behind) != PAIR_AND_ANOTHER or not ahead or K.TIMES in kinds_of(clause):
+        return None
+    other = (ahead[:-1] or behind[1:])[0]
+    parting = clause[clause.index(other if other in behind else ahead[-1]) - 1]
+    parted = parting.kind in PARTING or "andword" in CUES_OF[parting.text]
+    return other if parted else None
+
+
+def _changed_with_another(told: Told, clause: Sequence[Piece], other: Piece) -> bool:
+    """Whether the other number is clear as one of the changed sets: from its unit, its word or its size."""
+    changed = [record for record, done in told.changes.values() if record.done != done]
+    before = clause[clause.index(other) - 1] if other is not clause[0] else None
+    linked = before is not None and before.kind in (K.AT, K.WITH)
+    if all(told.now(record).load != record.done.load for record in changed):
+        for record in changed if other.role is Role.REPS and other.value >= 1 else ():
+            told.set_to(record, replace(told.now(record), reps=int(other.value)))
+        return bool(changed) and other.role is Role.REPS and other.value >= 1 and other.value % 1 == 0
+    if not (other.role is Role.LOAD or ((linked or other.value > MOST_LOADED_REPS) and other.role is Role.BARE)):
+        return False
+    for record in changed:
+        told.set_to(record, told.at_load(told.now(record), other))
+    return True
 
 
 def _tells_the_group_again(told: Told, ahead: Sequence[Piece], pair: Sequence[Piece], part: Part) -> bool:

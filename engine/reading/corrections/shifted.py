@@ -1,6 +1,7 @@
 """Reps told as more or fewer than before: "one rep less on each", "add a rep to the last set".
 
-Loads are told so too, with their unit: "added 5 kg to both of those", "the last one was 2.5kg lighter".
+Loads are told so too, with their unit or half a unit: "added 5 kg to both of those", "the last one was 2.5kg lighter",
+"all +2.5". A whole number without one may be of either: asked.
 
 told = [ "add" ] ( NUMBER | "a" ) "rep" [ "less" | "more" ] ( "on" | "to" ) part       part: last, set 2, each, all
 """
@@ -8,9 +9,10 @@ told = [ "add" ] ( NUMBER | "a" ) "rep" [ "less" | "more" ] ( "on" | "to" ) part
 from __future__ import annotations
 
 from dataclasses import replace
+from decimal import Decimal
 
 from engine.reading.corrections.correcting import Told
-from engine.reading.corrections.parts import part_told
+from engine.reading.corrections.parts import Part, part_told
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import PLACING, K
@@ -66,37 +68,62 @@ LIGHTER = frozenset(("lighter", "off", "down"))
 ADDED = frozenset(("add", "plus"))
 POINTING = frozenset(("those", "that", "all"))
 POINTING_KINDS = frozenset((K.BOTH, K.LAST))
+ALL = frozenset(("all",))
+STEPS = frozenset((Role.BARE, Role.LOAD, Role.CHANGE))
 BE = frozenset(("was", "were", "is", "are"))
 KNOWN = ADDED | FEWER | TAKING | HEAVIER | LIGHTER | POINTING | BE
 LINKS = frozenset(("to", "from", "of", "on"))
-BESIDE_A_LOAD = ABOUT | {K.KG, K.LB, K.AT, K.WITH}
+BESIDE_A_LOAD = ABOUT | {K.KG, K.LB, K.AT, K.WITH, K.PLUS}
 MOST_OF_A_LOAD = 2
 """A change is at most half of the load. Common practice, no source."""
 
 
 def _heavier(told: Told) -> Correction | None:
     """The sets pointed at, at a load so much heavier or lighter."""
-    words, kinds, numbers = set(told.words), told.kinds(), told.numbers()
-    if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].unit is None:
+    step = _step(told)
+    number = told.numbers()[0] if step else None
+    if step is None or number is None or (number.unit is None and number.value % 1 == 0):
         return None
-    first = told.words[0]
-    be = any_cued(words, BE) or told.pieces[0].kind in PLACING  # "last one 10kg lighter"
-    up = is_cued(first, ADDED) or (be and any_cued(words, HEAVIER | ADDED))
-    down = is_cued(first, TAKING) or (be and any_cued(words, LIGHTER | FEWER))
-    plain = all(piece.kind in BESIDE_A_LOAD or _is_known(piece.text) for piece in told.pieces)
-    if up is down or not plain:
+    part, by = step
+    for record in part.reached(told.context, plural=told.plural or part.whole):
+        load = told.now(record).load
+        if load is None or number.unit not in (None, load.unit) or abs(by) * MOST_OF_A_LOAD > load.amount:
+            return None
+        told.set_to(record, replace(told.now(record), load=replace(load, amount=load.amount + by)))
+    return told.correction()
+
+
+def is_by_an_open_step(told: Told) -> bool:
+    """ "add 1 to all", "all +5": of the loads or of the reps, nobody can say."""
+    step = _step(told)
+    return step is not None and told.numbers()[0].unit is None
+
+
+def _step(told: Told) -> tuple[Part, Decimal] | None:
+    """The sets pointed at, and by how much they were more or less, whatever it is of."""
+    words, kinds, numbers = set(told.words), told.kinds(), told.numbers()
+    if K.QUESTION in kinds or len(numbers) != 1 or numbers[0].role not in STEPS:
+        return None
+    up, down = _directions(told, numbers[0])
+    if up is down or not all(piece.kind in BESIDE_A_LOAD or _is_known(piece.text) for piece in told.pieces):
         return None
     part = part_told([piece for piece in told.pieces if piece.kind is not K.NUMBER], told.context)
     points = bool(part.places) or any_cued(words, POINTING) or not kinds.isdisjoint(POINTING_KINDS)
     if part.missing or part.named_unknown or not points:
         return None
-    for record in part.reached(told.context, plural=told.plural or part.whole):
-        load = told.now(record).load
-        if load is None or load.unit is not numbers[0].unit or numbers[0].value * MOST_OF_A_LOAD > load.amount:
-            return None
-        by = numbers[0].value if up else -numbers[0].value
-        told.set_to(record, replace(told.now(record), load=replace(load, amount=load.amount + by)))
-    return told.correction()
+    return part, abs(numbers[0].value) if up else -abs(numbers[0].value)
+
+
+def _directions(told: Told, number: Piece) -> tuple[bool, bool]:
+    """Whether the words or the sign say that it was more, and less."""
+    words, first = set(told.words), told.words[0]
+    if number.role is Role.CHANGE or told.pieces[0].kind is K.PLUS:
+        return number.value > 0, number.value < 0
+    be = any_cued(words, BE) or told.pieces[0].kind in PLACING  # "last one 10kg lighter"
+    whole = is_cued(first, ALL) or told.pieces[0].kind is K.BOTH  # "all 2.5kg heavier"
+    up = is_cued(first, ADDED) or ((be or whole) and any_cued(words, HEAVIER | ADDED)) or K.MORE in told.kinds()
+    down = is_cued(first, TAKING) or ((be or whole) and any_cued(words, LIGHTER | FEWER))
+    return up, down
 
 
 def _is_known(text: str) -> bool:

@@ -23,7 +23,8 @@ STEP = Decimal("1.25")
 """The smallest step of the usual plates. Common practice, no source."""
 SMALL_PLATES = frozenset((("1", "25"), ("2", "5")))
 """What is put on a bar and is told with a comma; nobody does "noch 2,5" as sets of two and five."""
-MORE_OF_IT = frozenset((K.ANOTHER, K.AND, K.PLUS, K.EXTRA))
+MORE_OF_IT = frozenset((K.ANOTHER, K.AND, K.PLUS, K.EXTRA, K.MORE))
+HEAVIER = frozenset(("heavier", "lighter"))
 GOES_ON = frozenset((",", "/", "x", "-", "+"))
 """Signs behind a number that make it one of a list, or of a set."""
 PARTING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE))
@@ -158,7 +159,7 @@ class DecimalCommas(SpelledTimes):
             return False
         if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
             return True
-        if after is not None and self._is_compared(at + 3):
+        if after is not None and (self._is_compared(at + 3) or self._tells_a_step(after, whole)):
             return True
         if self._is_added(at, before) and whole % STEP == 0:
             return True
@@ -178,6 +179,10 @@ class DecimalCommas(SpelledTimes):
             return False
         behind = self._token(found[1])
         return behind is None or self._unit_of(behind) not in (K.REPS, K.SETS)
+
+    def _tells_a_step(self, after: Token, whole: Decimal) -> bool:
+        """ "2,5 schwerer", "2,5 lighter"."""
+        return whole % STEP == 0 and not CUES_OF[after.text].isdisjoint(HEAVIER)
 
     def _weighs(self, after: Token, before: Piece | None, whole: Decimal) -> bool:
         """ "2,5 kg"; "2,5 more than last time" at the head or behind the name."""
