@@ -14,6 +14,7 @@ from engine.reading.announced_lift import lift_announced, sets_to_come
 from engine.reading.announced_load import LoadTold, is_near_enough, load_told
 from engine.reading.values import Context, Planned
 from engine.reading.weighing.resolve import BASES
+from engine.reading.weighing.units_of_today import unit_meant
 from engine.reading.words.cues import any_cued
 from engine.reading.words.phrasebook import spoken
 from engine.values.exercise import Measure
@@ -34,6 +35,8 @@ def context_of(turn: Turn) -> Context:
     recent = turn.store.sets.recent(turn.athlete, turn.today)
     announced, load, to_come = _announced_since(turn, recent)
     doing = announced[0] if len(announced) == 1 else None if announced else in_hand(turn, recent)
+    lifts = announced or ((doing,) if doing else ())
+    load = _in_its_unit(turn, lifts, load, recent) if load is not None else None
     return Context(
         unit=turn.unit,
         now=turn.now,
@@ -49,7 +52,7 @@ def context_of(turn: Turn) -> Context:
         load_first=turn.preferences.load_first,
         named=len(announced) == 1 or _swapped_in(turn, recent) is not None,
         announced=announced if len(announced) > 1 else (),
-        told=_loads_told(turn, announced or ((doing,) if doing else ()), load, recent) if load is not None else {},
+        told=_loads_told(turn, lifts, load, recent) if load is not None else {},
         to_come=to_come,
         moved=load is not None and load.open,
         called=turn.me.name,
@@ -117,6 +120,15 @@ def planned(prescription: Prescription) -> Planned:
     """A prescription as far as reading needs it: the first set's target and load stand for all."""
     first = prescription.sets[0]
     return Planned(prescription.exercise, len(prescription.sets), first.target, first.load)
+
+
+def _in_its_unit(turn: Turn, lifts: Sequence[ExerciseName], told: LoadTold, recent: Sequence[SetRecord]) -> LoadTold:
+    """The load told alone with its unit, where sets of today were told in another; open where it may be either."""
+    latest = _latest(recent)
+    if told.open or told.by or told.unit is not None or latest is None or latest.done.exercise not in lifts:
+        return told
+    unit = unit_meant(told.amount, latest.done.load, turn.unit)
+    return told._replace(unit=unit, open=unit is None)
 
 
 def _loads_told(

@@ -30,10 +30,11 @@ from engine.reading.weighing.accounting import (
     too_many,
     unreadable,
 )
-from engine.reading.weighing.candidates import DO_NOT_ADD_UP, NOTHING_BESIDE, Candidate, candidates, plain_candidate
+from engine.reading.weighing.candidates import DO_NOT_ADD_UP, NOTHING_BESIDE, Candidate, plain_candidate
 from engine.reading.weighing.history import Known, is_far_off, known_of
 from engine.reading.weighing.hung_by_name import HUNG_BY
 from engine.reading.weighing.planned_sets import sets_of_the_plan
+from engine.reading.weighing.units_of_today import candidates_in_units_of_today, told_in_another_unit
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Role
 from engine.values.exercise import Exercise, Loading
@@ -133,9 +134,11 @@ def _part(
             continue
         known[name] = _known(name, context, chunks, before)
         if plain is not None:
+            if told_in_another_unit(known[name], context):
+                raise NotPlain
             ways, misfit = [plain_candidate(plain, exercise, known[name], context)], DO_NOT_ADD_UP
         else:
-            ways, misfit = candidates(chunks, exercise, known[name], context)
+            ways, misfit = candidates_in_units_of_today(chunks, exercise, known[name], context)
         found += ways
         why = why or misfit
     in_hand = context.doing is not None
