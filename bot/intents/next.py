@@ -20,4 +20,4 @@ def next_up(turn: Turn, act: Act) -> None:
     elif session.prescriptions:
         turn.say(all_done())
     else:
-        turn.say(no_session(session.coming, turn.today, has_plan=session.plan is not None))
+        turn.say(no_session(session.coming, turn.today, turn.today, has_plan=session.plan is not None))

@@ -24,11 +24,11 @@ def today(turn: Turn, act: Act) -> None:
         return
     if not session.prescriptions and session.sets_today and on == turn.today:
         lifts = lifts_in_order(record.done for record in session.sets_today)
-        ahead = no_session(session.coming, on, has_plan=session.plan is not None)
+        ahead = no_session(session.coming, on, turn.today, has_plan=session.plan is not None)
         turn.say(so_far([Lift(exercise, sets) for exercise, sets in lifts.items()], ahead.text))
         return
     if not session.prescriptions:
-        turn.say(no_session(session.coming, on, has_plan=session.plan is not None))
+        turn.say(no_session(session.coming, on, turn.today, has_plan=session.plan is not None))
         return
     cautions = spacing_cautions(turn) if on == turn.today else ()
     every = any(word in ALL for word in act.text.casefold().split())

@@ -160,13 +160,15 @@ def not_worked_out() -> Reply:
     return Reply("I can't work out this session right now: a fault on my side, sorry. Sets you send are saved.")
 
 
-def no_session(coming: PlannedDay | None, today: date, *, has_plan: bool) -> Reply:
-    """A rest day, or no plan yet."""
+def no_session(coming: PlannedDay | None, shown: date, today: date, *, has_plan: bool) -> Reply:
+    """A rest day, or no plan yet; `coming` is the first session from the day shown on."""
     if not has_plan:
         return Reply("No plan yet. Send one as text or a file (/plan shows how), or just log: row 3x12 55")
     if coming is None:
         return Reply("Your plan has ended. Send a new one as text or a file: /plan shows how.")
     when = near(coming.on, today) if coming.on else "whenever you come"
+    if shown != today:
+        return Reply(f"{day(shown, today)} is a rest day. Next: {coming.day.label}, {when}.")
     return Reply(f"Rest day. Next: {coming.day.label}, {when}. Sets you send are logged all the same.")
 
 

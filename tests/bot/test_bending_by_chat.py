@@ -50,3 +50,13 @@ def test_a_time_that_was_spent_lacks_none(chats, text):
     chats.says("ana", *BEGUN)
 
     assert SHORT not in said(chats.says("ana", text))
+
+
+@pytest.mark.parametrize("asked", ["today sun", "what about tomorrow?"])
+def test_a_rest_day_to_come_is_named_and_so_is_the_day_of_the_next_session(chats, asked):
+    chats.says("ana", *BEGUN)
+
+    answer = said(chats.says("ana", asked))
+
+    assert "is a rest day. Next: " in answer
+    assert "tomorrow" not in answer

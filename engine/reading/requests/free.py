@@ -63,6 +63,23 @@ def asked_freely(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook
     return None
 
 
+def asked_of_a_day(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
+    """ "what should i lift tomorrow", "what about wednesday", "tomorrow?": the session of one day to come."""
+    days = [piece.text for piece in pieces if piece.kind in DAYS_TO_COME]
+    if len(days) != 1:
+        return None
+    others = [word for word in words if word not in days[0].split()]
+    if not others:
+        asked = pieces[-1].kind is K.QUESTION
+    else:
+        which, around = book.cues["askwhich"], book.cues["aroundtoday"]
+        asked = not which.isdisjoint(others) and all(word in around or word in which for word in others)
+    return Act("today", text=days[0]) if asked else None
+
+
+DAYS_TO_COME = frozenset((K.TOMORROW, K.WEEKDAY))
+
+
 def asks_what_to_say(words: Sequence[str], pieces: Sequence[Piece], book: Phrasebook) -> Act | None:
     """ "help, i don't know what i can write here": somebody at a loss how to use the chat, and nothing else."""
     if len(words) < FEWEST_AT_A_LOSS or len(words) > LONGEST or any(piece.kind is K.NAME for piece in pieces):

@@ -20,6 +20,7 @@ from engine.reading.requests.by_time import told_by_the_day
 from engine.reading.requests.free import (
     again_told,
     asked_freely,
+    asked_of_a_day,
     asks_what_to_say,
     is_done,
     lacks_time,
@@ -122,6 +123,7 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
         or _by_phrase(bare, cleaned, pieces, context, catalogue, book)
         or led(bare, cleaned, pieces, context, book, by_phrase)
         or asked_freely([word for word, _ in words], pieces, book)
+        or asked_of_a_day([word for word, _ in words], pieces, book)
         or _in_any_order(words, pieces, context, book)
         or units_wished(words, pieces, book)
         or among_reasons(prepared, words, context, book, recognised)
