@@ -96,7 +96,10 @@ class NumberSuffixes(DecimalCommas):
     def _begins_a_remark(self, at: int) -> bool:
         """Whether words stand here to the end of the clause, and no number: "felt long", and not "at 60"."""
         after = self._token(at)
-        if after is None or after.shape is not Shape.WORD or self._unit_of(after) in LEADING_ON:
+        leading = LEADING_ON
+        if after is not None and after.shape is Shape.WORD and self._unit_of(after) is K.OF:
+            at, after, leading = at + 1, self._token(at + 1), LEADING_ON - {K.REST}  # "lots of breaks"
+        if after is None or after.shape is not Shape.WORD or self._unit_of(after) in leading:
             return False
         if KNOWN[after.text].first in self.catalogue.longest:
             return False  # "3 sets squat"

@@ -2,7 +2,7 @@
 
 pair   = NUMBER "x" number THING                     "sumo 160x2 fingers went numb": the x wants its reps
 load   = SETS ( "x" | "of" ) REPS number THING        "3x5 130 fingers went numb": so many fingers nobody has;
-                                                     "3x8 60 people watching": a load, or people, and it is asked;
+                                                     "3x8 60 people watching", "3x5 100 euro": asked;
                                                      "3x8 2 spotters", "pull ups 3x8 20 people": they are counted
 list   = LOAD REPS REPS ... number THING             "60 8 8 7 fingers numb": one more of the list, or fingers: asked
 single = LOAD [ "for" | "/" ] number THING            "60 8 fingers numb": the load wants its reps
@@ -120,9 +120,10 @@ def _as_a_load(piece: Piece, word: str, kind: K, few: bool, many: bool, lift: Ex
     if is_cued(word, HOURS):
         return Counted.EITHER if piece.value > MOST_HOURS else Counted.THINGS
     paced = is_cued(word, DISTANCES) and lift.pattern not in FOR_DISTANCE
-    return Counted.EITHER if few or many or kind is K.MINUTES or paced else Counted.THINGS
+    return Counted.EITHER if few or many or kind in NO_LOAD or paced else Counted.THINGS
 
 
+NO_LOAD = frozenset((K.MINUTES, K.FAR))
 UNLOADED = frozenset((Loading.BODY, Loading.BAND))
 
 

@@ -129,7 +129,10 @@ def _setting(pieces: list[Piece], at: int, out: list[Piece]) -> int:
     """ "seat 5", "30 degrees"."""
     measure = is_cued(pieces[at].text, MEASURE)
     if measure and out and out[-1].kind is K.NUMBER and out[-1].role is Role.BARE:
-        out[-1] = aside(out[-1])
+        if out[-1].value > STEEPEST and kind_at(out, len(out) - 2) is K.NUMBER:
+            out.append(pieces[at]._replace(kind=K.UNCLEAR))  # "3x5 100 degrees": rather a load
+        else:
+            out[-1] = aside(out[-1])
         return at + 1
     after = past_links(pieces, at + 1)
     if out and out[-1].kind in POINTING_ON and is_cued(pieces[at].text, RECKONED):
@@ -149,6 +152,8 @@ def _counts(out: list[Piece]) -> bool:
     return any(piece.kind is K.TIMES for piece in out[-REACH_OF_A_PAIR:])
 
 
+STEEPEST = 90
+"""Degrees of a bench, or of the air. Common practice, no source."""
 POINTING_ON = frozenset((K.ARROW, K.EQUALS))
 ROUGHLY = frozenset((K.RESERVE_LEFT, K.ALTERED, K.OTHER_SIGN))
 REACH_OF_A_PAIR = 6
