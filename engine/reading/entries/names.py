@@ -79,7 +79,14 @@ def _told_behind(entry: Entry, said: tuple[ExerciseName, ...], catalogue: Catalo
     if last.kind is K.VARIANT and said != entry.names:
         return said
     behind = told_behind(entry, catalogue)
-    return behind if behind and _agree(behind, entry, catalogue) else said
+    if not behind or not _agree(behind, entry, catalogue):
+        return said
+    placed = K.NOT_DATE in [piece.kind for piece in entry.pieces[-FROM_WHERE:-1]]
+    return tuple(dict.fromkeys((*said, *behind))) if placed else behind  # "bench 60 8 8 7 from the floor"
+
+
+FROM_WHERE = 3
+"""Pieces of "from the floor"."""
 
 
 def _doubt_its_sets(entry: Entry, chunks: Chunks, context: Context, catalogue: Catalogue) -> None:

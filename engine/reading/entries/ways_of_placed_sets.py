@@ -1,6 +1,7 @@
 """A way of lifting told of the last or the first sets of a group: "bench 4x8 60, last two close grip".
 
 line = lift group sign ( "last" | "first" ) [ COUNT ] way        group: 4x8 60    60 4x8    4x8 @60    4x8
+     | lift group way "on the" ( "last" | "first" ) [ COUNT ]
 
 So many of the sets are of the lift in that way. Where the group is told otherwise, it is asked about the word.
 """
@@ -32,8 +33,8 @@ def of_placed_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] | Non
     first = kinds.index(K.NAME) if K.NAME in kinds else len(line)
     if len(places) != 1 or first >= places[0] - 1:
         return None
-    at = places[0]
-    way = at + 1
+    line, at = _with_way_behind(line, places[0], first)
+    kinds, way = kinds_in_order(line), at + 1
     while kind_at(line, way) in BETWEEN:
         way += 1
     if kind_at(line, way) not in TELLING or kind_at(line, way + 1) not in ENDS:
@@ -51,6 +52,20 @@ def of_placed_sets(line: list[Piece], catalogue: Catalogue) -> list[Piece] | Non
     so = line[way]._replace(kind=K.NAME, names=names)
     told = [so, *some, cut, lift, *others] if kinds[at] is K.FIRST else [lift, *others, cut, so, *some]
     return [*line[:first], *told, *line[way + 1 + (kinds[at - 1] is K.OPEN) :]]
+
+
+def _with_way_behind(line: list[Piece], at: int, first: int) -> tuple[list[Piece], int]:
+    """The line with "close grip on the last" as "last close grip", and the place of its "last"."""
+    behind, way = at + 1, at - 1
+    while kind_at(line, behind) in (K.SETS, K.NUMBER):
+        behind += 1
+    while kind_at(line, way) in (K.FOR, K.FILLER):
+        way -= 1
+    if way <= first + 1 or kind_at(line, way) not in TELLING or kind_at(line, behind) not in ENDS:
+        return line, at
+    start, end = line[way].start, line[behind - 1].end
+    turned = [piece._replace(start=start, end=end) for piece in (*line[at:behind], line[way])]
+    return [*line[:way], *turned, *line[behind:]], way
 
 
 def _lifts(way: Piece, lift: Piece, catalogue: Catalogue) -> tuple[ExerciseName, ...]:

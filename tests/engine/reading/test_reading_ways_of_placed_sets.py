@@ -9,6 +9,10 @@ from tests.engine.reading.saying import readings, said
 
 OF_SO_MANY = """
 bench 4x8 60, last two close grip => barbell bench press 2×8 at 60 kg; close-grip bench press 2×8 at 60 kg
+bench 3x8 60 close grip on the last => barbell bench press 2×8 at 60 kg; close-grip bench press 8 at 60 kg
+bench 4x8 60 close grip on the last 2 => barbell bench press 2×8 at 60 kg; close-grip bench press 2×8 at 60 kg
+bench 3x8 60 narrow grip on the first => close-grip bench press 8 at 60 kg; barbell bench press 2×8 at 60 kg
+bench 60 8 8 7 close grip on the last => ask: barbell bench press 2×8 at 60 kg, 7 at 60 kg
 bench 4x8 60, last set close grip => barbell bench press 3×8 at 60 kg; close-grip bench press 8 at 60 kg
 bench 4x8 60, first two close grip => close-grip bench press 2×8 at 60 kg; barbell bench press 2×8 at 60 kg
 bench 4x8 60 last two were close grip => barbell bench press 2×8 at 60 kg; close-grip bench press 2×8 at 60 kg
