@@ -38,7 +38,7 @@ from engine.reading.weighing.history import Known
 from engine.reading.weighing.mixed_units import loads_in_mixed_units, with_units
 from engine.reading.weighing.pairs_apart import pairs_apart
 from engine.reading.weighing.resolve import resolved, resolved_groups
-from engine.reading.weighing.told_otherwise import told_otherwise
+from engine.reading.weighing.told_otherwise import FAR, told_otherwise
 from engine.reading.weighing.turned_pairs import may_be_turned
 from engine.reading.weighing.ways import UNSETTLED, choices
 from engine.reading.words.pieces import Piece
@@ -119,6 +119,8 @@ def plain_candidate(plain: PlainNumbers, exercise: Exercise, known: Known, conte
     groups = plain.groups(traits)
     if groups is None or any([may_be_turned(one.count, one.reps, exercise, known) for one in groups]):
         raise NotPlain
+    if len(groups) == PAIR and groups[0].count == groups[1].count == 1 and groups[0].reps * FAR <= groups[1].reps:
+        raise NotPlain  # "80 3 8": two sets, or three of eight
     try:
         sets = tuple(resolved_groups(groups, NOTHING_BESIDE, exercise, known, context))
     except DoesNotFit as misfit:

@@ -23,7 +23,7 @@ def told_otherwise(
 ) -> Iterator[tuple[Chunks, float]]:
     """The chunks with their numbers put together in other ways, each with how likely it is."""
     traits = Traits.of(exercise)
-    counted = _three_bare(chunks, traits)
+    counted = _counted_first(chunks, traits)
     if counted is not None:
         yield counted, UNSETTLED
         return
@@ -54,19 +54,53 @@ MOST_TIMES = 5
 """So many sets at most are told as times of one. Common practice, no source."""
 
 
+def _counted_first(chunks: Chunks, traits: Traits) -> Chunks | None:
+    """ "4 6 70", "70 | 4 | 6", "pull ups 3 8": sets and reps, or the reps of two sets; here told as sets x reps."""
+    if traits.timed or not all(map(_is_bare, chunks.found)):
+        return None
+    if len(chunks.found) == 3 and not traits.body:
+        return _three_bare(chunks, traits)
+    if len(chunks.found) != 2 or not traits.body:
+        return None
+    one, other = chunks.found
+    few = one.factors[0][0].value <= FEW_SETS and not one.at and not other.at and other.before in CELLS
+    far = FAR * one.factors[0][0].value <= other.factors[0][0].value
+    return _as_counts(chunks, one, other, (), traits) if few and far else None
+
+
 def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
-    """ "4 6 70": sets, reps and load, or two sets' reps and their load; here told as sets x reps."""
-    if len(chunks.found) != 3 or traits.body or traits.timed:
+    """ "4 6 70", "70 | 4 | 6"."""
+    first, second, third = chunks.found
+    parted = {second.before, third.before}
+    if first.at or second.at or len(parted) > 1 or not parted <= CELLS or (third.at and not may_be_effort(third)):
         return None
-    plain = [
-        chunk
-        for chunk in chunks.found
-        if chunk.size == 1 and chunk.before is None and not chunk.counted and chunk.side is None
-    ]
-    if len(plain) != 3 or plain[0].at or plain[1].at or (plain[2].at and not may_be_effort(plain[2])):
+    ahead = is_told_load(first.factors[0][0], traits)
+    load, one, other = (first, second, third) if ahead else (third, first, second)
+    if not is_told_load(load.factors[0][0], traits) or (ahead and third.at):
         return None
-    sets, reps, load = (chunk.factors[0][0] for chunk in plain)
-    bare = all(len(chunk.factors[0]) == 1 for chunk in plain) and sets.role is reps.role is Role.BARE
-    if not bare or not is_told_load(load, traits) or not may_be_reps(reps, traits) or not 2 <= sets.value <= MOST_SETS:
-        return None
-    return chunks.with_found([Chunk([(sets,), (reps,)]), plain[2]])
+    low, high = sorted((one.factors[0][0].value, other.factors[0][0].value))
+    falls = one.factors[0][0].value == high > low
+    if parted == {None} and not ahead:
+        return _as_counts(chunks, one, other, (load,), traits)
+    listed = not parted.isdisjoint(LISTING)
+    if (falls and listed) or ((falls or listed) and FAR * low > high):
+        return None  # "70, 8, 3", "70 6 6", "70 | 6 | 5": two sets
+    return _as_counts(chunks, other, one, (load,), traits) if falls else _as_counts(chunks, one, other, (load,), traits)
+
+
+def _as_counts(chunks: Chunks, sets: Chunk, reps: Chunk, load: tuple[Chunk, ...], traits: Traits) -> Chunks | None:
+    count, each = sets.factors[0][0], reps.factors[0][0]
+    told = count.role is each.role is Role.BARE and may_be_reps(each, traits) and 2 <= count.value <= MOST_SETS
+    return chunks.with_found([Chunk([(count,), (each,)]), *load]) if told else None
+
+
+LISTING = frozenset((None,))
+"""What stands between the reps of a list, as commas do; a line or a dash between numbers makes columns of them."""
+FEW_SETS = 5
+CELLS = frozenset((None, K.STOP, K.DASH))
+FAR = 2
+"""So many times the reps of the one set those of the other hardly ever are. Common practice, no source."""
+
+
+def _is_bare(chunk: Chunk) -> bool:
+    return chunk.size == 1 and len(chunk.factors[0]) == 1 and not chunk.counted and chunk.side is None
