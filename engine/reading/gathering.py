@@ -31,7 +31,7 @@ from engine.reading.marks.progress_told import with_progress_told
 from engine.reading.marks.reasons_behind import with_reasons
 from engine.reading.marks.relative_loads import with_relative_loads, with_steps_up, without_counts_compared
 from engine.reading.marks.reps_of_all_loads import with_reps_of_all_loads
-from engine.reading.marks.reps_perhaps import with_reps_counted
+from engine.reading.marks.reps_perhaps import with_reps_counted, with_reps_of_each
 from engine.reading.marks.restated_pairs import with_restated_pairs
 from engine.reading.marks.rests_between import with_rests_between
 from engine.reading.marks.scheme_headings import without_scheme_headings
@@ -44,11 +44,13 @@ from engine.reading.marks.things_held import with_things_held
 from engine.reading.marks.times_past import with_times_past
 from engine.reading.marks.told_of_one import with_results_of_one
 from engine.reading.marks.warmed_up import without_warm_ups_told
+from engine.reading.marks.weighted_from_there import with_weight_in_doubt
 from engine.reading.naming import PLAINLY_SETS
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import ROLE, Piece, Role, kinds_of
 
+SAYING_EACH = frozenset((K.FILLER, K.EACH))
 SAYING = frozenset((K.FILLER, K.PLAIN))
 TELLING_STEPS = frozenset((K.NOTE, K.PLAIN, K.MORE, K.ADDED, K.ALTERED))
 
@@ -79,7 +81,9 @@ def gathered_with_care(pieces: list[Piece], kinds: set[K], context: Context) -> 
         pieces = with_weeks(pieces, context.now.date() if context.now else None)
         kinds = kinds_of(pieces)
     pieces = with_sets_got(pieces) if K.GOT in kinds else pieces
+    pieces = with_weight_in_doubt(pieces) if K.ADDED in kinds else pieces
     pieces = with_reps_counted(pieces) if K.NUMBER in kinds and not kinds.isdisjoint(SAYING) else pieces
+    pieces = with_reps_of_each(pieces) if K.COMMA in kinds and not kinds.isdisjoint(SAYING_EACH) else pieces
     pieces = with_results_of_one(pieces if kinds.isdisjoint(PLANNING) else with_planned_told(pieces), kinds)
     if not kinds.isdisjoint(TELLING_STEPS):
         pieces = with_steps_up(pieces)

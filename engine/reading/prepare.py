@@ -16,6 +16,7 @@ from engine.reading.marks.reps_perhaps import with_other_reps
 from engine.reading.marks.reps_spoken_of import may_speak_of_reps, with_reps_spoken_of
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
+from engine.reading.marks.weighted_from_there import with_weight_from_there
 from engine.reading.naming import PLAINLY_SETS, named
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
@@ -71,6 +72,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
     elif K.NUMBER in told and (
         put_in := with_reps_of_light_loads(listed)
         or (None if told <= PLAINLY_SETS else with_rungs(listed) or with_other_reps(listed))
+        or (with_weight_from_there(listed) if K.ADDED in told else None)
     ):
         other = gathered(put_in, told | {K.TIMES, K.DASH}, context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:

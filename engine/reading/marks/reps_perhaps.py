@@ -10,11 +10,14 @@ What is open is read both ways, and asked.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
+from itertools import pairwise
 
+from engine.reading.chunks.chunks import tells_a_side
 from engine.reading.words.ahead import aside, kind_at
-from engine.reading.words.cues import is_cued
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word, kinds_in_order, kinds_of, places_of
 
 POSSIBLE, COUNT_IT = frozenset(("meantto", "so")), frozenset(("settingto",))
 COUNTING, WAS = frozenset(("countsas",)), frozenset(("was", "were", "is", "are"))
@@ -58,6 +61,42 @@ def with_reps_counted(pieces: list[Piece]) -> list[Piece]:
         told = pieces[start]._replace(kind=K.GOT if of_one else K.UNCLEAR, end=pieces[at - 1].end)
         return [*pieces[: _before(pieces, start) + 1], told, *pieces[at:]]
     return pieces
+
+
+def with_reps_of_each(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with "7 reps each" behind sets told one by one unclear, or a remark where it says the same."""
+    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+        start = at - (kind_at(pieces, at - 1) is K.EACH)  # "je 7"
+        of_each = _says_of_each(pieces, at + 1) if start == at else kind_at(pieces, at + 1) in ENDS
+        if kind_at(pieces, start - 1) is not K.COMMA or not of_each:
+            continue
+        told = _told_ahead(pieces, start - 1)
+        if len(told) < LEAST_LISTED or all(low < high for low, high in pairwise(told)):
+            continue  # "20, 22, 24, 8 reps each"
+        same = {reps for reps in told if reps <= MOST_LOADED_REPS} == {pieces[at].value}
+        said = aside(pieces[at]) if same else pieces[at]._replace(kind=K.UNCLEAR)
+        return [*pieces[:at], said, *pieces[at + 1 :]]
+    return pieces
+
+
+LEAST_LISTED = 2
+OF_A_LIST = frozenset((K.NUMBER, K.COMMA, K.TIMES, K.KG, K.LB, K.AT))
+
+
+def _says_of_each(pieces: Sequence[Piece], at: int) -> bool:
+    """ "each", "reps each" at the end of a clause, and no side or hand."""
+    each = kind_at(pieces, at) is K.EACH and not tells_a_side(pieces[at])
+    words = kind_at(pieces, at) is K.FILLER and "repword" in CUES_OF[pieces[at].text] and not is_one_word(pieces[at])
+    return (each or words) and kind_at(pieces, at + 1) in ENDS
+
+
+def _told_ahead(pieces: Sequence[Piece], at: int) -> list[Decimal]:
+    """The numbers that stand in the list ahead, but for a load in front of it or at its end."""
+    start = at
+    while start > 0 and pieces[start - 1].kind in OF_A_LIST:
+        start -= 1
+    told = [piece.value for piece in pieces[start:at] if piece.kind is K.NUMBER]
+    return told if K.TIMES in kinds_of(pieces[start:at]) else [one for one in told if one <= MOST_LOADED_REPS]
 
 
 def _says_counted(piece: Piece) -> bool:

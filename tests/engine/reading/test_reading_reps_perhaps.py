@@ -90,3 +90,19 @@ def test_so_many_more_are_what_was_left(text) -> None:
 
 def test_what_a_set_counts_for_is_asked_of_no_second_one_behind_it() -> None:
     assert log_after("bench 80x8", "80x8, count it as 6") == "barbell bench press 8 at 80 kg, 6 at 80 kg"
+
+
+OF_EACH = """
+bench 60 8 8 8, 7 reps each => ask: barbell bench press 3×8 at 60 kg
+bench 8 8 8 60, 7 each => ask: barbell bench press 3×8 at 60 kg
+bench 60x8, 60x8, 7 reps each => ask: barbell bench press 2×8 at 60 kg
+bankdrücken 60 8 8 8, je 7 => ask: barbell bench press 3×8 at 60 kg
+press banca 60 8 8 8, 7 cada una => ask: barbell bench press 3×8 at 60 kg
+bench 60 8 8 8, 8 reps each => barbell bench press 3×8 at 60 kg
+bench 60, 70, 80, 7 reps each => barbell bench press 7 at 60 kg, 7 at 70 kg, 7 at 80 kg
+"""
+
+
+@pytest.mark.parametrize(("text", "context", "meant"), readings(OF_EACH))
+def test_reps_of_each_set_are_no_set_more(text, context, meant) -> None:
+    assert said(text, context) == meant
