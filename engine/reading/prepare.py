@@ -12,7 +12,7 @@ from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.too_many import MOST_DAYS, MOST_NAMES, MOST_NUMBERS, too_many
 from engine.reading.marks.ladders import with_rungs
 from engine.reading.marks.reps_of_all_loads import with_reps_of_light_loads
-from engine.reading.marks.reps_perhaps import with_other_reps
+from engine.reading.marks.reps_perhaps import with_a_miss_perhaps, with_other_reps
 from engine.reading.marks.reps_spoken_of import may_speak_of_reps, with_reps_spoken_of
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
@@ -73,6 +73,7 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         put_in := with_reps_of_light_loads(listed)
         or (None if told <= PLAINLY_SETS else with_rungs(listed) or with_other_reps(listed))
         or (with_weight_from_there(listed) if K.ADDED in told else None)
+        or (with_a_miss_perhaps(listed) if K.FAILURE in told else None)
     ):
         other = gathered(put_in, told | {K.TIMES, K.DASH}, context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:

@@ -27,11 +27,29 @@ def is_a_single(found: Sequence[Chunk], bracketed: bool) -> bool:
 
 
 def may_be_a_single(found: Sequence[Chunk]) -> bool:
-    """ "1x120 F", "3x1 120 F": a single that was missed, a set to failure, or which of several singles."""
+    """ "1x120 F", "3x1 120 F", "120 1 1 1 F", "60 65 70 F": a single that was missed, a set to failure, or which of
+    several singles.
+    """
     last = found[-1]
+    if _ends_singles(found) or _ends_loads(found):
+        return True
     if last.size == 1 and len(found) > 1 and found[-2].size == PAIR:
         return len(found[-2].factors[1]) == 1 and found[-2].factors[1][0].value == 1
     whole = last.size == PAIR and len(last.factors[0]) == 1 and bool(last.factors[1])
     if not whole or last.factors[0][0].value != 1 or last.factors[0][0].role is not Role.BARE:
         return False
     return last.factors[1][0].value > MOST_LOADED_REPS
+
+
+def _ends_singles(found: Sequence[Chunk]) -> bool:
+    """ "120 1 1 1"."""
+    alike = [chunk.factors[0][-1].value for chunk in found[-PAIR:] if chunk.size == 1 and chunk.factors[0]]
+    return alike == [1, 1]
+
+
+def _ends_loads(found: Sequence[Chunk]) -> bool:
+    """ "60 65 70": loads with no reps, which are singles and rise; "40 35 31" are reps of the body."""
+    alone = [chunk.factors[0] for chunk in found[-PAIR:] if chunk.size == 1 and not chunk.at]
+    if len(alone) < PAIR or any(len(one) != 1 for one in alone):
+        return False
+    return MOST_LOADED_REPS < alone[0][0].value < alone[1][0].value

@@ -50,6 +50,19 @@ def with_other_reps(pieces: list[Piece]) -> list[Piece] | None:
     return None
 
 
+def with_a_miss_perhaps(pieces: list[Piece]) -> list[Piece] | None:
+    """The pieces, with the mark in "120 1 1 1 F" as that of a single that was missed; None where there is none."""
+    for at in places_of(K.FAILURE, kinds_in_order(pieces)):
+        before = at - 2 - (kind_at(pieces, at - 2) is K.COMMA)
+        ones = [kind_at(pieces, place) is K.NUMBER and pieces[place].value == 1 for place in (at - 1, before)]
+        if all(ones) and is_one_word(pieces[at]) and is_cued(pieces[at].text, FAILING):
+            return [*pieces[:at], pieces[at]._replace(kind=K.MISS), *pieces[at + 1 :]]
+    return None
+
+
+FAILING = frozenset(("failing",))
+
+
 def with_reps_counted(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with what a set is told to count for as its result, or unclear behind several sets."""
     for at in places_of(K.NUMBER, kinds_in_order(pieces)):

@@ -48,3 +48,21 @@ ohp 40 5 5 5 missed the last one
 @pytest.mark.parametrize("text", OPEN.strip().splitlines())
 def test_which_try_was_missed_is_asked(text) -> None:
     assert said(text, situation()).startswith("ask")
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        (
+            "squat 120 1 1 1 F",
+            "ask: barbell back squat 2×1 at 120 kg, 0 at 120 kg missed | "
+            "barbell back squat 2×1 at 120 kg, 1 at 120 kg to failure",
+        ),
+        ("snatch 60, 65, 70 F", "ask: snatch 1 at 60 kg, 1 at 65 kg, 1 at 70 kg to failure"),
+        ("squat 120 3 2 1 F", "barbell back squat 3 at 120 kg, 2 at 120 kg, 1 at 120 kg to failure"),
+        ("push ups 40 35 31 F", "push-up 40, 35, 31 to failure"),
+        ("squat 120 1 1 1 to failure", "barbell back squat 2×1 at 120 kg, 1 at 120 kg to failure"),
+    ],
+)
+def test_a_mark_behind_several_singles_may_be_a_miss(text, meant) -> None:
+    assert said(text) == meant
