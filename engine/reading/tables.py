@@ -1,6 +1,7 @@
 """A table pasted with its header, told as lines of sets: "Exercise | Sets | Reps | Weight" with a row for each lift.
 
 header = cell { separator cell }        separator = tab | "|" | ";" | ","
+       | LIFT { blank cell }                              "Exercise Sets Reps Weight", "Leg Press 3 8 120"
        | LIFT-LINE cell { ( separator | blank ) cell }      "Squat", "set reps kg", "1 5 100": a lift, its sets below
 cell   = LIFT | SETS | REPS | LOAD [ "(" unit ")" ] | unit | "rpe" | "rir" | "#"
 
@@ -72,7 +73,7 @@ def told_in_lines(text: str, unit: Unit) -> str | None:
     out: list[str] = []
     table: _Table | None = None
     for line in lines:
-        found = _header(line) or _header_below_a_lift(line, out)
+        found = _header(line) or _header_in_words(line) or _header_below_a_lift(line, out)
         if found is not None:
             out += table.lines(unit) if table is not None else []
             out = out if not found.lift else out[:-1]
@@ -103,15 +104,26 @@ class _Table:
         """
         if not any(letter.isalnum() for letter in line):
             return  # "|---|---|", the line between a header and its rows
-        line = " ".join(line.split()) if self.separator == " " else line
-        row = _told_by_column(_cells(line, self.separator, self.framed), self.columns)
+        row = _told_by_column(self._cells(line), self.columns)
         self.lift = row[Of.LIFT] = row.get(Of.LIFT) or self.lift
         if not self.lift:
             raise Misfit(line.strip())
         self.rows.append(row)
 
+    def _cells(self, line: str) -> list[str]:
+        """The cells of a row; a lift in front of columns that blanks part may be of several words."""
+        if self.separator != " ":
+            return _cells(line, self.separator, self.framed)
+        words = line.split()
+        if self.columns[0].told is not Of.LIFT:
+            return words
+        behind = len(words) - len(self.columns) + 1
+        return [" ".join(words[:behind]), *words[behind:]]
+
     def holds(self, line: str) -> bool:
         """Whether the line may be a row; of columns that blanks part, each holds a number."""
+        if self.separator == " " and self.columns[0].told is Of.LIFT:
+            return DIGIT.search(line) is not None
         return self.separator != " " or line.strip()[:1].isdigit()
 
     def lines(self, unit: Unit) -> list[str]:
@@ -143,6 +155,19 @@ def _header(line: str) -> _Table | None:
     return None
 
 
+def _header_in_words(line: str) -> _Table | None:
+    """The table that this line of words heads, a lift in front and nothing but blanks between."""
+    words = line.split() if line[:1].isalpha() and len(line) <= LONGEST_HEADER else []
+    if not LEAST_COLUMNS <= len(words) <= MOST_COLUMNS:
+        return None
+    known = [column for column in map(COLUMN_OF.__getitem__, words) if column is not None]
+    told = [column.told for column in known]
+    if len(known) < len(words) or told[0] is not Of.LIFT or len(set(told)) < len(told):
+        return None
+    whole = Of.REPS in told and (Of.SETS in told or Of.LOAD in told)
+    return _Table(known, " ", framed=False) if whole else None
+
+
 def _header_below_a_lift(line: str, ahead: Sequence[str]) -> _Table | None:
     """The table of one lift, which the line ahead names, that this line of words heads."""
     lift = ahead[-1].strip().rstrip(":") if ahead else ""
@@ -161,6 +186,7 @@ def _header_below_a_lift(line: str, ahead: Sequence[str]) -> _Table | None:
 
 
 MOST_COLUMNS = 6
+LONGEST_HEADER = 80
 DIGIT = re.compile(r"\d")
 
 

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from engine.reading.chunks.announced_sets import load_announced
 from engine.reading.chunks.chunks import Chunks, load_of_one_set
-from engine.reading.chunks.counts_ahead import count_ahead, list_counted
+from engine.reading.chunks.counts_ahead import count_ahead, counts_of_each, list_counted
 from engine.reading.chunks.counts_of_names import count_named, doubt_how_many
 from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, split_total
 from engine.reading.chunks.one_end import tells_one_end
@@ -92,6 +92,8 @@ class Chunker(SidedChunks):
         """Puts loads and counts that stand apart to the sets that they are of."""
         if K.COUNT in self.out.kinds or Role.PLURAL in self.out.roles:
             count_named(self.out)
+        if Role.SETS in self.out.roles and len(self.out.found) > 3:
+            counts_of_each(self.out)
         list_counted(self.out)
         if len(self.out.found) > 2:
             gather_loads(self.out)

@@ -5,11 +5,13 @@ The count is of what stands right behind it, and not of the set before it. Where
 may be told ahead of each of them: asked.
 
 listed = NUMBER "sets" REPS ( [ sign ] REPS )+       as many reps as the count says are one set each; else it is asked
+each   = ( NUMBER "sets" REPS [ LOAD ] ){2,}          "two sets 8, one set 6": each count is of the reps it touches
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from engine.reading.chunks.chunks import Chunk, Chunks
 from engine.reading.words.pieces import MOST_LOADED_REPS, Role
@@ -26,6 +28,87 @@ def count_ahead(chunks: Chunks) -> None:
             counted = found[at + 1].as_often(int(found[at].factors[0][0].value))
             counted.before = found[at].before
             found[at : at + 2] = [counted]
+
+
+def counts_of_each(chunks: Chunks) -> None:
+    """Puts several counts to the reps that stand right behind each, or right ahead: "80: 8 2 sets, 6 1 set"."""
+    found = chunks.found
+    counts = [at for at, chunk in enumerate(found) if _is_bare_count(chunk)]
+    if len(counts) < PAIR or chunks.result_from is not None:
+        return
+    start = counts[0] if counts[0] <= 1 and all(map(_is_load_alone, found[: counts[0]])) else len(found)
+    if counts[-1] == len(found) - 1 and start == len(found):
+        _put_behind(found, counts)
+        return
+    groups = [found[at:end] for at, end in pairwise([*counts, len(found)])]
+    tail = groups[-1][2:] if start == 0 and not any(len(group) > PAIR for group in groups[:-1]) else []
+    groups[-1] = groups[-1][: len(groups[-1]) - len(tail)]
+    sets = [_counted_so(group) for group in groups]
+    told = [chunk for chunk in sets if chunk is not None]
+    if start < len(found) and len(told) == len(sets):
+        found[start:] = told + tail
+
+
+def _put_behind(found: list[Chunk], counts: Sequence[int]) -> None:
+    """ "100: 8 2 sets, 6 1 set"."""
+    start = counts[0] - 1
+    touching = all(found[at].before is None and _tells_reps(found[at - 1]) for at in counts)
+    if touching and list(counts) == list(range(start + 1, len(found), PAIR)):
+        found[start:] = [_pair(found[at], found[at - 1]) for at in counts]
+
+
+def _counted_so(group: Sequence[Chunk]) -> Chunk | None:
+    """ "two sets 8", "two sets 5 100", "two sets 100 5", "two sets 100x5"; None for anything else."""
+    count, *told = group
+    if not told or any(chunk.before is not None for chunk in told):
+        return None
+    if len(told) == 1 and _tells_reps(told[0]):
+        return _pair(count, told[0])
+    if len(told) == 1 and _is_one_set(told[0]):
+        return _often(told[0], count)
+    if len(told) == PAIR and _tells_reps(told[0]) and _is_load_alone(told[1]):
+        loaded = _pair(count, told[0])
+        loaded.at = told[1].factors[0]
+        return loaded
+    if len(told) == PAIR and _is_load_alone(told[0]) and _tells_reps(told[1]):
+        return _often(Chunk([*told[0].factors, *told[1].factors]), count)
+    return None
+
+
+def _pair(count: Chunk, reps: Chunk) -> Chunk:
+    pair = reps.copy()
+    pair.factors = [*count.factors, *reps.factors]
+    pair.before = count.before
+    return pair
+
+
+def _often(one: Chunk, count: Chunk) -> Chunk:
+    counted = one.as_often(int(count.factors[0][0].value))
+    counted.before = count.before
+    return counted
+
+
+def _is_bare_count(chunk: Chunk) -> bool:
+    return _is_count(chunk) and not chunk.at and chunk.times is None and len(chunk.factors[0]) == 1
+
+
+def _tells_reps(chunk: Chunk) -> bool:
+    """ "8", "8 reps", "45s", and no load beside it."""
+    number = chunk.factors[0] if chunk.size == 1 and not chunk.at and chunk.times is None else ()
+    if len(number) != 1:
+        return False
+    typed = number[0].role in TYPED or (number[0].role is Role.PLURAL and number[0].value > MOST_LOADED_REPS)
+    return typed or (number[0].role in BARE_REPS and number[0].value <= MOST_LOADED_REPS)
+
+
+def _is_load_alone(chunk: Chunk) -> bool:
+    number = chunk.factors[0] if chunk.size == 1 and not chunk.at and chunk.times is None else ()
+    return len(number) == 1 and (number[0].role in LOADED or number[0].value > MOST_LOADED_REPS)
+
+
+TYPED = frozenset((Role.SECONDS, Role.METRES))
+BARE_REPS = frozenset((Role.BARE, Role.REPS))
+LOADED = frozenset((Role.LOAD, Role.PLURAL))
 
 
 def list_counted(chunks: Chunks) -> None:

@@ -152,12 +152,8 @@ MAY_POINT = frozenset((K.STOP, K.COLON))
 
 
 def _headed(pieces: list[Piece], signs: list[int]) -> list[int]:
-    """ "1: 80x8, 2: 80x7": as with full stops, where the sets stand right behind."""
-    return [
-        at
-        for at in _pointed(pieces, signs, ":")
-        if pieces[at + 1].kind is K.NUMBER and kind_at(pieces, at + 2) is K.TIMES
-    ]
+    """ "1: 80x8, 2: 80x7", "1: 8 2: 7": as with full stops, where the sets or their reps stand right behind."""
+    return [at for at in _pointed(pieces, signs, ":") if pieces[at + 1].kind is K.NUMBER]
 
 
 def _without_hashes(pieces: list[Piece]) -> list[Piece]:
@@ -179,13 +175,13 @@ def _pointed(pieces: list[Piece], signs: list[int], sign: str) -> list[int]:
     return [
         at
         for at in signs
-        if 0 < at < len(pieces) - 2
+        if 0 < at < len(pieces) - 1
         and pieces[at].text == sign
         and pieces[at].glued
         and not pieces[at + 1].glued
         and pieces[at - 1].kind is K.NUMBER
         and pieces[at - 1].role is Role.BARE
-        and pieces[at + 2].kind is not K.STOP
+        and kind_at(pieces, at + 2) is not K.STOP
     ]
 
 

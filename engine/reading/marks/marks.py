@@ -29,6 +29,7 @@ from engine.reading.marks.scales import (
     tells_tempo,
     tempo,
 )
+from engine.reading.marks.numbered_rows import without_row_numbers
 from engine.reading.marks.sets_of_a_lift import counts_at_a_set
 from engine.reading.marks.spans import may_hold_spans, past_a_span
 from engine.reading.marks.times_beside import past_a_time
@@ -58,6 +59,8 @@ def without_marks(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
         left = without_places(left)
     if left is not pieces:
         kinds = kinds_of(left)
+    if K.LINE in kinds:
+        left = without_row_numbers(left)
     return without_labels(left) if left and may_hold_labels(left, kinds) else left
 
 

@@ -7,6 +7,8 @@ front of it counts none: "100x5 back offs 80x8".
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from engine.reading.marks.announced_ones import sets_listed
 from engine.reading.marks.names_carried import with_names_carried
 from engine.reading.words.ahead import kind_at
@@ -36,6 +38,8 @@ def with_named_sets(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
     """
     if K.SETS in kinds and K.NAME in kinds:
         pieces = _without_places_ahead(pieces)
+    if K.SETS in kinds and Role.SETS in map(ROLE, pieces):
+        pieces = _with_one_set(pieces)
     if K.FILLER in kinds and K.NUMBER in kinds:
         pieces = _with_all_counted(_with_places_ahead(pieces))
     named = K.COUNT in kinds or (K.SETS in kinds and K.OF in kinds)
@@ -57,6 +61,23 @@ def _without_places_ahead(pieces: list[Piece]) -> list[Piece]:
     return [piece for at, piece in enumerate(pieces) if at not in gone] if gone else pieces
 
 
+def _with_one_set(pieces: list[Piece]) -> list[Piece]:
+    """The pieces, with "a set" as one set where other sets are counted: in "zwei sätze 8, ein satz 6" the six are reps,
+    and no sixth set.
+    """
+    out: list[Piece] = []
+    for at, piece in enumerate(pieces):
+        counts = piece.kind is K.SETS and kind_at(pieces, at + 1) is K.NUMBER and pieces[at + 1].role is Role.BARE
+        one = out[-1] if counts and out else None
+        if one is not None and one.kind in SAYING_ONE and "an" in CUES_OF[one.text]:
+            out[-1] = one._replace(kind=K.NUMBER, value=ONE, role=Role.SETS, end=piece.end, spelled=True)
+        else:
+            out.append(piece)
+    return out
+
+
+ONE = Decimal(1)
+SAYING_ONE = frozenset((K.FILLER, K.PLAIN))
 ONE_SET_OF_A_LIFT = [K.NUMBER, K.NAME, K.NUMBER, K.TIMES, K.NUMBER]
 
 

@@ -51,6 +51,24 @@ squat 140x3, 2 sets: 110x5, 100x8 => ask: barbell back squat 3 at 140 kg, 2×5 a
 bench 3 sets at 80 for 8 reps, last one 7 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
 bench 3 sets at 80 for 8, 8, 7 => barbell bench press 2×8 at 80 kg, 7 at 80 kg
 db bench 2 sets of 24kg x 10 => dumbbell bench press 2×10 at 24 kg each
+bench 80kg, two sets 8, one set 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+bench 80kg 3 sets 8, 1 set 6 => barbell bench press 3×8 at 80 kg, 6 at 80 kg
+leg press 160: 2 sets 12, 1 set 15 => leg press 2×12 at 160 kg, 15 at 160 kg
+squat two sets 5 100, one set 3 110 => barbell back squat 2×5 at 100 kg, 3 at 110 kg
+squat two sets 100 5, one set 110 3 => barbell back squat 2×5 at 100 kg, 3 at 110 kg
+squat 80kg 2 sets 8, 1 set 100kg 5 => barbell back squat 2×8 at 80 kg, 5 at 100 kg
+squat 100: 8 2 sets, 6 1 set => barbell back squat 2×8 at 100 kg, 6 at 100 kg
+pushups 2 sets 20, 1 set 15 => push-up 2×20, 15
+db bench 24s 2 sets 10, 1 set 8 => dumbbell bench press 2×10 at 24 kg each, 8 at 24 kg each
+bench 80kg, 3 sets 8, 8, 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+bankdrücken 80kg zwei sätze 8, ein satz 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+développé couché 80kg deux séries 8, une série 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+press banca 80kg dos series 8, una serie 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+panca piana 80kg due serie 8, una serie 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+bankdrukken 80kg twee sets 8, een set 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+wyciskanie 80kg dwie serie 8, jedna seria 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+supino 80kg duas séries 8, uma série 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
+жим лежа 80кг два подхода 8, один подход 6 => barbell bench press 2×8 at 80 kg, 6 at 80 kg
 """
 
 
