@@ -13,6 +13,7 @@ from engine.reading.marks.clocks import HALVES_OF_THE_DAY, of_the_day, past_tota
 from engine.reading.marks.efforts import EFFORT_WORDS, with_efforts
 from engine.reading.marks.fields import field_told, unit_label, without_places
 from engine.reading.marks.labels import may_hold_labels, without_labels
+from engine.reading.marks.numbered_rows import without_row_numbers
 from engine.reading.marks.parts_of_sets import part_of_the_sets
 from engine.reading.marks.reps_of_all_loads import FEWEST_NUMBERS
 from engine.reading.marks.rests import pause, rest
@@ -29,7 +30,6 @@ from engine.reading.marks.scales import (
     tells_tempo,
     tempo,
 )
-from engine.reading.marks.numbered_rows import without_row_numbers
 from engine.reading.marks.sets_of_a_lift import counts_at_a_set
 from engine.reading.marks.spans import may_hold_spans, past_a_span
 from engine.reading.marks.times_beside import past_a_time

@@ -72,9 +72,10 @@ def _three_bare(chunks: Chunks, traits: Traits) -> Chunks | None:
     """ "4 6 70", "70 | 4 | 6"."""
     first, second, third = chunks.found
     parted = {second.before, third.before}
-    if first.at or second.at or len(parted) > 1 or not parted <= CELLS or (third.at and not may_be_effort(third)):
-        return None
     ahead = is_told_load(first.factors[0][0], traits)
+    signs = CELLS if ahead else OR_A_LIST
+    if first.at or second.at or len(parted) > 1 or not parted <= signs or (third.at and not may_be_effort(third)):
+        return None
     load, one, other = (first, second, third) if ahead else (third, first, second)
     if not is_told_load(load.factors[0][0], traits) or (ahead and third.at):
         return None
@@ -94,10 +95,12 @@ def _as_counts(chunks: Chunks, sets: Chunk, reps: Chunk, load: tuple[Chunk, ...]
     return chunks.with_found([Chunk([(count,), (each,)]), *load]) if told else None
 
 
-LISTING = frozenset((None,))
+LISTING = frozenset((None, K.COMMA, K.SLASH))
 """What stands between the reps of a list, as commas do; a line or a dash between numbers makes columns of them."""
 FEW_SETS = 5
 CELLS = frozenset((None, K.STOP, K.DASH))
+OR_A_LIST = CELLS | {K.COMMA, K.SLASH}
+"""Behind a load, or of the body alone, commas and slashes part the reps of sets: "80, 3, 8"."""
 FAR = 2
 """So many times the reps of the one set those of the other hardly ever are. Common practice, no source."""
 
