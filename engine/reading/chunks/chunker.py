@@ -13,7 +13,8 @@ from engine.reading.chunks.lists import gather_loads, pair_lists, share_reps, sp
 from engine.reading.chunks.one_end import tells_one_end
 from engine.reading.chunks.results import RATING
 from engine.reading.chunks.sets_lettered import with_sets_lettered
-from engine.reading.chunks.sides import SIDES, SidedChunks
+from engine.reading.chunks.shares import PERCENT, ShareChunks
+from engine.reading.chunks.sides import SIDES
 from engine.reading.chunks.steps import tells_a_load
 from engine.reading.chunks.sums import BEHIND_THE_END
 from engine.reading.marks.equipment_talk import is_talked_of
@@ -37,11 +38,10 @@ from engine.values.load import Unit
 from engine.values.sets import SetKind
 
 
-class Chunker(SidedChunks):
+class Chunker(ShareChunks):
     """One walk over the pieces of one exercise."""
 
     units: frozenset[Unit] = frozenset()
-    shared: bool = False
 
     def run(self) -> Chunks:
         roles = self.out.roles = set(map(ROLE, self.pieces))
@@ -178,12 +178,12 @@ class Chunker(SidedChunks):
             self.out.dangling = True  # "60x8 same weight on incline": another lift, and no reps of it
         if self._kind(-1) is K.NUMBER and is_cued(piece.text, NEARLY) and self._kind() in ENDS_OF_A_REMARK:
             self.out.dangling = True  # "140x1 almost": was it made?
-        if (piece.text == "%" and not self._of_something_else()) or (
-            piece.text == "short" and self._kind(-1) is K.NUMBER
-        ):
-            # A share of a maximum, or of a target, that is not known here.
-            self.shared = self.shared or piece.text == "%"
-            self.out.pins = self.out.pins or piece.text != "%" or piece.value < LEAST_SHARE
+        if piece.text == PERCENT and self.takes_share(piece):
+            self.out.notes.pop()
+            self.number(self.pieces[self.at])
+            return
+        if piece.text == "short" and self._kind(-1) is K.NUMBER:
+            self.out.pins = True  # a share of a target that is not known here
         if self.out.found and not piece.told and self._reps_told() and not self._rates_what_follows():
             self.in_note = True
         self.at += 1
@@ -193,15 +193,6 @@ class Chunker(SidedChunks):
         first = self.out.found[0]
         alone = len(self.out.found) == 1 and first.size == 1 and len(first.factors[0]) == 1
         return not alone or first.factors[0][0].role is not Role.LOAD or bool(first.at)
-
-    def _of_something_else(self) -> bool:
-        """ "phone at 4%": whose share it is stands before it, in the same clause."""
-        at = self.at - 1
-        while at >= 0 and self.pieces[at].kind not in CLAUSE_ENDS:
-            if self.pieces[at].kind in (K.PLAIN, K.UNRELATED):
-                return True
-            at -= 1
-        return False
 
     def each(self, piece: Piece) -> None:
         """ "each", "per leg": the load of each hand, or the reps of each side."""
@@ -315,9 +306,6 @@ NEARLY = frozenset(("nearly",))
 ENDS_OF_A_REMARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 ADDED_TO_SOMETHING = frozenset((K.PLAIN, K.NOTE, K.UNRELATED, K.REST, K.PAUSE, K.WARMUP, K.SETTING))
 LIKE_A_PLAIN_GROUP = frozenset((K.NUMBER, K.TIMES, K.COMMA, K.AT, K.LINE, K.EFFORT, None))
-LEAST_SHARE = 40
-"""Per cent; less than this is no share of a maximum that anyone trains at. Common practice, no source."""
-CLAUSE_ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.NUMBER, K.OPEN, K.DASH, K.THEN))
 POINTING = frozenset(("that", "those"))
 FLAGS = {
     K.ADDED: "added",

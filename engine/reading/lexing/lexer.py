@@ -120,7 +120,8 @@ class Lexer(MarkedWords):
         end = self.number(at + 1, self.tokens[at + 1])
         read = self.out.pop()
         value = -read.value if token.text == "-" else read.value
-        self.out.append(read._replace(role=Role.CHANGE, value=value, start=token.start, glued=token.glued))
+        role = read.role if read.text == "%" else Role.CHANGE  # "-20%": no kilograms
+        self.out.append(read._replace(role=role, value=value, start=token.start, glued=token.glued))
         return end
 
     # ---- numbers
