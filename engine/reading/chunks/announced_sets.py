@@ -18,6 +18,8 @@ from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
 
+MOST_SETS_TO_FAILURE = 5
+"""Common practice, no source."""
 BESIDE_A_COUNT = OPEN_ENDED | {K.FILLER, K.EACH, K.CLOSE, K.SETS}
 AHEAD_OF_A_COUNT = frozenset((K.FILLER, K.OPEN, K.COMMA))
 OF_A_PAIR = frozenset(("factors", "before", "counted", "joiner", "x_apart", "failure"))
@@ -28,8 +30,19 @@ class AnnouncedChunks(AidedChunks):
     """The part of the walk that reads a count of sets with an x in front of it."""
 
     def carried(self, piece: Piece) -> None:
-        if not self._announces():
+        if not self._every_hour() and not self._announces():
             super().carried(piece)
+
+    def _every_hour(self) -> bool:
+        """ "20 push ups every hour x5": so many times, or a set of five: asked."""
+        every = self.at > 1 and self.kinds[self.at - 1] is K.FAR and "every" in CUES_OF[self.pieces[self.at - 2].text]
+        last, number = self._last(), self.pieces[self.at + 1] if self._kind() is K.NUMBER else None
+        if not every or last is None or number is None or last.times is not None or number.role is not Role.BARE:
+            return False
+        last.times = int(number.value)
+        self.out.dangling = True
+        self.at += 2
+        return True
 
     def colon(self, piece: Piece) -> None:
         """ "60 x3: 9 8 8": what looked like the reps of one set counts those that follow."""
@@ -59,6 +72,8 @@ class AnnouncedChunks(AidedChunks):
         if not headed and OPEN_ENDED.isdisjoint(said):
             return False
         listed = self._listed(end + headed)
+        if not listed and said[0] is K.FAILURE and count.value <= MOST_SETS_TO_FAILURE:
+            self.out.dangling = True  # "10 kg to failure x3": so many reps, or sets of how many?
         if listed != count.value:
             self.out.dangling = self.out.dangling or listed > 1
             return False

@@ -84,6 +84,8 @@ class SummedChunks:
             if self._missed_next(chunk) or self._kind(2) in PLATES or self._counts_an_open_set(1):
                 return  # "2 plates x5 + 1 plate x8"
             self.out.dangling = self.out.dangling or self._kind(2) is K.PLAIN  # "6 + 3 kipping": of what?
+            # "8+1 with a spotter, 7+1": helped as well, or after a breath?
+            self.out.dangling = self.out.dangling or K.PARTIAL in self.out.kinds
             chunk.plus += (self.pieces[self.at + 1],)
             self.at += 2
         if chunk.plus and self._kind(0) is K.TIMES and self._kind(1) is K.NUMBER:

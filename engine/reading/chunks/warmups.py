@@ -31,6 +31,7 @@ from engine.reading.words.pieces import COUNTED, Piece, Role
 from engine.values.sets import SetKind
 
 BEHIND = frozenset((K.CLOSE, K.COMMA, K.LINE, K.STOP, None, K.SLASH, K.THEN))
+LINKED = frozenset((K.OF, K.WITH))
 BESIDE_THE_SETS = frozenset((K.WITH, K.PLUS, K.AND, K.ALTERED))
 ENDS_OF_A_WARM_UP = frozenset((None, K.COMMA, K.LINE, K.STOP))
 ENDS_OF_SETS = frozenset(
@@ -200,7 +201,9 @@ class WarmUpChunks(LetteredChunks):
         return self.depth > 0 and self.kinds[self.at - 1] is K.OPEN and self._kind() is not K.CLOSE
 
     def _heads_with_after(self) -> bool:
-        """ "80x5 (after warm up 60x5)"."""
+        """ "80x5 (after warm up 60x5)", "after a warm-up of 40x10, 3x8 80"."""
+        if self._kind() in LINKED and self._kind(2) is K.NUMBER:
+            return any("after" in CUES_OF[one.text] for one in self.pieces[max(0, self.at - 2) : self.at])
         before = self.kinds[max(0, self.at - REACH) : self.at]
         heads = K.OPEN in before and K.NUMBER not in before[before.index(K.OPEN) :]
         return self.depth > 0 and heads and self._kind() is K.NUMBER

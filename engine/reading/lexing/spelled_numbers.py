@@ -1,6 +1,7 @@
 """Numbers spelled in several words: "one hundred five", "ochenta y cinco", "one forty".
 
 number = HUNDREDS [ "and" ] BELOW_A_HUNDRED | TENS [ "and" ] ONES     where no other number follows: "sixty eight eight"
+       | ONES "oh" ONES               "one oh five"
        | ( "one" | "two" ) TENS        a hundred or two and the tens, where "for", a unit, an x or reps follow
 decimals = "point" DIGIT | "point" ( "two" | "seven" ) "five"     behind the whole number: "forty two point five"
 Where "one forty" is followed by none of these, nobody can say what it counts.
@@ -21,6 +22,7 @@ HUNDRED, TEN = 100, 10
 JOINED_BY = frozenset(("and", "und", "y", "e", "et", "en", "och"))
 BEHIND_A_LOAD = frozenset((K.FOR, K.KG, K.LB))
 FEW_HUNDREDS = (1, 2)
+NO_TENS = frozenset(("notens",))
 POINT = frozenset(("decimalpoint",))
 QUARTERED, HALF_OF_TEN = (2, 7), 5
 """A quarter and three quarters are the decimals of two digits that plates come to. Common practice, no source."""
@@ -61,7 +63,12 @@ class SpelledNumbers(TokenWalk):
     def _whole_number(self, value: int, end: int) -> Spelled:
         second = self._number_word(end)
         if second is None:
-            return Spelled(Decimal(value), end)
+            ones = self._digit_said(end + 1) if value < TEN and self._says_none(end) else None
+            return (
+                Spelled(Decimal(value * HUNDRED + ones[0]), ones[1])
+                if ones is not None
+                else Spelled(Decimal(value), end)
+            )
         more, behind = second
         if value in FEW_HUNDREDS and TEN <= more < HUNDRED:
             return self._short_hundreds(value, end)
@@ -72,6 +79,10 @@ class SpelledNumbers(TokenWalk):
         if not (hundreds or tens) or self._number_follows(behind):
             return Spelled(Decimal(value), end)
         return Spelled(Decimal(value + more), behind)
+
+    def _says_none(self, at: int) -> bool:
+        """ "one oh five": no tens between the hundreds and the ones."""
+        return at < len(self.tokens) and is_cued(self.tokens[at].text, NO_TENS)
 
     def _short_hundreds(self, value: int, end: int) -> Spelled:
         """ "one forty for three", "two twenty five x 3"; "two and forty" is nothing."""

@@ -45,8 +45,15 @@ class LoadedBehind(Adding):
         return alike and far and ahead[0].factors[0][0].role is Role.METRES
 
     def _times_a_way(self) -> bool:
-        """ "40m in 24s", "32s 40m 14s", and "45s" where no distance is told; "40m 24s" tells a pair of implements."""
-        return self.in_passing or self.last_load is not None or not self._distance_told()
+        """ "40m in 24s", "32s 40m 14s", and "45s" where no distance is told; "40m 24s" tells a pair of implements, as
+        "24s 40 secs" does.
+        """
+        return self.in_passing or self.last_load is not None or not (self._distance_told() or self._heads_a_time())
+
+    def _heads_a_time(self) -> bool:
+        """ "24s 40 secs": the time of the set is told in words, right behind."""
+        heads = [chunk.factors[-1][-1].role for chunk in self.chunks.found[:2] if chunk.factors and chunk.factors[-1]]
+        return heads == [Role.PLURAL, Role.SECONDS] and self.chunks.found[1].before is None
 
     def _distance_told(self) -> bool:
         return any(n.role is Role.METRES for c in self.chunks.found for factor in c.factors for n in factor)

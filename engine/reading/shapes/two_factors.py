@@ -264,7 +264,8 @@ class TwoFactors(OneFactor):
             return
         if sets.role is Role.PLURAL or sets.role is Role.LOAD:
             raise DoesNotFit("a load where sets were counted")
-        self._repeat(self._as_reps(reps), int(sets.value))
+        held = self.traits.timed and reps.role is Role.BARE  # "plank 3 sets of 45", "3 times 45"
+        self._repeat(reps if held else self._as_reps(reps), int(sets.value))
 
     def _is_pair_of_implements(self, second: Piece) -> bool:
         """ "2x24k" with reps told elsewhere: two implements."""
