@@ -13,6 +13,8 @@ DAY = situation(
     plan=[("barbell back squat", 3, 5, "100"), ("barbell bench press", 3, 8, "60"), ("leg press", 3, 10, "120")],
 )
 REQUESTS = """
+volume: sätze diese woche | series esta semana | séries cette semaine | séries esta semana | serie questa settimana
+volume: подходы за неделю | sets deze week | set denna vecka | serie w tym tygodniu
 today: was steht heute an | was ist heute dran | heute | qué toca hoy | hoy | que hago hoy | aujourd'hui
 today: c'est quoi aujourd'hui | séance du jour | oggi | cosa faccio oggi | cosa c'è oggi | vandaag
 today: wat moet ik vandaag | wat staat er vandaag | dzisiaj | co dziś | co dzisiaj robię | hoje
