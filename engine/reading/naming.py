@@ -45,6 +45,7 @@ from engine.reading.words.phrasebook import phrasebook, spoken
 from engine.reading.words.pieces import Piece, kinds_in_order, kinds_of, places_of
 from engine.reading.words.spelt_freely import SPELT_FREELY, spelt_freely
 
+TELLING_MORE = frozenset((K.FILLER, K.PLAIN))
 PLAINLY_SETS = frozenset((K.NAME, K.NUMBER, K.TIMES, K.COMMA, K.AT))
 """Kinds of which nothing is gathered, as long as each number is a plain one."""
 
@@ -172,7 +173,7 @@ def _without_other_names(pieces: list[Piece], names: list[str], kinds: set[K]) -
     if names[0] == LOG:
         pieces = without_verb(pieces)
     pieces = without_furniture(pieces) if FURNITURE in names[1:] else pieces
-    return without_lifts_taken(pieces) if K.NUMBER in kinds and K.FILLER in kinds else pieces
+    return without_lifts_taken(pieces) if K.NUMBER in kinds and not kinds.isdisjoint(TELLING_MORE) else pieces
 
 
 def _says_planned(piece: Piece) -> bool:

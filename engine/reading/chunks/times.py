@@ -23,6 +23,7 @@ COUNTING_ON = frozenset((K.OF, K.NUMBER, K.TIMES, K.AT, K.WITH, K.COLON, K.FOR, 
 """Behind a count of sets these tell sets of its own."""
 PAIR = 2
 SAID_OF_THEM = frozenset((K.NOTE, K.PLAIN, K.FILLER, K.SAME))
+REMARKING = frozenset((K.PLAIN, K.NOTE, K.PARTIAL))
 ENDS_OF_IT = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 
@@ -121,6 +122,9 @@ class TimesChunks(PassedWords):
             return True
         amount = bool(last.factors) and bool(last.factors[-1]) and last.factors[-1][-1].role in TIMED_OR_HEAVY
         if behind or (piece.role is Role.TIMES and (last.tells_reps or amount or self._tells_reps(last))):
+            # "80 8 8 7, cheated 2 times": what was done so often may be something else
+            said = self._kind() is K.PLAIN or self.pieces[self.at - 1].kind in REMARKING
+            self.out.dangling = self.out.dangling or (said and piece.role is Role.TIMES)
             last.times = int(piece.value)
             self.at += 2 if behind else 1
             return True

@@ -3,6 +3,7 @@
 taken = EQUIPMENT word* TAKEN       in one clause without a number; "taken", "broken", "busy"
 Right behind the numbers of a set it is asked what was meant; "4 of 6 machines are broken" counts them.
       | LIFT ( "was" | "is" ) TAKEN     ahead of another lift: "bench was busy so i did 3x10 dips"
+      | LIFT number [ "was" ] TAKEN     beside another lift: "bench 3 was taken"
 """
 
 from __future__ import annotations
@@ -11,7 +12,7 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, places_of, texts_in_order
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_of, texts_in_order
 
 SPOKEN_OF = frozenset((K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHINE, K.KETTLEBELL, K.VARIANT))
 ENDS = frozenset((K.COMMA, K.STOP, K.LINE, K.OPEN, K.CLOSE, K.COLON, K.DASH, K.THEN, K.NUMBER, K.NAME))
@@ -61,11 +62,24 @@ def without_lifts_taken(pieces: list[Piece]) -> list[Piece]:
         return pieces
     names = places_of(K.NAME, kinds_in_order(pieces))
     out = list(pieces)
-    for at in names[:-1]:
-        taken = _place_of_taken(pieces, at)
+    for at in names:
+        taken = _numbered_one_taken(pieces, at) or (_place_of_taken(pieces, at) if at != names[-1] else 0)
         if taken:
             out[at : taken + 1] = [piece._replace(kind=K.NOTE, names=()) for piece in pieces[at : taken + 1]]
     return out
+
+
+def _numbered_one_taken(pieces: list[Piece], at: int) -> int:
+    """Where the word stands that says that "bench 3" was not to be had; 0 where no such is told of."""
+    number = pieces[at + 1] if at + 2 < len(pieces) else None
+    if number is None or number.kind is not K.NUMBER or number.role is not Role.BARE or number.value > MOST_NUMBERED:
+        return 0
+    taken = at + 2 + is_cued(pieces[at + 2].text, WAS)
+    return taken if taken < len(pieces) and is_cued(pieces[taken].text, TAKEN) else 0
+
+
+MOST_NUMBERED = 30
+"""Benches and racks of a gym are numbered so far. Common practice, no source."""
 
 
 def _place_of_taken(pieces: list[Piece], at: int) -> int:
