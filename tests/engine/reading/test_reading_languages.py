@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 
 from engine.reading.values import Context
-from tests.engine.reading.saying import said, situation
+from tests.engine.reading.saying import NOW, said, situation
 
 
 @pytest.mark.parametrize(
@@ -305,3 +307,38 @@ def test_languages(text: str, context: Context, meant: str) -> None:
 )
 def test_slips(text: str, context: Context, meant: str) -> None:
     assert said(text, context) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("жим лежа сотка на 5", "barbell bench press 5 at 100 kg"),
+        ("присед сотку 3х5", "barbell back squat 3×5 at 100 kg"),
+        ("жим лежа полтинник 3х10", "barbell bench press 3×10 at 50 kg"),
+        ("ławka stówa na 5", "barbell bench press 5 at 100 kg"),
+        ("ławka setka 3x5", "barbell bench press 3×5 at 100 kg"),
+        ("zrobiłem 3x8 wyciskania na 80", "barbell bench press 3×8 at 80 kg"),
+        ("podciągnięcia 10 8 7", "pull-up 10, 8, 7"),
+        ("подтянулся 10 8 7", "pull-up 10, 8, 7"),
+        ("отжался 20 раз", "push-up 20"),
+        ("bankdrücken 80x8 2 wdh im tank", "barbell bench press 8 at 80 kg 2 in reserve"),
+        ("panca 3x8 80, all'ultima solo 6", "barbell bench press 2×8 at 80 kg, 6 at 80 kg"),
+    ],
+)
+def test_words_of_the_gym_are_loads_lifts_and_efforts(text: str, meant: str) -> None:
+    """From memory."""
+    assert said(text) == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "days"),
+    [
+        ("antes de ayer sentadilla 3x5 100", 2),
+        ("antes de ontem agachamento 3x5 100", 2),
+        ("ieri l'altro squat 3x5 100", 2),
+        ("3 dias atrás agachamento 3x5 100", 3),
+        ("agachamento 3x5 100 3 dias atrás", 3),
+    ],
+)
+def test_the_day_before_yesterday_is_no_yesterday(text: str, days: int) -> None:
+    assert said(text) == f"barbell back squat 3×5 at 100 kg on {NOW.date() - timedelta(days=days)}"
