@@ -112,12 +112,12 @@ PART_OF_THE_DAY = frozenset(("partofday",))
 
 
 def _is_begun_at(pieces: list[Piece], at: int) -> bool:
-    """ "om half 7 begonnen", "um 7 angefangen": an hour or a load, with the word for beginning behind it."""
+    """ "om half 7 begonnen", "war um 7 da": an hour or a load, with the word for beginning behind it."""
     if not any_cued([pieces[at + 1].text], BEGUN) or kind_at(pieces, at + 2) not in PARTING:
         return False
     words = _words_before(pieces, at)
     words = words[:-1] if words and words[-1].kind is K.HALF else words
-    return len(words) == 1 and is_cued(words[0].text, ATHOUR) and pieces[at].value <= LAST_HOUR
+    return bool(words) and is_cued(words[-1].text, ATHOUR) and pieces[at].value <= LAST_HOUR
 
 
 def _words_before(pieces: list[Piece], at: int) -> list[Piece]:
