@@ -16,7 +16,7 @@ from engine.reading.corrections.parts import Part, part_told
 from engine.reading.values import Correction
 from engine.reading.words.cues import any_cued, is_cued
 from engine.reading.words.kinds import PLACING, K
-from engine.reading.words.pieces import Piece, Role
+from engine.reading.words.pieces import Piece, Role, texts_in_order
 
 FEWER = frozenset(("fewer", "minus"))
 ADDING = frozenset(("add", "plus", "extra"))
@@ -63,8 +63,8 @@ def _is_short(piece: Piece) -> bool:
 
 
 REP = frozenset(("repword",))
-HEAVIER = frozenset(("heavier", "up"))
-LIGHTER = frozenset(("lighter", "off", "down"))
+HEAVIER = frozenset(("heavier", "up", "heavyword"))
+LIGHTER = frozenset(("lighter", "off", "down", "lightword"))
 ADDED = frozenset(("add", "plus"))
 POINTING = frozenset(("those", "that", "all"))
 POINTING_KINDS = frozenset((K.BOTH, K.LAST))
@@ -116,13 +116,15 @@ def _step(told: Told) -> tuple[Part, Decimal] | None:
 
 def _directions(told: Told, number: Piece) -> tuple[bool, bool]:
     """Whether the words or the sign say that it was more, and less."""
-    words, first = set(told.words), told.words[0]
+    words, first = {*told.words, *texts_in_order(told.pieces)}, told.words[0]
     if number.role is Role.CHANGE or told.pieces[0].kind is K.PLUS:
         return number.value > 0, number.value < 0
     be = any_cued(words, BE) or told.pieces[0].kind in PLACING  # "last one 10kg lighter"
     whole = is_cued(first, ALL) or told.pieces[0].kind is K.BOTH  # "all 2.5kg heavier"
-    up = is_cued(first, ADDED) or ((be or whole) and any_cued(words, HEAVIER | ADDED)) or K.MORE in told.kinds()
+    up = is_cued(first, ADDED) or ((be or whole) and any_cued(words, HEAVIER | ADDED))
     down = is_cued(first, TAKING) or ((be or whole) and any_cued(words, LIGHTER | FEWER))
+    light = any_cued(words, LIGHTER)  # "todas 2,5 más ligeras"
+    up = (up or K.MORE in told.kinds()) and not light
     return up, down
 
 

@@ -24,7 +24,7 @@ STEP = Decimal("1.25")
 SMALL_PLATES = frozenset((("1", "25"), ("2", "5")))
 """What is put on a bar and is told with a comma; nobody does "noch 2,5" as sets of two and five."""
 MORE_OF_IT = frozenset((K.ANOTHER, K.AND, K.PLUS, K.EXTRA, K.MORE))
-HEAVIER = frozenset(("heavier", "lighter"))
+HEAVIER = frozenset(("heavier", "lighter", "heavyword", "lightword"))
 GOES_ON = frozenset((",", "/", "x", "-", "+"))
 """Signs behind a number that make it one of a list, or of a set."""
 PARTING = frozenset((K.COMMA, K.STOP, K.OPEN, K.DASH, K.LINE))
@@ -159,7 +159,7 @@ class DecimalCommas(SpelledTimes):
             return False
         if before is not None and before.kind in (K.AT, K.WITH, K.RPE, K.RIR):
             return True
-        if after is not None and (self._is_compared(at + 3) or self._tells_a_step(after, whole)):
+        if after is not None and (self._is_compared(at + 3) or self._tells_a_step(at, after, whole)):
             return True
         if self._is_added(at, before) and whole % STEP == 0:
             return True
@@ -180,9 +180,11 @@ class DecimalCommas(SpelledTimes):
         behind = self._token(found[1])
         return behind is None or self._unit_of(behind) not in (K.REPS, K.SETS)
 
-    def _tells_a_step(self, after: Token, whole: Decimal) -> bool:
-        """ "2,5 schwerer", "2,5 lighter"."""
-        return whole % STEP == 0 and not CUES_OF[after.text].isdisjoint(HEAVIER)
+    def _tells_a_step(self, at: int, after: Token, whole: Decimal) -> bool:
+        """ "2,5 schwerer", "2,5 lighter", "2,5 plus lourdes"."""
+        behind = self._token(at + 4)
+        words = (after.text, behind.text if behind is not None else "")
+        return whole % STEP == 0 and any(not CUES_OF[word].isdisjoint(HEAVIER) for word in words)
 
     def _weighs(self, after: Token, before: Piece | None, whole: Decimal) -> bool:
         """ "2,5 kg"; "2,5 more than last time" at the head or behind the name."""

@@ -76,7 +76,7 @@ def without_talk(pieces: list[Piece]) -> tuple[list[Piece], bool]:
             kept = _in_doubt([wished._replace(start=kept[0].start, end=kept[0].start), *kept])
         wished = _lift_told_of(sentence, kept)
         if not kept and sentence and all(piece.kind in (K.NUMBER, K.TIMES) for piece in sentence):
-            kept = [piece._replace(role=Role.UNREADABLE) for piece in sentence]  # "12?"
+            kept = _in_doubt(sentence)  # "12?"
         dropped = dropped or (kept is not sentence and counted(sentence) > counted(kept))
         if _announces_plans(sentence, end):
             whole_message = True

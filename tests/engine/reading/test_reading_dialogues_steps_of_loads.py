@@ -11,7 +11,8 @@ BENCH = "barbell bench press"
 HEAVIER = [
     "add 2.5 to all", "all +2.5", "all +2.5kg", "+2.5 on all", "2.5 more on all", "all 2.5 heavier", "alle +2,5",
     "alle 2,5 schwerer", "todas +2,5", "toutes +2,5", "tutte +2,5", "todas mais 2,5", "alle +2,5 kg", "alla +2,5",
-    "wszystkie +2,5", "все +2,5", "все на 2,5 тяжелее",
+    "wszystkie +2,5", "все +2,5", "все на 2,5 тяжелее", "toutes 2,5 plus lourdes", "tutte 2,5 più pesanti",
+    "todas 2,5 más pesadas", "todas 2,5 mais pesadas",
 ]  # fmt: skip
 
 OPEN = ["add 1 to all", "+1 on all", "all +5", "add 5 to all", "5 more on all", "alle 5 schwerer"]
@@ -50,3 +51,14 @@ def test_an_old_number_and_another_one_are_put_right_together(told):
 @pytest.mark.parametrize("told", ["85 not 80, 7", "7 not 8 and 6"])
 def test_a_number_that_may_be_of_more_sets_changes_nothing(told):
     assert standing_after(f"bench 80x8 | {told}") == f"{BENCH} 8 at 80 kg"
+
+
+LIGHTER = [
+    "all -2.5", "all 2.5kg lighter", "todas 2,5 más ligeras", "todas 2,5 mais leves", "toutes 2,5 plus légères",
+    "tutte 2,5 più leggere",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("told", LIGHTER)
+def test_a_step_down_told_of_all_sets_is_off_each_load(told):
+    assert standing_after(f"bench 3x8 80 | {told}") == f"{BENCH} 3×8 at 77.5 kg"
