@@ -34,6 +34,7 @@ from engine.reading.corrections.said_to_be import in_full, is_be
 from engine.reading.corrections.told_instead import slips_ahead, taken_back
 from engine.reading.corrections.values_tied import (
     RATED,
+    are_day_and_mark,
     is_a_place_with_its_number,
     is_an_effort,
     places_of_two_lifts,
@@ -308,6 +309,7 @@ def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator
     """The clauses of the message by each way to cut it: at its signs, and at one "and" or all of them."""
     signs = clauses_of(prepared.cleaned, spoken_words(prepared.tokens), phrasebook())
     joints = [(piece.start, piece.end) for piece in prepared.spoken if _joins(piece)]
+    joints += [(b.start, b.start) for a, b in pairwise(prepared.spoken) if are_day_and_mark(a, b)]
     ways: list[Sequence[Span]] = [(), *([joint] for joint in joints[: MOST - 1]), joints if len(joints) > 1 else ()]
     for way in ways:
         told = _clauses(prepared, [span for one in signs for span in _parted(one, way)], context, catalogue)

@@ -10,12 +10,14 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.clauses import PLACES
 from engine.reading.corrections.said_to_be import in_full, is_be
+from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Role, kinds_in_order
+from engine.reading.words.pieces import Piece, Role, kinds_in_order
 
 RATED = frozenset((K.RPE, K.RIR, K.EFFORT))
+MARKED = RATED | {K.FAILURE}
 TIES = frozenset((K.AT, K.WITH))
 OF_A_VALUE = RATED | TIES | {K.NUMBER, K.KG, K.LB, K.REPS, K.FILLER, K.STOP}
 COUNTED = frozenset((Role.LOAD, Role.REPS))
@@ -61,3 +63,8 @@ def places_of_two_lifts(told: Prepared) -> bool:
     kinds = kinds_in_order(told.spoken)
     named = kinds.count(K.NAME) == TWO and K.TIMES not in kinds
     return named and sum(kind in PLACES for kind in kinds) == TWO
+
+
+def are_day_and_mark(first: Piece, then: Piece) -> bool:
+    """ "that was yesterday to failure", "it was rpe 9 monday": two things, with nothing between them."""
+    return (first.kind in DATE_KINDS and then.kind in MARKED) or (first.kind in MARKED and then.kind in DATE_KINDS)

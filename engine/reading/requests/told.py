@@ -247,13 +247,16 @@ def _forget(said: Said) -> Act | None:
 
 
 def _dated_text(said: Said) -> Act | None:
-    """Today, week: only a day, a number of weeks, or "all of it" may stand behind them."""
+    """Today, week: only a day, a number of weeks, or "all of it" may stand behind them; "last week 9" tells of reps."""
     kinds = [piece.kind for piece in said.pieces]
+    if K.NUMBER in kinds and set(kinds) <= COUNTED_ALONE and said.name == "week":
+        return None
     told = any(kind is not K.FILLER for kind in kinds) or not WHOLE.isdisjoint(said.rest_words)
     known = told and all(kind in DAY_WORDS for kind in kinds)
     return Act(said.name, text=said.rest) if said.rest_words and known else None
 
 
+COUNTED_ALONE = frozenset((K.NUMBER, K.FILLER, K.REPS, K.SETS))
 DAY_WORDS = frozenset(
     (
         K.WEEKDAY,

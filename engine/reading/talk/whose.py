@@ -181,7 +181,7 @@ def _named(prepared: Prepared, context: Context) -> str:
     kinds = [piece.kind for piece in prepared.spoken[:3]]
     labelled = kinds == [K.PLAIN, K.COLON, K.NAME] or _heads_all(prepared)
     first = prepared.spoken[0] if labelled else may_be_somebody(prepared.spoken)
-    if first is None:
-        return ""
+    if first is None or "leftbehind" in CUES_OF[first.text]:
+        return ""  # "missing: bench 3x8 80"
     typed = prepared.cleaned[first.start : first.end]
     return typed if _is_another(typed, context) else ""

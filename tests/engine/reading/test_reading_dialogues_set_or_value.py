@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.engine.reading.saying import dialogues, readings, said, standing_after
+from tests.engine.reading.saying import dialogues, readings, said, situation, standing_after
 
 BENCH, ROW = "barbell bench press", "barbell row"
 
@@ -129,3 +129,39 @@ def test_of_two_lifts_named_anew_none_is_named_by_half(told):
     standing = f"barbell back squat 3×5 at 100 kg; {BENCH} 3×8 at 80 kg"
 
     assert standing_after(f"squat 3x5 100 // bench 3x8 80 | {told}") == standing
+
+
+NO_REQUESTS = f"""
+bench 80x8 | that was yesterday to failure => {BENCH} 8 at 80 kg to failure on 2025-03-13
+bench 80x8 | that was to failure yesterday => {BENCH} 8 at 80 kg to failure on 2025-03-13
+bench 80x8 | das war gestern bis zum versagen => {BENCH} 8 at 80 kg to failure on 2025-03-13
+bench 80x8 | it was monday rpe 9 => {BENCH} 8 at 80 kg RPE 9 on 2025-03-10
+"""
+
+LEFT_BEHIND = [
+    "missing: bench 3x8 80", "fehlt: bench 3x8 80", "faltó: bench 3x8 80", "manquait: bench 3x8 80",
+    "mancava: bench 3x8 80", "ontbreekt: bench 3x8 80", "brakuje: bench 3x8 80", "faltou: bench 3x8 80",
+    "пропущено: bench 3x8 80", "saknas: bench 3x8 80",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("told", "standing"), dialogues(NO_REQUESTS))
+def test_a_day_and_a_mark_with_nothing_between_are_both_put_right(told, standing):
+    assert standing_after(told) == standing
+
+
+@pytest.mark.parametrize("text", ["last week 9", "last week 9 reps", "last week was 9", "last week 5 sets"])
+def test_numbers_behind_last_week_ask_for_no_summary(text):
+    context = situation("barbell bench press")
+
+    assert said(text, context) == "no sets"
+
+
+@pytest.mark.parametrize("told", LEFT_BEHIND)
+def test_a_word_for_what_was_left_out_is_nobodys_name(told):
+    assert standing_after(f"squat 3x5 100 | {told}") == f"barbell back squat 3×5 at 100 kg; {BENCH} 3×8 at 80 kg"
+
+
+@pytest.mark.parametrize("text", ["85x6?", "3x8?", "6?"])
+def test_bare_numbers_with_a_question_mark_are_asked_about(text):
+    assert said(text, situation("barbell bench press", last={"barbell bench press": "80"})).startswith("ask: ")
