@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from engine.reading.values import Context
+from engine.reading.words.kinds import K
 from engine.reading.words.pieces import Piece
 from engine.values.ids import ExerciseName
 from engine.values.sets import SetRecord
@@ -53,3 +56,9 @@ PAIR = 2
 def standing(named: Piece, context: Context) -> ExerciseName | None:
     """The lift named, as its latest sets hold it; None for one that does not stand."""
     return next((one.done.exercise for one in reversed(context.recent) if one.done.exercise in named.names), None)
+
+
+def names_several(pieces: Sequence[Piece], context: Context) -> bool:
+    """Whether more than one lift that stands is named: "squat felt heavy, bench was 82.5"."""
+    named = [piece for piece in pieces if piece.kind is K.NAME]
+    return len(named) > 1 and len({standing(piece, context) for piece in named} - {None}) > 1

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.latest_sets import names_several
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context
 from engine.reading.words.cues import is_cued
@@ -33,6 +34,7 @@ RENAMING = frozenset((K.NAME, K.VARIANT, K.DUMBBELL, K.BARBELL, K.CABLE, K.MACHI
 NAMED_ALONE = frozenset((K.NAME, K.FILLER, K.AND, K.COMMA, K.STOP))
 TAKEN = frozenset(("taken",))
 SAID = frozenset((K.PLAIN, K.JOINT, K.MUSCLE, K.UNRELATED, K.NOTE))
+REMARK = frozenset((K.NAME, K.NOTE, K.FILLER, K.PLAIN, K.STOP, K.COMMA, K.AND))
 MOST_CLAUSES = 6
 POINTED_AND_WAS = 2
 
@@ -68,11 +70,17 @@ def _tells(prepared: Prepared, start: int, end: int, context: Context) -> bool:
         return False  # "can't count today"
     if renames(inside) or K.NAME in kinds <= NAMED_ALONE:  # "front squat, and bench was incline"
         return True
-    if kinds & TOLD == {K.NOT} and not kinds.isdisjoint(SAID):
-        return False  # "knees weren't having it"
-    if kinds & TOLD == {K.RESERVE_LEFT}:
-        return False  # "had smaller plates on"
+    if _remarks(kinds, prepared, context):
+        return False
     return any(piece.kind in TOLD or (piece.kind is K.NAME and not done.isdisjoint(piece.names)) for piece in inside)
+
+
+def _remarks(kinds: set[K], prepared: Prepared, context: Context) -> bool:
+    """ "knees weren't having it", "had smaller plates on", and "squat felt heavy" beside another lift."""
+    if kinds & TOLD == {K.NOT}:
+        return not kinds.isdisjoint(SAID)
+    felt = K.NOTE in kinds and kinds <= REMARK and names_several(prepared.spoken, context)
+    return felt or kinds & TOLD == {K.RESERVE_LEFT}
 
 
 def _is_since(piece: Piece | None) -> bool:

@@ -45,6 +45,7 @@ def deleted(told: Told) -> Correction | None:
     if len(named) > 1 and {piece.kind for piece in told.pieces if not is_cue(piece, told)} <= SEVERAL_LIFTS:
         return _of_several(named, told)
     counts, pieces = _counts(_with_places_listed(told.pieces))
+    counts = counts or int(_says_one(told))
     part = part_told(pieces, told.context, by_value=True)
     _named_by_the_end(part, pieces, told)
     _of_a_mark(part, pieces, told)
@@ -55,6 +56,14 @@ def deleted(told: Told) -> Correction | None:
     if counts and not part.places:
         reached = (sets_of(part, told.context) if part.named else run_of_it(told.context))[-counts:]
     return Correction(removed=tuple(dict.fromkeys(reached))) if reached else None
+
+
+def _says_one(told: Told) -> bool:
+    """ "remove one": one set, as "remove one set" says it, and not all of the latest message."""
+    return deletes(told) and len(told.pieces) == VERB_AND_ONE and is_cued(told.pieces[-1].text, AN)
+
+
+VERB_AND_ONE, AN = 2, frozenset(("an",))
 
 
 def _named_by_the_end(part: Part, pieces: Sequence[Piece], told: Told) -> None:

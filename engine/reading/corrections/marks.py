@@ -12,7 +12,7 @@ from engine.reading.corrections.parts import Part, part_told, sets_of
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.sets_having import having
 from engine.reading.corrections.what_remains import part_of
-from engine.reading.latest_sets import run_of_it
+from engine.reading.latest_sets import names_several, run_of_it
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import DENYING, K
@@ -40,7 +40,9 @@ def marked_later(told: Told) -> Correction | None:
         ):
             return None
         part = part_of(clause, told.context, told.pointed, by_value=_may_point(clause))
-        if part.missing or part.named_unknown or any(p.kind is K.NUMBER and p not in part.used for p in clause):
+        if part.missing or part.named_unknown or names_several(clause, told.context):
+            return None
+        if any(p.kind is K.NUMBER and p not in part.used for p in clause):
             return None
         if (
             _asks_for_a_ramp(told, clause, part)

@@ -21,7 +21,7 @@ from engine.reading.corrections.restated import restated, tells_the_whole
 from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.what_remains import part_of
-from engine.reading.latest_sets import are_two, last_message, run_of_it
+from engine.reading.latest_sets import are_two, last_message, names_several, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
@@ -204,6 +204,9 @@ def _is_before_a_place(pieces: Sequence[Piece], at: int) -> bool:
     kinds = [piece.kind for piece in pieces[at + 1 : at + 3] if piece.kind is not K.FILLER]
     points = bool(kinds) and kinds[0] in PLACED | {K.LAST, K.SETS}
     headed = pieces[at].kind is K.COLON and at > 0 and pieces[at - 1].kind in PLACED | {K.LAST} - {K.SETS}
+    headed = headed or (
+        pieces[at].kind is K.COLON and points and at == 1 and pieces[0].kind is K.NAME
+    )  # "bench: last 7"
     numbered = headed or (pieces[at].kind is K.COLON and at > 1 and pieces[at - 2].kind is K.SETS)
     return numbered or (pieces[at].kind is K.FOR and points)
 
@@ -225,7 +228,7 @@ def _apply(told: Told, clause: list[Piece]) -> bool:
     """Whether the clause's values were put where it says."""
     part = part_of(clause, told.context, told.pointed)
     with_sets_of_its_kind(part, clause, told.context)
-    if part.missing:
+    if part.missing or names_several(clause, told.context):
         return False
     reached = part.reached(told.context, told.plural)
     clause = rated(clause, reached[-1].done) if reached else clause
