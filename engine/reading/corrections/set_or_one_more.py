@@ -18,7 +18,7 @@ from dataclasses import replace
 
 from engine.reading.corrections.nothing_changed import CONFIRMED, OF_ONE_MORE, REPS_APART, WHICH_SET, nothing_changed
 from engine.reading.corrections.parts import Part, says_all, sets_of
-from engine.reading.corrections.said_to_be import is_be
+from engine.reading.corrections.said_to_be import in_full, is_be
 from engine.reading.latest_sets import last_message, latest_of_it, run_of_it
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets
@@ -26,6 +26,7 @@ from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
+from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
 LONGEST = 14
@@ -45,7 +46,7 @@ ENDING_IT = frozenset((K.COMMA, K.STOP, K.DASH, K.AND))
 BESIDE_A_PLACE = frozenset((K.FILLER, K.SETS, K.ONLY, K.GOT, K.REPS, K.STOP))
 CROSSED, CROSSED_AT_A_LOAD = frozenset((K.NUMBER, K.TIMES, K.AT, K.WITH, K.FILLER, K.KG, K.LB)), 3
 REMAINING, PREVIOUS, TOP_SET = (frozenset((cue,)) for cue in ("remaining", "previousone", "topset"))
-MOST_FIRST = 12
+MOST_FIRST, NEAR = 12, 3
 
 
 def set_or_one_more(prepared: Prepared, context: Context) -> Correction | NoSets | None:
@@ -55,7 +56,7 @@ def set_or_one_more(prepared: Prepared, context: Context) -> Correction | NoSets
         return None
     if K.FIRST in kinds and (found := _behind_the_first(prepared, context)) is not None:
         return found
-    if (K.PLUS in kinds and _adds_to_the_last(pieces, context)) or _tells_one_and_the_last(prepared, context):
+    if _leaves_apart(prepared, context):
         return nothing_changed(prepared, REPS_APART)
     if K.TIMES not in kinds and pieces[0].kind is K.FILLER and says_all(pieces[0]):
         return _of_all_reps(prepared, context)
@@ -69,13 +70,20 @@ def set_or_one_more(prepared: Prepared, context: Context) -> Correction | NoSets
     return None
 
 
+def _leaves_apart(prepared: Prepared, context: Context) -> bool:
+    kinds, pieces = prepared.told, prepared.spoken
+    if K.EACH in kinds and _tells_of_each(pieces, context):
+        return True
+    return (K.PLUS in kinds and _adds_to_the_last(pieces, context)) or _tells_one_and_the_last(prepared, context)
+
+
 def _tells_one_and_the_last(prepared: Prepared, context: Context) -> bool:
     """ "only 7, last one 6" behind 3x8: what those came to, or two sets more; and "2x12 at 55, last one 6" behind 2x12
     at 55.
     """
     if PLACING.isdisjoint(prepared.told):
         return False
-    pieces = prepared.spoken
+    pieces = in_full(prepared)  # "det var" is one piece
     place = next((at for at, piece in enumerate(pieces) if piece.kind in PLACING), 0)
     cut = next((at for at in reversed(range(place)) if pieces[at].kind in ENDING_IT), 0)
     head, tail = pieces[:cut], pieces[cut + 1 :]
@@ -85,7 +93,26 @@ def _tells_one_and_the_last(prepared: Prepared, context: Context) -> bool:
         return False
     if placed[1].kind is not K.NUMBER or not _may_be_reps(placed[1]) or any(map(is_be, head)):
         return False
-    return _lists_reps(head) or _tells_again(head, latest)
+    return _lists_reps(head) or _tells_again(head, latest) or _tells_a_load(head)
+
+
+def _tells_of_each(pieces: Sequence[Piece], context: Context) -> bool:
+    """ "7 reps each" behind 3x8: each of them, or one set more."""
+    told = [piece for piece in pieces if piece.kind not in (K.REPS, K.STOP)]
+    plain = [piece.kind for piece in told] == [K.NUMBER, K.EACH] and " " not in told[1].text
+    latest = latest_of_it(context)
+    near = plain and abs(told[0].value - latest[-1].done.reps) <= NEAR  # "30 each" may be what each hand held
+    load = latest[-1].done.load
+    held = load is not None and load.basis is Basis.PER_HAND
+    return near and not held and _may_be_reps(told[0]) and len(latest) > 1
+
+
+def _tells_a_load(head: Sequence[Piece]) -> bool:
+    """ "82.5, last one 7"."""
+    numbers = [piece for piece in head if piece.kind is K.NUMBER]
+    loaded = len(numbers) == 1 and (numbers[0].role is Role.LOAD or numbers[0].value > MOST_LOADED_REPS)
+    plain = kinds_of(head) <= CROSSED and not any(map(says_all, head))
+    return loaded and plain and numbers[0].role in (Role.LOAD, Role.BARE)
 
 
 def _lists_reps(head: Sequence[Piece]) -> bool:

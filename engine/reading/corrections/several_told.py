@@ -52,6 +52,7 @@ from engine.reading.words.spoken_clauses import clauses_of
 from engine.values.ids import SetId
 
 Span = tuple[int, int]
+NUMBER_WORDS = frozenset(("loadword", "repword"))
 ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
 SHARING = RENAMING | DATE_KINDS | {K.KG, K.LB, K.DATE}
 DENIED = frozenset((K.NUMBER, K.COUNT, K.NAME))
@@ -300,7 +301,9 @@ def _head(told: Prepared) -> tuple[str, bool]:
     was = next((at for at in reversed(range(len(pieces))) if is_be(pieces[at])), None)
     if was is not None:
         named = any(piece.kind is K.NAME for piece in told.spoken[:was])
-        return "" if named else told.cleaned[: told.spoken[was].end], False
+        of_a_number = any(is_cued(piece.text, NUMBER_WORDS) for piece in told.spoken[:was])  # "weight was 82.5, last 7"
+        start = told.spoken[was].start if of_a_number else 0
+        return "" if named else told.cleaned[start : told.spoken[was].end], False
     first = told.spoken[0]
     return (told.cleaned[: first.end] if is_cued(first.text, MOVES) else ""), True
 

@@ -26,7 +26,7 @@ from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.values import Correction
 from engine.reading.words.cues import CUES_OF, any_cued, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, first_word
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, first_word, texts_in_order
 from engine.reading.words.token_walk import KNOWN
 from engine.reading.words.tokens import HALF
 from engine.values.load import Basis
@@ -370,15 +370,16 @@ def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
 def _weighs(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -> bool:
     return (
         _is_load(number, clause, done)
-        or _is_of_a_stack(told, number, done)
+        or _is_of_a_stack(told, clause, number, done)
         or (K.REPS not in told.kinds() and is_load_retyped(number, done))
         or is_rather_the_load(told, number, done)
     )
 
 
-def _is_of_a_stack(told: Told, number: Piece, done: SetDone) -> bool:
+def _is_of_a_stack(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -> bool:
     """ "misread the stack, 25": where the words are of what is lifted, so is the number."""
-    words = [*told.words, *(word.rstrip("s") for word in told.words)]
+    said = texts_in_order(clause) if len(told.numbers()) > 1 else told.words  # "weight was 82.5, last set 7"
+    words = [*said, *(word.rstrip("s") for word in said)]
     bare = number.role is Role.BARE and K.REPS not in told.kinds() and done.load is not None
     return bare and done.seconds is None and done.metres is None and any_cued(words, STACKED)
 

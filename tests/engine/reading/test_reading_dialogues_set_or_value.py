@@ -12,6 +12,7 @@ OPEN_BEHIND_THREE = [
     "only 7, last one 6", "7, last one 6", "7 and last one 6", "only got 7, last one 6", "7, 6, last one 5",
     "7, third one 6", "nur 7, letzter 6", "solo 7, la última 6", "seulement 7, la dernière 6", "solo 7, l'ultima 6",
     "só 7, a última 6", "alleen 7, laatste 6", "tylko 7, ostatnia 6", "только 7, последний 6", "bara 7, sista 6",
+    "82.5, last one 7", "82.5kg, last 7", "7 each",
     "3x8, last one 6", "3x8 at 80, last one 6", "rep 8 failed", "rep 6 failed",
 ]  # fmt: skip
 
@@ -25,6 +26,9 @@ bench 2x8 80 | both at 85, last one 6 => {BENCH} 8 at 85 kg, 6 at 85 kg
 bench 3x8 80 | all at 85, last one 6 => {BENCH} 2×8 at 85 kg, 6 at 85 kg
 bench 3x8 80 | alle 85, letzter 6 => {BENCH} 2×8 at 85 kg, 6 at 85 kg
 bench 3x8 80 | all were 75, last was 80 => {BENCH} 2×8 at 75 kg, 8 at 80 kg
+bench 3x8 80 | weight was 82.5, last set 7 => {BENCH} 2×8 at 82.5 kg, 7 at 82.5 kg
+bench 3x8 80 | det var 82,5 och sista 7 => {BENCH} 2×8 at 82.5 kg, 7 at 82.5 kg
+bench 80x8 | 82.5, last one 7 => {BENCH} 8 at 80 kg, 7 at 82.5 kg
 barbell row 2x12 55 | 2 sets at 55, last one 6 => {ROW} 2×12 at 55 kg
 """
 
