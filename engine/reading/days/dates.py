@@ -219,7 +219,7 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether "mo" or "sat" is a day: a sign or the line's end stands behind it, or a date: "mo 10.3."."""
     behind = tuple([piece.kind for piece in pieces[at + 1 : at + 3]])
     dated = behind in DATES_BEHIND
-    heads = anchored or follows_an_opening(pieces, at)
+    heads = anchored or follows_an_opening(pieces, at) or opens_a_clause(pieces, at)
     if pieces[at].text in PLAINLY_DAYS:
         ahead = behind_session(pieces, past_who_did(pieces, at + 1))
         named = [piece.kind for piece in pieces[ahead : ahead + 1]] in BEHIND_A_SHORT_DAY

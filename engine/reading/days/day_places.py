@@ -23,6 +23,7 @@ COUNTED = frozenset((K.NUMBER, K.COUNT, K.BODY))
 BEHIND_AN_OPENING = frozenset((K.COLON, K.NAME, K.LINE, K.DASH, K.WITH, K.OPEN, K.BODY))
 CLOSING = frozenset((K.STOP, K.OPEN, K.CLOSE))
 RATING = frozenset((K.AT, K.RPE, K.RIR, K.FAILURE))
+FEELINGS = frozenset((K.NOTE, K.SORE, K.PAIN))
 REMARKS = frozenset((K.NOTE, K.PAIN, K.JOINT, K.SORE, K.DENIED, K.MUSCLE))
 TELLING_NO_SETS = frozenset((K.NOT_DATE, K.ASKS, K.OTHERS, K.FUTURE, K.TOMORROW, K.STORY, K.SAYING, K.NEVER, K.SAME,
                              K.LAST_TIME, K.EARLIER))  # fmt: skip
@@ -279,7 +280,7 @@ def is_from(pieces: list[Piece], at: int, link: int, anchored: bool) -> bool:
         return False
     before, after = kind_at(pieces, link - 1), kind_at(pieces, at + 1)
     if kind_at(pieces, at + 1) is K.COLON and follows_an_opening(pieces, at):
-        return True  # "catch up from friday: bench 3x8 60"
+        return before not in FEELINGS  # "catch up from friday: bench 3x8 60"; "tired from friday: bench 3x8 60"
     if anchored or (before is K.NAME and after is K.NUMBER) or (before in PARTING and after in (K.NAME, K.COLON)):
         return True
     ahead = link - 1 - (before in (K.COMMA, K.OPEN, K.DASH, K.STOP))

@@ -8,8 +8,9 @@ from __future__ import annotations
 from engine.reading.days.calendar_days import DAYS_OF_A_WEEK
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in
+from engine.reading.words.pieces import Piece, Role, is_one_word, kinds_in_order, places_in
 
+AHEAD_OF_NO_NUMBER = frozenset((K.LINE, K.FILLER, K.COMMA, K.STOP))
 BACK = {K.AGO: 1, K.WEEKS_AGO: DAYS_OF_A_WEEK}
 MOST_DAYS = 400
 """More are long past, whatever their number. Common practice, no source."""
@@ -27,4 +28,13 @@ def with_days_back(pieces: list[Piece]) -> list[Piece]:
                 kind=K.DAYS_AGO, start=pieces[start].start, end=pieces[at].end, glued=pieces[start].glued, told=days
             )
             out = [*out[:start], day, *out[at + 1 :]]
+        elif number is None or number.kind in AHEAD_OF_NO_NUMBER:
+            out = [*out[:at], _without_a_number(pieces[at]), *out[at + 1 :]]
     return out
+
+
+def _without_a_number(piece: Piece) -> Piece:
+    """ "week ago" is seven days; nobody can say when "weeks ago" was."""
+    if piece.kind is K.WEEKS_AGO and "aweek" in CUES_OF[piece.text]:
+        return piece._replace(kind=K.DAYS_AGO, told=DAYS_OF_A_WEEK)
+    return piece if is_one_word(piece) else piece._replace(kind=K.STORY)

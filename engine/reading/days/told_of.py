@@ -52,8 +52,10 @@ PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
 def is_of_something_else(pieces: list[Piece], at: int) -> bool:
     """ "slept badly yesterday, bench 3x8 60", "squat 3x5 100, my brother came by on monday"."""
     ahead, behind = _clause(pieces, at)
+    if _is_a_day_off(behind):
+        return True
     if kind_at(pieces, at + len(behind) + 1) is K.COLON:
-        return False
+        return not behind and (_is_likened(pieces, at) or _is_first_since(pieces, at))
     if not behind and (_is_compared(pieces, at) or _is_counted(ahead) or _is_how_a_body_is(pieces, at, ahead)):
         return True
     if opens_with_sleep(pieces, at):
@@ -67,6 +69,40 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
         compared = bool(ahead) and _is_compared(pieces, at)
         return compared or _is_of_rest(pieces, at, kinds) or (K.OTHERS in kinds and not _is_company(ahead))
     return False
+
+
+def _is_a_day_off(behind: list[Piece]) -> bool:
+    """ "took monday off, bench 3x8 80": the day on which nothing was done."""
+    free = next((place for place, piece in enumerate(behind[:NEAR]) if is_cued(piece.text, FREE)), NEAR)
+    return free < NEAR and SETS.isdisjoint([piece.kind for piece in behind]) and all(
+        [piece.kind is K.FILLER for piece in behind[:free]]
+    )
+
+
+FREE = frozenset(("dayoff",))
+NEAR = 3
+
+
+def _is_likened(pieces: list[Piece], at: int) -> bool:
+    """ "same as monday: bench 3x8 80"; and not "again monday: bench 3x8 80"."""
+    ahead = pieces[max(0, at - MOST_ARTICLES) : at]
+    return any(
+        [one.kind is K.SAME and is_cued(link.text, LIKENING) for one, link in zip(ahead, ahead[1:], strict=False)]
+    )
+
+
+LIKENING = frozenset(("likening",))
+
+
+def _is_first_since(pieces: list[Piece], at: int) -> bool:
+    """ "first session since tuesday: squat 3x5 90"."""
+    if not is_cued(pieces[at - 1].text, SINCE) and not is_cued(pieces[linked_at(pieces, at)].text, SINCE):
+        return False
+    return any_cued([piece.text for piece in pieces[max(0, at - MOST_WORDS_AHEAD) : at]], FIRST_OF_ALL)
+
+
+MOST_WORDS_AHEAD = 5
+FIRST_OF_ALL = frozenset(("firsttime",))
 
 
 def _is_counted(ahead: list[Piece]) -> bool:
@@ -245,9 +281,10 @@ def _is_an_article(piece: Piece) -> bool:
 
 
 def is_an_entry_from(pieces: list[Piece], at: int, link: int) -> bool:
-    """ "quick one from yesterday, squat 3x5 100": what is from that day are the sets."""
+    """ "quick one from yesterday, squat 3x5 100": what is from that day are the sets; "since" tells of none."""
     return (
         link > 0
+        and is_cued(pieces[link].text, FROM)
         and is_cued(pieces[link - 1].text, OF_AN_ENTRY)
         and (_heads(pieces, at) or follows_an_opening(pieces, at))
     )

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import date, datetime
+
 import pytest
 
 from engine.reading import read
-from engine.reading.values import Asked, Doubt
+from engine.reading.values import Asked, Doubt, Logged
 from tests.engine.reading.saying import KNOWN, said, situation
 
 SQUATS = "barbell back squat 3×5 at 100 kg"
@@ -109,3 +112,86 @@ def test_words_beside_a_day_leave_the_sets_what_they_are(text: str, meant: str) 
 )
 def test_a_day_that_is_today_is_not_asked_about(text: str) -> None:
     assert said(text) == SQUATS
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "took tuesday off, squat 3x5 100",
+        "wednesday was off, squat 3x5 100",
+        "mittwoch frei, kniebeuge 3x5 100",
+        "el lunes descansé, sentadilla 3x5 100",
+        "lundi off. squat 3x5 100",
+        "lunedì riposo, squat 3x5 100",
+        "maandag vrij, squat 3x5 100",
+        "poniedziałek wolny, przysiad 3x5 100",
+        "segunda folga, agachamento 3x5 100",
+        "понедельник выходной, присед 3x5 100",
+        "måndag ledigt, knäböj 3x5 100",
+        "first session since tuesday: squat 3x5 100",
+        "prima sessione da martedì: squat 3x5 100",
+        "первая тренировка со вторника: присед 3x5 100",
+        "första passet sedan tisdag: knäböj 3x5 100",
+        "same as monday: squat 3x5 100",
+        "gleich wie montag: kniebeuge 3x5 100",
+        "uguale a lunedì: squat 3x5 100",
+        "to samo co w poniedziałek: przysiad 3x5 100",
+        "то же что в понедельник: присед 3x5 100",
+        "still tired from monday: squat 3x5 100",
+    ],
+)
+def test_a_day_off_and_one_that_is_compared_with_head_no_sets(text: str) -> None:
+    assert said(text) == SQUATS
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "a week ago squat 3x5 100",
+        "week ago today squat 3x5 100",
+        "week ago: squat 3x5 100",
+        "1 week ago squat 3x5 100",
+        "vor einer woche kniebeuge 3x5 100",
+        "hace una semana sentadilla 3x5 100",
+        "il y a une semaine squat 3x5 100",
+        "una settimana fa squat 3x5 100",
+        "een week geleden squat 3x5 100",
+        "tydzień temu przysiad 3x5 100",
+        "há uma semana agachamento 3x5 100",
+        "неделю назад присед 3x5 100",
+        "för en vecka sedan knäböj 3x5 100",
+    ],
+)
+def test_a_week_ago_is_a_day(text: str) -> None:
+    assert said(text) == f"{SQUATS} on 2025-03-07"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "vor 2 wochen kniebeuge 3x5 100",
+        "hace dos semanas sentadilla 3x5 100",
+        "il y a 2 semaines squat 3x5 100",
+        "2 settimane fa squat 3x5 100",
+        "2 weken geleden squat 3x5 100",
+        "2 tygodnie temu przysiad 3x5 100",
+        "2 semanas atrás agachamento 3x5 100",
+        "2 недели назад присед 3x5 100",
+        "för två veckor sedan knäböj 3x5 100",
+    ],
+)
+def test_two_weeks_ago_is_a_day(text: str) -> None:
+    assert said(text) == f"{SQUATS} on 2025-02-28"
+
+
+@pytest.mark.parametrize("text", ["weeks ago squat 3x5 100", "some weeks ago i did squat 3x5 100"])
+def test_weeks_without_a_number_are_a_story(text: str) -> None:
+    assert said(text) == "no sets"
+
+
+@pytest.mark.parametrize("text", ["thurs: bench 1x8 80. sat: squat 1x5 100", "do: bank 1x8 80. sat: squat 1x5 100"])
+def test_a_short_day_behind_the_sets_of_another_heads_its_own(text: str) -> None:
+    saturday = datetime(2025, 3, 15, 18, 20)  # noqa: DTZ001 — the context's time is the athlete's local one
+    told = read(text, replace(situation(), now=saturday), KNOWN)
+    assert isinstance(told, Logged)
+    assert told.days == (date(2025, 3, 13), date(2025, 3, 15))
