@@ -29,10 +29,11 @@ MOST_SETS = 3
 """How many sets "three more at 60" may be; "8 more" is a set of eight. Common practice, no source."""
 
 MOST_CHANGE = 50
-UP = frozenset(("up", "plus", "add"))
+UP = frozenset(("up", "plus", "add", "raised"))
 DOWN = frozenset(("minus", "down", "fewer", "off", "lighter", "drop"))
 HEAVIER = frozenset(("heavier", "more"))
 CHANGES = UP | DOWN | HEAVIER
+BY_WORD = frozenset(("heavier", "lighter"))
 ASKS_FOR_MORE = frozenset((K.SAME, K.ANOTHER, K.MORE))
 NAMES_OR_ASKS = ASKS_FOR_MORE | {K.NAME, K.LAST}
 BESIDE = frozenset(
@@ -284,7 +285,7 @@ def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     (first, delta), (second, reps) = numbers
     sign = _sign(pieces, first)
     between = pieces[first + 1 : second]
-    parted = any(piece.kind in (K.FOR, K.COMMA, K.TIMES) for piece in between)
+    parted = any(piece.kind in PARTING for piece in between)
     if sign < 0 and any(piece.kind is K.TIMES for piece in between):
         return None  # "drop 3x8" counts sets and reps
     others = [piece for at, piece in enumerate(pieces) if at not in (first, second)]
@@ -294,6 +295,10 @@ def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
         return None
     if delta.unit not in (None, done.load.unit) or _counts_more_sets(pieces, first):
         return None
+    if delta.spelled and delta.value == 1 and any(is_cued(piece.text, BY_WORD) for piece in others):
+        return Logged(
+            (_anew(done, int(reps.value)),), why="a set at a load that was not told"
+        )  # "a lighter one for 10"
     load = replace(done.load, amount=done.load.amount + sign * delta.value)
     kind = SetKind.WORK if done.kind is SetKind.WARMUP else done.kind
     return Logged((SetDone(done.exercise, int(reps.value), load, kind=kind),), why="a change of the latest load")
@@ -305,15 +310,28 @@ def _counts_more_sets(pieces: Sequence[Piece], at: int) -> bool:
     return bool(behind) and behind[0].kind is K.MORE and pieces[at].role is Role.BARE and pieces[at].value in (1, 2, 3)
 
 
-CHANGING = BESIDE | frozenset((K.MORE, K.TIMES, K.NAME, K.SAME))
+PARTING = frozenset((K.FOR, K.COMMA, K.TIMES, K.GOT))
+CHANGING = BESIDE | frozenset((K.MORE, K.TIMES, K.NAME, K.SAME, K.GOT, K.ADDED, K.BY, K.ASSISTED))
 
 
 def _sign(pieces: Sequence[Piece], first: int) -> int:
-    before = pieces[first - 1].text if first and not _goes_to(pieces[first - 1]) else ""
+    """1 where the number is put on the load, -1 where it is taken off: "added 5", "bumped it 5", "5 heavier"."""
+    ahead = first - 1
+    while ahead > 0 and pieces[ahead].kind in BETWEEN and not _says_change(pieces[ahead]):
+        ahead -= 1
+    before = pieces[ahead] if first and not _goes_to(pieces[ahead]) else None
     after = pieces[first + 1] if first + 1 < len(pieces) else None
-    if is_cued(before, UP) or (after is not None and (after.kind is K.MORE or is_cued(after.text, HEAVIER))):
+    after = pieces[first + 2] if after is not None and after.kind in UNITS and first + 2 < len(pieces) else after
+    word = before.text if before is not None else ""
+    put_on = is_cued(word, UP) or (before is not None and before.kind is K.ADDED)
+    if put_on or (after is not None and (after.kind is K.MORE or is_cued(after.text, PUT_ON))):
         return 1
-    return -1 if is_cued(before, DOWN) or (after is not None and is_cued(after.text, DOWN)) else 0
+    return -1 if is_cued(word, DOWN) or (after is not None and is_cued(after.text, DOWN)) else 0
+
+
+BETWEEN = frozenset((K.FILLER, K.BY))
+UNITS = frozenset((K.KG, K.LB))
+PUT_ON = HEAVIER | {"add"}
 
 
 def _goes_to(piece: Piece) -> bool:

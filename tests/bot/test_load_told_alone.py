@@ -156,6 +156,27 @@ def test_reps_behind_a_load_that_was_moved_are_asked_at_which(begun, words):
     assert begun.log("ana") == [(SQUAT, 5, "100 kg"), (SQUAT, 4, "105 kg")]
 
 
+@pytest.mark.parametrize(
+    "words",
+    ["heavier, 4 reps", "lighter set of 4", "a lighter one for 4", "added weight, got 4", "schwerer, 4 wdh",
+     "más peso, 4 reps", "plus lourd, 4 reps", "più pesante, 4 reps", "zwaarder, 4 reps", "ciężej, 4 powtórzenia",
+     "mais pesado, 4 reps", "тяжелее, 4 раза", "tyngre, 4 reps"],
+)  # fmt: skip
+def test_reps_beside_words_that_move_the_load_are_asked_at_which(begun, words):
+    out = begun.says("ana", "squat 100x5", words)
+
+    assert "At which load" in said(out)
+    begun.says("ana", "110")
+    assert begun.log("ana") == [(SQUAT, 5, "100 kg"), (SQUAT, 4, "110 kg")]
+
+
+@pytest.mark.parametrize("words", ["felt heavier, 4", "4, heavier than expected", "heavier than last time, 4"])
+def test_how_heavy_the_set_was_moves_no_load(begun, words):
+    begun.says("ana", "squat 100x5", words)
+
+    assert begun.log("ana") == [(SQUAT, 5, "100 kg"), (SQUAT, 4, "100 kg")]
+
+
 @pytest.mark.parametrize("words", ["felt heavier", "lighter than last week"])
 def test_how_heavy_it_felt_moves_no_load(begun, words):
     begun.says("ana", "squat 100x5", words, "4")

@@ -35,6 +35,7 @@ from engine.reading.days.days_back import with_days_back
 from engine.reading.days.days_in_figures import dotted_day, iso_day, joined, slashed_day
 from engine.reading.days.headed_days import BELOW_A_DAY, LAST_DAY_OF_A_MONTH, is_before_a_month, stands_apart
 from engine.reading.days.ordinals import MOST_SETS_PLACED, is_a_day_amid, is_plainly_a_day, may_be_a_day
+from engine.reading.days.short_dates import told_before
 from engine.reading.days.told_of import (
     is_an_entry_from,
     is_hardly_theirs,
@@ -219,7 +220,7 @@ def _is_short_day(pieces: list[Piece], at: int, anchored: bool) -> bool:
     """Whether "mo" or "sat" is a day: a sign or the line's end stands behind it, or a date: "mo 10.3."."""
     behind = tuple([piece.kind for piece in pieces[at + 1 : at + 3]])
     dated = behind in DATES_BEHIND
-    heads = anchored or follows_an_opening(pieces, at) or opens_a_clause(pieces, at)
+    heads = anchored or follows_an_opening(pieces, at) or (opens_a_clause(pieces, at) and told_before(pieces, at))
     if pieces[at].text in PLAINLY_DAYS:
         ahead = behind_session(pieces, past_who_did(pieces, at + 1))
         named = [piece.kind for piece in pieces[ahead : ahead + 1]] in BEHIND_A_SHORT_DAY

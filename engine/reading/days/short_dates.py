@@ -119,7 +119,8 @@ def _tells_a_day(pieces: list[Piece], at: int) -> bool:
     if piece.kind is K.WEEKDAY:
         return False
     pointed = _is_point(pieces, at + 1)
-    behind, heads = at + 1 + pointed, kind_at(pieces, at - 1) in LINE_STARTS
+    behind, ahead = at + 1 + pointed, kind_at(pieces, at - 1)
+    heads = ahead in LINE_STARTS or (ahead in PARTS and _heads_a_part(pieces, at, behind))
     if _begins_a_date(pieces, behind):
         return heads or kind_at(pieces, at - 1) in ENDS_OF_SETS
     cues = CUES_OF[piece.text] if piece.text.isascii() else NO_CUES
@@ -133,6 +134,20 @@ def _tells_a_day(pieces: list[Piece], at: int) -> bool:
     return (before in ENDS_OF_SETS and after in ENDS) or (before is K.OPEN and after is K.CLOSE)
 
 
+def _heads_a_part(pieces: list[Piece], at: int, behind: int) -> bool:
+    """ "do: bank 3x8 80. sa: kniebeuge 3x5 100": behind the sets of another day."""
+    return kind_at(pieces, behind) is K.COLON and told_before(pieces, at)
+
+
+def told_before(pieces: list[Piece], at: int) -> bool:
+    """Whether another day stands not far in front."""
+    return not NAMED_DAYS.isdisjoint([piece.kind for piece in pieces[max(0, at - FAR_BACK) : at]])
+
+
+NAMED_DAYS = frozenset((K.WEEKDAY, K.LAST_WEEKDAY, K.YESTERDAY, K.TODAY, K.DAYS_AGO, K.DATE))
+FAR_BACK = 30
+
+
 def _heads_sets(pieces: list[Piece], behind: int, pointed: bool, cues: frozenset[str]) -> bool:
     """ "mié sentadilla 3x5 100", "do: kniebeuge 3x5 100", "sam. squat 3x5 100"; "sam: squat 3x5 100" is asked."""
     parted = kind_at(pieces, behind) is K.COLON
@@ -142,6 +157,7 @@ def _heads_sets(pieces: list[Piece], behind: int, pointed: bool, cues: frozenset
 
 NEVER_ALONE, NAME_TOO = "shortdayandword", "shortdayandname"
 LINE_STARTS = frozenset((None, K.LINE))
+PARTS = frozenset((K.COMMA, K.STOP))
 ENDS = frozenset((None, K.LINE))
 COUNTING = frozenset((K.SECONDS, K.MORE, K.NUMBER, K.SETS))
 BELOW_A_DAY = frozenset((K.NAME, K.LINE))

@@ -11,6 +11,7 @@ A day word that is passed over makes the sets today's, so nothing is passed over
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from engine.reading.days.day_places import (
     COMPARING,
@@ -74,8 +75,10 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
 def _is_a_day_off(behind: list[Piece]) -> bool:
     """ "took monday off, bench 3x8 80": the day on which nothing was done."""
     free = next((place for place, piece in enumerate(behind[:NEAR]) if is_cued(piece.text, FREE)), NEAR)
-    return free < NEAR and SETS.isdisjoint([piece.kind for piece in behind]) and all(
-        [piece.kind is K.FILLER for piece in behind[:free]]
+    return (
+        free < NEAR
+        and SETS.isdisjoint([piece.kind for piece in behind])
+        and all([piece.kind is K.FILLER for piece in behind[:free]])
     )
 
 
@@ -86,9 +89,7 @@ NEAR = 3
 def _is_likened(pieces: list[Piece], at: int) -> bool:
     """ "same as monday: bench 3x8 80"; and not "again monday: bench 3x8 80"."""
     ahead = pieces[max(0, at - MOST_ARTICLES) : at]
-    return any(
-        [one.kind is K.SAME and is_cued(link.text, LIKENING) for one, link in zip(ahead, ahead[1:], strict=False)]
-    )
+    return any([one.kind is K.SAME and is_cued(link.text, LIKENING) for one, link in pairwise(ahead)])
 
 
 LIKENING = frozenset(("likening",))

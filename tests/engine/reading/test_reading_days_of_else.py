@@ -189,7 +189,15 @@ def test_weeks_without_a_number_are_a_story(text: str) -> None:
     assert said(text) == "no sets"
 
 
-@pytest.mark.parametrize("text", ["thurs: bench 1x8 80. sat: squat 1x5 100", "do: bank 1x8 80. sat: squat 1x5 100"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thurs: bench 1x8 80. sat: squat 1x5 100",
+        "do: bank 1x8 80. sa: kniebeuge 1x5 100",
+        "do: bank 1x8 80, sa: kniebeuge 1x5 100",
+        "do: bankdrukken 1x8 80. za: squat 1x5 100",
+    ],
+)
 def test_a_short_day_behind_the_sets_of_another_heads_its_own(text: str) -> None:
     saturday = datetime(2025, 3, 15, 18, 20)  # noqa: DTZ001 — the context's time is the athlete's local one
     told = read(text, replace(situation(), now=saturday), KNOWN)
