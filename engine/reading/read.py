@@ -35,6 +35,7 @@ from engine.reading.moved_load import AT_WHICH_LOAD, asked_at_which_load
 from engine.reading.noted import NOTED, note_of
 from engine.reading.one_named import with_one_named
 from engine.reading.pastes import LEAST_CLEAR, LEAST_OF_A_PASTE, lines_of, passed_over, settled
+from engine.reading.places_of_sets import in_their_places
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.remark_or_set import asked_if_a_remark
 from engine.reading.requests.begun import begun_request
@@ -91,6 +92,7 @@ def _read(text: str, context: Context, catalogue: Catalogue) -> Outcome:
     outcome = asked_whose(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_more(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_at_which_load(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
+    outcome = in_their_places(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_sets(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_how_many(outcome, prepared, context) if isinstance(outcome, Logged) else outcome
     outcome = asked_if_a_remark(outcome, prepared) if context.recent and isinstance(outcome, Logged) else outcome

@@ -68,8 +68,10 @@ class WarmUpChunks(LetteredChunks):
 
     def warm_up(self, piece: Piece) -> None:
         ahead = self.pieces[max(0, self.at - 2) : self.at]
-        if not self._heads_with_after() and any(
-            (one.kind is K.NOT_DATE and one.text != "from") or "after" in CUES_OF[one.text] for one in ahead
+        if (
+            not self._heads_with_after()
+            and not self._points_ahead_of_them(ahead)
+            and any((one.kind is K.NOT_DATE and one.text != "from") or "after" in CUES_OF[one.text] for one in ahead)
         ):
             self.at += 1  # "after warming up i benched 80 3x5"
             return
@@ -93,6 +95,12 @@ class WarmUpChunks(LetteredChunks):
             self.kind = SetKind.WARMUP
             self.warm_headed = len(self.out.found) if self.warm_headed is not None else None
         self.at += 1
+
+    def _points_ahead_of_them(self, ahead: list[Piece]) -> bool:
+        """ "before that warmup 40x10 60x5": sets told late, ahead of those that stand."""
+        if len(ahead) < 2 or ahead[0].kind is not K.NOT_DATE or "after" in CUES_OF[ahead[0].text]:
+            return False
+        return "that" in CUES_OF[ahead[1].text]
 
     def _told_behind_a_comma(self, piece: Piece) -> bool:
         """Whether the word speaks of the sets in front of a comma, and so heads none; they are marked."""
