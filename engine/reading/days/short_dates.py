@@ -41,6 +41,7 @@ def _short_word(text: str) -> int:
 
 DAY, MONTH, LEAD = 1, 2, 4
 DAY_CUE, MONTH_CUE, MONTH_DAY, MONTH_DAY_THE = "shortday ", "shortmonth ", "monthday", "monthdaythe"
+NEVER_NEXT_TO_A_DAY = "monthdayneveralone"
 SHORT_WORDS_KEPT = Kept(_short_word)
 
 
@@ -128,7 +129,7 @@ def _tells_a_day(pieces: list[Piece], at: int) -> bool:
         return _heads_sets(pieces, behind, pointed, cues)
     if piece.kind is K.MONTH and _is_a_day(pieces[at - 1]):
         return False  # "3x5 100 12 mar"
-    if piece.kind in COUNTING or NEVER_ALONE in cues or K.TIMES not in kinds_in_order(pieces[:at]):
+    if piece.kind in COUNTING or NEVER_ALONE in cues or not _sets_are_told(pieces, at):
         return False
     before, after = kind_at(pieces, at - 1), kind_at(pieces, behind)
     return (before in ENDS_OF_SETS and after in ENDS) or (before is K.OPEN and after is K.CLOSE)
@@ -227,6 +228,8 @@ def _leads_to_a_day(pieces: list[Piece], at: int) -> bool:
         return False
     start = _first_lead(pieces, at)
     cues = CUES_OF[pieces[at].text]
+    if NEVER_NEXT_TO_A_DAY in cues:
+        return False  # Portuguese "no dia 20"; "3x5 35, no 6"
     if start == at and MONTH_DAY in cues and pieces[at].kind is K.HEADING and pieces[at + 1].value <= PROGRAMME_DAYS:
         return False  # "día 2: sentadilla 3x5 100": the second day of a programme
     point = _is_point(pieces, at + 2)
@@ -237,7 +240,12 @@ def _leads_to_a_day(pieces: list[Piece], at: int) -> bool:
         return heads or (after is K.NAME and K.TIMES in kinds_in_order(pieces[behind : behind + NEAR]))
     if before is K.NAME:
         return after is K.NUMBER and kind_at(pieces, behind + 1) is K.TIMES
-    return after in ENDS and before in ENDS_OF_SETS and K.TIMES in kinds_in_order(pieces[:at])
+    return after in ENDS and before in ENDS_OF_SETS and _sets_are_told(pieces, at)
+
+
+def _sets_are_told(pieces: Sequence[Piece], before: int) -> bool:
+    """Whether sets stand ahead of a place; nearly always they are among the first pieces."""
+    return any(pieces[at].kind is K.TIMES for at in range(before))
 
 
 def _first_lead(pieces: list[Piece], at: int) -> int:
