@@ -64,7 +64,7 @@ def named(lexer: Lexer, cleaned: str, catalogue: Catalogue, called: str) -> tupl
         return pieces, kinds
     pieces = with_places_in_figures(pieces, kinds, cleaned)
     if K.NUMBER in kinds and (not kinds <= PLAINLY_SETS or pieces[0].spelled):
-        pieces = with_short_dates(pieces)
+        pieces = with_short_dates(pieces, kinds)
     if K.RPE in kinds or K.PLAIN in kinds:
         pieces = with_counts_mended(pieces)
     if K.PLAIN in kinds or kinds >= PERHAPS_A_NAME:

@@ -10,9 +10,9 @@ from engine.reading.gathering import gathered
 from engine.reading.lexing.lexer import Lexer
 from engine.reading.lexing.marks_misspelt import with_marks_mended
 from engine.reading.lexing.too_many import MOST_DAYS, MOST_NAMES, MOST_NUMBERS, too_many
-from engine.reading.marks.ladders import with_rungs
+from engine.reading.marks.ladders import BETWEEN_ENDS, with_rungs
 from engine.reading.marks.reps_of_all_loads import with_reps_of_light_loads
-from engine.reading.marks.reps_perhaps import with_a_miss_perhaps, with_other_reps
+from engine.reading.marks.reps_perhaps import BESIDE_REPS, with_a_miss_perhaps, with_other_reps
 from engine.reading.marks.reps_spoken_of import may_speak_of_reps, with_reps_spoken_of
 from engine.reading.marks.results_relisted import with_results_relisted
 from engine.reading.marks.taken_back import may_take_back, without_sets_taken_back
@@ -69,18 +69,27 @@ def prepare(text: str, context: Context, catalogue: Catalogue) -> Prepared:
         other = gathered(*named(again, cleaned, catalogue, context.called), context)
     elif K.NAME in told and (of_all := with_ways_of_all(listed)) is not None:
         other = gathered(of_all, told | {K.NOTE}, context)
-    elif K.NUMBER in told and (
-        put_in := with_reps_of_light_loads(listed)
-        or (None if told <= PLAINLY_SETS else with_rungs(listed) or with_other_reps(listed))
-        or (with_weight_from_there(listed) if K.ADDED in told else None)
-        or (with_a_miss_perhaps(listed) if K.FAILURE in told else None)
-    ):
+    elif K.NUMBER in told and (put_in := _counted_otherwise(listed, told)) is not None:
         other = gathered(put_in, told | {K.TIMES, K.DASH}, context)
     if K.NUMBER in told and not told <= PLAINLY_SETS:
         listed = with_results_relisted(listed, cleaned) if K.TIMES in told else listed
         listed = without_sets_taken_back(listed, cleaned) if may_take_back(tokens) else listed
         listed = with_reps_spoken_of(listed, cleaned) if may_speak_of_reps(told, listed) else listed
     return _of_days(Prepared(cleaned, tokens, spoken, gathered(listed, told, context), other, frozenset(told)))
+
+
+def _counted_otherwise(pieces: list[Piece], told: set[K]) -> list[Piece] | None:
+    """The pieces, which are of these kinds, with numbers that may count something else read so; None where none may."""
+    found = with_reps_of_light_loads(pieces)
+    if told <= PLAINLY_SETS:
+        return found
+    if found is None and not told.isdisjoint(BETWEEN_ENDS):
+        found = with_rungs(pieces)
+    if found is None and not told.isdisjoint(BESIDE_REPS):
+        found = with_other_reps(pieces)
+    if found is None and K.ADDED in told:
+        found = with_weight_from_there(pieces)
+    return with_a_miss_perhaps(pieces) if found is None and K.FAILURE in told else found
 
 
 def _of_days(prepared: Prepared) -> Prepared:

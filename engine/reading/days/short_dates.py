@@ -45,8 +45,10 @@ NEVER_NEXT_TO_A_DAY = "monthdayneveralone"
 SHORT_WORDS_KEPT = Kept(_short_word)
 
 
-def with_short_dates(pieces: list[Piece]) -> list[Piece]:
-    """The pieces with each such word, and each such number, made the day of the week, the month or the day it is."""
+def with_short_dates(pieces: list[Piece], kinds: set[K]) -> list[Piece]:
+    """The pieces, which are of these kinds, with each such word, and each such number, made the day of the week, the
+    month or the day it is.
+    """
     if Role.SETS in map(ROLE, pieces):
         pieces = _with_months_apart(pieces)
     texts = texts_in_order(pieces)
@@ -59,7 +61,7 @@ def with_short_dates(pieces: list[Piece]) -> list[Piece]:
             out = list(out) if out is pieces else out
             for place, piece in made:
                 out[place] = piece
-    return _without_points(out)
+    return _without_points(out) if K.STOP in kinds else out
 
 
 def _with_months_apart(pieces: list[Piece]) -> list[Piece]:

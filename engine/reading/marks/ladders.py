@@ -19,6 +19,7 @@ SIGNS = ([K.DASH], [K.ARROW], [K.DROP])
 TO = frozenset(("upto", "spanlink", "untilday", "through"))
 LADDERS = frozenset(("ladder",))
 AMID = frozenset((K.FILLER, K.NOTE, K.DROP, K.NOT_DATE, K.PLAIN))
+BETWEEN_ENDS = AMID | {K.DASH, K.ARROW, K.STOP}
 REACH = 5
 """Pieces between two ends: "10 all the way down to 1". Common practice, no source."""
 COUNTS = frozenset((Role.BARE, Role.REPS))
@@ -39,7 +40,9 @@ def with_rungs(pieces: list[Piece]) -> list[Piece] | None:
     """The pieces with all rungs of the ladders whose ends are told; None where there are no such ends."""
     kinds = kinds_in_order(pieces)
     numbers = places_of(K.NUMBER, kinds)
-    led = K.TEMPO not in kinds and any([_leads(pieces, low, high) for low, high in pairwise(numbers)])
+    led = K.TEMPO not in kinds and any(
+        [kinds[high - 1] in BETWEEN_ENDS and _leads(pieces, low, high) for low, high in pairwise(numbers)]
+    )
     if not led:
         return None
     called = not LADDERS.isdisjoint(cues_told(texts_in_order(pieces)))

@@ -22,6 +22,7 @@ from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_wo
 POSSIBLE, COUNT_IT = frozenset(("meantto", "so")), frozenset(("settingto",))
 COUNTING, WAS = frozenset(("countsas",)), frozenset(("was", "were", "is", "are"))
 WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.NOT_DATE, K.ASKS, K.RESERVE_LEFT, K.RESERVE, K.SAYING))
+BESIDE_REPS = WORDS | {K.ONLY}
 SIGNS = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
 BEHIND = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.REPS, K.CLOSE))
 ENDS = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
@@ -34,7 +35,10 @@ def with_other_reps(pieces: list[Piece]) -> list[Piece] | None:
     """The pieces, with reps that may be what was possible set aside, and "only 6" as what a set came to; None where
     there are none.
     """
-    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+    kinds = kinds_in_order(pieces)
+    for at in places_of(K.NUMBER, kinds):
+        if BESIDE_REPS.isdisjoint(kinds[max(0, at - 1) : at + 2]):
+            continue
         start = _first_word(pieces, at)
         counts = at + 1 < len(pieces) and _says_counted(pieces[at + 1])
         if (start == at and not counts) or not _stands_alone(pieces, at):
