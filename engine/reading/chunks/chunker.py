@@ -168,7 +168,8 @@ class Chunker(ShareChunks):
         """A line that says only "warm up" holds for the lines below it, up to "work"."""
         if self.pieces[0].kind is K.WARMUP and self.pieces[0].text == HEADING:
             return True
-        if not any(p.kind is K.WORKING for p in self.pieces[self.at :]):
+        works = K.WORKING in self.out.kinds
+        if not (works and any(self.kinds[at] is K.WORKING for at in range(self.at, len(self.pieces)))):
             return not self.out.found
         return True
 

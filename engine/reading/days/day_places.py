@@ -110,14 +110,19 @@ def opens_a_clause(pieces: list[Piece], at: int) -> bool:
     before = at - 1
     while before > 0 and pieces[before].kind not in PARTING and _leads_to_a_day(pieces[before]):
         before -= 1
-    if before <= 0 or pieces[before].kind not in PARTING or COUNTED.isdisjoint([one.kind for one in pieces[:before]]):
+    if before <= 0 or pieces[before].kind not in PARTING:
         return False
     ahead = at + 1
     while ahead < len(pieces) and pieces[ahead].kind in (K.COLON, K.FILLER, K.DASH):
         ahead += 1
     behind = [piece.kind for piece in pieces[ahead : ahead + 1 + NEAR]]
-    dated = behind[:1] == [K.NUMBER] and K.TIMES in behind and any(one.kind in DAYS for one in pieces[:before])
-    return dated or (behind[:1] == [K.NAME] and K.NUMBER in behind)
+    dated = behind[:1] == [K.NUMBER] and K.TIMES in behind and _is_told(DAYS, pieces, before)
+    return (dated or (behind[:1] == [K.NAME] and K.NUMBER in behind)) and _is_told(COUNTED, pieces, before)
+
+
+def _is_told(kinds: frozenset[K], pieces: list[Piece], before: int) -> bool:
+    """Whether one of the kinds stands ahead of a place; nearly always it is one of the first."""
+    return any(pieces[at].kind in kinds for at in range(before))
 
 
 def _leads_to_a_day(piece: Piece) -> bool:

@@ -18,19 +18,22 @@ MOST_DAYS = 400
 
 def with_days_back(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with each number of days that have gone by as one word for that day."""
-    out = pieces
-    for at in reversed(places_in(BACK, kinds_in_order(pieces))):
+    out: list[Piece] = []
+    behind = 0
+    for at in places_in(BACK, kinds_in_order(pieces)):
         number = pieces[at - 1] if at else None
         if number is not None and number.kind is K.NUMBER and number.role is Role.BARE:
             days = min(int(number.value) * BACK[pieces[at].kind], MOST_DAYS)
-            start = at - 1 - (at > 1 and "agoahead" in CUES_OF[pieces[at - 2].text])  # Spanish "hace 3 días"
+            start = at - 1 - (at - 1 > behind and "agoahead" in CUES_OF[pieces[at - 2].text])  # Spanish "hace 3 días"
             day = number._replace(  # its text is that of the number: "6, 4 4 days ago" counts no four days
                 kind=K.DAYS_AGO, start=pieces[start].start, end=pieces[at].end, glued=pieces[start].glued, told=days
             )
-            out = [*out[:start], day, *out[at + 1 :]]
+            out += [*pieces[behind:start], day]
+            behind = at + 1
         elif number is None or number.kind in AHEAD_OF_NO_NUMBER:
-            out = [*out[:at], _without_a_number(pieces[at]), *out[at + 1 :]]
-    return out
+            out += [*pieces[behind:at], _without_a_number(pieces[at])]
+            behind = at + 1
+    return out + pieces[behind:] if behind else pieces
 
 
 def _without_a_number(piece: Piece) -> Piece:

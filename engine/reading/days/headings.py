@@ -170,10 +170,11 @@ def _numbered_line(pieces: list[Piece], at: int) -> int:
 def _counts_its_sets(pieces: list[Piece], at: int) -> bool:
     """ "superset 2 bench 60 8 8 8": the lift tells more than one set of its own."""
     numbers = 0
-    for piece in pieces[at + 1 :]:
-        if piece.kind in (K.NAME, K.LINE):
+    for behind in range(at + 1, len(pieces)):
+        kind = pieces[behind].kind
+        if numbers == NUMBERS_OF_SETS or kind in (K.NAME, K.LINE):
             break
-        numbers += piece.kind is K.NUMBER
+        numbers += kind is K.NUMBER
     return numbers >= NUMBERS_OF_SETS
 
 

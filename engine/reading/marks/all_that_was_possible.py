@@ -16,6 +16,8 @@ MOST_WORDS = 4
 """Words and signs between the set and the number. Common practice, no source."""
 OF_A_SET = frozenset((K.NUMBER, K.KG, K.LB))
 REACH_OF_A_SET = 4
+LONGEST_AHEAD = MOST_WORDS + REACH_OF_A_SET + 2
+"""More of the pieces ahead is not looked at; the number itself is counted with them."""
 OF_REPS = frozenset((Role.BARE, Role.REPS))
 
 

@@ -13,7 +13,7 @@ from __future__ import annotations
 from engine.reading.words.ahead import aside
 from engine.reading.words.cues import CUES_OF, cues_told, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import COUNTED, Piece, Role, first_word, kinds_in_order, texts_in_order
+from engine.reading.words.pieces import COUNTED, Piece, Role, first_place, first_word, kinds_in_order, texts_in_order
 from engine.values.effort import TOP_OF_SCALE
 
 JOINED = frozenset((K.TIMES, K.FOR, K.AT))
@@ -33,11 +33,13 @@ def with_compared(pieces: list[Piece]) -> list[Piece]:
     if K.NOT_DATE not in kinds and SAYING_LIKE.isdisjoint(cues_told(texts_in_order(pieces))):
         return pieces
     out, at = list(pieces), 0
+    counted = _counted_ends(kinds)
     while at < len(out):
-        start, end = _span_compared(out, kinds, at) if _may_compare(out, at) else (at, at)
+        start, end = _span_compared(out, kinds, counted, at) if _may_compare(out, at) else (at, at)
         if end > start:
             out[start:end] = [aside(out[start])]
             kinds = kinds_in_order(out)
+            counted = _counted_ends(kinds)
             at = start
         at += 1
     return out if len(out) < len(pieces) else pieces
@@ -55,33 +57,38 @@ def _may_compare(pieces: list[Piece], at: int) -> bool:
     return before[-1].kind is K.SAME or any("likewise" in CUES_OF[one.text] for one in before)
 
 
-def _span_compared(pieces: list[Piece], kinds: list[K], at: int) -> tuple[int, int]:
+def _counted_ends(kinds: list[K]) -> tuple[int, int]:
+    """The places of the first and of the last number; where there is none, behind the end and ahead of the start."""
+    return first_place(COUNTED, kinds), len(kinds) - 1 - first_place(COUNTED, kinds[::-1])
+
+
+def _span_compared(pieces: list[Piece], kinds: list[K], ends: tuple[int, int], at: int) -> tuple[int, int]:
     """The places from which and up to which the word there compares the sets before it; the same one where it does
     not.
     """
-    counted = not COUNTED.isdisjoint(kinds[:at])
+    counted = ends[0] < at
     behind = at + 1
     while behind < len(pieces) and kinds[behind] is K.FILLER:
         behind += 1
     if behind >= len(pieces):
         return at, at
     if kinds[behind] is K.NUMBER:
-        return at, _behind_what_is_compared(pieces, kinds, at, behind)
+        return at, _behind_what_is_compared(pieces, kinds, counted, at, behind)
     same = at > 0 and kinds[at - 1] is K.SAME
     if counted and same and kinds[behind] in DAYS:
         return at - 1, behind + 1
     earlier = kinds[behind] in EARLIER and is_cued(pieces[at].text, COMPARING)
-    earlier = earlier and COUNTED.isdisjoint(kinds[behind:])
+    earlier = earlier and ends[1] < behind
     return at, behind + 1 if counted and earlier else at
 
 
-def _behind_what_is_compared(pieces: list[Piece], kinds: list[K], at: int, number: int) -> int:
+def _behind_what_is_compared(pieces: list[Piece], kinds: list[K], counted: bool, at: int, number: int) -> int:
     """The place behind the numbers that stand behind the word at `at`; `at` where they tell of a set."""
     if pieces[at].kind is K.NOT_DATE and "compared" not in CUES_OF[pieces[at].text]:
         return at
     said = _said_before(pieces, at)
     felt = any(is_cued(first_word(word), FEELING) for word in said)
-    if not felt and (COUNTED.isdisjoint(kinds[:at]) or not _is_of_quality(pieces[at], said)):
+    if not felt and (not counted or not _is_of_quality(pieces[at], said)):
         return at
     if kinds[number + 1 : number + 2] and kinds[number + 1] in JOINED and kinds[number + 2 : number + 3] == [K.NUMBER]:
         return number + 3

@@ -130,9 +130,11 @@ def _with_things_counted(clause: list[Piece]) -> list[Piece]:
 
 def _is_a_limb_told_of(clause: list[Piece], at: int) -> bool:
     """ "one hand taped", "one side was slower": words, and no number, behind a limb or a side."""
-    words = clause[at + 1 :]
-    worded = bool(words) and (words[0].kind in DESCRIBING_A_LIMB or is_cued(words[0].text, SPEAKING))
-    return worded and clause[at].kind is K.EACH and OF_SETS.isdisjoint(kinds_of(words))
+    if clause[at].kind is not K.EACH or at + 1 == len(clause):
+        return False
+    word = clause[at + 1]
+    worded = word.kind in DESCRIBING_A_LIMB or is_cued(word.text, SPEAKING)
+    return worded and not any(clause[place].kind in OF_SETS for place in range(at + 1, len(clause)))
 
 
 SPEAKING = frozenset(("was", "were", "felt", "is"))

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.marks.all_that_was_possible import is_all, may_be_all
+from engine.reading.marks.all_that_was_possible import LONGEST_AHEAD, is_all, may_be_all
 from engine.reading.marks.effort_lists import listed_ahead
 from engine.reading.marks.effort_spans import with_effort_spans
 from engine.reading.words.ahead import aside, is_amount, kind_at
@@ -288,14 +288,14 @@ def _reserve(pieces: list[Piece], at: int, out: list[Piece]) -> int:
         value, end = pieces[end].value, end + 2
     elif _stands_behind(pieces, end, out):
         value, end = pieces[end].value, end + 1  # "for 5, reps in reserve 2"
-    elif piece.told == POSSIBLE_BEHIND and out and is_all(out[:-1], out[-1]):
+    elif piece.told == POSSIBLE_BEHIND and out and is_all(out[-LONGEST_AHEAD:-1], out[-1]):
         out += [aside(out.pop()), aside(piece)]  # "100x3 had 5 in me"
         return end
     elif (out and _is_small(out[-1]) and out[-1].value <= MOST_LEFT_IN_RESERVE) or _counts_reps_left(out):
         told, value = out[-1].told, out.pop().value
     else:
         led = len(out) > 1 and _is_small(out[-1]) and out[-2].kind in AHEAD_OF_ALL
-        if led or (out and may_be_all(out[:-1], out[-1])):
+        if led or (out and may_be_all(out[-LONGEST_AHEAD:-1], out[-1])):
             out.append(aside(out.pop()))  # "had 10 in me", "80x5, 8 wären drin gewesen": all that could have been done
         unclear = len(out) > 1 and _is_small(out[-1]) and out[-2].kind in LEFT_UNCLEAR
         out.append(piece._replace(kind=K.UNCLEAR) if unclear else aside(piece))

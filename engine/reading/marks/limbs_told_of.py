@@ -15,6 +15,7 @@ from engine.values.exercise import Loading, Pattern
 
 LIMB = frozenset(("limb", "handword"))
 BEGINS_A_REMARK = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.PAIN, K.SORE, K.NOT, K.STORY, K.RESERVE_LEFT, K.DENIED))
+ENDS_OR_SETS = ENDS | OF_SETS
 
 
 def with_limbs_told_of(pieces: list[Piece], catalogue: Catalogue) -> list[Piece]:
@@ -34,8 +35,8 @@ def _is_remarked(kinds: list[K], at: int) -> bool:
     """Whether words stand here, and nothing of sets to the end of their clause."""
     if at == len(kinds) or kinds[at] not in BEGINS_A_REMARK:
         return False
-    end = next((place for place in range(at, len(kinds)) if kinds[place] in ENDS), len(kinds))
-    return OF_SETS.isdisjoint(kinds[at:end])
+    told = next((kinds[place] for place in range(at, len(kinds)) if kinds[place] in ENDS_OR_SETS), None)
+    return told is None or told in ENDS
 
 
 def _is_one_bar(pieces: list[Piece], at: int, catalogue: Catalogue) -> bool:

@@ -9,8 +9,9 @@ failed    = LOAD "fail"                                        alone, near the l
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from decimal import Decimal
-from itertools import pairwise
+from itertools import accumulate, pairwise
 
 from engine.reading.values import Context
 from engine.reading.words.ahead import aside, kind_at
@@ -81,25 +82,33 @@ ENDS_OF_A_REMARK = frozenset((None, K.COMMA, K.STOP, K.LINE, K.CLOSE))
 
 def _without_loads_of_days(pieces: list[Piece]) -> list[Piece]:
     """ "bench 60 8 8 8, 62.5 on monday": without reps it is no set, whenever that monday is."""
-    for at in reversed(places_of(K.WEEKDAY, kinds_in_order(pieces))):
+    kinds = kinds_in_order(pieces)
+    numbers = places_of(K.NUMBER, kinds)
+    heaviest = list(accumulate((pieces[at].value for at in numbers), max))
+    for at in reversed(places_of(K.WEEKDAY, kinds)):
         start, end = at, at + 1
         while start and pieces[start - 1].kind in OF_A_PLAN:
             start -= 1
         while end < len(pieces) and pieces[end].kind in OF_A_PLAN:
             end += 1
-        before, after = kind_at(pieces, start - 1), kind_at(pieces, end)
-        if before in PARTS_A_PLAN and after in ENDS_A_PLAN and _is_heavier(pieces[start:end], pieces[:start]):
+        planned = kind_at(pieces, start - 1) in PARTS_A_PLAN and kind_at(pieces, end) in ENDS_A_PLAN
+        if planned and _is_heavier(pieces[start:end], _ahead_of(start, numbers, heaviest)):
             pieces = [*pieces[:start], aside(pieces[start]), *pieces[end:]]
     return pieces
 
 
-def _is_heavier(told: list[Piece], ahead: list[Piece]) -> bool:
+def _ahead_of(start: int, numbers: list[int], heaviest: list[Decimal]) -> list[Decimal]:
+    """The last few of the heaviest so far, as they stood ahead of a place."""
+    end = bisect_left(numbers, start)
+    return heaviest[max(0, end - LEAST_OF_SETS) : end]
+
+
+def _is_heavier(told: list[Piece], heaviest: list[Decimal]) -> bool:
     """Whether one load is told, heavier than that of the sets in front of it, and nothing else."""
     loads = [piece for piece in told if piece.kind is K.NUMBER]
     if len(loads) != 1 or not _is_a_load(loads[0]):
         return False
-    before = [piece.value for piece in ahead if piece.kind is K.NUMBER]
-    return len(before) >= LEAST_OF_SETS and MOST_LOADED_REPS < max(before) < loads[0].value
+    return len(heaviest) == LEAST_OF_SETS and MOST_LOADED_REPS < heaviest[-1] < loads[0].value
 
 
 OF_A_PLAN = frozenset((K.NUMBER, K.FILLER, K.WITH, K.FOR, K.AT, K.KG, K.LB, K.OF))

@@ -42,7 +42,7 @@ def rates(pieces: list[Piece], at: int, out: list[Piece]) -> bool:
         return False
     if link.kind is K.OF and not (out and out[-1].kind in RATED):
         return False  # "tight today, 2 of 10 at 30"
-    beside = (*_words(reversed(out)), *_words(iter(pieces[at + 3 :])))
+    beside = (*_words(reversed(out)), *_words(pieces[place] for place in range(at + 3, len(pieces))))
     of_the_day = kind_at(pieces, at + 3) is K.HEADING and not is_amount(pieces, at + 4)  # "6/10 day"
     if not beside and not of_the_day:
         return False

@@ -33,9 +33,10 @@ def with_results_of_one(pieces: list[Piece], told: set[K]) -> list[Piece]:
     out = list(pieces)
     kinds = kinds_in_order(pieces)
     dropped: set[int] = set()
+    number = kinds.index(K.NUMBER) if K.NUMBER in kinds else len(kinds)
     for at in places_in(ONE_OF_THEM, kinds):
         verb = _verb(pieces, at)
-        if not verb or K.NUMBER not in kinds[:at]:
+        if not verb or at <= number:
             continue
         behind = _past(pieces, verb + 1)
         if kinds[at] is K.ORDINAL and kind_at(pieces, behind) in EFFORTS:

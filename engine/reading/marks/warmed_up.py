@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.reading.words.ahead import aside
+from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import (
@@ -57,7 +57,7 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
         while end < len(pieces) and not _ends_a_clause(pieces, kinds, end):
             end += 1
         clause = pieces[start:end]
-        if _tells_loads_alone(clause, pieces[end:]):
+        if _tells_loads_alone(clause, pieces, end):
             told = [aside(piece) if piece.kind in (K.NUMBER, K.WARMUP) else piece for piece in clause]
         else:
             told = _told(clause) if end < len(pieces) else _beside_sets(clause)
@@ -66,15 +66,16 @@ def without_warm_ups_told(pieces: list[Piece]) -> list[Piece]:
     return out + pieces[behind:]
 
 
-def _tells_loads_alone(clause: Sequence[Piece], behind: Sequence[Piece]) -> bool:
+def _tells_loads_alone(clause: Sequence[Piece], pieces: Sequence[Piece], end: int) -> bool:
     """ "warmed up to 100, then 110 5 5 5", "wu: 60 80 100. work: 110 5 5": no reps, and a heavier load behind them."""
     kinds = kinds_of(clause)
     loads = [piece for piece in clause if piece.kind is K.NUMBER]
     if not loads or not REPS_TOLD.isdisjoint(kinds) or not all(map(_is_a_load, loads)):
         return False
-    first = next((at for at, piece in enumerate(behind) if piece.kind is K.NUMBER), len(behind))
-    work = next((piece for piece in behind[first:] if piece.kind is K.NUMBER and _is_a_load(piece)), loads[0])
-    leads = work in behind[first : first + 1] or [piece.kind for piece in behind[first + 1 : first + 2]] == [K.TIMES]
+    first = next((at for at in range(end, len(pieces)) if pieces[at].kind is K.NUMBER), len(pieces))
+    places = range(first, len(pieces))
+    work = next((pieces[at] for at in places if pieces[at].kind is K.NUMBER and _is_a_load(pieces[at])), loads[0])
+    leads = work in pieces[first : first + 1] or kind_at(pieces, first + 1) is K.TIMES
     return leads and work.value > max(load.value for load in loads)
 
 

@@ -120,6 +120,11 @@ def places_in(wanted: Container[T], told: Sequence[T]) -> list[int]:
     return list(compress(range(len(told)), map(wanted.__contains__, told)))
 
 
+def first_place(wanted: Container[T], told: Sequence[T]) -> int:
+    """The place of the first of some kinds among those of a message; behind its end where it holds none."""
+    return next(compress(range(len(told)), map(wanted.__contains__, told)), len(told))
+
+
 def places_of(one: T, told: Sequence[T]) -> list[int]:
     """The places of one kind, or one text, among those of a message."""
     return list(compress(range(len(told)), map(eq, repeat(one), told))) if one in told else []

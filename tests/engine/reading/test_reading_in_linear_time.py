@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import subprocess
 import sys
 from collections.abc import Callable
 from datetime import UTC, datetime
+from pathlib import Path
 from random import Random
 from types import FrameType
 from typing import Any
@@ -138,6 +140,20 @@ def walked_past(text: str) -> int:
 
 
 WALKING = frozenset(("count", "index", "copy", "remove", "reverse", "sort"))
+
+
+SLICED = (
+    *("knee pain 3/10\n", "3 days ago\n", "wu  , ", "march 12×5, ", "as planned\n", "not x , ", "\nmonday, "),
+    *("wu 100 82.5, ", "last set was undo, ", "one hand taped ", "superset80qqshe\n", "in the tank007two\n"),
+)
+HIDDEN_WORK = Path(__file__).parents[2] / "bench" / "hidden_work.py"
+
+
+def test_no_instruction_hides_work_that_grows_faster_than_the_text() -> None:
+    # In a process of its own, where the reader is loaded with its slices counted.
+    told = subprocess.run([sys.executable, HIDDEN_WORK, *SLICED], capture_output=True, text=True, check=False)
+
+    assert (told.returncode, told.stderr) == (0, ""), told.stdout
 
 
 ONE_WORD = ("éx", "qwertyuiop", "squat", "press", "benchpres", "жим", "ааб")
