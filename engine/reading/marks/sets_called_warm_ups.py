@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from engine.reading.words.cues import is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, kinds_in_order, kinds_of, places_of
+from engine.reading.words.pieces import Piece, first_place, kinds_in_order, kinds_of, places_of
 
 WORDS = frozenset((K.FILLER, K.PLAIN, K.NOTE, K.OF, K.WITH, K.FOR, K.SETS, K.NOT_DATE, K.GOT, K.WARMUP))
 PLACES = frozenset((K.FIRST, K.LAST, K.ORDINAL, K.FROM_LAST, K.MIDDLE))
@@ -25,13 +25,15 @@ REACH = 6
 
 def with_sets_called_warm_ups(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with such words made ones that change sets in a way that is not read, or left out behind a place."""
-    for at in reversed(places_of(K.WARMUP, kinds_in_order(pieces))):
+    kinds = kinds_in_order(pieces)
+    first = first_place(TELLING_SETS, kinds)
+    for at in reversed(places_of(K.WARMUP, kinds)):
         words = _words_ahead(pieces, at)
         start = words
         while start > 1 and pieces[start - 1].kind in POINTING:
             start -= 1
         told = start < words and pieces[start - 1].kind in PARTING
-        if not told or TELLING_SETS.isdisjoint(kinds_of(pieces[:start])):
+        if not told or first >= start:
             continue
         if not PLACES.isdisjoint(kinds_of(pieces[start:words])):
             pieces = [*pieces[:words], *pieces[at:]]
