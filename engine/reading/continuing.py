@@ -295,6 +295,8 @@ def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
         return None
     if delta.unit not in (None, done.load.unit) or _counts_more_sets(pieces, first):
         return None
+    if delta.unit is None and done.reps is not None and done.reps + sign * delta.value == reps.value:
+        return None  # "80x8", then "added 2, got 10": reps were added
     if delta.spelled and delta.value == 1 and any(is_cued(piece.text, BY_WORD) for piece in others):
         return Logged(
             (_anew(done, int(reps.value)),), why="a set at a load that was not told"

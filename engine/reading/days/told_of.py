@@ -53,7 +53,7 @@ PARTING = frozenset((K.COMMA, K.STOP, K.DASH, K.OPEN))
 def is_of_something_else(pieces: list[Piece], at: int) -> bool:
     """ "slept badly yesterday, bench 3x8 60", "squat 3x5 100, my brother came by on monday"."""
     ahead, behind = _clause(pieces, at)
-    if _is_a_day_off(behind):
+    if _is_a_day_off(behind) and SETS.isdisjoint([piece.kind for piece in ahead]):
         return True
     if kind_at(pieces, at + len(behind) + 1) is K.COLON:
         return not behind and (_is_likened(pieces, at) or _is_first_since(pieces, at))
@@ -73,13 +73,10 @@ def is_of_something_else(pieces: list[Piece], at: int) -> bool:
 
 
 def _is_a_day_off(behind: list[Piece]) -> bool:
-    """ "took monday off, bench 3x8 80": the day on which nothing was done."""
-    free = next((place for place, piece in enumerate(behind[:NEAR]) if is_cued(piece.text, FREE)), NEAR)
-    return (
-        free < NEAR
-        and SETS.isdisjoint([piece.kind for piece in behind])
-        and all([piece.kind is K.FILLER for piece in behind[:free]])
-    )
+    """ "took monday off, bench 3x8 80": the day on which nothing was done; and not "yesterday off the rack"."""
+    free = [is_cued(piece.text, FREE) for piece in behind[:NEAR]]
+    others = [piece.kind for piece, is_free in zip(behind, free, strict=False) if not is_free]
+    return len(behind) <= NEAR and any(free) and all([kind is K.FILLER for kind in others])
 
 
 FREE = frozenset(("dayoff",))
