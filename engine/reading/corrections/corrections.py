@@ -16,12 +16,11 @@ from dataclasses import replace
 
 from engine.catalogue.catalogue import Catalogue
 from engine.reading.corrections.additions import adds_a_set, is_long_ago, reaches_back, takes_from_long_ago
-from engine.reading.corrections.after_all import was_like
 from engine.reading.corrections.all_but import all_but_one
 from engine.reading.corrections.all_lifts import all_otherwise, leaves_open_which
 from engine.reading.corrections.amid_talk import amid_talk, without_gear
+from engine.reading.corrections.changing_nothing import is_told_of_what_stands, that_changes_nothing
 from engine.reading.corrections.clauses import PLACES
-from engine.reading.corrections.confirming import tells_what_stands_already
 from engine.reading.corrections.correcting import Told, told_of
 from engine.reading.corrections.counts import counted
 from engine.reading.corrections.days import moved
@@ -30,36 +29,28 @@ from engine.reading.corrections.days_named import Named, day_named, days_named
 from engine.reading.corrections.deletes import (
     NOT_DELETED,
     asks_away,
-    counts_otherwise,
     deleted,
     deletes,
     doubled,
     is_cue,
     names_the_whole_day,
 )
-from engine.reading.corrections.done_so_often import done_so_often, tells_how_often, tells_reps_apart
-from engine.reading.corrections.each_hand import halved, held_otherwise, may_be_held
-from engine.reading.corrections.going_on import goes_on
-from engine.reading.corrections.held import done_otherwise, has_no_such_lift
+from engine.reading.corrections.done_so_often import done_so_often
+from engine.reading.corrections.each_hand import halved, held_otherwise
+from engine.reading.corrections.held import done_otherwise
 from engine.reading.corrections.hours_told import speaks_of_an_hour
 from engine.reading.corrections.kinds_of_sets import were_of_a_kind
 from engine.reading.corrections.left_open import left_open, points_and_dates
 from engine.reading.corrections.left_undone import left_undone
 from engine.reading.corrections.load_moved import is_by_an_open_amount, without_move
-from engine.reading.corrections.load_or_reps import may_be_load_or_reps
 from engine.reading.corrections.loaded import added_later, loaded, told_behind
 from engine.reading.corrections.marks import marked_later
 from engine.reading.corrections.misspelt import respelt
 from engine.reading.corrections.names import new_exercise, renamed_and_restated, swapped
 from engine.reading.corrections.nothing_changed import (
-    CONFIRMED,
-    COUNTED_OTHERWISE,
     LOAD_OR_REPS,
-    NO_SUCH_LIFT,
     NONE_OF_THAT_SORT,
     NONE_THAT_DAY,
-    OF_WHICH_LIFT,
-    REPS_APART,
     TOLD_ROUGHLY,
     WHICH_DAY,
     nothing_changed,
@@ -72,8 +63,7 @@ from engine.reading.corrections.open_numbers import is_of_an_open_number
 from engine.reading.corrections.parts import part_told
 from engine.reading.corrections.placed_and_told import placed_and_told
 from engine.reading.corrections.pointed_away import pointed_away
-from engine.reading.corrections.reads_as_one import is_correcting
-from engine.reading.corrections.renamed_apart import names_one_more, renamed_apart, tells_names_apart
+from engine.reading.corrections.renamed_apart import renamed_apart, tells_names_apart
 from engine.reading.corrections.renamed_at_load import is_of_another_lift, renamed_at_load
 from engine.reading.corrections.rep_missed import rep_missed
 from engine.reading.corrections.reps_away import reps_taken
@@ -87,7 +77,7 @@ from engine.reading.corrections.several_told import (
     several_told,
     with_verb_shared,
 )
-from engine.reading.corrections.shifted import is_by_an_open_step, shifted
+from engine.reading.corrections.shifted import shifted
 from engine.reading.corrections.sides import sides_told
 from engine.reading.corrections.spared import all_besides, is_half, spared_of
 from engine.reading.corrections.the_ones import none_of_that_sort
@@ -102,7 +92,6 @@ from engine.reading.corrections.value_first import with_value_behind
 from engine.reading.corrections.values import (
     TALK,
     new_values,
-    tells_what_stands,
 )
 from engine.reading.marks.pain import tells_pain
 from engine.reading.prepare import Prepared, prepare
@@ -248,7 +237,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
     told = told_of(prepared, context, catalogue)
     if told is None or _is_request(told) or speaks_of_an_hour(told):
         return None
-    if (nothing := _is_told_of_what_stands(told, prepared)) is not None:
+    if (nothing := is_told_of_what_stands(told, prepared)) is not None:
         return nothing
     other = _respelt(prepared, context, catalogue)
     found = _worked_out(other) if other is not None else None
@@ -260,41 +249,7 @@ def _told_plainly(prepared: Prepared, context: Context, catalogue: Catalogue) ->
         return unclear(prepared, NONE_THAT_DAY)
     if found is not None and is_of_an_open_number(found, told):
         return nothing_changed(prepared, TOLD_ROUGHLY)
-    return found or _that_changes_nothing(told, prepared)
-
-
-def _is_told_of_what_stands(told: Told, prepared: Prepared) -> NoSets | None:
-    """What is said where the words confirm what stands or tell what it was like, or cannot be of it."""
-    if tells_what_stands_already(told):
-        return NoSets(why=CONFIRMED)
-    if counts_otherwise(told):
-        return nothing_changed(prepared, COUNTED_OTHERWISE)
-    like = was_like(told)
-    return NoSets(why=like) if like else None
-
-
-def _that_changes_nothing(told: Told, prepared: Prepared) -> NoSets | None:
-    """What is said where the words are of a correction, and nothing comes of it."""
-    if _tells_what_stands(told):
-        return NoSets(why=CONFIRMED)
-    if tells_how_often(told) or counts_in_a_unit(told) or goes_on(told) or names_one_more(told):
-        return unclear(prepared)
-    if tells_reps_apart(told):
-        return nothing_changed(prepared, REPS_APART)
-    if leaves_open_which(told):
-        return nothing_changed(prepared, OF_WHICH_LIFT)
-    if may_be_held(told) or is_by_an_open_step(told) or (may_be_load_or_reps(told) and any(map(is_be, told.pieces))):
-        return nothing_changed(prepared, LOAD_OR_REPS)
-    if has_no_such_lift(told):
-        return nothing_changed(prepared, NO_SUCH_LIFT)
-    return unclear(prepared) if is_correcting(told) else None
-
-
-def _tells_what_stands(told: Told) -> bool:
-    try:
-        return tells_what_stands(replace(told, changes={}, removed=[], added=[], pointed=[]))
-    except ValueError:
-        return False
+    return found or that_changes_nothing(told, prepared)
 
 
 def _is_of_another_day(found: Correction, named: Sequence[Named]) -> bool:

@@ -40,6 +40,7 @@ from engine.reading.corrections.values_tied import (
     places_of_two_lifts,
     with_values_tied,
 )
+from engine.reading.corrections.words_that_put_right import head_of, words_that_say_so
 from engine.reading.days.day_starts import DATE_KINDS
 from engine.reading.prepare import Prepared, prepare
 from engine.reading.values import Context, Correction, NoSets
@@ -52,10 +53,8 @@ from engine.reading.words.spoken_clauses import clauses_of
 from engine.values.ids import SetId
 
 Span = tuple[int, int]
-NUMBER_WORDS = frozenset(("loadword", "repword"))
-ANDS, MOVES = frozenset(("andword",)), frozenset(("moves",))
+ANDS = frozenset(("andword",))
 SHARING = RENAMING | DATE_KINDS | {K.KG, K.LB, K.DATE}
-DENIED = frozenset((K.NUMBER, K.COUNT, K.NAME))
 TOLD_BESIDE = DATE_KINDS | {K.DATE, K.NUMBER}
 NOTHING = Correction()
 CUTS, REST = frozenset((K.COMMA, K.STOP, K.DASH, K.OTHER_SIGN)), frozenset(("remaining",))
@@ -106,7 +105,7 @@ def _all_of(
 
 def _said(prepared: Prepared) -> int:
     """How many things are put right, as far as single words tell it: a slip ahead of a number puts one right."""
-    said = _words_that_say_so(prepared) + _takes_away(prepared)
+    said = words_that_say_so(prepared) + _takes_away(prepared)
     said += K.NUMBER in prepared.told and (bool(slips_ahead(prepared)) or _asks_to_be_made(prepared))
     said += tells_of_the_rest(prepared)
     if not prepared.told.isdisjoint(PLACES):
@@ -144,7 +143,7 @@ def begins_with_a_place(prepared: Prepared, context: Context, catalogue: Catalog
     """
     if _is_of_a_numbered_set(prepared):
         return True
-    if prepared.told.isdisjoint(PLACES) or not _has_joints(prepared) or not _words_that_say_so(prepared):
+    if prepared.told.isdisjoint(PLACES) or not _has_joints(prepared) or not words_that_say_so(prepared):
         return False
     for first, *_ in _cut(prepared, context, catalogue):
         told = _is_of_a_place(first) and K.TIMES not in first.told and any(map(is_be, in_full(first)))
@@ -162,7 +161,7 @@ def _is_of_a_numbered_set(prepared: Prepared) -> bool:
 
 
 def _says_so(told: Prepared) -> bool:
-    return bool(_words_that_say_so(told)) or _takes_away(told) or _asks_to_be_made(told)
+    return bool(words_that_say_so(told)) or _takes_away(told) or _asks_to_be_made(told)
 
 
 def _asks_to_be_made(told: Prepared) -> bool:
@@ -261,10 +260,10 @@ def with_verb_shared(prepared: Prepared, context: Context, catalogue: Catalogue,
     if prepared.told.isdisjoint(SHARING) or prepared.told.isdisjoint(TOLD_BESIDE):
         return None
     for first, *others in _cut(prepared, context, catalogue):
-        head, of_one = _head(first)
+        head, of_one = head_of(first)
         if _is_of_a_place(first) and any(map(_is_of_a_day, others)):
             return None  # "last was 4, yesterday": of the last alone, or of what was logged
-        if head and not any(_words_that_say_so(one) for one in others):
+        if head and not any(words_that_say_so(one) for one in others):
             told = [first, *[prepare(f"{head} {one.cleaned}", context, catalogue) for one in others]]
             try:
                 found = _one_by_one(told, context, catalogue, alone, of_the_same=not of_one)
@@ -282,30 +281,6 @@ def _is_of_a_place(told: Prepared) -> bool:
 
 def _is_of_a_day(told: Prepared) -> bool:
     return not told.told.isdisjoint(DATE_KINDS) or K.DATE in told.told
-
-
-def _words_that_say_so(told: Prepared) -> int:
-    """How many words put something right: "was", "only", and "not" between what it was and what it was not."""
-    pieces = in_full(told)
-    return sum(
-        piece.kind is K.ONLY or is_be(piece) or (piece.kind in DENYING and at > 0 and kind_at(pieces, at + 1) in DENIED)
-        for at, piece in enumerate(pieces)
-    )
-
-
-def _head(told: Prepared) -> tuple[str, bool]:
-    """The words that put right in the first clause, empty for none; and whether each clause names its own lift, as in
-    "move the squat to tuesday and the row to friday".
-    """
-    pieces = in_full(told)
-    was = next((at for at in reversed(range(len(pieces))) if is_be(pieces[at])), None)
-    if was is not None:
-        named = any(piece.kind is K.NAME for piece in told.spoken[:was])
-        of_a_number = any(is_cued(piece.text, NUMBER_WORDS) for piece in told.spoken[:was])  # "weight was 82.5, last 7"
-        start = told.spoken[was].start if of_a_number else 0
-        return "" if named else told.cleaned[start : told.spoken[was].end], False
-    first = told.spoken[0]
-    return (told.cleaned[: first.end] if is_cued(first.text, MOVES) else ""), True
 
 
 def _cut(prepared: Prepared, context: Context, catalogue: Catalogue) -> Iterator[Sequence[Prepared]]:

@@ -12,23 +12,23 @@ from engine.reading.corrections.correcting import Told
 from engine.reading.corrections.going_on import goes_on_with_it
 from engine.reading.corrections.kinds_of_sets import kind_told, with_sets_of_its_kind
 from engine.reading.corrections.listed_again import is_listed_again
-from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_load, is_rather_the_load
+from engine.reading.corrections.load_or_reps import is_either, is_far_below_the_load
+from engine.reading.corrections.load_told import NEAR_THE_REPS, NEAREST, is_far_from_load, weighs
 from engine.reading.corrections.marks import mark, marked_too, marks_of
 from engine.reading.corrections.old_new import from_to, old_and_new
 from engine.reading.corrections.one_of_them import is_of_one_of_them
 from engine.reading.corrections.parts import THOSE, Part, part_told, sets_of
 from engine.reading.corrections.restated import restated, tells_the_whole
-from engine.reading.corrections.retyped import is_load_retyped, is_retyped_alone
+from engine.reading.corrections.retyped import is_retyped_alone
 from engine.reading.corrections.said_to_be import is_be
 from engine.reading.corrections.what_remains import part_of
 from engine.reading.latest_sets import are_two, last_message, names_several, run_of_it
 from engine.reading.marks.clocks import HALVES_OF_THE_DAY
 from engine.reading.values import Correction
-from engine.reading.words.cues import CUES_OF, any_cued, is_cued
+from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, first_word, texts_in_order
+from engine.reading.words.pieces import MOST_LOADED_REPS, NOTHING, Piece, Role, first_word
 from engine.reading.words.token_walk import KNOWN
-from engine.reading.words.tokens import HALF
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
@@ -267,7 +267,7 @@ def _apply_with_count(told: Told, clause: list[Piece], part: Part, numbers: list
     alike = len({record.done for record in group}) == 1
     if part.places or part.named_unknown or number.role is Role.SETS or not 1 <= count <= MOST_SETS:
         return False
-    if not _weighs(told, clause, number, group[-1].done) or not (count <= len(group) or alike):
+    if not weighs(told, clause, number, group[-1].done) or not (count <= len(group) or alike):
         return False
     for record in group[:count]:
         told.set_to(record, told.at_load(told.now(record), number))
@@ -299,10 +299,10 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     if not group or number.role is Role.SETS or is_far_below_the_load(clause, number, group[-1].done):
         return []
     done = group[-1].done
-    if _is_far_from_load(number, clause, done):
+    if is_far_from_load(number, clause, done):
         # Of reps only the full ones count.
         number = number._replace(value=number.value // 1 if abs(number.value - done.reps) <= NEAR_THE_REPS else NOTHING)
-    elif _weighs(told, clause, number, done) or _is_of_all_loads(told, part, number, group):
+    elif weighs(told, clause, number, done) or _is_of_all_loads(told, part, number, group):
         for record in group:
             told.set_to(record, told.at_load(told.now(record), number))
         return group
@@ -320,71 +320,12 @@ def _apply_one(told: Told, clause: list[Piece], part: Part, number: Piece) -> li
     return whole
 
 
-NEAR_THE_REPS = 3
-FAR_FROM_THE_LOAD = 3
-"""How many times a half number the load before it must be, so that it is rather of reps. Common practice, no source."""
-
-
-def _is_far_from_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
-    """ "that was 7.5", "last was 7 and a half" behind 60x8: reps, and no load."""
-    half = number.role is Role.BARE and number.value % 1 == HALF and done.seconds is None and done.metres is None
-    linked = any(piece.kind in (K.AT, K.WITH) or "loadword" in CUES_OF[piece.text] for piece in clause)
-    if not half or linked or done.load is None or number.value > MOST_LOADED_REPS:
-        return False  # "47.5 i mean" behind 475: a point that was left out
-    return done.load.amount == 0 or number.value * FAR_FROM_THE_LOAD < done.load.amount
-
-
 def _is_of_all_loads(told: Told, part: Part, number: Piece, group: Sequence[SetRecord]) -> bool:
     """ "all were 12" behind 3x12 at 14: as reps it would change nothing, and as a load it is near the one told."""
     several = (part.whole or part.both or told.plural) and len(group) > 1 and number.role is Role.BARE
     loads = [record.done.load for record in group if record.done.reps == number.value and record.done.seconds is None]
     near = [load for load in loads if load is not None and NEAREST * load.amount <= number.value < load.amount * 2]
     return several and len(near) == len(group)
-
-
-NEAREST = Decimal("0.5")
-
-
-def _is_load(number: Piece, clause: Sequence[Piece], done: SetDone) -> bool:
-    at = clause.index(number)
-    if number.role in (Role.REPS, Role.SECONDS, Role.METRES, Role.SETS) or (at and clause[at - 1].kind is K.FOR):
-        return False
-    if any(piece.kind is K.REPS for piece in clause):
-        return False
-    linked = any("loadword" in CUES_OF[p.text] for p in clause)
-    linked = linked or any(p.kind in (K.AT, K.WITH) for p in clause[:at])  # "7 with rpe 9" is linked to no load
-    fits_reps = number.value == int(number.value) and 0 < number.value <= MOST_LOADED_REPS
-    body = done.load is not None and done.load.basis is Basis.BODY and done.load.amount == 0
-    timed = done.seconds is not None or done.metres is not None
-    if (body or timed) and number.role is Role.BARE and not linked:
-        return False
-    if timed and number.role is Role.PLURAL:
-        return False  # "no, 50s" of a hold
-    if number.role is Role.PLURAL and done.load is not None and done.load.basis is Basis.PER_HAND:
-        if number.value == done.reps:
-            return True  # as reps it would change nothing: "those were 12s" behind 3x12 with the 14s
-        return abs(number.value - done.load.amount) <= abs(number.value - done.reps)  # "those were the 28s"
-    return number.role in (Role.LOAD, Role.CHANGE) or linked or not fits_reps
-
-
-def _weighs(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -> bool:
-    return (
-        _is_load(number, clause, done)
-        or _is_of_a_stack(told, clause, number, done)
-        or (K.REPS not in told.kinds() and is_load_retyped(number, done))
-        or is_rather_the_load(told, number, done)
-    )
-
-
-def _is_of_a_stack(told: Told, clause: Sequence[Piece], number: Piece, done: SetDone) -> bool:
-    """ "misread the stack, 25": where the words are of what is lifted, so is the number."""
-    said = texts_in_order(clause) if len(told.numbers()) > 1 else told.words  # "weight was 82.5, last set 7"
-    words = [*said, *(word.rstrip("s") for word in said)]
-    bare = number.role is Role.BARE and K.REPS not in told.kinds() and done.load is not None
-    return bare and done.seconds is None and done.metres is None and any_cued(words, STACKED)
-
-
-STACKED = frozenset(("stacked", "loadword"))
 
 
 def _may_take(done: SetDone, number: Piece) -> bool:

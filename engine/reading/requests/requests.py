@@ -32,6 +32,7 @@ from engine.reading.requests.mended import head_mended, is_sure_of_all, without_
 from engine.reading.requests.of_days import of_another_day
 from engine.reading.requests.part_read import UNCLEAR, in_full
 from engine.reading.requests.pausing import denies_a_pause
+from engine.reading.requests.politeness import without_politeness
 from engine.reading.requests.quiet import quiet_asked
 from engine.reading.requests.rest import rest_asked
 from engine.reading.requests.said import Said
@@ -46,8 +47,8 @@ from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.phrasebook import MOST_WORDS_OF_A_PHRASE, Phrasebook, phrasebook, spoken_words
 from engine.reading.words.pieces import Piece, Role, first_word
-from engine.reading.words.spoken_clauses import Words, is_said
-from engine.reading.words.tokens import Token, tokenize
+from engine.reading.words.spoken_clauses import Words
+from engine.reading.words.tokens import tokenize
 
 LONGEST_REQUEST = 24
 LONGEST_MENDED = 4
@@ -102,12 +103,12 @@ def _told(prepared: Prepared, words: Words, context: Context, catalogue: Catalog
     cleaned, pieces = prepared.cleaned, prepared.spoken
     if prepared.told >= SETS_OF_A_LIFT and not _begins(words[0][0], book):
         return taught_of(cleaned, catalogue) or adjusts(cleaned, pieces)
-    bare = _without_politeness(words, book)
+    bare = without_politeness(words, book)
     if K.NAME in prepared.told and not EQUIPMENT.keys().isdisjoint(prepared.told):
         pieces = with_equipment_behind(pieces, catalogue)
 
     def recognised(said: Words, text: str, of: Sequence[Piece], known: Context) -> Act | None:
-        plain = _without_politeness(said, book)
+        plain = without_politeness(said, book)
         return (
             by_phrase(plain, text, of, known)
             or led(plain, text, of, known, book, by_phrase)
@@ -218,42 +219,6 @@ def _command(cleaned: str, pieces: Sequence[Piece], context: Context, catalogue:
     return found or _plain(name, rest.strip(), context)
 
 
-def _without_politeness(words: Words, book: Phrasebook) -> Words:
-    start, end = 0, len(words)
-    while start < end and words[start][0] in book.polite_openers and (step := _polite_at(words, start, book)):
-        if is_said(words[start:end], book):
-            break  # "now what"
-        if words[start][0] == "no" and start + step < end and words[start + step][0] == "more":
-            break  # "no more curls today"
-        praised = (
-            words[start][0] in PRAISE and start + step < end and _is_close(words[start + step - 1], words[start + step])
-        )
-        if praised:
-            break
-        start += step
-    while end > start + 1 and words[end - 1][0] in book.cues["polite"] and not is_said(words[start:end], book):
-        end -= 1
-    bare = [one for one in words[start:end] if one[0] not in book.cues["please"]]
-    return bare or words
-
-
-PRAISE = frozenset(("great", "nice", "cool", "good", "well"))
-"""Polite on their own ("great, undo"); right in front of a word they praise it ("great workout today")."""
-
-
-def _is_close(word: tuple[str, Token], after: tuple[str, Token]) -> bool:
-    return after[1].start - word[1].end <= 1
-
-
-def _polite_at(words: Words, at: int, book: Phrasebook) -> int:
-    for length in (3, 2, 1):
-        if at + length < len(words):
-            phrase = " ".join([word for word, _ in words[at : at + length]])
-            if phrase in book.cues["polite"] or phrase in book.cues["slip"]:
-                return length
-    return 0
-
-
 def _by_phrase(
     words: Words,
     cleaned: str,
@@ -335,7 +300,7 @@ def _head_mended(
     book = phrasebook()
     for text, sure in head_mended(words, cleaned, pieces, book):
         prepared = prepare(text, context, catalogue)
-        bare = _without_politeness(spoken_words(prepared.tokens), book)
+        bare = without_politeness(spoken_words(prepared.tokens), book)
         told = spelt(text, context, catalogue) or _by_phrase(bare, text, prepared.spoken, context, catalogue, book)
         if told is not None and told.name in (MENDABLE if sure else LIFTS_NAMED):
             return replace(told, mended=" ".join(text.split()))
@@ -350,7 +315,7 @@ def _word_mended(
     for text in word_mended(words, cleaned, pieces):
         prepared = prepare(text, context, catalogue)
         said = spoken_words(prepared.tokens)
-        bare = _without_politeness(said, book)
+        bare = without_politeness(said, book)
         told = quiet_asked(said, prepared.spoken, book) or _in_any_order(said, prepared.spoken, context, book)
         told = told or told_by_the_day(bare, prepared.spoken, context, book)
         told = told or (Act("undo") if undoes([word for word, _ in bare], book) else None)

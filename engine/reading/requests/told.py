@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from engine.reading.days.when import day_told
 from engine.reading.entries.names import narrowed
 from engine.reading.requests import of_time
 from engine.reading.requests.lifts_mended import (
@@ -14,6 +13,7 @@ from engine.reading.requests.lifts_mended import (
     skipped_as_mended,
     words_for_lifts,
 )
+from engine.reading.requests.moved_sessions import move
 from engine.reading.requests.part_read import SOME_SETS, UNCLEAR, counts_sets
 from engine.reading.requests.quiet import quiet_behind
 from engine.reading.requests.said import Said
@@ -312,28 +312,6 @@ SET_WORDS = frozenset(
 )  # fmt: skip
 
 
-def _move(said: Said) -> Act | None:
-    """The session to another day; sets that are logged are moved by a correction."""
-    if said.numbers() and any(piece.kind is K.TIMES for piece in said.pieces):
-        return None
-    day = day_told(said.pieces, said.context)
-    ahead = day is not None and said.context.now is not None and day > said.context.now.date()
-    told = any(piece.kind in DAYS_TO_MOVE_TO or (piece.kind is K.FUTURE and piece.told) for piece in said.pieces)
-    pointed = ("it" in said.rest_words[:1] and _began_today(said.context)) or any(
-        piece.kind is K.NAME for piece in said.pieces
-    )
-    named = said.rest_words[:1] == ("day",)  # "push day tomorrow"
-    return Act("move", when=day if ahead else None, text=said.rest) if told and not (pointed or named) else None
-
-
-def _began_today(context: Context) -> bool:
-    """Whether "it" may be sets of today."""
-    return bool(context.recent) and (context.now is None or context.recent[-1].on == context.now.date())
-
-
-DAYS_TO_MOVE_TO = frozenset((K.WEEKDAY, K.TOMORROW, K.TODAY, K.HEADING, K.MONTH, K.ORDINAL))
-
-
 def _export(said: Said) -> Act | None:
     return Act(said.name, text=said.rest) if said.rest_words and set(said.rest_words) <= EXPORTED else None
 
@@ -382,7 +360,7 @@ ARGUMENTS: dict[str, Callable[[Said], Act | None]] = {
     "note": _note,
     "add_lift": _add_lift,
     "unskip": _unskip,
-    "move": _move,
+    "move": move,
     "snooze": of_time.snooze,
     "quiet": quiet_behind,
     "check": _dated_text,
