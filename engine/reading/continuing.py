@@ -107,7 +107,7 @@ def gone_on(pieces: Sequence[Piece], context: Context, catalogue: Catalogue) -> 
     return (
         _dropped(pieces, latest.done)
         or _changed(pieces, latest.done)
-        or _lowered(pieces, latest.done)
+        or _lowered(pieces, latest.done, context)
         or _again(pieces, latest.done)
     )
 
@@ -155,7 +155,7 @@ MOST_COUNTED = 10
 """Up to this a number in front of an x may count sets: "drop 3x8". Common practice, no source."""
 
 
-def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
+def _lowered(pieces: Sequence[Piece], done: SetDone, context: Context) -> Logged | None:
     """ "dropped to 60 for 10", "backed off to 60, got 10"; and "one more for 3", at the load of the latest set."""
     numbers = [(at, piece) for at, piece in enumerate(pieces) if piece.kind is K.NUMBER]
     if not 1 <= len(numbers) <= 2 or not all(piece.kind in LOWERING or is_cued(piece.text, DOWN) for piece in pieces):
@@ -164,6 +164,8 @@ def _lowered(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     linked = at > 0 and pieces[at - 1].kind in (K.FOR, K.COMMA, K.GOT)
     if not linked or not _may_be_reps(reps):
         return None
+    if len(numbers) == 1 and (context.moved or done.exercise in context.told):
+        return None  # "105 next", then "got 4": at the load that was told since
     if len(numbers) == 1:
         asked = any(piece.kind in NAMES_OR_ASKS for piece in pieces[:at]) or at == 1
         again = asked and pieces[at - 1].kind in (K.FOR, K.GOT)
