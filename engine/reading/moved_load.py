@@ -50,7 +50,7 @@ def _is_moved_beside(prepared: Prepared) -> bool:
 
 MOST_PIECES = 10
 BY_WORD = frozenset(("heavier", "lighter"))
-OF_ITS_WEIGHT = frozenset(("loadword", "heavyword"))
+OF_ITS_WEIGHT = frozenset(("loadword", "weightword", "heavyword", "lightword"))
 CHANGED = frozenset(("raised", "more", "fewer", "add", "loadlowered"))
 SAYING_SO = BY_WORD | OF_ITS_WEIGHT | CHANGED
 BESIDE = frozenset(

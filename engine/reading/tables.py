@@ -121,9 +121,10 @@ class _Table:
         return [" ".join(words[:behind]), *words[behind:]]
 
     def holds(self, line: str) -> bool:
-        """Whether the line may be a row; of columns that blanks part, each holds a number."""
+        """Whether the line may be a row; behind the lift each column that blanks part tells a number or none."""
         if self.separator == " " and self.columns[0].told is Of.LIFT:
-            return DIGIT.search(line) is not None
+            told = line.split()[1:][-(len(self.columns) - 1) :]
+            return len(told) == len(self.columns) - 1 and all(DIGIT.search(one) or one in LEFT_OUT for one in told)
         return self.separator != " " or line.strip()[:1].isdigit()
 
     def lines(self, unit: Unit) -> list[str]:

@@ -242,6 +242,8 @@ def _leads_to_a_day(pieces: list[Piece], at: int) -> bool:
         return heads or (after is K.NAME and K.TIMES in kinds_in_order(pieces[behind : behind + NEAR]))
     if before is K.NAME:
         return after is K.NUMBER and kind_at(pieces, behind + 1) is K.TIMES
+    if MONTH_DAY not in cues and not point and kinds_in_order(pieces[:at]).count(K.NUMBER) <= SETS_AND_REPS:
+        return False  # "bench 3x8 le 20": the only load
     return after in ENDS and before in ENDS_OF_SETS and _sets_are_told(pieces, at)
 
 
@@ -258,7 +260,7 @@ def _first_lead(pieces: list[Piece], at: int) -> int:
     return start
 
 
-MOST_LEADS = 3
+MOST_LEADS, SETS_AND_REPS = 3, 2
 NEAR = 6
 PROGRAMME_DAYS = 7
 """Days of a programme are numbered up to the days of a week. Common practice, no source."""

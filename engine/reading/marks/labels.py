@@ -11,7 +11,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, texts_in_order
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in, texts_in_order
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
@@ -152,8 +152,16 @@ MAY_POINT = frozenset((K.STOP, K.COLON))
 
 
 def _headed(pieces: list[Piece], signs: list[int]) -> list[int]:
-    """ "1: 80x8, 2: 80x7", "1: 8 2: 7": as with full stops, where the sets or their reps stand right behind."""
-    return [at for at in _pointed(pieces, signs, ":") if pieces[at + 1].kind is K.NUMBER]
+    """ "1: 80x8, 2: 80x7", "1: 8 2: 7": as with full stops, where the sets or their reps stand right behind; and not
+    "1: 100 2: 90", the reps of each load.
+    """
+    found = [at for at in _pointed(pieces, signs, ":") if pieces[at + 1].kind is K.NUMBER]
+    alone = [pieces[at + 1] for at in found if kind_at(pieces, at + 2) in PARTS_NUMBERED]
+    loads = len(alone) == len(found) and any(one.value > MOST_LOADED_REPS for one in alone)
+    return [] if loads else found
+
+
+PARTS_NUMBERED = frozenset((None, K.NUMBER, K.COMMA, K.LINE))
 
 
 def _without_hashes(pieces: list[Piece]) -> list[Piece]:

@@ -52,14 +52,16 @@ def rested_ahead_of_reps(pieces: Sequence[Piece], at: int, out: Sequence[Piece])
     if not counted or last < 0 or out[last].kind is not K.NUMBER:
         return None
     time, reps, before = pieces[at].value, pieces[at + 1].value, out[last].value
-    timed = time > before and time >= SHORTEST_IN_SECONDS and time % STEP == 0
+    load = out[last - LOAD_AND_REPS].value if last >= LOAD_AND_REPS else NOTHING
+    lighter = load > time >= load / LEAST_OF_A_LOAD  # "squat 140x3 paused 120 3": seconds, or another load
+    timed = time > before and time >= SHORTEST_IN_SECONDS and time % STEP == 0 and not lighter
     return K.NOTE if timed and reps <= before else K.ALTERED
 
 
 PAIRING = frozenset((K.TIMES, K.AT, K.FOR, K.KG, K.LB))
 SIGNS = frozenset((K.COMMA, K.PLUS, K.STOP))
 COUNTS = frozenset((Role.BARE, Role.REPS))
-STEP = 5
+STEP, LEAST_OF_A_LOAD = 5, 2
 
 
 def is_of_one_set(out: Sequence[Piece]) -> bool:
