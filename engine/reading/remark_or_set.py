@@ -15,8 +15,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from engine.reading.asking import question_of
-from engine.reading.chunks.singles_missed import FAILING
 from engine.reading.corrections.said_to_be import is_be
+from engine.reading.marks.reps_perhaps import FAILING
 from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Doubt, Logged, Reading
 from engine.reading.wording import label_of

@@ -121,10 +121,12 @@ class _Table:
         return [" ".join(words[:behind]), *words[behind:]]
 
     def holds(self, line: str) -> bool:
-        """Whether the line may be a row; behind the lift each column that blanks part tells a number or none."""
+        """Whether the line may be a row; of columns that blanks part, numbers alone stand behind the lift."""
         if self.separator == " " and self.columns[0].told is Of.LIFT:
-            told = line.split()[1:][-(len(self.columns) - 1) :]
-            return len(told) == len(self.columns) - 1 and all(DIGIT.search(one) or one in LEFT_OUT for one in told)
+            words = line.lower().split()
+            first = next((at for at, word in enumerate(words) if DIGIT.search(word)), len(words))
+            cells = [word for word in words[first:] if word not in UNITS]
+            return len(cells) > 1 and all(DIGIT.search(cell) or cell in LEFT_OUT for cell in cells)
         return self.separator != " " or line.strip()[:1].isdigit()
 
     def lines(self, unit: Unit) -> list[str]:

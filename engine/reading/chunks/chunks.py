@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Collection, Set
 from decimal import Decimal
 
-from engine.reading.words.cues import any_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import NOTHING, Piece, Role
 from engine.values.effort import Effort
@@ -228,15 +227,6 @@ class Chunks:
 def numbers_in(chunks: Chunks) -> list[Piece]:
     """All numbers of the chunks, in order."""
     return [number for chunk in chunks.found for factor in chunk.factors for number in factor]
-
-
-SIDE_OF_A_BAR = frozenset(("barside",))
-SIDES = SIDE_OF_A_BAR | {"limb"}
-
-
-def tells_a_side(piece: Piece, sides: frozenset[str] = SIDES) -> bool:
-    """Whether "each side", "per leg", "por pierna" names a side of the body, and not a hand that holds something."""
-    return any_cued(piece.text.split(), sides)
 
 
 def load_of_one_set(chunk: Chunk) -> Decimal:

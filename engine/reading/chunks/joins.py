@@ -6,12 +6,13 @@ A third number behind an x that stands apart says how often: 80x5 x3. In a row o
 
 from __future__ import annotations
 
-from engine.reading.chunks.chunks import GAPS, MOST_SETS_BY_REPEAT, SIDE_OF_A_BAR, Chunk, tells_a_side
+from engine.reading.chunks.chunks import GAPS, MOST_SETS_BY_REPEAT, Chunk
 from engine.reading.chunks.factors import FactorChunks
 from engine.reading.chunks.list_heads import is_ladder
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, MOST_SETS, Piece, Role
+from engine.reading.words.sides_named import SIDE_OF_A_BAR, tells_a_side
 
 JOINING = frozenset((K.TIMES, K.BY, K.OF, K.FOR, K.EACH))
 COUNTED_BY_OF = (Role.BARE, Role.REPS, Role.SECONDS, Role.METRES)

@@ -34,7 +34,6 @@ NEARLY = frozenset(("nearly", "shortof"))
 SAID_OF_A_SET = frozenset(("was", "were", "felt", "moved"))
 REMARKED = frozenset((K.FILLER, K.NOTE, K.PLAIN, K.DENY))
 REMARK_ENDS = frozenset((None, K.LINE, K.STOP, K.COMMA, K.CLOSE))
-IN_PART, SAID_OF_PARTS = frozenset((K.PARTIAL, K.HALF)), frozenset((K.FILLER,))
 OPEN_ENDED = frozenset((K.MAX, K.FAILURE))
 """Words for a set without a count of its reps."""
 TWO_MEANINGS = frozenset(("once",))
@@ -205,8 +204,9 @@ class NumberChunks(PartialChunks):
         following = self._kind()
         if following in ASKING_FOR_MORE and self._takes_repeat():
             return
-        said_of = 1 + (following in SAID_OF_PARTS)
-        of_parts = self._kind(said_of) in IN_PART and self._kind(said_of + 1) is not K.NAME  # "5 half squat 60 5"
+        of_the_last = self.kinds[self.at - 1] is K.LAST  # "last 2 half"; "5 half squat 60 5" begins another lift
+        said_of = 1 + (following is K.FILLER or (following is K.ONLY and of_the_last))
+        of_parts = self._kind(said_of) is K.PARTIAL or (of_the_last and self._kind(said_of) is K.HALF)
         if of_parts and self._partials(piece):
             return
         if self.separator is None and self.kinds[self.at - 1] is K.PLUS and self.out.found and self._partly(1):

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in, tells_a_side
+from engine.reading.chunks.chunks import MOST_REPEATS, Chunk, numbers_in
 from engine.reading.chunks.loads import LoadedChunks
-from engine.reading.chunks.singles_missed import FAILING, is_a_single, may_be_a_single
+from engine.reading.chunks.singles_missed import is_a_single, may_be_a_single
 from engine.reading.chunks.steps import is_a_load_and_its_reps, tells_a_load
 from engine.reading.chunks.sums import AMOUNTS
 from engine.reading.chunks.times import COUNTABLE, TIMED_OR_HEAVY
 from engine.reading.marks.effort_spans import BETWEEN_TWO
+from engine.reading.marks.reps_perhaps import FAILING
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import LAST_OF_THE_REPS, MOST_LOADED_REPS, Piece, Role, is_one_word
+from engine.reading.words.sides_named import tells_a_side
 from engine.values.sets import SetKind
 
 MOST_SETS_TOLD = 10

@@ -8,7 +8,6 @@ from engine.reading.chunks.chunks import Chunk
 from engine.reading.words.pieces import MOST_LOADED_REPS, Role
 
 PAIR = 2
-FAILING = frozenset(("failing",))
 
 
 def is_a_single(found: Sequence[Chunk], bracketed: bool) -> bool:

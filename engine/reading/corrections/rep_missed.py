@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from engine.reading.corrections.nothing_changed import REPS_APART, nothing_changed
 from engine.reading.latest_sets import last_message
+from engine.reading.marks.reps_perhaps import FAILING
 from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import is_cued
@@ -20,7 +21,6 @@ from engine.reading.words.pieces import Piece, Role
 
 MISSED = frozenset((K.MISS, K.FAILURE))
 PLAIN = MISSED | {K.REPS, K.NUMBER, K.ORDINAL, K.FILLER, K.STOP, K.COMMA, K.COLON, K.AT}
-FAILING = frozenset(("failing",))
 
 
 def rep_missed(prepared: Prepared, context: Context) -> Correction | NoSets | None:

@@ -156,12 +156,18 @@ def _headed(pieces: list[Piece], signs: list[int]) -> list[int]:
     "1: 100 2: 90", the reps of each load.
     """
     found = [at for at in _pointed(pieces, signs, ":") if pieces[at + 1].kind is K.NUMBER]
-    alone = [pieces[at + 1] for at in found if kind_at(pieces, at + 2) in PARTS_NUMBERED]
+    alone = [pieces[at + 1] for at in found if _ends_there(pieces, at + 2)]
     loads = len(alone) == len(found) and any(one.value > MOST_LOADED_REPS for one in alone)
     return [] if loads else found
 
 
-PARTS_NUMBERED = frozenset((None, K.NUMBER, K.COMMA, K.LINE))
+def _ends_there(pieces: list[Piece], at: int) -> bool:
+    """Whether the set ends, or the number of the next one stands there."""
+    numbered = kind_at(pieces, at) is K.NUMBER and kind_at(pieces, at + 1) is K.COLON
+    return numbered or kind_at(pieces, at) in ENDS_OF_A_SET
+
+
+ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE))
 
 
 def _without_hashes(pieces: list[Piece]) -> list[Piece]:

@@ -13,11 +13,11 @@ from collections.abc import Sequence
 from decimal import Decimal
 from itertools import pairwise
 
-from engine.reading.chunks.chunks import tells_a_side
 from engine.reading.words.ahead import aside, kind_at
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
 from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word, kinds_in_order, kinds_of, places_of
+from engine.reading.words.sides_named import tells_a_side
 
 POSSIBLE, COUNT_IT = frozenset(("meantto", "so")), frozenset(("settingto",))
 COUNTING, WAS = frozenset(("countsas",)), frozenset(("was", "were", "is", "are"))

@@ -53,7 +53,8 @@ def rested_ahead_of_reps(pieces: Sequence[Piece], at: int, out: Sequence[Piece])
         return None
     time, reps, before = pieces[at].value, pieces[at + 1].value, out[last].value
     load = out[last - LOAD_AND_REPS].value if last >= LOAD_AND_REPS else NOTHING
-    lighter = load > time >= load / LEAST_OF_A_LOAD  # "squat 140x3 paused 120 3": seconds, or another load
+    paused = pieces[at - 1].kind is K.PAUSE  # "squat 140x3 paused 120 3": seconds, or another load
+    lighter = paused and load > time >= load / LEAST_OF_A_LOAD
     timed = time > before and time >= SHORTEST_IN_SECONDS and time % STEP == 0 and not lighter
     return K.NOTE if timed and reps <= before else K.ALTERED
 
