@@ -30,8 +30,7 @@ ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE, K.STOP, K.SLASH, K.CLOSE))
 BARS = frozenset((7, 10, 15, 20, 25, 35, 45))
 """What bars weigh, in either unit. Common practice, no source."""
 PAIR = 2
-LOADED = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL))
-TOLD_OF_REPS = frozenset((K.REPS, K.NOTE, K.FILLER))
+LOADED, TOLD_OF_REPS = frozenset((Role.CHANGE, Role.LOAD, Role.PLURAL)), frozenset((K.REPS, K.NOTE, K.FILLER))
 BEHIND_THE_BODY = frozenset((None, K.COMMA, K.LINE, K.STOP, K.CLOSE, K.THEN))
 
 

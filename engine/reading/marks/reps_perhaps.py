@@ -69,7 +69,10 @@ FAILING = frozenset(("failing",))
 
 def with_reps_counted(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with what a set is told to count for as its result, or unclear behind several sets."""
-    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+    kinds = kinds_in_order(pieces)
+    for at in places_of(K.NUMBER, kinds):
+        if kinds[at - 1] not in BESIDE_REPS:
+            continue
         start = _first_word(pieces, at)
         counted = any(is_cued(piece.text, COUNT_IT) for piece in pieces[start:at])
         if not counted or not _stands_alone(pieces, at) or kind_at(pieces, _before(pieces, start)) is not K.NUMBER:
@@ -82,7 +85,10 @@ def with_reps_counted(pieces: list[Piece]) -> list[Piece]:
 
 def with_reps_of_each(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with "7 reps each" behind sets told one by one unclear, or a remark where it says the same."""
-    for at in places_of(K.NUMBER, kinds_in_order(pieces)):
+    kinds = kinds_in_order(pieces)
+    for at in places_of(K.NUMBER, kinds):
+        if kinds[at - 1] not in AHEAD_OF_EACH or kind_at(pieces, at + 1) not in BEHIND_EACH:
+            continue
         start = at - (kind_at(pieces, at - 1) is K.EACH)  # "je 7"
         of_each = _says_of_each(pieces, at + 1) if start == at else kind_at(pieces, at + 1) in ENDS
         if kind_at(pieces, start - 1) is not K.COMMA or not of_each:
@@ -96,6 +102,7 @@ def with_reps_of_each(pieces: list[Piece]) -> list[Piece]:
     return pieces
 
 
+AHEAD_OF_EACH, BEHIND_EACH = frozenset((K.COMMA, K.EACH)), ENDS | {K.EACH, K.FILLER}
 LEAST_LISTED = 2
 OF_A_LIST = frozenset((K.NUMBER, K.COMMA, K.TIMES, K.KG, K.LB, K.AT))
 
