@@ -11,7 +11,7 @@ from engine.reading.words.ahead import kind_at
 from engine.reading.words.cues import CUES_OF
 from engine.reading.words.kept import Kept
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_in_order, places_in, texts_in_order
+from engine.reading.words.pieces import Piece, Role, kinds_in_order, places_in, texts_in_order
 
 MOST_LABEL = 30
 FEWEST_NUMBERED = 2
@@ -152,22 +152,10 @@ MAY_POINT = frozenset((K.STOP, K.COLON))
 
 
 def _headed(pieces: list[Piece], signs: list[int]) -> list[int]:
-    """ "1: 80x8, 2: 80x7", "1: 8 2: 7": as with full stops, where the sets or their reps stand right behind; and not
-    "1: 100 2: 90", the reps of each load.
+    """ "1: 80x8, 2: 80x7", "1: 8 2: 7": as with full stops, where the sets or their reps stand right behind; of "1: 100
+    2: 90" the reps are missing.
     """
-    found = [at for at in _pointed(pieces, signs, ":") if pieces[at + 1].kind is K.NUMBER]
-    alone = [pieces[at + 1] for at in found if _ends_there(pieces, at + 2)]
-    loads = len(alone) == len(found) and any(one.value > MOST_LOADED_REPS for one in alone)
-    return [] if loads else found
-
-
-def _ends_there(pieces: list[Piece], at: int) -> bool:
-    """Whether the set ends, or the number of the next one stands there."""
-    numbered = kind_at(pieces, at) is K.NUMBER and kind_at(pieces, at + 1) is K.COLON
-    return numbered or kind_at(pieces, at) in ENDS_OF_A_SET
-
-
-ENDS_OF_A_SET = frozenset((None, K.COMMA, K.LINE))
+    return [at for at in _pointed(pieces, signs, ":") if pieces[at + 1].kind is K.NUMBER]
 
 
 def _without_hashes(pieces: list[Piece]) -> list[Piece]:
