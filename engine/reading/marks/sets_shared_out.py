@@ -38,8 +38,8 @@ def with_sets_shared_out(pieces: list[Piece]) -> list[Piece]:
     """The pieces, with each part of such a group made a group of its own."""
     for at in places_in(CROSSED, kinds_in_order(pieces)):
         if _is_a_group(pieces, at):
-            parts = _parts(pieces, at + 2)
             sets = pieces[at - 1].value
+            parts = _parts(pieces, at + 2, sets)
             if len(parts) >= LEAST_PARTS and sum(part.sets.value for part in parts) == sets:
                 return _told_apart(pieces, at, parts)
     return pieces
@@ -53,10 +53,13 @@ def _is_a_group(pieces: Sequence[Piece], at: int) -> bool:
     return counted and 1 < sets.value <= MOST_SETS and reps.role in (Role.BARE, Role.REPS)
 
 
-def _parts(pieces: Sequence[Piece], at: int) -> list[_Part]:
+def _parts(pieces: Sequence[Piece], at: int, sets: Decimal) -> list[_Part]:
+    """The parts from there on, up to the first that makes them more than so many sets."""
     found: list[_Part] = []
-    while (part := _part(pieces, at)) is not None:
+    left = sets
+    while left >= 0 and (part := _part(pieces, at)) is not None:
         found.append(part)
+        left -= part.sets.value
         at = part.behind
     return found
 
@@ -69,7 +72,7 @@ def _part(pieces: Sequence[Piece], at: int) -> _Part | None:
     count, load = pieces[at], pieces[at + 2]
     if count.kind is K.FILLER and is_cued(count.text, ONE):
         count = count._replace(kind=K.NUMBER, value=Decimal(1), spelled=True)
-    counts = count.kind is K.NUMBER and count.role in (Role.BARE, Role.SETS) and count.value <= MOST_SETS
+    counts = count.kind is K.NUMBER and count.role in (Role.BARE, Role.SETS) and 0 < count.value <= MOST_SETS
     loaded = load.role in (Role.BARE, Role.LOAD) and load.value > count.value
     crossed = kind_at(pieces, at + 3) is K.TIMES
     return _Part(count, load, at + 3) if counts and loaded and not crossed else None

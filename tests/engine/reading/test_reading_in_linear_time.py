@@ -60,6 +60,8 @@ REPEATED = (
         "no set 2\n",
         "3x-5should be",
         "zwarglB)12/03B), ",
+        "3x4100date:",
+        "w/25:61rightt-bar row ",
     ),
 )
 
