@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from decimal import Decimal
 from itertools import pairwise
 
 from engine.catalogue.catalogue import Catalogue
@@ -20,7 +19,7 @@ from engine.reading.values import Act, Context, Logged
 from engine.reading.weighing.resolve import BASES
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, is_one_word, may_count_reps
 from engine.values.exercise import Measure
 from engine.values.load import HEAVIEST, Basis, Load
 from engine.values.sets import SetDone, SetKind, SetRecord
@@ -145,7 +144,7 @@ def _dropped(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     heavier = done.load is not None and done.load.basis is not Basis.BODY and low.value < done.load.amount
     a_load = low.role is Role.LOAD or (low.role is Role.BARE and low.value > MOST_COUNTED)
     named = told[0].end - told[0].start in (len("drop"), len("drop set"))
-    if not (heavier and a_load and named and _may_be_reps(reps)):
+    if not (heavier and a_load and named and may_count_reps(reps)):
         return None
     lighter = _at(done, low)
     return Logged((replace(lighter, reps=int(reps.value), kind=SetKind.DROP),), why="a drop set of the latest lift")
@@ -162,7 +161,7 @@ def _lowered(pieces: Sequence[Piece], done: SetDone, context: Context) -> Logged
         return None
     at, reps = numbers[-1]
     linked = at > 0 and pieces[at - 1].kind in (K.FOR, K.COMMA, K.GOT)
-    if not linked or not _may_be_reps(reps):
+    if not linked or not may_count_reps(reps):
         return None
     if len(numbers) == 1 and (context.moved or done.exercise in context.told):
         return None  # "105 next", then "got 4": at the load that was told since
@@ -234,13 +233,13 @@ def _is_put_on(piece: Piece, after: Piece, done: SetDone) -> bool:
 def _is_far_below(number: Piece, done: SetDone) -> bool:
     """Whether a bare number that would be a load is less than a fourth of the latest, and can be reps."""
     loaded = done.load is not None and done.load.basis is not Basis.BODY and done.load.amount > 4 * number.value
-    return loaded and number.role is Role.BARE and _may_be_reps(number)
+    return loaded and number.role is Role.BARE and may_count_reps(number)
 
 
 def _more_reps(number: Piece, pieces: Sequence[Piece]) -> bool:
     """ "8 more at 40": more of them than anyone does sets."""
     after = pieces[pieces.index(number) + 1 :][:1]
-    return number.value > MOST_SETS and [piece.kind for piece in after] == [K.MORE] and _may_be_reps(number)
+    return number.value > MOST_SETS and [piece.kind for piece in after] == [K.MORE] and may_count_reps(number)
 
 
 def _more_sets_of(pieces: Sequence[Piece], numbers: Sequence[Piece], done: SetDone) -> Logged | None:
@@ -249,7 +248,7 @@ def _more_sets_of(pieces: Sequence[Piece], numbers: Sequence[Piece], done: SetDo
         return None
     count, reps = numbers
     before = pieces[pieces.index(reps) - 1]
-    if before.kind not in (K.OF, K.MORE) or not _counts_sets(count, pieces) or not _may_be_reps(reps):
+    if before.kind not in (K.OF, K.MORE) or not _counts_sets(count, pieces) or not may_count_reps(reps):
         return None
     return Logged((_anew(done, int(reps.value)),) * int(count.value), why="more sets at the latest load")
 
@@ -293,7 +292,7 @@ def _changed(pieces: Sequence[Piece], done: SetDone) -> Logged | None:
     others = [piece for at, piece in enumerate(pieces) if at not in (first, second)]
     if not sign or not parted or not all(piece.kind in CHANGING or _says_change(piece) for piece in others):
         return None
-    if delta.value > MOST_CHANGE or delta.role not in (Role.BARE, Role.LOAD) or not _may_be_reps(reps):
+    if delta.value > MOST_CHANGE or delta.role not in (Role.BARE, Role.LOAD) or not may_count_reps(reps):
         return None
     if delta.unit not in (None, done.load.unit) or _counts_more_sets(pieces, first):
         return None
@@ -345,8 +344,3 @@ def _goes_to(piece: Piece) -> bool:
 
 def _says_change(piece: Piece) -> bool:
     return is_cued(piece.text, CHANGES)
-
-
-def _may_be_reps(number: Piece) -> bool:
-    whole = number.value == int(number.value)
-    return number.role in (Role.BARE, Role.REPS) and whole and Decimal(1) <= number.value <= MOST_LOADED_REPS

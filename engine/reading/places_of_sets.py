@@ -13,7 +13,7 @@ from engine.reading.prepare import Prepared
 from engine.reading.values import Asked, Context, Doubt, Logged, Reading
 from engine.reading.wording import label_of
 from engine.reading.words.kinds import K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role
+from engine.reading.words.pieces import Piece, Role, may_count_reps
 from engine.values.sets import SetDone, SetKind, SetRecord
 
 SIGNS = frozenset((K.COLON, K.CLOSE, K.STOP))
@@ -43,7 +43,7 @@ def _placed(logged: Logged, prepared: Prepared, context: Context) -> Logged | As
     place, reps = pieces[0], pieces[2]
     standing, by_place = _standing(context), place.role is Role.BARE and place.value <= MOST_PLACES
     two = [one.reps for one in logged.sets] == [place.value, reps.value]
-    if not standing or not by_place or not two or not _may_be_reps(reps):
+    if not standing or not by_place or not two or not may_count_reps(reps):
         return logged
     told = (_with_reps(standing[-1].done, reps),)
     if place.value == len(standing) + 1:
@@ -62,7 +62,7 @@ def _same_then(logged: Logged, prepared: Prepared, context: Context) -> Logged:
         return logged
     first, _, second, reps = pieces
     follow = first.told == len(standing) + 1 and second.told == first.told + 1
-    if not follow or len(logged.sets) != 1 or not _may_be_reps(reps):
+    if not follow or len(logged.sets) != 1 or not may_count_reps(reps):
         return logged
     done = standing[-1].done
     return replace(logged, sets=(replace(done, effort=None), _with_reps(done, reps)), why="sets told by their place")
@@ -80,8 +80,3 @@ def _standing(context: Context) -> list[SetRecord]:
 
 def _with_reps(done: SetDone, reps: Piece) -> SetDone:
     return SetDone(done.exercise, int(reps.value), done.load, kind=done.kind, side=done.side)
-
-
-def _may_be_reps(piece: Piece) -> bool:
-    whole = piece.value == int(piece.value)
-    return piece.role in (Role.BARE, Role.REPS) and whole and 1 <= piece.value <= MOST_LOADED_REPS

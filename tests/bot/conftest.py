@@ -29,6 +29,13 @@ def chats(database: Database) -> Chats:
 
 
 @pytest.fixture
+def begun(chats: Chats) -> Chats:
+    """A chat in which Ana has begun, in kilograms."""
+    chats.says("ana", "/start", "skip", "kg")
+    return chats
+
+
+@pytest.fixture
 def postgres_url() -> Iterator[str]:
     """An empty schema on the PostgreSQL server for tests."""
     if not POSTGRES:

@@ -11,12 +11,6 @@ from tests.bot.chatting import PLAN, said
 SQUAT, BENCH, ROW = "barbell back squat", "barbell bench press", "barbell row"
 
 
-@pytest.fixture
-def begun(chats):
-    chats.says("ana", "/start", "skip", "kg")
-    return chats
-
-
 @pytest.mark.parametrize(
     ("messages", "log"),
     [

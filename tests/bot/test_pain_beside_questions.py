@@ -17,12 +17,6 @@ def pain_notes(chats):
         return [note.exercise for note in store.notes.latest(me, 100) if note.pain]
 
 
-@pytest.fixture
-def begun(chats):
-    chats.says("ana", "/start", "skip", "kg")
-    return chats
-
-
 def test_pain_beside_sets_that_are_asked_about_is_answered_ahead_of_the_question(begun):
     out = begun.says("ana", "row 3x10 50 elbow hurts")
 

@@ -9,12 +9,6 @@ from tests.bot.chatting import said
 SQUAT, BENCH, PULL = "barbell back squat", "barbell bench press", "pull-up"
 
 
-@pytest.fixture
-def begun(chats):
-    chats.says("ana", "/start", "skip", "kg")
-    return chats
-
-
 @pytest.mark.parametrize(
     ("messages", "last"),
     [

@@ -22,7 +22,7 @@ from engine.reading.prepare import Prepared
 from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import PLACING, K
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
+from engine.reading.words.pieces import Piece, kinds_of, may_count_reps
 from engine.values.sets import SetRecord
 
 CUTS = frozenset((K.COMMA, K.DASH, K.STOP))
@@ -44,7 +44,7 @@ def placed_and_told(prepared: Prepared, context: Context) -> Correction | NoSets
         or len(pieces) > LONGEST
         or len(numbers) != 1
         or numbers[0] < place
-        or not _may_be_reps(pieces[numbers[0]])
+        or not may_count_reps(pieces[numbers[0]])
     ):
         return None
     record = _set_at(pieces[place], context)
@@ -60,11 +60,6 @@ def placed_and_told(prepared: Prepared, context: Context) -> Correction | NoSets
         return None
     less = K.ONLY in kinds_of(between) or any(is_cued(piece.text, FEWER) for piece in between)
     return _with_reps(record, reps) if less and reps < record.done.reps else nothing_changed(prepared, REPS_APART)
-
-
-def _may_be_reps(number: Piece) -> bool:
-    whole = number.value % 1 == 0 and 0 < number.value <= MOST_LOADED_REPS
-    return whole and number.role in (Role.BARE, Role.REPS)
 
 
 def _set_at(place: Piece, context: Context) -> SetRecord | None:

@@ -25,7 +25,7 @@ from engine.reading.values import Context, Correction, NoSets
 from engine.reading.words.cues import CUES_OF, is_cued
 from engine.reading.words.kinds import PLACING, K
 from engine.reading.words.phrasebook import phrasebook, spoken_words
-from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of
+from engine.reading.words.pieces import MOST_LOADED_REPS, Piece, Role, kinds_of, may_count_reps
 from engine.values.load import Basis
 from engine.values.sets import SetDone, SetRecord
 
@@ -91,7 +91,7 @@ def _tells_one_and_the_last(prepared: Prepared, context: Context) -> bool:
     latest = latest_of_it(context)
     if len(latest) < 2 or [piece.kind in PLACING for piece in placed] != [True, False]:
         return False
-    if placed[1].kind is not K.NUMBER or not _may_be_reps(placed[1]) or any(map(is_be, head)):
+    if placed[1].kind is not K.NUMBER or not may_count_reps(placed[1]) or any(map(is_be, head)):
         return False
     return _lists_reps(head) or _tells_again(head, latest) or _tells_a_load(head)
 
@@ -104,7 +104,7 @@ def _tells_of_each(pieces: Sequence[Piece], context: Context) -> bool:
     near = plain and abs(told[0].value - latest[-1].done.reps) <= NEAR  # "30 each" may be what each hand held
     load = latest[-1].done.load
     held = load is not None and load.basis is Basis.PER_HAND
-    return near and not held and _may_be_reps(told[0]) and len(latest) > 1
+    return near and not held and may_count_reps(told[0]) and len(latest) > 1
 
 
 def _tells_a_load(head: Sequence[Piece]) -> bool:
@@ -119,7 +119,7 @@ def _lists_reps(head: Sequence[Piece]) -> bool:
     """ "only 7", "7, 6"; "only did 2" counts sets, and "all 8" tells of each."""
     numbers = [piece for piece in head if piece.kind is K.NUMBER]
     counts = any(is_cued(piece.text, DONE) or says_all(piece) for piece in head if piece.kind is K.FILLER)
-    return bool(numbers) and kinds_of(head) <= BESIDE_GOT and not counts and all(map(_may_be_reps, numbers))
+    return bool(numbers) and kinds_of(head) <= BESIDE_GOT and not counts and all(map(may_count_reps, numbers))
 
 
 def _tells_again(head: Sequence[Piece], latest: Sequence[SetRecord]) -> bool:
@@ -141,7 +141,7 @@ def _behind_the_first(prepared: Prepared, context: Context) -> Correction | NoSe
     head, tail = pieces[:cut], pieces[cut:]
     counts = [piece for piece in head if piece.kind is K.NUMBER]
     reps = [piece for piece in tail if piece.kind is K.NUMBER]
-    if len(counts) != 1 or len(reps) != 1 or not _counts_the_first(head, at, counts[0]) or not _may_be_reps(reps[0]):
+    if len(counts) != 1 or len(reps) != 1 or not _counts_the_first(head, at, counts[0]) or not may_count_reps(reps[0]):
         return None
     if not OF_A_PLACE.isdisjoint(kinds_of(tail)) or any(is_cued(piece.text, REMAINING) for piece in tail):
         return None
@@ -163,11 +163,6 @@ def _counts_the_first(head: Sequence[Piece], at: int, number: Piece) -> bool:
     remarked = any(piece.start > number.start and piece.kind is not K.TIMES for piece in others)
     plain = LOADED.isdisjoint(kinds_of(others)) and not any(map(is_be, others[-1:]))
     return beside and plain and 1 < number.value <= MOST_FIRST and (remarked or number.spelled)
-
-
-def _may_be_reps(number: Piece) -> bool:
-    whole = number.value % 1 == 0 and 0 < number.value <= MOST_LOADED_REPS
-    return whole and number.role in (Role.BARE, Role.REPS)
 
 
 def _counts_in_reps(done: SetDone) -> bool:
@@ -237,7 +232,7 @@ def _says_previous(ahead: Sequence[Piece]) -> bool:
 def _on_that_set(prepared: Prepared, context: Context) -> Correction | NoSets | None:
     """ "only got 5 reps there", "only 5 on that one": the set just told; of several it is open which."""
     numbers = [piece for piece in prepared.spoken if piece.kind is K.NUMBER]
-    if len(numbers) != 1 or not _may_be_reps(numbers[0]) or not _points_at_it(prepared):
+    if len(numbers) != 1 or not may_count_reps(numbers[0]) or not _points_at_it(prepared):
         return None
     latest = latest_of_it(context)
     if not _counts_in_reps(latest[-1].done):

@@ -9,6 +9,7 @@ number = lead number ( "." | ":" | lift ) at the head of a line | sets lead numb
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import islice
 
 from engine.reading.days.headed_days import LAST_DAY_OF_A_MONTH
 from engine.reading.words.ahead import kind_at
@@ -242,7 +243,7 @@ def _leads_to_a_day(pieces: list[Piece], at: int) -> bool:
         return heads or (after is K.NAME and K.TIMES in kinds_in_order(pieces[behind : behind + NEAR]))
     if before is K.NAME:
         return after is K.NUMBER and kind_at(pieces, behind + 1) is K.TIMES
-    if MONTH_DAY not in cues and not point and kinds_in_order(pieces[:at]).count(K.NUMBER) <= SETS_AND_REPS:
+    if MONTH_DAY not in cues and not point and not _tells_more_than_sets_and_reps(pieces, at):
         return False  # "bench 3x8 le 20": the only load
     return after in ENDS and before in ENDS_OF_SETS and _sets_are_told(pieces, at)
 
@@ -250,6 +251,11 @@ def _leads_to_a_day(pieces: list[Piece], at: int) -> bool:
 def _sets_are_told(pieces: Sequence[Piece], before: int) -> bool:
     """Whether sets stand ahead of a place; nearly always they are among the first pieces."""
     return any(pieces[at].kind is K.TIMES for at in range(before))
+
+
+def _tells_more_than_sets_and_reps(pieces: Sequence[Piece], before: int) -> bool:
+    numbers = (at for at in range(before) if pieces[at].kind is K.NUMBER)
+    return len(list(islice(numbers, SETS_AND_REPS + 1))) > SETS_AND_REPS
 
 
 def _first_lead(pieces: list[Piece], at: int) -> int:

@@ -120,6 +120,12 @@ def places_in(wanted: Container[T], told: Sequence[T]) -> list[int]:
     return list(compress(range(len(told)), map(wanted.__contains__, told)))
 
 
+def may_count_reps(number: Piece) -> bool:
+    """Whether a number is whole and no more than the reps that anybody does with a load, and told as nothing else."""
+    whole = number.value % 1 == 0 and 0 < number.value <= MOST_LOADED_REPS
+    return whole and number.role in (Role.BARE, Role.REPS)
+
+
 def first_place(wanted: Container[T], told: Sequence[T]) -> int:
     """The place of the first of some kinds among those of a message; behind its end where it holds none."""
     return next(compress(range(len(told)), map(wanted.__contains__, told)), len(told))
